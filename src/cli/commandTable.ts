@@ -157,15 +157,21 @@ Exit code 1 when they differ.`,
   },
   record: {
     summary: 'append a record of what was done to its log',
-    usage: ['[options] --out LOG <record> <log> <sheet> [toolbox]'],
+    usage: [
+      '[options] --out LOG <record> <log> <sheet> [toolbox]',
+      '--from-plan [options] --out RECORD <log> <sheet> [toolbox] [stock]',
+    ],
     help: `Appends a record of what was really done, mistakes included, to the log of its machine, and writes the log to --out; without
 --out only checks. Reports the mistakes, what does not count as done, and the open faults: the machine is not to be used
-until a record with "corrects" closes them. Refuses only what cannot be read or is of another machine.`,
+until a record with "corrects" closes them. Refuses only what cannot be read or is of another machine. --from-plan writes a
+record of the planned visit: fill in each ?, and change what was done in another way.`,
     example: 'record record.json log.json sheet.json --out log.json',
-    options: ['out', 'today', 'level', 'format'],
+    options: ['from-plan', 'service', 'ambient', 'out', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
     own: {
-      out: { value: 'LOG', help: 'file for the log with the record' },
+      out: { value: 'LOG', help: 'file for the log with the record, or for the record of a plan' },
+      service: { help: 'with --from-plan: this service, due or not; may be repeated' },
+      ambient: { help: 'with --from-plan: ambient temperature, for the choice of oil' },
       today: { help: "reports a record after this day (default: this machine's clock)" },
     },
     exit: FINDINGS_EXIT,

@@ -76,6 +76,7 @@ export const OPTION_TABLE = {
     help: 'edition of the file, 2016 or 2020 (default 2020)',
     words: ['2016', '2020'],
   },
+  'from-plan': { help: 'write the record of the visit that is due, to be filled in and changed' },
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services',
   },

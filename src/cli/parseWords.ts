@@ -9,7 +9,7 @@ export interface Words {
   readonly values: { readonly [Name in OptionName | 'help']?: WordValue<Name> }
 }
 
-type WordValue<Name> = Name extends 'help' | 'exit-code'
+type WordValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan'
   ? boolean
   : Name extends 'service' | 'sheet'
     ? string[]

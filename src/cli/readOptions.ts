@@ -32,6 +32,8 @@ export interface Options {
   /** The id, serial number or PIN of a machine in a telematics answer. */
   readonly equipment?: string
   readonly telematics: '2016' | '2020'
+  /** Whether `record` writes the record of a planned visit. */
+  readonly fromPlan?: boolean
   /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
 }
@@ -70,6 +72,7 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     assume,
     sheets: values.sheet ?? [],
     equipment,
+    fromPlan: values['from-plan'],
     exitCode: values['exit-code'],
     telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })

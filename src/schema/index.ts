@@ -2,6 +2,7 @@
 
 export { parseNotation } from './notation/parseNotation.js'
 export { writeShort } from './notation/writeShort.js'
+export { writeText } from './notation/writeText.js'
 export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'
 export { parseHistory } from './parseHistory.js'

@@ -1,18 +1,24 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { appendRecord } from '../../record/index.js'
+import { planFiles } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { faultLines } from '../faultLines.js'
+import { prefillRecord } from '../prefillRecord.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { saveLog } from '../saveLog.js'
+import { writeOut } from '../writeOut.js'
 
 /** `record`: appends a record of what was done to the log of its machine, and reports the mistakes and the open faults. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
   // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
+  if (options.fromPlan) return writeFromPlan(options, io)
+  if (options.services !== 'due' || options.ambient !== undefined)
+    throw new UsageError('record: --service and --ambient are for --from-plan')
   const sets = await readDocuments(options.paths, io)
   const [read] = sets
   if (read === undefined || sets.length > 1)
@@ -64,4 +70,20 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   }
   report(`Appended to ${options.out}: ${document.id}, ${saved.records.length} records.`)
   return code
+}
+
+/** Writes the record of a planned visit, for the technician to change where the work was done in another way. */
+async function writeFromPlan(options: Options, io: CliIo): Promise<ExitCode> {
+  const { planned, findings, code } = await planFiles('record', options, io)
+  if (planned === undefined) {
+    io.printError(renderFindings(findings, 'text'))
+    return code
+  }
+  const record = prefillRecord(planned.value)
+  if (options.out === undefined) io.print(record.trimEnd())
+  else await writeOut(options.out, record, io)
+  io.printError(
+    `Fill in each ?, change what was done in another way, delete what was not done. Then append it: record <record> <log> <sheet> --out LOG`,
+  )
+  return 0
 }

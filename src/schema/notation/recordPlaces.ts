@@ -1,5 +1,6 @@
 import { TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
+import { entryText } from './entryText.js'
 import { makeNotations } from './notation.js'
 import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, wordOf } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
@@ -9,9 +10,6 @@ import { FIGURE, FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
 const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
-
-/** `gear-oil-change of front`, `gear-oil-change of hub left`: done, and no details are known. */
-const entry = (): Piece => term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service')
 
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 function oilUsed(): Piece {
@@ -58,7 +56,7 @@ export const recordNotations = () =>
     readings,
     quantityHours: hours,
     quantityDistance: () => quantityOf('distance'),
-    entry,
+    entry: entryText,
     quantityVolume: () => quantityOf('volume'),
     oilUsed,
     tightened,
@@ -74,17 +72,23 @@ const none = () => []
 /** Whether no entry says more than what was serviced. */
 const detailOf: LeftOut = ({ holder: { entries } }) => {
   const isBare = (one: unknown) =>
-    Object.entries(asHolder(one) ?? {}).every(
-      ([key, value]) =>
-        ['service', 'gearcase', 'instance'].includes(key) || (Array.isArray(value) && value.length === 0),
-    )
-  const isHistory = typeof entries === 'string' || (Array.isArray(entries) && entries.every(isBare))
+    typeof one === 'string'
+      ? !one.includes(',')
+      : Object.entries(asHolder(one) ?? {}).every(
+          ([key, value]) =>
+            ['service', 'gearcase', 'instance'].includes(key) || (Array.isArray(value) && value.length === 0),
+        )
+  const isHistory = Array.isArray(entries) ? entries.every(isBare) : isBare(entries)
   return isHistory ? 'date and meters only' : 'full'
 }
 
+/** One visit a day is usual: the machine and the day. */
+const idOf: LeftOut = ({ holder: { machine, date } }) =>
+  typeof machine === 'string' && typeof date === 'string' ? `${machine}-${date}` : undefined
+
 /** Where a record may be short, alone and in a log. */
 export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
-  '': { leftOut: { detail: detailOf } },
+  '': { leftOut: { detail: detailOf, id: idOf } },
   '/sheet': { text: 'sheetReference' },
   '/readings': { text: 'readings' },
   '/readings/hours': { text: 'quantityHours' },

@@ -1,6 +1,7 @@
 import { spellingsOf, type Unit } from '../../quantity/index.js'
 import type { NotationName } from './allPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
+import { writeEntry } from './writeEntry.js'
 import type { Value, Writer } from './writer.js'
 import { sealText } from './writeSeal.js'
 import { join } from './writeValue.js'
@@ -13,6 +14,16 @@ const price: Writer = ({ value, currency }) => `${value} ${currency}`
 const scale: Writer = ({ lowest, highest, graduation, unit }, source) =>
   `${lowest}–${quantity({ value: highest, unit }, source)} by ${graduation}`
 const accuracy: Writer = ({ kind, percent }) => (percent === undefined ? kind : `${percent} % ${kind}`)
+const oilUsed: Writer = ({ name, container }) =>
+  container === undefined ? name : `${name} from ${container}`
+const tightened: Writer = ({ kind, torque, tool, turns, wheelMark }: Value, source) => {
+  const done = torque
+    ? `${quantity(torque, source)} with ${tool}`
+    : turns === undefined
+      ? kind
+      : `${turns} turns`
+  return wheelMark === undefined ? done : `${done} at ${wheelMark}`
+}
 
 /** The texts of all documents but sheets, which hold measured quantities and no sources. */
 export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotation>, Writer>> = {
@@ -62,17 +73,9 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   sheetReference: ({ id, revision }) => `${id}, revision ${revision}`,
   readings: ({ hours, distance }, source) =>
     join(hours && quantity(hours, source), distance && quantity(distance, source)),
-  entry: ({ service, gearcase, instance }) =>
-    `${service} of ${gearcase}${instance === undefined ? '' : ` ${instance}`}`,
-  oilUsed: ({ name, container }) => (container === undefined ? name : `${name} from ${container}`),
-  tightened: ({ kind, torque, tool, turns, wheelMark }: Value, source) => {
-    const done = torque
-      ? `${quantity(torque, source)} with ${tool}`
-      : turns === undefined
-        ? kind
-        : `${turns} turns`
-    return wheelMark === undefined ? done : `${done} at ${wheelMark}`
-  },
+  oilUsed,
+  entry: writeEntry(quantity, oilUsed, tightened),
+  tightened,
   sealDone: ({ done, partNumber }) => join(done, partNumber && `part ${partNumber}`),
   filterDone: ({ done, partNumber, found }) =>
     join(done, partNumber && `part ${partNumber}`, found && `found ${found}`),

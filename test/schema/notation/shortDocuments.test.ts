@@ -100,6 +100,28 @@ describe('a service record', () => {
     }
   })
 
+  test('an entry with details is one text, and back', () => {
+    const tind = JSON.parse(readFileSync('examples/tind-4/record.json', 'utf8')) as ServiceRecord
+    const isBare = ({ partNumber: _none, ...seal }: ServiceRecord['entries'][0]['seals'][0]) => seal
+    const entries = tind.entries.map((entry) => ({ ...entry, seals: entry.seals.map(isBare) }))
+    const record = { ...tind, entries }
+    const short = writeShort(record)
+    expect(short.entries).toHaveLength(2)
+    const read = parseServiceRecord(short)
+    expect(read.ok && read.value).toEqual(record)
+  })
+
+  test('without an id it is named by its machine and day; one with details is no history', () => {
+    const { id: _none, ...rest } = head
+    const read = parseServiceRecord({
+      ...rest,
+      sheet,
+      readings: {},
+      entries: ['change of rear, 1 L refilled'],
+    })
+    expect(read.ok && read.value).toMatchObject({ detail: 'full', id: `${head.machine}-${head.date}` })
+  })
+
   test('a mistake in a text is found at the place and characters where it was written', () => {
     const [, entry] = short.entries
     const tightened = { '/gearcases/rear/openings/fill': '9.5 lbf-ft with click-quarter' }

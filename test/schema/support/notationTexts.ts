@@ -145,8 +145,8 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
   stands: ['The number of stands, and the load of one', '2 x 1000 kg'],
   readings: ['What the meters show: hours, distance or both', '512.6 h, 4410 km'],
   entry: [
-    'A service, "of" and its gearcase, and the instance if it has several',
-    'gear-oil-change of hub left',
+    'A service, "of" and its gearcase and instance; then, in this order, what is known of drained and refilled oil, findings, plugs and seals',
+    'gear-oil-change of rear, 440 mL drained, 450 mL refilled, magnet clean, drain 22.5 N·m with small-click',
   ],
   oilUsed: [
     'The name of the oil, and "from" with the id of its container',

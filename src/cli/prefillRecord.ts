@@ -1,0 +1,108 @@
+import { stringify } from 'yaml'
+import { dropUndefined, splitPointer } from '../base/index.js'
+import { writeText } from '../schema/index.js'
+import type { PartName, VisitPlan } from '../service/index.js'
+
+/** What the technician must look up or measure: a text that cannot be read until it is filled in. */
+const OPEN = '?'
+
+/**
+ * A service record of a planned visit in short YAML. Settings, quantities and parts are those of the plan, for the technician to change where
+ * it was done in another way; what only the machine can show is `?`, so that no record claims what nobody saw.
+ */
+export function prefillRecord(plan: VisitPlan): string {
+  const { hours, distance } = plan.readings
+  const { sheet, log } = plan.machine
+  const meters = [hours && `${OPEN} h`, distance && `${OPEN} ${distance.unit}`].filter(Boolean)
+  const seen = new Set<string>()
+  const entries = plan.work.flatMap(({ service, task, part }) => {
+    const key = `${part.path} ${part.instance?.id}`
+    if (seen.has(key)) return []
+    seen.add(key)
+    return [entryOf(plan, service, task, part)]
+  })
+  const shields = plan.tightenings
+    .filter(({ part }) => part.path.startsWith('/shields/'))
+    .map((one) => [one.part.path, writeText('tightened', tightenedAs(one), () => '')])
+  const record = dropUndefined({
+    kind: 'service-record',
+    version: '1.0',
+    machine: log,
+    sheet: `${sheet.id}, revision ${sheet.revision}`,
+    date: plan.today,
+    readings: meters.length === 0 ? {} : meters.join(', '),
+    entries,
+    shields: shields.length === 0 ? undefined : Object.fromEntries(shields),
+  })
+  // One line for each key and for each gearcase: maps inside are in braces.
+  return Object.entries(record)
+    .map(([key, value]) => {
+      const isList = Array.isArray(value)
+      const lines = isList ? value.map((one) => `\n  - ${inline(one)}`).join('') : ` ${inline(value)}`
+      return `${key}:${lines}\n`
+    })
+    .join('')
+}
+
+const inline = (value: unknown): string =>
+  stringify(value, { lineWidth: 0, collectionStyle: 'flow' }).trimEnd()
+
+/** The text of one entry, or an object where a text cannot say it: covers, filters, several seals of one plug. */
+function entryOf(plan: VisitPlan, service: string, task: 'check' | 'change', gearcase: PartName): unknown {
+  const isHere = ({ part }: { readonly part?: PartName }) =>
+    part?.path.startsWith(`${gearcase.path}/`) === true &&
+    (part.instance === undefined || part.instance.id === gearcase.instance?.id)
+  const has = (action: string) => plan.steps.some((step) => step.do === action && isHere(step))
+  const oil = plan.oil.find(({ part }) => part.path === gearcase.path)
+  const refilled = oil?.measure ?? oil?.perInstance
+  const [container] = oil?.take ?? []
+  const tightened = plan.tightenings.filter(isHere).map((one) => ({ on: one.part.path, ...tightenedAs(one) }))
+  const seals = plan.seals
+    .filter(isHere)
+    .filter(({ seal }) => seal.kind !== 'none')
+    .map(({ part, replace }) => ({
+      on: part.path,
+      done: replace === 'on condition' ? 'inspected and used again' : 'new',
+    }))
+  const change = {
+    drained: { value: OPEN, unit: refilled?.unit ?? 'mL' },
+    refilled: refilled ?? { value: OPEN, unit: 'mL' },
+    oil: { name: container?.name ?? OPEN, container: container?.container },
+    oilFinding: OPEN,
+    magnet: has('inspect the magnet') ? OPEN : undefined,
+  }
+  const entry = dropUndefined({
+    service,
+    gearcase: splitPointer(gearcase.path)?.[1] ?? '',
+    instance: gearcase.instance?.id,
+    ...(task === 'change' && change),
+    level: OPEN,
+    leaks: OPEN,
+    tightened,
+    seals,
+  })
+  const isText = [...tightened, ...seals].every(({ on }) =>
+    /^\/gearcases\/[^/]+\/openings\/[^/]+(\/seals\/0)?$/.test(on),
+  )
+  if (isText) return writeText('entry', entry, () => '')
+  const text = (name: 'tightened' | 'sealDone' | 'quantityVolume' | 'oilUsed', value: unknown) =>
+    writeText(name, value, () => '')
+  const byPart = (name: 'tightened' | 'sealDone', list: readonly { readonly on: string }[]) =>
+    Object.fromEntries(list.map(({ on, ...done }) => [on, text(name, done)]))
+  return dropUndefined({
+    ...entry,
+    ...(task === 'change' && {
+      drained: text('quantityVolume', change.drained),
+      refilled: text('quantityVolume', change.refilled),
+      oil: text('oilUsed', change.oil),
+    }),
+    opened: [...new Set(tightened.map(({ on }) => on))],
+    tightened: byPart('tightened', tightened),
+    seals: byPart('sealDone', seals),
+  })
+}
+
+function tightenedAs({ verdict, setting, wrench }: VisitPlan['tightenings'][number]) {
+  if (setting !== undefined) return { kind: 'torque set', torque: setting, tool: wrench.id }
+  return verdict === 'by turns' ? { kind: 'turns', turns: OPEN } : { kind: OPEN }
+}

@@ -1,0 +1,90 @@
+import { TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
+import { field, listOf, oneOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
+import { quantityOf } from './quantityNotations.js'
+import { FIGURE, ID, WORDS } from './valuePieces.js'
+
+/** An entry as its text has it: parts of the gearcase by their ids alone. */
+interface EntryParts {
+  readonly gearcase: string
+  readonly tightened?: readonly { readonly opening: string }[]
+  readonly newSeals?: string
+  readonly oldSeals?: string
+}
+
+const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
+const IDS = `${ID}(?: and ${ID})*`
+const after = (piece: Piece): Piece => optional(sequence(words(', '), piece))
+const volume = (key: string, end: string): Piece =>
+  after(sequence(field(key, quantityOf('volume')), words(end)))
+
+/** `drain 22.5 N·m with small-click`, `fill 1.5 turns`, `level by hand`. */
+const tightening = (): Piece =>
+  sequence(
+    term(`(?<opening>${ID}) `, 'tightening'),
+    oneOf(
+      sequence(
+        term('', undefined, () => ({ kind: 'torque set' })),
+        field('torque', quantityOf('torque')),
+        term(` with (?<tool>${ID})`, 'id'),
+      ),
+      term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
+        kind: 'turns',
+        turns: Number(turns),
+      })),
+      wordOf('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
+    ),
+  )
+
+/**
+ * What was done at one gearcase: `gear-oil-change of hub left`, then, each if it is known and in this order, `440 mL drained`,
+ * `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`, `level at the mark`, `joints dry`, the plugs
+ * `drain 22.5 N·m with small-click`, and `new seals drain and fill`. The plugs that were tightened are those that were opened.
+ */
+export const entryText = (): Piece => {
+  const { pattern, read } = sequence(
+    term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service'),
+    volume('drained', ' drained'),
+    volume('refilled', ' refilled'),
+    after(sequence(words('oil '), field('oil', oilName()))),
+    after(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
+    after(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),
+    after(term('level (?<level>at the mark|below|above|not checked)')),
+    after(term('joints (?<leaks>dry|weeping|dripping|not checked)')),
+    after(field('tightened', listOf(tightening(), ', '))),
+    after(term(`new seals? (?<newSeals>${IDS})`)),
+    after(term(`seals? used again (?<oldSeals>${IDS})`)),
+  )
+  return {
+    pattern,
+    read: (reading) => {
+      const parts = read(reading)
+      return parts === undefined ? undefined : withPointers(parts as EntryParts)
+    },
+  }
+}
+
+const magnet = (): Piece => term('magnet (?<magnet>clean|fine paste|chips|pieces)')
+
+/** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
+const oilName = (): Piece =>
+  term(`(?<all>${WORDS})`, 'oil', ({ all = '' }) => {
+    const { name = all, container } =
+      new RegExp(`^(?<name>.+) from (?<container>${ID})$`).exec(all)?.groups ?? {}
+    return container === undefined ? { name } : { name, container }
+  })
+
+/** The whole entry. A text that says no more than what was serviced leaves the lists to be filled in. */
+function withPointers({ newSeals, oldSeals, tightened, ...entry }: EntryParts) {
+  const at = (opening: string) => `/gearcases/${entry.gearcase}/openings/${opening}`
+  const sealsOf = (ids: string | undefined, done: string) =>
+    (ids?.split(' and ') ?? []).map((id) => ({ on: `${at(id)}/seals/0`, done }))
+  const seals = [...sealsOf(newSeals, 'new'), ...sealsOf(oldSeals, 'inspected and used again')]
+  return {
+    ...entry,
+    ...(tightened && {
+      opened: tightened.map(({ opening }) => at(opening)),
+      tightened: tightened.map(({ opening, ...done }) => ({ ...done, on: at(opening) })),
+    }),
+    ...(seals.length > 0 && { seals }),
+  }
+}

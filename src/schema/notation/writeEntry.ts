@@ -1,0 +1,30 @@
+import type { Value, Writer } from './writer.js'
+
+/** The text of an entry; what it cannot say makes it differ when it is read back, and the entry stays an object. */
+export const writeEntry =
+  (quantity: Writer, oil: Writer, tightened: Writer): Writer =>
+  (entry: Value, source) => {
+    const { service, gearcase, instance, drained, refilled, oilFinding, magnet, level, leaks } = entry
+    const idOf = ({ on }: Value) => String(on).split('/')[4]
+    const seals = (done: string) =>
+      (entry.seals ?? [])
+        .filter((seal: Value) => seal.done === done)
+        .map(idOf)
+        .join(' and ')
+    const [fresh, old] = [seals('new'), seals('inspected and used again')]
+    return [
+      `${service} of ${gearcase}${instance === undefined ? '' : ` ${instance}`}`,
+      drained?.unit && `${quantity(drained, source)} drained`,
+      refilled && `${quantity(refilled, source)} refilled`,
+      entry.oil && `oil ${oil(entry.oil, source)}`,
+      oilFinding && `old oil ${oilFinding}`,
+      magnet && (magnet === 'no magnet' ? magnet : `magnet ${magnet}`),
+      level && `level ${level}`,
+      leaks && `joints ${leaks}`,
+      ...(entry.tightened ?? []).map((one: Value) => `${idOf(one)} ${tightened(one, source)}`),
+      fresh && `new seals ${fresh}`,
+      old && `seals used again ${old}`,
+    ]
+      .filter(Boolean)
+      .join(', ')
+  }

@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
+import { prefillRecord } from '../../src/cli/prefillRecord.js'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { parseServiceRecord } from '../../src/v1/spec.js'
+import { memoryIo } from '../support/memoryIo.js'
+import { planExample } from '../support/planExample.js'
+
+const EXAMPLES = ['tind-4', 'acre-26', 'bud-3', 'reach-55', 'kvist-2']
+const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
+
+/** Fills in what only the machine shows, and changes nothing that the plan said. */
+const fillIn = (text: string) =>
+  [
+    [/\? (mL|L) drained/g, '0.44 L drained'],
+    [/drained: "\? L"/g, 'drained: 1.3 L'],
+    [/\? h/g, '512.8 h'],
+    [/\? km/g, '4411 km'],
+    [/old oil \?/g, 'old oil dark'],
+    [/magnet \?/g, 'magnet clean'],
+    [/level \?/g, 'level at the mark'],
+    [/joints \?/g, 'joints dry'],
+    [/\? turns/g, '1 turn'],
+    [/(drain|fill|dipstick) \?/g, '$1 by the manual'],
+    [/oilFinding: "\?"/g, 'oilFinding: dark'],
+    [/magnet: "\?"/g, 'magnet: clean'],
+    [/level: "\?"/g, 'level: at the mark'],
+    [/leaks: "\?"/g, 'leaks: dry'],
+  ].reduce((filled, [open, value]) => filled.replaceAll(open as RegExp, value as string), text)
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
+}
+
+describe('record --from-plan', () => {
+  it.each(EXAMPLES)('%s: a finished visit is at most ten lines', (example) => {
+    const text = prefillRecord(planExample(example))
+    expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
+    expect(parseServiceRecord(parse(text)).ok).toBe(false)
+    const read = parseServiceRecord(parse(fillIn(text)))
+    expect(read.findings).toEqual([])
+    expect(read.ok && read.value.detail).toBe('full')
+  })
+
+  it('claims nothing that nobody saw: measured values and findings are open', () => {
+    const [, , , , , readings, , front] = prefillRecord(planExample('tind-4')).split('\n')
+    expect(readings).toBe('readings: "? h, ? km"')
+    expect(front).toMatch(/\? mL drained, .* old oil \?, magnet \?, level \?, joints \?/)
+  })
+
+  it('is written, filled in and appended without a finding', async () => {
+    const documents = ['log', 'sheet', 'toolbox', 'stock'].map((name) => [`set/${name}.json`, base(name)])
+    const files = Object.fromEntries(documents)
+    const day = ['--today', '2023-10-06']
+    const plan = await run(['record', 'set', '--from-plan', ...day, '--out', 'record.yaml'], files)
+    expect(plan).toMatchObject({ code: 0, err: expect.stringMatching(/Fill in each \?/) })
+    const written = plan.written.get('record.yaml') ?? ''
+    const unfilled = await run(['record', 'set', ...day], { ...files, 'set/record.yaml': written })
+    expect(unfilled).toMatchObject({ code: 1, out: expect.stringContaining('spec/bad-notation') })
+    const filled = {
+      ...files,
+      'set/record.yaml': fillIn(written).replace('0.44 L drained, 950', '930 mL drained, 950'),
+    }
+    const appended = await run(['record', 'set', ...day, '--out', 'log.json'], filled)
+    expect(appended).toMatchObject({
+      code: 0,
+      out: expect.stringMatching(/^Appended to log.json: station-2-2023-10-06/),
+    })
+    expect(JSON.parse(appended.written.get('log.json') ?? '').records).toHaveLength(4)
+  })
+
+  it('has options of its own', async () => {
+    const refused = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
+    expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/for --from-plan/) })
+    const one = ['--from-plan', '--service', 'gear-oil-check', '--today', '2023-10-06']
+    const check = await run(['record', 'examples/tind-4', ...one])
+    expect(check.out).toContain('gear-oil-check of rear, level ?, joints ?, fill 40 N·m')
+  })
+})
