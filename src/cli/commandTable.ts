@@ -138,9 +138,10 @@ listed, and, if the older revision of the sheet is among the files, the figures 
     exit: FINDINGS_EXIT,
   },
   repair: {
-    summary: 'fix a procedure with the fewest changes',
+    summary: 'fix a procedure, what is dangerous first',
     usage: ['[options] [--out FILE] <file or folder> ...'],
-    help: 'Finds the fewest changes that make a procedure valid and prints them; with --out also writes the corrected procedure.',
+    help: `Corrects a procedure with the fewest changes, or in the usual order if there is much to correct; notes and further steps are kept.
+Prints what was dangerous, the rest, both lists around each change, and what is left; with --out also writes the corrected procedure.`,
     example: 'repair procedure.json sheet.json --out corrected.json',
     options: ['out', 'level', 'format'],
     formats: ['json'],

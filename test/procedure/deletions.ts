@@ -1,10 +1,11 @@
 import { ACTIONS } from '../../src/procedure/actions.js'
 import { EFFECTS } from '../../src/procedure/effects.js'
+import { findTroubles } from '../../src/procedure/findTroubles.js'
+import { readContext } from '../../src/procedure/readContext.js'
 import type { MutableState } from '../../src/procedure/state.js'
 import { type ActionRow, buildProcedure } from '../../src/v1/procedure.js'
 import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
 import { build, filterSheet, makeCase, makeSheet, sharedSheet, varietySheet } from './sheets.js'
-import { simulateProcedure } from './simulateProcedure.js'
 import type { UnsafeSequence } from './unsafe/edits.js'
 import { DOUBTFUL_SHEET } from './unsafe/oddMachines.js'
 import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
@@ -74,17 +75,22 @@ export const STATE_ONLY = [
 /** What notices that an entry is deleted; undefined if nothing does. */
 export function findWitness({ within, sequences, goods }: Deletion): string | undefined {
   return within(() => {
-    const good = goods.find(({ procedure, sheet }) => simulateProcedure(procedure, sheet).findings.length > 0)
+    const good = goods.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
     if (good !== undefined) return `good procedure ${good.name}`
     return sequences.find((one) => !isRefused(one))?.fact
   })
 }
 
+/** The findings without cures. */
+function findingsOf(procedure: ProcedureDocument, sheet: SpecSheet) {
+  const { context, findings } = readContext(procedure, sheet)
+  const { troubles } = findTroubles(sheet, context, procedure)
+  return [...findings, ...troubles.map(({ finding }) => finding)]
+}
+
 /** Whether the codes of an unsafe sequence come, where they must. */
 export function isRefused({ sheet, bad, at, codes }: UnsafeSequence): boolean {
-  const found = simulateProcedure(bad, sheet).findings.filter(
-    ({ path }) => at === undefined || path === `/steps/${at}`,
-  )
+  const found = findingsOf(bad, sheet).filter(({ path }) => at === undefined || path === `/steps/${at}`)
   return codes.every((code) => found.some((one) => one.code === code))
 }
 
@@ -112,7 +118,7 @@ function listNeedDeletions(): readonly Deletion[] {
   // A need can change only sequences in which it fails at this action.
   const failing = new Map<string, UnsafeSequence[]>()
   for (const one of UNSAFE_SEQUENCES)
-    for (const { code, path } of simulateProcedure(one.bad, one.sheet).findings) {
+    for (const { code, path } of findingsOf(one.bad, one.sheet)) {
       const step = one.bad.steps[Number(/^\/steps\/(\d+)$/.exec(path)?.[1])]
       if (step === undefined || !one.codes.includes(code)) continue
       const key = `${step.do}: needs ${code.replace('procedure/', '')}`
@@ -140,32 +146,57 @@ function listChangeDeletions(): readonly Deletion[] {
 
 type Effects = Record<string, (context: { readonly state: MutableState }) => void>
 
+/** Where each effect comes about, and what it changes there. */
+interface Watched {
+  readonly fields: Set<string>
+  readonly goods: Set<Good>
+  readonly sequences: Set<UnsafeSequence>
+}
+
 function listFieldDeletions(): readonly Deletion[] {
   const effects = EFFECTS as unknown as Effects
-  return Object.entries(effects).flatMap(([name, effect]) => {
-    const fields = new Set<string>()
-    const watch = replaced(effects, name, (context) => {
-      const before = structuredClone(context.state)
-      effect(context)
-      for (const field of listChangedFields(before, context.state)) fields.add(field)
-    })
-    const touched = (one: { readonly sheet: SpecSheet }, steps: ProcedureDocument): boolean => {
-      if (!steps.steps.some((step) => ACTIONS[step.do].changes.some((change) => change === name)))
-        return false
-      watch(() => simulateProcedure(steps, one.sheet))
-      return true
-    }
-    const goods = GOODS.filter((one) => touched(one, one.procedure))
-    const sequences = UNSAFE_SEQUENCES.filter((one) => touched(one, one.bad))
+  return [...watchEffects(effects)].flatMap(([name, { fields, goods, sequences }]) => {
+    const effect = effects[name]
+    if (effect === undefined) return []
     return [...fields].map((field): Deletion => {
       const within = replaced(effects, name, (context) => {
         const before = structuredClone(context.state)
         effect(context)
         restoreField(before, context.state, field)
       })
-      return { entry: `${name}: ${field}`, within, sequences, goods }
+      return { entry: `${name}: ${field}`, within, sequences: [...sequences], goods: [...goods] }
     })
   })
+}
+
+/** Runs everything once and watches every effect. */
+function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
+  const seen = new Map<string, Watched>()
+  let note: (watched: Watched) => void = () => {}
+  const originals = Object.entries(effects)
+  for (const [name, effect] of originals) {
+    const watched: Watched = { fields: new Set(), goods: new Set(), sequences: new Set() }
+    seen.set(name, watched)
+    effects[name] = (context) => {
+      const before = structuredClone(context.state)
+      effect(context)
+      for (const field of listChangedFields(before, context.state)) watched.fields.add(field)
+      note(watched)
+    }
+  }
+  try {
+    for (const good of GOODS) {
+      note = ({ goods }) => goods.add(good)
+      findingsOf(good.procedure, good.sheet)
+    }
+    for (const sequence of UNSAFE_SEQUENCES) {
+      note = ({ sequences }) => sequences.add(sequence)
+      findingsOf(sequence.bad, sequence.sheet)
+    }
+  } finally {
+    Object.assign(effects, Object.fromEntries(originals))
+  }
+  return seen
 }
 
 const OF_PARTS = ['gearcases', 'openings', 'covers', 'filters'] as const
