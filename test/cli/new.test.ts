@@ -65,7 +65,7 @@ describe('a blank document', () => {
     const { out } = await run(['new', 'log', '--sheet', 'test/fixtures/short/two-variants.yaml'])
     expect(out).toContain('its variant: short or long')
     expect(out).toContain('sheet: { id: nordli-ferd-3, revision: "2026-11" }')
-    expect(out).toContain('service: rear-oil-change, gearcase: rear')
+    expect(out).toContain('- rear-oil-change of rear')
   })
 })
 
@@ -104,7 +104,7 @@ describe('the examples in a blank sheet', () => {
   it('are in the units that are named', async () => {
     const sheet = await blank('--unit', 'lbf.ft, US qt,mi,°F')
     for (const text of ['22 lbf·ft', '0.48 US qt', '1200 mi', '14 to 110 °F']) expect(sheet).toContain(text)
-    expect(await blank('toolbox', '--unit', 'lbf.in')).toContain('unit: lbf.in, lowest')
+    expect(await blank('toolbox', '--unit', 'lbf.in')).toContain('20–100 lbf·in by 1, click, 1/2 in')
   })
 })
 

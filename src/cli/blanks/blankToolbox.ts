@@ -1,41 +1,37 @@
+import { type Unit, unitSymbol } from '../../quantity/index.js'
 import { type ExampleUnits, exampleIn } from './exampleIn.js'
 
 /** A toolbox to fill in. */
 export function blankToolbox({ torque, volume }: ExampleUnits): string {
-  const amount = (value: number): string =>
-    `{ value: ${exampleIn(volume, { value, unit: 'mL' }, 1)}, unit: ${volume} }`
+  const symbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
+  const amount = (value: number): number => exampleIn(volume, { value, unit: 'mL' }, 1)
   return `# Toolbox: what the workshop has. A plan checks it, and gives the setting of each wrench.
 # To fill a part in, delete its {} and the # before the lines below it; then write your own values.
 kind: toolbox
 version: "1.0"
 id: my-workshop
 name: My workshop
-# Torque wrenches, with the scale as it is marked. accuracy: { kind: of reading, percent: 4 } is a maker's figure.
+# Torque wrenches: the scale as it is marked, the type and the square drive. Its accuracy is ISO 6789 unless you write the
+# maker's figure behind them: "4 % of reading".
 wrenches: {}
-#  half-inch-click:
-#    name: half-inch click wrench
-#    type: click
-#    drive: 1/2 in
-#    scales: [{ unit: ${torque}, lowest: 20, highest: 100, graduation: 1 }]
-#    accuracy: { kind: ISO 6789 }
-# Keys, sockets and bits.
+#  half-inch-click: 20–100 ${symbol(torque)} by 1, click, 1/2 in
+# Keys, sockets and bits; those with a square drive name it.
 sockets: {}
-#  hex-8: { name: 8 mm hex bit socket, fits: internal hex, size: 8 mm, drive: 1/2 in }
-#  ring-19: { name: 19 mm ring spanner, fits: external hex, size: 19 mm }
-# Measuring jugs and bottles.
+#  hex-8: internal hex 8 mm, 1/2 in
+#  ring-19: external hex 19 mm
+# Measuring jugs and bottles: the highest mark, and the step between marks.
 vessels: {}
-#  jug: { name: measuring jug, size: ${amount(1000)}, graduation: ${amount(50)} }
+#  jug: ${amount(1000)} ${symbol(volume)} by ${amount(50)}
 # Drain pans.
 pans: {}
-#  pan: { name: drain pan, size: ${amount(8000)} }
+#  drain-pan: ${amount(8000)} ${symbol(volume)}
 # Funnels with a hose.
 fillers: {}
 #  funnel:
-#    name: funnel and hose
-#    funnel: { shape: cone, diameter: { value: 150, unit: mm }, depth: { value: 120, unit: mm } }
-#    hose: { bore: { value: 12, unit: mm }, length: { value: 600, unit: mm }, drop: { value: 500, unit: mm } }
+#    funnel: { shape: cone, diameter: 150 mm, depth: 120 mm }
+#    hose: { bore: 12 mm, length: 600 mm, drop: 500 mm }
 # Stands, and the rated load of one.
 stands: {}
-#  pair: { name: pair of stands, count: 2, rating: { value: 1500, unit: kg } }
+#  axle-stands: 2 x 1500 kg
 `
 }

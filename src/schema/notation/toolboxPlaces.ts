@@ -3,7 +3,7 @@ import { DRIVE_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
 import { field, listOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
-import { makeTable, named, namedAsDocument } from './placeTable.js'
+import { type LeftOut, makeTable, named, namedAsDocument } from './placeTable.js'
 import { day, quantityOf } from './quantityNotations.js'
 import { aboveZero, FIGURE, unitGroup, WORDS } from './valuePieces.js'
 
@@ -107,6 +107,10 @@ const toolboxNotations = () =>
 
 export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 
+/** `internal hex 8 mm`: its id says no more. */
+const socketName: LeftOut = ({ holder: { fits, size } }) =>
+  typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
+
 const empty = () => ({})
 const length = { text: 'quantityLength' } as const
 const name = { name: /* @__PURE__ */ named() }
@@ -126,7 +130,7 @@ export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
           stands: empty,
         },
       },
-      '/wrenches/*': { text: 'wrench', leftOut: { ...name, accuracy: () => ({ ...iso6789 }) } },
+      '/wrenches/*': { text: 'wrench', leftOut: { name: named('wrench'), accuracy: () => ({ ...iso6789 }) } },
       '/wrenches/*/scales': { under: '[]' },
       '/wrenches/*/scales/*': { text: 'scale' },
       '/wrenches/*/accuracy': { text: 'accuracy' },
@@ -135,7 +139,7 @@ export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
       '/wrenches/*/leverLength': length,
       '/adaptors/*': { leftOut: name },
       '/adaptors/*/extension': length,
-      '/sockets/*': { text: 'socket', leftOut: name },
+      '/sockets/*': { text: 'socket', leftOut: { name: socketName } },
       '/vessels/*': { text: 'vessel', leftOut: name },
       '/vessels/*/size': { text: 'quantityVolume' },
       '/vessels/*/graduation': { text: 'quantityVolume' },
