@@ -1,4 +1,5 @@
 import type { NotationName } from './allPlaces.js'
+import type { SheetNotation } from './sheetNotations.js'
 import { MEASURED_WRITERS } from './writeMeasured.js'
 import type { Value, Writer, WriteSource } from './writer.js'
 import { sealText } from './writeSeal.js'
@@ -6,7 +7,8 @@ import { band, isNotStated, join, printed, value } from './writeValue.js'
 
 /** Writes a value in a notation as well as it can; who uses the text reads it back. Undefined where no text says it. */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
-  return WRITERS[name](value, source)
+  // Joined here: a bundle that only reads would keep a table that is joined beside.
+  return { ...SHEET_WRITERS, ...MEASURED_WRITERS }[name](value, source)
 }
 
 function tighteningText({
@@ -108,8 +110,7 @@ function conditionText({ variants, modelYears, serials, market }: Value): string
   )
 }
 
-const WRITERS: Readonly<Record<NotationName, Writer>> = {
-  ...MEASURED_WRITERS,
+const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
   volume: value,
   length: value,
   temperature: value,
