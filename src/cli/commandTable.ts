@@ -177,6 +177,16 @@ record of the planned visit: fill in each ?, and change what was done in another
     },
     exit: FINDINGS_EXIT,
   },
+  history: {
+    summary: 'print the records of a machine, with their corrections and the open faults',
+    usage: ['[options] <log> <sheet>'],
+    help: `Prints every record of the log as it was written: what was done, what does not count and why, and what was corrected by which record;
+before them the open faults.`,
+    example: 'history examples/tind-4',
+    options: ['machine', 'today'],
+    formats: [],
+    own: { today: { help: "reports a record after this day (default: this machine's clock)" } },
+  },
   import: {
     summary: "add a maker's telematics readings (ISO/TS 15143-3) to a log",
     usage: ['[options] --out LOG <telematics.json> <log.json>'],

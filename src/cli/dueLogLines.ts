@@ -5,6 +5,7 @@ import type { DateText } from '../calendar/index.js'
 import type { DueOptions, DueState } from '../interval/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
+import { type OpenFault, openFaults } from '../record/index.js'
 import { parseDocumentText } from '../schema/index.js'
 import { listDue, type ServiceDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
@@ -30,6 +31,8 @@ export interface DueLogLinesSummary {
   readonly lines: number
   /** Number of lines without a log that can be judged. */
   readonly refused: number
+  /** Number of machines that are not to be used. */
+  readonly withFaults: number
   readonly verdicts: ReadonlySet<DueState>
 }
 
@@ -39,6 +42,8 @@ export interface DueAnswer {
   readonly machine?: string
   readonly name?: string
   readonly due?: readonly ServiceDue[]
+  /** While the machine has one, it is not to be used. */
+  readonly faults?: readonly OpenFault[]
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }
 
@@ -51,6 +56,7 @@ export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLi
   const { input, output, onProgress } = options
   let lines = 0
   let refused = 0
+  let withFaults = 0
   const verdicts = new Set<DueState>()
   for await (const one of readLines(input)) {
     lines += 1
@@ -59,9 +65,10 @@ export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLi
     if (answer === undefined) continue
     if (answer.due === undefined) refused += 1
     else for (const { verdict } of answer.due) verdicts.add(verdict)
+    if (answer.faults !== undefined) withFaults += 1
     if (!output.write(`${JSON.stringify(answer)}\n`)) await once(output, 'drain')
   }
-  return { lines, refused, verdicts }
+  return { lines, refused, withFaults, verdicts }
 }
 
 function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions): DueAnswer | undefined {
@@ -77,7 +84,21 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
   if (sheet === undefined)
     return { ...about, findings: withTexts([...read.findings, noSheet(log, sheets, name)]) }
   const due = listDue({ sheet, log, today }, chooseOptions(log))
-  return { ...about, due, ...(read.findings.length === 0 ? {} : { findings: withTexts(read.findings) }) }
+  const set = {
+    sheets: [{ document: sheet }],
+    logs: [],
+    toolboxes: [],
+    stocks: [],
+    procedures: [],
+    records: [],
+  }
+  const faults = openFaults({ document: log }, set, { today })
+  return {
+    ...about,
+    due,
+    ...(faults.length > 0 && { faults }),
+    ...(read.findings.length === 0 ? {} : { findings: withTexts(read.findings) }),
+  }
 }
 
 function withTexts(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {

@@ -36,6 +36,7 @@ export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   repair: onDocuments(async () => (await import('./commands/repair.js')).runRepair),
   compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
   record: onDocuments(async () => (await import('./commands/record.js')).runRecord),
+  history: onDocuments(async () => (await import('./commands/history.js')).runHistory),
   import: onDocuments(async () => (await import('./commands/import.js')).runImport),
   convert: question('runConvert'),
   torque: question('runTorque'),

@@ -78,7 +78,7 @@ export const OPTION_TABLE = {
   },
   'from-plan': { help: 'write the record of the visit that is due, to be filled in and changed' },
   'exit-code': {
-    help: 'exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services',
+    help: 'exit code 3 if a service is due or overdue, or the machine is not to be used; 4 if no service is, but one cannot be judged, or there are no services',
   },
   every: {
     value: '"250 h, 12 months"',

@@ -23,6 +23,8 @@ const FACTS_SHAPE: Shape = {
  * Whether one service of one gearcase (or instance) is due, for the technician who plans a visit. For a whole fleet use
  * {@link computeDueColumns}; for the date on which it will be due use {@link forecastDue}.
  *
+ * Every entry of the log counts: give the log of `resolveLog`, in which corrections apply and work that was not done is left out.
+ *
  * Due if start + interval ≤ now; overdue past interval + window; by whichever limit comes first. The verdict is the first of
  * these that any limit has: overdue, due, cannot tell, due soon, not due. Meters are compared in whole 1/1000 h and µm, dates
  * in whole days.

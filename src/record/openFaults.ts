@@ -28,7 +28,7 @@ export interface OpenFault {
 }
 
 /** Errors that are about the papers, not about the machine. */
-const PAPER_FAULTS: readonly string[] = [
+export const PAPER_FAULTS: readonly string[] = [
   'record/corrects-itself',
   'record/corrects-unknown-record',
   'record/date-in-the-future',
@@ -76,7 +76,7 @@ export function openFaults(
   const others = set.logs.filter((one) => one.document.id !== document.id)
   const resolvedSet = { ...set, logs: [...others, corrected] }
   return records.flatMap((record, place) =>
-    record.entries.length === 0 && record.shields === undefined
+    (record.detail !== 'full' || record.entries.length === 0) && record.shields === undefined
       ? []
       : checkRecordRules({ document: record }, resolvedSet, circumstances)
           .filter(({ code, severity }) => severity === 'error' && !PAPER_FAULTS.includes(code))

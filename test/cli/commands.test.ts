@@ -236,11 +236,21 @@ describe('record', () => {
     expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
     const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
     expect(plan.text).toContain('Not to be used: open fault of 2023-10-06')
+    expect((await say(['due', 'set', '--exit-code'], setWith(first.log))).code).toBe(3)
     const second = await say(['record', 'set', '--out', 'log.json'], setWith(first.log, one.correction))
     expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })
     const due = await say(['due', 'set'], setWith(second.log))
     expect(due.text).not.toContain('NOT TO BE USED')
     expect(due.text).toMatch(/NOT DUE gear oil change, front differential/)
+    const history = await say(['history', 'set'], setWith(second.log))
+    expect(history.text).toMatch(
+      new RegExp(
+        `${one.record.id} .*corrected by ${one.correction.id} .*${one.correction.id} .*corrects ${one.record.id}`,
+      ),
+    )
+    expect((await say(['history', 'set'], setWith(first.log))).text.includes('does not count')).toBe(
+      !one.counts,
+    )
     const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
     expect(after.text).not.toContain('Not to be used')
   })

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Reason } from '../../src/base/finding.js'
 import { en } from '../../src/message/en/index.js'
+import { PAPER_FAULTS } from '../../src/record/openFaults.js'
+import { allRules } from '../../src/rules/allRules.js'
 import { computeDue } from '../../src/v1/interval.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { checkDocuments } from '../../src/v1/rules.js'
@@ -14,6 +16,7 @@ import {
 } from '../../src/v1/service.js'
 import type { MachineLog, ServiceRecord } from '../../src/v1/spec.js'
 import { readFolder, setOf } from '../rules/support/goodSets.js'
+import { readComment } from '../rules/support/manifest.js'
 import { CORRECTED, correctionOf } from './support/corrections.js'
 
 const TODAY = '2023-10-09'
@@ -270,6 +273,16 @@ describe('open faults', () => {
     expect(checked.faults).toHaveLength(1)
     const again = append({ ...good, id: 'again', date: '2023-10-09' }, checked.log)
     expect(again.faults).toEqual([])
+  })
+
+  it('every error of a record about the machine leaves one, and none about the papers', () => {
+    const rules = allRules.filter(
+      ({ about, severity }) => severity === 'error' && about.includes('service-record'),
+    )
+    const papers = rules.map(({ code }) => code).filter((code) => readComment(code).harm === 'record')
+    const others = rules.map(({ code }) => code).filter((code) => !papers.includes(code))
+    expect(PAPER_FAULTS.filter((code) => others.includes(code))).toEqual(['spec/id-used-twice'])
+    expect(papers.filter((code) => !PAPER_FAULTS.includes(code))).toEqual([])
   })
 
   it('papers alone leave none: a date, a reading, an unknown part', () => {

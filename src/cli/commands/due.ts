@@ -41,13 +41,18 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
       const lines = [safeLine(name), ...faultLines(faults).map((line) => `  ${line}`), ...due.map(describe)]
       io.print(`${lines.join('\n')}\n`)
     }
-  return exitCodeOf(new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict))), options)
+  const verdicts = new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict)))
+  return exitCodeOf(
+    verdicts,
+    options,
+    machines.some(({ faults }) => faults.length > 0),
+  )
 }
 
-/** 4 if a service cannot be judged, or if the input has no service. */
-function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options): ExitCode {
+/** 3 if a service is due or a machine not to be used; 4 if a service cannot be judged, or if the input has no service. */
+function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options, hasFaults = false): ExitCode {
   if (exitCode !== true) return 0
-  if (verdicts.has('overdue') || verdicts.has('due')) return 3
+  if (hasFaults || verdicts.has('overdue') || verdicts.has('due')) return 3
   return verdicts.has('cannot tell') || verdicts.size === 0 ? 4 : 0
 }
 
@@ -93,7 +98,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       onProgress: (count) => io.printError(`${count} lines`),
     })
     io.printError(`${plural(judged.lines, 'line')}, ${judged.refused} with errors.`)
-    return judged.refused > 0 ? 1 : exitCodeOf(judged.verdicts, options)
+    return judged.refused > 0 ? 1 : exitCodeOf(judged.verdicts, options, judged.withFaults > 0)
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
       throw unreadable(path ?? 'standard input', error)

@@ -1,0 +1,59 @@
+import { en } from '../../message/en/index.js'
+import { renderMessage } from '../../message/index.js'
+import { type NotDone, openFaults, resolveLog } from '../../record/index.js'
+import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet } from '../../spec/index.js'
+import { listMachines } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { faultLines } from '../faultLines.js'
+import { readDocuments } from '../readDocuments.js'
+import type { Options } from '../readOptions.js'
+import { reportReading } from '../renderFindings.js'
+import { safeLine } from '../safeLine.js'
+
+/** `history`: prints every record of a machine as it was written, what did not count, what was corrected, and the open faults. */
+export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
+  if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
+  const sets = await readDocuments(options.paths, io)
+  if (reportReading(sets, io)) return 1
+  for (const { log, sheet, read } of listMachines(sets, options)) {
+    const faults = openFaults({ document: log }, read.set, { today: options.today })
+    const { notDone } = resolveLog(log, sheet)
+    const lines = [
+      log.name,
+      ...faultLines(faults),
+      ...log.records.flatMap((one) => linesOf(one, log, sheet, notDone)),
+    ]
+    io.print(`${lines.map(safeLine).join('\n')}\n`)
+  }
+  return 0
+}
+
+function linesOf(
+  record: ServiceRecord,
+  log: MachineLog,
+  sheet: SpecSheet,
+  notDone: readonly NotDone[],
+): readonly string[] {
+  const { id, date, readings, by, corrects, entries } = record
+  const shown = [readings.hours, readings.distance].flatMap((one) => one && `${one.value} ${one.unit}`)
+  const head = [date, id, ...shown.filter(Boolean), by && `by ${by}`].filter(Boolean).join('  ')
+  const correctedBy = log.records.filter((one) => one.corrects === id).map((one) => `corrected by ${one.id}`)
+  return [
+    `  ${head}`,
+    ...(corrects === undefined ? [] : [`    corrects ${corrects}`]),
+    ...entries.map((entry) => {
+      const reason = notDone.find((one) => one.record === id && isSamePart(one.entry, entry))?.reason
+      return `    ${nameEntry(entry, sheet)}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
+    }),
+    ...correctedBy.map((line) => `    ${line}`),
+  ]
+}
+
+const isSamePart = (one: RecordEntry, other: RecordEntry) =>
+  one.service === other.service && one.gearcase === other.gearcase && one.instance === other.instance
+
+function nameEntry({ service, gearcase, instance }: RecordEntry, { services, gearcases }: SpecSheet): string {
+  const name = Object.hasOwn(services, service) ? (services[service]?.name ?? service) : service
+  const where = Object.hasOwn(gearcases, gearcase) ? (gearcases[gearcase]?.name ?? gearcase) : gearcase
+  return [name, where, instance].filter(Boolean).join(', ')
+}
