@@ -72,6 +72,25 @@ describe('record --from-plan', () => {
     expect(JSON.parse(appended.written.get('log.json') ?? '').records).toHaveLength(4)
   })
 
+  it('does not replace a record that is filled in', async () => {
+    const words = [
+      'record',
+      'examples/tind-4',
+      '--from-plan',
+      '--today',
+      '2023-10-06',
+      '--out',
+      'record.yaml',
+    ]
+    const first = await run(words)
+    const again = await run(words, { 'record.yaml': fillIn(first.written.get('record.yaml') ?? '') })
+    expect(again).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/record\.yaml exists; choose another name/),
+    })
+    expect(again.written.size).toBe(0)
+  })
+
   it('has options of its own', async () => {
     const refused = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
     expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/for --from-plan/) })

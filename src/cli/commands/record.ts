@@ -81,7 +81,7 @@ async function writeFromPlan(options: Options, io: CliIo): Promise<ExitCode> {
   }
   const record = prefillRecord(planned.value)
   if (options.out === undefined) io.print(record.trimEnd())
-  else await writeOut(options.out, record, io)
+  else await writeOut(options.out, record, io, { isNew: true })
   io.printError(
     `Fill in each ?, change what was done in another way, delete what was not done. Then append it: record <record> <log> <sheet> --out LOG`,
   )
