@@ -1,4 +1,4 @@
-import { dropUndefined, type Finding, type Result } from '../base/index.js'
+import { dropUndefined, type Finding, type Reason, type Result } from '../base/index.js'
 import type { ProcedureCodes } from '../procedure/index.js'
 import { resolveLog } from '../record/index.js'
 import type { SpecSheet } from '../spec/index.js'
@@ -128,7 +128,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     wrenches: tightening.wrenches,
     pan,
     waits: waits.waits,
-    consumables,
+    consumables: [...consumables, ...listOwnSupplies(sheet, chosen, consumables)],
     cautions: [
       ...faults.map(({ date, finding: { code, params } }) =>
         serviceReason('service/not-to-be-used', { signal: 'warning', date, fault: { code, params } }),
@@ -170,6 +170,14 @@ function reportUnlisted(
         service: sheet.services[service]?.name ?? service,
       }),
     )
+}
+
+/** What the services need by the sheet and no step does. */
+function listOwnSupplies(sheet: SpecSheet, chosen: readonly ServiceDue[], listed: readonly Reason[]) {
+  const supplies = new Set(chosen.flatMap(({ service }) => sheet.services[service]?.supplies ?? []))
+  return [...supplies]
+    .filter((supply) => !listed.some(({ params }) => params['supply'] === supply))
+    .map((supply) => serviceReason('service/supply', { supply }))
 }
 
 function groupByGearcase(chosen: readonly ServiceDue[]): readonly GearcaseInVisit[] {

@@ -128,6 +128,8 @@ export interface Service {
   readonly intervals: Intervals
   /** Events that make this service due before next use. */
   readonly events?: readonly MachineEventKind[]
+  /** What the service needs besides the oil, the seals and what every such service needs: `brake cleaner`. */
+  readonly supplies?: readonly string[]
   /** Notes by action id. */
   readonly notes?: Readonly<Record<Id, string>>
 }

@@ -25,7 +25,7 @@ describe('cueList', () => {
 
   it('says values in words and puts them on the screen as printed', () => {
     expect(cue('old-seal')?.say).toBe(
-      'Remove the old crush washer: leave none of it on the case. Wipe the drain plug of the front differential and its seat clean. Fit the drain plug of the front differential with a new crush washer and turn it in by hand until it is finger tight. Tighten it to twenty to twenty-five newton metres: set twenty-two point five newton metres on the small click wrench.',
+      'Remove the old crush washer: leave none of it on the case. If it sticks to the plug or the case, scrape it off. Do not scratch the face. Wipe the drain plug of the front differential and its seat clean. Fit the drain plug of the front differential with a new crush washer and turn it in by hand until it is finger tight. Tighten it to twenty to twenty-five newton metres: set twenty-two point five newton metres on the small click wrench.',
     )
     expect(cue('old-seal')?.screen.map(({ text }) => text)).toEqual(['20–25\u00a0N·m', '22.5\u00a0N·m'])
     expect(cue('seal-hub')?.say).toContain(

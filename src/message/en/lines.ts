@@ -1,6 +1,6 @@
 import type { Action } from '../../spec/index.js'
 import type { LineText, StepParams } from '../catalogue.js'
-import { brief, levelConditions, sealOf, stopText, the, tightenShort } from './stepPhrases.js'
+import { brief, ifWasherSticks, levelConditions, sealOf, stopText, the, tightenShort } from './stepPhrases.js'
 
 type Steps = readonly (StepParams & { readonly do: Action })[]
 
@@ -141,7 +141,7 @@ export const lineTexts: readonly LineText[] = [
     joins: ['take off old seal', 'wipe the seal face'],
     full: (seal, face) =>
       isRing(seal)
-        ? `Remove the old ${sealOf(seal)}: leave none of it on the case. Wipe ${the(face, 'plug')} and its seat clean.`
+        ? `Remove the old ${sealOf(seal)}: leave none of it on the case.${ifWasherSticks(seal)} Wipe ${the(face, 'plug')} and its seat clean.`
         : undefined,
     short: (seal, face) =>
       isRing(seal) ? `Old ${sealOf(seal)} off, wipe ${brief(face, 'plug')} and seat` : undefined,

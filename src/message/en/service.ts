@@ -159,7 +159,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
       'and',
     )}`
   },
-  'service/supply': ({ supply }) => `${capitalize(SUPPLIES[supply] ?? supply)}.`,
+  'service/supply': ({ supply }) =>
+    `${capitalize((Object.hasOwn(SUPPLIES, supply) ? SUPPLIES[supply] : undefined) ?? supply)}.`,
   'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,

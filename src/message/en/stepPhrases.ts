@@ -19,6 +19,12 @@ export function brief({ part, instance }: StepParams, fallback: string): string 
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
 
+/** A washer can stay on the plug or on the case; common practice, no source. */
+export const ifWasherSticks = ({ seal }: StepParams) =>
+  seal === 'crush washer' || seal === 'bonded seal'
+    ? ' If it sticks to the plug or the case, scrape it off. Do not scratch the face.'
+    : ''
+
 export const sealOf = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 

@@ -1,6 +1,7 @@
 import type { StepTexts } from '../catalogue.js'
 import {
   brief,
+  ifWasherSticks,
   levelText,
   sealOf,
   takeOffCoverText,
@@ -250,7 +251,9 @@ export const stepTexts: StepTexts = {
         ? 'Clean the old sealant off both threads.'
         : params.seal === 'liquid gasket'
           ? 'Scrape the old sealant off both faces. Let none of it fall into the case.'
-          : `Remove the old ${sealOf(params)}. Leave none of it on ${params.cover === undefined ? 'the case' : 'either face'}.`,
+          : params.cover !== undefined
+            ? `Remove the old ${sealOf(params)}. Leave none of it on either face.`
+            : `Remove the old ${sealOf(params)}. Leave none of it on the case.${ifWasherSticks(params)}`,
     short: (params) =>
       params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealOf(params)} off`,
     show: (params) =>

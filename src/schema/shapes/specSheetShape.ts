@@ -31,6 +31,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     gearcases: filledList(text.id),
     intervals,
     'events?': list(MACHINE_EVENT_KINDS),
+    'supplies?': list(text.text),
     'notes?': map(text.text),
   })
   // The path of an overriding interval decides whether it may be zero.
