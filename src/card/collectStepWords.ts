@@ -4,7 +4,7 @@ import { type CardContext, durationLine, entryAt, quantityLine, reasonLine } fro
 import type { Line } from './cardParts.js'
 import { figureLines, turnsLine, valueLine } from './figureLines.js'
 import { shownSeconds } from './shownSeconds.js'
-import { quoteOptional } from './spans.js'
+import { joinLines, quoteOptional } from './spans.js'
 
 /** Params of a step that are pieces of the plan. */
 type PieceName = Exclude<keyof StepParams, ChoiceName>
@@ -109,13 +109,14 @@ function figurePiece(context: CardContext, step: PlannedStep, name: string): Lin
   return figureLines(context, at.entry, at.index).main
 }
 
-/** The socket of the toolbox for the part of a step; empty if none fits, or which one depends on the variant. */
-function socketPiece({ plan }: CardContext, { part }: PlannedStep): Line {
+/** The sockets of the toolbox for the part of a step: several if the variant decides; empty if one is missing. */
+function socketPiece({ plan, words }: CardContext, { part }: PlannedStep): Line {
   const sockets = plan.tools.flatMap(({ kind, for: parts, have }, index) =>
-    kind === 'socket' && parts.some(({ path }) => path === part?.path) ? [{ have, index }] : [],
+    kind === 'socket' && parts.some(({ path }) => path === part?.path)
+      ? [quoteOptional(have?.name, `/tools/${index}/have/name`)]
+      : [],
   )
-  const [socket, ...others] = sockets
-  return others.length > 0 ? [] : quoteOptional(socket?.have?.name, `/tools/${socket?.index}/have/name`)
+  return sockets.every((socket) => socket.length > 0) ? joinLines(sockets, ` ${words.labels.or} `) : []
 }
 
 /** Collects what the texts of a step are written from; `withGearcase` if no heading names the gearcase. */

@@ -390,6 +390,30 @@ describe('what a technician reads at a plug', () => {
     }
   })
 
+  it('the key of this variant is in the line, and both where the variant is not known', () => {
+    const drive = { kind: 'internal hex', size: '8 mm' }
+    const sheet = patched(
+      add('/overrides/-', {
+        when: { variants: ['long'] },
+        set: [{ kind: 'drive', path: '/gearcases/rear/openings/drain/drive', to: drive }],
+      }),
+    )
+    const lineOf = (log: 'known' | 'not known') => {
+      const plan = planExample('tind-4', {
+        sheet,
+        ...(log === 'not known' && { log: (one) => ({ ...one, identity: {} }) }),
+      })
+      const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
+      return text.slice(text.indexOf('Rear gearcase [ ]')).match(/Clean around the drain plug,[^.]*\./)?.[0]
+    }
+    expect(lineOf('known')).toBe(
+      'Clean around the drain plug, crack it loose with the 8 mm hex bit socket and take it out.',
+    )
+    expect(lineOf('not known')).toBe(
+      'Clean around the drain plug, crack it loose with the 10 mm hex bit socket or 8 mm hex bit socket and take it out.',
+    )
+  })
+
   it('says how to pull a torque wrench only where one is used', () => {
     expect(textOf('kvist-2')).not.toContain('stop at the first click')
     expect(textOf('tind-4')).toContain('stop at the first click')
