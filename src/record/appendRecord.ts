@@ -10,6 +10,7 @@ import {
 import { type AppendCodes, type RecordCodes, recordFinding, recordReason } from './codes.js'
 import { judgeDone } from './judgeDone.js'
 import { type OpenFault, openFaults } from './openFaults.js'
+import { requireLog } from './requireLog.js'
 
 /** Whether the work of an entry counts as done. */
 export type EntryDone = { readonly service: Id; readonly gearcase: Id; readonly instance?: Id } & (
@@ -62,6 +63,7 @@ export function appendRecord(
     return { ok: false, findings: set.logs.length > 0 ? findings : [noLog(record), ...findings] }
   const refusal = findRefusal(record, log.document)
   if (refusal !== undefined) return { ok: false, findings: [refusal, ...findings] }
+  requireLog('log', log.document)
   const appended = { ...log.document, records: [...log.document.records, document] }
   const sheet = set.sheets.find(
     ({ document: { id, revision } }) => id === document.sheet.id && revision === document.sheet.revision,

@@ -7,16 +7,17 @@ import {
   type DocumentSet,
   type Named,
   type RuleCodes,
+  requireSet,
 } from '../rules/index.js'
 import {
   type Id,
   type MachineLog,
   type RecordEntry,
-  requireDocument,
   resolveRecords,
   type ServiceRecord,
 } from '../spec/index.js'
 import { judgeDone } from './judgeDone.js'
+import { requireLog } from './requireLog.js'
 
 /** A mistake of a service that nobody has put right yet. */
 export interface OpenFault {
@@ -68,7 +69,8 @@ export function openFaults(
   set: DocumentSet,
   circumstances: Circumstances = {},
 ): readonly OpenFault[] {
-  requireDocument('log.document', log?.document, 'machine-log')
+  requireLog('log.document', log?.document)
+  requireSet(set, circumstances)
   const { document } = log
   const records = resolveRecords(document.records).map(({ record }) => record)
   // The corrected records are judged as they are now, so the log in the set must not hold the others.

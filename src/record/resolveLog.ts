@@ -10,6 +10,7 @@ import {
 } from '../spec/index.js'
 import type { RecordCodes } from './codes.js'
 import { judgeDone } from './judgeDone.js'
+import { requireLog } from './requireLog.js'
 
 /** An entry of a record whose work does not count as done. */
 export interface NotDone {
@@ -57,7 +58,7 @@ export interface ResolvedLog {
  * ```
  */
 export function resolveLog(log: MachineLog, sheet: SpecSheet): ResolvedLog {
-  requireDocument('log', log, 'machine-log')
+  requireLog('log', log)
   requireDocument('sheet', sheet, 'spec-sheet')
   const notDone: NotDone[] = []
   const records = resolveRecords(log.records).map(({ record }) => {

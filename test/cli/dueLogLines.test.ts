@@ -4,6 +4,7 @@ import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
 import { MAX_LINE_LENGTH, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { listDue } from '../../src/v1/service.js'
+import { CORRECTED, type Corrected } from '../record/support/corrections.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
 import { requestExample, TODAY } from '../support/planExample.js'
 
@@ -245,5 +246,18 @@ describe('lines of a stream', () => {
       { line: 1, findings: [{ code: 'spec/too-long', params: { limit: MAX_LINE_LENGTH } }] },
       { line: 2, machine: 'two' },
     ])
+  })
+
+  it('a machine with an open fault says so, and is not passed', async () => {
+    const [{ record }] = CORRECTED as [Corrected]
+    const log = JSON.parse(logLine('one'))
+    const line = JSON.stringify({ ...log, records: [...log.records, { ...record, machine: 'one' }] })
+    const judged = await run(['due', '-', SHEET, '--exit-code', ...DAY], { [PIPED]: line })
+    expect(judged).toMatchObject({
+      code: 3,
+      answers: [{ faults: [{ record: record.id, date: record.date }] }],
+    })
+    const without = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
+    expect(without.answers[0]).not.toHaveProperty('faults')
   })
 })
