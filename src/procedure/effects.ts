@@ -16,7 +16,6 @@ export const EFFECTS = {
   },
   'oil warm': ({ state }) => set(state, { oilWarm: true }),
   'oil runs through': ({ state }) => {
-    state.recorded = false
     for (const gearcase of Object.values(state.gearcases))
       set(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false, leaksCheckedSinceRun: false })
     for (const parts of [state.openings, state.covers, state.filters])

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
+import { rankHarm } from '../../src/procedure/rankHarm.js'
 import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { ProcedureDocument, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
@@ -114,5 +115,31 @@ describe('proposals', () => {
 describe('broken by chance', () => {
   test('a procedure with 1 to 3 random edits comes back right, and a second repair changes nothing', () => {
     law(40, brokenArbitrary, expectRepaired)
+  })
+
+  test('where nothing can be built, each change helps, and a second repair changes nothing', () => {
+    law(12, brokenArbitrary, ({ sheet, bad }) => {
+      const unbuilt = { ...bad, services: [] }
+      const { procedure, left, stopped } = repairProcedure(unbuilt, sheet)
+      expect(left.length).toBeLessThanOrEqual(validateProcedure(unbuilt, sheet).length)
+      expect(stopped === 'done').toBe(left.length === 0)
+      expect(stopped).not.toBe('rebuilt')
+      expect(repairProcedure(procedure, sheet)).toMatchObject({ procedure, applied: [], fixed: [] })
+    })
+  })
+
+  test('half of the steps of a long list are missing: rebuilt, with notes, in the order of harm', () => {
+    const whole = build(varietySheet, ['change'])
+    const steps = whole.steps
+      .filter((_step, place) => place % 2 === 0)
+      .map((step, place): Step => (place === 20 ? { ...step, note: 'two pans' } : step))
+    const repaired = repairProcedure({ ...whole, steps }, varietySheet)
+    expect([repaired.left, repaired.stopped]).toEqual([[], 'rebuilt'])
+    expect(repaired.procedure.steps.find(({ note }) => note === 'two pans')).toMatchObject({
+      id: steps[20]?.id,
+    })
+    const ranks = repaired.fixed.map(({ code }) => rankHarm(code))
+    expect(ranks).toEqual(ranks.toSorted())
+    expect([ranks[0], ranks.at(-1)]).toEqual([0, 3])
   })
 })
