@@ -50,7 +50,7 @@ export interface Gearcase {
     /** Where it is. */
     readonly place: PlaceOnMachine
   }
-  /** Shields that come off first. */
+  /** Shields that come off first. One that stays on, since its holes give access to the plugs, is left out. */
   readonly shields?: readonly Id[]
   /** Oil temperature for draining, if the manual gives one. */
   readonly drainTemperature?: SpecValue<TemperatureUnit>
