@@ -192,7 +192,7 @@ before them the open faults.`,
     usage: ['[options] --out LOG <telematics.json> <log.json>'],
     help: `Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading for each day. Days that already
 have a reading in the log are skipped. Without --out only prints the number of new readings.`,
-    example: 'import telematics.json examples/tind-4/log.json --out log.json',
+    example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
     options: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
     own: {

@@ -1,15 +1,16 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { renderHtml, renderText } from '../../src/v1/card.js'
-import { parseDocumentText } from '../../src/v1/spec.js'
+import { parseDocument } from '../../src/v1/spec.js'
 import { cardOf, planExample, planRequest, TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
 function planIdle() {
   const sheet = { ok: true, value: readExample('acre-26', 'sheet') } as const
-  const log = parseDocumentText('machine-log', readFileSync('examples/acre-26/log-stale.json', 'utf8'))
+  const log = parseDocument('machine-log', parse(readFileSync('examples/acre-26/log-stale.yaml', 'utf8')))
   if (!sheet.ok || !log.ok) throw new Error('the example cannot be read')
   const due = { soon: { hours: 10 }, staleAfter: { days: 30 }, severity: 'normal' } as const
   const planned = planRequest({

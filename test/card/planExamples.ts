@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { type JudgedPlan, planRequest } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
@@ -11,14 +11,13 @@ export function planExamples(): (readonly [string, JudgedPlan])[] {
     .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.yaml'))
     .map(({ name }) => name)
   return machines.flatMap((machine) => {
-    const read = (file: string) => JSON.parse(readFileSync(join(EXAMPLES, machine, file), 'utf8'))
-    const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.json$/.test(file))
+    const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.yaml$/.test(file))
     return logs.map((log) => {
       const planned = planRequest({
         sheet: readExample(machine, 'sheet'),
-        log: read(log),
-        toolbox: read('toolbox.json'),
-        stock: read('stock.json'),
+        log: readExample(machine, 'log', log.replace('.yaml', '')),
+        toolbox: readExample(machine, 'toolbox'),
+        stock: readExample(machine, 'stock'),
         services: 'due',
         today: '2023-10-06',
         ambient: { value: 6, unit: 'degC' },
@@ -27,7 +26,7 @@ export function planExamples(): (readonly [string, JudgedPlan])[] {
       })
       if (!planned.ok) throw new Error(`no plan for ${machine}/${log}: ${JSON.stringify(planned.findings)}`)
       return [
-        `${machine}/${log.replace('.json', '')}`,
+        `${machine}/${log.replace('.yaml', '')}`,
         { ...planned.value, findings: planned.findings },
       ] as const
     })

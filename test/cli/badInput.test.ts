@@ -5,7 +5,7 @@ import { memoryIo } from '../support/memoryIo.js'
 
 const EXAMPLE = 'examples/tind-4'
 const sheet = readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8')
-const log = readFileSync(`${EXAMPLE}/log.json`, 'utf8')
+const log = readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
   const io = memoryIo(files)
@@ -35,7 +35,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['plan', EXAMPLE, '--edition', '1999'], /expected one of 2017, 2003/],
     [['plan', EXAMPLE, '--soon-hours', '-3'], /option|number/i],
     [['plan', EXAMPLE, '--machine', 'station-99'], /no log with the id station-99/],
-    [['plan', `${EXAMPLE}/log.json`], /its sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
+    [['plan', `${EXAMPLE}/log.yaml`], /its sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
     [['plan', `${EXAMPLE}/sheet.yaml`], /no machine log among the files/],
     [['card', EXAMPLE], /--out FOLDER/],
     [['schema', 'banana'], /one of spec-sheet/],
@@ -45,7 +45,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['convert', '1 L'], /name the unit, such as/],
     [['convert', '3 mm', '--to', 'N.m'], /expected a unit of length/],
     [['repair', 'examples/kvist-2'], /expected one procedure, found 0/],
-    [['compare', `${EXAMPLE}/log.json`], /two sheets/],
+    [['compare', `${EXAMPLE}/log.yaml`], /two sheets/],
   ])('%j', async (words, said) => {
     const { code, err, out, written } = await run(words)
     expect(code).toBe(2)

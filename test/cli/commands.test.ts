@@ -42,7 +42,10 @@ describe('due', () => {
   })
 
   it('takes the kind of use from the log, unless an option gives it', async () => {
-    const severe = readFileSync(`${TIND}/log.json`, 'utf8').replace('"use": "normal"', '"use": "severe"')
+    const severe = readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8').replace(
+      '"use": "normal"',
+      '"use": "severe"',
+    )
     const files = {
       'set/log.json': severe,
       'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
@@ -260,7 +263,7 @@ describe('record', () => {
     const files = {
       'set/log.json': written.get('log.json') ?? '',
       'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
-      'set/record.json': readFileSync(`${TIND}/record.json`, 'utf8'),
+      'set/record.yaml': readFileSync(`${TIND}/record.yaml`, 'utf8'),
     }
     const again = await run(['record', 'set', ...DAY, '--out', 'log.json'], files)
     expect(again.code).toBe(1)

@@ -137,7 +137,7 @@ describe('due over logs that come one a line', () => {
     [['due', '--sheet', '-'], /cannot both come by standard input/],
     [['due', '-', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
-    [['due', '--sheet', 'examples/tind-4/toolbox.json'], /no sheet among the files/],
+    [['due', '--sheet', 'examples/tind-4/toolbox.yaml'], /no sheet among the files/],
     [['due', '--sheet', 'nowhere.json'], /nowhere\.json: no such file/],
     [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: no such file/],
   ])('%j is a wrong command line', async (words, said) => {

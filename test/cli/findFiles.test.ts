@@ -203,7 +203,7 @@ describe('standard input', () => {
   it('is one of the files of a set', async () => {
     const sheet = at('tind', 'sheet.json')
     const visit = ['--today', '2023-10-06', '--ambient', '6degC']
-    expect(await piped(LOG, 'plan', '-', sheet, 'examples/tind-4/toolbox.json', ...visit)).toMatchObject({
+    expect(await piped(LOG, 'plan', '-', sheet, 'examples/tind-4/toolbox.yaml', ...visit)).toMatchObject({
       code: 0,
     })
     expect(

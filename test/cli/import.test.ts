@@ -49,7 +49,7 @@ describe('import: readings that a maker sends, into a log', () => {
     words: readonly string[] = [],
     files: Readonly<Record<string, string>> = {},
   ) =>
-    run(['import', 'answer.json', `${TIND}/log.json`, ...DAY, ...words], {
+    run(['import', 'answer.json', `${TIND}/log.yaml`, ...DAY, ...words], {
       'answer.json': typeof answer === 'string' ? answer : JSON.stringify(answer),
       ...files,
     })
@@ -156,7 +156,7 @@ describe('import: readings that a maker sends, into a log', () => {
     ['no JSON', '{', 2, /answer\.json: not JSON/],
     ['no file', undefined, 2, /no such file/],
   ])('%s', async (_what, answer, code, said) => {
-    const found = await run(['import', 'answer.json', `${TIND}/log.json`, ...DAY], {
+    const found = await run(['import', 'answer.json', `${TIND}/log.yaml`, ...DAY], {
       ...(answer === undefined ? {} : { 'answer.json': answer }),
     })
     expect(found.code).toBe(code)
@@ -180,8 +180,8 @@ describe('import: readings that a maker sends, into a log', () => {
     expect((await run(['import', 'answer.json', 'bad.json', ...DAY], files)).out).toMatch(
       /Nothing is written/,
     )
-    expect((await run(['import', 'answer.json', `${TIND}/stock.json`, ...DAY], files)).err).toMatch(
-      /expected a machine log, found .*stock\.json/,
+    expect((await run(['import', 'answer.json', `${TIND}/stock.yaml`, ...DAY], files)).err).toMatch(
+      /expected a machine log, found .*stock\.yaml/,
     )
   })
 })

@@ -38,9 +38,9 @@ describe('kits', () => {
     for (const kind of ['toolbox', 'stock']) {
       const files = [
         `${TIND}/sheet.yaml`,
-        `${TIND}/log.json`,
-        `${TIND}/${kind}.json`,
-        `examples/kvist-2/${kind}.json`,
+        `${TIND}/log.yaml`,
+        `${TIND}/${kind}.yaml`,
+        `examples/kvist-2/${kind}.yaml`,
       ]
       for (const command of ['kits', 'plan']) {
         const { code, err } = await run([command, ...files, ...VISIT])
@@ -51,7 +51,7 @@ describe('kits', () => {
   })
 
   it('without toolbox and stock everything is to be ordered; nothing due is said', async () => {
-    const files = [`${TIND}/sheet.yaml`, `${TIND}/log.json`]
+    const files = [`${TIND}/sheet.yaml`, `${TIND}/log.yaml`]
     expect((await run(['kits', ...files, ...VISIT])).out).toMatch(/To order, for all kits\n {2}1400.mL/)
     expect(await run(['kits', ...files, '--today', '2022-11-21'])).toMatchObject({
       code: 0,
@@ -142,10 +142,10 @@ describe('record', () => {
   it.each([
     [['record'], {}, /name the record, its log/],
     [['record', TIND, 'examples/kvist-2'], {}, /or one folder/],
-    [['record', `${TIND}/log.json`], {}, /expected one record, found 0/],
-    [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /expected one record, found 2/],
+    [['record', `${TIND}/log.yaml`], {}, /expected one record, found 0/],
+    [['record', `${TIND}/record.yaml`, `${TIND}/record.yaml`], {}, /expected one record, found 2/],
     [
-      ['record', `${TIND}/record.json`, `${TIND}/sheet.yaml`],
+      ['record', `${TIND}/record.yaml`, `${TIND}/sheet.yaml`],
       {},
       /the log of machine station-2 is not among/,
     ],
@@ -218,7 +218,7 @@ describe('repair', () => {
 
 describe('--tolerance', () => {
   const KVIST = 'examples/kvist-2'
-  const FILES = ['sheet.yaml', 'log.json', 'toolbox.json', 'stock.json'].map((file) => `${KVIST}/${file}`)
+  const FILES = ['sheet.yaml', 'log.yaml', 'toolbox.yaml', 'stock.yaml'].map((file) => `${KVIST}/${file}`)
   const torque = { kind: 'nominal', value: '9.3', unit: 'lbf.ft' }
   const sheet = JSON.parse(text('kvist-2/sheet'))
   const { tightening } = sheet.gearcases.bevel.openings.fill
@@ -237,7 +237,7 @@ describe('--tolerance', () => {
   const plan = (graduation: number, ...more: readonly string[]) =>
     run(['plan', ...FILES, ...VISIT, ...more], {
       [`${KVIST}/sheet.yaml`]: JSON.stringify(sheet),
-      [`${KVIST}/toolbox.json`]: box(graduation),
+      [`${KVIST}/toolbox.yaml`]: box(graduation),
     })
 
   it('a stated torque without a setting is exit code 1; with a mark near enough, or a tolerance, 0', async () => {
@@ -257,7 +257,7 @@ describe('--tolerance', () => {
     const { code, out } = await run([
       'plan',
       'examples/tind-4/sheet.yaml',
-      'examples/tind-4/log.json',
+      'examples/tind-4/log.yaml',
       ...VISIT,
     ])
     expect(code).toBe(1)

@@ -138,7 +138,7 @@ describe('new', () => {
     [['--out', 'sheet.txt'], 'expected a name that ends in'],
     [['log', '--gearcases', 'front'], '--gearcases and --from can only be used for a sheet'],
     [['stock', '--sheet', 'sheet.yaml'], '--sheet can only be used for a log'],
-    [['log', '--sheet', 'examples/tind-4/log.json'], 'expected one sheet, found 0'],
+    [['log', '--sheet', 'examples/tind-4/log.yaml'], 'expected one sheet, found 0'],
   ])('refuses %j', async (words, message) => {
     expect(await run(['new', ...words])).toMatchObject({ code: 2, err: expect.stringContaining(message) })
   })
@@ -161,7 +161,7 @@ describe('new', () => {
     for (const words of [
       ['log', ...from],
       [...from, '--unit', 'lbf.ft'],
-      ['--from', 'examples/tind-4/log.json'],
+      ['--from', 'examples/tind-4/log.yaml'],
     ])
       expect((await run(['new', ...words])).code).toBe(2)
   })

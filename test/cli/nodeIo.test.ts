@@ -88,7 +88,7 @@ describe('commands over real files', () => {
   })
 
   it('expects a file where a folder is given', async () => {
-    const { code, err } = await run('import', 'examples', 'examples/tind-4/log.json')
+    const { code, err } = await run('import', 'examples', 'examples/tind-4/log.yaml')
     expect(code).toBe(2)
     expect(err).toMatch(/examples: expected a file, found a folder/)
   })
@@ -106,6 +106,6 @@ describe('commands over real files', () => {
       printError: (text: string) => expect(text).toMatch(said),
     }
     expect(await runCommand(['check', at('secret.json')], refusing)).toBe(2)
-    expect(await runCommand(['import', at('secret.json'), 'examples/tind-4/log.json'], refusing)).toBe(2)
+    expect(await runCommand(['import', at('secret.json'), 'examples/tind-4/log.yaml'], refusing)).toBe(2)
   })
 })

@@ -1,15 +1,20 @@
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { MISTAKES, type Mistake } from './mistakes.js'
+import { readExample } from './readExample.js'
 
 const FILE = 'examples/mistakes.json'
 
-/** A document of an example as JSON text; its sheet in full form. */
+/** A document of an example as JSON text, in full form. */
 export function exampleText(machine: string, file: string): string {
-  const folder = file === 'sheet.json' ? 'schemas/v1/vectors/bases' : 'examples'
-  return readFileSync(`${folder}/${machine}/${file}`, 'utf8')
+  const base = `schemas/v1/vectors/bases/${machine}/${file}`
+  if (existsSync(base)) return readFileSync(base, 'utf8')
+  const kind = file.replace('.json', '')
+  return kind === 'procedure'
+    ? readFileSync(`examples/${machine}/${file}`, 'utf8')
+    : JSON.stringify(readExample(machine, kind as 'log'), null, 2)
 }
 
 /** The files of one mistake's set, by name: the good example's, one of them with the mistake. */

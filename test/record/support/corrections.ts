@@ -12,7 +12,7 @@ export interface Corrected {
   readonly correction: ServiceRecord
 }
 
-const GOOD: ServiceRecord = JSON.parse(readFileSync('examples/tind-4/record.json', 'utf8'))
+const GOOD: ServiceRecord = JSON.parse(readFileSync('schemas/v1/vectors/bases/tind-4/record.json', 'utf8'))
 
 const listed: readonly (Omit<Corrected, 'record' | 'correction'> & {
   readonly patch: readonly PatchOperation[]
