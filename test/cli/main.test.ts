@@ -72,7 +72,9 @@ describe('the program as it is installed', () => {
   })
 
   it('reads logs from a pipe, one a line, and answers each', async () => {
-    const text = JSON.stringify(JSON.parse(await readFile(`${TIND}/log.json`, 'utf8')))
+    const text = JSON.stringify(
+      JSON.parse(await readFile('schemas/v1/vectors/bases/tind-4/log.json', 'utf8')),
+    )
     const { code, out } = await run(
       ['due', '--sheet', `${TIND}/sheet.yaml`, ...DAY],
       `${text}\nnonsense\n${text}\n`,
@@ -100,7 +102,7 @@ describe('the program as it is installed', () => {
   })
 
   it('ends quietly where its reader stops early', async () => {
-    const text = `${JSON.stringify(JSON.parse(await readFile(`${TIND}/log.json`, 'utf8')))}\n`
+    const text = `${JSON.stringify(JSON.parse(await readFile('schemas/v1/vectors/bases/tind-4/log.json', 'utf8')))}\n`
     const words = ['due', '--sheet', `${TIND}/sheet.yaml`, ...DAY]
     const { code, err } = await run(words, text.repeat(500), 10)
     expect(code).toBe(0)

@@ -119,7 +119,7 @@ describe('--procedure', () => {
   })
 
   it('must be one procedure', async () => {
-    const { code, err } = await run(['plan', TIND, ...VISIT, '--procedure', `${TIND}/log.json`])
+    const { code, err } = await run(['plan', TIND, ...VISIT, '--procedure', `${TIND}/log.yaml`])
     expect([code, err]).toEqual([2, expect.stringContaining('expected one procedure, found 0')])
   })
 })

@@ -101,7 +101,9 @@ describe('a service record', () => {
   })
 
   test('an entry with details is one text, and back', () => {
-    const tind = JSON.parse(readFileSync('examples/tind-4/record.json', 'utf8')) as ServiceRecord
+    const tind = JSON.parse(
+      readFileSync('schemas/v1/vectors/bases/tind-4/record.json', 'utf8'),
+    ) as ServiceRecord
     const isBare = ({ partNumber: _none, ...seal }: ServiceRecord['entries'][0]['seals'][0]) => seal
     const entries = tind.entries.map((entry) => ({ ...entry, seals: entry.seals.map(isBare) }))
     const record = { ...tind, entries }
