@@ -74,7 +74,8 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   readings: ({ hours, distance }, source) =>
     join(hours && quantity(hours, source), distance && quantity(distance, source)),
   oilUsed,
-  entry: writeEntry(quantity, oilUsed, tightened),
+  // Called only here: a bundle that reads would keep a table made by calls.
+  entry: (given, source) => writeEntry(quantity, oilUsed, tightened)(given, source),
   tightened,
   sealDone: ({ done, partNumber }) => join(done, partNumber && `part ${partNumber}`),
   filterDone: ({ done, partNumber, found }) =>
