@@ -30,7 +30,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
   './v1/spec': [
-    44.5,
+    45.2,
     'zod is 7 kB of it, reading the short notation of sheets 10.5 kB and of other documents 3.5 kB, writing it 3 kB, histories 0.8 kB',
   ],
 }
@@ -44,8 +44,9 @@ const FUNCTION_CEILINGS = [
   // 15.2 before the short notation: 5 kB of it are the reader, the units and what explains a text.
   ['parseStock', 21.4],
   ['parseToolbox', 20.3],
-  ['parseMachineLog', 20.9],
-  ['parseServiceRecord', 19.3],
+  // It reads records too; 0.5 of both is the line of what was done at one gearcase.
+  ['parseMachineLog', 21.5],
+  ['parseServiceRecord', 20.1],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records.
   ['planVisit', 66.5],
 ] as const
