@@ -11,7 +11,7 @@ import {
   ROUNDING_FACTOR,
 } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
-import { SQL_WORDS, type SqlDialect } from './sqlWords.js'
+import { COMMON_WORDS, SQL_WORDS, type SqlDialect } from './sqlWords.js'
 
 const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
 
@@ -48,7 +48,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
-  const words = SQL_WORDS[dialect]
+  const words = { ...COMMON_WORDS, ...SQL_WORDS[dialect] }
   const { realType, floor, ceil, daysBetween, addTo } = words
   const today = words.date(date)
   const number = (value: number): string => `CAST(${value} AS ${realType})`

@@ -20,7 +20,8 @@ export interface SqlWords {
 
 const date = (text: DateText): string => `DATE '${text}'`
 const integer = (number: string): string => `CAST(${number} AS integer)`
-const COMMON: Omit<SqlWords, 'realType' | 'addTo'> = {
+/** The words of most dialects. {@link dueSql} joins them: a table that is joined here would be in every bundle. */
+export const COMMON_WORDS: Omit<SqlWords, 'realType' | 'addTo'> = {
   least: 'least',
   quoteName: (name) => `"${name.replaceAll('"', '""')}"`,
   date,
@@ -30,15 +31,15 @@ const COMMON: Omit<SqlWords, 'realType' | 'addTo'> = {
   isPastCalendar: (day) => `${day} > ${date('9999-12-31')}`,
 }
 
-export const SQL_WORDS: Readonly<Record<SqlDialect, SqlWords>> = {
+export const SQL_WORDS: Readonly<
+  Record<SqlDialect, Pick<SqlWords, 'realType' | 'addTo'> & Partial<SqlWords>>
+> = {
   postgresql: {
-    ...COMMON,
     realType: 'double precision',
     addTo: (day, months, days) =>
       `CAST(${day} + make_interval(months => ${integer(months)}, days => ${integer(days)}) AS date)`,
   },
   duckdb: {
-    ...COMMON,
     realType: 'double',
     addTo: (day, months, days) =>
       `CAST(${day} + to_months(${integer(months)}) + to_days(${integer(days)}) AS date)`,
