@@ -37,6 +37,9 @@ const FIXED = ['/kind', '/version', '/id']
  */
 export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}): Parsed<MachineLog> {
   const report = reportMistakesOf({ kind: 'machine-log', ...readName(options) })
+  // A text would be read letter by letter.
+  if (typeof lines === 'string' || typeof lines?.[Symbol.iterator] !== 'function')
+    throw refuse('lines', lines, 'a list of texts')
   const given = [...lines].map((line, place) => {
     if (typeof line !== 'string') throw refuse(`lines[${place}]`, line, 'a text')
     return { line: line.replace(/^\uFEFF/, ''), number: place + 1 }

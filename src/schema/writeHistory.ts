@@ -1,6 +1,8 @@
 import { readPointer } from '../base/index.js'
 import { type MachineLog, requireDocument } from '../spec/index.js'
+import { copyPlainData } from './copyPlainData.js'
 import { HISTORY_LISTS } from './historyLists.js'
+import { reportMistakesOf } from './reportMistake.js'
 
 /**
  * Writes a log as the lines of a history, for a file that only grows (JSON Lines) or a table with a row for each line. To add a
@@ -25,7 +27,8 @@ import { HISTORY_LISTS } from './historyLists.js'
  */
 export function writeHistory(log: MachineLog): readonly string[] {
   requireDocument('log', log, 'machine-log')
-  const head = structuredClone(log)
+  const { value: head, findings } = copyPlainData(log, reportMistakesOf({ kind: 'machine-log' }))
+  if (findings[0]) throw new TypeError(`log${findings[0].path} must be plain data; parse the document first`)
   const additions = HISTORY_LISTS.flatMap((list) => {
     const items = readPointer(head, list)
     if (!Array.isArray(items)) return []

@@ -201,3 +201,20 @@ describe('a line', () => {
     expect(() => parseHistory([1 as unknown as string])).toThrow('lines[0] must be a text, got 1')
   })
 })
+
+describe('what is no history, or no log', () => {
+  it.each([
+    [head, "'{"],
+    [undefined, 'undefined'],
+    [{}, 'object'],
+  ])('%j as lines throws', (lines, got) => {
+    expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of texts, got ${got}`)
+  })
+
+  it.each([1n, () => 1, Symbol('s'), Number.NaN, new Date(0)])('a log with %s throws', (name) => {
+    expect(() => writeHistory({ ...HEAD, name: name as never })).toThrow(TypeError)
+    expect(() => writeHistory({ ...HEAD, use: name as never })).toThrow(
+      'log/use must be plain data; parse the document first',
+    )
+  })
+})

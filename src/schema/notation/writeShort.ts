@@ -67,8 +67,9 @@ interface ShortForms {
 export function writeShort<Document extends Documents[keyof ShortForms]>(
   document: Document,
 ): ShortForms[Document['kind']] {
-  const table = ALL_PLACES[document?.kind]?.() ?? sheetPlaces()
-  requireDocument('document', document, ALL_PLACES[document?.kind] ? document.kind : 'spec-sheet')
+  const kind = (Object.keys(ALL_PLACES) as Document['kind'][]).find((one) => one === document?.kind)
+  requireDocument('document', document, kind ?? 'spec-sheet')
+  const table = (kind && ALL_PLACES[kind]?.()) ?? sheetPlaces()
   const root = document as unknown as Holder
   const around = { table, id: '', root, gearcase: undefined, section: undefined }
   const short = stripDefaults(root, table.places, around)
