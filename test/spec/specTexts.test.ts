@@ -12,6 +12,7 @@ import {
   type Identity,
   parseDocument,
   parseDocumentText,
+  parseHistory,
   resolveLeaf,
   resolveVariant,
   type SpecSheet,
@@ -68,6 +69,17 @@ const said = [
     '{"a":1,"a":2}',
     '['.repeat(99),
   ].flatMap((text) => parseDocumentText('any', text).findings),
+  // A history: with each problem of a line, and cut off.
+  ...[
+    'two',
+    '{"op":"add","op":"add"}',
+    '['.repeat(99),
+    '{"op":"remove","path":"/use"}',
+    '{"op":"add","path":"/id","value":"three"}',
+    '{"op":"add","path":"/records/0","value":{}}',
+    '{"op":"add","path":"/identity","value":{}}',
+    '{"op":"add","path":"/us',
+  ].flatMap((line) => parseHistory(['{"identity":{},"records":[]}', line]).findings),
   // Short notation.
   ...['22 lb', '450 ml', '20-', 'not known', '20 N·m [p. 3', '30 N·m, very dry', '1,250 N·m'].flatMap(
     (text) =>

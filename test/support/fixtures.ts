@@ -1,30 +1,39 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { parse } from 'yaml'
 
-/** A good document of the fixtures or examples, with the file that it stands in. */
+/** A good document of the fixtures or examples, with its file. */
 export interface GoodDocument {
   readonly file: string
   readonly text: string
   readonly value: Readonly<Record<string, unknown>>
 }
 
-/** All shape fixtures and all documents of the example machines. */
+/** All shape fixtures and the documents of the example machines that are in full form, beside the vectors or in `examples`. */
 export function readGoodDocuments(): readonly GoodDocument[] {
-  const fixtures = readdirSync('test/fixtures')
-    .filter((name) => name.endsWith('.json'))
-    .map((name) => join('test/fixtures', name))
-  const examples = readdirSync('examples', { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && entry.name !== 'mistakes')
-    .flatMap((entry) =>
-      readdirSync(join('examples', entry.name))
-        .filter((name) => name.endsWith('.json'))
-        .map((name) => join('examples', entry.name, name)),
-    )
-  return [...fixtures, ...examples].flatMap((file) => {
+  const files = [
+    ...listFiles('test/fixtures', '.json', false),
+    ...['examples', 'schemas/v1/vectors/bases'].flatMap((folder) => listFiles(folder, '.json')),
+  ]
+  return files.flatMap((file) => {
     const text = readFileSync(file, 'utf8')
     const value = JSON.parse(text)
     return typeof value.kind === 'string' ? [{ file, text, value }] : []
   })
+}
+
+/** All documents of the example machines in short notation, as JSON. */
+export function readShortDocuments(): readonly GoodDocument[] {
+  return listFiles('examples', '.yaml').map((file) => {
+    const value = parse(readFileSync(file, 'utf8'))
+    return { file, text: JSON.stringify(value, null, 2), value }
+  })
+}
+
+function listFiles(folder: string, ending: string, recursive = true): readonly string[] {
+  return readdirSync(folder, { recursive, encoding: 'utf8' })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => join(folder, name))
 }
 
 /** One fixture by its file name. */
