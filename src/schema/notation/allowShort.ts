@@ -54,7 +54,8 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
       for (const form of (arm['anyOf'] ?? []) as { properties: { to?: Schema } }[])
         if (form.properties.to !== undefined) allowText(form.properties.to, ['interval'])
     }
-    const { set } = (armsOf(override)[0]?.['properties'] ?? {}) as { set: Schema }
+    const { set, source } = (armsOf(override)[0]?.['properties'] ?? {}) as { set: Schema; source: Schema }
+    allowText(source, ['source'])
     const byPath = listLeafTypes().map(({ place }) => [
       `^/${place.join('/').replaceAll('*', '[^/]+')}$`,
       slotsAt(place)[0],
