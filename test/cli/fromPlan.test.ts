@@ -91,6 +91,16 @@ describe('record --from-plan', () => {
     expect(again.written.size).toBe(0)
   })
 
+  it.each([
+    [['--format', 'json'], /record --from-plan --format json: the record is YAML to fill in/],
+    [['--format', 'sarif'], /record --from-plan --format sarif: the record is YAML to fill in/],
+    [['--out', 'record.json'], /--out record\.json: expected a name that ends in \.yaml or \.yml/],
+  ])('is YAML only: %j is refused', async (words, refusal) => {
+    const { code, out, err, written } = await run(['record', 'examples/tind-4', '--from-plan', ...words])
+    expect({ code, out, files: written.size }).toEqual({ code: 2, out: '', files: 0 })
+    expect(err).toMatch(refusal)
+  })
+
   it('has options of its own', async () => {
     const refused = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
     expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/for --from-plan/) })

@@ -74,6 +74,10 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
 
 /** Writes the record of a planned visit, for the technician to change where the work was done in another way. */
 async function writeFromPlan(options: Options, io: CliIo): Promise<ExitCode> {
+  if (options.format !== 'text')
+    throw new UsageError(`record --from-plan --format ${options.format}: the record is YAML to fill in`)
+  if (options.out !== undefined && !/\.ya?ml$/i.test(options.out))
+    throw new UsageError(`--out ${options.out}: expected a name that ends in .yaml or .yml`)
   const { planned, findings, code } = await planFiles('record', options, io)
   if (planned === undefined) {
     io.printError(renderFindings(findings, 'text'))
