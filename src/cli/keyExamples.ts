@@ -1,4 +1,4 @@
-import { splitPointer } from '../base/index.js'
+import { type DocumentKind, splitPointer } from '../base/index.js'
 
 /** What is written at a place of a document: what it is for, then examples in YAML to copy. */
 export interface KeyExample {
@@ -65,13 +65,42 @@ const ROWS: { readonly [place: string]: Row } = {
     'intervals: 200 h, 12 months',
     'intervals: { first: 50 h, repeat: "200 h, 12 months" }',
   ],
-  '/sheet': ['the sheet of the machine', 'sheet: { id: ferd-2, revision: "1" }'],
+  '/sheet': ['the sheet of the machine', 'sheet: ferd-2, revision 1'],
   '/identity': ['what the plate says', 'identity: { serial: FS 00123 }'],
-  '/meters': [
-    'the readings',
-    'meters: { hours: { unit: h, readings: [{ date: 2023-10-06, value: 512.6 }] } }',
-  ],
+  '/meters': ['the readings', 'meters:\n  - 512.6 h on 2023-10-06'],
   '/records': ['the services done', 'records: []'],
+  '/wrenches': ['a map of torque wrenches by id', 'wrenches:\n  small-click: 5–25 N·m by 0.5, click, 1/4 in'],
+  '/sockets': ['a map of sockets by id', 'sockets:\n  hex-8: internal hex 8 mm, 3/8 in'],
+  '/vessels': ['a map of measuring jugs by id', 'vessels:\n  jug: 50–1000 mL by 10'],
+  '/containers': ['a map of oil containers by id', 'containers:\n  gear-oil: 2 x 1 L of SAE 80W-90 GL-5'],
+  '/seals': ['a map of seals by id', 'seals:\n  washer-14: 3 x flat copper crush washer 14 x 18 x 1.5 mm'],
+  '/steps': ['a list of steps', 'steps:\n  - { id: read, do: read the manual }'],
+  '/entries': ['a list of the work done', 'entries:\n  - gear-oil-change of rear'],
+  '/date': ['the day of the work', 'date: 2023-10-06'],
+  '/readings': ['what the meters showed', 'readings: 512.6 h'],
+}
+
+/** Places that mean something else in one kind of document. */
+const OWN_ROWS: { readonly [Kind in DocumentKind]?: { readonly [place: string]: Row } } = {
+  'machine-log': { '/id': ['the name by which records refer to the machine', 'id: station-2'] },
+  toolbox: {
+    '/id': ['your short name for it', 'id: station-tools'],
+    '/name': ['your name for it', 'name: Station tools'],
+  },
+  stock: {
+    '/id': ['your short name for it', 'id: station-shelf'],
+    '/name': ['your name for it', 'name: Station shelf'],
+  },
+  procedure: {
+    '/id': ['your short name for it', 'id: ferd-2-oil-change'],
+    '/name': ['your name for it', 'name: Ferd 2 oil change'],
+    '/sheet': ['the sheet of the machine', 'sheet: { id: ferd-2, revision: "1" }'],
+    '/services': ['the services that it is for', 'services: [rear-oil-change]'],
+  },
+  'service-record': {
+    '/id': ['your short name for it', 'id: station-2-2023-10-06'],
+    '/machine': ['the id of its log', 'machine: station-2'],
+  },
 }
 
 /** Words of manuals and people for what a sheet says under other keys. */
@@ -86,8 +115,11 @@ const MEANT: readonly (readonly [RegExp, string])[] = [
   [/^(axle|differential|diff|front|rear|gearbox|case)/, '/gearcases'],
 ]
 
-/** What to write at a place of a document; undefined if the table does not have it. */
-export function findKeyExample(path: string): KeyExample | undefined {
+/** What to write at a place of a document of this kind; undefined if the table does not have it. */
+export function findKeyExample(path: string, kind: DocumentKind): KeyExample | undefined {
+  if (path === '/kind') return { meaning: exampleAt(path).meaning, examples: [`kind: ${kind}`] }
+  const own = OWN_ROWS[kind]?.[path]
+  if (own !== undefined) return exampleOf(own)
   const tokens = splitPointer(path) ?? []
   const place = Object.keys(ROWS).find((row) => {
     const parts = row.split('/').slice(1)
@@ -102,7 +134,6 @@ export function findMeantKey(key: string): (KeyExample & { readonly place: strin
   return place === undefined ? undefined : { ...exampleAt(place), place }
 }
 
-function exampleAt(place: string): KeyExample {
-  const [meaning = '', ...examples] = ROWS[place] ?? []
-  return { meaning, examples }
-}
+const exampleAt = (place: string): KeyExample => exampleOf(ROWS[place] ?? [''])
+
+const exampleOf = ([meaning, ...examples]: Row): KeyExample => ({ meaning, examples })

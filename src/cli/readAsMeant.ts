@@ -26,11 +26,13 @@ export function readAsMeant(data: unknown, read: ReadDocument, name: string): Re
   const findings = [...read.findings]
   const known = new Set(findings.map(keyOf))
   const lists: string[] = []
+  let meant: DocumentName | undefined
   for (let round = 0; round < MAX_ROUNDS; round++) {
     const found = findings.filter((one) => isListForMap(one) && !lists.includes(one.path))
     for (const { path } of found) replaceList(copy, path)
     lists.push(...found.map(({ path }) => path))
     const kind = lacksKind(findings) ? guessKind(copy) : undefined
+    meant ??= kind
     if (found.length === 0 && (kind === undefined || round > 0)) break
     const again = parseDocument('any', kind === undefined ? copy : { ...copy, kind }, { name })
     for (const finding of again.findings) {
@@ -39,7 +41,9 @@ export function readAsMeant(data: unknown, read: ReadDocument, name: string): Re
       findings.push(finding)
     }
   }
-  return { ok: false, findings }
+  if (meant === undefined) return { ok: false, findings }
+  const kind = meant
+  return { ok: false, findings: findings.map((one) => ({ ...one, document: { ...one.document, kind } })) }
 }
 
 const keyOf = ({ code, path, params }: Finding): string => JSON.stringify([code, path, params])
@@ -48,6 +52,7 @@ function lacksKind(findings: readonly Finding[]): boolean {
   return findings.some(
     ({ code, path, params }) =>
       (code === 'spec/missing-key' && path === '' && params['key'] === 'kind') ||
+      (code === 'spec/wrong-type' && path === '/kind') ||
       (code === 'spec/wrong-kind' && params['didYouMean'] === undefined),
   )
 }

@@ -113,12 +113,12 @@ function excerptOf(finding: LocatedFinding): readonly string[] {
 
 /** The smallest correct form, to copy. */
 function teach(finding: LocatedFinding): readonly string[] {
-  const { code, path, params, cures } = finding
+  const { code, path, params, cures, document } = finding
   const key = splitPointer(path)?.at(-1) ?? ''
   switch (code) {
     case 'spec/missing-key': {
       const { key } = params as SpecCodes['spec/missing-key']
-      const example = findKeyExample(joinPointer([...(splitPointer(path) ?? []), key]))
+      const example = findKeyExample(joinPointer([...(splitPointer(path) ?? []), key]), document.kind)
       return example === undefined ? [] : [`write: ${show(example, finding)[0]}   (${example.meaning})`]
     }
     case 'spec/unknown-key': {
@@ -145,7 +145,7 @@ function teach(finding: LocatedFinding): readonly string[] {
 }
 
 function suchAs(path: string, finding: LocatedFinding): readonly string[] {
-  const example = findKeyExample(path)
+  const example = findKeyExample(path, finding.document.kind)
   return example === undefined ? [] : [`write ${example.meaning}, such as`, ...indent(show(example, finding))]
 }
 

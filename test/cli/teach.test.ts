@@ -157,16 +157,121 @@ describe('a naive first sheet', () => {
     expect(out).toContain('write: "machine":{"make":"Nordli","model":"Ferd 2","type":"utility machine"}')
     expect(out).toContain('      "gearcases":{"rear":{"type":"final drive"}}\n')
   })
+})
+
+describe('a document without a kind is read as what it looks like, and everything to copy is of that kind', () => {
+  const [VERSION, SHEET] = [
+    'version: "1.0"   (the version of this format)',
+    'sheet: ferd-2, revision 1   (the sheet of the machine)',
+  ]
+  const kind = (of: string) => `kind: ${of}   (what this document is)`
+  const TOOLBOX = ['id: station-tools   (your short name for it)', 'name: Station tools   (your name for it)']
+  const STOCK = ['id: station-shelf   (your short name for it)', 'name: Station shelf   (your name for it)']
+  const LOG = [
+    'id: station-2   (the name by which records refer to the machine)',
+    'name: Station 2   (your name for it)',
+    SHEET,
+  ]
+  const PROCEDURE = [
+    'id: ferd-2-oil-change   (your short name for it)',
+    'name: Ferd 2 oil change   (your name for it)',
+    'sheet: { id: ferd-2, revision: "1" }   (the sheet of the machine)',
+    'identity: { serial: FS 00123 }   (what the plate says)',
+    'services: [rear-oil-change]   (the services that it is for)',
+  ]
+  const RECORD = [
+    'id: station-2-2023-10-06   (your short name for it)',
+    'machine: station-2   (the id of its log)',
+    SHEET,
+    'date: 2023-10-06   (the day of the work)',
+    'readings: 512.6 h   (what the meters showed)',
+  ]
+  const written = (lines: readonly string[]) => lines.map((line) => `    write: ${line}`)
+  const missing = (lines: readonly string[]) => {
+    const keys = lines.map((line) => `"${line.split(':')[0]}"`)
+    return [
+      `first.yaml:1:1: error: Missing keys ${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}.`,
+      ...written(lines),
+      '    spec/missing-key',
+    ]
+  }
 
   it.each([
-    ['wrenches: []', 'toolbox', '"sockets"'],
-    ['containers: {}', 'stock', '"seals"'],
-    ['meters: {}', 'log', '"identity"'],
-    ['kind: log\nmeters: {}', 'log', '"identity"'],
-    ['steps: []', 'procedure', '"services"'],
-    ['entries: []', 'record', '"detail"'],
-  ])('of %j is read as a %s', async (text, _, key) => {
-    expect((await check(text)).out).toContain(key)
+    ['containers: {}', missing([kind('stock'), VERSION, ...STOCK])],
+    ['meters: {}', missing([kind('machine-log'), VERSION, ...LOG])],
+    ['steps: []', missing([kind('procedure'), VERSION, ...PROCEDURE])],
+    ['entries: []', missing([kind('service-record'), VERSION, ...RECORD])],
+  ])('%j', async (text, expected) => {
+    const { lines } = await check(text)
+    expect(lines.slice(0, -1)).toEqual(expected)
+    const copied = expected.flatMap((line) => line.match(/write: (.*?) {3}\(/)?.[1] ?? [])
+    expect((await check([...copied, text].join('\n'))).out).toBe(
+      '1 document read, 0 findings of level warning or above.',
+    )
+  })
+
+  it('a kind that is no text', async () => {
+    const { lines } = await check('kind: 5\nmeters: {}')
+    expect(lines.slice(0, -1)).toEqual([
+      ...missing([VERSION, ...LOG]),
+      'first.yaml:1:1: error: Expected text, found a number.',
+      '    write what this document is, such as',
+      '      kind: machine-log',
+      '    spec/wrong-type at /kind',
+    ])
+  })
+
+  it('a kind that does not exist', async () => {
+    const { lines } = await check('kind: log\nmeters: {}')
+    expect(lines.slice(0, -1)).toEqual([
+      'first.yaml:1:1: error: Expected kind spec-sheet, machine-log, toolbox, stock, procedure or service-record, found "log".',
+      '    write what this document is, such as',
+      '      kind: machine-log',
+      '    spec/wrong-kind at /kind',
+      ...missing([VERSION, ...LOG]),
+    ])
+  })
+
+  it.each([
+    ['wrenches', 'torque wrenches', 'small-click: 5–25 N·m by 0.5, click, 1/4 in', 'toolbox', TOOLBOX],
+    ['sockets', 'sockets', 'hex-8: internal hex 8 mm, 3/8 in', 'toolbox', TOOLBOX],
+    ['vessels', 'measuring jugs', 'jug: 50–1000 mL by 10', 'toolbox', TOOLBOX],
+    ['containers', 'oil containers', 'gear-oil: 2 x 1 L of SAE 80W-90 GL-5', 'stock', STOCK],
+  ])('%s as a list', async (key, what, example, of, names) => {
+    const { lines } = await check(`${key}: []`)
+    expect(lines.slice(0, -1)).toEqual([
+      ...missing([kind(of), VERSION, ...names]),
+      'first.yaml:1:1: error: Expected an object, found a list.',
+      `    write a map of ${what} by id, such as`,
+      `      ${key}:`,
+      `        ${example}`,
+      `    spec/wrong-type at /${key}`,
+    ])
+    const copied = lines.flatMap((line) => line.match(/write: (.*?) {3}\(/)?.[1] ?? [])
+    expect((await check([...copied, `${key}:`, `  ${example}`].join('\n'))).code).toBe(0)
+  })
+
+  it('other parts that are of the wrong kind', async () => {
+    const head = (of: string) => `kind: ${of}\nversion: "1.0"\nid: one\n`
+    const tail = 'sheet: ferd-2, revision 1\n'
+    for (const [before, key, shown] of [
+      [head('stock'), 'seals', '  washer-14: 3 x flat copper crush washer 14 x 18 x 1.5 mm'],
+      [`${head('machine-log')}${tail}`, 'meters', '  - 512.6 h on 2023-10-06'],
+      [
+        `${head('service-record')}machine: one\n${tail}date: 2023-10-06\nreadings: {}\n`,
+        'entries',
+        '  - gear-oil-change of rear',
+      ],
+      [
+        `${head('procedure')}name: One\nsheet: { id: ferd-2, revision: "1" }\nidentity: {}\nservices: []\n`,
+        'steps',
+        '  - { id: read, do: read the manual }',
+      ],
+    ] as const) {
+      const { code, out } = await check(`${before}${key}: 1\n`)
+      expect([code, out]).toEqual([1, expect.stringContaining(`such as\n      ${key}:\n      ${shown}\n`)])
+      expect(await check(`${before}${key}:\n${shown}\n`)).toMatchObject({ code: 0 })
+    }
   })
 })
 
