@@ -1,7 +1,7 @@
-import { TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
-import { field, listOf, oneOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
+import { howTightened } from './howTightened.js'
+import { field, listOf, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { quantityOf } from './quantityNotations.js'
-import { FIGURE, ID, WORDS } from './valuePieces.js'
+import { ID, WORDS } from './valuePieces.js'
 
 /** An entry as its text has it: parts of the gearcase by their ids alone. */
 interface EntryParts {
@@ -18,22 +18,7 @@ const volume = (key: string, end: string): Piece =>
   after(sequence(field(key, quantityOf('volume')), words(end)))
 
 /** `drain 22.5 N·m with small-click`, `fill 1.5 turns`, `level by hand`. */
-const tightening = (): Piece =>
-  sequence(
-    term(`(?<opening>${ID}) `, 'tightening'),
-    oneOf(
-      sequence(
-        term('', undefined, () => ({ kind: 'torque set' })),
-        field('torque', quantityOf('torque')),
-        term(` with (?<tool>${ID})`, 'id'),
-      ),
-      term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
-        kind: 'turns',
-        turns: Number(turns),
-      })),
-      wordOf('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
-    ),
-  )
+const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), howTightened())
 
 /**
  * What was done at one gearcase: `gear-oil-change of hub left`, then, each if it is known and in this order, `440 mL drained`,

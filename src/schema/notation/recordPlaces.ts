@@ -1,12 +1,13 @@
-import { TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
+import { WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { entryText } from './entryText.js'
+import { howTightened } from './howTightened.js'
 import { makeNotations } from './notation.js'
-import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, wordOf } from './piece.js'
+import { asPattern, optional, type Piece, sequence, term } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
 import { hours, quantityOf, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
-import { FIGURE, FREE_WORDS, ID, WORDS } from './valuePieces.js'
+import { FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
 const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
@@ -24,18 +25,7 @@ function oilUsed(): Piece {
 /** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by hand`. */
 const tightened = (): Piece =>
   sequence(
-    oneOf(
-      sequence(
-        always({ kind: 'torque set' }),
-        field('torque', quantityOf('torque')),
-        term(` with (?<tool>${ID})`, 'id'),
-      ),
-      term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
-        kind: 'turns',
-        turns: Number(turns),
-      })),
-      wordOf('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
-    ),
+    howTightened(),
     optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(asPattern).join('|')})`, 'wheel mark')),
   )
 

@@ -1,4 +1,5 @@
 import type { Value, Writer } from './writer.js'
+import { join } from './writeValue.js'
 
 /** The text of an entry; what it cannot say makes it differ when it is read back, and the entry stays an object. */
 export const writeEntry =
@@ -12,7 +13,7 @@ export const writeEntry =
         .map(idOf)
         .join(' and ')
     const [fresh, old] = [seals('new'), seals('inspected and used again')]
-    return [
+    return join(
       `${service} of ${gearcase}${instance === undefined ? '' : ` ${instance}`}`,
       drained?.unit && `${quantity(drained, source)} drained`,
       refilled && `${quantity(refilled, source)} refilled`,
@@ -24,7 +25,5 @@ export const writeEntry =
       ...(entry.tightened ?? []).map((one: Value) => `${idOf(one)} ${tightened(one, source)}`),
       fresh && `new seals ${fresh}`,
       old && `seals used again ${old}`,
-    ]
-      .filter(Boolean)
-      .join(', ')
+    )
   }
