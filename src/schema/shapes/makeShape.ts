@@ -144,14 +144,24 @@ export const amount = (smallest = 0) =>
 export const positive = (largest = MAX_NUMBER) =>
   new z.$ZodNumber({ type: 'number', checks: [above(0, false), upTo(largest)] })
 
+/** A safe integer. Zod's own format of numbers brings the ranges of all others into the bundle. */
 export const whole = (checks: Checks<number> = []) =>
-  new z.$ZodNumberFormat({
+  new z.$ZodNumber({
     type: 'number',
-    check: 'number_format',
-    format: 'safeint',
-    abort: false,
-    checks: [...checks],
+    checks: [isWhole(), above(Number.MIN_SAFE_INTEGER), upTo(Number.MAX_SAFE_INTEGER), ...checks],
   })
+
+function isWhole(): z.$ZodCheck<number> {
+  const check = z._check<number>(({ value, issues }) => {
+    if (!Number.isInteger(value))
+      issues.push({ code: 'invalid_type', expected: 'int', input: value, inst: check, continue: false })
+  })
+  // The JSON Schema says `integer` by this.
+  check._zod.onattach.push((shape) => {
+    shape._zod.bag['format'] = 'safeint'
+  })
+  return check
+}
 
 /** A number of containers, bolts or wheels. */
 export const count = (smallest: 0 | 1 = 0, largest = MAX_COUNT) => whole([above(smallest), upTo(largest)])
