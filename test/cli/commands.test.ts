@@ -258,6 +258,19 @@ describe('record', () => {
     expect(after.text).not.toContain('Not to be used')
   })
 
+  it('says once that a correction of no record does not count', async () => {
+    const record = readFileSync(`${TIND}/record.yaml`, 'utf8')
+    const { out } = await run(['record', 'set', ...DAY], {
+      'set/log.json': readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8'),
+      'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
+      'set/record.yaml': `${record}corrects: lost\n`,
+    })
+    expect(out.split('\n').filter((line) => /not count/i.test(line))).toEqual([
+      'Does not count. The log of this machine has no record “lost” to correct.',
+      'Does not count. The log of this machine has no record “lost” to correct.',
+    ])
+  })
+
   it('appends nothing twice', async () => {
     const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {

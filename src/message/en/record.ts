@@ -7,8 +7,7 @@ export const recordTexts: Texts<RecordCodes> = {
     `${gearcase}: not done, since nothing that lets the old oil out was opened.`,
   'record/oil-not-in': ({ gearcase }) => `${gearcase}: not done, since no oil is recorded as filled in.`,
   'record/level-not-looked-at': ({ gearcase }) => `${gearcase}: not done, since the level was not looked at.`,
-  'record/corrects-nothing': ({ record }) =>
-    `Not counted: the log of this machine has no record “${record}” to correct.`,
+  'record/corrects-nothing': ({ record }) => `The log of this machine has no record “${record}” to correct.`,
   'record/other-sheet': ({ required, given }) =>
     `The record was made by the sheet “${given}”, but the machine's log names “${required}”. Is it of another machine?`,
 }
