@@ -56,6 +56,8 @@ export interface Messages {
   readonly marks: NumberMarks
   /** Joins a list: `one, two and three`. */
   readonly list: (items: readonly string[]) => string
+  /** The plural form of a number; `Intl.PluralRules` knows it too, but is slow to load. */
+  readonly plural: (value: number) => Intl.LDMLPluralRule
   /** The texts of codes; a code without one is shown as it is. */
   readonly texts: Partial<Texts<AllCodes>>
 }

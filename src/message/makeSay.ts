@@ -26,8 +26,7 @@ export function makeSay(catalogue: Messages, renderReason: (code: string, params
     date: (value) => sayPlainly(value),
     list: (items) => catalogue.list(items),
     count(value, one, other) {
-      const form = new Intl.PluralRules(catalogue.language).select(value)
-      return `${say.number(value)}\u00a0${form === 'one' ? one : other}`
+      return `${say.number(value)}\u00a0${catalogue.plural(value) === 'one' ? one : other}`
     },
     reason(value) {
       if (!isRecord(value) || typeof value['code'] !== 'string') return sayPlainly(value)

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { makeSay } from '../../src/message/makeSay.js'
@@ -38,5 +39,23 @@ describe('makeSay', () => {
     expect(say.reason({ code: 'a/b', params: 3 })).toBe('<a/b>')
     expect(say.reason('text')).toBe('text')
     expect(say.reason({ no: 'code' })).toBe('{"no":"code"}')
+  })
+})
+
+describe('the English plural', () => {
+  it('is that of Intl, which is slow to load', () => {
+    const rules = new Intl.PluralRules('en')
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.integer({ min: -3, max: 3 }),
+          fc.double({ noNaN: true }),
+          fc.double({ min: 0.998, max: 1.002, noNaN: true }),
+        ),
+        (value) => {
+          expect(en.plural(value)).toBe(rules.select(value))
+        },
+      ),
+    )
   })
 })

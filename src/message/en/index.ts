@@ -35,6 +35,8 @@ export const enCalculations = {
   language: 'en',
   marks: { decimal: '.', group: '\u202f' },
   list: (items) => join(items, 'and'),
+  // As a number is printed, with up to three decimals.
+  plural: (value) => (Number(Math.abs(value).toFixed(3)) === 1 ? 'one' : 'other'),
   texts: {
     ...calendarTexts,
     ...fillTexts,

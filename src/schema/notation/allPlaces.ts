@@ -1,6 +1,5 @@
 import type { DocumentName } from '../../spec/index.js'
 import { type LogNotation, logPlaces } from './logPlaces.js'
-import type { Notation } from './notation.js'
 import type { PlaceTable } from './placeTable.js'
 import { type RecordNotation, recordPlaces } from './recordPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
@@ -18,7 +17,3 @@ export const ALL_PLACES: { readonly [Kind in DocumentName]?: () => PlaceTable } 
 }
 
 export type NotationName = SheetNotation | RecordNotation | LogNotation | ToolboxNotation | StockNotation
-
-/** The notations of all documents by their names. */
-export const allNotations = (): { readonly [Name in NotationName]: Notation } =>
-  Object.assign({}, ...Object.values(ALL_PLACES).map((placesOf) => placesOf().notations))

@@ -1,4 +1,5 @@
-import { allNotations, type NotationName } from '../../../../src/schema/notation/allPlaces.js'
+import { ALL_PLACES, type NotationName } from '../../../../src/schema/notation/allPlaces.js'
+import type { Notation } from '../../../../src/schema/notation/notation.js'
 import type { Reading } from '../../../../src/schema/notation/piece.js'
 import {
   type NotationReading,
@@ -7,7 +8,10 @@ import {
 } from '../../../../src/schema/notation/readNotation.js'
 
 export type { NotationName }
-export const NOTATIONS = allNotations()
+export const NOTATIONS: { readonly [Name in NotationName]: Notation } = Object.assign(
+  {},
+  ...Object.values(ALL_PLACES).map((placesOf) => placesOf().notations),
+)
 export const NOTATION_NAMES = Object.keys(NOTATIONS) as readonly NotationName[]
 
 export const readNotation = (name: NotationName, text: string, cite?: Reading['cite']): NotationReading =>
