@@ -22,7 +22,7 @@ export function suggestName(written: string, names: readonly string[]): string |
 /**
  * The number of insertions, deletions, replacements and swaps of neighbours that turn one word into the other. Infinity
  * beyond `limit`, which bounds the search.
- * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, with each letter used once; from memory.
+ * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, in the form that edits no letter twice; from memory.
  */
 export function countEdits(first: string, second: string, limit = Infinity): number {
   if (first === second) return 0

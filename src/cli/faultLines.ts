@@ -6,5 +6,5 @@ import { safeLine } from './safeLine.js'
 /** One line for each open fault of a machine. */
 export const faultLines = (faults: readonly OpenFault[]): readonly string[] =>
   faults.map(({ date, record, finding }) =>
-    safeLine(`NOT TO BE USED: open fault of ${date} (${record}). ${renderMessage(finding, en)}`),
+    safeLine(`NOT TO BE USED: fault open since ${date} (${record}). ${renderMessage(finding, en)}`),
   )

@@ -19,7 +19,7 @@ export function requireSameDocument(path: string, old: string, text: string): vo
     (head) => head && `the ${head.kind} ${String(head.id ?? 'without an id')}`,
   )
   const [found = 'another file', expected = 'an earlier output'] = names
-  throw new UsageError(`${path} is ${found}, not ${expected}: choose another name; nothing is written`)
+  throw new UsageError(`${path} is ${found}, not ${expected}: choose another name; nothing was written`)
 }
 
 /** Kind and id of a document, also of one with mistakes; undefined: the text is not a document. */

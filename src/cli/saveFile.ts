@@ -113,7 +113,7 @@ async function replace({
     await onStep('swept')
     await writePart(claim.part, bytes, old?.stats, onStep)
     if (!((await claim.isLast()) && (await isSame()))) return false
-    if (Date.now() > until) throw new UsageError(`${path}: the disk is too slow; nothing is written`)
+    if (Date.now() > until) throw new UsageError(`${path}: the disk is too slow; nothing was written`)
     await onStep('checked')
     await rename(claim.part, target)
     replaced = true
@@ -181,7 +181,7 @@ async function followLinks(path: string): Promise<string> {
 async function readVersion(path: string, target: string): Promise<Version | undefined> {
   try {
     const stats = await stat(target)
-    if (!stats.isFile()) throw new UsageError(`${path}: is ${kindOf(stats)}, not a file; nothing is written`)
+    if (!stats.isFile()) throw new UsageError(`${path}: is ${kindOf(stats)}, not a file; nothing was written`)
     await access(target, constants.W_OK)
     return { bytes: await readFile(target), stats }
   } catch (error) {

@@ -38,11 +38,11 @@ async function readLog(path: string, text: string, read: MachineLog, io: CliIo):
   const [log] = documentsOf(sets, ({ logs }) => logs)
   if (log === undefined || log.id !== read.id)
     throw new UsageError(
-      `${path} is not the log ${read.id}, or cannot be read: choose another name; nothing is written`,
+      `${path} is not the log ${read.id}, or cannot be read: choose another name; nothing was written`,
     )
   const lost = findLost(read, log)
   if (lost !== undefined)
-    throw new UsageError(`${path} is another copy of the log, without ${lost}; nothing is written`)
+    throw new UsageError(`${path} is another copy of the log, without ${lost}; nothing was written`)
   return log
 }
 

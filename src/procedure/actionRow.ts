@@ -53,7 +53,7 @@ export type SupplyKind =
 export interface ShownFigure {
   /** Its name in the values of the step; for `each` gearcase, the id of the gearcase is used instead. */
   readonly name: string
-  /** What has the leaf: the part of the step, the oil space of its gearcase, or each gearcase of the work. */
+  /** Where the figure is found: in the part of the step, the oil space of its gearcase, or each gearcase of the work. */
   readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
   /** Rest of the pointer to the leaf; empty if the part is the leaf. */
   readonly leaf:

@@ -38,7 +38,7 @@ export function severityOf(name: NeedName): Severity {
   return WARNING_NEEDS.includes(name) ? 'warning' : 'error'
 }
 
-/** Changes that make a need count as met after its finding, if the steps of its remedy would change too much. */
+/** Changes of state that are assumed after the finding of a need, if the steps of its remedy would change too much. */
 export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
   'not-on-level-ground': ({ state }) => {
     state.ground = 'level'

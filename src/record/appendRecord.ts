@@ -36,7 +36,7 @@ export interface AppendedRecord {
  * @param circumstances - `today`; without it, dates are not checked
  * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no log of the machine, the
  *   log has another sheet, or already holds a record of this id
- * @throws TypeError if `record` is not a parsed service record or `set` is not a set; RangeError if `today` is not a date
+ * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError if `today` is not a date
  *
  * Source: house rule; `resolveLog` says what counts as done.
  * @example

@@ -17,7 +17,7 @@ import type { ServiceRecord } from '../spec/index.js'
  * @param set - its sheet, log and toolbox; checks that need a missing document are skipped
  * @param circumstances - `today`; without it, dates are not checked
  * @returns findings; an error means that the record does not describe a finished service
- * @throws TypeError if `record` is not a parsed service record or `set` is not a set; RangeError if `today` is not a date
+ * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError if `today` is not a date
  *
  * Source: house rule; each rule names its own.
  * @example

@@ -142,7 +142,7 @@ const isNipped = (step: Step, next: Step | undefined): boolean =>
   step.do === 'crack loose' && next?.do === 'nip by hand' && next.on === step.on
 
 /**
- * The jack point, how an item is secured, or the items that must be released before the machine is driven. Rolling the
+ * The jacking point, how an item is secured, or the items that must be released before the machine is driven. Rolling the
  * machine to a mark releases nothing.
  */
 function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {

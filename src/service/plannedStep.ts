@@ -13,7 +13,7 @@ export interface PlannedStep {
   readonly how?: string
   /** The shield that covers the parts of a leak check. */
   readonly shield?: string
-  /** The jack point of a step that raises the machine; absent: not stated. */
+  /** The jacking point of a step that raises the machine; absent: not stated. */
   readonly jack?: string
   /** Pointers into this plan's `figures`, by the names of the procedure step. */
   readonly figures: Readonly<Record<string, JsonPointer>>

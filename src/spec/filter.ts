@@ -34,7 +34,7 @@ export type FilterHold =
       /** How tight it is: `0.75 turns`. */
       readonly tightening: Tightening
     }
-  /** A plug or cover holds it; it comes out when that is off. */
+  /** A plug or cover holds it; it comes out once that is removed. */
   | {
       readonly kind: 'behind opening'
       /** The id of the opening in front of it: `drain`. */

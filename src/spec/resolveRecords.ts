@@ -5,7 +5,7 @@ import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
 export interface ResolvedRecord {
   /** A correction has no entries and shields of its own here: they are in the record that it corrects. */
   readonly record: ServiceRecord
-  /** Its own place in the list; of a correction that of the record that it corrects, undefined if it corrects none. */
+  /** The index of the record in the list. For a correction: the index of the record that it corrects, undefined if there is none. */
   readonly root: number | undefined
   /** For each part of `record` that a correction states: its place in the list of records as written, such as `/3/entries/0/level`. */
   readonly places: ReadonlyMap<JsonPointer, JsonPointer>

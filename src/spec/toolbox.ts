@@ -58,7 +58,7 @@ export interface TorqueWrench {
   readonly type: 'click' | 'dial' | 'beam' | 'electronic'
   /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
   readonly drive: string
-  /** The scales; one with two units has two. */
+  /** The scales of the wrench; a wrench marked in two units has two. */
   readonly scales: readonly WrenchScale[]
   /** The maker's declared range, if it is not the marked range. */
   readonly declaredRange?: {

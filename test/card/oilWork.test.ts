@@ -332,7 +332,7 @@ describe('a cover', () => {
 
   it('that is a bottom pan is let down on one side last', () => {
     expect(cover({ position: 'bottom' })).toContain(
-      'Leave those of one side loose. Take out the others. Break the seal on the open side.',
+      'Leave the bolts of one side in, loosened. Take out the others. Break the seal on the open side.',
     )
   })
 

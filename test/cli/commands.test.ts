@@ -232,13 +232,13 @@ describe('record', () => {
     const first = await say(['record', 'set', '--out', 'log.json'], setWith(base('log'), one.record))
     expect(first).toMatchObject({
       code: 1,
-      text: expect.stringContaining(`NOT TO BE USED: open fault of 2023-10-06`),
+      text: expect.stringContaining(`NOT TO BE USED: fault open since 2023-10-06`),
     })
     expect(first.text).toContain(one.says)
     expect(first.text.includes('Does not count.')).toBe(!one.counts)
     expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
     const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
-    expect(plan.text).toContain('Not to be used: open fault of 2023-10-06')
+    expect(plan.text).toContain('A fault is open since 2023-10-06')
     expect((await say(['due', 'set', '--exit-code'], setWith(first.log))).code).toBe(3)
     const second = await say(['record', 'set', '--out', 'log.json'], setWith(first.log, one.correction))
     expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })

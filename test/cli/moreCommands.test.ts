@@ -163,7 +163,7 @@ describe('record', () => {
     const bad = mistakeFolder('record-with-a-forgotten-plug')
     const found = await run(['record', bad, ...DAY, '--format', 'json', '--out', 'log.json'])
     expect(JSON.parse(found.out).findings.length).toBeGreaterThan(0)
-    expect(found.err).toMatch(/NOT TO BE USED: open fault of 2023-10-06 .*Appended to log\.json/s)
+    expect(found.err).toMatch(/NOT TO BE USED: fault open since 2023-10-06 .*Appended to log\.json/s)
     expect(found.code).toBe(1)
     expect(JSON.parse(found.written.get('log.json') ?? '').records).toHaveLength(4)
     const good = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])

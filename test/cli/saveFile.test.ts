@@ -172,7 +172,7 @@ describe('links', () => {
 describe('what is no file is refused and stays', () => {
   const refused = async (word: string) => {
     const before = await lstat(log)
-    await expect(save(log, 'x')).rejects.toThrow(`log.json: is ${word}, not a file; nothing is written`)
+    await expect(save(log, 'x')).rejects.toThrow(`log.json: is ${word}, not a file; nothing was written`)
     expect(await lstat(log)).toMatchObject({ mode: before.mode, ino: before.ino })
     expect(await readdir(folder)).toEqual(['log.json'])
   }
@@ -250,7 +250,7 @@ describe('a save that fails', () => {
       if (step === 'synced') await new Promise((done) => setTimeout(done, 60))
     }
     await expect(save(log, 'new', { onStep, holdMs: 50 })).rejects.toThrow(
-      /the disk is too slow; nothing is written/,
+      /the disk is too slow; nothing was written/,
     )
     expect(await text()).toBe('old')
     expect(await readdir(folder)).toEqual(['log.json'])

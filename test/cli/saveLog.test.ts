@@ -76,7 +76,7 @@ describe('--out of record', () => {
     const { code, err, written } = await recordTo('out.json', { 'out.json': there })
     expect({ code, size: written.size }).toEqual({ code: 2, size: 0 })
     expect(err).toMatch(said)
-    expect(err).toMatch(/nothing is written/)
+    expect(err).toMatch(/nothing was written/)
   })
 
   it('writes into an empty file, and YAML into a file of YAML', async () => {

@@ -82,7 +82,7 @@ describe('a record of what really happened', () => {
     if (!planned.ok) throw new Error('no plan')
     const [caution] = planned.value.cautions
     expect(caution && say(caution)).toMatch(
-      /^WARNING: Not to be used: open fault of 2023-10-06\. front differential: 520 mL in/,
+      /^WARNING: Do not use this machine\. A fault is open since 2023-10-06\. front differential: 520 mL in/,
     )
   })
 
@@ -90,7 +90,7 @@ describe('a record of what really happened', () => {
     const { record } = CORRECTED.find(({ counts }) => !counts) as (typeof CORRECTED)[0]
     const reasons = frontChange(append(record).log)?.reasons.map((reason) => say(reason))
     expect(reasons?.at(-1)).toBe(
-      'The record of 2023-10-06 does not count. front differential: not done, since nothing that lets the old oil out was opened.',
+      'The record of 2023-10-06 does not count. front differential: not counted as done: no drain plug, cover or suction opening was opened.',
     )
   })
 })

@@ -172,7 +172,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/not-counted': ({ date, reason }, say) =>
     `The record of ${say.date(date)} does not count. ${say.reason(reason)}`,
   'service/not-to-be-used': ({ signal, date, fault }, say) =>
-    `${SIGNAL_WORDS[signal]}: Not to be used: open fault of ${say.date(date)}. ${say.reason(fault)}`,
+    `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault is open since ${say.date(date)}. ${say.reason(fault)}`,
   'service/used-oil-rules': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Take used oil to a collection point in a sound, closed container marked as used oil.`,
   'service/wrong-sheet': ({ required, revision, given, givenRevision }) =>

@@ -126,7 +126,7 @@ export function takeOffCoverText(params: StepParams): string {
   const position = params.cover?.position ?? 'not stated'
   const left = {
     upright: 'Leave two loose at the top.',
-    bottom: 'Leave those of one side loose.',
+    bottom: 'Leave the bolts of one side in, loosened.',
     'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
   }[position]
   return `Slacken all bolts of ${cover}. ${left} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`

@@ -8,7 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * A level far below its hole: no finger reaches it, and such a gearcase is hardly ever that deep. A decimal point or
  * a unit is wrong.
  * Judges: Every stated `below` of a fill method `to level hole`, overrides included, by its first printed figure.
- * Finds one whose highest figure is above 100 mm. Not judged if a printed figure beside it disagrees.
+ * Finds any whose highest figure is above 100 mm. Not judged if a printed figure beside it disagrees.
  * Place: the value
  * Params: gearcase: its name; below: as printed first
  * Harm: machine

@@ -3,7 +3,7 @@ import { logRule } from '../ruleMakers.js'
 /**
  * A record inside a log that belongs to another machine: it was copied from another log, and its services would count
  * for the wrong machine.
- * Judges: Every record of a log. Finds one whose `machine` is not the `id` of the log.
+ * Judges: Every record of a log. Finds any whose `machine` is not the `id` of the log.
  * Place: `/records/<place>/machine`
  * Params: machine: the machine that the record names; log: the log's id; record: the record's id
  * Harm: record

@@ -4,7 +4,7 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A gearcase whose supports lift other axles and not its own: the machine would be raised at the wrong end,
  * with the chocks under the wheels that go up.
- * Judges: Every gearcase with an `axle` and `access` of `raised`. Finds one whose supports exist, all name an axle,
+ * Judges: Every gearcase with an `axle` and `access` of `raised`. Finds any whose supports exist, all name an axle,
  * and none names that of the gearcase. A gearcase without an axle, and a support without one, are not judged.
  * Place: `/gearcases/<id>/access/supports`
  * Params: gearcase: its name; axle: name of its axle; lifted: names of the axles that the supports lift

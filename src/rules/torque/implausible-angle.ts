@@ -6,7 +6,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. The figure has a zero
  * too many.
- * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds one whose highest
+ * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds any whose highest
  * figure is above 360°. Not judged if a printed figure beside it disagrees.
  * Place: `<tightening>/thenAngle`
  * Params: part: the name of the part (see terms); angle: as printed first

@@ -2,7 +2,7 @@ import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * More turns past finger tight than a taper thread has: the plug would split its housing. A decimal point was lost.
- * Judges: Every tightening by turns, overrides included. Finds one whose `max`, or `min` if there is no maximum, is
+ * Judges: Every tightening by turns, overrides included. Finds any whose `max`, or `min` if there is no maximum, is
  * above 5. Not judged if the minimum exceeds the maximum (`torque/turns-reversed`).
  * Place: `<tightening>/max`, or `<tightening>/min`
  * Params: part: the name of the part (see terms); turns: as written

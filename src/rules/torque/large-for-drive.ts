@@ -8,7 +8,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * A torque far too large for a hexagon of that size: inch-pounds were taken for foot-pounds, or there is a zero too
  * many. The thread or the key would give way. A stated thread gives a closer limit.
  * Judges: Every torque of an opening, cover or shield without a `thread`, overrides included, whose drive is a
- * hexagon with a size in mm or inches, by its first printed figure. Finds one whose highest figure is above 0.25 N·m
+ * hexagon with a size in mm or inches, by its first printed figure. Finds any whose highest figure is above 0.25 N·m
  * times the cube of the width in mm of an internal hexagon, 0.025 N·m times that of the external hexagon of an
  * opening, or 0.04 N·m times that of the external hexagon of a bolt. Not judged if a printed figure beside it
  * disagrees.

@@ -76,7 +76,7 @@ const detailOf: LeftOut = ({ holder: { entries } }) => {
 const idOf: LeftOut = ({ holder: { machine, date } }) =>
   typeof machine === 'string' && typeof date === 'string' ? `${machine}-${date}` : undefined
 
-/** Where a record may be short, alone and in a log. */
+/** The places where a service record takes short notation, by itself or inside a log. */
 export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
   '': { leftOut: { detail: detailOf, id: idOf } },
   '/sheet': { text: 'sheetReference' },

@@ -45,7 +45,7 @@ interface ShortForms {
 }
 
 /**
- * Writes a full document in short notation: texts in place of objects, and gaps where reading fills in the same. For programs that
+ * Writes a full document in short notation: texts in place of objects, and without the keys that reading fills in with the same value. For programs that
  * give a document to a person. The way back is the parse function of its kind, such as {@link parseSpecSheet}.
  *
  * Equation: each text is read back; what it would not give exactly stays an object.
