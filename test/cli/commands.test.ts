@@ -255,7 +255,7 @@ describe('record', () => {
       !one.counts,
     )
     const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
-    expect(after.text).not.toContain('Not to be used')
+    expect(after.text).not.toContain('A fault is open since')
   })
 
   it('says once that a correction of no record does not count', async () => {

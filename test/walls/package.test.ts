@@ -47,28 +47,29 @@ const FUNCTION_CEILINGS = [
   // It reads records too; 0.5 of both is the line of what was done at one gearcase.
   ['parseMachineLog', 21.5],
   ['parseServiceRecord', 20.1],
-  // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records.
-  ['planVisit', 66.5],
+  // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
+  // 66.5 before it checks a writer's procedure.
+  ['planVisit', 70.5],
 ] as const
 
 /**
- * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 10.5 kB of it
- * read the short notation of sheets.
+ * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 16 kB of it
+ * read the short notation of all documents. It was 95 kB before corrections, faults, lines and a writer's procedure.
  */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 95
+const MAIN_JOB_CEILING = 106
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table.
  */
-const EVERYTHING_CEILING = 165
+const EVERYTHING_CEILING = 168
 
-/** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
-const PACKED_CEILING = 0.95
+/** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. It was 0.88 before corrections, histories and lines. */
+const PACKED_CEILING = 0.98
 
 let folder = ''
 
