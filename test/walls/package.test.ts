@@ -66,7 +66,7 @@ const MAIN_JOB_CEILING = 106
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table.
  */
-const EVERYTHING_CEILING = 168
+const EVERYTHING_CEILING = 169
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. It was 0.88 before corrections, histories and lines. */
 const PACKED_CEILING = 0.98
