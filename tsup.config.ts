@@ -84,6 +84,22 @@ function pruneDecimal(text: string): string {
   )
 }
 
+/**
+ * CommonJS requires the ES modules, as every Node that we support can: one copy of the code in a process, and half the package.
+ * Its types point at those of the ES modules, for compilers that do not know that.
+ */
+async function writeCommonJs(): Promise<void> {
+  for (const entry of ENTRIES) {
+    const name = `./${entry.slice(entry.lastIndexOf('/') + 1)}.js`
+    const built = SINGLE_FILES.includes(entry) ? `chunks/${entry}` : entry
+    const values = Object.keys(await import(new URL(`dist/${built}.js`, `file://${process.cwd()}/`).href))
+    const from = `from '${name}' with { 'resolution-mode': 'import' }`
+    const types = values.map((value) => `export declare const ${value}: typeof module.${value}\n`).join('')
+    writeFileSync(`dist/${entry}.cjs`, `module.exports = require('${name}')\n`)
+    writeFileSync(`dist/${entry}.d.cts`, `import type * as module ${from}\nexport type * ${from}\n${types}`)
+  }
+}
+
 const SHARED: Options = {
   target: 'node20',
   platform: 'node',
@@ -121,7 +137,10 @@ export default defineConfig([
     splitting: true,
     format: 'esm',
     dts: { entry: files(ENTRIES) },
-    onSuccess: async () => writeLicences(),
+    onSuccess: async () => {
+      writeLicences()
+      await writeCommonJs()
+    },
   },
   // A start reads two files: the command line, and what answers one question.
   {

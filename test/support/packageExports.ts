@@ -5,7 +5,13 @@ export function packageExports(): Readonly<Record<string, unknown>> {
   const entries = ENTRIES.map((entry) => {
     const key = entry === 'index' ? '.' : `./${entry.replace(/\/index$/, '')}`
     const file = `./dist/${entry}`
-    return [key, { types: `${file}.d.ts`, default: `${file}.js` }]
+    return [
+      key,
+      {
+        import: { types: `${file}.d.ts`, default: `${file}.js` },
+        require: { types: `${file}.d.cts`, default: `${file}.cjs` },
+      },
+    ]
   })
   return {
     ...Object.fromEntries(entries),
