@@ -17,7 +17,7 @@ function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
 
 describe('laws', () => {
   test('one step left out of any built procedure is repaired by at most two changes', () => {
-    law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+    law(30, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
       const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
       const repaired = repairProcedure(cut, sheet)
@@ -27,7 +27,7 @@ describe('laws', () => {
   })
 
   test('two neighbours swapped in any built procedure are repaired by at most two changes', () => {
-    law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+    law(30, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
       const swapped = swap(whole, at % (whole.steps.length - 1))
       const repaired = repairProcedure(swapped, sheet)

@@ -162,7 +162,7 @@ it.each<readonly [string, readonly Change[]]>([
 it('every set of readable documents is checked, planned and printed, whatever its numbers (law)', () => {
   expect(sets.map(({ leaves }) => leaves.length).every((count) => count > 50)).toBe(true)
   let worked = 0
-  law(50, changed, ({ folder, changes }) => {
+  law(30, changed, ({ folder, changes }) => {
     if (workThrough(folder, changes)) worked += 1
   })
   expect(worked).toBeGreaterThan(cases(20))
@@ -220,7 +220,7 @@ it.each([
 
 it('whatever can be read can be checked, planned and printed (law)', () => {
   let worked = 0
-  law(60, restructured, ({ folder, changes }) => {
+  law(40, restructured, ({ folder, changes }) => {
     if (workThrough(folder, changes, true)) worked += 1
   })
   expect(worked).toBeGreaterThan(cases(10))

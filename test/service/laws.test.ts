@@ -5,7 +5,7 @@ import { readPointer } from '../../src/base/readPointer.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
 import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
-import { law } from '../support/law.js'
+import { cases, law } from '../support/law.js'
 import {
   type JudgedPlan,
   planExample,
@@ -250,7 +250,7 @@ describe('a fact taken away', () => {
     for (const part of ['sheet', 'log', 'toolbox', 'stock'] as const) {
       const document = request[part]
       if (document === undefined) continue
-      for (const path of listRemovable(document, 150)) {
+      for (const path of listRemovable(document, cases(60))) {
         const read = parseDocument('any', applyPatch(document, [{ op: 'remove', path }]))
         if (!read.ok) continue
         tried += 1

@@ -198,7 +198,7 @@ describe.each(kinds)('%s', (kind) => {
 
   test('generated ones are the same after short notation', () => {
     let good = 0
-    law(1000, anyDocument(documents.map(([, document]) => document)), (generated) => {
+    law(500, anyDocument(documents.map(([, document]) => document)), (generated) => {
       const read = parseDocument(kind, generated)
       if (!read.ok) return
       good += 1
