@@ -6,7 +6,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 
 const dates = ['calendar', 'interval', 'service', 'cli', 'card', 'message', 'rules']
 const decimals = ['quantity', 'service', 'fill', 'cli']
-const folders = (rooms) => rooms.map((room) => `test/${room}/`)
+// How files are saved hangs on neither dates nor decimals, and starts many processes.
+const folders = (rooms) => [...rooms.map((room) => `test/${room}/`), '--exclude', '**/cli/save*.test.ts']
 const laws = readdirSync('test', { recursive: true, encoding: 'utf8' })
   .map((file) => `test/${file.replaceAll('\\', '/')}`)
   .filter((file) => file.endsWith('.test.ts') && readFileSync(file, 'utf8').includes('/support/law.js'))
