@@ -56,7 +56,9 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
   const newCounter = (): TroubleCounter => ({
-    ...{ sheet, context, known: new Map() },
+    sheet,
+    context,
+    known: new Map(),
     effort: { left: MAX_STEPS_RUN },
   })
   const before = findTroubles(sheet, context, procedure).troubles.map(({ finding }) => finding)

@@ -132,7 +132,7 @@ export type RecordedTightening =
     })
   | (TighteningAt & {
       /**
-       * `by hand`: finger tight; `without a wrench`: tight with a key, the torque not measured; `not checked`: nobody tried it;
+       * `by hand`: finger tight; `without a wrench`: tight with a key, the torque not measured; `not checked`: it may be loose;
        * `not known`: the technician cannot say.
        */
       readonly kind: 'by the manual' | UnmeasuredTightening

@@ -176,6 +176,18 @@ describe('record', () => {
     })
     expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already has a record/) })
   })
+
+  it('of another sheet is not appended, and says so', async () => {
+    const record = JSON.parse(text('tind-4/record'))
+    const found = await run(['record', 'set', ...DAY, '--out', 'log.json'], {
+      'set/log.json': text('tind-4/log'),
+      'set/sheet.json': text('tind-4/sheet'),
+      'set/record.json': JSON.stringify({ ...record, sheet: { ...record.sheet, id: 'kvernmo-hale-van' } }),
+    })
+    expect(found.code).toBe(1)
+    expect(found.out).toMatch(/Not appended: the record is of another sheet\.$/)
+    expect(found.written.size).toBe(0)
+  })
 })
 
 describe('repair', () => {

@@ -9,7 +9,15 @@ import type {
   SpecSheet,
   Step,
 } from '../../src/v1/spec.js'
-import { build, filterSheet, makeCase, makeOpening, makeSheet, varietySheet } from './sheets.js'
+import {
+  build,
+  filterSheet,
+  makeCase,
+  makeOpening,
+  makeSheet,
+  threeAxleSheet,
+  varietySheet,
+} from './sheets.js'
 
 // What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
 
@@ -106,20 +114,7 @@ describe('chocks and supports', () => {
 })
 
 describe('1.2: several axles stay down', () => {
-  const sheet = makeSheet(
-    { front: makeCase('front gearcase', { access: 'front' }) },
-    {
-      machine: {
-        ...varietySheet.machine,
-        axles: {
-          front: { name: 'front', wheels: 2 },
-          middle: { name: 'middle', wheels: 2 },
-          rear: { name: 'rear', wheels: 2 },
-        },
-        supports: { 'front-beam': { at: 'front beam', axle: 'front' } },
-      },
-    },
-  )
+  const sheet = threeAxleSheet
   const chockAt = (...axles: readonly string[]) => {
     const built = build(sheet, ['change'])
     const place = built.steps.findIndex((step) => step.do === 'chock the wheels')

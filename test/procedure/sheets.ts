@@ -397,3 +397,19 @@ export function build(
   if (!built.ok) throw new Error(JSON.stringify(built.findings))
   return built.value
 }
+
+/** Three axles, the front one lifted. */
+export const threeAxleSheet = makeSheet(
+  { front: makeCase('front gearcase', { access: 'front' }) },
+  {
+    machine: {
+      ...varietySheet.machine,
+      axles: {
+        front: { name: 'front', wheels: 2 },
+        middle: { name: 'middle', wheels: 2 },
+        rear: { name: 'rear', wheels: 2 },
+      },
+      supports: { 'front-beam': { at: 'front beam', axle: 'front' } },
+    },
+  },
+)

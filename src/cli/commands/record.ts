@@ -40,11 +40,11 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   const located = locateFindings([...reading, ...appended.findings], sets)
   if (located.length > 0 || options.format !== 'text') io.print(renderFindings(located, options.format))
   if (!appended.ok) {
-    const isKnown = appended.findings.some(({ code }) => code === 'spec/id-used-twice')
+    const [refusal] = appended.findings
     report(
-      isKnown
+      refusal?.code === 'spec/id-used-twice'
         ? `Not appended: the log already has a record ${record.document.id}.`
-        : 'Not appended: the record is of another machine.',
+        : `Not appended: the record is of another ${refusal?.code === 'record/other-sheet' ? 'sheet' : 'machine'}.`,
     )
     return 1
   }

@@ -1,8 +1,8 @@
 import { tightenedRule } from '../ruleMakers.js'
 
 /**
- * A plug that was tightened without measuring: only by hand, with a key, not checked, or nobody knows how. One that is
- * only finger tight comes loose and lets the oil out.
+ * A plug whose torque was not measured: it is finger tight, was tightened with a key alone, was not checked, or it is not
+ * known how it was tightened. A plug that is finger tight comes loose and lets the oil out.
  * Judges: Every recorded tightening of the kind `by hand`, `without a wrench`, `not checked` or `not known`. Finds each, but
  * for `by hand` on a part whose drive is `hand`. `without a wrench` is a warning, since the part is tight; the others are
  * errors.

@@ -1,5 +1,5 @@
 import type { Condition, Gearcase, ProcedureDocument, Step } from '../../../src/v1/spec.js'
-import { build, makeCase, makeSheet, varietySheet } from '../sheets.js'
+import { build, makeCase, makeSheet, threeAxleSheet, varietySheet } from '../sheets.js'
 import { CHOCK_FRONT, shortLists, type UnsafeSequence } from './edits.js'
 
 // Short lists on machines that are met less often.
@@ -27,22 +27,6 @@ const platedSheet = {
     ]),
   ),
 }
-
-/** Three axles, the front one lifted. */
-const longSheet = makeSheet(
-  { front: makeCase('front', { access: 'front' }) },
-  {
-    machine: {
-      ...varietySheet.machine,
-      axles: {
-        front: { name: 'front', wheels: 2 },
-        middle: { name: 'middle', wheels: 2 },
-        rear: { name: 'rear', wheels: 2 },
-      },
-      supports: { 'front-beam': { at: 'front beam', axle: 'front' } },
-    },
-  },
-)
 
 /** The manual puts the additive in after the oil. */
 const oilFirst = ((): Gearcase => {
@@ -97,7 +81,7 @@ export const ODD_MACHINES: readonly UnsafeSequence[] = [
   ...shortLists(platedSheet, build(platedSheet, ['change']), [
     ['box-take-out-drain+box-seep', 'not-tightened', 'not-wiped-down'],
   ]),
-  ...shortLists(longSheet, more(build(longSheet, ['change']), CHOCK_REAR, RAISE), [
+  ...shortLists(threeAxleSheet, more(build(threeAxleSheet, ['change']), CHOCK_REAR, RAISE), [
     ['chock-rear+raise', 'axle-not-chocked'],
   ]),
   ...shortLists(oilFirstSheet, build(oilFirstSheet, ['change']), [

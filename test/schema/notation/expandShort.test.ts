@@ -5,6 +5,7 @@ import { readPointer } from '../../../src/base/readPointer.js'
 import { parseSpecSheet } from '../../../src/schema/index.js'
 import { findWritten } from '../../../src/spec/findWritten.js'
 import { checkDocuments } from '../../../src/v1/rules.js'
+import { sheetHead } from './support/sheetHead.js'
 
 const short = (name: string): unknown =>
   parse(
@@ -34,12 +35,7 @@ test.each(['interval-only', 'three-figures', 'two-variants'])(
 
 test('the page of a drive has the source of the sheet', () => {
   const sheet = {
-    kind: 'spec-sheet',
-    version: '1.0',
-    id: 'ferd-2',
-    revision: '1',
-    machine: { make: 'Nordli', model: 'Ferd 2', type: 'utility machine' },
-    sources: { manual: 'Ferd 2 manual' },
+    ...sheetHead,
     gearcases: {
       rear: { type: 'final drive', openings: { drain: { drive: 'internal hex 10 mm [p. 62]' } } },
     },
@@ -114,14 +110,6 @@ test('three figures become a sheet with everything else not stated', () => {
   })
 })
 
-const head = {
-  kind: 'spec-sheet',
-  version: '1.0',
-  id: 'ferd-2',
-  revision: '1',
-  machine: { make: 'Nordli', model: 'Ferd 2', type: 'utility machine' },
-  sources: { manual: 'Ferd 2 manual' },
-}
 const drain = { drive: 'hand', seals: 'none' }
 const gearcase = (openings: object, fill: unknown = '1 L, by quantity') => ({
   type: 'gearbox',
@@ -130,7 +118,7 @@ const gearcase = (openings: object, fill: unknown = '1 L, by quantity') => ({
   openings,
 })
 const found = (sheet: object) =>
-  parseSpecSheet({ ...head, ...sheet }).findings.map(({ code, path }) => [code, path])
+  parseSpecSheet({ ...sheetHead, ...sheet }).findings.map(({ code, path }) => [code, path])
 
 describe('what cannot be left out', () => {
   test('the use of an opening whose id is none', () => {
@@ -149,7 +137,7 @@ describe('what cannot be left out', () => {
 
   test('a misspelled key is one mistake with the near key, though the key was filled in', () => {
     const openings = { drain: { drive: 'hand', seal: 'none' } }
-    const read = parseSpecSheet({ ...head, gearcases: { rear: gearcase(openings, '1 L') } })
+    const read = parseSpecSheet({ ...sheetHead, gearcases: { rear: gearcase(openings, '1 L') } })
     expect(read.findings).toMatchObject([
       {
         code: 'spec/unknown-key',
@@ -183,7 +171,7 @@ describe('what cannot be left out', () => {
 
 describe('where it was written', () => {
   const read = (sheet: object) => {
-    const result = parseSpecSheet({ ...head, ...sheet })
+    const result = parseSpecSheet({ ...sheetHead, ...sheet })
     if (!result.ok) throw new Error(JSON.stringify(result.findings))
     return result
   }
@@ -227,7 +215,7 @@ describe('where it was written', () => {
     const { places = [], value } = read(sheet)
     expect(readPointer(value, full), 'the place is in the full form').toBeDefined()
     expect(findWritten(places, full)).toEqual(range === undefined ? { path } : { path, range })
-    expect(readPointer({ ...head, ...sheet }, path), 'the place was written').toBeDefined()
+    expect(readPointer({ ...sheetHead, ...sheet }, path), 'the place was written').toBeDefined()
   })
 
   test('a finding of a rule points there, and a full sheet has no such places', () => {

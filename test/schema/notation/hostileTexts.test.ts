@@ -2,17 +2,10 @@ import { describe, expect, test } from 'vitest'
 import { parseSpecSheet } from '../../../src/schema/index.js'
 import { NOTATION_NAMES, patternOf, readNotation } from './support/byName.js'
 import { readNotationVectors } from './support/notationVectors.js'
+import { sheetHead } from './support/sheetHead.js'
 
 const { good } = readNotationVectors()
-const sheet = (more: object) => ({
-  kind: 'spec-sheet',
-  version: '1.0',
-  id: 'ferd-2',
-  revision: '1',
-  machine: { make: 'Nordli', model: 'Ferd 2', type: 'utility machine' },
-  sources: { manual: 'Ferd 2 manual' },
-  ...more,
-})
+const sheet = (more: object) => ({ ...sheetHead, ...more })
 const withMass = (mass: unknown) => {
   const data = sheet({})
   return parseSpecSheet({ ...data, machine: { ...data.machine, mass } })
