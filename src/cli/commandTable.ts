@@ -187,6 +187,15 @@ before them the open faults.`,
     formats: [],
     own: { today: { help: "reports a record after this day (default: this machine's clock)" } },
   },
+  'used-oil': {
+    summary: 'add up the used oil that the records hand over, and to whom',
+    usage: ['[options] <log or folder> ...'],
+    help: `Prints the used oil of all records in litres: the sum, by who took it, and line by line. Oil kept apart, oil without a receipt and
+lines without a volume are listed as such; what was drained there is shown, but not counted.`,
+    example: 'used-oil examples/tind-4 --since 2023-01-01 --until 2023-12-31',
+    options: ['machine', 'since', 'until', 'format'],
+    formats: ['json', 'csv'],
+  },
   import: {
     summary: "add a maker's telematics readings (ISO/TS 15143-3) to a log",
     usage: ['[options] --out LOG <telematics.json> <log.json>'],

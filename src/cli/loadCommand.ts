@@ -37,6 +37,7 @@ export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
   record: onDocuments(async () => (await import('./commands/record.js')).runRecord),
   history: onDocuments(async () => (await import('./commands/history.js')).runHistory),
+  'used-oil': onDocuments(async () => (await import('./commands/usedOil.js')).runUsedOil),
   import: onDocuments(async () => (await import('./commands/import.js')).runImport),
   convert: question('runConvert'),
   torque: question('runTorque'),

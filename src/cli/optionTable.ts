@@ -20,6 +20,8 @@ export const OPTION_TABLE = {
   },
   format: { value: 'FORMAT', help: 'how to print the answer' },
   today: { value: '2023-10-06', help: "the day of the visit (default: this machine's clock)" },
+  since: { value: '2023-01-01', help: 'the first day (default: all records)' },
+  until: { value: '2023-12-31', help: 'the last day (default: all records)' },
   ambient: {
     value: '6degC',
     help: 'ambient temperature, for the oil and the pouring times (default: not known)',

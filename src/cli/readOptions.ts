@@ -10,8 +10,10 @@ import type { FindingFormat } from './renderFindings.js'
 export interface Options {
   readonly paths: readonly string[]
   readonly level: Severity
-  readonly format: FindingFormat | 'vtt'
+  readonly format: FindingFormat | 'vtt' | 'csv'
   readonly today: DateText
+  /** The days that count, both ends included. */
+  readonly period: { readonly from?: DateText; readonly to?: DateText }
   readonly ambient?: Quantity<TemperatureUnit>
   readonly machine?: string
   readonly services: readonly string[] | 'due'
@@ -49,8 +51,9 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
   return dropUndefined({
     paths: positionals,
     level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
-    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt']),
+    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt', 'csv']),
     today,
+    period: readPeriod(values.since, values.until),
     ambient: values.ambient === undefined ? undefined : readTemperature(values.ambient),
     machine,
     services: values.service ?? 'due',
@@ -76,6 +79,16 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     exitCode: values['exit-code'],
     telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })
+}
+
+function readPeriod(since: string | undefined, until: string | undefined): Options['period'] {
+  if (since !== undefined && !isDate(since))
+    throw new UsageError(`--since ${since}: expected a date such as 2023-10-06`)
+  if (until !== undefined && !isDate(until))
+    throw new UsageError(`--until ${until}: expected a date such as 2023-10-06`)
+  if (since !== undefined && until !== undefined && until < since)
+    throw new UsageError(`--until ${until}: expected ${since} or later`)
+  return dropUndefined({ from: since, to: until })
 }
 
 function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {

@@ -65,7 +65,10 @@ function compareTexts(first: string, second: string): number {
 }
 
 /** Writes findings in an output format. */
-export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
+export function renderFindings(
+  findings: readonly LocatedFinding[],
+  format: FindingFormat | 'vtt' | 'csv',
+): string {
   if (format !== 'json' && format !== 'sarif') return renderReport(findings)
   const report = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`

@@ -5,3 +5,4 @@ export {
   type ImportedReadings,
   importReadings,
 } from './importReadings.js'
+export { writeCsv } from './writeCsv.js'

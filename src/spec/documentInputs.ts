@@ -2,7 +2,7 @@ import type { JsonPointer } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { LogEvent, MachineLog, TopUp } from './machineLog.js'
 import type { Seal } from './seal.js'
-import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
+import type { RecordEntry, ServiceRecord, UsedOil } from './serviceRecord.js'
 import type { OfferedOil, OilContainer, Price, Stock, StockSeal } from './stock.js'
 import type {
   DrainPan,
@@ -20,6 +20,7 @@ import type {
 type OneText =
   | Quantity
   | RecordEntry
+  | UsedOil
   | LogEvent
   | TopUp
   | OilContainer

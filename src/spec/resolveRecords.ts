@@ -54,7 +54,7 @@ function findRoot(records: readonly ServiceRecord[], place: number): number | un
 
 function applyCorrection(
   record: ServiceRecord,
-  { entries: corrections, shields = [], usedOil, corrected = {} }: ServiceRecord,
+  { entries: corrections, shields = [], usedOil, usedOilLog, corrected = {} }: ServiceRecord,
   from: JsonPointer,
   places: Map<JsonPointer, JsonPointer>,
 ): ServiceRecord {
@@ -86,6 +86,7 @@ function applyCorrection(
         ? record.shields
         : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
     usedOil: usedOil ?? record.usedOil,
+    usedOilLog: usedOilLog ?? record.usedOilLog,
   })
 }
 

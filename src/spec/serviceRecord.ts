@@ -37,6 +37,8 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly shields?: readonly RecordedTightening[]
   /** Where the used oil went. */
   readonly usedOil?: string
+  /** The used oil by place, with litres and receipts: `[1.2 L to the tank, receipt K-1043]`. */
+  readonly usedOilLog?: readonly UsedOil[]
   /**
    * The id of the earlier record that this one corrects: `station-2-2023-10-06`. What an entry states here takes the place of the
    * same part there; what it leaves out stays.
@@ -51,6 +53,24 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   }
   /** Anything that helps to understand it later. */
   readonly note?: string
+}
+
+/** Fluids that keep used oil out of the used-oil tank if they are mixed into it. */
+export const MIXED_FLUIDS = ['solvent', 'coolant', 'brake fluid', 'fuel', 'not known'] as const
+
+/** Used oil that went to one place. */
+export interface UsedOil {
+  /** How much: 1.2 L. Absent: not measured. */
+  readonly volume?: Quantity<VolumeUnit>
+  /** Who took it, or the container that it went into: `Nordfoss Collection`. */
+  readonly to?: string
+  /** The number of the receipt: `K-1043`. */
+  readonly receipt?: string
+  /**
+   * The fluid that is mixed into it, `not known` if the oil is suspect for another reason. Such oil is kept apart and never goes into the
+   * used-oil tank. Water and metal from use are no such fluid.
+   */
+  readonly keptApart?: (typeof MIXED_FLUIDS)[number]
 }
 
 /** What was on the magnet. */

@@ -10,6 +10,10 @@ export {
   type RecordCodes,
   type ResolvedLog,
   resolveLog,
+  sumUsedOil,
+  type UsedOilLine,
+  type UsedOilReport,
+  type UsedOilSum,
 } from '../record/index.js'
 export {
   type DueFacts,

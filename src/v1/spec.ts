@@ -149,6 +149,7 @@ export {
   type TorqueWrench,
   type Trace,
   type TurnsTightening,
+  type UsedOil,
   type Variant,
   type VariantVerdict,
   type Waiver,

@@ -11,7 +11,7 @@ const KEYS: Readonly<Record<string, string>> = {
   [blanks.initials]: 'by',
   [blanks.hours]: 'readings',
   [blanks.distance]: 'readings',
-  [blanks.usedOil]: 'usedOil',
+  [blanks.usedOil]: 'usedOilLog',
   [blanks.notes]: 'note',
   [blanks.notDone]: 'notDone',
   [blanks.drained]: 'drained',
@@ -26,8 +26,19 @@ const KEYS: Readonly<Record<string, string>> = {
   [blanks.leaks]: 'leaks',
 }
 
-/** What the card says itself, or a correction alone says. `opened`: every plug of the visit has its line. */
-const ELSEWHERE = ['kind', '$schema', 'version', 'id', 'header', 'machine', 'sheet', 'detail', 'entries']
+/** What the card says itself, in other words, or a correction alone says. `opened`: every plug of the visit has its line. */
+const ELSEWHERE = [
+  'kind',
+  '$schema',
+  'version',
+  'id',
+  'header',
+  'machine',
+  'sheet',
+  'detail',
+  'entries',
+  'usedOil',
+]
 const IN_ENTRY_ELSEWHERE = ['service', 'gearcase', 'instance', 'opened', 'filters']
 const CORRECTION = ['corrects', 'corrected']
 

@@ -23,6 +23,7 @@ describe('the words of a command line', () => {
         soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
         staleAfter: { days: 30 },
       },
+      period: {},
       iso6789: '2017',
       sheets: [],
       telematics: '2020',
@@ -72,6 +73,10 @@ describe('the words of a command line', () => {
         '--telematics',
         '2016',
         '--exit-code',
+        '--since',
+        '2020-01-01',
+        '--until',
+        '2020-02-29',
       ],
     ]
     expect(read(...words)).toEqual({
@@ -84,6 +89,7 @@ describe('the words of a command line', () => {
       services: ['s', 't'],
       due: { soon: { hours: 1.5, distance: { value: 2, unit: 'km' }, days: 0 }, staleAfter: { days: 7 } },
       severity: 'severe',
+      period: { from: '2020-01-01', to: '2020-02-29' },
       iso6789: '2003',
       tolerancePercent: 5,
       out: 'o',

@@ -122,7 +122,7 @@ export const cardWords: CardWords = {
     tightened: 'setting and wrench',
     seals: 'seal',
     notDone: 'Not done, because',
-    usedOil: 'Used oil taken to',
+    usedOil: 'Used oil: litres, taken to, receipt',
     notes: 'Notes',
   },
   choices: {

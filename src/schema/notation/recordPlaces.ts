@@ -1,9 +1,9 @@
-import { WHEEL_MARKS } from '../../spec/index.js'
+import { MIXED_FLUIDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { entryText } from './entryText.js'
 import { howTightened } from './howTightened.js'
 import { makeNotations } from './notation.js'
-import { asPattern, optional, type Piece, sequence, term } from './piece.js'
+import { asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
 import { hours, quantityOf, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
@@ -40,6 +40,16 @@ const filterDone = (): Piece =>
     'filter done',
   )
 
+/** `1.2 L to Nordfoss Collection, receipt K-1043`, `700 mL to the solvent store, kept apart: coolant`. */
+function usedOil(): Piece {
+  const to = () => term(`to (?<to>${WORDS})`, 'name')
+  return sequence(
+    oneOf(sequence(field('volume', quantityOf('volume')), optional(sequence(words(' '), to()))), to()),
+    optional(term(`, receipt (?<receipt>${WORDS})`)),
+    optional(term(`, kept apart: (?<keptApart>${MIXED_FLUIDS.join('|')})`)),
+  )
+}
+
 export const recordNotations = () =>
   makeNotations({
     sheetReference,
@@ -53,6 +63,7 @@ export const recordNotations = () =>
     quantityTorque: () => quantityOf('torque'),
     sealDone,
     filterDone,
+    usedOil,
   })
 
 export type RecordNotation = keyof ReturnType<typeof recordNotations>
@@ -95,6 +106,8 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
   '/entries/*/seals': { byPointer: 'sealDone' },
   '/entries/*/filters': { byPointer: 'filterDone' },
+  '/usedOilLog/*': { text: 'usedOil' },
+  '/usedOilLog/*/volume': { text: 'quantityVolume' },
   '/shields': { byPointer: 'tightened' },
   '/shields/*/torque': { text: 'quantityTorque' },
 })

@@ -78,6 +78,12 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   entry: (given, source) => writeEntry(quantity, oilUsed, tightened)(given, source),
   tightened,
   sealDone: ({ done, partNumber }) => join(done, partNumber && `part ${partNumber}`),
+  usedOil: ({ volume, to, receipt, keptApart }, source) =>
+    join(
+      [volume && quantity(volume, source), to && `to ${to}`].filter(Boolean).join(' '),
+      receipt && `receipt ${receipt}`,
+      keptApart && `kept apart: ${keptApart}`,
+    ),
   filterDone: ({ done, partNumber, found }) =>
     join(done, partNumber && `part ${partNumber}`, found && `found ${found}`),
 }

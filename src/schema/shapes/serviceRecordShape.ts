@@ -1,4 +1,4 @@
-import { TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
+import { MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { amount, buildOnce, kind, list, orWord } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
@@ -52,6 +52,14 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     entries: list(entry),
     'shields?': list(tighteningDone),
     'usedOil?': text.text,
+    'usedOilLog?': list(
+      part('used-oil', {
+        'volume?': quantity.volume,
+        'to?': text.text,
+        'receipt?': text.text,
+        'keptApart?': MIXED_FLUIDS,
+      }),
+    ),
     'corrects?': text.id,
     'corrected?': { 'date?': text.date, 'readings?': readings },
     'note?': text.text,

@@ -38,7 +38,10 @@ const log = {
   sheet: 'ferd-2, revision 1',
   meters: ['301.4 h on 2022-11-20', '512.6 h, 4410 km on 2023-10-06'],
   events: ['submersion on 2023-05-02', { kind: 'meter rollover', date: '2023-05-02', meter: 'hours' }],
-  records: [record, { date: '2022-11-20', readings: '301.4 h', entries: 'oil-change of rear' }],
+  records: [
+    { ...record, usedOilLog: ['1.2 L to the tank'] },
+    { date: '2022-11-20', readings: '301.4 h', entries: 'oil-change of rear' },
+  ],
   topUps: ['50 mL in rear on 2023-05-02, gear oil'],
   pauses: ['2022-11-01 to 2023-03-31'],
 } as const satisfies MachineLogInput

@@ -161,6 +161,10 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
     '"new" or "cleaned", the part number, and what was found in it',
     'new, part RF-310, found fine paste',
   ],
+  usedOil: [
+    'A volume, "to" and who took the used oil, the receipt, and the fluid for which it is kept apart',
+    '1.2 L to Nordfoss Collection, receipt K-1043',
+  ],
   source: ['The id of a source, the page, and whether it is second hand or doubtful', 'p. 60'],
 }
 

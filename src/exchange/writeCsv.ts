@@ -1,0 +1,13 @@
+/**
+ * Rows as CSV (RFC 4180, from memory), for a table program. A text that such a program would read as a formula gets an apostrophe in
+ * front (practice of OWASP, "CSV Injection", from memory).
+ */
+export function writeCsv(rows: readonly (readonly (string | number | undefined)[])[]): string {
+  return rows.map((row) => `${row.map(writeCell).join(',')}\r\n`).join('')
+}
+
+function writeCell(cell: string | number | undefined = ''): string {
+  if (typeof cell === 'number') return String(cell)
+  const safe = /^\s*[=+\-@\t\r＝＋－＠]/u.test(cell) ? `'${cell}` : cell
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+}
