@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { minify } from 'terser'
 import { defineConfig, type Options } from 'tsup'
 
 /** The public entries, one file each; `npm run generate` writes `exports` of package.json from this list. */
@@ -105,14 +106,29 @@ const SHARED: Options = {
   platform: 'node',
   removeNodeProtocol: false,
   treeshake: true,
-  sourcemap: true,
   silent: true,
   noExternal: [...BUNDLED],
-  // Short names, but not one line: a bundler needs the notes on what is pure, and a stack its lines.
   esbuildOptions: (options) => {
     options.minifyIdentifiers = true
     options.minifySyntax = true
   },
+  plugins: [
+    {
+      name: 'no white space',
+      // esbuild drops the notes on what is pure with it, which bundlers need. A statement stays a line, for stacks.
+      renderChunk: async (code, { path }) => {
+        if (!path.endsWith('.js')) return undefined
+        const format = { preserve_annotations: true, semicolons: false }
+        const { code: shorter = '' } = await minify(code, {
+          module: true,
+          compress: false,
+          mangle: false,
+          format,
+        })
+        return { code: shorter }
+      },
+    },
+  ],
   esbuildPlugins: [
     {
       name: 'decimal.js without what is not called',
@@ -156,6 +172,5 @@ export default defineConfig([
     splitting: false,
     format: 'esm',
     minify: true,
-    sourcemap: false,
   },
 ])
