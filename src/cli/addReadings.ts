@@ -16,7 +16,10 @@ export interface AddedReadings {
  * Adds imported readings to a machine's log, the last of each day. A reading that the log already has stays, because a
  * person read the meter. Distances are converted to the log's unit.
  */
-export function addReadings(log: MachineLog, { hours, distance }: ImportedMachine): AddedReadings {
+export function addReadings(
+  log: MachineLog,
+  { hours, distance }: Pick<ImportedMachine, 'hours' | 'distance'>,
+): AddedReadings {
   const { meters } = log
   const unit = meters.distance?.unit
   const distances = (distance?.readings ?? []).map(({ date, value }) => ({

@@ -6,7 +6,9 @@ export function addToHistory(text: string, before: MachineLog, after: MachineLog
   const lines = text.split('\n').filter((line) => line.trim() !== '')
   if (!isComplete(lines.at(-1))) lines.pop()
   const known = new Set(writeHistory(before))
-  return [...lines, ...writeHistory(after).filter((line) => !known.has(line)), ''].join('\n')
+  // Its first line has an empty list for each list of the log; the file keeps its own, also if a list is new.
+  const [, ...additions] = writeHistory(after)
+  return [...lines, ...additions.filter((line) => !known.has(line)), ''].join('\n')
 }
 
 function isComplete(line = '{}'): boolean {

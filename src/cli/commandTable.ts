@@ -161,16 +161,19 @@ Exit code 1 when they differ.`,
     usage: [
       '[options] --out LOG <record> <log> <sheet> [toolbox]',
       '--from-plan [options] --out RECORD <log> <sheet> [toolbox] [stock]',
+      '--top-up "50 mL of NAME" --at GEARCASE [--on "DATE at 512.6 h"] --out LOG <log> <sheet> [stock]',
     ],
     help: `Appends a record of what was really done, mistakes included, to the log of its machine, and writes the log to --out; without
 --out only checks. Reports the mistakes, what does not count as done, and the open faults: the machine is not to be used
 until a record with "corrects" closes them. Refuses only what cannot be read or is of another machine. --from-plan writes a
-record of the planned visit: fill in each ?, and change what was done in another way.`,
+record of the planned visit: fill in each ?, and change what was done in another way. --top-up appends oil that was added
+between services, and says how much oil the gearcase loses.`,
     example: 'record record.json log.json sheet.json --out log.json',
-    options: ['from-plan', 'service', 'ambient', 'out', 'today', 'level', 'format'],
+    options: ['from-plan', 'service', 'ambient', 'top-up', 'at', 'on', 'out', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
     own: {
-      out: { value: 'LOG', help: 'file for the log with the record, or for the record of a plan' },
+      out: { value: 'LOG', help: 'file for the log with the record or top-up, or for the record of a plan' },
+      at: { value: 'front', help: 'with --top-up: id of the gearcase, such as front or "hub left"' },
       service: { help: 'with --from-plan: this service, due or not; may be repeated' },
       ambient: { help: 'with --from-plan: ambient temperature, for the choice of oil' },
       today: { help: "reports a record after this day (default: this machine's clock)" },
@@ -178,10 +181,10 @@ record of the planned visit: fill in each ?, and change what was done in another
     exit: FINDINGS_EXIT,
   },
   history: {
-    summary: 'print the records of a machine, with their corrections and the open faults',
+    summary: 'print the records and top-ups of a machine, with corrections, open faults and lost oil',
     usage: ['[options] <log> <sheet>'],
     help: `Prints every record of the log as it was written: what was done, what does not count and why, and what was corrected by which record;
-before them the open faults.`,
+before them the open faults and the gearcases that lose oil, after them the top-ups.`,
     example: 'history examples/tind-4',
     options: ['machine', 'today'],
     formats: [],

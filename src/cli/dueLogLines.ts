@@ -7,10 +7,11 @@ import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import { type OpenFault, openFaults } from '../record/index.js'
 import { parseDocumentText } from '../schema/index.js'
-import { listDue, type ServiceDue } from '../service/index.js'
+import { judgeOilLoss, listDue, type OilLoss, type ServiceDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
+import { withLosses } from './withLosses.js'
 
 export interface DueLogLinesOptions {
   /** JSON Lines: one machine log on each line; blank lines are skipped. */
@@ -44,6 +45,8 @@ export interface DueAnswer {
   readonly due?: readonly ServiceDue[]
   /** While the machine has one, it is not to be used. */
   readonly faults?: readonly OpenFault[]
+  /** The gearcases to which oil was added since their last change. */
+  readonly oilLoss?: readonly OilLoss[]
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }
 
@@ -97,6 +100,7 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
     ...about,
     due,
     ...(faults.length > 0 && { faults }),
+    ...withLosses(judgeOilLoss({ sheet, log, today })),
     ...(read.findings.length === 0 ? {} : { findings: withTexts(read.findings) }),
   }
 }

@@ -23,6 +23,8 @@ const question =
 const dueOfDocuments = onDocuments(async () => (await import('./commands/due.js')).runDue)
 const dueOfReadings = question('runDueQuestion')
 
+const recordOfDocuments = onDocuments(async () => (await import('./commands/record.js')).runRecord)
+
 /** Every command, with the file that it loads. What a command does not need does not slow its start. */
 export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
@@ -35,7 +37,10 @@ export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   procedure: onDocuments(async () => (await import('./commands/procedure.js')).runProcedure),
   repair: onDocuments(async () => (await import('./commands/repair.js')).runRepair),
   compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
-  record: onDocuments(async () => (await import('./commands/record.js')).runRecord),
+  record: async (words, io) =>
+    (['top-up', 'at', 'on'] as const).every((name) => words.values[name] === undefined)
+      ? recordOfDocuments(words, io)
+      : (await import('./commands/topUp.js')).runTopUp(words, io),
   history: onDocuments(async () => (await import('./commands/history.js')).runHistory),
   'used-oil': onDocuments(async () => (await import('./commands/usedOil.js')).runUsedOil),
   import: onDocuments(async () => (await import('./commands/import.js')).runImport),

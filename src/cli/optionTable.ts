@@ -79,6 +79,14 @@ export const OPTION_TABLE = {
     words: ['2016', '2020'],
   },
   'from-plan': { help: 'write the record of the visit that is due, to be filled in and changed' },
+  'top-up': {
+    value: '"50 mL of NAME"',
+    help: 'append oil that was added between services: how much of which oil; needs --at',
+  },
+  on: {
+    value: '"DATE at 512.6 h"',
+    help: 'with --top-up: the day, and what the meters showed (default: today)',
+  },
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue, or the machine is not to be used; 4 if no service is, but one cannot be judged, or there are no services',
   },

@@ -46,11 +46,14 @@ async function readLog(path: string, text: string, read: MachineLog, io: CliIo):
   return log
 }
 
-/** A record or reading of one log that another copy of it does not have. */
+/** A record, top-up or reading of one log that another copy of it does not have. */
 function findLost(from: MachineLog, copy: MachineLog): string | undefined {
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))
   if (record !== undefined) return `the record ${record.id}`
+  const topUps = new Set(copy.topUps?.map((one) => JSON.stringify(one)))
+  const topUp = from.topUps?.find((one) => !topUps.has(JSON.stringify(one)))
+  if (topUp !== undefined) return `the top-up of ${topUp.date}`
   const readings = ({ meters }: MachineLog, name: MeterName) => meters[name]?.readings ?? []
   for (const name of ['hours', 'distance'] as const) {
     const days = new Set(readings(copy, name).map(({ date }) => date))

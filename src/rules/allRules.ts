@@ -14,6 +14,7 @@ import { rule as intervalSevereLongerThanRepeat } from './interval/severe-longer
 import { rule as intervalWindowNotBelowRepeat } from './interval/window-not-below-repeat.js'
 import { rule as logDateInTheFuture } from './log/date-in-the-future.js'
 import { rule as logMeterThroughPause } from './log/meter-through-pause.js'
+import { rule as logOilNotPermitted } from './log/oil-not-permitted.js'
 import { rule as logPauseReversed } from './log/pause-reversed.js'
 import { rule as logRecordOfOtherMachine } from './log/record-of-other-machine.js'
 import { rule as logUnknownPart } from './log/unknown-part.js'
@@ -145,7 +146,7 @@ export const allRules: readonly AnyRule[] = [
   oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownCategory, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
   fillDryFillFarAboveRefill, fillImplausibleLevelDepth, fillImplausibleRefill, fillMinutesWithEngineRunning, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,
-  logDateInTheFuture, logMeterThroughPause, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
+  logDateInTheFuture, logMeterThroughPause, logOilNotPermitted, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
   recordCorrectsItself, recordCorrectsUnknownRecord, recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,

@@ -140,6 +140,7 @@ export interface RuleCodes {
   'fill/implausible-level-depth': { gearcase: string; below: PrintedValue }
   // log
   'log/date-in-the-future': { date: string; today: string }
+  'log/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'log/pause-reversed': { from: string; to: string }
   'log/record-of-other-machine': { machine: string; log: string; record: string }
   'log/unknown-part': WrongName

@@ -3,6 +3,7 @@ import type { ToolKind } from '../procedure/index.js'
 import type { PartName } from './names.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
+type Ends = { readonly min?: number; readonly max?: number; readonly unit: string }
 type Because = { readonly code: string; readonly params: Params }
 
 /** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
@@ -90,7 +91,25 @@ export interface ServiceCodes {
   'service/drain-limit-from-dry-fill': { part: PartName; volume: Qty }
   'service/used-oil-open': { part: PartName }
   'service/not-counted': { date: string; reason: Because }
+  // Oil that was added between changes
+  'service/no-oil-added': { part: PartName; since: string }
+  'service/oil-start-not-known': { part: PartName }
+  'service/oil-added': {
+    part: PartName
+    added: Qty
+    count: number
+    since?: string
+    days?: number
+    hours?: Ends
+    per100Hours?: Ends
+    percentOfFill?: number
+  }
+  'service/top-up-of-which': { part: PartName }
+  'service/oil-may-have-settled': Record<never, never>
+  'service/look-for-leaks': Record<never, never>
+  'service/find-the-leak': Record<never, never>
   // Cautions for the whole visit
+  'service/loses-oil': { signal: 'warning'; reasons: readonly Because[] }
   'service/not-to-be-used': { signal: 'warning'; date: string; fault: Because }
   'service/manual-first': Record<never, never>
   'service/licensed-work': Record<never, never>

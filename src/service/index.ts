@@ -3,6 +3,7 @@
 export { chooseVisit } from './chooseVisit.js'
 export type { ServiceCodes } from './codes.js'
 export { groupKits } from './groupKits.js'
+export { judgeOilLoss, type OilLoss, type Span } from './judgeOilLoss.js'
 export { type Kit, kitContents } from './kitContents.js'
 export type { KitFilter, KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, listDue, type ServiceDue } from './listDue.js'

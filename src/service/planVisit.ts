@@ -7,6 +7,7 @@ import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { listPartsWithoutSteps } from './gearcases.js'
+import { judgeOilLoss } from './judgeOilLoss.js'
 import type { ServiceDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { listUnstated } from './listUnstated.js'
@@ -133,6 +134,14 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       ...faults.map(({ date, finding: { code, params } }) =>
         serviceReason('service/not-to-be-used', { signal: 'warning', date, fault: { code, params } }),
       ),
+      ...judgeOilLoss({ sheet, log: facts.log, today })
+        .filter(({ verdict }) => verdict === 'loses oil')
+        .map(({ reasons }) =>
+          serviceReason('service/loses-oil', {
+            signal: 'warning',
+            reasons: reasons.map(({ code, params }) => ({ code, params })),
+          }),
+        ),
       ...(errors.length > 0
         ? [serviceReason('service/procedure-errors', { count: errors.length, signal: 'warning' })]
         : []),

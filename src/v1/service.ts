@@ -18,6 +18,7 @@ export {
 export {
   type DueFacts,
   type FigureRole,
+  judgeOilLoss,
   type Kit,
   type KitFilter,
   type KitOil,
@@ -25,6 +26,7 @@ export {
   kitContents,
   listDue,
   listDueRows,
+  type OilLoss,
   orderList,
   type PartName,
   type PlannedCover,
@@ -47,6 +49,7 @@ export {
   planVisit,
   type ServiceCodes,
   type ServiceDue,
+  type Span,
   type TorqueDrawing,
   type VisitCodes,
   type VisitFacts,

@@ -48,8 +48,8 @@ const FUNCTION_CEILINGS = [
   ['parseMachineLog', 21.5],
   ['parseServiceRecord', 20.1],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
-  // 66.5 before it checks a writer's procedure.
-  ['planVisit', 70.5],
+  // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter.
+  ['planVisit', 71.6],
 ] as const
 
 /**
@@ -64,9 +64,10 @@ const MAIN_JOB_CEILING = 106
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
- * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table.
+ * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
+ * 168.5 before oil that was added between services.
  */
-const EVERYTHING_CEILING = 169
+const EVERYTHING_CEILING = 171
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.91

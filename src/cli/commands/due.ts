@@ -2,7 +2,7 @@ import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { openFaults } from '../../record/index.js'
-import { listDue, type ServiceDue } from '../../service/index.js'
+import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
@@ -10,12 +10,14 @@ import { dueLogLines } from '../dueLogLines.js'
 import { faultLines } from '../faultLines.js'
 import { STANDARD_INPUT } from '../findFiles.js'
 import { isHistory } from '../isHistory.js'
+import { lossLines } from '../lossLines.js'
 import { plural } from '../plural.js'
 import { documentsOf, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { failAsUnreadable, unreadable } from '../unreadable.js'
+import { withLosses } from '../withLosses.js'
 
 /** Matches a file of JSON Lines, or standard input. */
 const LINES = /(^-|\.(jsonl|ndjson))$/i
@@ -34,11 +36,13 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     name: log.name,
     faults: openFaults({ document: log }, read.set, { today }),
     due: listDue({ sheet, log, today }, chooseDueOptions(options, log)),
+    ...withLosses(judgeOilLoss({ sheet, log, today })),
   }))
   if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
   else
-    for (const { name, faults, due } of machines) {
-      const lines = [safeLine(name), ...faultLines(faults).map((line) => `  ${line}`), ...due.map(describe)]
+    for (const { name, faults, due, oilLoss = [] } of machines) {
+      const before = [...faultLines(faults), ...lossLines(oilLoss)].map((line) => `  ${line}`)
+      const lines = [safeLine(name), ...before, ...due.map(describe)]
       io.print(`${lines.join('\n')}\n`)
     }
   const verdicts = new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict)))

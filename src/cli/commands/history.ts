@@ -1,16 +1,19 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
+import { unitSymbol } from '../../quantity/index.js'
 import { type NotDone, openFaults, resolveLog } from '../../record/index.js'
-import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet } from '../../spec/index.js'
+import { judgeOilLoss } from '../../service/index.js'
+import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
 import { listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { faultLines } from '../faultLines.js'
+import { lossLines } from '../lossLines.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
-/** `history`: prints every record of a machine as it was written, what did not count, what was corrected, and the open faults. */
+/** `history`: prints every record and top-up of a machine as it was written, what did not count, what was corrected, and the open faults. */
 export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
   const sets = await readDocuments(options.paths, io)
@@ -21,7 +24,9 @@ export async function runHistory(options: Options, io: CliIo): Promise<ExitCode>
     const lines = [
       log.name,
       ...faultLines(faults),
+      ...lossLines(judgeOilLoss({ sheet, log, today: options.today })),
       ...log.records.flatMap((one) => linesOf(one, log, sheet, notDone)),
+      ...(log.topUps ?? []).map((one) => lineOfTopUp(one, sheet)),
     ]
     io.print(`${lines.map(safeLine).join('\n')}\n`)
   }
@@ -52,8 +57,20 @@ function linesOf(
 const isSamePart = (one: RecordEntry, other: RecordEntry) =>
   one.service === other.service && one.gearcase === other.gearcase && one.instance === other.instance
 
-function nameEntry({ service, gearcase, instance }: RecordEntry, { services, gearcases }: SpecSheet): string {
+function lineOfTopUp({ date, volume, oil, ...part }: TopUp, sheet: SpecSheet): string {
+  return `  ${date}  top-up: ${volume.value} ${unitSymbol(volume.unit)} of ${oil}, ${nameGearcase(part, sheet)}`
+}
+
+function nameEntry({ service, ...part }: RecordEntry, sheet: SpecSheet): string {
+  const { services } = sheet
   const name = Object.hasOwn(services, service) ? (services[service]?.name ?? service) : service
-  const where = Object.hasOwn(gearcases, gearcase) ? (gearcases[gearcase]?.name ?? gearcase) : gearcase
-  return [name, where, instance].filter(Boolean).join(', ')
+  return `${name}, ${nameGearcase(part, sheet)}`
+}
+
+function nameGearcase(
+  { gearcase, instance }: Pick<TopUp, 'gearcase' | 'instance'>,
+  { gearcases }: SpecSheet,
+): string {
+  const name = Object.hasOwn(gearcases, gearcase) ? (gearcases[gearcase]?.name ?? gearcase) : gearcase
+  return [name, instance].filter(Boolean).join(', ')
 }

@@ -1,9 +1,9 @@
 import type { Finding } from '../../base/index.js'
 import { type ImportedMachine, importReadings } from '../../exchange/index.js'
-import { checkDocuments } from '../../rules/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { findNewMistakes } from '../findNewMistakes.js'
 import { plural } from '../plural.js'
 import { readDocuments, readWhole } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -34,7 +34,9 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   if (log === undefined) throw new UsageError(`import: expected a machine log, found ${file}`)
   const machine = chooseEquipment(read.value.machines, log.document, options)
   const added = addReadings(log.document, machine)
-  const wrong = findNewMistakes(log.document, added.log, file, options)
+  // Without its sheet: only the readings are new.
+  const alone = (document: MachineLog) => ({ ...NO_DOCUMENTS, logs: [{ name: file, document }] })
+  const wrong = findNewMistakes(alone(log.document), added.log, options)
   if (wrong.some(isError)) return refuse([...sent, ...wrong])
   const findings = locateFindings([...sent, ...reading, ...wrong], sets)
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
@@ -43,7 +45,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   else {
     const extend = (current: MachineLog): MachineLog | undefined => {
       const extended = addReadings(current, machine).log
-      const isWrong = findNewMistakes(current, extended, file, options).some(isError)
+      const isWrong = findNewMistakes(alone(current), extended, options).some(isError)
       return isWrong ? undefined : extended
     }
     if ((await saveLog(options.out, log.document, extend, io)) === undefined) {
@@ -54,6 +56,8 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   }
   return exitCodeOf(findings, options.level)
 }
+
+const NO_DOCUMENTS = { sheets: [], toolboxes: [], stocks: [], procedures: [], records: [] }
 
 const isError = ({ severity }: Finding): boolean => severity === 'error'
 
@@ -86,23 +90,6 @@ function chooseEquipment(
       ? `import: ${named.length} machines have the number ${number}`
       : `import: ${number === undefined ? 'the log has no serial number' : `no machine has the number ${number}`} (${known.join(', ')}); choose one with --equipment`,
   )
-}
-
-/** The findings that the new readings cause in the log. */
-function findNewMistakes(
-  before: MachineLog,
-  after: MachineLog,
-  name: string,
-  { today }: Options,
-): readonly Finding[] {
-  const check = (document: MachineLog) =>
-    checkDocuments(
-      { sheets: [], logs: [{ name, document }], toolboxes: [], stocks: [], procedures: [], records: [] },
-      { today },
-    )
-  const key = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
-  const known = new Set(check(before).map(key))
-  return check(after).filter((finding) => !known.has(key(finding)))
 }
 
 function describeAdded({ added, kept, missingMeters }: AddedReadings): readonly string[] {

@@ -1,12 +1,13 @@
-import { type DateText, isDate } from '../../calendar/index.js'
-import { type DueVerdict, judgeInterval, type MetersOnDay } from '../../interval/index.js'
+import { isDate } from '../../calendar/index.js'
+import { type DueVerdict, judgeInterval } from '../../interval/index.js'
 import type { Interval, SevereUse } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
 import { plural } from '../plural.js'
 import { readOptions } from '../readOptions.js'
 import { capitalize, printAnswer, show } from './printAnswer.js'
-import { readShort, readSingle, requireOption } from './readText.js'
+import { readDay } from './readDay.js'
+import { readShort, requireOption } from './readText.js'
 
 /** `due --every`: whether one service is due, from the interval and two readings. */
 export async function runDueQuestion(words: Words, io: CliIo): Promise<ExitCode> {
@@ -51,23 +52,6 @@ function answer({ verdict, lines, dueBy }: DueVerdict): string {
   const amount =
     left.unit === 'd' ? plural(Math.abs(left.value), 'day') : show({ ...left, value: Math.abs(left.value) })
   return `${capitalize(verdict)}: ${left.value < 0 ? `${amount} over` : `${amount} left`}, due ${point}.`
-}
-
-/** `2022-11-20 at 301.4 h, 1200 mi`; without a date it is the given one. */
-function readDay(where: string, text: string, today?: DateText): MetersOnDay {
-  const [, date = today, , meters] = /^(\d{4}-\d{2}-\d{2})?(?:(^|\s+at\s+)(.+))?$/s.exec(text.trim()) ?? []
-  if (date === undefined || !isDate(date))
-    throw new UsageError(
-      `${where} ${JSON.stringify(text)}: expected a date and meters, such as "2022-11-20 at 301.4 h, 1200 mi"`,
-    )
-  const day: { -readonly [Key in keyof MetersOnDay]: MetersOnDay[Key] } = { date }
-  for (const meter of meters?.split(/,\s+/) ?? []) {
-    if (/\d\s*h(ours?|rs?)?$/i.test(meter)) {
-      const { value, unit } = readSingle(where, meter, 'duration')
-      if (unit === 'h') day.hours = value
-    } else day.distance = readSingle(where, meter, 'distance')
-  }
-  return day
 }
 
 /** An interval in short notation; a unit may be right behind its figure. */

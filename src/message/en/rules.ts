@@ -208,6 +208,8 @@ export const rulesTexts: Texts<RuleCodes> = {
   // Logs, toolboxes and stocks.
   'log/date-in-the-future': ({ date, today }, say) =>
     `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
+  'log/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
+    `${gearcase}: topped up with “${oil}”, not a permitted oil (${say.list(permitted)}). Change the oil before the machine works on.`,
   'log/pause-reversed': ({ from, to }, say) =>
     `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
   'log/record-of-other-machine': ({ machine, log, record }) =>

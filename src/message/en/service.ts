@@ -1,5 +1,5 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
-import type { Texts } from '../catalogue.js'
+import type { Say, Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
 import { capitalize, factNames, join, METER, SIGNAL_WORDS } from './words.js'
 
@@ -29,6 +29,19 @@ function partText({ gearcase, part, instance }: PartName): string {
 function range(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
   if (from === undefined) return to === undefined ? `that begin with ${prefix}` : `up to ${prefix}${to}`
   return to === undefined ? `from ${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`
+}
+
+/** `80 to 95 h`, `at least 80 h`; with a word such as `about`, rounded to two digits. */
+function ends(
+  { min, max, unit }: { readonly min?: number; readonly max?: number; readonly unit: string },
+  say: Say,
+  about = '',
+): string {
+  const one = (value: number) =>
+    say.quantity({ value: about === '' ? value : Number(value.toPrecision(2)), unit })
+  if (min === undefined) return max === undefined ? '' : `at most ${one(max)}`
+  if (max === undefined) return `at least ${one(min)}`
+  return one(min) === one(max) ? `${about}${one(min)}` : `${about}${one(min)} to ${one(max)}`
 }
 
 export const serviceTexts: Texts<ServiceCodes> = {
@@ -173,6 +186,31 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The record of ${say.date(date)} does not count. ${say.reason(reason)}`,
   'service/not-to-be-used': ({ signal, date, fault }, say) =>
     `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault is open since ${say.date(date)}. ${say.reason(fault)}`,
+  'service/no-oil-added': ({ part, since }, say) =>
+    `${capitalize(partText(part))}: no oil added since ${say.date(since)}.`,
+  'service/oil-start-not-known': ({ part }) =>
+    `No oil change and no day of first use on record (${partText(part)}): enter them to see how fast oil is lost.`,
+  'service/oil-added': ({ part, added, count, since, days, hours, per100Hours, percentOfFill }, say) => {
+    const often = count === 1 ? '' : ` in ${say.number(count)} top-ups`
+    const during = hours
+      ? `, ${ends(hours, say)}`
+      : days === undefined
+        ? ''
+        : `, ${say.count(days, 'day', 'days')}`
+    const start = since === undefined ? '' : ` since ${say.date(since)}`
+    const rate = per100Hours ? `, ${ends(per100Hours, say, 'about ')} per 100 h` : ''
+    const share = percentOfFill === undefined ? '' : `, ${say.number(percentOfFill, 0)} % of the fill`
+    return `${capitalize(partText(part))}: ${say.quantity(added)} added${often}${start}${during}${rate}${share}.`
+  },
+  'service/top-up-of-which': ({ part }) =>
+    `The top-ups do not say which one was filled (${partText(part)}): look for leaks at each.`,
+  'service/oil-may-have-settled': () =>
+    'A small quantity soon after a change: it may have settled. Check the level again after 10 h.',
+  'service/look-for-leaks': () =>
+    'A closed gearcase uses no oil. Look for leaks, and check the level again after 10 h.',
+  'service/find-the-leak': () => 'Find the leak before you fill it.',
+  'service/loses-oil': ({ signal, reasons }, say) =>
+    `${SIGNAL_WORDS[signal]}: ${reasons.map((reason) => say.reason(reason)).join(' ')}`,
   'service/used-oil-rules': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Take used oil to a collection point in a sound, closed container marked as used oil.`,
   'service/wrong-sheet': ({ required, revision, given, givenRevision }) =>

@@ -1,5 +1,4 @@
-import { oilMeets } from '../../oil/index.js'
-import { resolveLeaf } from '../../spec/index.js'
+import { listPermittedOils } from '../lookup/listPermittedOils.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
@@ -22,15 +21,8 @@ export const rule = entryRule(
     const container = set.stocks
       .map(({ document }) => lookUp(document.containers, entry.oil?.container ?? ''))
       .find((found) => found !== undefined)
-    if (container === undefined || gearcase.oilSpace.kind === 'shared') return []
-    const oils = resolveLeaf(sheet.document, identity, 'oils', `/gearcases/${entry.gearcase}/oilSpace/oils`)
-    if (oils.kind !== 'stated') return []
-    const yellowMetal = gearcase.yellowMetal ?? 'not stated'
-    const verdicts = oils.value.choices.map((choice) => oilMeets(choice, container.oil, { yellowMetal }))
-    if (verdicts.some(({ verdict }) => verdict !== 'no')) return []
-    const permitted = oils.value.choices.map((choice) =>
-      choice.kind === 'grade' ? [choice.grade, choice.category].filter(Boolean).join(' ') : choice.name,
-    )
+    const permitted = container && listPermittedOils(sheet.document, entry.gearcase, identity, container.oil)
+    if (container === undefined || permitted === undefined) return []
     const params = { gearcase: gearcase.name, oil: container.oil.name, permitted }
     return [{ path: `${path}/oil/container`, params }]
   },

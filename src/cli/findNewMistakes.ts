@@ -1,0 +1,16 @@
+import type { Finding } from '../base/index.js'
+import { checkDocuments, type DocumentSet } from '../rules/index.js'
+import type { MachineLog } from '../spec/index.js'
+import type { Options } from './readOptions.js'
+
+/** The findings that what is new in a log causes; the set has the log as it was. */
+export function findNewMistakes(
+  before: DocumentSet,
+  after: MachineLog,
+  { today }: Pick<Options, 'today'>,
+): readonly Finding[] {
+  const logs = before.logs.map((one) => (one.document.id === after.id ? { ...one, document: after } : one))
+  const key = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
+  const known = new Set(checkDocuments(before, { today }).map(key))
+  return checkDocuments({ ...before, logs }, { today }).filter((finding) => !known.has(key(finding)))
+}

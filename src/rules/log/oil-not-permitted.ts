@@ -1,0 +1,38 @@
+import { listPermittedOils } from '../lookup/listPermittedOils.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { oilOfName } from '../lookup/oilOfName.js'
+import { logRule } from '../ruleMakers.js'
+
+/**
+ * A gearcase topped up with an oil that is none of those that the sheet permits there: two oils are mixed in it. Change the oil
+ * before the machine works on.
+ * Judges: The `oil` of every top-up of a gearcase with its own oil whose `oils` are stated for this machine, if no later
+ * record changes the oil of that gearcase. The oil is that of the container of this name in a stock of the set, else what its name
+ * says: grade and categories. Finds an oil for which every permitted one gets the answer `no`.
+ * Place: `/topUps/<place>/oil`
+ * Params: gearcase: its name; oil: the name in the log; permitted: grade and category, or name, of each permitted oil
+ * Harm: machine
+ * Source: the judgement of `oilMeets`.
+ */
+export const rule = logRule('log/oil-not-permitted', 'error', ({ document: log, sheet, set }) => {
+  if (sheet === undefined) return []
+  const { gearcases, services } = sheet.document
+  return (log.topUps ?? []).flatMap(({ date, gearcase, instance, oil }, place) => {
+    const isOut = log.records.some(
+      (record) =>
+        record.date > date &&
+        record.entries.some(
+          (one) =>
+            one.gearcase === gearcase &&
+            (one.instance === undefined || one.instance === instance) &&
+            one.notDone === undefined &&
+            lookUp(services, one.service)?.task === 'change',
+        ),
+    )
+    const offered = oilOfName(oil, set.stocks)
+    const permitted = isOut ? undefined : listPermittedOils(sheet.document, gearcase, log.identity, offered)
+    if (permitted === undefined) return []
+    const params = { gearcase: lookUp(gearcases, gearcase)?.name ?? gearcase, oil, permitted }
+    return [{ path: `/topUps/${place}/oil`, params }]
+  })
+})

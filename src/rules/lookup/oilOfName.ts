@@ -1,0 +1,28 @@
+import { parseGrade } from '../../oil/index.js'
+import type { OfferedOil, Stock } from '../../spec/index.js'
+import type { Named } from '../rule.js'
+
+const SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
+
+const plain = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
+
+/** An oil by the name in a log: from the stock that has a container or an oil of this name, else by the grade and categories in it. */
+export function oilOfName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
+  const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
+  const found = containers.find(
+    (one) => plain(one.oil.name) === plain(name) || plain(one.name) === plain(name),
+  )
+  if (found !== undefined) return found.oil
+  const short = name.slice(0, 200)
+  const [, viscosity] =
+    /\b([0-9]{1,2}W(?:[-–/ ][0-9]{1,3})?|VG ?[0-9]{1,4}|(?<=SAE )[0-9]{2,3})\b/i.exec(short) ?? []
+  const system = SYSTEMS.find((one) => viscosity !== undefined && parseGrade(viscosity, one).ok)
+  const categories = short
+    .match(/\b(?:GL-?[1-6]|MT-?1)\b/gi)
+    ?.map((one) => one.toUpperCase().replace(/(?<=[LT])(?=\d)/, '-'))
+  return {
+    name,
+    ...(viscosity !== undefined && system !== undefined && { grade: viscosity, system }),
+    ...(categories && { categories }),
+  }
+}

@@ -1,0 +1,225 @@
+import { dropUndefined, type Reason, requireShape, type Shape } from '../base/index.js'
+import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactIn,
+  exactOf,
+  nearestDouble,
+  nearestQuantity,
+  over,
+  plus,
+  type Quantity,
+  requireQuantity,
+  times,
+  type VolumeUnit,
+} from '../quantity/index.js'
+import { resolveLog } from '../record/index.js'
+import { type Id, judgePart, resolveLeaf, type SpecSheet, type SpecValue } from '../spec/index.js'
+import { serviceReason } from './codes.js'
+import { findOilOwner, listInstances } from './gearcases.js'
+import { hoursBetween } from './hoursBetween.js'
+import type { DueFacts } from './listDue.js'
+import { namePart, type PartName } from './names.js'
+import { readRefill } from './refills.js'
+import { requireDueFacts } from './requireVisit.js'
+
+/** A calculated range; an end that the records do not give is absent. A type, since it is a param. */
+export type Span<Unit extends string> = { readonly min?: number; readonly max?: number; readonly unit: Unit }
+
+/** The oil that one gearcase lost since its last oil change. */
+export interface OilLoss {
+  readonly gearcase: Id
+  readonly instance?: Id
+  readonly part: PartName
+  readonly verdict: 'no loss' | 'loses oil' | 'cannot tell'
+  /** The day of the last oil change or rebuild, else of first use; absent: not known. */
+  readonly since?: DateText
+  /** How often oil was added. */
+  readonly count: number
+  /** All of it; absent: none was. */
+  readonly added?: Quantity<VolumeUnit>
+  /** From `since` to the last time that oil was added. */
+  readonly days?: number
+  readonly hours?: Span<'h'>
+  readonly per100Hours?: Span<VolumeUnit>
+  /** In per cent of the stated refill, of limits the upper one. */
+  readonly percentOfFill?: number
+  readonly reasons: readonly Reason[]
+}
+
+interface Addition {
+  readonly date: DateText
+  readonly volume: Quantity<VolumeUnit>
+  readonly isOfInstance: boolean
+}
+
+const LOG_SHAPE: Shape = {
+  'topUps?': [{ date: 'string', gearcase: 'string', volume: {} }],
+  'events?': [{ kind: 'string', date: 'string' }],
+}
+
+/** Less than this after a change, and a small quantity: oil that found its way into bearings and tubes. House rule. */
+const SETTLED = { hours: exactOf(10), share: exactOf('0.1') }
+
+/**
+ * Does a gearcase lose oil, and how much? Adds up, for every gearcase and instance of a machine, the oil that was added since its
+ * last oil change: the log's top-ups, and what was refilled at checks. Corrections apply.
+ *
+ * A closed gearcase uses no oil, so all oil that was added is oil that left. It left before the last time that oil was added, and that is
+ * as far as hours and days are counted: per 100 h = 100 × added / hours. Hours are a range if no reading was made on those days.
+ *
+ * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have settled. Oil added on the day
+ * of the change belongs to the change.
+ * @param facts - sheet, log and today; what was added later is not counted
+ * @returns one line for each gearcase and instance with its own oil, in the order of the sheet
+ * @throws TypeError if the sheet or log was not parsed, or has an unknown key beside them; RangeError if `today` is not a date
+ *
+ * Source: common practice, no source, for oil that is added being oil that left; house rule for what may have settled, and for two
+ * top-ups or a tenth of the fill as a leak to find before the gearcase is filled.
+ * @example
+ * ```ts
+ * import { judgeOilLoss } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * // How many gearcases of a machine without gearcases lose oil?
+ * judgeOilLoss({ sheet, log, today: '2031-10-06' }).filter(({ verdict }) => verdict === 'loses oil').length // => 0
+ * ```
+ */
+export function judgeOilLoss(facts: DueFacts): readonly OilLoss[] {
+  requireDueFacts(facts, ['sheet', 'log', 'today'])
+  requireShape('facts.log', facts.log, LOG_SHAPE)
+  const { sheet, today } = facts
+  const { log } = resolveLog(facts.log, sheet)
+  const counted = { sheet, log, today }
+  return Object.keys(sheet.gearcases).flatMap((gearcase) =>
+    findOilOwner(sheet, gearcase) !== gearcase ||
+    judgePart(sheet, log.identity, `/gearcases/${gearcase}`).verdict === 'no'
+      ? []
+      : listInstances(sheet, gearcase).map((instance) => judgeOne(counted, gearcase, instance)),
+  )
+}
+
+function judgeOne(facts: DueFacts, gearcase: Id, instance: Id | undefined): OilLoss {
+  const { sheet, log } = facts
+  const part = namePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance }))
+  const about = dropUndefined({ gearcase, instance, part })
+  const since = findStart(facts, gearcase, instance)
+  const additions = listAdditions(facts, gearcase, instance)
+    .filter(({ date }) => since === undefined || compareDates(date, since) > 0)
+    .sort((one, other) => compareDates(one.date, other.date))
+  const count = additions.length
+  const last = additions.at(-1)
+  const startOpen = since === undefined ? [serviceReason('service/oil-start-not-known', { part })] : []
+  if (last === undefined)
+    return dropUndefined({
+      ...about,
+      verdict: since === undefined ? 'cannot tell' : 'no loss',
+      since,
+      count,
+      reasons: since === undefined ? startOpen : [serviceReason('service/no-oil-added', { part, since })],
+    })
+  const sum = additions.reduce((total, { volume }) => plus(total, exactIn(volume, 'mL')), exactOf(0))
+  const { unit } = last.volume
+  const added = nearestQuantity(sum, 'mL', unit)
+  const hours = since === undefined ? undefined : hoursBetween(log, since, last.date)
+  const share = shareOfFill(facts, gearcase, sum)
+  const figures = dropUndefined({
+    since,
+    days: since === undefined ? undefined : daysBetween(since, last.date),
+    hours: hours && span('h', hours.min, hours.max),
+    per100Hours: hours && ratePer100Hours(sum, hours, unit),
+    percentOfFill: share && nearestDouble(times(share, exactOf(100))),
+  })
+  const reasons = [serviceReason('service/oil-added', { part, added, count, ...figures })]
+  const line = { ...about, count, added, ...figures }
+  if (additions.every(({ isOfInstance }) => !isOfInstance))
+    return {
+      ...line,
+      verdict: 'cannot tell',
+      reasons: [...reasons, serviceReason('service/top-up-of-which', { part })],
+    }
+  const isSmall = share !== undefined && compareExact(share, SETTLED.share) <= 0
+  const isEarly = hours?.max !== undefined && compareExact(hours.max, SETTLED.hours) <= 0
+  if (count === 1 && isSmall && isEarly)
+    return {
+      ...line,
+      verdict: 'cannot tell',
+      reasons: [...reasons, serviceReason('service/oil-may-have-settled', {})],
+    }
+  const code = count === 1 && isSmall ? 'service/look-for-leaks' : 'service/find-the-leak'
+  return { ...line, verdict: 'loses oil', reasons: [...reasons, serviceReason(code, {}), ...startOpen] }
+}
+
+/** The day of the last oil change or rebuild, else of first use. */
+function findStart({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
+  const changes = log.records.filter(({ entries }) =>
+    entries.some(
+      (one) =>
+        one.gearcase === gearcase &&
+        (one.instance === undefined || one.instance === instance) &&
+        taskOf(sheet, one.service) === 'change',
+    ),
+  )
+  const rebuilds = (log.events ?? []).filter(
+    (event) => event.kind === 'rebuild' && (event.gearcases?.includes(gearcase) ?? true),
+  )
+  const days = [...changes, ...rebuilds].map(({ date }) => date)
+  return [...days, ...(log.commissioned === undefined ? [] : [log.commissioned])]
+    .filter((date) => compareDates(date, today) <= 0)
+    .sort(compareDates)
+    .at(-1)
+}
+
+const taskOf = ({ services }: SpecSheet, service: Id) =>
+  Object.hasOwn(services, service) ? services[service]?.task : undefined
+
+/** All oil that was added to a gearcase up to today. In one with instances, what names none may be of any. */
+function listAdditions({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
+  const topUps = (log.topUps ?? []).map((one, place) => ({
+    ...one,
+    place: `facts.log.topUps[${place}].volume`,
+  }))
+  const checks = log.records.flatMap(({ date, entries }) =>
+    entries.flatMap(({ service, refilled: volume, ...one }) =>
+      volume === undefined || taskOf(sheet, service) !== 'check'
+        ? []
+        : [{ ...one, date, volume, place: 'refilled' }],
+    ),
+  )
+  return [...topUps, ...checks].flatMap(({ place, date, volume, ...one }): readonly Addition[] => {
+    requireQuantity(place, volume, 'volume', { min: 0, max: Number.MAX_VALUE })
+    if (compareDates(date, today) > 0 || volume.value === 0) return []
+    if (findOilOwner(sheet, one.gearcase) !== gearcase) return []
+    const named = one.gearcase === gearcase ? one.instance : undefined
+    if (named !== undefined && named !== instance) return []
+    return [{ date, volume, isOfInstance: named === instance }]
+  })
+}
+
+/** A quantity as a share of the refill of one instance. */
+function shareOfFill({ sheet, log }: DueFacts, gearcase: Id, added: Exact): Exact | undefined {
+  const space = sheet.gearcases[gearcase]?.oilSpace
+  const path = `/gearcases/${gearcase}/oilSpace/fill/drainAndRefill`
+  const leaf = resolveLeaf(sheet, log.identity, 'value', path)
+  if (space?.kind !== 'own' || leaf.kind !== 'stated') return undefined
+  const all = listInstances(sheet, gearcase).length
+  const fill = readRefill(leaf.value as SpecValue<VolumeUnit>, space.fill.per, { worked: 1, all })
+  return fill === undefined || fill.exactEach.n === 0n ? undefined : over(added, fill.exactEach)
+}
+
+function ratePer100Hours(sum: Exact, { min, max }: { min: Exact; max?: Exact }, unit: VolumeUnit) {
+  const rate = (hours: Exact | undefined) =>
+    hours === undefined || hours.n === 0n
+      ? undefined
+      : nearestQuantity(over(times(sum, exactOf(100)), hours), 'mL', unit).value
+  const rates = dropUndefined({ min: rate(max), max: rate(min) })
+  return rates.min === undefined && rates.max === undefined ? undefined : { ...rates, unit }
+}
+
+const span = <Unit extends string>(unit: Unit, min: Exact, max: Exact | undefined): Span<Unit> => ({
+  min: nearestDouble(min),
+  ...(max && { max: nearestDouble(max) }),
+  unit,
+})
