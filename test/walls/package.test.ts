@@ -55,11 +55,12 @@ const FUNCTION_CEILINGS = [
 /**
  * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 16 kB of it
  * read the short notation of all documents. It was 95 kB before corrections, faults, lines and a writer's procedure.
+ * 1.6 kB warn of a gearcase that loses oil.
  */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 106
+const MAIN_JOB_CEILING = 106.4
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
