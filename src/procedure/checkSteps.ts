@@ -2,11 +2,13 @@ import { type Cure, type Finding, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, Step } from '../spec/index.js'
 import { nameStep } from './build/writer.js'
 import type { ProcedureCodes } from './codes.js'
-import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { countTroubles } from './countTroubles.js'
 import { figuresOf } from './figuresOf.js'
 import { findTroubles, type Trouble } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
+import type { TroubleCounter } from './runKnownStep.js'
 import type { StepDraft } from './stepContext.js'
+import { type StepTrace, traceSteps } from './traceSteps.js'
 
 /** Up to here every change is tried for each finding; with more findings only the nearest ones. */
 export const A_FEW = 4
@@ -15,10 +17,11 @@ export const A_FEW = 4
 export function checkSteps(
   counter: TroubleCounter,
   procedure: ProcedureDocument,
+  trace: StepTrace = traceSteps(counter, procedure.steps),
 ): readonly Finding<ProcedureCodes>[] {
   const { troubles } = findTroubles(counter.sheet, counter.context, procedure)
   if (troubles.length === 0) return []
-  const troublesBefore = countTroubles(counter, procedure.steps)
+  counter.effort.left -= procedure.steps.length
   const find = troubles.length > A_FEW ? findNearestCure : findCures
   // The limited search serves the most dangerous first.
   const cured = new Map<Trouble, Finding<ProcedureCodes>>()
@@ -26,7 +29,7 @@ export function checkSteps(
     (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
   )) {
     const { finding } = trouble
-    const cures = finding.cures ?? find(counter, procedure.steps, trouble, troublesBefore)
+    const cures = finding.cures ?? find(counter, trace, trouble)
     cured.set(trouble, cures.length === 0 ? finding : { ...finding, cures })
   }
   return troubles.map((trouble) => cured.get(trouble) ?? trouble.finding)
@@ -38,46 +41,47 @@ interface Attempt {
 }
 
 /** Single changes that leave fewer troubles than before, best first. */
-function findCures(
-  counter: TroubleCounter,
-  steps: readonly Step[],
-  trouble: Trouble,
-  troublesBefore: number,
-): readonly Cure[] {
-  const nearCures = rankCures(counter, listNearChanges(counter, steps, trouble), troublesBefore - 1)
+function findCures(counter: TroubleCounter, trace: StepTrace, trouble: Trouble): readonly Cure[] {
+  const { steps, total } = trace
+  const nearCures = rankCures(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
   if (nearCures.length > 0) return nearCures
-  const otherCures = rankCures(counter, listOtherChanges(counter, steps, trouble), troublesBefore - 1)
+  const otherCures = rankCures(counter, trace, listOtherChanges(counter, steps, trouble), total - 1)
   if (otherCures.length > 0) return otherCures
   // If two steps are missing, adding one removes no trouble, but the next cure then removes both.
-  return rankCures(counter, listNearChanges(counter, steps, trouble), troublesBefore)
+  return rankCures(counter, trace, listNearChanges(counter, steps, trouble), total)
 }
 
 /** The first change at the place of the trouble that leaves fewer troubles. */
 function findNearestCure(
   counter: TroubleCounter,
-  steps: readonly Step[],
+  trace: StepTrace,
   { place, remedy }: Trouble,
-  troublesBefore: number,
 ): readonly Cure[] {
+  const { steps, total } = trace
   for (const draft of remedy) {
     const later = steps.findIndex((step, at) => at > place && isSame(step, draft))
     const attempts = [
       ...(later === -1 ? [] : [move(steps, later, place), move(steps, place, later)]),
-      add(counter, steps, draft, place),
+      add(steps, draftStep(counter, steps, draft), place),
     ]
     for (const attempt of attempts) {
       if (counter.effort.left <= 0) return []
-      if (countTroubles(counter, attempt.steps, troublesBefore - 1) < troublesBefore) return [attempt.cure]
+      if (countTroubles(counter, trace, attempt.steps, total - 1) < total) return [attempt.cure]
     }
   }
   return []
 }
 
-function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
+function rankCures(
+  counter: TroubleCounter,
+  trace: StepTrace,
+  attempts: Iterable<Attempt>,
+  limit: number,
+): readonly Cure[] {
   const improvements: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
     if (counter.effort.left <= 0) break
-    const left = countTroubles(counter, steps, limit)
+    const left = countTroubles(counter, trace, steps, limit)
     if (left <= limit) improvements.push({ cure, left })
   }
   improvements.sort((first, second) => first.left - second.left)
@@ -99,7 +103,7 @@ function* listNearChanges(
         yield move(steps, place, from)
       } else if (place === steps.length) yield move(steps, from, steps.length - 1)
     }
-    yield add(counter, steps, draft, place)
+    yield add(steps, draftStep(counter, steps, draft), place)
   }
 }
 
@@ -111,7 +115,8 @@ function* listOtherChanges(
 ): Iterable<Attempt> {
   const { place, remedy } = trouble
   for (const draft of remedy) {
-    for (let to = 0; to <= steps.length; to += 1) yield add(counter, steps, draft, to)
+    const added = draftStep(counter, steps, draft)
+    for (let to = 0; to <= steps.length; to += 1) yield add(steps, added, to)
     for (const [from, step] of steps.entries()) {
       if (!isSame(step, draft)) continue
       for (let to = 0; to < steps.length; to += 1) if (to !== from) yield move(steps, from, to)
@@ -132,13 +137,16 @@ function move(steps: readonly Step[], from: number, to: number): Attempt {
   }
 }
 
-function add(counter: TroubleCounter, steps: readonly Step[], draft: StepDraft, to: number): Attempt {
-  const values = figuresOf(counter.sheet, counter.context, draft)
-  const step: Step = {
+function draftStep({ sheet, context }: TroubleCounter, steps: readonly Step[], draft: StepDraft): Step {
+  const values = figuresOf(sheet, context, draft)
+  return {
     id: nameStep(draft, new Set(steps.map((one) => one.id))),
     ...draft,
     ...(Object.keys(values).length === 0 ? {} : { values }),
   }
+}
+
+function add(steps: readonly Step[], step: Step, to: number): Attempt {
   return {
     cure: { op: 'add', path: joinPointer(['steps', to]), value: step },
     steps: steps.toSpliced(to, 0, step),

@@ -1,51 +1,91 @@
-import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { checkStep } from './checkStep.js'
+import { isSameJson } from '../base/index.js'
+import type { Step } from '../spec/index.js'
 import { findUndone } from './findUndone.js'
-import { runStep } from './runStep.js'
-import { initialState } from './state.js'
-import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.js'
+import { runKnownStep, type TroubleCounter } from './runKnownStep.js'
+import { copyState } from './state.js'
+import { STRIDE, type StepTrace } from './traceSteps.js'
 
-/** Counts the troubles of many similar lists of steps, and checks each step only once. */
-export interface TroubleCounter {
-  readonly sheet: SpecSheet
-  readonly context: ProcedureContext
-  readonly known: Map<Step, StepCheck>
-  /** Steps that may still be run in the search for cures. */
-  readonly effort: { left: number }
-}
-
-interface StepCheck {
-  readonly mistakes: number
-  readonly canRun: boolean
-  readonly place: StepPlace
-}
-
-/** Counts the troubles of a list of steps; stops above `limit` and returns the limit plus 1. */
+/**
+ * Counts the troubles of a list of steps that is similar to a traced one; stops above `limit` and returns the limit plus 1.
+ * In a row of steps that both lists have, it runs none after the first place where the state is the same.
+ */
 export function countTroubles(
   counter: TroubleCounter,
-  steps: ProcedureDocument['steps'],
+  trace: StepTrace,
+  steps: readonly Step[],
   limit: number = Number.POSITIVE_INFINITY,
 ): number {
-  const { context } = counter
-  const state = initialState(context.layout)
+  const { context, effort } = counter
+  const { counts, states } = trace
   const ids = new Set<string>()
-  let count = 0
-  for (const step of steps) {
-    const { mistakes, canRun, place } = checkKnownStep(counter, step)
-    count += mistakes + (ids.has(step.id) ? 1 : 0)
-    ids.add(step.id)
-    counter.effort.left -= 1
-    if (canRun) count += runStep(context, state, step, place).length
-    if (count > limit) return limit + 1
+  let state = at(states, 0)
+  if (trace.steps[0] !== steps[0]) state = copyState(state)
+  let [place, count] = [0, 0]
+  /** Goes on to the next step; false above the limit. */
+  const addTroubles = (troubles: number): boolean => {
+    const { id } = at(steps, place)
+    count += troubles + (ids.has(id) ? 1 : 0)
+    ids.add(id)
+    place += 1
+    return count <= limit
   }
+  const runUntil = (end: number): boolean => {
+    while (place < end) if (!addTroubles(runKnownStep(counter, state, at(steps, place)))) return false
+    return true
+  }
+  const stop = (): number => {
+    effort.left -= place
+    return limit + 1
+  }
+  for (const { from, to, shift } of listCommonRows(trace.steps, steps)) {
+    if (!runUntil(from)) return stop()
+    let wait = STRIDE
+    for (let next = Math.ceil((from + shift) / STRIDE) * STRIDE - shift; next < to; next += wait, wait *= 2) {
+      if (!runUntil(next)) return stop()
+      if (!isSameJson(state, at(states, (next + shift) / STRIDE))) continue
+      const isLast = to === steps.length && to + shift === trace.steps.length
+      const end = isLast ? to : Math.floor((to + shift) / STRIDE) * STRIDE - shift
+      while (place < end)
+        if (!addTroubles(at(counts, place + shift + 1) - at(counts, place + shift))) return stop()
+      if (isLast) {
+        effort.left -= place
+        return count + trace.undone
+      }
+      state = copyState(at(states, (end + shift) / STRIDE))
+      break
+    }
+    if (!runUntil(to)) return stop()
+  }
+  if (!runUntil(steps.length)) return stop()
+  effort.left -= place
   return count + findUndone(context, state, { kind: 'procedure' }).length
 }
 
-function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): StepCheck {
-  const found = known.get(step)
-  if (found !== undefined) return found
-  const { findings, canRun } = checkStep(sheet, context, { step, place: 0, document: { kind: 'procedure' } })
-  const check = { mistakes: findings.length, canRun, place: placeStep(context, step) }
-  known.set(step, check)
-  return check
+interface CommonRow {
+  /** The places of the row in the second list; in the first list each is further on by `shift`. */
+  readonly from: number
+  readonly to: number
+  readonly shift: number
+}
+
+/** Rows of steps that are the same in both lists, where single steps were moved, added or removed. */
+function* listCommonRows(before: readonly Step[], after: readonly Step[]): Iterable<CommonRow> {
+  let [from, shift] = [0, 0]
+  while (from < after.length) {
+    let to = from
+    while (to < after.length && before[to + shift] === after[to]) to += 1
+    if (to > from) yield { from, to, shift }
+    if (before[to + shift + 1] === after[to]) shift += 1
+    else {
+      if (before[to + shift] === after[to + 1]) shift -= 1
+      to += 1
+    }
+    from = to
+  }
+}
+
+function at<T>(list: readonly T[], place: number): T {
+  const found = list[place]
+  if (found === undefined) throw new RangeError(`place: must be in the list of ${list.length}, got ${place}`)
+  return found
 }

@@ -3,7 +3,9 @@ import type { ProcedureDocument, Step } from '../spec/index.js'
 import { nameStep } from './build/writer.js'
 import { buildProcedure } from './buildProcedure.js'
 import { checkStep } from './checkStep.js'
-import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { countTroubles } from './countTroubles.js'
+import type { TroubleCounter } from './runKnownStep.js'
+import { traceSteps } from './traceSteps.js'
 
 /**
  * The steps of a procedure in the order of {@link buildProcedure}. A step that the writer has too keeps its id, note and
@@ -95,10 +97,11 @@ function insertOwnStep(
   const places = [...steps.keys(), steps.length].sort(
     (one, other) => Math.abs(one - home) - Math.abs(other - home),
   )
+  const trace = traceSteps(counter, steps)
   for (const place of places) {
     if (counter.effort.left <= 0) return undefined
     const attempt = steps.toSpliced(place, 0, step)
-    if (countTroubles(counter, attempt, 0) > 0) continue
+    if (countTroubles(counter, trace, attempt, 0) > 0) continue
     usedIds.add(step.id)
     return attempt
   }

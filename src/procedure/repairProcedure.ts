@@ -2,13 +2,15 @@ import { applyPatch, type Cure, type Finding, isSameJson } from '../base/index.j
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { A_FEW, checkSteps } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
-import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { countTroubles } from './countTroubles.js'
 import { diffSteps } from './diffSteps.js'
 import { fillReferences } from './fillReferences.js'
 import { findTroubles } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
 import { readContext } from './readContext.js'
 import { rebuildSteps } from './rebuildSteps.js'
+import type { TroubleCounter } from './runKnownStep.js'
+import { traceSteps } from './traceSteps.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
@@ -55,17 +57,13 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const newCounter = (): TroubleCounter => ({
-    sheet,
-    context,
-    known: new Map(),
-    effort: { left: MAX_STEPS_RUN },
-  })
+  const known: TroubleCounter['known'] = new Map()
+  const newCounter = (): TroubleCounter => ({ sheet, context, known, effort: { left: MAX_STEPS_RUN } })
   const before = findTroubles(sheet, context, procedure).troubles.map(({ finding }) => finding)
   const filled = fillReferences(sheet, context, procedure)
   let attempt: RepairAttempt = {
     ...filled,
-    troubles: countTroubles(newCounter(), filled.procedure.steps),
+    troubles: traceSteps(newCounter(), filled.procedure.steps).total,
   }
   let stopped: Repair['stopped'] = 'done'
   while (attempt.troubles > 0) {
@@ -131,22 +129,28 @@ function rebuild(
   const effort = { left: MAX_STEPS_RUN }
   const steps = rebuildSteps({ ...counter, effort }, procedure)
   if (steps === undefined) return undefined
+  counter.effort.left -= steps.length
   return {
     procedure: { ...procedure, steps: [...steps] },
     applied: [...applied, ...diffSteps(procedure.steps, steps)],
-    troubles: countTroubles(counter, steps),
+    troubles: traceSteps(counter, steps).total,
     isRebuilt: true,
   }
 }
 
 /** What each cure of the findings would make of the steps, in the order of harm. */
 function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
-  const findings = checkSteps(counter, from.procedure).toSorted(byHarm)
+  const trace = traceSteps(counter, from.procedure.steps)
+  const findings = checkSteps(counter, from.procedure, trace).toSorted(byHarm)
   const cures = new Map(
     findings.flatMap(({ cures = [] }) => cures.map((cure) => [JSON.stringify(cure), cure] as const)),
   )
   return [...cures.values()].map((cure) => {
     const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
-    return { procedure, applied: [...from.applied, cure], troubles: countTroubles(counter, procedure.steps) }
+    return {
+      procedure,
+      applied: [...from.applied, cure],
+      troubles: countTroubles(counter, trace, procedure.steps),
+    }
   })
 }

@@ -8,6 +8,7 @@ import {
   type StepContext,
   type StepDraft,
   type StepPlace,
+  withState,
 } from './stepContext.js'
 
 interface FailedNeed {
@@ -26,7 +27,7 @@ export function runStep(
   step: StepDraft,
   place: StepPlace = placeStep(context, step),
 ): readonly FailedNeed[] {
-  const stepContext: StepContext = { ...place, state }
+  const stepContext = withState(place, state)
   const failed: FailedNeed[] = []
   for (const name of ACTIONS[step.do].needs) {
     const remedy = NEEDS[name](stepContext)
@@ -34,7 +35,7 @@ export function runStep(
     failed.push({ name, remedy })
     const assume = ASSUMED_CHANGES[name]
     if (assume !== undefined) assume(stepContext)
-    else for (const draft of remedy) applyEffects({ ...placeStep(context, draft), state })
+    else for (const draft of remedy) applyEffects(withState(placeStep(context, draft), state))
   }
   applyEffects(stepContext)
   return failed

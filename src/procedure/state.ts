@@ -147,3 +147,27 @@ export function initialState(layout: IndexedSheet): MutableState {
   }
   return state
 }
+
+/** A copy that can be changed by itself. */
+export function copyState(state: MutableState): MutableState {
+  const { chocked, secured, lifted, onStands, shields, seals } = state
+  return {
+    ...state,
+    chocked: [...chocked],
+    secured: [...secured],
+    lifted: [...lifted],
+    onStands: [...onStands],
+    shields: { ...shields },
+    seals: { ...seals },
+    gearcases: copyParts(state.gearcases, (one) => ({ ...one })),
+    openings: copyParts(state.openings, (one) => ({ ...one, outAt: [...one.outAt] })),
+    covers: copyParts(state.covers, (one) => ({ ...one })),
+    filters: copyParts(state.filters, (one) => ({ ...one })),
+  }
+}
+
+function copyParts<T>(parts: Readonly<Record<string, T>>, copy: (part: T) => T): Record<string, T> {
+  const copies: Record<string, T> = {}
+  for (const key in parts) copies[key] = copy(parts[key] as T)
+  return copies
+}
