@@ -25,8 +25,12 @@ function partNote(context: CardContext, part: PartName): Line {
   const owner = ownerOf(part.path)
   const notes: Line[] = []
   for (const [index, figure] of plan.figures.entries())
-    if (figure.role === 'place' && ownerOf(figure.path) === owner)
-      notes.push(figureLines(context, figure, index).main)
+    if (figure.role === 'place' && ownerOf(figure.path) === owner) {
+      const { main } = figureLines(context, figure, index)
+      notes.push(
+        figure.resolved.kind === 'stated' ? main : [...ownWords(`${context.words.roles.place} `), ...main],
+      )
+    }
   for (const [index, tool] of plan.tools.entries())
     if (tool.kind === 'socket' && tool.for.some(({ path }) => ownerOf(path) === owner))
       notes.push(driveLine(context, tool.drive, `/tools/${index}/drive`))

@@ -36,7 +36,7 @@ export const COMMAND_TABLE = {
     help: `Writes a document to fill in: in YAML, with an example of what to write at each place. As it is, it has no errors and can be
 planned: what you do not fill in is not stated. A log names its sheet: give it with --sheet. With --from, rewrites a full sheet in short notation.`,
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
-    options: ['gearcases', 'unit', 'sheet', 'from', 'out', 'format'],
+    options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'format'],
     formats: ['json'],
     own: {
       sheet: { help: 'the sheet that the log is for' },

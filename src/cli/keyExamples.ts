@@ -19,6 +19,16 @@ const ROWS: { readonly [place: string]: Row } = {
   '/machine/make': ['the maker', 'make: Nordli'],
   '/machine/model': ['the model', 'model: Ferd 2'],
   '/machine/type': ['what kind of machine it is', 'type: utility machine'],
+  '/machine/variants': [
+    'a map of variants by id, and what differs between them',
+    'variants: { short: {}, long: {} }',
+    'overrides:\n  - when: variant long\n    set: { /gearcases/rear/oilSpace/fill/drainAndRefill: 950 mL }',
+  ],
+  '/overrides': [
+    'a list of what differs by variant, serial number, model year or market',
+    'overrides:\n  - when: variant long\n    set: { /gearcases/rear/oilSpace/fill/drainAndRefill: 950 mL }',
+  ],
+  '/source': ['the page of all figures below it', 'source: p. 31', 'source: manual p. 31'],
   '/sources': ['the manuals of the figures', "sources: { manual: Ferd 2 owner's manual }"],
   '/gearcases': ['a map of gearcases by id', 'gearcases:\n  rear:\n    type: final drive'],
   '/gearcases/*': ['one gearcase', 'rear:\n  type: final drive'],
@@ -35,10 +45,7 @@ const ROWS: { readonly [place: string]: Row } = {
     'fill: 450 mL',
     'fill: 0.48 US qt (450 mL), by quantity',
   ],
-  '/gearcases/*/oilSpace/fill/method/opening': [
-    'the opening for filling or for the level',
-    'uses: fill, level',
-  ],
+  '/gearcases/*/oilSpace/fill/opening': ['at the plug whose hole sets the level', 'uses: fill, level'],
   '/gearcases/*/openings': ['a map of plugs by id', 'openings:\n  drain: 25 N·m'],
   '/gearcases/*/openings/*': [
     'a plug and its torque',
@@ -105,6 +112,8 @@ const OWN_ROWS: { readonly [Kind in DocumentKind]?: { readonly [place: string]: 
 
 /** Words of manuals and people for what a sheet says under other keys. */
 const MEANT: readonly (readonly [RegExp, string])[] = [
+  [/variant/, '/machine/variants'],
+  [/override|exception/, '/overrides'],
   [/torque|tighten/, '/gearcases/*/openings/*/tightening'],
   [/interval|period|every|schedule/, '/services'],
   [/seal|washer|gasket|ring/, '/gearcases/*/openings/*/seals'],
@@ -121,6 +130,7 @@ export function findKeyExample(path: string, kind: DocumentKind): KeyExample | u
   const own = OWN_ROWS[kind]?.[path]
   if (own !== undefined) return exampleOf(own)
   const tokens = splitPointer(path) ?? []
+  if (tokens.at(-1) === 'source') return exampleAt('/source')
   const place = Object.keys(ROWS).find((row) => {
     const parts = row.split('/').slice(1)
     return parts.length === tokens.length && parts.every((part, at) => part === '*' || part === tokens[at])

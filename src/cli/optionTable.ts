@@ -64,6 +64,7 @@ export const OPTION_TABLE = {
   },
   sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', repeats: true, isPath: true },
   gearcases: { value: 'front,rear', help: 'ids of the gearcases of the sheet (default rear)' },
+  variants: { value: 'short,long', help: 'ids of the variants of the machine of the sheet' },
   unit: {
     value: 'lbf.ft',
     help: 'units of the examples, one or several: lbf.ft,qt_us,mi,degF (default N.m,mL,km,degC)',

@@ -1,6 +1,6 @@
 import { parse } from 'yaml'
 import { joinPointer, splitPointer } from '../base/index.js'
-import type { SpecCodes } from '../spec/index.js'
+import { listLeafTypes, type SpecCodes } from '../spec/index.js'
 import { findKeyExample, findMeantKey, type KeyExample } from './keyExamples.js'
 import { type LocatedFinding, rangeOf } from './locatedFinding.js'
 import { safeLine } from './safeLine.js'
@@ -123,6 +123,7 @@ function teach(finding: LocatedFinding): readonly string[] {
     }
     case 'spec/unknown-key': {
       if ((params as SpecCodes['spec/unknown-key']).didYouMean !== undefined) return []
+      if (/^\/overrides\/\d+\/set\/[^/]*$/.test(path)) return leavesBelow(key)
       const meant = findMeantKey(key)
       return meant === undefined
         ? []
@@ -142,6 +143,17 @@ function teach(finding: LocatedFinding): readonly string[] {
     default:
       return []
   }
+}
+
+/** An override replaces leaves: those below the place that was written. */
+function leavesBelow(written: string): readonly string[] {
+  const tokens = splitPointer(written) ?? []
+  const below = listLeafTypes().filter(({ place }) =>
+    tokens.every((token, at) => place[at] === '*' || place[at] === token),
+  )
+  if (tokens.length === 0 || below.length === 0) return []
+  const places = below.map(({ place }) => joinPointer([...tokens, ...place.slice(tokens.length)]))
+  return ['an override sets one value, here one of', ...indent(places)]
 }
 
 function suchAs(path: string, finding: LocatedFinding): readonly string[] {

@@ -48,6 +48,28 @@ describe('a blank document', () => {
     },
   )
 
+  it('of a sheet with variants has no finding, and neither has its example of an override', async () => {
+    const text = await blank('--gearcases', 'front,rear', '--variants', 'short,long')
+    const written = text.replaceAll(/^#(overrides:| {2}- when:| {4})/gm, '$1')
+    expect(written).not.toBe(text)
+    for (const sheet of [text, written])
+      expect((await findingsOf({ 'sheet.yaml': sheet })).out).toContain('0 findings')
+    const read = parseDocument('spec-sheet', parse(written))
+    if (!read.ok) throw new Error('not read')
+    expect(Object.keys(read.value.machine.variants)).toEqual(['short', 'long'])
+    expect(read.value.overrides).toMatchObject([
+      {
+        when: { variants: ['long'] },
+        set: [{ path: '/gearcases/rear/oilSpace/fill/drainAndRefill', to: { value: '450', unit: 'mL' } }],
+      },
+    ])
+  })
+
+  it.each(['short,Long', 'short,short', '', 'a b'])('is refused with the variants %j', async (ids) => {
+    const { code, err } = await run(['new', '--variants', ids])
+    expect([code, err]).toEqual([2, expect.stringContaining(`--variants ${ids}: expected different ids`)])
+  })
+
   it('names the sheet of a log that has none as `new` writes it', async () => {
     const files = { 'log.yaml': await blank('log'), 'sheet.yaml': await blank() }
     expect((await findingsOf(files)).code).toBe(0)
@@ -81,10 +103,15 @@ describe('the examples in a blank sheet', () => {
     expect([...sheet.matchAll(EXAMPLE)]).toHaveLength(10)
     expect(await findingsOf({ 'sheet.yaml': written }, 'error')).toMatchObject({ code: 0 })
     const lessons = [...sheet.matchAll(/^# {3}((\w+): .+)$/gm)]
-    expect(lessons.length).toBe(8)
+    expect(lessons.length).toBe(9)
     for (const [, line = '', key = ''] of lessons) {
       const place = new RegExp(`(?<=\\n *)${key}: not stated.*`)
-      const taught = key === 'source' ? `${sheet}${line}\n` : sheet.replace(place, line)
+      const taught =
+        key === 'source'
+          ? `${sheet}${line}\n`
+          : key === 'thread'
+            ? sheet.replace(/(?<=\n)( *)(?=drive: )/, `$1${line}\n$1`)
+            : sheet.replace(place, line)
       expect(taught, line).not.toBe(sheet)
       expect(await findingsOf({ 'sheet.yaml': taught }, 'error'), line).toMatchObject({ code: 0 })
     }
@@ -136,7 +163,7 @@ describe('new', () => {
     [['--unit', 'qt'], 'expected a unit of torque'],
     [['--unit', 'kg'], 'expected a unit of torque'],
     [['--out', 'sheet.txt'], 'expected a name that ends in'],
-    [['log', '--gearcases', 'front'], '--gearcases and --from can only be used for a sheet'],
+    [['log', '--gearcases', 'front'], '--gearcases, --variants and --from can only be used for a sheet'],
     [['stock', '--sheet', 'sheet.yaml'], '--sheet can only be used for a log'],
     [['log', '--sheet', 'examples/tind-4/log.yaml'], 'expected one sheet, found 0'],
   ])('refuses %j', async (words, message) => {

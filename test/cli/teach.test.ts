@@ -275,6 +275,63 @@ describe('a document without a kind is read as what it looks like, and everythin
   })
 })
 
+describe('what a stranger stumbled over', () => {
+  const sheet = (rest: string) => `kind: spec-sheet
+version: "1.0"
+id: kalv-2
+revision: "1"
+machine:
+  make: Nordli
+  model: Kalv 2
+  type: utility machine
+  variants: { short: {}, long: {} }
+sources: { manual: Kalv 2 manual }
+${rest}`
+  const gearcase = (rest: string) => `gearcases:\n  rear:\n    type: differential\n${rest}`
+
+  it.each([
+    ['variants at the top', 'variants: { long: {} }\n', 'belongs at /machine/variants, such as\n'],
+    [
+      'overrides as a map',
+      'overrides: { long: 1 }\n',
+      'such as\n      overrides:\n        - when: variant long\n',
+    ],
+    ['a page without p.', 'source: 31\n', 'such as\n      source: p. 31\n'],
+    ['a tool in the words of a manual', 'fill: { drive: hex key 10 mm }', 'write: internal hex 10 mm\n'],
+    [
+      'a level in the words of a manual',
+      '1.2 L, to the lower edge of the fill hole',
+      'write: 1.2 L, to level hole\n',
+    ],
+    [
+      'the hole of the level',
+      '1.2 L, to level hole',
+      'write: uses: fill, level   (at the plug whose hole sets the level)\n',
+    ],
+  ])('%s', async (_name, written, taught) => {
+    const rest = written.endsWith('\n')
+      ? written
+      : gearcase(
+          written.startsWith('fill')
+            ? `    openings:\n      ${written}\n`
+            : `    oilSpace: { fill: "${written}" }\n`,
+        )
+    expect((await check(sheet(rest))).out).toContain(taught)
+  })
+
+  it('a place of an override that is no value', async () => {
+    const override = `${gearcase('')}overrides:
+  - when: variant long
+    set: { /gearcases/rear/oilSpace/fill: 1.5 L }
+`
+    const { out } = await check(sheet(override))
+    const [, place = ''] = /an override sets one value, here one of\n *(\S+)\n/.exec(out) ?? []
+    expect(place).toBe('/gearcases/rear/oilSpace/fill/drainAndRefill')
+    const cured = override.replace('/gearcases/rear/oilSpace/fill:', `${place}:`)
+    expect(await check(sheet(cured))).toMatchObject({ code: 0 })
+  })
+})
+
 describe('the examples of what to write', () => {
   it('make a good sheet', async () => {
     const asked = await check('{}')

@@ -10,8 +10,14 @@ const TYPES_BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/gearbox|transmission/, 'gearbox'],
 ]
 
+const TYPES = ['differential', ...new Set(TYPES_BY_WORD.map(([, type]) => type))]
+
 /** A spec sheet to fill in: every value is `not stated`, with an example beside it. */
-export function blankSheet(gearcases: readonly string[], units: ExampleUnits): string {
+export function blankSheet(
+  gearcases: readonly string[],
+  variants: readonly string[],
+  units: ExampleUnits,
+): string {
   const [torqueSymbol, volumeSymbol, distanceSymbol, temperatureSymbol] = [
     units.torque,
     units.volume,
@@ -34,9 +40,10 @@ export function blankSheet(gearcases: readonly string[], units: ExampleUnits): s
 #   oils: SAE 80W-90 GL-5, ${ambient}; SAE 90 GL-5
 #   seals: o-ring 15.6 x 1.78 mm, on condition
 #   intervals: { first: 50 h, repeat: "200 h, 12 months" }
+#   thread: M14x1.5
 # Round brackets hold the value in another unit, square ones its page; "source" is the page of a whole section.
 # If the fill hole sets the level, write "uses: fill, level" at that plug, and "fill: ${refill}, to level hole".
-kind: spec-sheet
+${variants.length === 0 ? '# For a machine in several variants, begin with: new --variants short,long\n' : ''}kind: spec-sheet
 version: "1.0"
 id: my-machine
 revision: "1"
@@ -44,7 +51,7 @@ machine:
   make: Maker
   model: Model
   type: utility machine
-sources:
+${variants.length === 0 ? '' : `  variants: { ${variants.map((id) => `${id}: {}`).join(', ')} }\n`}sources:
   manual: Owner's manual, owner manual  # Ferd 2 owner's manual, owner manual, edition 3
 gearcases:
 ${gearcases.map(blankGearcase).join('\n')}
@@ -52,12 +59,22 @@ services:
   gear-oil-change:
     gearcases: [${gearcases.join(', ')}]
     intervals: not stated  # 200 h, ${distance}, 12 months
+${variants.length === 0 ? '' : overrideExample()}`
+
+  /** Not a blank that can be filled in: what differs is known only when the sheet is written. */
+  function overrideExample(): string {
+    return `# What is different in one variant: the place of the value in this sheet, and the value.
+#overrides:
+#  - when: variant ${variants.at(-1)}
+#    set:
+#      /gearcases/${gearcases.at(-1)}/oilSpace/fill/drainAndRefill: ${refill}
 `
+  }
 
   function blankGearcase(id: string): string {
     const type = TYPES_BY_WORD.find(([word]) => word.test(id))?.[1] ?? 'differential'
     return `  ${id}:
-    type: ${type}  # or differential, final drive, transfer case, hub reduction, bevel box, gearbox
+    type: ${type}  # or ${TYPES.filter((one) => one !== type).join(', ')}
     access: not stated  # from the ground
     oilSpace:
       oils: not stated  # SAE 80W-90 GL-5

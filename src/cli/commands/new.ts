@@ -51,22 +51,22 @@ export async function runNew(words: Words, io: CliIo): Promise<ExitCode> {
 
 /** The document as YAML; undefined if a sheet that it needs has errors. */
 async function textOf({ values, positionals }: Words, io: CliIo): Promise<string | undefined> {
-  const { gearcases, unit, sheet: sheets = [], from } = values
+  const { gearcases, variants, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
-  if (kind !== 'spec-sheet' && (gearcases ?? from) !== undefined)
-    throw new UsageError('new: --gearcases and --from can only be used for a sheet')
+  if (kind !== 'spec-sheet' && (gearcases ?? variants ?? from) !== undefined)
+    throw new UsageError('new: --gearcases, --variants and --from can only be used for a sheet')
   if (kind !== 'machine-log' && sheets.length > 0)
     throw new UsageError('new: --sheet can only be used for a log')
   const units = readUnits(unit)
   if (from !== undefined) {
-    if ((gearcases ?? unit) !== undefined)
+    if ((gearcases ?? variants ?? unit) !== undefined)
       throw new UsageError(
-        'new: --gearcases and --unit cannot be used with --from, which copies them from the sheet',
+        'new: --gearcases, --variants and --unit cannot be used with --from, which copies them from the sheet',
       )
     const sheet = await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }
-  if (kind === 'spec-sheet') return sheetFor(gearcases ?? 'rear', units)
+  if (kind === 'spec-sheet') return sheetFor(gearcases ?? 'rear', variants, units)
   if (kind === 'toolbox') return blankToolbox(units)
   if (kind === 'stock') return blankStock(units)
   const sheet = sheets.length === 0 ? BLANK_SHEET : await readSheet(sheets, io)
@@ -89,15 +89,23 @@ function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS
   return found[1]
 }
 
-/** The blank sheet of these gearcases; ids that do not make a sheet are refused. */
-function sheetFor(word: string, units: ExampleUnits): string {
-  const ids = word.split(',').map((id) => id.trim())
-  const text = blankSheet(ids, units)
+/** The blank sheet of these gearcases and variants; ids that do not make a sheet are refused. */
+function sheetFor(gearcases: string, variants: string | undefined, units: ExampleUnits): string {
+  const idsOf = (word: string) => word.split(',').map((id) => id.trim())
+  const gearcaseIds = idsOf(gearcases)
+  const variantIds = variants === undefined ? [] : idsOf(variants)
+  const text = blankSheet(gearcaseIds, variantIds, units)
   const read = readYaml(text, 'sheet')
   const sheet = read.ok && read.findings.length === 0 ? parseDocument('spec-sheet', read.value) : undefined
-  if (!sheet?.ok || Object.keys(sheet.value.gearcases).join(',') !== ids.join(','))
+  const { gearcases: readGearcases = {}, machine } = sheet?.ok ? sheet.value : {}
+  const isRead = (found: object, ids: readonly string[]) =>
+    JSON.stringify(Object.keys(found)) === JSON.stringify(ids)
+  if (
+    !isRead(readGearcases, gearcaseIds) ||
+    !(variants === undefined || isRead(machine?.variants ?? {}, variantIds))
+  )
     throw new UsageError(
-      `--gearcases ${word}: expected different ids of lower-case letters, digits and hyphens, such as front,rear`,
+      `--gearcases ${gearcases}${variants === undefined ? '' : ` --variants ${variants}`}: expected different ids of lower-case letters, digits and hyphens, such as front,rear`,
     )
   return text
 }

@@ -61,6 +61,7 @@ function torques(): Piece {
 const untilSource = (): Piece =>
   sequence(
     oneOf(
+      sequence(torques(), optional(sequence(words(' then '), field('thenAngle', angle())))),
       sequence(
         term(`(?<min>${FIGURE})(?:(?:–| to )(?<max>${FIGURE}))? turns?`, 'turns', (found) => ({
           kind: 'turns',
@@ -70,7 +71,6 @@ const untilSource = (): Piece =>
           sequence(words(', '), field('maxTorque', printed(amount('torque', UNITS_BY_MEASURE.torque)))),
         ),
       ),
-      sequence(torques(), optional(sequence(words(' then '), field('thenAngle', angle())))),
       notStated(),
     ),
     optional(

@@ -14,8 +14,12 @@ export function readSection(
 ): Partial<SourceRef> | undefined {
   const { source: text } = holder
   const { source: notation } = table.notations
-  if (typeof text !== 'string' || notation === undefined) return place.section
   const here = placeBelow(place, 'source')
+  if (typeof text === 'number') {
+    findings.push(report(here.path, 'spec/wrong-type', { expected: 'text', found: 'number' }))
+    delete holder['source']
+  }
+  if (typeof text !== 'string' || notation === undefined) return place.section
   const source = readText(text, notation, here) as WrittenSource | null
   const whole = source === null ? null : completeSource(source, place.section, document)
   if (whole !== null && whole.ref === undefined)
