@@ -34,6 +34,7 @@ export function recordSection(context: CardContext): CardSection {
       { label: blanks.initials },
       ...meters,
       ...shields,
+      { label: blanks.workingTime },
       ...(isChange ? [{ label: blanks.usedOil }] : []),
     ],
   }

@@ -54,7 +54,7 @@ const PLAN_SHAPE: Shape = {
   waits: [{ part: {}, 'seconds?': 'number', 'parts?': [NAMED_SHAPE], reasons: [{}] }],
   consumables: [{ params: {} }],
   cautions: [{ params: {} }],
-  time: { minutes: 'number' },
+  time: { minutes: 'number', reasons: [{ params: {} }] },
   usedOil: { 'volume?': QUANTITY_SHAPE, reasons: [{}] },
   missing: [{ reason: {} }],
   sources: { '*': {} },

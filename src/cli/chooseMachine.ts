@@ -7,7 +7,7 @@ import { planVisit } from '../service/index.js'
 import type { MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './locatedFinding.js'
-import { findSheet, type ReadSet, readDocuments } from './readDocuments.js'
+import { documentsOf, findSheet, type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { readProcedure } from './readProcedure.js'
 import { exitCodeOf, locateFindings } from './renderFindings.js'
@@ -72,12 +72,13 @@ export function planMachine(
   options: Options,
   shelf: ReturnType<typeof chooseToolboxAndStock>,
   procedure?: ProcedureDocument,
+  otherLogs?: readonly MachineLog[],
 ): ReturnType<typeof planVisit> {
-  const { services, today, iso6789, tolerancePercent, ambient } = options
+  const { services, today, iso6789, tolerancePercent, ambient, labourRate } = options
   const faults = openFaults({ document: log }, read.set, { today })
-  const facts = dropUndefined({ sheet, log, today, ambient, procedure, ...shelf, faults })
+  const facts = dropUndefined({ sheet, log, today, ambient, procedure, ...shelf, faults, otherLogs })
   const due = chooseDueOptions(options, log)
-  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent }))
+  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, labourRate }))
 }
 
 /** The plan of one visit with all findings; no plan if a document has errors. */
@@ -94,12 +95,18 @@ export async function planFiles(command: string, options: Options, io: CliIo): P
   const sets = await readDocuments(options.paths, io)
   const path = options.procedure
   const own = path === undefined ? undefined : await readProcedure('--procedure', path, io)
-  const allSets = [...sets, ...(own?.sets ?? [])]
+  const times = options.timesFrom.length === 0 ? [] : await readDocuments(options.timesFrom, io)
+  const allSets = [...sets, ...(own?.sets ?? []), ...times]
   const reading = allSets.flatMap(({ findings }) => findings)
   const failed = reading.some(({ severity }) => severity === 'error')
   const { planned, findings } = failed
     ? { planned: undefined, findings: [] }
-    : planSets(sets, options, own?.procedure)
+    : planSets(
+        sets,
+        options,
+        own?.procedure,
+        documentsOf(times, ({ logs }) => logs),
+      )
   if (planned?.value.procedure)
     io.printError(safeLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
   const located = locateFindings([...reading, ...findings], allSets)
@@ -110,6 +117,7 @@ function planSets(
   sets: readonly ReadSet[],
   options: Options,
   own: ProcedureDocument | undefined,
+  otherLogs: readonly MachineLog[],
 ): { readonly planned: PlannedVisit | undefined; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
   const [machine] = machines
@@ -118,7 +126,7 @@ function planSets(
       `found ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
   const { set } = machine.read
-  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read), own)
+  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read), own, otherLogs)
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
   // Findings of the plan name documents by id: add the file name.
   const named = planned.findings.map((finding): Finding => {

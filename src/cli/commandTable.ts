@@ -21,7 +21,7 @@ export interface CommandRow {
 const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
 const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
 const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'edition', 'tolerance'] as const
-const STEPS_OPTIONS = [...VISIT_OPTIONS, 'procedure'] as const
+const STEPS_OPTIONS = [...VISIT_OPTIONS, 'procedure', 'labour-rate', 'times-from'] as const
 
 const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const
 const ANSWER_EXIT = '0 yes, 1 no or cannot tell, 2 usage error.'

@@ -50,6 +50,13 @@ export const OPTION_TABLE = {
     value: 'PERCENT',
     help: "your tolerance for torques that the manual prints without one (default: the wrench's own error)",
   },
+  'labour-rate': { value: '"65 EUR"', help: 'what an hour of work costs, for the cost of the labour' },
+  'times-from': {
+    value: 'LOG',
+    help: 'log or folder of other machines of this sheet: their records of the same work say how long it takes; may be repeated',
+    repeats: true,
+    isPath: true,
+  },
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
   procedure: {
     value: 'FILE',

@@ -2,6 +2,7 @@ import { dropUndefined, type Severity } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import type { Money } from '../service/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import type { Words } from './parseWords.js'
 import type { FindingFormat } from './renderFindings.js'
@@ -23,6 +24,10 @@ export interface Options {
   readonly iso6789: '2017' | '2003'
   readonly tolerancePercent?: number
   readonly out?: string
+  /** The cost of an hour of work. */
+  readonly labourRate?: Money
+  /** Logs of other machines whose records say how long work takes. */
+  readonly timesFrom: readonly string[]
   /** A writer's procedure in place of the built steps. */
   readonly procedure?: string
   /** An older procedure, whose notes are kept. */
@@ -68,6 +73,8 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     severity: severity === undefined ? undefined : oneOf('--severity', severity, ['normal', 'severe']),
     iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
     tolerancePercent: values.tolerance === undefined ? undefined : readPercent(values.tolerance),
+    labourRate: values['labour-rate'] === undefined ? undefined : readRate(values['labour-rate']),
+    timesFrom: values['times-from'] ?? [],
     out,
     procedure,
     from,
@@ -107,6 +114,13 @@ function readPercent(text: string): number {
   if (!(percent > 0 && percent < 100))
     throw new UsageError(`--tolerance ${text}: expected per cent above 0 and below 100`)
   return percent
+}
+
+function readRate(text: string): Money {
+  const [, amount, currency] = /^([0-9]{1,6}(?:\.[0-9]{1,3})?) ([A-Z]{3})$/.exec(text) ?? []
+  if (amount === undefined || currency === undefined)
+    throw new UsageError(`--labour-rate ${text}: expected an amount and a currency, such as "65.50 EUR"`)
+  return { amount: Number(amount), currency }
 }
 
 function readTemperature(text: string): Quantity<TemperatureUnit> {

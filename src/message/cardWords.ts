@@ -59,7 +59,7 @@ export interface CardWords {
   /** Blank lines to write on. */
   readonly blanks: Words<
     | EachOf<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
-    | EachOf<'tightened seals notDone usedOil notes'>
+    | EachOf<'tightened seals notDone workingTime usedOil notes'>
   >
   /** Choices to tick at a blank. */
   readonly choices: Readonly<
@@ -117,6 +117,6 @@ export interface CardWords {
 
 type CardLabel =
   | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices nothingMissing'>
+  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords nothingMissing'>
   | EachOf<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial sheet take'>
   | EachOf<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

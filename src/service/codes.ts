@@ -4,6 +4,7 @@ import type { PartName } from './names.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
 type Ends = { readonly min?: number; readonly max?: number; readonly unit: string }
+type Cost = { readonly amount: number; readonly currency: string }
 type Because = { readonly code: string; readonly params: Params }
 
 /** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
@@ -78,6 +79,9 @@ export interface ServiceCodes {
   // Time, consumables and used oil
   'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
   'service/time-open': { count: number }
+  'service/time-from-records': { count: number; min: number; max: number; estimate: number }
+  'service/time-few-visits': { count: number; required: number }
+  'service/labour': { rate: Cost; cost: Cost }
   'service/only-if-low': Record<never, never>
   'service/only-on': {
     variants?: readonly string[]

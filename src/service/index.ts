@@ -17,6 +17,7 @@ export { remainingStock } from './remainingStock.js'
 export type { VisitFacts, VisitOptions } from './requireVisit.js'
 export type {
   FigureRole,
+  Money,
   PlannedDue,
   PlannedFigure,
   PlannedFilter,
@@ -26,6 +27,7 @@ export type {
   PlannedPan,
   PlannedSeal,
   PlannedTightening,
+  PlannedTime,
   PlannedTool,
   PlannedUsedOil,
   PlannedWait,

@@ -18,6 +18,7 @@ import { planPan } from './planPan.js'
 import { planSeals } from './planSeals.js'
 import { planSteps } from './planSteps.js'
 import { planTightenings } from './planTightenings.js'
+import { planTime } from './planTime.js'
 import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
@@ -149,7 +150,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       serviceReason('service/licensed-work', {}),
       ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', { signal: 'notice' })] : []),
     ],
-    time,
+    time: planTime(counted, chosen, time, options.labourRate),
     usedOil,
     missing: listMissing(
       machine,

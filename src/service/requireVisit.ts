@@ -1,4 +1,4 @@
-import { quoteValue, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
+import { quoteValue, requireKnownKeys, requireNumber, requireObject, requireShape } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
@@ -12,6 +12,7 @@ import {
   type Stock,
   type Toolbox,
 } from '../spec/index.js'
+import type { Money } from './visitPlan.js'
 
 /** The documents and the day of a visit. */
 export interface VisitFacts {
@@ -22,6 +23,8 @@ export interface VisitFacts {
   readonly today: DateText
   /** A writer's steps in place of the built ones; its services are the work. Absent: the steps are built. */
   readonly procedure?: ProcedureDocument
+  /** Logs of other machines, whose records of the same work on the same sheet also say how long it takes. */
+  readonly otherLogs?: readonly MachineLog[]
   /** For the choice of oil and the pouring time. */
   readonly ambient?: Quantity<TemperatureUnit>
   /** The open faults of the machine, from `openFaults`: its plan says that it is not to be used. */
@@ -38,6 +41,8 @@ export interface VisitOptions {
   readonly iso6789: '2017' | '2003'
   /** A tolerance in per cent for torques that the manual prints without one; absent: not stated. */
   readonly tolerancePercent?: number
+  /** What an hour of work costs; absent: the plan names no cost. */
+  readonly labourRate?: Money
 }
 
 const FACT_KEYS: readonly (keyof VisitFacts)[] = [
@@ -49,8 +54,15 @@ const FACT_KEYS: readonly (keyof VisitFacts)[] = [
   'today',
   'ambient',
   'faults',
+  'otherLogs',
 ]
-const OPTION_KEYS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
+const OPTION_KEYS: readonly (keyof VisitOptions)[] = [
+  'services',
+  'due',
+  'iso6789',
+  'tolerancePercent',
+  'labourRate',
+]
 
 type DueFacts = Pick<VisitFacts, 'sheet' | 'log' | 'today'>
 
@@ -72,17 +84,30 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (procedure !== undefined) requireDocument('facts.procedure', procedure, 'procedure')
   if (ambient !== undefined) requireAmbient(ambient)
   requireShape('facts', facts, { 'faults?': [{ date: 'string', finding: { code: 'string', params: {} } }] })
+  requireShape('facts', facts, { 'otherLogs?': [] })
+  for (const [place, log] of (facts.otherLogs ?? []).entries())
+    requireDocument(`facts.otherLogs[${place}]`, log, 'machine-log')
   requireKnownKeys('options', options, OPTION_KEYS)
-  const { services, due, iso6789, tolerancePercent } = options
+  const { services, due, iso6789, tolerancePercent, labourRate } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
     throw new TypeError("options.services must be 'due' or a list of service ids")
   requireObject('options.due', due)
   if (iso6789 !== '2017' && iso6789 !== '2003')
     throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${quoteValue(iso6789)}`)
+  if (labourRate !== undefined) requireRate(labourRate)
   if (tolerancePercent === undefined) return
   if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')
   if (!(tolerancePercent > 0 && tolerancePercent < 100))
     throw new RangeError(`options.tolerancePercent must be above 0 and below 100, got ${tolerancePercent}`)
+}
+
+function requireRate(rate: Money): void {
+  requireKnownKeys('options.labourRate', rate, ['amount', 'currency'])
+  requireNumber('options.labourRate.amount', rate.amount, { min: 0 })
+  if (typeof rate.currency !== 'string' || !/^[A-Z]{3}$/.test(rate.currency))
+    throw new RangeError(
+      `options.labourRate.currency must be a code such as EUR, got ${quoteValue(rate.currency)}`,
+    )
 }
 
 function requireAmbient(ambient: NonNullable<VisitFacts['ambient']>): void {

@@ -72,14 +72,32 @@ export interface VisitPlan {
   /** Cautions for the whole visit; those of one step are with the step. */
   readonly cautions: readonly Reason[]
   /** Hands-on minutes; waiting is in `waits`. */
-  readonly time: {
-    readonly minutes: number
-    readonly basis: 'house estimate'
-    readonly reasons: readonly Reason[]
-  }
+  readonly time: PlannedTime
   readonly usedOil: PlannedUsedOil
   readonly missing: readonly PlannedMissing[]
   readonly sources: Readonly<Record<Id, Source>>
+}
+
+/** The working time of a visit, and what it costs at a labour rate. */
+export interface PlannedTime {
+  readonly minutes: number
+  /** `own records`: the median of past visits with the same work. */
+  readonly basis: 'house estimate' | 'own records'
+  /** The house estimate, if `minutes` is from records. */
+  readonly estimate?: number
+  /** Past visits with the same work whose time is on record; absent: none. */
+  readonly visits?: { readonly count: number; readonly min: number; readonly max: number }
+  /** At the caller's rate for an hour; rounded to the decimals of the currency. */
+  readonly labour?: { readonly rate: Money; readonly cost: Money }
+  readonly reasons: readonly Reason[]
+}
+
+/** An amount of money; a type, since it is a param. */
+export type Money = {
+  /** As a decimal number: `65.5`. */
+  readonly amount: number
+  /** The code of ISO 4217: `EUR`. */
+  readonly currency: string
 }
 
 export interface PlannedMachine {

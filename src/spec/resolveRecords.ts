@@ -54,7 +54,7 @@ function findRoot(records: readonly ServiceRecord[], place: number): number | un
 
 function applyCorrection(
   record: ServiceRecord,
-  { entries: corrections, shields = [], usedOil, usedOilLog, corrected = {} }: ServiceRecord,
+  { entries: corrections, shields = [], workingTime, usedOil, usedOilLog, corrected = {} }: ServiceRecord,
   from: JsonPointer,
   places: Map<JsonPointer, JsonPointer>,
 ): ServiceRecord {
@@ -85,6 +85,7 @@ function applyCorrection(
       shields.length === 0
         ? record.shields
         : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
+    workingTime: workingTime ?? record.workingTime,
     usedOil: usedOil ?? record.usedOil,
     usedOilLog: usedOilLog ?? record.usedOilLog,
   })

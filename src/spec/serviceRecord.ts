@@ -35,6 +35,8 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly entries: readonly RecordEntry[]
   /** How the fasteners of removed shields were tightened; they belong to the visit, not to one gearcase. */
   readonly shields?: readonly RecordedTightening[]
+  /** How long the visit took hands-on, without waiting times: 85 min. */
+  readonly workingTime?: Quantity<'min' | 'h'>
   /** Where the used oil went. */
   readonly usedOil?: string
   /** The used oil by place, with litres and receipts: `[1.2 L to the tank, receipt K-1043]`. */

@@ -11,6 +11,7 @@ const KEYS: Readonly<Record<string, string>> = {
   [blanks.initials]: 'by',
   [blanks.hours]: 'readings',
   [blanks.distance]: 'readings',
+  [blanks.workingTime]: 'workingTime',
   [blanks.usedOil]: 'usedOilLog',
   [blanks.notes]: 'note',
   [blanks.notDone]: 'notDone',

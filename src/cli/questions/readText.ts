@@ -21,7 +21,7 @@ export function requireOption({ values }: Words, command: string, name: TextOpti
   return text
 }
 
-type TextOption = Exclude<OptionName, 'exit-code' | 'from-plan' | 'service' | 'sheet'>
+type TextOption = Exclude<OptionName, 'exit-code' | 'from-plan' | 'service' | 'sheet' | 'times-from'>
 
 /** The words before the options: what is asked about. */
 export function requireSubject({ positionals }: Words, command: string, example: string): string {

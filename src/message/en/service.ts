@@ -156,6 +156,12 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The last reading of ${METER[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}; limit ${say.count(staleAfter, 'day', 'days')}). Read the meter again before you rely on “not due”.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting (our own estimate).`,
+  'service/time-from-records': ({ count, min, max, estimate }, say) =>
+    `Median of ${say.count(count, 'visit', 'visits')} with the same work, ${say.number(min)} to ${say.number(max)} min; our own estimate is ${say.number(estimate)} min.`,
+  'service/time-few-visits': ({ count, required }, say) =>
+    `${say.count(count, 'visit', 'visits')} with the same work on record; from ${say.number(required)} on, their median takes the place of the estimate.`,
+  'service/labour': ({ rate, cost }, say) =>
+    `Labour: ${say.number(cost.amount)} ${cost.currency} at ${say.number(rate.amount)} ${rate.currency} an hour.`,
   'service/time-open': ({ count }, say) =>
     `${say.count(count, 'wait', 'waits')} of unknown length ${count === 1 ? 'is' : 'are'} not included.`,
   'service/only-if-low': () => 'Only if the level is low',

@@ -19,6 +19,8 @@ export function quantity(
   }))
 }
 export const quantityOf = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
+/** `85 min`, `1.5 h`: how long work took. */
+export const workingTime = (): Piece => quantity(['min', 'h'], 'duration')
 export const hours = (): Piece => quantity(['h'], 'hours')
 
 /** A day under this key. */

@@ -5,7 +5,7 @@ import { howTightened } from './howTightened.js'
 import { makeNotations } from './notation.js'
 import { asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
-import { hours, quantityOf, readings } from './quantityNotations.js'
+import { hours, quantityOf, readings, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
@@ -55,6 +55,7 @@ export const recordNotations = () =>
     sheetReference,
     readings,
     quantityHours: hours,
+    quantityWorkingTime: workingTime,
     quantityDistance: () => quantityOf('distance'),
     entry: entryText,
     quantityVolume: () => quantityOf('volume'),
@@ -94,6 +95,7 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/readings': { text: 'readings' },
   '/readings/hours': { text: 'quantityHours' },
   '/readings/distance': { text: 'quantityDistance' },
+  '/workingTime': { text: 'quantityWorkingTime' },
   '/corrected/readings': { text: 'readings' },
   '/corrected/readings/hours': { text: 'quantityHours' },
   '/corrected/readings/distance': { text: 'quantityDistance' },

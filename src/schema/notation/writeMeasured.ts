@@ -28,6 +28,7 @@ const tightened: Writer = ({ kind, torque, tool, turns, wheelMark }: Value, sour
 /** The texts of all documents but sheets, which hold measured quantities and no sources. */
 export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotation>, Writer>> = {
   quantityHours: quantity,
+  quantityWorkingTime: quantity,
   quantityDistance: quantity,
   quantityVolume: quantity,
   quantityTorque: quantity,

@@ -14,6 +14,7 @@ export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
     mass: quantity('mass', UNITS_BY_MEASURE.mass),
     distance: quantity('distance', UNITS_BY_MEASURE.distance),
     hours: quantity('hours', ['h']),
+    workingTime: quantity('working-time', ['min', 'h']),
     kinematicViscosity: quantity('kinematic-viscosity', ['mm2/s']),
     density: quantity('density', ['kg/m3']),
     celsius: quantity('celsius', ['degC'], amount(ABSOLUTE_ZERO)),

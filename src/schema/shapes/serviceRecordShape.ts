@@ -51,6 +51,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     'by?': text.text,
     entries: list(entry),
     'shields?': list(tighteningDone),
+    'workingTime?': quantity.workingTime,
     'usedOil?': text.text,
     'usedOilLog?': list(
       part('used-oil', {

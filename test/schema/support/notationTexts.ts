@@ -99,6 +99,7 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
     'The title, the kind of document, its edition and date',
     'Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01',
   ],
+  quantityWorkingTime: ['How long work took, in minutes or hours', '85 min'],
   quantityHours: ['Hours as the meter shows them', '512.6 h'],
   quantityDistance: ['A distance and its unit', '4410 km'],
   quantityVolume: ['A volume and its unit', '450 mL'],

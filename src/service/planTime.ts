@@ -1,0 +1,114 @@
+import { compareDates } from '../calendar/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactIn,
+  exactOf,
+  exactText,
+  nearestDouble,
+  over,
+  plus,
+  times,
+} from '../quantity/index.js'
+import { resolveLog } from '../record/index.js'
+import type { ServiceRecord, SpecSheet } from '../spec/index.js'
+import { serviceReason } from './codes.js'
+import { listInstances } from './gearcases.js'
+import type { ServiceDue } from './listDue.js'
+import type { VisitFacts } from './requireVisit.js'
+import type { Money, PlannedTime } from './visitPlan.js'
+
+/** With fewer visits on record the house estimate stays. House rule. */
+const ENOUGH_VISITS = 3
+
+/** Currencies without two decimals, by ISO 4217, from memory. */
+const DECIMALS: Readonly<Record<string, number>> = Object.fromEntries([
+  ...'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF'.split(' ').map((code) => [code, 0]),
+  ...'BHD IQD JOD KWD LYD OMR TND'.split(' ').map((code) => [code, 3]),
+])
+
+/**
+ * Puts the workshop's own time in place of the house estimate, if three past visits did the same services on the same gearcases of the same
+ * sheet, and adds the cost of the labour.
+ */
+export function planTime(
+  facts: VisitFacts,
+  chosen: readonly ServiceDue[],
+  estimate: PlannedTime,
+  rate: Money | undefined,
+): PlannedTime {
+  const own = listOwnTimes(facts, chosen)
+  const [shortest] = own
+  const longest = own.at(-1)
+  const isEnough = own.length >= ENOUGH_VISITS
+  const exact = isEnough ? medianOf(own) : exactOf(estimate.minutes)
+  const visits = shortest &&
+    longest && { count: own.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
+  const cost = rate && costOf(exact, rate)
+  return {
+    minutes: nearestDouble(exact),
+    basis: isEnough ? 'own records' : 'house estimate',
+    ...(isEnough && { estimate: estimate.minutes }),
+    ...(visits && { visits }),
+    ...(rate && cost && { labour: { rate, cost } }),
+    reasons: [
+      ...estimate.reasons,
+      ...(visits === undefined
+        ? []
+        : isEnough
+          ? [serviceReason('service/time-from-records', { ...visits, estimate: estimate.minutes })]
+          : [serviceReason('service/time-few-visits', { count: visits.count, required: ENOUGH_VISITS })]),
+      ...(rate && cost ? [serviceReason('service/labour', { rate: { ...rate }, cost })] : []),
+    ],
+  }
+}
+
+/** The minutes of each past visit with exactly this work, the shortest first. */
+function listOwnTimes(
+  { sheet, log, otherLogs = [], today }: VisitFacts,
+  chosen: readonly ServiceDue[],
+): readonly Exact[] {
+  if (chosen.length === 0) return []
+  const work = new Set(
+    chosen.map(({ service, gearcase, part }) => keyOf(service, gearcase, part.instance?.id)),
+  )
+  const others = otherLogs.filter(({ id }) => id !== log.id).map((other) => resolveLog(other, sheet).log)
+  return [log, ...others]
+    .flatMap(({ records }) => records)
+    .filter((record) => record.sheet.id === sheet.id && compareDates(record.date, today) <= 0)
+    .filter((record) => isSameSet(work, workOf(record, sheet)))
+    .flatMap(({ workingTime }) =>
+      workingTime === undefined || workingTime.value === 0 ? [] : [exactIn(workingTime, 'min')],
+    )
+    .sort(compareExact)
+}
+
+const keyOf = (...parts: readonly (string | undefined)[]) => parts.join(' ')
+
+/** What a record did; an entry that names no instance is for all of them. */
+function workOf({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
+  return new Set(
+    entries.flatMap(({ service, gearcase, instance }) =>
+      (instance === undefined ? listInstances(sheet, gearcase) : [instance]).map((one) =>
+        keyOf(service, gearcase, one),
+      ),
+    ),
+  )
+}
+
+const isSameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
+  one.size === other.size && [...one].every((key) => other.has(key))
+
+/** The middle of a sorted list, of an even number the mean of the two in the middle. */
+function medianOf(sorted: readonly Exact[]): Exact {
+  const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? exactOf(0)
+  const high = sorted[Math.floor(sorted.length / 2)] ?? low
+  return over(plus(low, high), exactOf(2))
+}
+
+/** Minutes at a rate for an hour, in the smallest coin of the currency. */
+function costOf(minutes: Exact, { amount, currency }: Money): Money {
+  const cost = over(times(minutes, exactOf(amount)), exactOf(60))
+  const decimals = Object.hasOwn(DECIMALS, currency) ? DECIMALS[currency] : 2
+  return { amount: Number(exactText(cost, decimals ?? 2)), currency }
+}
