@@ -32,10 +32,10 @@ describe('due', () => {
     expect(out).toMatch(/OVERDUE {2}gear oil level check, rear gearcase/)
   })
 
-  it('gives the verdicts as JSON, for both logs of a folder', async () => {
+  it('gives the verdicts as JSON, for each log of a folder', async () => {
     const { out } = await run(['due', 'examples/acre-26', ...DAY, '--format', 'json'])
     const { machines } = JSON.parse(out) as { machines: { machine: string; due: { verdict: string }[] }[] }
-    expect(machines.map(({ machine }) => machine)).toEqual(['station-6', 'station-5'])
+    expect(machines.map(({ machine }) => machine)).toEqual(['station-12', 'station-6', 'station-5'])
     expect(
       machines.find(({ machine }) => machine === 'station-6')?.due.map(({ verdict }) => verdict),
     ).toEqual(Array(6).fill('cannot tell'))
@@ -132,10 +132,10 @@ describe('plan', () => {
     expect(JSON.parse(out)).toMatchObject({ plan: { ambient: { value: 43, unit: 'degF' } } })
   })
 
-  it('asks which machine, where there are two', async () => {
+  it('asks which machine, where there are several', async () => {
     const { code, err } = await run(['plan', 'examples/acre-26', ...VISIT])
     expect(code).toBe(2)
-    expect(err).toMatch(/--machine station-6 or station-5/)
+    expect(err).toMatch(/--machine station-12 or station-6 or station-5/)
   })
 })
 
