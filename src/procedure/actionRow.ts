@@ -18,7 +18,10 @@ export type PartKind =
   | 'filter'
   | 'filter seal'
 
-export type HazardCode = Extract<keyof ProcedureCodes, `procedure/caution-${string}`>
+export type HazardCode = Exclude<Extract<keyof ProcedureCodes, `procedure/caution-${string}`>, ShieldCode>
+
+/** A caution that names a shield of the sheet, so that no row of the table has it. */
+export type ShieldCode = 'procedure/caution-shield-stays'
 
 export interface Hazard {
   readonly code: HazardCode

@@ -19,7 +19,7 @@ export function checkSteps(
   procedure: ProcedureDocument,
   trace: StepTrace = traceSteps(counter, procedure.steps),
 ): readonly Finding<ProcedureCodes>[] {
-  const { troubles } = findTroubles(counter.sheet, counter.context, procedure)
+  const { troubles } = findTroubles(counter.sheet, counter.context, procedure, undefined, counter.known)
   if (troubles.length === 0) return []
   counter.effort.left -= procedure.steps.length
   const find = troubles.length > A_FEW ? findNearestCure : findCures

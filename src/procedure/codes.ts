@@ -159,6 +159,7 @@ export interface ProcedureCodes {
   'procedure/caution-weeping-washer': WithSignal
   'procedure/caution-weeping-taper': WithSignal
   'procedure/caution-sharp-scraper': WithSignal
+  'procedure/caution-shield-stays': WithSignal & { readonly shield: string }
 }
 
 /** The codes with these params. */

@@ -1,24 +1,45 @@
 import { type Reason, readPointer, splitPointer } from '../base/index.js'
 import type { Gearcase, Opening, SpecSheet, Step } from '../spec/index.js'
-import { HAZARD, type HazardCode } from './actionRow.js'
+import { HAZARD, type HazardCode, type ShieldCode } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 import { procedureReason } from './codes.js'
 
 /**
  * The hazards of the step's action that fit its part: washers only if it has one, tapers only if turns tighten it. Oil of
- * about 60 °C or more burns in seconds, so hot oil is a warning if `isOilHot`.
+ * about 60 °C or more burns in seconds, so hot oil is a warning if `isOilHot`. A shield that stays on is named.
  */
-export function findCautions(sheet: SpecSheet, step: Step, isOilHot = false): readonly Reason<HazardCode>[] {
+export function findCautions(
+  sheet: SpecSheet,
+  step: Step,
+  isOilHot = false,
+): readonly Reason<HazardCode | ShieldCode>[] {
   const openings = listOpenings(sheet, step)
   const fits: Partial<Record<HazardCode, boolean>> = {
     'procedure/caution-weeping-washer': openings.some(hasWasher),
     'procedure/caution-weeping-taper': openings.some((opening) => opening.tightening.kind === 'turns'),
   }
-  return ACTIONS[step.do].hazards
+  const hazards = ACTIONS[step.do].hazards
     .filter((hazard) => fits[hazard.code] ?? true)
     .map(({ code, signal }) =>
       procedureReason(code, { signal: isOilHot && code === HAZARD.hotOil.code ? 'warning' : signal }),
     )
+  if (step.do !== 'clean around') return hazards
+  return [
+    ...hazards,
+    ...listStayingShields(sheet, step).map((shield) =>
+      procedureReason('procedure/caution-shield-stays', { signal: 'notice', shield }),
+    ),
+  ]
+}
+
+/** The shields in front of the gearcase of the step that stay on. */
+function listStayingShields({ gearcases, shields = {} }: SpecSheet, { on = '' }: Step): readonly string[] {
+  const [, gearcase = ''] = splitPointer(on) ?? []
+  const found = readPointer(gearcases, `/${gearcase}`) as Gearcase | undefined
+  return (found?.shields ?? []).flatMap((id) => {
+    const shield = shields[id]
+    return shield?.reachedThrough === true ? [shield.name] : []
+  })
 }
 
 /** The opening of the step, or every opening of its gearcase. */

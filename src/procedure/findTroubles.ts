@@ -5,6 +5,7 @@ import { type AtPart, procedureFinding } from './codes.js'
 import { findUndone, type UndoneWork } from './findUndone.js'
 import { nameInstance, namePart } from './layout.js'
 import { severityOf } from './needs.js'
+import type { TroubleCounter } from './runKnownStep.js'
 import { runStep } from './runStep.js'
 import { initialState, type ProcedureState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
@@ -15,12 +16,16 @@ export interface Trouble extends UndoneWork {
   readonly place: number
 }
 
-/** Runs the steps and reports every trouble without cures; `onStep` gets the state after each step. */
+/**
+ * Runs the steps and reports every trouble without cures. `onStep` gets the state after each step; `known` steps without
+ * mistakes are not checked again.
+ */
 export function findTroubles(
   sheet: SpecSheet,
   context: ProcedureContext,
   procedure: ProcedureDocument,
   onStep?: (state: ProcedureState) => void,
+  known?: TroubleCounter['known'],
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
   const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
@@ -31,7 +36,10 @@ export function findTroubles(
     if (ids.has(step.id))
       troubles.push({ finding: reportDuplicate(procedure, place, step, document), place, remedy: [] })
     ids.add(step.id)
-    const { findings, canRun } = checkStep(sheet, context, { step, place, document })
+    const isRight = known?.get(step)?.mistakes === 0
+    const { findings, canRun } = isRight
+      ? { findings: [], canRun: true }
+      : checkStep(sheet, context, { step, place, document })
     troubles.push(...findings.map((finding) => ({ finding, place, remedy: [] })))
     for (const { name, remedy } of canRun ? runStep(context, state, step) : []) {
       const path = joinPointer(['steps', place])

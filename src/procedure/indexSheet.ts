@@ -137,7 +137,7 @@ function indexGearcase(
     settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
     supports: areOnOtherAxle ? [] : supports,
     isLiftedElsewhere: areOnOtherAxle,
-    shields: gearcase.shields ?? [],
+    shields: (gearcase.shields ?? []).filter((one) => sheet.shields?.[one]?.reachedThrough !== true),
   })
 }
 

@@ -90,6 +90,7 @@ export interface GearcaseLayout extends PartLayout {
   readonly supports: readonly Id[]
   /** Whether its supports lift only other axles, so that none of them may be used. */
   readonly isLiftedElsewhere: boolean
+  /** Those that come off. */
   readonly shields: readonly Id[]
 }
 

@@ -155,11 +155,13 @@ function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, 
   return action === 'secure the machine' ? { how: (found as SecuredItem | undefined)?.how } : {}
 }
 
-/** The shield of this gearcase that was refitted before this step. */
+/** The shield of this gearcase that was refitted before this step, or stays on. */
 function refittedShieldName(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
   const gearcase = action === 'check for leaks' && on?.split('/')[2]
   const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
-  const refittedId = shields.find((id) => refitted.has(`/shields/${id}`))
+  const refittedId = shields.find(
+    (id) => refitted.has(`/shields/${id}`) || sheet.shields?.[id]?.reachedThrough === true,
+  )
   return refittedId === undefined ? undefined : sheet.shields?.[refittedId]?.name
 }
 

@@ -246,4 +246,6 @@ export interface Shield {
   readonly place: PlaceOnMachine
   /** A guard over moving parts goes back before the machine runs, a plate under the machine after the last leak check. */
   readonly guards?: 'moving parts' | 'the underside' | 'not stated'
+  /** Whether it stays on, since the plugs are reached through its holes: `true`. */
+  readonly reachedThrough?: boolean
 }

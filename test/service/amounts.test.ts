@@ -277,6 +277,26 @@ describe('sheets that say little', () => {
     expect(tool).toMatchObject({ verdict: 'fits', reasons: [{ code: 'service/hand-only' }] })
   })
 
+  it('a skid plate with holes for the plugs stays on, is named once, and its fasteners are not listed', () => {
+    const through = [add('/shields/skid-plate/reachedThrough', true)]
+    const plan = planExample('tind-4', { sheet: patched(...through), services: ['gear-oil-change'] })
+    const before = planExample('tind-4', { services: ['gear-oil-change'] })
+    const shieldSteps = ({ steps }: typeof plan) =>
+      steps.filter(({ do: action }) => action.includes('shield'))
+    expect([shieldSteps(before).length, shieldSteps(plan).length]).toEqual([2, 0])
+    const isOfPlate = ({ part }: { readonly part: { readonly path: string } }) =>
+      part.path.startsWith('/shields/skid-plate')
+    expect([before.tightenings.some(isOfPlate), plan.tightenings.some(isOfPlate)]).toEqual([true, false])
+    const stays = plan.steps.flatMap(({ cautions }) =>
+      cautions.filter(({ code }) => code === 'procedure/caution-shield-stays'),
+    )
+    expect(stays).toEqual([
+      { code: 'procedure/caution-shield-stays', params: { signal: 'notice', shield: 'front skid plate' } },
+    ])
+    const leaks = plan.steps.filter(({ do: action }) => action === 'check for leaks')
+    expect(leaks.some(({ shield }) => shield === 'front skid plate')).toBe(true)
+  })
+
   it('a seal not stated is to be looked up, and none is bought', () => {
     const plan = planExample('tind-4', {
       sheet: patched(replace('/gearcases/front/openings/drain/seals', [{ kind: 'not stated' }])),

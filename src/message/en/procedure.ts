@@ -246,4 +246,6 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${SIGNAL_WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand, and do not score the seal face.`,
+  'procedure/caution-shield-stays': ({ signal, shield }) =>
+    `${SIGNAL_WORDS[signal]}: The ${shield} stays on. Reach the plug through its hole, and wipe off the oil that runs onto it.`,
 }

@@ -24,7 +24,7 @@ export const rule = recordRule('record/shield-not-refitted', 'error', ({ documen
     return (gearcase.shields ?? []).flatMap((id) => {
       const on = `/shields/${id}`
       const shield = lookUp(sheet.document.shields, id)
-      if (shield === undefined || refitted.has(on)) return []
+      if (shield === undefined || shield.reachedThrough === true || refitted.has(on)) return []
       if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
       refitted.add(on)
       return [{ path: `${path}/gearcase`, params: { shield: shield.name, gearcase: gearcase.name } }]

@@ -57,6 +57,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     fasteners: fasteners,
     place: leaf.place,
     'guards?': ['moving parts', 'the underside', 'not stated'],
+    'reachedThrough?': boolean(),
   })
 
   const fill = object({
