@@ -90,6 +90,7 @@ describe('texts', () => {
     service: 'change',
     missing: ['serial'],
     signal: 'warning',
+    shield: 'front skid plate',
   }
   test.each(Object.entries(procedureTexts))('%s', (_code, text) => {
     const write = text as (params: unknown, say: unknown) => string

@@ -49,27 +49,28 @@ const FUNCTION_CEILINGS = [
   ['parseServiceRecord', 20.1],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
-  // 71.4 before the workshop's own times and the cost of labour.
-  ['planVisit', 72.4],
+  // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
+  // running every step again.
+  ['planVisit', 73.1],
 ] as const
 
 /**
  * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 16 kB of it
  * read the short notation of all documents. It was 95 kB before corrections, faults, lines and a writer's procedure.
- * 1.6 kB warn of a gearcase that loses oil, 0.9 are own times.
+ * 1.6 kB warn of a gearcase that loses oil, 0.9 are own times, 0.6 find the cures of a writer's procedure sooner.
  */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 107.2
+const MAIN_JOB_CEILING = 107.9
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
- * 168.5 before oil that was added between services and own times.
+ * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on.
  */
-const EVERYTHING_CEILING = 172
+const EVERYTHING_CEILING = 172.8
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.91
