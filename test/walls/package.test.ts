@@ -51,7 +51,7 @@ const FUNCTION_CEILINGS = [
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
   // running every step again.
-  ['planVisit', 73.1],
+  ['planVisit', 73.3],
 ] as const
 
 /**
@@ -62,7 +62,7 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 107.9
+const MAIN_JOB_CEILING = 108.1
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
@@ -70,10 +70,10 @@ const MAIN_JOB_CEILING = 107.9
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on.
  */
-const EVERYTHING_CEILING = 172.8
+const EVERYTHING_CEILING = 172.9
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
-const PACKED_CEILING = 0.91
+const PACKED_CEILING = 0.92
 
 let folder = ''
 
