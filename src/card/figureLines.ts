@@ -5,6 +5,7 @@ import type { PlannedFigure } from '../service/index.js'
 import {
   type Drive,
   type Leaf,
+  type NumberedPart,
   nameOil,
   type OilsStated,
   type PrintedValue,
@@ -162,8 +163,20 @@ export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer):
   }
   if (seal.kind === 'gasket') lines.push(quoteText(seal.material, `${from}/material`))
   if ('product' in seal) lines.push(quoteText(seal.product, `${from}/product`))
-  if ('partNumber' in seal) lines.push(quoteOptional(seal.partNumber, `${from}/partNumber`))
+  if ('replace' in seal) lines.push(numberLine(seal, from, words.labels.supersedes))
   return joinLines(lines, ', ')
+}
+
+/** The number to buy, and the one that it supersedes. */
+export function numberLine(
+  { partNumber, supersededBy }: NumberedPart,
+  from: JsonPointer,
+  supersedes: string,
+): Line {
+  const old = quoteOptional(partNumber, `${from}/partNumber`)
+  if (supersededBy === undefined) return old
+  const buy = quoteText(supersededBy.partNumber, `${from}/supersededBy/partNumber`)
+  return old.length === 0 ? buy : [...buy, ...ownWords(` (${supersedes} `), ...old, ...ownWords(')')]
 }
 
 function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter: boolean): FigureLines {

@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import type { PlannedFilter, PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
-import { driveLine, figureLines, sealLine } from './figureLines.js'
+import { driveLine, figureLines, numberLine, sealLine } from './figureLines.js'
 import {
   addLabel,
   capitalise,
@@ -86,7 +86,7 @@ function filterItem(context: CardContext, filter: PlannedFilter, index: number):
   const from = `/filters/${index}`
   const kindAndNumber = [
     quoteText(context.words.filters[filter.kind], `${from}/kind`),
-    quoteOptional(filter.partNumber, `${from}/partNumber`),
+    numberLine(filter, from, context.words.labels.supersedes),
   ]
   const count = quoteText(String(filter.count), `${from}/count`)
   const line = [...count, ...ownWords(' × '), ...joinLines(kindAndNumber, ', ')]

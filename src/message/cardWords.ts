@@ -117,6 +117,6 @@ export interface CardWords {
 
 type CardLabel =
   | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords nothingMissing'>
+  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
   | EachOf<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial sheet take'>
   | EachOf<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

@@ -98,6 +98,7 @@ import { rule as specOverrideEqualsBase } from './spec/override-equals-base.js'
 import { rule as specOverrideFarFromBase } from './spec/override-far-from-base.js'
 import { rule as specOverrideOfOtherKind } from './spec/override-of-other-kind.js'
 import { rule as specOverrideTargetMissing } from './spec/override-target-missing.js'
+import { rule as specPartSupersedesItself } from './spec/part-supersedes-itself.js'
 import { rule as specPeriodAsHours } from './spec/period-as-hours.js'
 import { rule as specSerialRangeWrong } from './spec/serial-range-wrong.js'
 import { rule as specSheetNotFound } from './spec/sheet-not-found.js'
@@ -138,7 +139,7 @@ import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 /** The rules of `checkDocuments` by topic, without the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPartSupersedesItself, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
   quantityDistanceConvertedWrongWay, quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,

@@ -57,6 +57,7 @@ export interface RuleCodes {
   'spec/overlapping-overrides': { target: string; with: string }
   'spec/override-of-other-kind': { target: string; kind: string; there: string }
   'spec/override-target-missing': { target: string }
+  'spec/part-supersedes-itself': { partNumber: string; numbers: readonly string[] }
   'spec/period-as-hours': { hours: Figure; months: number }
   'spec/serial-range-wrong': { what: SerialMistake; prefix?: string; from?: string; to?: string }
   'spec/sheet-not-found': WrongName

@@ -1,17 +1,19 @@
-import type { Seal } from '../spec/index.js'
+import { type NumberedPart, partNumbersOf, type Seal } from '../spec/index.js'
 import { plainRing } from './plainRing.js'
 
 /** Whether two descriptions mean the same part: `perhaps` if a property is missing on either side. */
 export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
-  const parts = [needed, offered].map((seal) => ('partNumber' in seal ? seal.partNumber : undefined))
+  const [numbers = [], others = []] = [needed, offered].map((seal) =>
+    partNumbersOf(seal as NumberedPart).map(normalizeText),
+  )
   const facts = factsOf(needed).map((fact, place) => {
     const other = factsOf(offered)[place]
     // sizes in two units must be compared by measuring
     return compareFacts(fact, other?.endsWith(' in') === fact?.endsWith(' in') ? other : undefined)
   })
-  if (parts[0] !== undefined && parts[1] !== undefined)
-    return normalizeText(parts[0]) === normalizeText(parts[1]) ? 'yes' : 'no'
+  if (numbers.length > 0 && others.length > 0)
+    return numbers.some((one) => others.includes(one)) ? 'yes' : 'no'
   if (facts.includes('no')) return 'no'
   return facts.length === 0 || facts.includes('perhaps') ? 'perhaps' : 'yes'
 }

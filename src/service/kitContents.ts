@@ -1,7 +1,7 @@
 import { dropUndefined, requireShape, type Shape } from '../base/index.js'
 import type { Id } from '../spec/index.js'
 import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
-import { nameSeal } from './names.js'
+import { nameNumber, nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What to bring for the visit to one machine. */
@@ -74,8 +74,8 @@ export function kitContents(plan: VisitPlan): Kit {
   })
   const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
   const filters = addFilters(
-    (plan.filters ?? []).map(({ kind, partNumber, part, count }) => ({
-      name: `${partNumber ?? part.part ?? ''} ${kind}`.trim(),
+    (plan.filters ?? []).map(({ kind, part, count, ...numbers }) => ({
+      name: `${nameNumber(numbers) ?? part.part ?? ''} ${kind}`.trim(),
       count,
     })),
   )

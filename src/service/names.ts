@@ -1,5 +1,5 @@
 import { dropUndefined, type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
-import type { Id, Seal, SpecSheet, WheelMark } from '../spec/index.js'
+import type { Id, NumberedPart, Seal, SpecSheet, WheelMark } from '../spec/index.js'
 
 /** A part of the machine with its names on the sheet; a type, since an interface is not assignable to `Params`. */
 export type PartName = {
@@ -49,6 +49,12 @@ export function namePart(
   return dropUndefined({ path, part, wheelMark })
 }
 
+/** The number to buy, and the one that it supersedes: `HB-2025 (was HB-2024)`. */
+export function nameNumber({ partNumber, supersededBy }: NumberedPart): string | undefined {
+  if (supersededBy === undefined) return partNumber
+  return `${supersededBy.partNumber}${partNumber === undefined ? '' : ` (was ${partNumber})`}`
+}
+
 /** A seal as in a parts list: part number, kind, and product or size. */
 export function nameSeal(seal: Seal): string {
   if (seal.kind === 'none' || seal.kind === 'not stated') return seal.kind
@@ -57,5 +63,5 @@ export function nameSeal(seal: Seal): string {
     'size' in seal && seal.size !== undefined
       ? `${Object.values(seal.size).slice(0, -1).join(' × ')} ${seal.size.unit}`
       : undefined
-  return [seal.partNumber, seal.kind, product ?? size].filter((word) => word !== undefined).join(' ')
+  return [nameNumber(seal), seal.kind, product ?? size].filter((word) => word !== undefined).join(' ')
 }

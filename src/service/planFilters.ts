@@ -14,7 +14,7 @@ export function planFilters({ sheet, procedure }: VisitContext): readonly Planne
   return [...fitted].flatMap(([path, count]): PlannedFilter | readonly [] => {
     const filter = readPointer(sheet, path) as Filter | undefined
     if (filter === undefined) return []
-    const { kind, partNumber } = filter
-    return dropUndefined({ part: namePart(sheet, path), kind, partNumber, count })
+    const { kind, partNumber, supersededBy } = filter
+    return dropUndefined({ part: namePart(sheet, path), kind, partNumber, supersededBy, count })
   })
 }

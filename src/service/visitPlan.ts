@@ -19,6 +19,7 @@ import type {
   Leaf,
   LeafKind,
   LeafRole,
+  OtherNumber,
   PrintedValue,
   ReplaceWhen,
   Resolved,
@@ -220,6 +221,8 @@ export interface PlannedFilter {
   readonly part: PartName
   readonly kind: Filter['kind']
   readonly partNumber?: string
+  /** The number to buy in its place. */
+  readonly supersededBy?: OtherNumber
   readonly count: number
 }
 

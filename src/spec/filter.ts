@@ -1,9 +1,9 @@
 import type { Condition, DriveOnPart, PlaceOnMachine, Tightening } from './leaf.js'
-import type { Seal } from './seal.js'
+import type { NumberedPart, Seal } from './seal.js'
 import type { Id } from './specValue.js'
 
 /** A filter or strainer in the oil of a gearcase. The oil that stays in it is not judged: the manual's refill includes it. */
-export interface Filter {
+export interface Filter extends NumberedPart {
   /** The name in plain words: `return filter`. */
   readonly name: string
   /** Only machines that meet this have the filter; absent: all. */
@@ -14,8 +14,6 @@ export interface Filter {
   readonly held: FilterHold
   /** Rings and gaskets of the filter, not those of a cover or plug in front of it. */
   readonly seals: readonly Seal[]
-  /** Of a new one, as printed: `RF-310`. */
-  readonly partNumber?: string
   /** What the manual does at an oil change; `not stated`: a strainer is cleaned, a filter renewed. */
   readonly change: 'every change' | 'clean every change' | 'not stated'
   /** Where it is. */

@@ -4,11 +4,27 @@ import type { NotStated, SourceRef, SpecValue } from './specValue.js'
 /** When a seal is replaced. */
 export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
 
-interface SealPart {
-  /** Whether a new seal goes in at every opening, or only if the old one is worn. */
-  readonly replace: ReplaceWhen
+/** Another number of the same part. */
+export interface OtherNumber {
+  /** The number as printed: `UM-2025`. */
+  readonly partNumber: string
+  /** Where it was read that this is the same part. */
+  readonly source?: SourceRef
+}
+
+/** The numbers under which a part is sold. */
+export interface NumberedPart {
   /** The part number as printed: `UM-2024`. */
   readonly partNumber?: string
+  /** The number that the maker sells in its place: `{ partNumber: UM-2025 }`. It is the one to buy. */
+  readonly supersededBy?: OtherNumber
+  /** Numbers of other makers for the same part: `[{ partNumber: KX-20 }]`. */
+  readonly equivalents?: readonly OtherNumber[]
+}
+
+interface SealPart extends NumberedPart {
+  /** Whether a new seal goes in at every opening, or only if the old one is worn. */
+  readonly replace: ReplaceWhen
   /** Where the seal was read. */
   readonly source?: SourceRef
 }

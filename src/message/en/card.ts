@@ -93,6 +93,7 @@ export const cardWords: CardWords = {
     thenAngle: ', then ',
     thenStage: ', then ',
     thread: 'thread',
+    supersedes: 'was',
     today: 'Date',
     tools: 'Tools',
     turnsFromContact: 'turns after its ring touches',

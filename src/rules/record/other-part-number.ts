@@ -1,13 +1,14 @@
-import { resolveLeaf } from '../../spec/index.js'
+import { partNumbersOf, resolveLeaf } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
  * A new seal or filter whose part number differs from that on the sheet for this machine: the washer of another plug was
  * fitted, or the maker has changed the number.
  * Judges: Every judged entry: each note of `new` with a `partNumber`, on a seal or filter of its gearcase that states
- * one for this machine. Finds two that differ in more than spaces, hyphens, dots and capitals.
+ * one for this machine. Finds one that differs from that number, the number that supersedes it, and every equivalent, in more than
+ * spaces, hyphens, dots and capitals.
  * Place: `/entries/<place>/seals/<place>/partNumber` or `/entries/<place>/filters/<place>/partNumber`
- * Params: part: the name of the part (see terms); fitted: as recorded; stated: as on the sheet
+ * Params: part: the name of the part (see terms); fitted: as recorded; stated: the number to buy by the sheet
  * Harm: job
  * House rule.
  */
@@ -16,17 +17,18 @@ export const rule = entryRule('record/other-part-number', 'warning', ({ path, en
   const seals = entry.seals.map(({ on, ...done }, place) => {
     const part = sheet.seals.find((one) => one.path === on && isOwn(on))?.on.name
     const seal = part === undefined ? undefined : resolveLeaf(sheet.document, identity, 'seal', on)
-    const stated = seal?.kind === 'stated' && 'partNumber' in seal.value ? seal.value.partNumber : undefined
-    return { ...done, part, stated, at: `seals/${place}` }
+    const numbers = seal?.kind === 'stated' && 'replace' in seal.value ? partNumbersOf(seal.value) : []
+    return { ...done, part, numbers, at: `seals/${place}` }
   })
   const filters = (entry.filters ?? []).map(({ on, ...done }, place) => {
     const filter = sheet.parts.find((one) => one.path === on && isOwn(on))
-    const stated = filter?.kind === 'filter' ? filter.part.partNumber : undefined
-    return { ...done, part: filter?.name, stated, at: `filters/${place}` }
+    const numbers = filter?.kind === 'filter' ? partNumbersOf(filter.part) : []
+    return { ...done, part: filter?.name, numbers, at: `filters/${place}` }
   })
-  return [...seals, ...filters].flatMap(({ part, done, partNumber, stated, at }) => {
+  return [...seals, ...filters].flatMap(({ part, done, partNumber, numbers, at }) => {
     if (part === undefined || done !== 'new' || partNumber === undefined) return []
-    if (stated === undefined || normalNumber(stated) === normalNumber(partNumber)) return []
+    const [stated] = numbers
+    if (stated === undefined || numbers.map(normalNumber).includes(normalNumber(partNumber))) return []
     return [{ path: `${path}/${at}/partNumber`, params: { part, fitted: partNumber, stated } }]
   })
 })

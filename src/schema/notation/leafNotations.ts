@@ -151,10 +151,13 @@ function ringSize(figures: readonly string[]): Piece {
 
 /** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and what no seal is. */
 export const seal = (): Piece =>
-  cited(oneOf(boughtSeal(value), words('none', undefined, { kind: 'none' }), notStated()))
+  cited(oneOf(boughtSeal(value, ownSource), words('none', undefined, { kind: 'none' }), notStated()))
 
 /** A seal that can be bought; `valueFrom` makes a value of a leaf of its own, with or without a source. */
-export function boughtSeal(valueFrom: (piece: Piece) => Piece): Piece {
+export function boughtSeal(
+  valueFrom: (piece: Piece) => Piece,
+  partFrom: (piece: Piece) => Piece = (piece) => piece,
+): Piece {
   const rubber = 'NBR|HNBR|FKM|ACM|EPDM|VMQ|FVMQ|AU|CR|FFKM'
   const material = ({ material = 'not stated' }) => ({ material })
   const ofRubber = (rest: string, build: (found: Readonly<Record<string, string>>) => object) =>
@@ -206,9 +209,22 @@ export function boughtSeal(valueFrom: (piece: Piece) => Piece): Piece {
     optional(sequence(words(', '), wordOf('replace', ['every opening', 'on condition'], 'replacement')), {
       replace: 'not stated',
     }),
-    optional(term(`, part (?<partNumber>${WORDS})`)),
+    optional(
+      sequence(
+        term(`, part (?<partNumber>${WORDS})`),
+        optional(sequence(words(', superseded by '), field('supersededBy', partFrom(otherNumber())))),
+        optional(
+          sequence(
+            words(', equivalent to '),
+            field('equivalents', listOf(partFrom(otherNumber()), ', equivalent to ')),
+          ),
+        ),
+      ),
+    ),
   )
 }
+
+const otherNumber = (): Piece => term(`(?<partNumber>${WORDS})`, 'name')
 
 /** A whole number of one unit of a period. */
 const periodParts = () =>

@@ -3,7 +3,8 @@ import { isNotStated, join, value } from './writeValue.js'
 
 /** A seal, without the source of the whole. */
 export function sealText(seal: Value, source: WriteSource): string {
-  const { kind, form, material, size, designation, product, bead, cureBeforeOil, replace, partNumber } = seal
+  const { kind, form, material, size, designation, product, bead, cureBeforeOil, replace } = seal
+  const { partNumber, supersededBy, equivalents } = seal
   if (kind === 'none' || kind === 'not stated') return kind
   const known = (word: string | undefined) => (word === 'not stated' ? undefined : word)
   const figures =
@@ -25,5 +26,10 @@ export function sealText(seal: Value, source: WriteSource): string {
     cureBeforeOil && !isNotStated(cureBeforeOil) && `cure ${value(cureBeforeOil, source)}`,
     known(replace),
     partNumber && `part ${partNumber}`,
+    supersededBy && `superseded by ${numberText(supersededBy, source)}`,
+    ...(equivalents ?? []).map((one: Value) => `equivalent to ${numberText(one, source)}`),
   )
 }
+
+const numberText = ({ partNumber, source: own }: Value, source: WriteSource): string =>
+  `${partNumber}${source(own)}`

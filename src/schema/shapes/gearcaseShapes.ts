@@ -1,6 +1,7 @@
 import { WHEEL_MARKS } from '../../spec/index.js'
 import { leafShapes } from './leafShapes.js'
 import { boolean, buildOnce, byTag, count, filledList, kind, list, object, orWord } from './makeShape.js'
+import { numberedPart } from './sealShape.js'
 import { map, part, textShapes } from './textShapes.js'
 
 /** Gearcases with their openings and covers, and the shields in front of them. */
@@ -48,7 +49,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
       kind('behind cover', { cover: text.id }),
     ]),
     seals: list(leaf.seal),
-    'partNumber?': text.text,
+    ...numberedPart(),
     change: ['every change', 'clean every change', 'not stated'],
     place: leaf.place,
   })

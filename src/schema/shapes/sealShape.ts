@@ -1,6 +1,12 @@
-import { buildOnce, kind, oneOf } from './makeShape.js'
+import { buildOnce, kind, list, oneOf } from './makeShape.js'
 import { choice, named, textShapes } from './textShapes.js'
 import { valueShapes } from './valueShapes.js'
+
+/** The numbers under which a part is sold. */
+export const numberedPart = () => {
+  const other = { partNumber: textShapes().text, 'source?': valueShapes().sourceRef }
+  return { 'partNumber?': textShapes().text, 'supersededBy?': other, 'equivalents?': list(other) } as const
+}
 
 /** The seals of a joint. */
 export const sealShape = /* @__PURE__ */ buildOnce(() => {
@@ -8,7 +14,7 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
   const values = valueShapes()
   const bought = {
     replace: ['every opening', 'on condition', 'not stated'] as const,
-    'partNumber?': text.text,
+    ...numberedPart(),
     'source?': values.sourceRef,
   }
   const elastomer = named(

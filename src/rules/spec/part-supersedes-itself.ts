@@ -1,0 +1,39 @@
+import type { NumberedPart } from '../../spec/index.js'
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A part number that is superseded by itself, directly or through the other parts of the sheet: no number is the one to buy.
+ * Judges: Every seal and filter with a `partNumber` and `supersededBy`, overrides included. Finds each whose superseding number
+ * leads back to its own. Spaces, hyphens, dots and capitals make no difference.
+ * Place: `<part>/supersededBy/partNumber`
+ * Params: partNumber: as written; numbers: the numbers from it back to it
+ * Harm: job
+ * House rule.
+ */
+export const rule = sheetRule('spec/part-supersedes-itself', 'error', ({ sheet }) => {
+  const parts: readonly { readonly path: string; readonly part: NumberedPart }[] = [
+    ...sheet.seals.flatMap(({ path, seal }) => ('replace' in seal ? [{ path, part: seal }] : [])),
+    ...sheet.parts.flatMap((one) => (one.kind === 'filter' ? [{ path: one.path, part: one.part }] : [])),
+  ]
+  const next = new Map<string, string>()
+  for (const { part } of parts)
+    if (part.partNumber !== undefined && part.supersededBy !== undefined)
+      next.set(normalNumber(part.partNumber), part.supersededBy.partNumber)
+  return parts.flatMap(({ path, part: { partNumber, supersededBy } }) => {
+    if (partNumber === undefined || supersededBy === undefined) return []
+    const numbers = [partNumber]
+    const seen = new Set<string>()
+    for (let at: string | undefined = supersededBy.partNumber; at !== undefined; ) {
+      const normal = normalNumber(at)
+      numbers.push(at)
+      if (normal === normalNumber(partNumber))
+        return [{ path: `${path}/supersededBy/partNumber`, params: { partNumber, numbers } }]
+      if (seen.has(normal)) return []
+      seen.add(normal)
+      at = next.get(normal)
+    }
+    return []
+  })
+})
+
+const normalNumber = (partNumber: string) => partNumber.replaceAll(/[ .-]/g, '').toUpperCase()
