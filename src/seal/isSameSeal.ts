@@ -1,4 +1,5 @@
-import { type NumberedPart, partNumbersOf, type Seal } from '../spec/index.js'
+import type { NumberedPart, Seal } from '../spec/index.js'
+import { partNumbersOf } from './partNumbersOf.js'
 import { plainRing } from './plainRing.js'
 
 /** Whether two descriptions mean the same part: `perhaps` if a property is missing on either side. */

@@ -1,4 +1,5 @@
-import { partNumbersOf, resolveLeaf } from '../../spec/index.js'
+import { partNumbersOf } from '../../seal/index.js'
+import { resolveLeaf } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**

@@ -1,4 +1,4 @@
-import type { NumberedPart } from './seal.js'
+import type { NumberedPart } from '../spec/index.js'
 
 /** All numbers under which a part is sold: the one to buy first, then the one of the manual, then equivalents. */
 export function partNumbersOf({
