@@ -1,0 +1,37 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { countTroubles } from '../../src/procedure/countTroubles.js'
+import { readContext } from '../../src/procedure/readContext.js'
+import { traceSteps } from '../../src/procedure/traceSteps.js'
+import { law } from '../support/law.js'
+import { brokenArbitrary } from './brokenProcedures.js'
+
+test('a change counts as many troubles as the whole list, and as much effort as all its steps', () => {
+  law(60, brokenArbitrary, fc.nat(), fc.nat(), ({ sheet, bad }, at, to) => {
+    const { context } = readContext(bad, sheet)
+    const counter = { sheet, context, known: new Map(), effort: { left: 0 } }
+    const trace = traceSteps(counter, bad.steps)
+    const { length } = bad.steps
+    const step = bad.steps[at % length]
+    const other = bad.steps[to % length]
+    if (step === undefined || other === undefined) return
+    const cut = bad.steps.toSpliced(at % length, 1)
+    const changes = [
+      bad.steps,
+      cut,
+      cut.toSpliced(to % length, 0, step),
+      bad.steps.toSpliced(to % length, 0, step),
+      bad.steps.toSpliced(to % length, 0, { ...step, id: 'new' }),
+      bad.steps.with(at % length, { ...other, id: 'new' }),
+    ]
+    for (const steps of changes) {
+      const { total } = traceSteps(counter, steps)
+      counter.effort.left = 0
+      expect(countTroubles(counter, trace, steps)).toBe(total)
+      expect(counter.effort.left).toBe(-steps.length)
+      const limit = trace.total - 1
+      const limited = countTroubles(counter, trace, steps, limit)
+      expect(limited <= limit ? limited : undefined).toBe(total <= limit ? total : undefined)
+    }
+  })
+})
