@@ -56,6 +56,7 @@ function gearcaseFields({ plan, words }: CardContext, gearcase: PartName, isChan
       label: `${blanks.filter}: ${part === undefined ? '' : nameOf(part)}`,
       choices: choices.filter,
     })),
+    ...(stepsOf('take an oil sample').length > 0 ? [{ label: blanks.sample }] : []),
     { label: blanks.oil },
     { label: blanks.refilled },
   ]

@@ -68,13 +68,14 @@ export function chooseToolboxAndStock({ set }: ReadSet): {
 
 /** Plans the visit to one machine with the options. */
 export function planMachine(
-  { log, sheet, read }: MachineFiles,
+  { log, sheet: stated, read }: MachineFiles,
   options: Options,
   shelf: ReturnType<typeof chooseToolboxAndStock>,
   procedure?: ProcedureDocument,
   otherLogs?: readonly MachineLog[],
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, tolerancePercent, ambient, labourRate } = options
+  const sheet = options.samples.reduce(withSample, stated)
   const faults = openFaults({ document: log }, read.set, { today })
   const facts = dropUndefined({ sheet, log, today, ambient, procedure, ...shelf, faults, otherLogs })
   const due = chooseDueOptions(options, log)
@@ -146,3 +147,15 @@ const withoutProcedure = (set: ReadSet['set'], own: ProcedureDocument | undefine
   ...set,
   procedures: set.procedures.filter(({ document }) => document.id !== own?.id),
 })
+
+/** The sheet as if its changes of this gearcase asked for an oil sample. */
+function withSample(sheet: SpecSheet, gearcase: string): SpecSheet {
+  if (!Object.hasOwn(sheet.gearcases, gearcase))
+    throw new UsageError(`--sample ${gearcase}: expected one of ${Object.keys(sheet.gearcases).join(', ')}`)
+  const services = Object.entries(sheet.services).map(([id, service]) => {
+    const { task, gearcases, samples = [] } = service
+    const isAdded = task === 'change' && gearcases.includes(gearcase) && !samples.includes(gearcase)
+    return [id, isAdded ? { ...service, samples: [...samples, gearcase] } : service]
+  })
+  return { ...sheet, services: Object.fromEntries(services) }
+}

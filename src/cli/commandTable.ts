@@ -20,7 +20,7 @@ export interface CommandRow {
 
 const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
 const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
-const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'edition', 'tolerance'] as const
+const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'sample', 'edition', 'tolerance'] as const
 const STEPS_OPTIONS = [...VISIT_OPTIONS, 'procedure', 'labour-rate', 'times-from'] as const
 
 const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const
@@ -169,7 +169,19 @@ until a record with "corrects" closes them. Refuses only what cannot be read or 
 record of the planned visit: fill in each ?, and change what was done in another way. --top-up appends oil that was added
 between services, and says how much oil the gearcase loses.`,
     example: 'record record.json log.json sheet.json --out log.json',
-    options: ['from-plan', 'service', 'ambient', 'top-up', 'at', 'on', 'out', 'today', 'level', 'format'],
+    options: [
+      'from-plan',
+      'service',
+      'sample',
+      'ambient',
+      'top-up',
+      'at',
+      'on',
+      'out',
+      'today',
+      'level',
+      'format',
+    ],
     formats: ['json', 'sarif'],
     own: {
       out: { value: 'LOG', help: 'file for the log with the record or top-up, or for the record of a plan' },

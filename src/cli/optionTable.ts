@@ -32,6 +32,11 @@ export const OPTION_TABLE = {
     help: 'do this service, due or not; may be repeated (default: all that are due or due soon)',
     repeats: true,
   },
+  sample: {
+    value: 'GEARCASE',
+    help: 'take an oil sample of this gearcase at its oil change; may be repeated',
+    repeats: true,
+  },
   severity: {
     value: 'USE',
     help: 'which intervals apply, normal or severe (default: "use" of the log, else normal)',

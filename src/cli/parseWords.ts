@@ -11,7 +11,7 @@ export interface Words {
 
 type WordValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan'
   ? boolean
-  : Name extends 'service' | 'sheet' | 'times-from'
+  : Name extends 'service' | 'sample' | 'sheet' | 'times-from'
     ? string[]
     : string
 

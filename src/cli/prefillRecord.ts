@@ -76,6 +76,7 @@ function entryOf(plan: VisitPlan, service: string, task: 'check' | 'change', gea
     gearcase: splitPointer(gearcase.path)?.[1] ?? '',
     instance: gearcase.instance?.id,
     ...(task === 'change' && change),
+    sample: task === 'change' && has('take an oil sample') ? { bottle: OPEN } : undefined,
     level: OPEN,
     leaks: OPEN,
     tightened,

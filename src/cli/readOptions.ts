@@ -18,6 +18,8 @@ export interface Options {
   readonly ambient?: Quantity<TemperatureUnit>
   readonly machine?: string
   readonly services: readonly string[] | 'due'
+  /** Gearcases of which an oil sample is taken, asked for or not. */
+  readonly samples: readonly string[]
   readonly due: Omit<DueOptions, 'severity'>
   /** Absent: the log's `use` decides. */
   readonly severity?: DueOptions['severity']
@@ -62,6 +64,7 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     ambient: values.ambient === undefined ? undefined : readTemperature(values.ambient),
     machine,
     services: values.service ?? 'due',
+    samples: values.sample ?? [],
     due: {
       soon: {
         hours: count('soon-hours', '10'),

@@ -59,7 +59,7 @@ export interface CardWords {
   /** Blank lines to write on. */
   readonly blanks: Words<
     | EachOf<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
-    | EachOf<'tightened seals notDone workingTime usedOil notes'>
+    | EachOf<'tightened seals notDone workingTime usedOil notes sample'>
   >
   /** Choices to tick at a blank. */
   readonly choices: Readonly<

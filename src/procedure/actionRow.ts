@@ -50,6 +50,7 @@ export type SupplyKind =
   | 'seal'
   | 'sealant'
   | 'solvent'
+  | 'sample bottle'
   | 'used-oil container'
 
 /** A figure that a step shows: a leaf of the sheet. */

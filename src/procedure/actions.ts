@@ -140,6 +140,12 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['socket or key', 'scraper'],
     supplies: ['rags'],
   }),
+  // Mid-stream: what settled at the plug runs out first. Method: US Navy training manual 14008, "Drain sampling".
+  'take an oil sample': action(OPENING, 'sample', 2, ['oil sampled'], {
+    needs: [...SAFETY_NEEDS, 'no-pan', 'drain-not-out', 'oil-not-warm', 'sample-too-late'],
+    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    supplies: ['sample bottle'],
+  }),
   'let drain': action(PART, 'drain', 'planned', ['old oil out'], {
     needs: [
       'drain-not-out',
@@ -148,6 +154,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'breather-not-cleared',
       'wrong-wheel-mark',
       'not-raised',
+      'sample-not-taken',
     ],
     hazards: [HAZARD.hotOil],
   }),

@@ -49,6 +49,8 @@ export interface ProcedureCodes {
   'procedure/not-removed': AtPart
   'procedure/fill-not-vented': AtPart
   'procedure/oil-not-warm': AtPart
+  'procedure/sample-not-taken': AtPart
+  'procedure/sample-too-late': AtPart
   'procedure/breather-not-cleared': AtPart
   'procedure/wrong-wheel-mark': AtPart
   'procedure/magnet-not-inspected': AtPart
@@ -131,6 +133,7 @@ export interface ProcedureCodes {
     readonly instance?: string
   }
   'procedure/service-not-for-this-machine': { readonly service: string }
+  'procedure/sample-not-possible': { readonly service: string; readonly gearcase: string }
   'procedure/part-not-known': { readonly part: string; readonly missing: readonly string[] }
   // Reasons why no procedure can be written, and notes on one that can.
   'procedure/oil-owner-missing': OfGearcase

@@ -75,6 +75,7 @@ export const EFFECTS = {
     if (mark !== 'not known' && !outAt.includes(mark)) outAt.push(mark)
   },
   'pan in place': (context) => setGearcase(context, { panPlaced: true }),
+  'oil sampled': (context) => setGearcase(context, { sampled: true }),
   'old oil out': (context) => {
     setGearcase(context, { oil: 'out' })
     context.state.usedOil = 'in the pan'

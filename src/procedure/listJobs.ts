@@ -3,6 +3,7 @@ import {
   type Id,
   judgePart,
   type ProcedureDocument,
+  type Service,
   type ServiceOnPart,
   type SpecSheet,
 } from '../spec/index.js'
@@ -50,17 +51,35 @@ export function listJobs(
       const params = { part: service.name, missing: [...judged.missing] }
       findings.push(procedureFinding('procedure/part-not-known', 'warning', onSheet, path, params))
     }
+    for (const [index, sampled] of (service.samples ?? []).entries()) {
+      const gearcase = layout.gearcases.get(sampled)
+      const isPossible =
+        service.task === 'change' &&
+        service.gearcases.includes(sampled) &&
+        gearcase?.emptying?.kind === 'drain plug'
+      if (isPossible || gearcase?.applies === 'no') continue
+      const at = joinPointer(['services', serviceId, 'samples', index])
+      const params = { gearcase: gearcase?.gearcase.name ?? sampled, service: service.name }
+      findings.push(procedureFinding('procedure/sample-not-possible', 'warning', onSheet, at, params))
+    }
     for (const self of listInstances(layout, service.gearcases)) {
       const owner = findOwner(layout, self.gearcase, self.instance)
       const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [self, owner]))
       if (matchingItems?.length === 0) continue
       for (const one of matchingItems ?? []) matchedItems.add(one)
-      const job = jobs.get(keyOf(owner)) ?? { owner, task: 'check', emptied: [owner], services: [] }
+      const job = jobs.get(keyOf(owner)) ?? {
+        owner,
+        task: 'check',
+        emptied: [owner],
+        sampled: [],
+        services: [],
+      }
       jobs.set(keyOf(owner), job)
       if (service.task === 'change') job.task = 'change'
       if (!job.services.includes(serviceId)) job.services = [...job.services, serviceId]
       const isKnown = job.emptied.some((one) => keyOf(one) === keyOf(self))
       if (!isKnown && self.gearcase.emptying !== undefined) job.emptied = [...job.emptied, self]
+      if (service.task === 'change' && isSampled(service, self)) job.sampled = [...job.sampled, self]
     }
   }
   for (const [place, one] of (only ?? []).entries()) {
@@ -88,6 +107,10 @@ export function listJobs(
   )
   return { jobs: sorted, findings }
 }
+
+/** Whether the service asks for an oil sample of a gearcase whose oil runs out of a drain plug. */
+const isSampled = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) =>
+  samples.includes(gearcase.id) && gearcase.emptying?.kind === 'drain plug'
 
 /** Instances of these gearcases, without gearcases that this machine does not have. */
 function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {

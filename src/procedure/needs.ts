@@ -29,6 +29,7 @@ const WARNING_NEEDS: readonly NeedName[] = [
   'no-protection',
   'magnet-not-cleaned',
   'oil-not-inspected',
+  'sample-not-taken',
   'not-wiped-down',
   'not-cleared-away',
   'axle-not-chocked',
@@ -45,6 +46,9 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
   },
   'oil-not-warm': ({ state }) => {
     state.oilWarm = true
+  },
+  'sample-not-taken': ({ state, self }) => {
+    if (self !== undefined) gearcaseAt(state, self).sampled = true
   },
   'fill-not-cracked': (context) => {
     const [fill] = listOtherFills(context)

@@ -7,6 +7,8 @@ export interface OilJob {
   readonly task: 'check' | 'change'
   /** The owner first, then gearcases that share its oil and can be emptied. */
   readonly emptied: readonly GearcaseInstance[]
+  /** Those of `emptied` of which an oil sample is taken. */
+  readonly sampled: readonly GearcaseInstance[]
   readonly services: readonly Id[]
 }
 

@@ -36,6 +36,7 @@ type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 const GEARCASE = {
   oil: 'old',
   panPlaced: false,
+  sampled: false,
   oilSeen: false,
   breatherClear: false,
   wheelMark: 'not known',

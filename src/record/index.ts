@@ -3,5 +3,6 @@ export { type AppendedRecord, appendRecord, type EntryDone } from './appendRecor
 export { checkRecord } from './checkRecord.js'
 export type { AppendCodes, RecordCodes } from './codes.js'
 export { type OpenFault, openFaults } from './openFaults.js'
+export { type OpenSample, openSamples } from './openSamples.js'
 export { type NotDone, type ResolvedLog, resolveLog } from './resolveLog.js'
 export { sumUsedOil, type UsedOilLine, type UsedOilReport, type UsedOilSum } from './sumUsedOil.js'

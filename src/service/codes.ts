@@ -90,6 +90,14 @@ export interface ServiceCodes {
     market?: readonly string[]
   }
   'service/supply': { supply: string }
+  'service/sample-label': {
+    machine: string
+    part: PartName
+    date: string
+    hours?: Qty
+    oil?: string
+    hoursOnOil?: Qty
+  }
   'service/hand-tools': { tools: readonly ToolKind[] }
   'service/used-oil': { volume: Qty }
   'service/drain-limit-from-dry-fill': { part: PartName; volume: Qty }

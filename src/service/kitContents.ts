@@ -13,6 +13,8 @@ export interface Kit {
   /** New filters; absent if there are none. A stock has no filters, so all are bought. */
   readonly filters?: readonly KitFilter[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
+  /** Clean bottles with a label, one for each oil sample; absent if there are none. */
+  readonly sampleBottles?: number
   /** What was missing in stock when the visit was planned. */
   readonly buy: {
     readonly oil: readonly KitOil[]
@@ -84,11 +86,13 @@ export function kitContents(plan: VisitPlan): Kit {
   for (const { have } of plan.tools) if (have !== undefined) tools.set(have.id, have.name)
   const pan = plan.pan?.have
   if (pan !== undefined) tools.set(pan.id, pan.name)
+  const bottles = (plan.consumables ?? []).filter(({ code }) => code === 'service/sample-label').length
   return dropUndefined({
     machine: { id: log, name },
     oil: addOils([...needed, ...additives]),
     seals: addSeals(seals),
     filters,
+    sampleBottles: bottles === 0 ? undefined : bottles,
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
     buy: dropUndefined({ oil: addOils([...oilsToBuy, ...additives]), seals: addSeals(sealsToBuy), filters }),
   })

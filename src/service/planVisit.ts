@@ -15,6 +15,7 @@ import { planFilters } from './planFilters.js'
 import { planLines } from './planLines.js'
 import { planOil } from './planOil.js'
 import { planPan } from './planPan.js'
+import { planSamples } from './planSamples.js'
 import { planSeals } from './planSeals.js'
 import { planSteps } from './planSteps.js'
 import { planTightenings } from './planTightenings.js'
@@ -130,7 +131,11 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     wrenches: tightening.wrenches,
     pan,
     waits: waits.waits,
-    consumables: [...consumables, ...listOwnSupplies(sheet, chosen, consumables)],
+    consumables: [
+      ...consumables,
+      ...planSamples(visit, dueServices),
+      ...listOwnSupplies(sheet, chosen, consumables),
+    ],
     cautions: [
       ...faults.map(({ date, finding: { code, params } }) =>
         serviceReason('service/not-to-be-used', { signal: 'warning', date, fault: { code, params } }),

@@ -56,7 +56,7 @@ type LeftOut<T> = T extends ServiceRecord
                 : never
 
 /** What a writer may put at a key besides what the value itself may be. */
-type AtKey<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'scales'
+type AtKey<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'sample' | 'scales'
   ? string
   : Key extends 'tightened' | 'seals' | 'filters' | 'shields'
     ? { readonly [pointer: JsonPointer]: string }

@@ -77,6 +77,7 @@ export const ACTION_NAMES = [
   'nip by hand',
   'place the pan',
   'take out',
+  'take an oil sample',
   'let drain',
   'suck out the oil',
   'take off cover',

@@ -107,7 +107,8 @@ function correctEntry(
       const list = (after[key] ?? []) as readonly unknown[]
       after[key] = mergeList(list, value as readonly unknown[], at, from, places)
     } else {
-      after[key] = value
+      // A result comes after the bottle, and says nothing else of it.
+      after[key] = key === 'sample' ? { ...before.sample, ...correction.sample } : value
       places.set(at, from)
     }
   }

@@ -107,6 +107,8 @@ export interface RecordEntry {
   readonly oilFinding?: OilFinding
   /** What was on the magnet. */
   readonly magnet?: MagnetFinding
+  /** The oil sample that was taken. */
+  readonly sample?: RecordedSample
   /** Openings that were only cracked loose count as opened. */
   readonly opened: readonly JsonPointer[]
   /** How the plugs and bolts were tightened. */
@@ -119,6 +121,18 @@ export interface RecordEntry {
   readonly level?: 'at the mark' | 'below' | 'above' | 'not checked'
   /** What the check for leaks showed. */
   readonly leaks?: LeakFinding
+}
+
+/** An oil sample; its result comes later, by a correction. */
+export interface RecordedSample {
+  /** The number on the bottle: `B-12`. */
+  readonly bottle: string
+  /** Where the oil came from: `mid-stream`, after the first oil and before the last. */
+  readonly taken?: 'mid-stream' | 'first oil' | 'from the pan' | 'extracted' | 'not known'
+  /** Who examines it: `Nordfoss Laboratory`. */
+  readonly laboratory?: string
+  /** What the laboratory found, in its words: `iron 40 mg/kg, normal`. Absent: no result yet. */
+  readonly result?: string
 }
 
 /** How a part is tightened without a figure. */

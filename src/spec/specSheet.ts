@@ -130,6 +130,8 @@ export interface Service {
   readonly events?: readonly MachineEventKind[]
   /** What the service needs besides the oil, the seals and what every such service needs: `brake cleaner`. */
   readonly supplies?: readonly string[]
+  /** Ids of the gearcases of which an oil sample is taken as the old oil runs out of the drain plug: `[rear]`. */
+  readonly samples?: readonly Id[]
   /** Notes by action id. */
   readonly notes?: Readonly<Record<Id, string>>
 }

@@ -106,6 +106,7 @@ export {
   type ProcedureDocument,
   type RecordEntry,
   type RecordedFilter,
+  type RecordedSample,
   type RecordedSeal,
   type RecordedTightening,
   type ReplaceWhen,

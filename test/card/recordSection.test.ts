@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { en } from '../../src/v1/message/en.js'
+import { add, patched } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
 
 const { blanks } = en.card
@@ -40,7 +41,7 @@ const ELSEWHERE = [
   'entries',
   'usedOil',
 ]
-const IN_ENTRY_ELSEWHERE = ['service', 'gearcase', 'instance', 'opened', 'filters']
+const IN_ENTRY_ELSEWHERE = ['service', 'gearcase', 'instance', 'opened', 'filters', 'sample']
 const CORRECTION = ['corrects', 'corrected']
 
 interface Schema {
@@ -77,6 +78,16 @@ describe('the blank record of a card', () => {
     expect(choices.magnet).toHaveLength(words('magnet') ?? 0)
     expect(choices.level).toHaveLength(words('level') ?? 0)
     expect(choices.leaks).toHaveLength(words('leaks') ?? 0)
+  })
+
+  it('asks for the bottle only where a sample is taken', () => {
+    const sheet = patched(add('/services/gear-oil-change/samples', ['front']))
+    const labelsOf = (changes: Parameters<typeof planExample>[1]) =>
+      (cardOf(planExample('tind-4', changes)).sections.find(({ id }) => id === 'record')?.parts ?? [])
+        .flatMap((part) => (part.kind === 'blanks' ? part.fields : []))
+        .filter(({ label }) => label === blanks.sample)
+    expect(labelsOf({ sheet })).toHaveLength(1)
+    expect(labelsOf({})).toEqual([])
   })
 
   it('asks for a magnet only where there is one, and for each plug that is opened', () => {

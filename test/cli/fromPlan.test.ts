@@ -5,6 +5,7 @@ import { prefillRecord } from '../../src/cli/prefillRecord.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { parseServiceRecord } from '../../src/v1/spec.js'
 import { memoryIo } from '../support/memoryIo.js'
+import { add, patched } from '../support/patched.js'
 import { planExample } from '../support/planExample.js'
 
 const EXAMPLES = ['tind-4', 'acre-26', 'bud-3', 'reach-55', 'kvist-2']
@@ -19,6 +20,7 @@ const fillIn = (text: string) =>
     [/\? km/g, '4411 km'],
     [/old oil \?/g, 'old oil dark'],
     [/magnet \?/g, 'magnet clean'],
+    [/sample \?/g, 'sample B-12'],
     [/level \?/g, 'level at the mark'],
     [/joints \?/g, 'joints dry'],
     [/\? turns/g, '1 turn'],
@@ -43,6 +45,17 @@ describe('record --from-plan', () => {
     const read = parseServiceRecord(parse(fillIn(text)))
     expect(read.findings).toEqual([])
     expect(read.ok && read.value.detail).toBe('full')
+  })
+
+  it('asks for the bottle of an oil sample where the service takes one, and nowhere else', () => {
+    const sheet = patched(add('/services/gear-oil-change/samples', ['front']))
+    const text = prefillRecord(planExample('tind-4', { sheet }))
+    expect(text.match(/sample \?/g)).toHaveLength(1)
+    const open = parseServiceRecord(parse(fillIn(text).replace('sample B-12', 'sample ?')))
+    expect(open.ok).toBe(false)
+    const read = parseServiceRecord(parse(fillIn(text)))
+    expect(read.ok && read.value.entries.map(({ sample }) => sample)).toEqual([undefined, { bottle: 'B-12' }])
+    expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
   })
 
   it('claims nothing that nobody saw: measured values and findings are open', () => {

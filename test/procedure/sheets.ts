@@ -311,6 +311,13 @@ export const varietySheet: SpecSheet = makeSheet(
   ),
 )
 
+/** A service that asks for an oil sample. */
+export const sampledSheet: SpecSheet = (() => {
+  const sheet = makeSheet({ box: makeCase('box', { access: 'front', breather: true }) })
+  const { change } = sheet.services
+  return change === undefined ? sheet : { ...sheet, services: { change: { ...change, samples: ['box'] } } }
+})()
+
 /** A gearbox whose oil an axle shares, and the axle's own drain plug. */
 export const sharedSheet: SpecSheet = makeSheet({
   gearbox: makeCase('gearbox', {

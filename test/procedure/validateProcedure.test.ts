@@ -4,7 +4,7 @@ import { procedureTexts } from '../../src/message/en/procedure.js'
 import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
-import { build, filterSheet, sharedSheet, varietySheet } from './sheets.js'
+import { build, filterSheet, sampledSheet, sharedSheet, varietySheet } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 // What must be told when one step is left out of a built order of work. Worked out by hand from the must-hold list:
@@ -33,6 +33,7 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'nip by hand': 'fill-not-nipped',
   'place the pan': 'no-pan',
   'take out': 'drain-not-out',
+  'take an oil sample': 'sample-not-taken',
   'let drain': 'not-drained',
   'suck out the oil': 'not-drained',
   'take off cover': 'drain-not-out',
@@ -195,6 +196,17 @@ const VISITS: readonly Visit[] = [
       // The pan under the drain counts for the whole case; where it goes next is a habit.
       'sump-pan-spin-on': '',
       'sump-pan-sump': '',
+    },
+  },
+  {
+    name: 'an oil sample, from the middle of the stream',
+    sheet: sampledSheet,
+    service: 'change',
+    but: {
+      ...{ lower: 'run-on-stands', run: '' },
+      'box-crack-fill': 'fill-not-cracked',
+      'box-take-out-fill': 'fill-not-vented',
+      'box-tighten-drain': 'drain-not-tightened',
     },
   },
   {

@@ -1,13 +1,13 @@
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
-import { openFaults } from '../../record/index.js'
+import { type OpenSample, openFaults, openSamples } from '../../record/index.js'
 import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
-import { faultLines } from '../faultLines.js'
+import { faultLines, sampleLines } from '../faultLines.js'
 import { STANDARD_INPUT } from '../findFiles.js'
 import { isHistory } from '../isHistory.js'
 import { lossLines } from '../lossLines.js'
@@ -37,11 +37,14 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     faults: openFaults({ document: log }, read.set, { today }),
     due: listDue({ sheet, log, today }, chooseDueOptions(options, log)),
     ...withLosses(judgeOilLoss({ sheet, log, today })),
+    ...withSamples(openSamples(log)),
   }))
   if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
   else
-    for (const { name, faults, due, oilLoss = [] } of machines) {
-      const before = [...faultLines(faults), ...lossLines(oilLoss)].map((line) => `  ${line}`)
+    for (const { name, faults, due, oilLoss = [], samples = [] } of machines) {
+      const before = [...faultLines(faults), ...lossLines(oilLoss), ...sampleLines(samples)].map(
+        (line) => `  ${line}`,
+      )
       const lines = [safeLine(name), ...before, ...due.map(describe)]
       io.print(`${lines.join('\n')}\n`)
     }
@@ -52,6 +55,8 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     machines.some(({ faults }) => faults.length > 0),
   )
 }
+
+const withSamples = (samples: readonly OpenSample[]) => (samples.length === 0 ? {} : { samples })
 
 /** 3 if a service is due or a machine not to be used; 4 if a service cannot be judged, or if the input has no service. */
 function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options, hasFaults = false): ExitCode {

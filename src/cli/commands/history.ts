@@ -1,12 +1,12 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { unitSymbol } from '../../quantity/index.js'
-import { type NotDone, openFaults, resolveLog } from '../../record/index.js'
+import { type NotDone, openFaults, openSamples, resolveLog } from '../../record/index.js'
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
 import { listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { faultLines } from '../faultLines.js'
+import { faultLines, sampleLines } from '../faultLines.js'
 import { lossLines } from '../lossLines.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -24,6 +24,7 @@ export async function runHistory(options: Options, io: CliIo): Promise<ExitCode>
     const lines = [
       log.name,
       ...faultLines(faults),
+      ...sampleLines(openSamples(log)),
       ...lossLines(judgeOilLoss({ sheet, log, today: options.today })),
       ...log.records.flatMap((one) => linesOf(one, log, sheet, notDone)),
       ...(log.topUps ?? []).map((one) => lineOfTopUp(one, sheet)),
@@ -48,7 +49,9 @@ function linesOf(
     ...(corrects === undefined ? [] : [`    corrects ${corrects}`]),
     ...entries.map((entry) => {
       const reason = notDone.find((one) => one.record === id && isSamePart(one.entry, entry))?.reason
-      return `    ${nameEntry(entry, sheet)}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
+      const { bottle, result = 'no result' } = entry.sample ?? {}
+      const sample = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
+      return `    ${nameEntry(entry, sheet)}${sample}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
     }),
     ...correctedBy.map((line) => `    ${line}`),
   ]

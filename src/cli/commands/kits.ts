@@ -65,6 +65,8 @@ function printKits(kits: readonly Kit[], undecided: Undecided, order: Kit['buy']
     oil(kit.oil)
     pieces(kit.seals)
     pieces(kit.filters ?? [])
+    if (kit.sampleBottles !== undefined)
+      io.print(`  ${kit.sampleBottles} ×  clean sample bottle with a label`)
     for (const { name } of kit.tools) io.print(safeLine(`  ${name}`))
   }
   for (const { machine, reasons } of undecided) {

@@ -21,7 +21,10 @@ export function requireOption({ values }: Words, command: string, name: TextOpti
   return text
 }
 
-type TextOption = Exclude<OptionName, 'exit-code' | 'from-plan' | 'service' | 'sheet' | 'times-from'>
+type TextOption = Exclude<
+  OptionName,
+  'exit-code' | 'from-plan' | 'service' | 'sample' | 'sheet' | 'times-from'
+>
 
 /** The words before the options: what is asked about. */
 export function requireSubject({ positionals }: Words, command: string, example: string): string {

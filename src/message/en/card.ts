@@ -119,6 +119,7 @@ export const cardWords: CardWords = {
     magnet: 'Magnet',
     filter: 'Found inside',
     oilLooks: 'Condition of old oil',
+    sample: 'Sample bottle, laboratory',
     level: 'Level',
     leaks: 'Leaks',
     tightened: 'setting and wrench',

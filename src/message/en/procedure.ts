@@ -87,6 +87,10 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Oil drains through ${the(params, 'the drain')} while the fill opening is closed${at(params)}. Take the fill plug out to let air in.`,
   'procedure/oil-not-warm': (params) =>
     `The oil is drained cold${at(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
+  'procedure/sample-not-taken': (params) =>
+    `No oil sample is taken of ${gearcaseOf(params)}${at(params)}, but the service asks for one. Take it from the middle of the stream.`,
+  'procedure/sample-too-late': (params) =>
+    `The oil of ${gearcaseOf(params)} has already run out${at(params)}. Take the sample while it runs; oil from the pan shows nothing.`,
   'procedure/breather-not-cleared': (params) =>
     `The breather of ${gearcaseOf(params)} has not been checked${at(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
@@ -192,6 +196,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The sheet has no service “${service}”${known.length === 0 ? '' : `; it has ${say.list(known)}`}.`,
   'procedure/only-without-match': ({ service, gearcase, instance }) =>
     `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or remove the entry.`,
+  'procedure/sample-not-possible': ({ service, gearcase }) =>
+    `The service “${service}” asks for an oil sample of “${gearcase}”, but a sample is taken only at an oil change through a drain plug.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” does not apply to this machine; no steps are written for it.`,
   'procedure/part-not-known': ({ part, missing }, say) =>

@@ -10,6 +10,7 @@ const SUPPLIES: Readonly<Record<string, string>> = {
   additive: 'additive',
   seal: 'new seals',
   sealant: 'sealant',
+  'sample bottle': 'a clean, dry sample bottle with its cap for each oil sample',
   solvent: 'solvent, and a tray to wash the strainer in',
   'suction pump': 'a suction pump with a hose that reaches the bottom of the case',
   'used-oil container': 'a closed container marked for used oil',
@@ -180,6 +181,17 @@ export const serviceTexts: Texts<ServiceCodes> = {
   },
   'service/supply': ({ supply }) =>
     `${capitalize((Object.hasOwn(SUPPLIES, supply) ? SUPPLIES[supply] : undefined) ?? supply)}.`,
+  'service/sample-label': ({ machine, part, date, hours, oil, hoursOnOil }, say) =>
+    `Label of the sample: ${[
+      machine,
+      partText(part),
+      date,
+      hours && say.quantity(hours),
+      oil ?? 'oil not known',
+      hoursOnOil === undefined ? 'hours on the oil not known' : `${say.quantity(hoursOnOil)} on the oil`,
+    ]
+      .filter(Boolean)
+      .join(', ')}; bottle number ____.`,
   'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,

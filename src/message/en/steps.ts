@@ -149,6 +149,12 @@ export const stepTexts: StepTexts = {
     short: (params) => `${brief(params, 'plug')} out`,
     show: (params) => `${the(params, 'plug')} as it comes out.`,
   },
+  'take an oil sample': {
+    full: (params) =>
+      `Let the first oil run out of ${the(params, 'drain opening')}. Hold the clean bottle in the middle of the stream. Fill it to three quarters and close it at once. Put the label on. Do not fill it from the pan.`,
+    short: () => 'Oil sample: let the first oil run past; bottle from mid-stream, closed, labelled',
+    show: () => 'The bottle in the middle of the stream, then its cap and its label.',
+  },
   'let drain': {
     full: ({ wait, fluid }) =>
       fluid === 'grease'

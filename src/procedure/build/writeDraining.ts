@@ -4,6 +4,7 @@ import {
   type CoverLayout,
   type FilterLayout,
   type GearcaseInstance,
+  keyOf,
   type OpeningLayout,
   partOf,
   type SealLayout,
@@ -68,6 +69,10 @@ function emptyGearcase(
     } else openOpening(writer, part, self)
     if (way.kind !== 'suction' && part.path !== fill.path)
       for (const one of owner.gearcase.possibleFillOpenings) openOpening(writer, one, owner)
+    const isSampled = writer.context.jobs.some(({ sampled }) =>
+      sampled.some((one) => keyOf(one) === keyOf(self)),
+    )
+    if (isSampled && place === 0) writeAt(writer, 'take an oil sample', part, self)
     writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
     const isLast = place === drains.length - 1
     if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)

@@ -91,7 +91,7 @@ export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: rea
       ...OPENING,
       ...once('take off cover'),
       anywhere('take out'),
-      ...once('let drain', 'suck out the oil'),
+      ...once('take an oil sample', 'let drain', 'suck out the oil'),
     ],
   },
   { kind: 'inspect', slots: once('inspect the oil', 'inspect the magnet', 'clean the magnet') },

@@ -1,5 +1,5 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import { type GearcaseLayout, type OpeningLayout, partOf, servesAs, wheelMarkFor } from '../layout.js'
+import { type GearcaseLayout, keyOf, type OpeningLayout, partOf, servesAs, wheelMarkFor } from '../layout.js'
 import {
   draftAt,
   draftHere,
@@ -61,6 +61,14 @@ export const OPENING_NEEDS = {
   'drain-not-out': isRemoved,
   'not-removed': isRemoved,
   'oil-not-warm': ({ state, mustNotRun }) => mustNotRun || state.oilWarm || [{ do: 'warm the oil' }],
+  'sample-not-taken': (context) => {
+    const { state, self, jobs, opening } = context
+    if (self === undefined || opening === undefined || gearcaseAt(state, self).sampled) return true
+    const isAsked = jobs.some(({ sampled }) => sampled.some((one) => keyOf(one) === keyOf(self)))
+    return !isAsked || gearcaseAt(state, self).oil !== 'old' || [draftHere(context, 'take an oil sample')]
+  },
+  // Oil from the pan, or the dregs in the case, says nothing about the gears.
+  'sample-too-late': ({ state, self }) => self === undefined || gearcaseAt(state, self).oil === 'old' || [],
   'breather-not-cleared': ({ state, self }) =>
     self === undefined ||
     self.gearcase.gearcase.breather === undefined ||

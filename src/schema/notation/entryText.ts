@@ -12,6 +12,8 @@ interface EntryParts {
 }
 
 const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
+/** Words, but for the `?` of a record that is still to be filled in. */
+const BOTTLE = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
 const IDS = `${ID}(?: and ${ID})*`
 const after = (piece: Piece): Piece => optional(sequence(words(', '), piece))
 const volume = (key: string, end: string): Piece =>
@@ -22,7 +24,7 @@ const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'
 
 /**
  * What was done at one gearcase: `gear-oil-change of hub left`, then, each if it is known and in this order, `440 mL drained`,
- * `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`, `level at the mark`, `joints dry`, the plugs
+ * `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`, `sample B-12`, `level at the mark`, `joints dry`, the plugs
  * `drain 22.5 N·m with small-click`, and `new seals drain and fill`. The plugs that were tightened are those that were opened.
  */
 export const entryText = (): Piece => {
@@ -33,6 +35,7 @@ export const entryText = (): Piece => {
     after(sequence(words('oil '), field('oil', oilName()))),
     after(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
     after(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),
+    after(field('sample', term(`sample (?<bottle>${BOTTLE})`))),
     after(term('level (?<level>at the mark|below|above|not checked)')),
     after(term('joints (?<leaks>dry|weeping|dripping|not checked)')),
     after(field('tightened', listOf(tightening(), ', '))),

@@ -104,6 +104,7 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/entries/*/drained': { text: 'quantityVolume', word: 'not judged' },
   '/entries/*/refilled': { text: 'quantityVolume' },
   '/entries/*/oil': { text: 'oilUsed' },
+  '/entries/*/sample': { under: 'bottle' },
   '/entries/*/tightened': { byPointer: 'tightened' },
   '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
   '/entries/*/seals': { byPointer: 'sealDone' },

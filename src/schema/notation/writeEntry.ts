@@ -5,7 +5,7 @@ import { join } from './writeValue.js'
 export const writeEntry =
   (quantity: Writer, oil: Writer, tightened: Writer): Writer =>
   (entry: Value, source) => {
-    const { service, gearcase, instance, drained, refilled, oilFinding, magnet, level, leaks } = entry
+    const { service, gearcase, instance, drained, refilled, oilFinding, magnet, sample, level, leaks } = entry
     const idOf = ({ on }: Value) => String(on).split('/')[4]
     const seals = (done: string) =>
       (entry.seals ?? [])
@@ -20,6 +20,7 @@ export const writeEntry =
       entry.oil && `oil ${oil(entry.oil, source)}`,
       oilFinding && `old oil ${oilFinding}`,
       magnet && (magnet === 'no magnet' ? magnet : `magnet ${magnet}`),
+      sample && `sample ${sample.bottle}`,
       level && `level ${level}`,
       leaks && `joints ${leaks}`,
       ...(entry.tightened ?? []).map((one: Value) => `${idOf(one)} ${tightened(one, source)}`),

@@ -24,6 +24,12 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     'oil?': { name: text.text, 'container?': text.id },
     'oilFinding?': ['clear', 'dark', 'milky', 'burnt', 'metallic', 'not judged'],
     'magnet?': ['no magnet', 'clean', 'fine paste', 'chips', 'pieces'],
+    'sample?': {
+      bottle: text.text,
+      'taken?': ['mid-stream', 'first oil', 'from the pan', 'extracted', 'not known'],
+      'laboratory?': text.text,
+      'result?': text.text,
+    },
     opened: list(text.pointer),
     tightened: list(tighteningDone),
     seals: list({

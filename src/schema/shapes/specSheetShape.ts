@@ -32,6 +32,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     intervals,
     'events?': list(MACHINE_EVENT_KINDS),
     'supplies?': list(text.text),
+    'samples?': list(text.id),
     'notes?': map(text.text),
   })
   // The path of an overriding interval decides whether it may be zero.

@@ -46,6 +46,12 @@ const sheet: SpecSheet = {
   shields: Object.fromEntries(
     Object.entries(cases.shields ?? {}).map(([id, shield]) => [id, { ...shield, guards: 'moving parts' }]),
   ),
+  services: Object.fromEntries(
+    Object.entries(cases.services).map(([id, service]) => [
+      id,
+      id === 'change' ? { ...service, samples: ['front'] } : service,
+    ]),
+  ),
 }
 const good = build(sheet, ['change'])
 
@@ -57,7 +63,7 @@ const LISTS: readonly ListRow[] = [
     ...['front-tighten-drain', 'front-pour-fill', 'front-level-fill', 'front-top-up-fill', 'front-leaks'],
     ...['tail-take-off-lid', 'tail-fit-cover-lid', 'tail-tighten-cover-lid', 'hub-left-turn-fill'],
     ...['bevel-suck-fill', 'sump-filter-off-spin-on', 'sump-fit-filter-spin-on'],
-    'sump-tighten-filter-spin-on',
+    ...['sump-tighten-filter-spin-on', 'front-sample-drain'],
   ].map((id): readonly [string, ...string[]] => [id, ...UNSAFE]),
   // The same, below a jack.
   ...[
@@ -66,7 +72,12 @@ const LISTS: readonly ListRow[] = [
     ...['front-pour-fill', 'front-level-fill', 'front-top-up-fill', 'front-leaks', 'tail-take-off-lid'],
     ...['tail-fit-cover-lid', 'tail-tighten-cover-lid', 'hub-left-turn-fill', 'bevel-suck-fill'],
     ...['sump-filter-off-spin-on', 'sump-fit-filter-spin-on', 'sump-tighten-filter-spin-on'],
+    'front-sample-drain',
   ].map((id): readonly [string, string] => [`raise-front-beam+${id}`, 'jack-as-support']),
+  // Oil for the laboratory that shows nothing: cold, or what is left when the stream has ended; none at all.
+  ['front-sample-drain', 'no-pan', 'drain-not-out', 'oil-not-warm'],
+  ['front-take-out-drain+front-drain-drain+front-sample-drain', 'sample-too-late'],
+  ['front-take-out-drain+front-drain-drain', 'sample-not-taken'],
   // Lifting.
   ['chock-front+raise-front-beam', 'chocks-on-lifted-wheels'],
   ['stands-front-beam', 'not-raised'],

@@ -1,0 +1,50 @@
+import { dropUndefined, type Reason, splitPointer } from '../base/index.js'
+import type { MachineLog, Step } from '../spec/index.js'
+import { serviceReason } from './codes.js'
+import { readLatest } from './describeMachine.js'
+import type { ServiceDue } from './listDue.js'
+import { namePart, type PartName } from './names.js'
+import type { VisitContext } from './visitContext.js'
+
+/** The label of each oil sample that the steps take. */
+export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): readonly Reason[] {
+  const { log, today, procedure } = visit
+  return procedure.steps
+    .filter(({ do: action }) => action === 'take an oil sample')
+    .map((step) => {
+      const part = partOf(visit, step)
+      const isHere = (one: ServiceDue) =>
+        one.part.path === part.path && one.part.instance?.id === part.instance?.id && one.task === 'change'
+      const line = due
+        .filter(isHere)
+        .flatMap(({ lines }) => lines)
+        .find(({ by, since, used }) => by === 'hours' && since === 'last service' && used !== undefined)
+      const { hours } = readLatest(log, today)
+      return serviceReason(
+        'service/sample-label',
+        dropUndefined({
+          machine: log.name,
+          part,
+          date: today,
+          hours: hours && { value: hours.value, unit: hours.unit },
+          oil: lastOil(log, part),
+          hoursOnOil: line?.used,
+        }),
+      )
+    })
+}
+
+function partOf({ sheet }: VisitContext, { on = '', at = {} }: Step) {
+  const [, gearcase = ''] = splitPointer(on) ?? []
+  return namePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance: at.instance }))
+}
+
+/** The oil that the last record names for this gearcase. */
+function lastOil({ records }: MachineLog, { path, instance }: PartName): string | undefined {
+  return records
+    .filter(({ entries }) => entries.length > 0)
+    .toSorted((one, other) => (one.date < other.date ? 1 : -1))
+    .flatMap(({ entries }) => entries)
+    .find((one) => `/gearcases/${one.gearcase}` === path && one.instance === instance?.id && one.oil)?.oil
+    ?.name
+}
