@@ -54,7 +54,7 @@ describe('record --from-plan', () => {
     const open = parseServiceRecord(parse(fillIn(text).replace('sample B-12', 'sample ?')))
     expect(open.ok).toBe(false)
     const read = parseServiceRecord(parse(fillIn(text)))
-    expect(read.ok && read.value.entries.map(({ sample }) => sample)).toEqual([undefined, { bottle: 'B-12' }])
+    expect(read.ok && read.value.entries.map(({ sample }) => sample)).toEqual([{ bottle: 'B-12' }, undefined])
     expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
   })
 

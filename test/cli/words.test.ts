@@ -28,6 +28,7 @@ describe('the words of a command line', () => {
       iso6789: '2017',
       sheets: [],
       telematics: '2020',
+      timesFrom: [],
     })
   })
 
@@ -102,6 +103,7 @@ describe('the words of a command line', () => {
       sheets: ['x', 'y'],
       equipment: 'e',
       telematics: '2016',
+      timesFrom: [],
       exitCode: true,
     })
     expect(parseWords(['-h'], []).values.help).toBe(true)

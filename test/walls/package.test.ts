@@ -30,7 +30,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
   './v1/spec': [
-    45.5,
+    45.8,
     'zod is 7 kB of it, reading the short notation of sheets 10.5 kB and of other documents 3.5 kB, writing it 3 kB, histories 0.8 kB, numbers of parts 0.2 kB',
   ],
 }
@@ -50,29 +50,29 @@ const FUNCTION_CEILINGS = [
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
-  // running every step again, 73.1 before parts with several numbers.
-  ['planVisit', 73.7],
+  // running every step again, 73.1 before parts with several numbers, 73.7 before oil samples: their step, needs and label.
+  ['planVisit', 75.2],
 ] as const
 
 /**
  * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 16 kB of it
  * read the short notation of all documents. It was 95 kB before corrections, faults, lines and a writer's procedure.
  * 1.6 kB warn of a gearcase that loses oil, 0.9 are own times, 0.6 find the cures of a writer's procedure sooner,
- * 0.7 are parts with several numbers.
+ * 0.7 are parts with several numbers, 1.4 are oil samples.
  */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 108.7
+const MAIN_JOB_CEILING = 110.2
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on,
- * 172.8 before parts with several numbers.
+ * 172.8 before parts with several numbers, 173.8 before oil samples.
  */
-const EVERYTHING_CEILING = 173.8
+const EVERYTHING_CEILING = 175.6
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.92
