@@ -152,9 +152,13 @@ const withoutProcedure = (set: ReadSet['set'], own: ProcedureDocument | undefine
 function withSample(sheet: SpecSheet, gearcase: string): SpecSheet {
   if (!Object.hasOwn(sheet.gearcases, gearcase))
     throw new UsageError(`--sample ${gearcase}: expected one of ${Object.keys(sheet.gearcases).join(', ')}`)
+  const isChange = ({ task, gearcases }: SpecSheet['services'][string]) =>
+    task === 'change' && gearcases.includes(gearcase)
+  if (!Object.values(sheet.services).some(isChange))
+    throw new UsageError(`--sample ${gearcase}: the sheet has no oil change of this gearcase`)
   const services = Object.entries(sheet.services).map(([id, service]) => {
-    const { task, gearcases, samples = [] } = service
-    const isAdded = task === 'change' && gearcases.includes(gearcase) && !samples.includes(gearcase)
+    const { samples = [] } = service
+    const isAdded = isChange(service) && !samples.includes(gearcase)
     return [id, isAdded ? { ...service, samples: [...samples, gearcase] } : service]
   })
   return { ...sheet, services: Object.fromEntries(services) }

@@ -26,6 +26,10 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
   },
   'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
   'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
+  'acre-26/log-rebuilt': {
+    pages: 3,
+    why: 'an axle and two hubs after a rebuild, and the caution of lost oil',
+  },
   'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
 }
 

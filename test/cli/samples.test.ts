@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
@@ -65,5 +66,13 @@ describe('oil samples', () => {
         code: 2,
         err: expect.stringMatching(/expected one of front, rear/),
       })
+  })
+
+  it('are refused where the sheet never changes the oil of the gearcase', async () => {
+    const sheet = readFileSync(SHEET, 'utf8').replace('  gear-oil-change:\n', '$&    task: check\n')
+    const io = memoryIo({ 'log.yaml': LOG, 'sheet.yaml': sheet })
+    const words = ['plan', 'log.yaml', 'sheet.yaml', '--today', '2023-10-06', '--sample', 'rear']
+    expect(await runCommand(words, io)).toBe(2)
+    expect(io.err.join()).toContain('--sample rear: the sheet has no oil change of this gearcase')
   })
 })

@@ -51,7 +51,7 @@ const FUNCTION_CEILINGS = [
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
   // running every step again, 73.1 before parts with several numbers, 73.7 before oil samples: their step, needs and label.
-  ['planVisit', 75.2],
+  ['planVisit', 74.4],
 ] as const
 
 /**
@@ -63,7 +63,7 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 110.2
+const MAIN_JOB_CEILING = 109.5
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
@@ -72,7 +72,7 @@ const MAIN_JOB_CEILING = 110.2
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on,
  * 172.8 before parts with several numbers, 173.8 before oil samples.
  */
-const EVERYTHING_CEILING = 175.6
+const EVERYTHING_CEILING = 174.7
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.91
