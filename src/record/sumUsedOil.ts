@@ -1,5 +1,5 @@
 import { dropUndefined, refuse, requireKnownKeys, requireShape } from '../base/index.js'
-import { type DateText, isDate } from '../calendar/index.js'
+import { compareDates, type DateText, isDate } from '../calendar/index.js'
 import {
   type Exact,
   exactIn,
@@ -89,7 +89,7 @@ export function sumUsedOil(
         .filter(({ record: { corrects, date } }) => corrects === undefined && date >= from && date <= to)
         .flatMap(({ record }) => linesOf(machine, record)),
     )
-    .sort((one, other) => (one.date < other.date ? -1 : Number(one.date > other.date)))
+    .sort((one, other) => compareDates(one.date, other.date))
   const places = [...new Set(lines.map((line) => line.to))]
   return {
     ...sumLines(lines),

@@ -1,4 +1,5 @@
 import { dropUndefined, type Reason, splitPointer } from '../base/index.js'
+import { compareDates } from '../calendar/index.js'
 import type { MachineLog, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { readLatest } from './describeMachine.js'
@@ -42,9 +43,10 @@ function partOf({ sheet }: VisitContext, { on = '', at = {} }: Step) {
 /** The oil that the last record names for this gearcase. */
 function lastOil({ records }: MachineLog, { path, instance }: PartName): string | undefined {
   return records
-    .filter(({ entries }) => entries.length > 0)
-    .toSorted((one, other) => (one.date < other.date ? 1 : -1))
+    .toSorted((one, other) => compareDates(one.date, other.date))
     .flatMap(({ entries }) => entries)
-    .find((one) => `/gearcases/${one.gearcase}` === path && one.instance === instance?.id && one.oil)?.oil
-    ?.name
+    .findLast(
+      (one) =>
+        `/gearcases/${one.gearcase}` === path && one.instance === instance?.id && one.oil !== undefined,
+    )?.oil?.name
 }

@@ -44,13 +44,13 @@ export function planTime(
   const exact = isEnough ? medianOf(own) : exactOf(estimate.minutes)
   const visits = shortest &&
     longest && { count: own.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
-  const cost = rate && costOf(exact, rate)
+  const labour = rate && { rate, cost: costOf(exact, rate) }
   return {
     minutes: nearestDouble(exact),
     basis: isEnough ? 'own records' : 'house estimate',
     ...(isEnough && { estimate: estimate.minutes }),
     ...(visits && { visits }),
-    ...(rate && cost && { labour: { rate, cost } }),
+    ...(labour && { labour }),
     reasons: [
       ...estimate.reasons,
       ...(visits === undefined
@@ -58,7 +58,7 @@ export function planTime(
         : isEnough
           ? [serviceReason('service/time-from-records', { ...visits, estimate: estimate.minutes })]
           : [serviceReason('service/time-few-visits', { count: visits.count, required: ENOUGH_VISITS })]),
-      ...(rate && cost ? [serviceReason('service/labour', { rate: { ...rate }, cost })] : []),
+      ...(labour ? [serviceReason('service/labour', { ...labour, rate: { ...labour.rate } })] : []),
     ],
   }
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../base/index.js'
+import { type Finding, isSameJson } from '../../base/index.js'
 import { unitSymbol } from '../../quantity/index.js'
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, SpecSheet, TopUp } from '../../spec/index.js'
@@ -8,6 +8,7 @@ import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { findNewMistakes } from '../findNewMistakes.js'
 import { lossLines } from '../lossLines.js'
 import type { Words } from '../parseWords.js'
+import { plural } from '../plural.js'
 import { readDay } from '../questions/readDay.js'
 import { readSingle, requireOption } from '../questions/readText.js'
 import { readDocuments } from '../readDocuments.js'
@@ -48,7 +49,7 @@ export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
     }),
   }
   const extend = (current: MachineLog): MachineLog | undefined =>
-    (current.topUps ?? []).some((one) => isSameTopUp(one, topUp))
+    (current.topUps ?? []).some((one) => isSameJson(one, topUp))
       ? undefined
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
   const extended = extend(log)
@@ -70,7 +71,7 @@ export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
     safeLine(
       options.out === undefined
         ? 'Nothing is written: name the file for the log with --out LOG.'
-        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${saved.topUps?.length} top-ups.`,
+        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${plural(saved.topUps?.length ?? 0, 'top-up')}.`,
     ),
   )
   return exitCodeOf(located, options.level)
@@ -105,15 +106,4 @@ function readPlace(words: Words, { gearcases }: SpecSheet): Pick<TopUp, 'gearcas
     (instance === undefined ? known.instances === undefined : Object.hasOwn(known.instances ?? {}, instance))
   if (!isKnown) throw new UsageError(`--at ${JSON.stringify(text)}: expected one of ${places.join(', ')}`)
   return { gearcase, ...(instance !== undefined && { instance }) }
-}
-
-function isSameTopUp(one: TopUp, other: TopUp): boolean {
-  return (
-    one.date === other.date &&
-    one.gearcase === other.gearcase &&
-    one.instance === other.instance &&
-    one.oil === other.oil &&
-    one.volume.value === other.volume.value &&
-    one.volume.unit === other.volume.unit
-  )
 }

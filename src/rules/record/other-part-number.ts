@@ -1,5 +1,6 @@
 import { partNumbersOf } from '../../seal/index.js'
 import { resolveLeaf } from '../../spec/index.js'
+import { normalPartNumber } from '../lookup/normalPartNumber.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
@@ -29,9 +30,8 @@ export const rule = entryRule('record/other-part-number', 'warning', ({ path, en
   return [...seals, ...filters].flatMap(({ part, done, partNumber, numbers, at }) => {
     if (part === undefined || done !== 'new' || partNumber === undefined) return []
     const [stated] = numbers
-    if (stated === undefined || numbers.map(normalNumber).includes(normalNumber(partNumber))) return []
+    if (stated === undefined || numbers.map(normalPartNumber).includes(normalPartNumber(partNumber)))
+      return []
     return [{ path: `${path}/${at}/partNumber`, params: { part, fitted: partNumber, stated } }]
   })
 })
-
-const normalNumber = (partNumber: string) => partNumber.replaceAll(/[ .-]/g, '').toUpperCase()

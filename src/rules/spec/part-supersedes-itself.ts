@@ -1,4 +1,5 @@
 import type { NumberedPart } from '../../spec/index.js'
+import { normalPartNumber } from '../lookup/normalPartNumber.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -18,15 +19,15 @@ export const rule = sheetRule('spec/part-supersedes-itself', 'error', ({ sheet }
   const next = new Map<string, string>()
   for (const { part } of parts)
     if (part.partNumber !== undefined && part.supersededBy !== undefined)
-      next.set(normalNumber(part.partNumber), part.supersededBy.partNumber)
+      next.set(normalPartNumber(part.partNumber), part.supersededBy.partNumber)
   return parts.flatMap(({ path, part: { partNumber, supersededBy } }) => {
     if (partNumber === undefined || supersededBy === undefined) return []
     const numbers = [partNumber]
     const seen = new Set<string>()
     for (let at: string | undefined = supersededBy.partNumber; at !== undefined; ) {
-      const normal = normalNumber(at)
+      const normal = normalPartNumber(at)
       numbers.push(at)
-      if (normal === normalNumber(partNumber))
+      if (normal === normalPartNumber(partNumber))
         return [{ path: `${path}/supersededBy/partNumber`, params: { partNumber, numbers } }]
       if (seen.has(normal)) return []
       seen.add(normal)
@@ -35,5 +36,3 @@ export const rule = sheetRule('spec/part-supersedes-itself', 'error', ({ sheet }
     return []
   })
 })
-
-const normalNumber = (partNumber: string) => partNumber.replaceAll(/[ .-]/g, '').toUpperCase()
