@@ -3,7 +3,7 @@ import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity
 import type { Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
-import { capitalise, joinLines, ownWords, plainText, quoteOptional, quoteText } from './spans.js'
+import { capitalise, joinLines, joinSpans, quoteOptionalText, quoteText, writeWords } from './spans.js'
 
 /** The plan and the language of a card. */
 export interface CardContext {
@@ -14,50 +14,54 @@ export interface CardContext {
   readonly form: 'written' | 'spoken'
 }
 
-const SPEECH_MARKS = { decimal: '.', group: '' } as const
+const SPOKEN_NUMBER_MARKS = { decimal: '.', group: '' } as const
 
 /** A calculated or measured quantity of the plan; empty if it is not known. */
-export function quantityLine(
+export function writeQuantity(
   { catalogue: { marks, speech }, form }: CardContext,
   quantity: Quantity | undefined,
-  from: JsonPointer,
+  pointer: JsonPointer,
   tone?: SpanTone,
 ): Line {
   if (quantity === undefined) return []
   const { value, unit } = quantity
   if (form === 'spoken')
-    return quoteText(speech.quantity(showAmount(quantity, SPEECH_MARKS) ?? String(value), unit), from, tone)
-  return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
+    return quoteText(
+      speech.quantity(showAmount(quantity, SPOKEN_NUMBER_MARKS) ?? String(value), unit),
+      pointer,
+      tone,
+    )
+  return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, pointer, tone)
 }
 
 /** A time in whole seconds; empty if it is not known. */
-export function durationLine(
+export function writeDuration(
   { catalogue, words, form }: CardContext,
   seconds: number | undefined,
-  from: JsonPointer,
+  pointer: JsonPointer,
   tone?: SpanTone,
 ): Line {
   if (seconds === undefined) return []
-  return quoteText((form === 'spoken' ? catalogue.speech : words).duration(seconds), from, tone)
+  return quoteText((form === 'spoken' ? catalogue.speech : words).duration(seconds), pointer, tone)
 }
 
 /** A reason of the plan as a whole sentence. */
-export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
-  return capitalise([{ text: renderMessage(reason, catalogue), from }])
+export function writeReason({ catalogue }: CardContext, reason: Reason, pointer: JsonPointer): Line {
+  return capitalise([{ text: renderMessage(reason, catalogue), from: pointer }])
 }
 
 /** Reasons as sentences, except those that other lines already show. */
-export function reasonLines(
+export function writeReasons(
   context: CardContext,
   reasons: readonly Reason[],
-  from: JsonPointer,
-  shown?: ReadonlySet<string>,
+  pointer: JsonPointer,
+  shownCodes?: ReadonlySet<string>,
 ): Line[] {
   const lines = new Map<string, Line>()
   for (const [index, reason] of reasons.entries()) {
-    const line = reasonLine(context, reason, `${from}/${index}`)
-    const text = plainText(line)
-    if (shown?.has(reason.code) !== true && !lines.has(text)) lines.set(text, line)
+    const line = writeReason(context, reason, `${pointer}/${index}`)
+    const text = joinSpans(line)
+    if (shownCodes?.has(reason.code) !== true && !lines.has(text)) lines.set(text, line)
   }
   return [...lines.values()]
 }
@@ -65,14 +69,14 @@ export function reasonLines(
 /**
  * Cautions of the plan, without those in the head of the card. A caution whose text has a signal word gets none in front.
  */
-export function cautionLines(
+export function writeCautions(
   context: CardContext,
   cautions: readonly Reason[],
-  from: JsonPointer,
+  pointer: JsonPointer,
 ): CardCaution[] {
   return cautions.flatMap((caution, index): CardCaution[] => {
     if (caution.code === 'service/manual-first' || caution.code === 'service/licensed-work') return []
-    const line = reasonLine(context, caution, `${from}/${index}`)
+    const line = writeReason(context, caution, `${pointer}/${index}`)
     const { signal } = caution.params
     if (signal === undefined) return [{ word: context.words.labels.caution, line }]
     return [signal === 'notice' ? { notice: true, line } : { line }]
@@ -80,30 +84,34 @@ export function cautionLines(
 }
 
 /** A part such as `drain plug (left)`, with its gearcase in front if no heading names it. */
-export function partLine(part: PartName, from: JsonPointer, withGearcase = true): Line {
+export function writePart(part: PartName, pointer: JsonPointer, withGearcase = true): Line {
   const gearcase = withGearcase || part.part === undefined ? part.gearcase : undefined
-  const names = [quoteOptional(gearcase, `${from}/gearcase`), quoteOptional(part.part, `${from}/part`)]
-  const name = joinLines(names, ', ')
-  const shown = name.length === 0 && part.path !== '' ? quoteText(part.path, `${from}/path`) : name
-  if (part.instance === undefined) return shown
+  const names = [
+    quoteOptionalText(gearcase, `${pointer}/gearcase`),
+    quoteOptionalText(part.part, `${pointer}/part`),
+  ]
+  const listName = joinLines(names, ', ')
+  const shownCodes =
+    listName.length === 0 && part.path !== '' ? quoteText(part.path, `${pointer}/path`) : listName
+  if (part.instance === undefined) return shownCodes
   return [
-    ...shown,
-    ...ownWords(' ('),
-    ...quoteText(part.instance.name, `${from}/instance/name`),
-    ...ownWords(')'),
+    ...shownCodes,
+    ...writeWords(' ('),
+    ...quoteText(part.instance.name, `${pointer}/instance/name`),
+    ...writeWords(')'),
   ]
 }
 
 /** The entry of a list of the plan for a pointer such as `/figures/3`. */
-export function entryAt<Name extends 'figures' | 'oil' | 'tightenings' | 'waits'>(
+export function findEntry<Name extends 'figures' | 'oil' | 'tightenings' | 'waits'>(
   { plan }: CardContext,
-  name: Name,
+  listName: Name,
   pointer: JsonPointer | undefined,
 ):
-  | { readonly entry: VisitPlan[Name][number]; readonly from: JsonPointer; readonly index: number }
+  | { readonly entry: VisitPlan[Name][number]; readonly pointer: JsonPointer; readonly index: number }
   | undefined {
-  const found = new RegExp(`^/${name}/(0|[1-9][0-9]*)$`).exec(pointer ?? '')
+  const found = new RegExp(`^/${listName}/(0|[1-9][0-9]*)$`).exec(pointer ?? '')
   const index = Number(found?.[1] ?? -1)
-  const entry = plan[name][index]
-  return entry === undefined ? undefined : { entry, from: `/${name}/${index}`, index }
+  const entry = plan[listName][index]
+  return entry === undefined ? undefined : { entry, pointer: `/${listName}/${index}`, index }
 }

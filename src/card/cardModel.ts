@@ -1,62 +1,71 @@
 import { type Finding, joinPointer, requireShape } from '../base/index.js'
 import { type Catalogue, renderMessage } from '../message/index.js'
 import type { VisitPlan } from '../service/index.js'
-import { type CardContext, cautionLines, quantityLine, reasonLine, reasonLines } from './cardContext.js'
+import { buildDueSection } from './buildDueSection.js'
+import { buildFiguresSection } from './buildFiguresSection.js'
+import { buildReadySection } from './buildReadySection.js'
+import { buildRecordSection } from './buildRecordSection.js'
+import { buildStepsSection } from './buildStepsSection.js'
+import { buildTighteningSection } from './buildTighteningSection.js'
+import { buildWaitsSection } from './buildWaitsSection.js'
+import { type CardContext, writeCautions, writeQuantity, writeReason, writeReasons } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
-import { dueSection } from './dueSection.js'
-import { figuresSection } from './figuresSection.js'
-import { readySection } from './readySection.js'
-import { recordSection } from './recordSection.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import {
   addLabel,
   capitalise,
-  dropEmpty,
+  dropEmptyLines,
   joinLines,
-  listPart,
-  ownWords,
-  quoteOptional,
+  makeListPart,
+  quoteOptionalText,
   quoteText,
+  writeWords,
 } from './spans.js'
-import { stepsSection } from './stepsSection.js'
-import { tighteningSection } from './tighteningSection.js'
-import { waitsSection } from './waitsSection.js'
 
-function variantOf(context: CardContext): CardModel['variant'] {
+function describeVariant(context: CardContext): CardModel['variant'] {
   const { plan, words } = context
   const { variant } = plan.machine
   const { variant: label, candidates, or } = words.labels
-  const at = '/machine/variant'
-  if (variant.verdict === 'one') return { known: true, label, lines: [quoteText(variant.name, `${at}/name`)] }
+  const pointer = '/machine/variant'
+  if (variant.verdict === 'one')
+    return { known: true, label, lines: [quoteText(variant.name, `${pointer}/name`)] }
   const missing = variant.missing.map((fact) => words.identityFacts[fact])
-  const names = variant.candidates.map(({ name }, index) => quoteText(name, `${at}/candidates/${index}/name`))
+  const names = variant.candidates.map(({ name }, index) =>
+    quoteText(name, `${pointer}/candidates/${index}/name`),
+  )
   const lines = [
-    quoteText(words.cannotTell(missing), `${at}/missing`, 'gap'),
+    quoteText(words.cannotTell(missing), `${pointer}/missing`, 'gap'),
     addLabel(candidates, joinLines(names, ` ${or} `)),
-    ...reasonLines(context, variant.reasons, `${at}/reasons`),
+    ...writeReasons(context, variant.reasons, `${pointer}/reasons`),
   ]
-  return { known: false, label, lines: dropEmpty(lines) }
+  return { known: false, label, lines: dropEmptyLines(lines) }
 }
 
-function factsOf(context: CardContext): CardModel['facts'] {
+function listFacts(context: CardContext): CardModel['facts'] {
   const { plan, words } = context
   const { labels } = words
   const { serial, modelYear, market } = plan.machine.identity
-  const reading = (meter: 'hours' | 'distance'): Line => {
-    const at = `/readings/${meter}`
+  const writeReading = (meter: 'hours' | 'distance'): Line => {
+    const pointer = `/readings/${meter}`
     const { [meter]: found } = plan.readings
-    return joinLines([quantityLine(context, found, at), quoteOptional(found?.date, `${at}/date`)], ', ')
+    return joinLines(
+      [writeQuantity(context, found, pointer), quoteOptionalText(found?.date, `${pointer}/date`)],
+      ', ',
+    )
   }
   const facts: CardModel['facts'] = [
     { label: labels.today, value: quoteText(plan.today, '/today') },
-    { label: labels.serial, value: quoteOptional(serial, '/machine/identity/serial') },
-    { label: labels.modelYear, value: quoteOptional(modelYear?.toString(), '/machine/identity/modelYear') },
-    { label: labels.market, value: quoteOptional(market, '/machine/identity/market') },
-    { label: labels.hours, value: reading('hours') },
-    { label: labels.distance, value: reading('distance') },
-    { label: labels.ambient, value: quantityLine(context, plan.ambient, '/ambient') },
-    { label: labels.ownSteps, value: quoteOptional(plan.procedure?.name, '/procedure/name') },
+    { label: labels.serial, value: quoteOptionalText(serial, '/machine/identity/serial') },
+    {
+      label: labels.modelYear,
+      value: quoteOptionalText(modelYear?.toString(), '/machine/identity/modelYear'),
+    },
+    { label: labels.market, value: quoteOptionalText(market, '/machine/identity/market') },
+    { label: labels.hours, value: writeReading('hours') },
+    { label: labels.distance, value: writeReading('distance') },
+    { label: labels.ambient, value: writeQuantity(context, plan.ambient, '/ambient') },
+    { label: labels.ownSteps, value: quoteOptionalText(plan.procedure?.name, '/procedure/name') },
     { label: labels.use, value: quoteText(words.severities[plan.severity], '/severity') },
   ]
   return facts.filter(({ value }) => value.length > 0)
@@ -103,16 +112,16 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
   const { words } = context
   const { machine } = plan
   const sections: CardSection[] = [
-    dueSection(context),
-    figuresSection(context),
-    tighteningSection(context),
-    readySection(context),
-    stepsSection(context),
-    waitsSection(context),
-    afterSection(context),
-    missingSection(context, planned.findings),
-    recordSection(context),
-    sourcesSection(context),
+    buildDueSection(context),
+    buildFiguresSection(context),
+    buildTighteningSection(context),
+    buildReadySection(context),
+    buildStepsSection(context),
+    buildWaitsSection(context),
+    buildAfterSection(context),
+    buildMissingSection(context, planned.findings),
+    buildRecordSection(context),
+    buildSourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)
   return {
     kind: 'service-card',
@@ -128,93 +137,96 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
       ' · ',
     ),
     ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
-    variant: variantOf(context),
-    facts: factsOf(context),
+    variant: describeVariant(context),
+    facts: listFacts(context),
     authority: words.authority,
-    cautions: { label: words.labels.caution, cautions: cautionLines(context, plan.cautions, '/cautions') },
+    cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
     sections,
     marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
   }
 }
 
 /** The leak check and the used oil. */
-function afterSection(context: CardContext): CardSection {
+function buildAfterSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { volume, reasons } = plan.usedOil
   const hasRun = plan.steps.some((step) => step.do === 'short run')
   const lines = [
-    ...(hasRun ? words.leakAdvice.map(ownWords) : []),
-    addLabel(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
-    ...reasonLines(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
+    ...(hasRun ? words.leakAdvice.map(writeWords) : []),
+    addLabel(words.labels.usedOil, writeQuantity(context, volume, '/usedOil/volume', 'computed')),
+    ...writeReasons(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
   ]
-  const parts = plan.steps.length === 0 ? [] : listPart(dropEmpty(lines), { box: true })
+  const parts = plan.steps.length === 0 ? [] : makeListPart(dropEmptyLines(lines), { box: true })
   return { id: 'after', heading: words.sections.after, parts }
 }
 
 /** Missing facts, and findings about the documents. */
-function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
+function buildMissingSection(context: CardContext, findings: readonly Finding[]): CardSection {
   const { plan, words, catalogue } = context
   const { nothingMissing, findings: heading } = words.labels
-  const gaps = plan.missing.map(({ kind, reason }, index) => {
-    const from = `/missing/${index}`
-    const gap = capitalise(quoteText(words.missingKinds[kind], `${from}/kind`, 'gap'))
-    return joinLines([gap, reasonLine(context, reason, `${from}/reason`)], ': ')
+  const gapLines = plan.missing.map(({ kind, reason }, index) => {
+    const pointer = `/missing/${index}`
+    const gap = capitalise(quoteText(words.missingKinds[kind], `${pointer}/kind`, 'gap'))
+    return joinLines([gap, writeReason(context, reason, `${pointer}/reason`)], ': ')
   })
-  const mistakes = findings.flatMap((finding, index) =>
+  const findingLines = findings.flatMap((finding, index) =>
     finding.severity === 'info'
       ? []
       : [[{ text: renderMessage(finding, catalogue), from: `/findings/${index}` }]],
   )
-  const parts = listPart(gaps.length === 0 ? [ownWords(nothingMissing)] : gaps)
+  const parts = makeListPart(gapLines.length === 0 ? [writeWords(nothingMissing)] : gapLines)
   return {
     id: 'missing',
     heading: words.sections.missing,
-    parts: [...parts, ...listPart(mistakes, { heading })],
+    parts: [...parts, ...makeListPart(findingLines, { heading })],
   }
 }
 
 /** The pages of one source that the figures of this visit name. */
-function pagesOf({ plan, words }: CardContext, source: string): Line {
+function writePages({ plan, words }: CardContext, source: string): Line {
   const pages = new Map<string, Line>()
   let confidenceLine: Line = []
   for (const [index, { resolved }] of plan.figures.entries()) {
-    const ref = resolved.kind === 'cannot tell' ? undefined : resolved.trace.source
-    if (ref?.ref !== source) continue
-    const from = `/figures/${index}/resolved/trace/source`
-    if (ref.page !== undefined && !pages.has(ref.page))
-      pages.set(ref.page, quoteText(ref.page, `${from}/page`))
-    if (ref.confidence !== 'read')
-      confidenceLine = quoteText(words.confidences[ref.confidence], `${from}/confidence`, 'gap')
+    const sourceRef = resolved.kind === 'cannot tell' ? undefined : resolved.trace.source
+    if (sourceRef?.ref !== source) continue
+    const pointer = `/figures/${index}/resolved/trace/source`
+    if (sourceRef.page !== undefined && !pages.has(sourceRef.page))
+      pages.set(sourceRef.page, quoteText(sourceRef.page, `${pointer}/page`))
+    if (sourceRef.confidence !== 'read')
+      confidenceLine = quoteText(words.confidences[sourceRef.confidence], `${pointer}/confidence`, 'gap')
   }
-  const sorted = [...pages].sort(([one], [other]) => Number(one) - Number(other) || (one < other ? -1 : 1))
-  const lines = sorted.map(([, line]) => line)
-  const list = lines.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...joinLines(lines, ', ')]
-  return joinLines([list, confidenceLine], ', ')
+  const sortedPages = [...pages].sort(
+    ([one], [other]) => Number(one) - Number(other) || (one < other ? -1 : 1),
+  )
+  const lines = sortedPages.map(([, line]) => line)
+  const pageLine =
+    lines.length === 0 ? [] : [...writeWords(`${words.labels.page} `), ...joinLines(lines, ', ')]
+  return joinLines([pageLine, confidenceLine], ', ')
 }
 
 /** The sources of the figures, with editions and pages, and the sheet. */
-function sourcesSection(context: CardContext): CardSection {
+function buildSourcesSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { labels } = words
   const { id, revision } = plan.machine.sheet
   const lines = Object.entries(plan.sources).map(([name, { title, document, edition, date }]) => {
-    const from = `/sources${joinPointer([name])}`
-    const word = edition === undefined ? [] : ownWords(`${labels.edition} `)
+    const pointer = `/sources${joinPointer([name])}`
+    const editionLabel = edition === undefined ? [] : writeWords(`${labels.edition} `)
     return joinLines(
       [
-        quoteText(title, `${from}/title`),
-        quoteText(words.documents[document], `${from}/document`),
-        [...word, ...quoteOptional(edition, `${from}/edition`)],
-        quoteOptional(date, `${from}/date`),
-        pagesOf(context, name),
+        quoteText(title, `${pointer}/title`),
+        quoteText(words.documents[document], `${pointer}/document`),
+        [...editionLabel, ...quoteOptionalText(edition, `${pointer}/edition`)],
+        quoteOptionalText(date, `${pointer}/date`),
+        writePages(context, name),
       ],
       ', ',
     )
   })
   const sheet: Line = [
     ...addLabel(labels.sheet, quoteText(id, '/machine/sheet/id')),
-    ...ownWords(`, ${labels.revision} `),
+    ...writeWords(`, ${labels.revision} `),
     ...quoteText(revision, '/machine/sheet/revision'),
   ]
-  return { id: 'sources', heading: words.sections.sources, parts: listPart([...lines, sheet]) }
+  return { id: 'sources', heading: words.sections.sources, parts: makeListPart([...lines, sheet]) }
 }

@@ -1,10 +1,10 @@
 import type { StepParams } from '../message/index.js'
 import type { PlannedFigure, PlannedStep } from '../service/index.js'
-import { type CardContext, durationLine, entryAt, quantityLine, reasonLine } from './cardContext.js'
+import { type CardContext, findEntry, writeDuration, writeQuantity, writeReason } from './cardContext.js'
 import type { Line } from './cardParts.js'
-import { figureLines, turnsLine, valueLine } from './figureLines.js'
-import { shownSeconds } from './shownSeconds.js'
-import { joinLines, quoteOptional } from './spans.js'
+import { roundWaitSeconds } from './roundWaitSeconds.js'
+import { joinLines, quoteOptionalText } from './spans.js'
+import { writeFigure, writeTurns, writeValue } from './writeFigure.js'
 
 /** Params of a step that are pieces of the plan. */
 type PieceName = Exclude<keyof StepParams, ChoiceName>
@@ -39,81 +39,84 @@ const TIGHTENING_ACTIONS: ReadonlySet<PlannedStep['do']> = new Set([
 
 interface FoundFigure {
   /** Pointer to the resolved leaf. */
-  readonly from: string
+  readonly pointer: string
   readonly resolved: PlannedFigure['resolved']
   readonly main: Line
 }
 
 /** The figures of a step, by role. */
-function figuresOf(context: CardContext, step: PlannedStep): ReadonlyMap<PlannedFigure['role'], FoundFigure> {
+function findFigures(
+  context: CardContext,
+  step: PlannedStep,
+): ReadonlyMap<PlannedFigure['role'], FoundFigure> {
   const pointers = [
     ...Object.values(step.figures),
-    entryAt(context, 'tightenings', step.tightening)?.entry.figure,
-    entryAt(context, 'oil', step.oil)?.entry.refill,
+    findEntry(context, 'tightenings', step.tightening)?.entry.figure,
+    findEntry(context, 'oil', step.oil)?.entry.refill,
   ]
-  const found = new Map<PlannedFigure['role'], FoundFigure>()
+  const figures = new Map<PlannedFigure['role'], FoundFigure>()
   for (const pointer of pointers) {
-    const at = entryAt(context, 'figures', pointer)
-    if (at === undefined || found.has(at.entry.role)) continue
-    const { role, resolved } = at.entry
-    const { main } = figureLines(context, at.entry, at.index)
-    found.set(role, { from: `${at.from}/resolved/value`, resolved, main })
+    const figureEntry = findEntry(context, 'figures', pointer)
+    if (figureEntry === undefined || figures.has(figureEntry.entry.role)) continue
+    const { role, resolved } = figureEntry.entry
+    const { main } = writeFigure(context, figureEntry.entry, figureEntry.index)
+    figures.set(role, { pointer: `${figureEntry.pointer}/resolved/value`, resolved, main })
   }
-  return found
+  return figures
 }
 
-const stated = (found: FoundFigure | undefined) =>
-  found?.resolved.kind === 'stated' ? { ...found, leaf: found.resolved.value } : undefined
+const keepStated = (figure: FoundFigure | undefined) =>
+  figure?.resolved.kind === 'stated' ? { ...figure, leaf: figure.resolved.value } : undefined
 
 /** The turns of a tightening step, or its torque, setting and wrench. */
-function tighteningPieces(
+function collectTighteningPieces(
   context: CardContext,
   step: PlannedStep,
   found: FoundFigure | undefined,
 ): StepWords['pieces'] {
-  const figure = stated(found)
-  if (figure?.leaf.kind === 'turns') return { turns: turnsLine(context, figure.leaf, figure.from) }
-  const at = entryAt(context, 'tightenings', step.tightening)
+  const figure = keepStated(found)
+  if (figure?.leaf.kind === 'turns') return { turns: writeTurns(context, figure.leaf, figure.pointer) }
+  const tighteningEntry = findEntry(context, 'tightenings', step.tightening)
   return {
     torque: figure?.main ?? [],
-    setting: quantityLine(context, at?.entry.setting, `${at?.from}/setting`),
-    wrench: quoteOptional(at?.entry.wrench?.name, `${at?.from}/wrench/name`),
+    setting: writeQuantity(context, tighteningEntry?.entry.setting, `${tighteningEntry?.pointer}/setting`),
+    wrench: quoteOptionalText(tighteningEntry?.entry.wrench?.name, `${tighteningEntry?.pointer}/wrench/name`),
   }
 }
 
-function oilPieces(
+function collectOilPieces(
   context: CardContext,
   step: PlannedStep,
   volume: FoundFigure | undefined,
 ): StepWords['pieces'] {
-  const { entry: oil, from } = entryAt(context, 'oil', step.oil) ?? {}
+  const { entry: oil, pointer } = findEntry(context, 'oil', step.oil) ?? {}
   const additive = oil?.additive
   const isAdditive = step.do === 'add the additive'
-  const [needed, at] = isAdditive
+  const [needed, key] = isAdditive
     ? [additive?.perInstance, 'additive/perInstance']
     : [oil?.measure, 'measure']
-  const printed = stated(volume)?.main ?? []
+  const printedVolume = keepStated(volume)?.main ?? []
   return {
-    volume: needed === undefined ? printed : quantityLine(context, needed, `${from}/${at}`),
-    stopAt: quantityLine(context, oil?.stopAt, `${from}/stopAt`),
-    together: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printed : [],
-    oil: quoteOptional(oil?.choice, `${from}/choice`),
-    additive: quoteOptional(additive?.name, `${from}/additive/name`),
+    volume: needed === undefined ? printedVolume : writeQuantity(context, needed, `${pointer}/${key}`),
+    stopAt: writeQuantity(context, oil?.stopAt, `${pointer}/stopAt`),
+    together: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printedVolume : [],
+    oil: quoteOptionalText(oil?.choice, `${pointer}/choice`),
+    additive: quoteOptionalText(additive?.name, `${pointer}/additive/name`),
   }
 }
 
 /** A figure of a step by its name; empty if it is not stated. */
-function figurePiece(context: CardContext, step: PlannedStep, name: string): Line {
-  const at = entryAt(context, 'figures', step.figures[name])
-  if (at?.entry.resolved.kind !== 'stated') return []
-  return figureLines(context, at.entry, at.index).main
+function writeStepFigure(context: CardContext, step: PlannedStep, name: string): Line {
+  const figureEntry = findEntry(context, 'figures', step.figures[name])
+  if (figureEntry?.entry.resolved.kind !== 'stated') return []
+  return writeFigure(context, figureEntry.entry, figureEntry.index).main
 }
 
 /** The sockets of the toolbox for the part of a step: several if the variant decides; empty if one is missing. */
-function socketPiece({ plan, words }: CardContext, { part }: PlannedStep): Line {
+function writeSockets({ plan, words }: CardContext, { part }: PlannedStep): Line {
   const sockets = plan.tools.flatMap(({ kind, for: parts, have }, index) =>
     kind === 'socket' && parts.some(({ path }) => path === part?.path)
-      ? [quoteOptional(have?.name, `/tools/${index}/have/name`)]
+      ? [quoteOptionalText(have?.name, `/tools/${index}/have/name`)]
       : [],
   )
   return sockets.every((socket) => socket.length > 0) ? joinLines(sockets, ` ${words.labels.or} `) : []
@@ -127,44 +130,46 @@ export function collectStepWords(
   withGearcase: boolean,
 ): StepWords {
   const { part } = step
-  const from = `/steps/${index}/part`
-  const found = figuresOf(context, step)
-  const tightening = found.get('tightening')
-  const volume = found.get(step.do === 'add the additive' ? 'additive' : 'refill')
-  const seal = stated(found.get('seal'))
+  const pointer = `/steps/${index}/part`
+  const figures = findFigures(context, step)
+  const tightening = figures.get('tightening')
+  const volume = figures.get(step.do === 'add the additive' ? 'additive' : 'refill')
+  const seal = keepStated(figures.get('seal'))
   const bead = seal?.leaf.kind === 'liquid gasket' ? seal.leaf.bead : undefined
-  const wait = entryAt(context, 'waits', step.wait)
+  const wait = findEntry(context, 'waits', step.wait)
   const pieces = {
-    part: quoteOptional(part?.part, `${from}/part`),
-    gearcase: withGearcase ? quoteOptional(part?.gearcase, `${from}/gearcase`) : [],
-    instance: quoteOptional(part?.instance?.name, `${from}/instance/name`),
-    how: quoteOptional(step.how, `/steps/${index}/how`),
-    shield: quoteOptional(step.shield, `/steps/${index}/shield`),
-    socket: socketPiece(context, step),
-    jack: quoteOptional(step.jack, `/steps/${index}/jack`),
-    ...tighteningPieces(context, step, tightening),
-    ...oilPieces(context, step, volume),
-    place: stated(found.get('place'))?.main ?? [],
+    part: quoteOptionalText(part?.part, `${pointer}/part`),
+    gearcase: withGearcase ? quoteOptionalText(part?.gearcase, `${pointer}/gearcase`) : [],
+    instance: quoteOptionalText(part?.instance?.name, `${pointer}/instance/name`),
+    how: quoteOptionalText(step.how, `/steps/${index}/how`),
+    shield: quoteOptionalText(step.shield, `/steps/${index}/shield`),
+    socket: writeSockets(context, step),
+    jack: quoteOptionalText(step.jack, `/steps/${index}/jack`),
+    ...collectTighteningPieces(context, step, tightening),
+    ...collectOilPieces(context, step, volume),
+    place: keepStated(figures.get('place'))?.main ?? [],
     sealant:
       seal !== undefined && 'product' in seal.leaf
-        ? quoteOptional(seal.leaf.product, `${seal.from}/product`)
+        ? quoteOptionalText(seal.leaf.product, `${seal.pointer}/product`)
         : [],
-    temperature: stated(found.get('drain temperature'))?.main ?? [],
+    temperature: keepStated(figures.get('drain temperature'))?.main ?? [],
     bead:
-      bead === undefined || bead.kind === 'not stated' ? [] : valueLine(context, bead, `${seal?.from}/bead`),
-    below: figurePiece(context, step, 'below'),
-    levelTemperature: figurePiece(context, step, 'temperature'),
-    minutes: figurePiece(context, step, 'minutesAfterStop'),
-    usualWait: (wait?.entry.reasons ?? []).flatMap((reason, place) =>
+      bead === undefined || bead.kind === 'not stated'
+        ? []
+        : writeValue(context, bead, `${seal?.pointer}/bead`),
+    below: writeStepFigure(context, step, 'below'),
+    levelTemperature: writeStepFigure(context, step, 'temperature'),
+    minutes: writeStepFigure(context, step, 'minutesAfterStop'),
+    usualWait: (wait?.entry.reasons ?? []).flatMap((reason, reasonIndex) =>
       reason.code === 'service/usual-hoses'
-        ? reasonLine(context, reason, `${wait?.from}/reasons/${place}`)
+        ? writeReason(context, reason, `${wait?.pointer}/reasons/${reasonIndex}`)
         : [],
     ),
-    wait: durationLine(context, shownSeconds(wait?.entry), `${wait?.from}/seconds`, 'computed'),
+    wait: writeDuration(context, roundWaitSeconds(wait?.entry), `${wait?.pointer}/seconds`, 'computed'),
   }
   const gap = (TIGHTENING_ACTIONS.has(step.do) ? tightening : volume)?.resolved.kind
-  const additive = entryAt(context, 'oil', step.oil)?.entry.additive
-  const leaf = stated(tightening)?.leaf
+  const additive = findEntry(context, 'oil', step.oil)?.entry.additive
+  const leaf = keepStated(tightening)?.leaf
   const isStaged = leaf?.kind === 'torque' && (leaf.stages ?? []).length > 0
   const choices: Pick<StepParams, ChoiceName> = {
     ...(additive !== undefined && { additiveOrder: additive.order }),

@@ -5,7 +5,7 @@ import type { CardContext } from './cardContext.js'
 import type { Span } from './cardParts.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
-import { plainText } from './spans.js'
+import { joinSpans } from './spans.js'
 import { writeLine } from './writeLine.js'
 
 /** A part of a presenter's script. */
@@ -30,7 +30,7 @@ const MIN_SECONDS = 3
 /** Pieces for the screen; names of parts are only spoken. */
 const SCREEN_PIECES = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
-function secondsFor(say: string): number {
+function estimateSeconds(say: string): number {
   const words = say.split(/\s+/).filter((word) => word !== '').length
   return Math.max(MIN_SECONDS, Math.ceil((words * 60) / WORDS_PER_MINUTE))
 }
@@ -64,34 +64,45 @@ function secondsFor(say: string): number {
 export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
   requirePlan('plan', plan)
   requireWords(catalogue)
-  const written: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
-  const spoken: CardContext = { ...written, form: 'spoken' }
+  const writtenContext: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
+  const spokenContext: CardContext = { ...writtenContext, form: 'spoken' }
   const { authority, cues: cueWords } = catalogue.card
   const { name } = plan.machine
-  const cue = (
+  const makeCue = (
     id: string,
     kind: Cue['kind'],
-    from: JsonPointer,
+    pointer: JsonPointer,
     show: string,
     say: string,
     screen: readonly Span[] = [],
-  ): Cue => ({ id, kind, show, say, screen, from, seconds: secondsFor(say) })
+  ): Cue => ({ id, kind, show, say, screen, from: pointer, seconds: estimateSeconds(say) })
   const opening = [name, ...authority].map((text) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')
   const screen = [{ text: name, from: '/machine/name' }]
-  const cues = [cue('opening', 'opening', '/machine', cueWords.opening, opening, screen)]
+  const cues = [makeCue('opening', 'opening', '/machine', cueWords.opening, opening, screen)]
   for (const [index, line] of plan.lines.entries()) {
-    const { steps, write } = writeLine(spoken, line, true)
+    const { steps, writeText } = writeLine(spokenContext, line, true)
     for (const { step, index: stepIndex } of steps)
-      for (const [place, caution] of step.cautions.entries()) {
-        const id = `${step.id}-caution-${place + 1}`
+      for (const [cautionIndex, caution] of step.cautions.entries()) {
+        const id = `${step.id}-caution-${cautionIndex + 1}`
         const say = renderMessage(caution, catalogue)
-        cues.push(cue(id, 'caution', `/steps/${stepIndex}/cautions/${place}`, cueWords.caution, say))
+        cues.push(
+          makeCue(id, 'caution', `/steps/${stepIndex}/cautions/${cautionIndex}`, cueWords.caution, say),
+        )
       }
-    const values = writeLine(written, line, true)
-      .pieces.flatMap((pieces) => SCREEN_PIECES.flatMap((piece) => pieces[piece] ?? []))
+    const values = writeLine(writtenContext, line, true)
+      .pieces.flatMap((pieces) => SCREEN_PIECES.flatMap((pieceName) => pieces[pieceName] ?? []))
       .map(({ tone: _tone, ...span }) => span)
     const [id = ''] = line.steps
-    cues.push(cue(id, 'step', `/lines/${index}`, plainText(write('show')), plainText(write('full')), values))
+    cues.push(
+      makeCue(
+        id,
+        'step',
+        `/lines/${index}`,
+        joinSpans(writeText('show')),
+        joinSpans(writeText('full')),
+        values,
+      ),
+    )
   }
   return cues
 }

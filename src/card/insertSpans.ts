@@ -1,8 +1,8 @@
 import type { Line } from './cardParts.js'
 
-const OPEN = '\ue000'
-const CLOSE = '\ue001'
-const FIRST_SIGN = 0xe100
+const OPEN_MARK = '\ue000'
+const CLOSE_MARK = '\ue001'
+const FIRST_PLACEHOLDER = 0xe100
 
 /**
  * Inserts pieces of the plan into texts of the catalogue and keeps their pointers: the texts get a private character for
@@ -10,20 +10,20 @@ const FIRST_SIGN = 0xe100
  */
 export function insertSpans<Key extends string>(
   pieces: Readonly<Partial<Record<Key, Line>>>,
-  write: (signs: Readonly<Partial<Record<Key, string>>>) => readonly string[],
+  writeTexts: (placeholders: Readonly<Partial<Record<Key, string>>>) => readonly string[],
 ): Line[] {
-  const signs: Partial<Record<Key, string>> = {}
+  const placeholders: Partial<Record<Key, string>> = {}
   const lines: Line[] = []
   for (const key of Object.keys(pieces) as Key[]) {
     const line = pieces[key]
     if (line === undefined || line.length === 0) continue
-    signs[key] = `${OPEN}${String.fromCharCode(FIRST_SIGN + lines.length)}${CLOSE}`
+    placeholders[key] = `${OPEN_MARK}${String.fromCharCode(FIRST_PLACEHOLDER + lines.length)}${CLOSE_MARK}`
     lines.push(line)
   }
-  return write(signs).map((text) =>
-    text.split(/\ue000(.)\ue001/).flatMap((run, index): Line => {
-      if (run === '') return []
-      return index % 2 === 0 ? [{ text: run }] : (lines[run.charCodeAt(0) - FIRST_SIGN] ?? [])
+  return writeTexts(placeholders).map((text) =>
+    text.split(/\ue000(.)\ue001/).flatMap((piece, index): Line => {
+      if (piece === '') return []
+      return index % 2 === 0 ? [{ text: piece }] : (lines[piece.charCodeAt(0) - FIRST_PLACEHOLDER] ?? [])
     }),
   )
 }

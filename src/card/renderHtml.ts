@@ -1,64 +1,71 @@
 import { toHtml } from 'hast-util-to-html'
 import type { CardModel, CardSection } from './cardParts.js'
-import { element, tag } from './html/element.js'
-import { cautionHtml, lineHtml, linesHtml } from './html/lineHtml.js'
-import { partHtml } from './html/partHtml.js'
-import { cautionSign } from './html/pictures.js'
+import { createElement, createTag } from './html/createElement.js'
+import { drawCautionSign } from './html/pictures.js'
+import { renderCaution, renderLine, renderLines } from './html/renderLine.js'
+import { renderPart } from './html/renderPart.js'
 import { CARD_STYLE } from './html/style.js'
 import { requireCard } from './requireCard.js'
-import { plainText } from './spans.js'
+import { joinSpans } from './spans.js'
 
 /** No script and no requests, so that the card can be opened from any file share. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'"
+const CONTENT_POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 
-function headHtml(card: CardModel) {
-  return tag(
+function renderHead(card: CardModel) {
+  return createTag(
     'head',
-    element('meta', { charSet: 'utf-8' }),
-    element('meta', { httpEquiv: ['Content-Security-Policy'], content: POLICY }),
-    element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    tag('title', `${card.title}: ${plainText(card.machine)}`),
-    tag('style', CARD_STYLE),
+    createElement('meta', { charSet: 'utf-8' }),
+    createElement('meta', { httpEquiv: ['Content-Security-Policy'], content: CONTENT_POLICY }),
+    createElement('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    createTag('title', `${card.title}: ${joinSpans(card.machine)}`),
+    createTag('style', CARD_STYLE),
   )
 }
 
-function bannerHtml({ title, machine, about, variant, facts, header, authority }: CardModel) {
-  return tag(
+function renderBanner({ title, machine, about, variant, facts, header, authority }: CardModel) {
+  return createTag(
     'header',
-    tag('div.name', tag('p.title', title), tag('h1', lineHtml(machine)), tag('p.about', lineHtml(about))),
-    tag(
+    createTag(
+      'div.name',
+      createTag('p.title', title),
+      createTag('h1', renderLine(machine)),
+      createTag('p.about', renderLine(about)),
+    ),
+    createTag(
       variant.known ? 'div.variant' : 'div.variant.unknown',
-      tag('p.label', variant.label),
-      linesHtml(variant.lines, 'main'),
+      createTag('p.label', variant.label),
+      renderLines(variant.lines, 'main'),
     ),
-    tag(
+    createTag(
       'dl.facts',
-      facts.map(({ label, value }) => tag('div', tag('dt', label), tag('dd', lineHtml(value)))),
+      facts.map(({ label, value }) =>
+        createTag('div', createTag('dt', label), createTag('dd', renderLine(value))),
+      ),
     ),
-    header === undefined ? undefined : tag('p.header-note', lineHtml(header)),
-    tag(
+    header === undefined ? undefined : createTag('p.header-note', renderLine(header)),
+    createTag(
       'div.authority',
-      authority.map((sentence) => tag('p', sentence)),
+      authority.map((sentence) => createTag('p', sentence)),
     ),
   )
 }
 
-function cautionsHtml({ cautions: { label, cautions } }: CardModel) {
+function renderCautions({ cautions: { label, cautions } }: CardModel) {
   if (cautions.length === 0) return undefined
-  const items = cautions.map((caution) => tag('li', cautionHtml(caution)))
-  return element(
+  const items = cautions.map((caution) => createTag('li', renderCaution(caution)))
+  return createElement(
     'aside.cautions',
     { ariaLabel: label },
-    cautions.every(({ notice }) => notice) ? undefined : cautionSign(),
-    element('ul', { role: 'list' }, items),
+    cautions.every(({ notice }) => notice) ? undefined : drawCautionSign(),
+    createElement('ul', { role: 'list' }, items),
   )
 }
 
-function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel) {
+function renderSection({ id: name, heading, parts }: CardSection, card: CardModel) {
   const id = `s-${name}`
-  const blocks = parts.flatMap((part) => partHtml(part, card))
-  const title = element('h2', { id }, heading)
-  return element('section', { id: name, ariaLabelledBy: [id] }, title, tag('div.parts', blocks))
+  const blocks = parts.flatMap((part) => renderPart(part, card))
+  const title = createElement('h2', { id }, heading)
+  return createElement('section', { id: name, ariaLabelledBy: [id] }, title, createTag('div.parts', blocks))
 }
 
 /**
@@ -89,11 +96,13 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
  */
 export function renderHtml(card: CardModel): string {
   requireCard(card)
-  const sectionsOf = (inFooter: boolean) =>
-    card.sections.filter(({ id }) => (id === 'sources') === inFooter).map((one) => sectionHtml(one, card))
-  const main = tag('main', cautionsHtml(card), sectionsOf(false))
-  const sheet = tag('div.sheet', bannerHtml(card), main, tag('footer', sectionsOf(true)))
-  const body = tag(`body.${card.extent}`, sheet)
-  const html = element('html', { lang: card.language, dir: card.direction }, headHtml(card), body)
+  const renderSections = (inFooter: boolean) =>
+    card.sections
+      .filter(({ id }) => (id === 'sources') === inFooter)
+      .map((section) => renderSection(section, card))
+  const main = createTag('main', renderCautions(card), renderSections(false))
+  const sheet = createTag('div.sheet', renderBanner(card), main, createTag('footer', renderSections(true)))
+  const body = createTag(`body.${card.extent}`, sheet)
+  const html = createElement('html', { lang: card.language, dir: card.direction }, renderHead(card), body)
   return `${toHtml({ type: 'root', children: [{ type: 'doctype' }, html] })}\n`
 }

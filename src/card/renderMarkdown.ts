@@ -15,64 +15,64 @@ const list = (children: ListItem[]): RootContent => {
 }
 
 /** Gaps are bold, everything else is plain. */
-function phrasing(line: Line): PhrasingContent[] {
+function renderLine(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
 
-function cautionParagraph({ word, line }: CardCaution): Paragraph {
-  const before = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
-  return paragraph([...before, ...phrasing(line)])
+function renderCaution({ word, line }: CardCaution): Paragraph {
+  const signalWord = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
+  return paragraph([...signalWord, ...renderLine(line)])
 }
 
-function cellPhrasing(cell: CardCell): PhrasingContent[] {
-  return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...phrasing(line)])
+function renderCell(cell: CardCell): PhrasingContent[] {
+  return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...renderLine(line)])
 }
 
 function listItem(line: PhrasingContent[], notes: readonly Line[] = [], box = false): ListItem {
-  const children = [paragraph(line), ...notes.map((note) => paragraph(phrasing(note)))]
+  const children = [paragraph(line), ...notes.map((note) => paragraph(renderLine(note)))]
   return { type: 'listItem', spread: false, ...(box && { checked: false }), children }
 }
 
-function stepItem(step: CardStep, { extent }: CardModel): ListItem {
-  const line = paragraph(phrasing(extent === 'full' ? step.full : step.short))
-  const note = step.note === undefined ? [] : [paragraph(phrasing(step.note))]
-  const children = [...step.cautions.map(cautionParagraph), line, ...note]
+function renderStep(step: CardStep, { extent }: CardModel): ListItem {
+  const line = paragraph(renderLine(extent === 'full' ? step.full : step.short))
+  const note = step.note === undefined ? [] : [paragraph(renderLine(step.note))]
+  const children = [...step.cautions.map(renderCaution), line, ...note]
   return { type: 'listItem', spread: false, checked: false, children }
 }
 
-function partBlocks(part: CardPart, card: CardModel): RootContent[] {
+function renderPart(part: CardPart, card: CardModel): RootContent[] {
   switch (part.kind) {
     case 'table': {
-      const row = (cells: PhrasingContent[][]) => ({
+      const createRow = (cells: PhrasingContent[][]) => ({
         type: 'tableRow' as const,
         children: cells.map((children): TableCell => ({ type: 'tableCell', children })),
       })
-      const head = row(part.columns.map((column) => [text(column)]))
-      const rows = part.rows.map((cells) => row(cells.map(cellPhrasing)))
-      return [paragraph([strong(phrasing(part.caption))]), { type: 'table', children: [head, ...rows] }]
+      const headRow = createRow(part.columns.map((column) => [text(column)]))
+      const rows = part.rows.map((cells) => createRow(cells.map(renderCell)))
+      return [paragraph([strong(renderLine(part.caption))]), { type: 'table', children: [headRow, ...rows] }]
     }
     case 'list': {
-      const items = part.items.map(({ line, notes }) => listItem(phrasing(line), notes, part.box))
+      const items = part.items.map(({ line, notes }) => listItem(renderLine(line), notes, part.box))
       return [...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]), list(items)]
     }
     case 'plate': {
       const rows = part.rows.map(({ label, value, notes }) =>
-        listItem([...phrasing(label), text(': '), strong(phrasing(value))], notes),
+        listItem([...renderLine(label), text(': '), strong(renderLine(value))], notes),
       )
-      return [heading(3, phrasing(part.name)), list(rows)]
+      return [heading(3, renderLine(part.name)), list(rows)]
     }
     case 'steps':
       return part.groups.flatMap(({ heading: name, steps }): RootContent[] => {
-        const children = steps.map((step) => stepItem(step, card))
+        const children = steps.map((step) => renderStep(step, card))
         const start = steps[0]?.number ?? 1
-        return [heading(3, phrasing(name)), { type: 'list', ordered: true, start, spread: false, children }]
+        return [heading(3, renderLine(name)), { type: 'list', ordered: true, start, spread: false, children }]
       })
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
-        const answers = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
-        return listItem([text(`${label}: ${answers}`)])
+        const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return listItem([text(`${label}: ${blank}`)])
       })
-      return [...(part.heading === undefined ? [] : [heading(3, phrasing(part.heading))]), list(items)]
+      return [...(part.heading === undefined ? [] : [heading(3, renderLine(part.heading))]), list(items)]
     }
   }
 }
@@ -101,21 +101,21 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  */
 export function renderMarkdown(card: CardModel): string {
   requireCard(card)
-  const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...phrasing(value)]))
+  const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...renderLine(value)]))
   const [known = [], ...others] = card.variant.lines
-  const cautions = card.cautions.cautions.map(cautionParagraph)
+  const cautions = card.cautions.cautions.map(renderCaution)
   const children: RootContent[] = [
-    heading(1, [text(`${card.title}: `), ...phrasing(card.machine)]),
-    paragraph(phrasing(card.about)),
-    cautionParagraph({ word: card.variant.label, line: known }),
-    ...others.map((line) => paragraph(phrasing(line))),
-    ...(card.header === undefined ? [] : [paragraph(phrasing(card.header))]),
+    heading(1, [text(`${card.title}: `), ...renderLine(card.machine)]),
+    paragraph(renderLine(card.about)),
+    renderCaution({ word: card.variant.label, line: known }),
+    ...others.map((line) => paragraph(renderLine(line))),
+    ...(card.header === undefined ? [] : [paragraph(renderLine(card.header))]),
     ...card.authority.map((sentence) => paragraph([strong([text(sentence)])])),
     list(facts),
     ...(cautions.length === 0 ? [] : [{ type: 'blockquote' as const, children: cautions }]),
     ...card.sections.flatMap((section) => [
       heading(2, [text(section.heading)]),
-      ...section.parts.flatMap((part) => partBlocks(part, card)),
+      ...section.parts.flatMap((part) => renderPart(part, card)),
     ]),
   ]
   return toMarkdown(

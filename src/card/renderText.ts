@@ -1,66 +1,69 @@
 import type { CardCell, CardModel, CardPart } from './cardParts.js'
 import { requireCard } from './requireCard.js'
-import { plainText as write } from './spans.js'
+import { joinSpans } from './spans.js'
 import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
 
 /** Wrapped lines of text; the first begins with `lead`, the others are indented by its width. */
-const indent = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.repeat(lead.length))
+const wrapLines = (prefix: string, text: string) => wrapText(text, WIDTH, prefix, ' '.repeat(prefix.length))
 
-function rowLines(cells: readonly CardCell[], columns: readonly string[]): string[] {
+function renderRow(cells: readonly CardCell[], columns: readonly string[]): string[] {
   return cells.flatMap((cell, index) => {
     const cellText = cell.lines
-      .map(write)
+      .map(joinSpans)
       .filter((text) => text !== '')
       .join('; ')
     if (cellText === '') return []
-    return index === 0 ? indent('* ', cellText) : indent('    ', `${columns[index]}: ${cellText}`)
+    return index === 0 ? wrapLines('* ', cellText) : wrapLines('    ', `${columns[index]}: ${cellText}`)
   })
 }
 
-function partLines(part: CardPart, { extent }: CardModel): string[] {
+function renderPart(part: CardPart, { extent }: CardModel): string[] {
   switch (part.kind) {
     case 'table':
       return [
-        ...indent('', write(part.caption)),
-        ...part.rows.flatMap((cells) => rowLines(cells, part.columns)),
+        ...wrapLines('', joinSpans(part.caption)),
+        ...part.rows.flatMap((cells) => renderRow(cells, part.columns)),
       ]
     case 'list':
       return [
         ...(part.heading === undefined ? [] : [part.heading]),
         ...part.items.flatMap(({ line, notes }) => [
-          ...indent(part.box ? '[ ] ' : '* ', write(line)),
-          ...notes.flatMap((note) => indent('    ', write(note))),
+          ...wrapLines(part.box ? '[ ] ' : '* ', joinSpans(line)),
+          ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
         ]),
       ]
     case 'plate':
       return [
-        write(part.name),
+        joinSpans(part.name),
         ...part.rows.flatMap(({ label, value, notes }) => [
-          ...indent('* ', `${write(label)}: ${write(value)}`),
-          ...notes.flatMap((note) => indent('    ', write(note))),
+          ...wrapLines('* ', `${joinSpans(label)}: ${joinSpans(value)}`),
+          ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
         ]),
       ]
     case 'steps':
       return part.groups.flatMap(({ heading, steps }) => [
-        write(heading),
+        joinSpans(heading),
         ...steps.flatMap((step) => [
           ...step.cautions.flatMap(({ word, notice, line }) =>
-            indent(notice ? '  -- ' : '  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+            wrapLines(
+              notice ? '  -- ' : '  !! ',
+              word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`,
+            ),
           ),
-          ...indent(
+          ...wrapLines(
             `[ ] ${String(step.number).padStart(2)}. `,
-            write(extent === 'full' ? step.full : step.short),
+            joinSpans(extent === 'full' ? step.full : step.short),
           ),
-          ...(step.note === undefined ? [] : indent('        ', write(step.note))),
+          ...(step.note === undefined ? [] : wrapLines('        ', joinSpans(step.note))),
         ]),
       ])
     case 'blanks':
       return [
-        ...(part.heading === undefined ? [] : [write(part.heading)]),
+        ...(part.heading === undefined ? [] : [joinSpans(part.heading)]),
         ...part.fields.flatMap(({ label, choices }) =>
-          indent(
+          wrapLines(
             '',
             choices === undefined
               ? `${label}: ${'_'.repeat(24)}`
@@ -96,24 +99,24 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
 export function renderText(card: CardModel): string {
   requireCard(card)
   const lines = [
-    ...indent('', `${card.title}: ${write(card.machine)}`),
+    ...wrapLines('', `${card.title}: ${joinSpans(card.machine)}`),
     '='.repeat(WIDTH),
-    ...indent('', write(card.about)),
+    ...wrapLines('', joinSpans(card.about)),
     ...card.variant.lines.flatMap((line, index) =>
-      indent(index === 0 ? `${card.variant.label}: ` : '  ', write(line)),
+      wrapLines(index === 0 ? `${card.variant.label}: ` : '  ', joinSpans(line)),
     ),
-    ...(card.header === undefined ? [] : indent('', write(card.header))),
-    ...card.authority.flatMap((sentence) => indent('! ', sentence)),
-    ...card.facts.flatMap(({ label, value }) => indent('', `${label}: ${write(value)}`)),
+    ...(card.header === undefined ? [] : wrapLines('', joinSpans(card.header))),
+    ...card.authority.flatMap((sentence) => wrapLines('! ', sentence)),
+    ...card.facts.flatMap(({ label, value }) => wrapLines('', `${label}: ${joinSpans(value)}`)),
     ...card.cautions.cautions.flatMap(({ word, notice, line }) =>
-      indent(notice ? '-- ' : '!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+      wrapLines(notice ? '-- ' : '!! ', word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`),
     ),
   ]
   for (const section of card.sections) {
     lines.push('', section.heading, '-'.repeat(WIDTH))
     for (const [index, part] of section.parts.entries()) {
       if (index > 0) lines.push('')
-      lines.push(...partLines(part, card))
+      lines.push(...renderPart(part, card))
     }
   }
   return `${lines.join('\n')}\n`

@@ -2,11 +2,11 @@ import { requireShape } from '../base/index.js'
 import { cleanText } from '../message/index.js'
 import type { Cue } from './cueList.js'
 
-const twoDigits = (count: number) => String(count).padStart(2, '0')
+const padTwoDigits = (count: number) => String(count).padStart(2, '0')
 
 /** `01:02:03.000` */
-function timeStamp(seconds: number): string {
-  return `${twoDigits(Math.floor(seconds / 3600))}:${twoDigits(Math.floor((seconds % 3600) / 60))}:${twoDigits(seconds % 60)}.000`
+function formatTimeStamp(seconds: number): string {
+  return `${padTwoDigits(Math.floor(seconds / 3600))}:${padTwoDigits(Math.floor((seconds % 3600) / 60))}:${padTwoDigits(seconds % 60)}.000`
 }
 
 const escapeText = (text: string) =>
@@ -39,7 +39,7 @@ export function renderWebVtt(cues: readonly Cue[]): string {
       throw new RangeError(`seconds must be a whole number from 1, got ${seconds}`)
     }
     const end = start + seconds
-    const times = `${timeStamp(start)} --> ${timeStamp(end)}`
+    const times = `${formatTimeStamp(start)} --> ${formatTimeStamp(end)}`
     start = end
     const values = screen.map(({ text }) => escapeText(text)).join(' · ')
     return [escapeText(id), times, escapeText(say), ...(values === '' ? [] : [values])].join('\n')

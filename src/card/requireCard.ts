@@ -49,17 +49,17 @@ const CARD_SHAPE: Shape = {
 
 /** Throws a TypeError that names the place if `card` is not a result of {@link cardModel}. */
 export function requireCard(card: CardModel): void {
-  const cure = 'pass the result of cardModel'
+  const advice = 'pass the result of cardModel'
   if (card?.kind !== 'service-card')
-    throw new TypeError(`card must be a card, with kind 'service-card'; ${cure}`)
+    throw new TypeError(`card must be a card, with kind 'service-card'; ${advice}`)
   requireTree('card', card)
-  requireShape('card', card, CARD_SHAPE, cure)
+  requireShape('card', card, CARD_SHAPE, advice)
   for (const [index, { parts }] of card.sections.entries())
-    for (const [place, part] of parts.entries()) {
-      const at = `card.sections[${index}].parts[${place}]`
-      requireOneOf(`${at}.kind`, part.kind, Object.keys(PART_SHAPES))
-      requireShape(at, part, PART_SHAPES[part.kind], cure)
+    for (const [partIndex, part] of parts.entries()) {
+      const partPath = `card.sections[${index}].parts[${partIndex}]`
+      requireOneOf(`${partPath}.kind`, part.kind, Object.keys(PART_SHAPES))
+      requireShape(partPath, part, PART_SHAPES[part.kind], advice)
       if ('picture' in part && part.picture !== undefined)
-        requireOneOf(`${at}.picture`, part.picture, PICTURES)
+        requireOneOf(`${partPath}.picture`, part.picture, PICTURES)
     }
 }

@@ -62,12 +62,12 @@ const PLAN_SHAPE: Shape = {
 
 /** Throws a TypeError that names the place if `plan` is not a visit plan. */
 export function requirePlan(name: string, plan: VisitPlan): void {
-  const cure = 'pass the result of planVisit'
+  const advice = 'pass the result of planVisit'
   if (plan?.kind !== 'visit-plan')
-    throw new TypeError(`${name} must be a visit plan, with kind 'visit-plan'; ${cure}`)
+    throw new TypeError(`${name} must be a visit plan, with kind 'visit-plan'; ${advice}`)
   requireTree(name, plan)
-  requireShape(name, plan, PLAN_SHAPE, cure)
+  requireShape(name, plan, PLAN_SHAPE, advice)
   const { variant } = plan.machine
   if (variant.verdict !== 'one')
-    requireShape(`${name}.machine.variant`, variant, { missing: [], candidates: [{}] }, cure)
+    requireShape(`${name}.machine.variant`, variant, { missing: [], candidates: [{}] }, advice)
 }

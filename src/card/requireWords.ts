@@ -1,11 +1,11 @@
 import { requireShape, type Shape } from '../base/index.js'
 import type { CardWords, Catalogue } from '../message/index.js'
 
-const sameShape = (shape: Shape, names: readonly (keyof CardWords)[]): Record<string, Shape> =>
+const repeatShape = (shape: Shape, names: readonly (keyof CardWords)[]): Record<string, Shape> =>
   Object.fromEntries(names.map((name) => [name, shape]))
 
 /** The shape of the words that a card or a script reads; missing texts are found later. */
-const wordsShape = (): Shape => ({
+const buildWordsShape = (): Shape => ({
   language: 'string',
   marks: { decimal: 'string', group: 'string' },
   texts: {},
@@ -13,9 +13,9 @@ const wordsShape = (): Shape => ({
   lines: [{ joins: ['string'], full: 'function', short: 'function' }],
   speech: { '*': 'function' },
   card: {
-    ...sameShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),
-    ...sameShape('function', ['cannotTell', 'period', 'duration', 'past', 'remaining', 'coveredBy']),
-    ...sameShape({}, [
+    ...repeatShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),
+    ...repeatShape('function', ['cannotTell', 'period', 'duration', 'past', 'remaining', 'coveredBy']),
+    ...repeatShape({}, [
       'sections',
       'captions',
       'columns',
@@ -26,7 +26,7 @@ const wordsShape = (): Shape => ({
       'pictures',
       'legend',
     ]),
-    ...sameShape({}, [
+    ...repeatShape({}, [
       'identityFacts',
       'tasks',
       'dueStates',
@@ -36,7 +36,7 @@ const wordsShape = (): Shape => ({
       'levels',
       'replace',
     ]),
-    ...sameShape({}, [
+    ...repeatShape({}, [
       'seals',
       'sealForms',
       'sealMaterials',
@@ -45,12 +45,12 @@ const wordsShape = (): Shape => ({
       'drives',
       'tools',
     ]),
-    ...sameShape({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
-    ...sameShape({}, ['confidences']),
+    ...repeatShape({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
+    ...repeatShape({}, ['confidences']),
   },
 })
 
 /** Throws a TypeError that names the place if `catalogue` is not a language of the library. */
 export function requireWords(catalogue: Catalogue): void {
-  requireShape('catalogue', catalogue, wordsShape(), 'import it, such as en of /v1/message/en')
+  requireShape('catalogue', catalogue, buildWordsShape(), 'import it, such as en of /v1/message/en')
 }

@@ -11,13 +11,13 @@ const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
 const OTHER_UNITS_COLUMN = 2
 
 function shortenTable(table: CardTable): CardTable {
-  const keeps = (_value: unknown, column: number) => column !== OTHER_UNITS_COLUMN
+  const isKept = (_value: unknown, column: number) => column !== OTHER_UNITS_COLUMN
   const rows = table.rows.map((row) =>
     row
-      .filter(keeps)
+      .filter(isKept)
       .map((cell, column) => (column === 0 ? { ...cell, lines: cell.lines.slice(0, 1) } : cell)),
   )
-  return { ...table, columns: table.columns.filter(keeps), rows }
+  return { ...table, columns: table.columns.filter(isKept), rows }
 }
 
 function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {

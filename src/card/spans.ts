@@ -3,32 +3,32 @@ import { cleanText } from '../message/index.js'
 import type { CardCell, CardList, Line, SpanTone } from './cardParts.js'
 
 /** Words of the catalogue, without a pointer. */
-export function ownWords(text: string): Line {
+export function writeWords(text: string): Line {
   return text === '' ? [] : [{ text }]
 }
 
 /** Text from the plan on one line, with a pointer to its place. */
-export function quoteText(text: string, from: JsonPointer, tone?: SpanTone): Line {
-  return [{ text: cleanText(text), from, ...(tone !== undefined && { tone }) }]
+export function quoteText(text: string, pointer: JsonPointer, tone?: SpanTone): Line {
+  return [{ text: cleanText(text), from: pointer, ...(tone !== undefined && { tone }) }]
 }
 
 /** Text from the plan; empty if the plan does not have it. */
-export function quoteOptional(text: string | undefined, from: JsonPointer, tone?: SpanTone): Line {
-  return text === undefined ? [] : quoteText(text, from, tone)
+export function quoteOptionalText(text: string | undefined, pointer: JsonPointer, tone?: SpanTone): Line {
+  return text === undefined ? [] : quoteText(text, pointer, tone)
 }
 
 /** A line after a label and a colon; empty if the line is empty. */
 export function addLabel(label: string, line: Line): Line {
-  return line.length === 0 ? [] : [...ownWords(`${label}: `), ...line]
+  return line.length === 0 ? [] : [...writeWords(`${label}: `), ...line]
 }
 
-export function dropEmpty(lines: readonly Line[]): Line[] {
+export function dropEmptyLines(lines: readonly Line[]): Line[] {
   return lines.filter((line) => line.length > 0)
 }
 
 /** Joins the lines that are not empty, with a separator between them. */
 export function joinLines(lines: readonly Line[], separator: string): Line {
-  return dropEmpty(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
+  return dropEmptyLines(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
 }
 
 /** The line with a capital as its first letter. */
@@ -39,12 +39,12 @@ export function capitalise(line: Line): Line {
   return [{ ...first, text: letter.toUpperCase() + first.text.slice(letter.length) }, ...otherSpans]
 }
 
-export function cell(...lines: readonly Line[]): CardCell {
-  return { lines: dropEmpty(lines) }
+export function makeCell(...lines: readonly Line[]): CardCell {
+  return { lines: dropEmptyLines(lines) }
 }
 
 /** A list as a part of a section; no part if the list is empty. */
-export function listPart(
+export function makeListPart(
   items: readonly (Line | CardList['items'][number])[],
   options: Partial<Pick<CardList, 'heading' | 'box' | 'picture'>> = {},
 ): CardList[] {
@@ -53,6 +53,6 @@ export function listPart(
   return [{ kind: 'list', box: false, ...options, items: fullItems }]
 }
 
-export function plainText(line: Line): string {
+export function joinSpans(line: Line): string {
   return line.map(({ text }) => text).join('')
 }

@@ -2,15 +2,15 @@
  * Breaks text at spaces into lines of at most `width` characters, but not at no-break spaces. A longer word is alone on its
  * line.
  */
-export function wrapText(text: string, width: number, lead: string, follow: string): string[] {
+export function wrapText(text: string, width: number, firstPrefix: string, nextPrefix: string): string[] {
   const lines: string[] = []
-  let line = lead
+  let line = firstPrefix
   let isEmpty = true
   for (const word of text.split(/ +/).filter((piece) => piece !== '')) {
     const longerLine = isEmpty ? line + word : `${line} ${word}`
     if (!isEmpty && Array.from(longerLine).length > width) {
       lines.push(line)
-      line = follow + word
+      line = nextPrefix + word
     } else line = longerLine
     isEmpty = false
   }

@@ -64,133 +64,138 @@ export function importReadings(
   if (edition !== '2016' && edition !== '2020')
     throw refuse('options.edition', edition, "'2016' or '2020'", 'string')
   const findings: Finding<ImportCodes>[] = []
-  const addFinding = <Code extends keyof ImportCodes>(
-    code: Code,
-    path: string,
-    params: ImportCodes[Code],
-  ) => {
+  const addError = <Code extends keyof ImportCodes>(code: Code, path: string, params: ImportCodes[Code]) => {
     const finding = { code, severity: 'error', document: { kind: 'text' }, path, params }
     findings.push(finding as Finding<ImportCodes>)
   }
   /** The value of a key, without regard to capitals. */
-  const field = (object: object, path: string, ...names: string[]): unknown => {
-    let found: { readonly key: string; readonly value: unknown } | undefined
+  const getField = (object: object, path: string, ...names: string[]): unknown => {
+    let match: { readonly key: string; readonly value: unknown } | undefined
     for (const [key, value] of Object.entries(object)) {
       if (!names.includes(key.toLowerCase())) continue
-      if (found !== undefined && found.value !== value) {
-        addFinding('interval/import-ambiguous-key', path, { one: found.key, other: key })
+      if (match !== undefined && match.value !== value) {
+        addError('interval/import-ambiguous-key', path, { one: match.key, other: key })
         return undefined
       }
-      found = { key, value }
+      match = { key, value }
     }
-    return found?.value
+    return match?.value
   }
 
-  const machines: ImportedMachine[] = []
-  for (const { machine, path } of findMachines(input, field)) {
+  const importedMachines: ImportedMachine[] = []
+  for (const { machine, path } of findMachines(input, getField)) {
     const hours: MeterReading[] = []
-    const hourEntries = field(machine, path, 'cumulativeoperatinghours')
-    for (const { entry, at } of entriesOf(hourEntries, `${path}/CumulativeOperatingHours`)) {
-      const reading = readEntry(entry, at, 'hours', field(entry, at, 'hour', 'hours'), 'h')
+    const rawHours = getField(machine, path, 'cumulativeoperatinghours')
+    for (const { entry, entryPath } of listEntries(rawHours, `${path}/CumulativeOperatingHours`)) {
+      const reading = parseEntry(entry, entryPath, 'hours', getField(entry, entryPath, 'hour', 'hours'), 'h')
       if (reading !== undefined) hours.push(reading)
     }
-    const byUnit = new Map<DistanceUnit, MeterReading[]>()
-    for (const { entry, at } of entriesOf(field(machine, path, 'distance'), `${path}/Distance`)) {
-      const written = field(entry, at, 'odometerunits', 'odometerunit')
-      const unit = readUnit(written)
+    const readingsByUnit = new Map<DistanceUnit, MeterReading[]>()
+    for (const { entry, entryPath } of listEntries(getField(machine, path, 'distance'), `${path}/Distance`)) {
+      const rawUnit = getField(entry, entryPath, 'odometerunits', 'odometerunit')
+      const unit = parseUnit(rawUnit)
       if (unit === undefined) {
-        addFinding('interval/import-unit', at, { unit: shorten(written) })
+        addError('interval/import-unit', entryPath, { unit: shortenValue(rawUnit) })
         continue
       }
-      const reading = readEntry(entry, at, 'distance', field(entry, at, 'odometer'), unit)
-      if (reading !== undefined) byUnit.set(unit, [...(byUnit.get(unit) ?? []), reading])
+      const reading = parseEntry(entry, entryPath, 'distance', getField(entry, entryPath, 'odometer'), unit)
+      if (reading !== undefined) readingsByUnit.set(unit, [...(readingsByUnit.get(unit) ?? []), reading])
     }
-    if (byUnit.size > 1)
-      addFinding('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
-    const [distance] = byUnit.size === 1 ? byUnit : []
-    const headerEntry = field(machine, path, 'equipmentheader')
-    const header = isObject(headerEntry) ? readHeader(headerEntry, path) : {}
-    const meter = distance && { unit: distance[0], readings: distance[1].sort(byDate) }
-    machines.push(dropUndefined({ path, header, hours: hours.sort(byDate), distance: meter }))
+    if (readingsByUnit.size > 1)
+      addError('interval/import-mixed-units', `${path}/Distance`, { units: [...readingsByUnit.keys()] })
+    const [distance] = readingsByUnit.size === 1 ? readingsByUnit : []
+    const rawHeader = getField(machine, path, 'equipmentheader')
+    const header = isObject(rawHeader) ? parseHeader(rawHeader, path) : {}
+    const distanceMeter = distance && { unit: distance[0], readings: distance[1].sort(compareByDate) }
+    importedMachines.push(
+      dropUndefined({ path, header, hours: hours.sort(compareByDate), distance: distanceMeter }),
+    )
   }
-  if (machines.length === 0) {
-    addFinding('interval/import-no-machines', '', {})
+  if (importedMachines.length === 0) {
+    addError('interval/import-no-machines', '', {})
     return { ok: false, findings }
   }
-  return { ok: true, value: { standard: `ISO/TS 15143-3:${edition}`, machines }, findings }
+  return { ok: true, value: { standard: `ISO/TS 15143-3:${edition}`, machines: importedMachines }, findings }
 
-  function readEntry(
+  function parseEntry(
     entry: object,
-    at: string,
-    meter: 'hours' | 'distance',
-    written: unknown,
+    entryPath: string,
+    meterName: 'hours' | 'distance',
+    rawValue: unknown,
     unit: 'h' | DistanceUnit,
   ): MeterReading | undefined {
-    const timeStamp = field(entry, at, 'datetime')
+    const timeStamp = getField(entry, entryPath, 'datetime')
     const date =
       typeof timeStamp === 'string' && /^.{10}($|[T ])/.test(timeStamp) ? timeStamp.slice(0, 10) : undefined
     if (!isDate(date)) {
-      addFinding('interval/import-date', at, { text: shorten(timeStamp) })
+      addError('interval/import-date', entryPath, { text: shortenValue(timeStamp) })
       return undefined
     }
     const value =
-      typeof written === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(written) ? Number(written) : written
+      typeof rawValue === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(rawValue)
+        ? Number(rawValue)
+        : rawValue
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
-    if (typeof value !== 'number' || !(count >= 0 && count <= MAX_METER_COUNT[meter])) {
-      const largest = { value: MAX_METER_COUNT[meter] / countsPer(unit), unit }
-      addFinding('interval/reading-out-of-bounds', at, { meter, value: shorten(written), largest })
+    if (typeof value !== 'number' || !(count >= 0 && count <= MAX_METER_COUNT[meterName])) {
+      const largest = { value: MAX_METER_COUNT[meterName] / countsPer(unit), unit }
+      addError('interval/reading-out-of-bounds', entryPath, {
+        meter: meterName,
+        value: shortenValue(rawValue),
+        largest,
+      })
       return undefined
     }
     return { date, value }
   }
 
-  function readHeader(headerEntry: object, path: string): ImportedMachine['header'] {
-    const text = (name: string): string | undefined => {
-      const value = field(headerEntry, `${path}/EquipmentHeader`, name)
+  function parseHeader(rawHeader: object, path: string): ImportedMachine['header'] {
+    const getText = (name: string): string | undefined => {
+      const value = getField(rawHeader, `${path}/EquipmentHeader`, name)
       return typeof value === 'string' || typeof value === 'number' ? String(value) : undefined
     }
     return dropUndefined({
-      make: text('oemname'),
-      model: text('model'),
-      equipmentId: text('equipmentid'),
-      serial: text('serialnumber'),
-      pin: text('pin'),
+      make: getText('oemname'),
+      model: getText('model'),
+      equipmentId: getText('equipmentid'),
+      serial: getText('serialnumber'),
+      pin: getText('pin'),
     })
   }
 }
 
-type Field = (object: object, path: string, ...names: string[]) => unknown
+type GetField = (object: object, path: string, ...names: string[]) => unknown
 
 function* findMachines(
   input: unknown,
-  field: Field,
+  getField: GetField,
 ): Generator<{ readonly machine: object; readonly path: string }> {
   if (!isObject(input)) return
-  let list: unknown = input
+  let entries: unknown = input
   let path = ''
   if (!Array.isArray(input)) {
-    const fleet = field(input, '', 'fleet')
-    const holder = isObject(fleet) && !Array.isArray(fleet) ? fleet : input
-    path = holder === input ? '' : '/Fleet'
-    const equipment = field(holder, path, 'equipment')
-    list = equipment ?? (MACHINE_KEYS.some((key) => field(holder, path, key) !== undefined) ? holder : [])
+    const fleet = getField(input, '', 'fleet')
+    const parent = isObject(fleet) && !Array.isArray(fleet) ? fleet : input
+    path = parent === input ? '' : '/Fleet'
+    const equipment = getField(parent, path, 'equipment')
+    entries =
+      equipment ?? (MACHINE_KEYS.some((key) => getField(parent, path, key) !== undefined) ? parent : [])
     if (equipment !== undefined) path += '/Equipment'
   }
-  for (const { entry, at } of entriesOf(list, path)) yield { machine: entry, path: at }
+  for (const { entry, entryPath } of listEntries(entries, path)) yield { machine: entry, path: entryPath }
 }
 
 const MACHINE_KEYS = ['equipmentheader', 'cumulativeoperatinghours', 'distance']
 
 /** One object, or each object of a list. */
-function* entriesOf(
+function* listEntries(
   value: unknown,
   path: string,
-): Generator<{ readonly entry: object; readonly at: string }> {
+): Generator<{ readonly entry: object; readonly entryPath: string }> {
   if (Array.isArray(value)) {
     for (const [index, entry] of value.entries()) {
-      if (isObject(entry)) yield { entry, at: `${path}/${index}` }
+      if (isObject(entry)) yield { entry, entryPath: `${path}/${index}` }
     }
-  } else if (isObject(value)) yield { entry: value, at: path }
+  } else if (isObject(value)) yield { entry: value, entryPath: path }
 }
 
 function isObject(value: unknown): value is object {
@@ -199,15 +204,15 @@ function isObject(value: unknown): value is object {
 
 const DISTANCE_UNITS = /^(?:(km|kilomet(?:re|er)s?)|mi|miles?)$/i
 
-function readUnit(written: unknown): DistanceUnit | undefined {
-  const match = typeof written === 'string' ? DISTANCE_UNITS.exec(written.trim().slice(0, 20)) : null
-  return match === null ? undefined : match[1] === undefined ? 'mi' : 'km'
+function parseUnit(rawUnit: unknown): DistanceUnit | undefined {
+  const unitMatch = typeof rawUnit === 'string' ? DISTANCE_UNITS.exec(rawUnit.trim().slice(0, 20)) : null
+  return unitMatch === null ? undefined : unitMatch[1] === undefined ? 'mi' : 'km'
 }
 
-function shorten(value: unknown): string {
+function shortenValue(value: unknown): string {
   return typeof value === 'object' && value !== null ? 'an object' : String(value).slice(0, 40)
 }
 
-function byDate(one: MeterReading, other: MeterReading): number {
-  return one.date < other.date ? -1 : one.date > other.date ? 1 : one.value - other.value
+function compareByDate(first: MeterReading, second: MeterReading): number {
+  return first.date < second.date ? -1 : first.date > second.date ? 1 : first.value - second.value
 }

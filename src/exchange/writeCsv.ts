@@ -8,6 +8,6 @@ export function writeCsv(rows: readonly (readonly (string | number | undefined)[
 
 function writeCell(cell: string | number | undefined = ''): string {
   if (typeof cell === 'number') return String(cell)
-  const safe = /^\s*[=+\-@\t\r＝＋－＠]/u.test(cell) ? `'${cell}` : cell
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe
+  const safeCell = /^\s*[=+\-@\t\r＝＋－＠]/u.test(cell) ? `'${cell}` : cell
+  return /[",\r\n]/.test(safeCell) ? `"${safeCell.replaceAll('"', '""')}"` : safeCell
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { figureLines } from '../../src/card/figureLines.js'
 import { insertSpans } from '../../src/card/insertSpans.js'
 import { joinLines } from '../../src/card/spans.js'
+import { writeFigure } from '../../src/card/writeFigure.js'
 import { en } from '../../src/message/en/index.js'
 import type { PlannedFigure } from '../../src/service/index.js'
 import { type Line, renderText } from '../../src/v1/card.js'
@@ -57,7 +57,7 @@ function shown(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: 
     path: '',
     resolved: { kind: 'stated', value, trace: { path: '', reasons: [] } },
   }
-  const { main, notes } = figureLines(context, figure as PlannedFigure, 0)
+  const { main, notes } = writeFigure(context, figure as PlannedFigure, 0)
   return [write(main), ...notes.map(write)].join(' | ')
 }
 

@@ -1,13 +1,13 @@
 import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
-import { element, tag } from './element.js'
+import { createElement, createTag } from './createElement.js'
 
 /** A line drawing in its view box: paths of thin and thick lines, and filled paths. */
 interface Drawing {
   readonly box: string
   readonly thin?: string
   readonly thick?: string
-  readonly full?: string
+  readonly filled?: string
 }
 
 const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
@@ -15,19 +15,19 @@ const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
     box: '0 0 120 84',
     thick: 'M4 32H30C34 14 46 6 60 6S86 14 90 32H116M4 50H30C34 66 44 74 54 75M66 75C76 74 86 66 90 50H116',
     thin: 'M33 44H87M36 50H84M39 56H81M44 62H76M50 68H70M96 22L112 12M104 12H112V19',
-    full: 'M53 71H67V80H53ZM86 37H98V47H86ZM60 81.500C57 81.5 60 84 60 84S63 81.5 60 81.500Z',
+    filled: 'M53 71H67V80H53ZM86 37H98V47H86ZM60 81.500C57 81.5 60 84 60 84S63 81.5 60 81.500Z',
   },
   washer: {
     box: '0 0 120 84',
     thick: 'M4 46H42V80M116 46H78V80M36 10H84V30H36ZM44 40V76H76V40',
     thin: 'M8 56L18 46M8 68L30 46M10 78L40 48M22 78L42 58M34 78L42 70M78 58L90 46M78 70L102 46M80 80L112 48M92 80L116 56M104 80L116 68M44 48L76 44M44 56L76 52M44 64L76 60M44 72L76 68M100 14L90 34M90 34L98 28M90 34L89 25',
-    full: 'M30 32H44V44H30ZM76 32H90V44H76ZM30 30H90V32H30Z',
+    filled: 'M30 32H44V44H30ZM76 32H90V44H76ZM30 30H90V32H30Z',
   },
   'wheel marks': {
     box: '0 0 180 60',
     thick: 'M30 6A24 24 0 1 0 30.010 6ZM90 6A24 24 0 1 0 90.010 6ZM150 6A24 24 0 1 0 150.010 6Z',
     thin: 'M30 23A7 7 0 1 0 30.010 23ZM90 23A7 7 0 1 0 90.010 23ZM150 23A7 7 0 1 0 150.010 23Z',
-    full: 'M30 52L25 42H35ZM112 30L102 25V35ZM150 8L145 18H155Z',
+    filled: 'M30 52L25 42H35ZM112 30L102 25V35ZM150 8L145 18H155Z',
   },
   pour: {
     box: '0 0 120 84',
@@ -38,28 +38,28 @@ const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
 }
 
 /** A small drawing with its meaning in words for readers who cannot see it. */
-export function pictureHtml(name: PictureName, meaning: string): Element {
-  const { box, thin, thick, full } = DRAWINGS[name]
-  const round = { strokeLinejoin: 'round', strokeLinecap: 'round' }
-  const stroke = (d: string | undefined, strokeWidth: string) =>
-    d && element('path', { d, fill: 'none', stroke: 'currentColor', strokeWidth, ...round })
-  return element(
+export function drawPicture(name: PictureName, meaning: string): Element {
+  const { box, thin, thick, filled } = DRAWINGS[name]
+  const roundEnds = { strokeLinejoin: 'round', strokeLinecap: 'round' }
+  const drawStroke = (d: string | undefined, strokeWidth: string) =>
+    d && createElement('path', { d, fill: 'none', stroke: 'currentColor', strokeWidth, ...roundEnds })
+  return createElement(
     `svg.picture.${name.replace(' ', '-')}`,
     { viewBox: box, role: 'img', focusable: 'false' },
-    tag('title', meaning),
-    stroke(thin, '1.25'),
-    stroke(thick, '2.75'),
-    full && element('path', { d: full, fill: 'currentColor' }),
+    createTag('title', meaning),
+    drawStroke(thin, '1.25'),
+    drawStroke(thick, '2.75'),
+    filled && createElement('path', { d: filled, fill: 'currentColor' }),
   )
 }
 
 /** The safety alert symbol in front of a caution. */
-export function cautionSign(): Element {
-  const line = { stroke: 'currentColor', strokeWidth: '2.2' }
-  return element(
+export function drawCautionSign(): Element {
+  const stroke = { stroke: 'currentColor', strokeWidth: '2.2' }
+  return createElement(
     'svg.sign-caution',
     { viewBox: '0 0 24 22', ariaHidden: 'true', focusable: 'false' },
-    element('path', { d: 'M12 1.500L23 20.500H1Z', fill: 'none', ...line, strokeLinejoin: 'round' }),
-    element('path', { d: 'M12 8V14M12 16.500V18', ...line, strokeWidth: '2.4' }),
+    createElement('path', { d: 'M12 1.500L23 20.500H1Z', fill: 'none', ...stroke, strokeLinejoin: 'round' }),
+    createElement('path', { d: 'M12 8V14M12 16.500V18', ...stroke, strokeWidth: '2.4' }),
   )
 }

@@ -3,7 +3,7 @@ import type { Element, ElementContent, Properties } from 'hast'
 type Child = ElementContent | string | undefined | readonly (ElementContent | string | undefined)[]
 
 /** An HTML element; strings become text, which is escaped later. `p.note` has the class `note`. */
-export function element(name: string, properties: Properties, ...children: readonly Child[]): Element {
+export function createElement(name: string, properties: Properties, ...children: readonly Child[]): Element {
   const [tagName = '', ...className] = name.split('.')
   const content = children
     .flat()
@@ -14,6 +14,6 @@ export function element(name: string, properties: Properties, ...children: reado
 }
 
 /** An element without properties except its class. */
-export function tag(name: string, ...children: readonly Child[]): Element {
-  return element(name, {}, ...children)
+export function createTag(name: string, ...children: readonly Child[]): Element {
+  return createElement(name, {}, ...children)
 }

@@ -1,0 +1,147 @@
+import { measureOf } from '../quantity/index.js'
+import type { PartName, PlannedFigure } from '../service/index.js'
+import { type CardContext, writePart, writeQuantity } from './cardContext.js'
+import type { CardFigurePanel, CardSection, FigurePanelRow, Line } from './cardParts.js'
+import { addLabel, capitalise, dropEmptyLines, joinLines, quoteText, writeWords } from './spans.js'
+import { writeDrive, writeFigure, writeSecondaryFigures } from './writeFigure.js'
+
+/** Roles that other parts of the card show. */
+const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
+  'interval',
+  'seal',
+  'place',
+  'mass',
+])
+const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
+
+/** The opening, cover, filter or shield that a path of the sheet belongs to. */
+function findOwner(path: string): string {
+  return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
+}
+
+/** The place and the drive of a part, shown under its torque. */
+function writePartNote(context: CardContext, part: PartName): Line {
+  const { plan } = context
+  const owner = findOwner(part.path)
+  const notes: Line[] = []
+  for (const [index, figure] of plan.figures.entries())
+    if (figure.role === 'place' && findOwner(figure.path) === owner) {
+      const { main } = writeFigure(context, figure, index)
+      notes.push(
+        figure.resolved.kind === 'stated' ? main : [...writeWords(`${context.words.roles.place} `), ...main],
+      )
+    }
+  for (const [index, tool] of plan.tools.entries())
+    if (tool.kind === 'socket' && tool.for.some(({ path }) => findOwner(path) === owner))
+      notes.push(writeDrive(context, tool.drive, `/tools/${index}/drive`))
+  return joinLines(notes, ' · ')
+}
+
+/** The word for a level figure: a time, a depth or a temperature. */
+function findLevelWord({ words }: CardContext, { role, resolved }: PlannedFigure): string | undefined {
+  if (role !== 'level' || resolved.kind !== 'stated' || !('unit' in resolved.value)) return undefined
+  const measure = measureOf(resolved.value.unit)
+  return measure === 'duration' || measure === 'length' || measure === 'temperature'
+    ? words.levels[measure]
+    : undefined
+}
+
+function buildFigureRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
+  const { role, part, resolved } = figure
+  const lines = writeFigure(context, figure, index)
+  const isTightening = role === 'tightening'
+  const label = isTightening
+    ? capitalise(writePart(part, `/figures/${index}/part`, false))
+    : quoteText(findLevelWord(context, figure) ?? context.words.roles[role], `/figures/${index}/role`)
+  const isGap = resolved.kind !== 'stated'
+  const notes = [
+    joinLines(writeSecondaryFigures(context, lines), ' · '),
+    ...(isTightening && !isGap ? [] : lines.notes),
+    isTightening ? writePartNote(context, part) : [],
+  ]
+  return {
+    label,
+    value: lines.main,
+    size: LARGE_ROLES.has(role) && !isGap ? 'large' : 'small',
+    notes: dropEmptyLines(notes),
+  }
+}
+
+/** The oil chosen for the ambient temperature, or all permitted oils. */
+function buildOilRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
+  const row = buildFigureRow(context, figure, index)
+  const oilIndex = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
+  const choice = context.plan.oil[oilIndex]?.choice
+  if (choice === undefined) return { ...row, size: 'middle' }
+  const permitted = addLabel(context.words.labels.permitted, joinLines([row.value, ...row.notes], ' '))
+  return {
+    ...row,
+    size: 'middle',
+    value: quoteText(choice, `/oil/${oilIndex}/choice`, 'printed'),
+    notes: [permitted],
+  }
+}
+
+/** The refill of one instance, with the sum of all instances below. */
+function buildRefillRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
+  const row = buildFigureRow(context, figure, index)
+  const oilIndex = context.plan.oil.findIndex((oil) => oil.refill === `/figures/${index}`)
+  const oil = context.plan.oil[oilIndex]
+  if (oil === undefined || oil.instances < 2 || oil.needed === undefined) return row
+  const total = [
+    ...writeWords(`${context.words.labels.each} × `),
+    ...quoteText(String(oil.instances), `/oil/${oilIndex}/instances`),
+    ...writeWords(` = `),
+    ...writeQuantity(context, oil.needed, `/oil/${oilIndex}/needed`, 'computed'),
+  ]
+  return { ...row, notes: [...row.notes, total] }
+}
+
+const ROW_BUILDERS: { readonly [role: string]: typeof buildFigureRow } = {
+  oils: buildOilRow,
+  refill: buildRefillRow,
+}
+
+type IndexedFigure = readonly [index: number, figure: PlannedFigure]
+
+function buildPanel(
+  context: CardContext,
+  gearcase: string,
+  figures: readonly IndexedFigure[],
+): CardFigurePanel {
+  const hasWheelMarks = context.plan.steps.some(
+    ({ part }) => part?.gearcase === gearcase && part?.wheelMark !== undefined,
+  )
+  return {
+    kind: 'plate',
+    name: capitalise(quoteText(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
+    picture: hasWheelMarks ? 'wheel marks' : 'plug',
+    rows: figures.map(([index, figure]) =>
+      (ROW_BUILDERS[figure.role] ?? buildFigureRow)(context, figure, index),
+    ),
+  }
+}
+
+/** A panel of figures for each gearcase: refill and oil first, then the torques of the openings, then the others. */
+export function buildFiguresSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const panels = new Map<string, IndexedFigure[]>()
+  const seenKeys = new Set<string>()
+  for (const [index, figure] of plan.figures.entries()) {
+    const key = `${figure.role} ${figure.path}`
+    const { gearcase } = figure.part
+    if (ROLES_SHOWN_ELSEWHERE.has(figure.role) || seenKeys.has(key) || gearcase === undefined) continue
+    seenKeys.add(key)
+    panels.set(gearcase, [...(panels.get(gearcase) ?? []), [index, figure]])
+  }
+  const rankFigure = ([, { role }]: IndexedFigure) =>
+    ['refill', 'oils', 'additive', 'tightening'].indexOf(role) + 1 || 9
+  const parts = [...panels].map(([gearcase, figures]) =>
+    buildPanel(
+      context,
+      gearcase,
+      figures.sort((first, second) => rankFigure(first) - rankFigure(second)),
+    ),
+  )
+  return { id: 'figures', heading: words.sections.figures, parts }
+}

@@ -1,0 +1,50 @@
+import type { PlannedWait } from '../service/index.js'
+import { type CardContext, writeDuration, writePart, writeReason, writeReasons } from './cardContext.js'
+import type { CardCell, CardSection, CardTable } from './cardParts.js'
+import { roundWaitSeconds } from './roundWaitSeconds.js'
+import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from './spans.js'
+
+/** What the first line already says. */
+const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['service/time-sum', 'service/time-open'])
+
+function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
+  const { waits, labels } = context.words
+  const pointer = `/waits/${index}`
+  const isKnown = wait.seconds !== undefined
+  const notes = isKnown
+    ? wait.reasons.flatMap((reason, reasonIndex) =>
+        reason.code === 'service/warm-the-bottle'
+          ? [writeReason(context, reason, `${pointer}/reasons/${reasonIndex}`)]
+          : [],
+      )
+    : writeReasons(context, wait.reasons, `${pointer}/reasons`)
+  const duration = writeDuration(context, roundWaitSeconds(wait), `${pointer}/seconds`, 'computed')
+  const part = writePart(wait.part, `${pointer}/part`)
+  return [
+    makeCell(capitalise(joinLines([part, quoteText(waits[wait.kind], `${pointer}/kind`)], ': '))),
+    makeCell(isKnown && wait.kind === 'pour' ? [...writeWords(`${labels.about} `), ...duration] : duration),
+    makeCell(wait.kind === 'pour' ? writeWords(isKnown ? labels.fromPour : labels.untilDry) : [], ...notes),
+  ]
+}
+
+/** The waiting times for the hose, the drain, the sealant and the oil level. */
+export function buildWaitsSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { wait, time, of } = words.columns
+  const { workingTime, houseEstimate, ownRecords } = words.labels
+  if (plan.steps.length === 0) return { id: 'waits', heading: words.sections.waits, parts: [] }
+  const rows = plan.waits.map((entry, index) => buildWaitRow(context, entry, index))
+  const caption = writeWords(words.captions.waits)
+  const table: CardTable = { kind: 'table', caption, columns: [wait, time, of], rows }
+  const workingMinutes = writeDuration(
+    context,
+    Math.round(plan.time.minutes) * 60,
+    '/time/minutes',
+    'computed',
+  )
+  const basis = plan.time.basis === 'own records' ? ownRecords : houseEstimate
+  const timeLine = [...addLabel(workingTime, workingMinutes), ...writeWords(` (${basis})`)]
+  const otherReasons = writeReasons(context, plan.time.reasons, '/time/reasons', CODES_SHOWN_ELSEWHERE)
+  const list = makeListPart([timeLine, ...otherReasons], { picture: 'pour' })
+  return { id: 'waits', heading: words.sections.waits, parts: rows.length === 0 ? list : [table, ...list] }
+}

@@ -1,0 +1,168 @@
+import type { Element, ElementContent } from 'hast'
+import type {
+  CardBlanks,
+  CardCaution,
+  CardCell,
+  CardFigurePanel,
+  CardList,
+  CardModel,
+  CardPart,
+  CardStep,
+  CardSteps,
+  CardTable,
+} from '../cardParts.js'
+import { createElement, createTag } from './createElement.js'
+import { drawTorque, drawTorqueLegend } from './drawTorque.js'
+import { drawCautionSign, drawPicture } from './pictures.js'
+import { renderCaution, renderLine, renderLines } from './renderLine.js'
+
+type Marks = CardModel['marks']
+
+const createBox = () => createElement('span.box', { ariaHidden: 'true' })
+
+function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): ElementContent[] {
+  return [
+    ...(first === undefined ? [] : [createTag('div.main', renderLine(first))]),
+    ...renderLines(otherLines, 'note'),
+    ...(drawing === undefined ? [] : [drawTorque(drawing)]),
+  ]
+}
+
+/** A table with explicit roles, since the block layout on narrow screens removes them. */
+function renderTable({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
+  const renderTableCell = (cell: CardCell, index: number): Element => {
+    if (index === 0) return createElement('th', { scope: 'row', role: 'rowheader' }, renderCell(cell))
+    const className = cell.lines.length === 0 ? ['empty'] : []
+    const properties = { role: 'cell', className, dataLabel: columns[index] ?? '' }
+    return createElement('td', properties, createTag('div', renderCell(cell)))
+  }
+  const renderRow = (cells: readonly Element[]) => createElement('tr', { role: 'row' }, cells)
+  const headCells = columns.map((column) =>
+    createElement('th', { scope: 'col', role: 'columnheader' }, column),
+  )
+  const hasDrawing = rows.some((row) => row.some((cell) => cell.drawing !== undefined))
+  return [
+    createElement(
+      'table',
+      { role: 'table' },
+      createTag('caption', renderLine(caption)),
+      createElement('thead', { role: 'rowgroup' }, renderRow(headCells)),
+      createElement(
+        'tbody',
+        { role: 'rowgroup' },
+        rows.map((row) => renderRow(row.map(renderTableCell))),
+      ),
+    ),
+    ...(hasDrawing ? [drawTorqueLegend(marks.legend)] : []),
+  ]
+}
+
+function renderPicture(picture: CardList['picture'], marks: Marks): Element[] {
+  return picture === undefined ? [] : [drawPicture(picture, marks.pictures[picture])]
+}
+
+function renderList(list: CardList, marks: Marks): Element {
+  const items = list.items.map(({ line, notes }) =>
+    createTag(
+      'li',
+      list.box ? createBox() : undefined,
+      createTag('div', createTag('div.main', renderLine(line)), renderLines(notes, 'note')),
+    ),
+  )
+  return createTag(
+    'div.list',
+    list.heading === undefined ? undefined : createTag('h3', list.heading),
+    renderPicture(list.picture, marks),
+    createElement('ul', { role: 'list', className: list.box ? ['boxed'] : [] }, items),
+  )
+}
+
+function renderPanel(panel: CardFigurePanel, marks: Marks): Element {
+  const rows = panel.rows.map(({ label, value, size, notes }) =>
+    createTag(
+      `div.row.${size}`,
+      createTag('dt', renderLine(label)),
+      createTag('dd', createTag('div.main', renderLine(value)), renderLines(notes, 'note')),
+    ),
+  )
+  const head = createTag(
+    'div.plate-head',
+    createTag('h3', renderLine(panel.name)),
+    renderPicture(panel.picture, marks),
+  )
+  return createTag('article.plate', head, createTag('dl', rows))
+}
+
+function renderCautionBox(caution: CardCaution): Element {
+  const text = createTag('div', renderCaution(caution))
+  return caution.notice
+    ? createTag('div.caution.notice', text)
+    : createTag('div.caution', drawCautionSign(), text)
+}
+
+function renderStep(
+  { number, steps, cautions, full, short, note }: CardStep,
+  extent: CardModel['extent'],
+): Element {
+  const text = renderLine(extent === 'full' ? full : short)
+  const noteHtml = note === undefined ? undefined : createTag('div.note', renderLine(note))
+  return createElement(
+    'li',
+    { dataSteps: steps.join(' ') },
+    cautions.map(renderCautionBox),
+    createTag(
+      'div.step',
+      createBox(),
+      createTag('span.number', String(number)),
+      createTag('div', text, noteHtml),
+    ),
+  )
+}
+
+function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Element {
+  return createTag(
+    'div.steps',
+    groups.map(({ heading, steps }) =>
+      createTag(
+        'div.group',
+        createTag('h3', renderLine(heading)),
+        createElement(
+          'ol',
+          { role: 'list', start: steps[0]?.number ?? 1 },
+          steps.map((step) => renderStep(step, extent)),
+        ),
+      ),
+    ),
+  )
+}
+
+function renderBlanks({ heading, fields }: CardBlanks): Element {
+  const blanks = fields.map(({ label, choices }) =>
+    createTag(
+      choices === undefined ? 'div.blank' : 'div.blank.ticks',
+      createTag('span.label', label),
+      choices?.map((choice) => createTag('span.choice', createBox(), choice)) ?? createTag('span.line'),
+    ),
+  )
+  const head = heading === undefined ? undefined : createTag('h3', renderLine(heading))
+  return createTag('div.blanks', head, createTag('div.fields', blanks))
+}
+
+/** One part of a section. */
+export function renderPart(
+  part: CardPart,
+  { extent, marks }: Pick<CardModel, 'extent' | 'marks'>,
+): Element[] {
+  switch (part.kind) {
+    case 'table':
+      return renderTable(part, marks)
+    case 'list':
+      return [renderList(part, marks)]
+    case 'plate':
+      return [renderPanel(part, marks)]
+    case 'steps':
+      return [renderSteps(part, extent)]
+    case 'blanks':
+      return [renderBlanks(part)]
+  }
+}
