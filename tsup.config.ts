@@ -147,7 +147,7 @@ export default defineConfig([
     ...SHARED,
     entry: {
       ...files(ENTRIES.filter((name) => !SINGLE_FILES.includes(name))),
-      ...files(['cli/readOptions', 'cli/safeLine', 'cli/saveFile', ...COMMANDS]),
+      ...files(['cli/readOptions', 'cli/cleanLine', 'cli/saveFile', ...COMMANDS]),
       ...CHUNKS,
     },
     splitting: true,
@@ -164,7 +164,7 @@ export default defineConfig([
     entry: files(['cli/main']),
     splitting: false,
     format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine|saveFile)\.js$/],
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|cleanLine|saveFile)\.js$/],
   },
   {
     ...SHARED,

@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config'
 import ProgressReporter from './support/progressReporter.js'
 
 /** Files that swap a module for another one, or measure the heap: they need a process to themselves. */
-const ALONE = ['test/quantity/convertPaths.test.ts', 'test/interval/dueLines.test.ts']
+const ALONE = ['test/quantity/convertPaths.test.ts', 'test/interval/judgeRowLines.test.ts']
 
 /** What `npm run test:all` runs on top of `npm test`: the browser, and the types of the packed library. */
 const LONG = process.env['DRIVETRAIN_LONG'] === '1' ? [] : ['test/**/*.long.test.ts']

@@ -7,7 +7,7 @@ export interface AddedReadings {
   readonly log: MachineLog
   readonly added: Readonly<Record<MeterName, number>>
   /** Number of days that already had a reading in the log. */
-  readonly kept: number
+  readonly keptDays: number
   /** Meters that the log does not have. */
   readonly missingMeters: readonly MeterName[]
 }
@@ -40,7 +40,7 @@ export function addReadings(
       },
     },
     added: { hours: hourMeter.added, distance: odometer.added },
-    kept: hourMeter.kept + odometer.kept,
+    keptDays: hourMeter.keptDays + odometer.keptDays,
     missingMeters: [
       ...(meters.hours === undefined && hours.length > 0 ? (['hours'] as const) : []),
       ...(meters.distance === undefined && distances.length > 0 ? (['distance'] as const) : []),
@@ -50,15 +50,15 @@ export function addReadings(
 
 function mergeReadings<Meter extends { readonly readings: readonly MeterReading[] }>(
   meter: Meter | undefined,
-  sent: readonly MeterReading[],
-): { readonly meter?: Meter; readonly added: number; readonly kept: number } {
-  if (meter === undefined) return { added: 0, kept: 0 }
+  imported: readonly MeterReading[],
+): { readonly meter?: Meter; readonly added: number; readonly keptDays: number } {
+  if (meter === undefined) return { added: 0, keptDays: 0 }
   const days = new Set(meter.readings.map(({ date }) => date))
   // Sent readings are sorted by day and value: the last of a day overwrites the others.
-  const byDay = new Map(sent.map((reading) => [reading.date, reading]))
-  const added = [...byDay.values()].filter(({ date }) => !days.has(date))
+  const readingByDay = new Map(imported.map((reading) => [reading.date, reading]))
+  const added = [...readingByDay.values()].filter(({ date }) => !days.has(date))
   const readings = [...meter.readings, ...added].sort((first, second) =>
     first.date < second.date ? -1 : first.date > second.date ? 1 : 0,
   )
-  return { meter: { ...meter, readings }, added: added.length, kept: byDay.size - added.length }
+  return { meter: { ...meter, readings }, added: added.length, keptDays: readingByDay.size - added.length }
 }

@@ -5,30 +5,30 @@ import { openFaults } from '../record/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
 import type { MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import { cleanLine } from './cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './locatedFinding.js'
-import { documentsOf, findSheet, type ReadSet, readDocuments } from './readDocuments.js'
+import { type FileSet, findSheet, listDocuments, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { readProcedure } from './readProcedure.js'
-import { exitCodeOf, locateFindings } from './renderFindings.js'
-import { safeLine } from './safeLine.js'
+import { chooseExitCode, locateFindings } from './renderFindings.js'
 
 /** A log and its sheet, from one closed set. */
 export interface MachineFiles {
-  readonly read: ReadSet
+  readonly fileSet: FileSet
   readonly log: MachineLog
   readonly sheet: SpecSheet
 }
 
 /** The logs that the options choose, each with its sheet. */
-export function listMachines(sets: readonly ReadSet[], { machine }: Options): readonly MachineFiles[] {
-  const machines = sets.flatMap((read) =>
-    read.set.logs
+export function listMachines(sets: readonly FileSet[], { machine }: Options): readonly MachineFiles[] {
+  const machines = sets.flatMap((fileSet) =>
+    fileSet.set.logs
       .filter(({ document }) => machine === undefined || document.id === machine)
       .map(({ name, document }) => ({
-        read,
+        fileSet,
         log: document,
-        sheet: requireSheet(read, document, name ?? document.id),
+        sheet: requireSheet(fileSet, document, name ?? document.id),
       })),
   )
   if (machines.length === 0)
@@ -40,7 +40,7 @@ export function listMachines(sets: readonly ReadSet[], { machine }: Options): re
   return machines
 }
 
-function requireSheet({ set }: ReadSet, { sheet: { id, revision } }: MachineLog, name: string): SpecSheet {
+function requireSheet({ set }: FileSet, { sheet: { id, revision } }: MachineLog, name: string): SpecSheet {
   const sheets = set.sheets.map(({ document }) => document)
   const found = findSheet(sheets, { id, revision })
   if (found !== undefined) return found
@@ -56,7 +56,7 @@ export function chooseDueOptions(options: Options, log: MachineLog): DueOptions 
 }
 
 /** The toolbox and the stock of a closed set; two of a kind are refused. */
-export function chooseToolboxAndStock({ set }: ReadSet): {
+export function chooseToolboxAndStock({ set }: FileSet): {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
 } {
@@ -68,56 +68,69 @@ export function chooseToolboxAndStock({ set }: ReadSet): {
 
 /** Plans the visit to one machine with the options. */
 export function planMachine(
-  { log, sheet: stated, read }: MachineFiles,
+  { log, sheet: sheetOnFile, fileSet }: MachineFiles,
   options: Options,
-  shelf: ReturnType<typeof chooseToolboxAndStock>,
+  toolboxAndStock: ReturnType<typeof chooseToolboxAndStock>,
   procedure?: ProcedureDocument,
   otherLogs?: readonly MachineLog[],
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, tolerancePercent, ambient, labourRate } = options
-  const sheet = options.samples.reduce(withSample, stated)
-  const faults = openFaults({ document: log }, read.set, { today })
-  const facts = dropUndefined({ sheet, log, today, ambient, procedure, ...shelf, faults, otherLogs })
+  const sheet = options.samples.reduce(addSample, sheetOnFile)
+  const faults = openFaults({ document: log }, fileSet.set, { today })
+  const facts = dropUndefined({
+    sheet,
+    log,
+    today,
+    ambient,
+    procedure,
+    ...toolboxAndStock,
+    faults,
+    otherLogs,
+  })
   const due = chooseDueOptions(options, log)
   return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, labourRate }))
 }
 
 /** The plan of one visit with all findings; no plan if a document has errors. */
-export interface PlannedFiles {
+export interface PlanFromFiles {
   readonly planned?: PlannedVisit
   readonly findings: readonly LocatedFinding[]
-  readonly code: ExitCode
+  readonly exitCode: ExitCode
 }
 
 /** Plans the visit to the machine that the files and options name. */
-export async function planFiles(command: string, options: Options, io: CliIo): Promise<PlannedFiles> {
+export async function planFromFiles(command: string, options: Options, io: CliIo): Promise<PlanFromFiles> {
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
   const sets = await readDocuments(options.paths, io)
   const path = options.procedure
-  const own = path === undefined ? undefined : await readProcedure('--procedure', path, io)
+  const ownProcedure = path === undefined ? undefined : await readProcedure('--procedure', path, io)
   const times = options.timesFrom.length === 0 ? [] : await readDocuments(options.timesFrom, io)
-  const allSets = [...sets, ...(own?.sets ?? []), ...times]
-  const reading = allSets.flatMap(({ findings }) => findings)
-  const failed = reading.some(({ severity }) => severity === 'error')
-  const { planned, findings } = failed
+  const allSets = [...sets, ...(ownProcedure?.sets ?? []), ...times]
+  const readFindings = allSets.flatMap(({ findings }) => findings)
+  const hasErrors = readFindings.some(({ severity }) => severity === 'error')
+  const { planned, findings } = hasErrors
     ? { planned: undefined, findings: [] }
-    : planSets(
+    : planFromSets(
         sets,
         options,
-        own?.procedure,
-        documentsOf(times, ({ logs }) => logs),
+        ownProcedure?.procedure,
+        listDocuments(times, ({ logs }) => logs),
       )
   if (planned?.value.procedure)
-    io.printError(safeLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
-  const located = locateFindings([...reading, ...findings], allSets)
-  return dropUndefined({ planned, findings: located, code: exitCodeOf(located, options.level) })
+    io.printError(cleanLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
+  const locatedFindings = locateFindings([...readFindings, ...findings], allSets)
+  return dropUndefined({
+    planned,
+    findings: locatedFindings,
+    exitCode: chooseExitCode(locatedFindings, options.level),
+  })
 }
 
-function planSets(
-  sets: readonly ReadSet[],
+function planFromSets(
+  sets: readonly FileSet[],
   options: Options,
-  own: ProcedureDocument | undefined,
+  ownProcedure: ProcedureDocument | undefined,
   otherLogs: readonly MachineLog[],
 ): { readonly planned: PlannedVisit | undefined; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
@@ -126,40 +139,52 @@ function planSets(
     throw new UsageError(
       `found ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
-  const { set } = machine.read
-  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read), own, otherLogs)
+  const { set } = machine.fileSet
+  const planned = planMachine(
+    machine,
+    options,
+    chooseToolboxAndStock(machine.fileSet),
+    ownProcedure,
+    otherLogs,
+  )
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
   // Findings of the plan name documents by id: add the file name.
-  const named = planned.findings.map((finding): Finding => {
+  const namedFindings = planned.findings.map((finding): Finding => {
     const { kind, id } = finding.document
     const file = documents.findLast(({ document }) => document.kind === kind && document.id === id)
-    const name = kind === 'procedure' && id === own?.id ? options.procedure : file?.name
+    const name = kind === 'procedure' && id === ownProcedure?.id ? options.procedure : file?.name
     return { ...finding, document: dropUndefined({ ...finding.document, name }) }
   })
   return {
     planned: planned.ok ? planned : undefined,
     // The writer's procedure is checked for this machine; in the folder it is not checked again.
-    findings: [...checkDocuments(withoutProcedure(set, own), { today: options.today }), ...named],
+    findings: [
+      ...checkDocuments(removeProcedure(set, ownProcedure), { today: options.today }),
+      ...namedFindings,
+    ],
   }
 }
 
-const withoutProcedure = (set: ReadSet['set'], own: ProcedureDocument | undefined): ReadSet['set'] => ({
+const removeProcedure = (
+  set: FileSet['set'],
+  ownProcedure: ProcedureDocument | undefined,
+): FileSet['set'] => ({
   ...set,
-  procedures: set.procedures.filter(({ document }) => document.id !== own?.id),
+  procedures: set.procedures.filter(({ document }) => document.id !== ownProcedure?.id),
 })
 
 /** The sheet as if its changes of this gearcase asked for an oil sample. */
-function withSample(sheet: SpecSheet, gearcase: string): SpecSheet {
+function addSample(sheet: SpecSheet, gearcase: string): SpecSheet {
   if (!Object.hasOwn(sheet.gearcases, gearcase))
     throw new UsageError(`--sample ${gearcase}: expected one of ${Object.keys(sheet.gearcases).join(', ')}`)
-  const isChange = ({ task, gearcases }: SpecSheet['services'][string]) =>
+  const isOilChange = ({ task, gearcases }: SpecSheet['services'][string]) =>
     task === 'change' && gearcases.includes(gearcase)
-  if (!Object.values(sheet.services).some(isChange))
+  if (!Object.values(sheet.services).some(isOilChange))
     throw new UsageError(`--sample ${gearcase}: the sheet has no oil change of this gearcase`)
   const services = Object.entries(sheet.services).map(([id, service]) => {
     const { samples = [] } = service
-    const isAdded = isChange(service) && !samples.includes(gearcase)
-    return [id, isAdded ? { ...service, samples: [...samples, gearcase] } : service]
+    const needsSample = isOilChange(service) && !samples.includes(gearcase)
+    return [id, needsSample ? { ...service, samples: [...samples, gearcase] } : service]
   })
   return { ...sheet, services: Object.fromEntries(services) }
 }

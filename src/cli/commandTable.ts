@@ -13,20 +13,20 @@ export interface CommandRow {
   /** Formats of `--format` besides text. */
   readonly formats: readonly string[]
   /** What an option means here, where it is not what the table of options says. */
-  readonly own?: { readonly [Name in OptionName]?: Partial<OptionRow> }
+  readonly overrides?: { readonly [Name in OptionName]?: Partial<OptionRow> }
   /** What its exit code means. */
-  readonly exit?: string
+  readonly exitCodes?: string
 }
 
-const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
-const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
+const DUE_SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
+const DUE_OPTIONS = ['today', 'machine', 'severity', ...DUE_SOON_OPTIONS, 'stale-days'] as const
 const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'sample', 'edition', 'tolerance'] as const
-const STEPS_OPTIONS = [...VISIT_OPTIONS, 'procedure', 'labour-rate', 'times-from'] as const
+const PLAN_OPTIONS = [...VISIT_OPTIONS, 'procedure', 'labour-rate', 'times-from'] as const
 
 const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const
-const ANSWER_EXIT = '0 yes, 1 no or cannot tell, 2 usage error.'
+const ANSWER_EXIT_CODES = '0 yes, 1 no or cannot tell, 2 usage error.'
 
-const FINDINGS_EXIT =
+const FINDINGS_EXIT_CODES =
   '0 no finding at or above the level, 1 findings, 2 usage error or a file that cannot be read.'
 
 export const COMMAND_TABLE = {
@@ -38,14 +38,14 @@ planned: what you do not fill in is not stated. A log names its sheet: give it w
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
     options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'format'],
     formats: ['json'],
-    own: {
+    overrides: {
       sheet: { help: 'the sheet that the log is for' },
       out: {
         value: 'FILE',
         help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
       },
     },
-    exit: '0 written, 1 the given sheet has errors, 2 usage error, or the file exists.',
+    exitCodes: '0 written, 1 the given sheet has errors, 2 usage error, or the file exists.',
   },
   check: {
     summary: 'report errors in documents',
@@ -56,8 +56,10 @@ were read and skipped (on standard error with --format json or sarif).`,
     example: 'check examples/tind-4',
     options: ['today', 'level', 'format'],
     formats: ['json', 'sarif'],
-    own: { today: { help: "reports readings and records after this day (default: this machine's clock)" } },
-    exit: FINDINGS_EXIT,
+    overrides: {
+      today: { help: "reports readings and records after this day (default: this machine's clock)" },
+    },
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   due: {
     summary: 'list the services that are due, and why',
@@ -78,7 +80,7 @@ A misspelt field gives a finding, and its row is "cannot tell"; other columns ar
     example: 'due --every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "2023-10-06 at 512.6 h"',
     options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
     formats: ['json'],
-    exit: `0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
+    exitCodes: `0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
 with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
   },
   plan: {
@@ -86,25 +88,25 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] <file or folder> ...'],
     help: 'Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.',
     example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
-    options: [...STEPS_OPTIONS, 'level', 'format'],
+    options: [...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
-    exit: FINDINGS_EXIT,
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   card: {
     summary: 'write the plan as a card: HTML, Markdown, text and a short card, into --out',
     usage: ['[options] --out FOLDER <file or folder> ...'],
     help: 'Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.',
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
-    options: ['out', ...STEPS_OPTIONS, 'level', 'format'],
+    options: ['out', ...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
-    exit: FINDINGS_EXIT,
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   cues: {
     summary: 'print a cue list for a presenter, as text or WebVTT',
     usage: ['[options] <file or folder> ...'],
     help: "Prints a presenter's pictures, words and screen texts, step by step.",
     example: 'cues examples/tind-4 --today 2023-10-06 --format vtt',
-    options: [...STEPS_OPTIONS, 'level', 'format'],
+    options: [...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'vtt'],
   },
   kits: {
@@ -128,14 +130,14 @@ listed, and, if the older revision of the sheet is among the files, the figures 
     example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
     options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
     formats: ['json'],
-    own: {
+    overrides: {
       out: {
         value: 'FILE',
         help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
       },
       from: { value: 'OLD', help: 'an older procedure, whose notes are kept' },
     },
-    exit: FINDINGS_EXIT,
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   repair: {
     summary: 'fix a procedure, what is dangerous first',
@@ -145,7 +147,7 @@ Prints what was dangerous, the rest, both lists around each change, and what is 
     example: 'repair procedure.json sheet.json --out corrected.json',
     options: ['out', 'level', 'format'],
     formats: ['json'],
-    own: { out: { value: 'FILE', help: 'file for the corrected procedure' } },
+    overrides: { out: { value: 'FILE', help: 'file for the corrected procedure' } },
   },
   compare: {
     summary: "compare two sheets, two procedures, or one sheet's variants",
@@ -183,14 +185,14 @@ between services, and says how much oil the gearcase loses.`,
       'format',
     ],
     formats: ['json', 'sarif'],
-    own: {
+    overrides: {
       out: { value: 'LOG', help: 'file for the log with the record or top-up, or for the record of a plan' },
       at: { value: 'front', help: 'with --top-up: id of the gearcase, such as front or "hub left"' },
       service: { help: 'with --from-plan: this service, due or not; may be repeated' },
       ambient: { help: 'with --from-plan: ambient temperature, for the choice of oil' },
       today: { help: "reports a record after this day (default: this machine's clock)" },
     },
-    exit: FINDINGS_EXIT,
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   history: {
     summary: 'print the records and top-ups of a machine, with corrections, open faults and lost oil',
@@ -200,7 +202,7 @@ before them the open faults and the gearcases that lose oil, after them the top-
     example: 'history examples/tind-4',
     options: ['machine', 'today'],
     formats: [],
-    own: { today: { help: "reports a record after this day (default: this machine's clock)" } },
+    overrides: { today: { help: "reports a record after this day (default: this machine's clock)" } },
   },
   'used-oil': {
     summary: 'add up the used oil that the records hand over, and to whom',
@@ -219,11 +221,11 @@ have a reading in the log are skipped. Without --out only prints the number of n
     example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
     options: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
-    own: {
+    overrides: {
       out: { value: 'LOG', help: 'file for the log with the readings' },
       today: { help: "reports readings after this day (default: this machine's clock)" },
     },
-    exit: FINDINGS_EXIT,
+    exitCodes: FINDINGS_EXIT_CODES,
   },
   convert: {
     summary: 'convert one quantity to another unit, exactly rounded',
@@ -241,7 +243,7 @@ the second figure to print (limits rounded inward). Ambiguous text is refused, w
     example: 'torque "9.3 lbf·ft" --wrench "40–200 lbf·in by 1" --accuracy 4% --tolerance 5',
     options: ['wrench', 'accuracy', 'crowfoot', 'lever', 'tolerance', 'edition', 'format'],
     formats: ['json'],
-    exit: ANSWER_EXIT,
+    exitCodes: ANSWER_EXIT_CODES,
   },
   fill: {
     summary: 'find the marks of a jug for a refill',
@@ -250,12 +252,12 @@ the second figure to print (limits rounded inward). Ambiguous text is refused, w
     example: 'fill "340 cc" --vessel "700 mL by 10" --tolerance 5',
     options: ['vessel', 'tolerance', 'format'],
     formats: ['json'],
-    own: {
+    overrides: {
       tolerance: {
         help: 'how far the refill may be off, per cent (default: that of the quantity, if it has one)',
       },
     },
-    exit: ANSWER_EXIT,
+    exitCodes: ANSWER_EXIT_CODES,
   },
   pour: {
     summary: 'find how long oil takes through a funnel and a hose',
@@ -266,7 +268,7 @@ viscosities from its data sheet.`,
       'pour "340 cc" --kv40 143 --kv100 15.1 --at "-5 °C" --hose "8 mm x 1 m" --funnel "120 mm x 100 mm"',
     options: ['kv40', 'kv100', 'at', 'hose', 'drop', 'funnel', 'format'],
     formats: ['json'],
-    exit: ANSWER_EXIT,
+    exitCodes: ANSWER_EXIT_CODES,
   },
   meets: {
     summary: 'find whether an oil meets what the manual permits',
@@ -275,10 +277,10 @@ viscosities from its data sheet.`,
     example: 'meets "80W-90 GL-5" --manual "80W-90 GL-4" --yellow-metal yes',
     options: ['manual', 'yellow-metal', 'additive', 'ambient', 'format'],
     formats: ['json'],
-    own: {
+    overrides: {
       ambient: { help: 'ambient temperature, if the manual permits the oil in a range (default: not known)' },
     },
-    exit: '0 yes, 1 no, cannot tell, or ask the maker, 2 usage error.',
+    exitCodes: '0 yes, 1 no, cannot tell, or ask the maker, 2 usage error.',
   },
   washer: {
     summary: "find whether a washer fits a plug's thread",
@@ -287,7 +289,7 @@ viscosities from its data sheet.`,
     example: 'washer "18 x 22 x 1.5 mm" --thread M18x1.5',
     options: ['thread', 'format'],
     formats: ['json'],
-    exit: ANSWER_EXIT,
+    exitCodes: ANSWER_EXIT_CODES,
   },
   schema: {
     summary: 'print the JSON Schema of a kind of document',

@@ -3,18 +3,18 @@ import { isMap, isSeq, parseDocument } from 'yaml'
 /** Writes the changes from one document to another into its YAML text: comments, order and all that did not change stay. */
 export function editYaml(text: string, before: object, after: object): string {
   const document = parseDocument(text)
-  const edit = (path: readonly (string | number)[], from: unknown, to: unknown): void => {
+  const editNode = (path: readonly (string | number)[], from: unknown, to: unknown): void => {
     if (JSON.stringify(from) === JSON.stringify(to)) return
     const node = path.length === 0 ? document.contents : document.getIn(path)
     if (isMap(node) && isObject(from) && isObject(to)) {
       for (const key of Object.keys(from)) if (!Object.hasOwn(to, key)) document.deleteIn([...path, key])
-      for (const [key, value] of Object.entries(to)) edit([...path, key], from[key], value)
-    } else if (isSeq(node) && Array.isArray(from) && Array.isArray(to) && isBeginOf(from, to)) {
+      for (const [key, value] of Object.entries(to)) editNode([...path, key], from[key], value)
+    } else if (isSeq(node) && Array.isArray(from) && Array.isArray(to) && isPrefix(from, to)) {
       if (from.length === 0) node.flow = false
       for (const item of to.slice(from.length)) document.addIn(path, document.createNode(item))
     } else document.setIn(path, document.createNode(to))
   }
-  edit([], before, after)
+  editNode([], before, after)
   return document.toString({ lineWidth: 0 })
 }
 
@@ -22,6 +22,6 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
 }
 
-function isBeginOf(from: readonly unknown[], to: readonly unknown[]): boolean {
-  return from.every((item, place) => JSON.stringify(item) === JSON.stringify(to[place]))
+function isPrefix(from: readonly unknown[], to: readonly unknown[]): boolean {
+  return from.every((item, index) => JSON.stringify(item) === JSON.stringify(to[index]))
 }

@@ -1,8 +1,8 @@
 import { dirname, join } from 'node:path'
+import { cleanLine } from './cleanLine.js'
 import { type CliIo, type PathKind, UsageError } from './cliIo.js'
+import { requireReadable } from './makeReadError.js'
 import { matchPattern, NOT_SEARCHED } from './matchPattern.js'
-import { safeLine } from './safeLine.js'
-import { failAsUnreadable } from './unreadable.js'
 
 /** The path that means standard input. */
 export const STANDARD_INPUT = '-'
@@ -15,15 +15,15 @@ export interface FoundFiles {
   readonly folders: ReadonlyMap<string, readonly string[]>
   readonly skipped: {
     /** Neither .json nor .yaml. */
-    readonly others: number
+    readonly otherFiles: number
     readonly pipes: number
     readonly emptyFolders: number
     /** Hidden, `node_modules`, or a link. */
-    readonly notSearched: number
+    readonly unsearchedFolders: number
   }
 }
 
-const READABLE = /\.(json|ya?ml|history\.jsonl)$/i
+const DOCUMENT_NAME = /\.(json|ya?ml|history\.jsonl)$/i
 
 /** A search under way. */
 interface Search {
@@ -42,13 +42,13 @@ interface Search {
  * opened, because reading could wait for ever.
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
-  const skipped = { others: 0, pipes: 0, emptyFolders: 0, notSearched: 0 }
+  const skipped = { otherFiles: 0, pipes: 0, emptyFolders: 0, unsearchedFolders: 0 }
   const search: Search = { io, below, files: [], folders: new Map(), searched: new Set(), skipped, empty: [] }
   for (const path of paths) await addPath(search, path)
   const { files, folders, empty } = search
   if (paths.length > 0 && files.length === 0 && folders.size === 0)
     throw new UsageError(empty.length === 0 ? 'no .json or .yaml file found' : empty.join('; '))
-  for (const note of empty) io.printError(safeLine(`${note}; skipped`))
+  for (const note of empty) io.printError(cleanLine(`${note}; skipped`))
   return { files, folders: new Map([...folders].map(([folder, inside]) => [folder, [...inside]])), skipped }
 }
 
@@ -61,7 +61,7 @@ async function addPath(search: Search, path: string): Promise<void> {
   const kind = await kindOf(path, search.io)
   if (kind === undefined) await addMatches(search, path)
   else if (kind === 'folder') await addFolder(search, path)
-  else if (kind === 'other' && READABLE.test(path))
+  else if (kind === 'other' && DOCUMENT_NAME.test(path))
     throw new UsageError(`${path}: a pipe or device; to read it, write - < ${path}`)
   else files.push(path)
 }
@@ -74,7 +74,7 @@ async function addMatches(search: Search, pattern: string): Promise<void> {
   for (const { path, kind } of matches) {
     if (kind === 'folder' || kind === 'folder link') {
       if (!byFolder) await addFolder(search, path)
-    } else if (kind === 'other' || !READABLE.test(path)) skipFile(search, path, kind)
+    } else if (kind === 'other' || !DOCUMENT_NAME.test(path)) skipFile(search, path, kind)
     else if (byFolder) addToFolder(search, dirname(path), path)
     else search.files.push(path)
   }
@@ -94,16 +94,16 @@ async function searchFolder(search: Search, folder: string): Promise<void> {
   const { io, folders, searched, skipped } = search
   if (searched.has(folder)) return
   searched.add(folder)
-  const inner: string[] = []
-  for (const { name, kind } of await failAsUnreadable(folder, io.listFolder(folder))) {
+  const subfolders: string[] = []
+  for (const { name, kind } of await requireReadable(folder, io.listFolder(folder))) {
     const path = join(folder, name)
-    if (kind === 'file' && READABLE.test(name)) addToFolder(search, folder, path)
+    if (kind === 'file' && DOCUMENT_NAME.test(name)) addToFolder(search, folder, path)
     else if (kind === 'file' || kind === 'other') skipFile(search, path, kind)
-    else if (kind === 'folder' && !NOT_SEARCHED.test(name)) inner.push(path)
-    else skipped.notSearched += 1
+    else if (kind === 'folder' && !NOT_SEARCHED.test(name)) subfolders.push(path)
+    else skipped.unsearchedFolders += 1
   }
   if (!folders.has(folder)) skipped.emptyFolders += 1
-  if (search.below) for (const path of inner) await searchFolder(search, path)
+  if (search.below) for (const path of subfolders) await searchFolder(search, path)
 }
 
 function addToFolder({ folders }: Search, folder: string, file: string): void {
@@ -111,10 +111,10 @@ function addToFolder({ folders }: Search, folder: string, file: string): void {
 }
 
 function skipFile({ io, skipped }: Search, path: string, kind: PathKind): void {
-  if (kind === 'other' && READABLE.test(path)) {
+  if (kind === 'other' && DOCUMENT_NAME.test(path)) {
     skipped.pipes += 1
-    io.printError(safeLine(`${path}: a pipe or device, skipped`))
-  } else skipped.others += 1
+    io.printError(cleanLine(`${path}: a pipe or device, skipped`))
+  } else skipped.otherFiles += 1
 }
 
 /** The kind of a path; undefined if it is a pattern. */
@@ -123,6 +123,6 @@ async function kindOf(path: string, io: CliIo): Promise<PathKind | undefined> {
     return await io.kindOf(path)
   } catch (error) {
     if (/[*?]/.test(path)) return undefined
-    return failAsUnreadable(path, Promise.reject(error))
+    return requireReadable(path, Promise.reject(error))
   }
 }

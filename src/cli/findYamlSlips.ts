@@ -14,33 +14,33 @@ export function findYamlSlips(root: ParsedNode | null, document: Finding['docume
   const report = <Code extends YamlCode>(code: Code, path: JsonPointer, params: SpecCodes[Code]) =>
     findings.push({ code, severity: 'warning', document, path, params })
   visit(root, {
-    Pair: (_place, { key, value }: Pair, above) => {
-      const name = isScalar(key) ? key.value : undefined
-      const path = pathOf([...above, { key, value }])
-      const holder = above.at(-1)
-      if (typeof name === 'boolean') report('spec/yaml-key-is-boolean', path, { key: String(name) })
-      if (isMap(holder) && holder.flow && value === null && typeof name === 'string')
-        report('spec/yaml-comma-in-braces', path, { text: name })
+    Pair: (_index, { key, value }: Pair, ancestors) => {
+      const keyValue = isScalar(key) ? key.value : undefined
+      const path = makePointer([...ancestors, { key, value }])
+      const parent = ancestors.at(-1)
+      if (typeof keyValue === 'boolean') report('spec/yaml-key-is-boolean', path, { key: String(keyValue) })
+      if (isMap(parent) && parent.flow && value === null && typeof keyValue === 'string')
+        report('spec/yaml-comma-in-braces', path, { text: keyValue })
     },
-    Scalar: (place, { type, comment, value, range }, above) => {
-      const isGlued = typeof comment === 'string' && /^[^\s#]/.test(comment)
-      if (place !== 'key' && isGlued && type === Scalar.PLAIN && range)
-        report('spec/yaml-comment-in-text', pathOf(above), { text: String(value), comment })
+    Scalar: (place, { type, comment, value, range }, ancestors) => {
+      const touchesComment = typeof comment === 'string' && /^[^\s#]/.test(comment)
+      if (place !== 'key' && touchesComment && type === Scalar.PLAIN && range)
+        report('spec/yaml-comment-in-text', makePointer(ancestors), { text: String(value), comment })
     },
   })
   return findings
 }
 
 /** The pointer of the last pair or list entry of a way down. */
-function pathOf(way: readonly unknown[]): JsonPointer {
+function makePointer(ancestors: readonly unknown[]): JsonPointer {
   const tokens: (string | number)[] = []
-  for (const [place, node] of way.entries()) {
+  for (const [index, node] of ancestors.entries()) {
     if (typeof node !== 'object' || node === null) continue
     if ('key' in node) tokens.push(isScalar(node.key) ? String(node.key.value) : String(node.key))
     else if ('items' in node && Array.isArray(node.items)) {
-      const next = way[place + 1]
-      const at = node.items.indexOf(next as never)
-      if (at >= 0 && !isMap(node)) tokens.push(at)
+      const child = ancestors[index + 1]
+      const itemIndex = node.items.indexOf(child as never)
+      if (itemIndex >= 0 && !isMap(node)) tokens.push(itemIndex)
     }
   }
   return joinPointer(tokens)

@@ -6,10 +6,10 @@ export interface KeyExample {
   readonly examples: readonly string[]
 }
 
-type Row = readonly [meaning: string, ...examples: string[]]
+type ExampleRow = readonly [meaning: string, ...examples: string[]]
 
 /** The places that a first document leaves out or gets wrong; `*` is any id. */
-const ROWS: { readonly [place: string]: Row } = {
+const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
   '/kind': ['what this document is', 'kind: spec-sheet'],
   '/version': ['the version of this format', 'version: "1.0"'],
   '/id': ['the name by which other documents refer to it', 'id: ferd-2'],
@@ -88,7 +88,7 @@ const ROWS: { readonly [place: string]: Row } = {
 }
 
 /** Places that mean something else in one kind of document. */
-const OWN_ROWS: { readonly [Kind in DocumentKind]?: { readonly [place: string]: Row } } = {
+const EXAMPLES_BY_KIND: { readonly [Kind in DocumentKind]?: { readonly [pattern: string]: ExampleRow } } = {
   'machine-log': { '/id': ['the name by which records refer to the machine', 'id: station-2'] },
   toolbox: {
     '/id': ['your short name for it', 'id: station-tools'],
@@ -111,7 +111,7 @@ const OWN_ROWS: { readonly [Kind in DocumentKind]?: { readonly [place: string]: 
 }
 
 /** Words of manuals and people for what a sheet says under other keys. */
-const MEANT: readonly (readonly [RegExp, string])[] = [
+const KEYS_BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/variant/, '/machine/variants'],
   [/override|exception/, '/overrides'],
   [/torque|tighten/, '/gearcases/*/openings/*/tightening'],
@@ -126,24 +126,24 @@ const MEANT: readonly (readonly [RegExp, string])[] = [
 
 /** What to write at a place of a document of this kind; undefined if the table does not have it. */
 export function findKeyExample(path: string, kind: DocumentKind): KeyExample | undefined {
-  if (path === '/kind') return { meaning: exampleAt(path).meaning, examples: [`kind: ${kind}`] }
-  const own = OWN_ROWS[kind]?.[path]
-  if (own !== undefined) return exampleOf(own)
+  if (path === '/kind') return { meaning: findExample(path).meaning, examples: [`kind: ${kind}`] }
+  const specific = EXAMPLES_BY_KIND[kind]?.[path]
+  if (specific !== undefined) return toExample(specific)
   const tokens = splitPointer(path) ?? []
-  if (tokens.at(-1) === 'source') return exampleAt('/source')
-  const place = Object.keys(ROWS).find((row) => {
-    const parts = row.split('/').slice(1)
+  if (tokens.at(-1) === 'source') return findExample('/source')
+  const pattern = Object.keys(EXAMPLES).find((candidate) => {
+    const parts = candidate.split('/').slice(1)
     return parts.length === tokens.length && parts.every((part, at) => part === '*' || part === tokens[at])
   })
-  return place === undefined ? undefined : exampleAt(place)
+  return pattern === undefined ? undefined : findExample(pattern)
 }
 
 /** The place that is meant by a key that does not exist, with what to write there. */
-export function findMeantKey(key: string): (KeyExample & { readonly place: string }) | undefined {
-  const place = MEANT.find(([word]) => word.test(key.toLowerCase()))?.[1]
-  return place === undefined ? undefined : { ...exampleAt(place), place }
+export function findKeyByWord(key: string): (KeyExample & { readonly place: string }) | undefined {
+  const pattern = KEYS_BY_WORD.find(([word]) => word.test(key.toLowerCase()))?.[1]
+  return pattern === undefined ? undefined : { ...findExample(pattern), place: pattern }
 }
 
-const exampleAt = (place: string): KeyExample => exampleOf(ROWS[place] ?? [''])
+const findExample = (pattern: string): KeyExample => toExample(EXAMPLES[pattern] ?? [''])
 
-const exampleOf = ([meaning, ...examples]: Row): KeyExample => ({ meaning, examples })
+const toExample = ([meaning, ...examples]: ExampleRow): KeyExample => ({ meaning, examples })

@@ -11,6 +11,6 @@ export interface LocatedFinding extends Finding {
 }
 
 /** The characters of a text in short notation that a finding is about. */
-export function rangeOf({ code, params, range }: Finding): readonly [number, number] | undefined {
+export function findTextRange({ code, params, range }: Finding): readonly [number, number] | undefined {
   return code === 'spec/bad-notation' ? (params as SpecCodes[typeof code]).range : range
 }

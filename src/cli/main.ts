@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { nodeIo } from './nodeIo.js'
+import { makeNodeIo } from './makeNodeIo.js'
 import { runCommand } from './runCommand.js'
 
 // A reader that stops early, such as `head`, is not an error.
@@ -8,6 +8,6 @@ for (const stream of [process.stdout, process.stderr])
     process.exit(error.code === 'EPIPE' ? 0 : 2)
   })
 
-void runCommand(process.argv.slice(2), nodeIo()).then((code) => {
+void runCommand(process.argv.slice(2), makeNodeIo()).then((code) => {
   process.exitCode = code
 })

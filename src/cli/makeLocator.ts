@@ -43,20 +43,20 @@ function findNode(
   root: Node | null,
   tokens: readonly string[],
 ): { readonly offset?: number | undefined; readonly node: unknown } {
-  let here: unknown = root
+  let current: unknown = root
   let offset = root?.range?.[0]
   for (const token of tokens) {
-    if (isMap(here)) {
-      const pair = here.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
+    if (isMap(current)) {
+      const pair = current.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
       if (pair === undefined) break
       offset = (pair.key as Node).range?.[0] ?? offset
-      here = pair.value
-    } else if (isSeq(here)) {
-      const item: unknown = here.items[Number(token)]
+      current = pair.value
+    } else if (isSeq(current)) {
+      const item: unknown = current.items[Number(token)]
       if (item === undefined) break
       offset = (item as Node).range?.[0] ?? offset
-      here = item
+      current = item
     } else break
   }
-  return { offset, node: here }
+  return { offset, node: current }
 }

@@ -1,6 +1,6 @@
 import { join, sep } from 'node:path'
 import type { CliIo, FolderEntry, PathKind } from './cliIo.js'
-import { failAsUnreadable } from './unreadable.js'
+import { requireReadable } from './makeReadError.js'
 
 /** Folders that are not searched: hidden folders and installed packages. */
 export const NOT_SEARCHED = /^(\.|node_modules$)/
@@ -21,13 +21,13 @@ export async function matchPattern(pattern: string, io: CliIo): Promise<readonly
   for (const part of parts.filter((one) => one !== '' && one !== '.')) {
     const inside: Match[] = []
     for (const { path, kind } of found)
-      if (kind === 'folder' || kind === 'folder link') inside.push(...(await step(path, part, io)))
+      if (kind === 'folder' || kind === 'folder link') inside.push(...(await matchPart(path, part, io)))
     found = inside
   }
   return [...new Map(found.map((one) => [one.path, one])).values()]
 }
 
-async function step(folder: string, part: string, io: CliIo): Promise<readonly Match[]> {
+async function matchPart(folder: string, part: string, io: CliIo): Promise<readonly Match[]> {
   if (!/[*?]/.test(part)) {
     const path = join(folder, part)
     try {
@@ -36,22 +36,22 @@ async function step(folder: string, part: string, io: CliIo): Promise<readonly M
       return []
     }
   }
-  const list = async (path: string): Promise<readonly FolderEntry[]> =>
-    failAsUnreadable(path, io.listFolder(path === '' ? '.' : path))
+  const listEntries = async (path: string): Promise<readonly FolderEntry[]> =>
+    requireReadable(path, io.listFolder(path === '' ? '.' : path))
   if (part !== '**') {
-    const names = namePattern(part)
-    return (await list(folder))
-      .filter(({ name }) => names.test(name) && (part.startsWith('.') || !name.startsWith('.')))
+    const regExp = makeNamePattern(part)
+    return (await listEntries(folder))
+      .filter(({ name }) => regExp.test(name) && (part.startsWith('.') || !name.startsWith('.')))
       .map(({ name, kind }) => ({ path: join(folder, name), kind }))
   }
-  const inside: Match[] = [{ path: folder, kind: 'folder' }]
-  for (const { name, kind } of await list(folder))
+  const matches: Match[] = [{ path: folder, kind: 'folder' }]
+  for (const { name, kind } of await listEntries(folder))
     if (kind === 'folder' && !NOT_SEARCHED.test(name))
-      inside.push(...(await step(join(folder, name), part, io)))
-  return inside
+      matches.push(...(await matchPart(join(folder, name), part, io)))
+  return matches
 }
 
-function namePattern(part: string): RegExp {
-  const literal = part.replace(/[\\^$.|+()[\]{}]/g, '\\$&')
-  return new RegExp(`^${literal.replace(/\*+/g, '.*').replaceAll('?', '.')}$`, 'su')
+function makeNamePattern(part: string): RegExp {
+  const escaped = part.replace(/[\\^$.|+()[\]{}]/g, '\\$&')
+  return new RegExp(`^${escaped.replace(/\*+/g, '.*').replaceAll('?', '.')}$`, 'su')
 }

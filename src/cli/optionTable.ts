@@ -6,7 +6,7 @@ export interface OptionRow {
   /** The only values, where there are few. */
   readonly words?: readonly string[]
   /** It may be repeated. */
-  readonly repeats?: true
+  readonly isRepeatable?: true
   /** Its value is a file or a folder. */
   readonly isPath?: true
 }
@@ -30,12 +30,12 @@ export const OPTION_TABLE = {
   service: {
     value: 'ID',
     help: 'do this service, due or not; may be repeated (default: all that are due or due soon)',
-    repeats: true,
+    isRepeatable: true,
   },
   sample: {
     value: 'GEARCASE',
     help: 'take an oil sample of this gearcase at its oil change; may be repeated',
-    repeats: true,
+    isRepeatable: true,
   },
   severity: {
     value: 'USE',
@@ -59,7 +59,7 @@ export const OPTION_TABLE = {
   'times-from': {
     value: 'LOG',
     help: 'log or folder of other machines of this sheet: their records of the same work say how long it takes; may be repeated',
-    repeats: true,
+    isRepeatable: true,
     isPath: true,
   },
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
@@ -74,7 +74,7 @@ export const OPTION_TABLE = {
     help: 'us or imperial gallons, quarts, pints and fluid ounces (default: refused)',
     words: ['us', 'imperial'],
   },
-  sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', repeats: true, isPath: true },
+  sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', isRepeatable: true, isPath: true },
   gearcases: { value: 'front,rear', help: 'ids of the gearcases of the sheet (default rear)' },
   variants: { value: 'short,long', help: 'ids of the variants of the machine of the sheet' },
   unit: {

@@ -4,12 +4,12 @@ import { UsageError } from './cliIo.js'
 import { OPTION_TABLE, type OptionName, type OptionRow } from './optionTable.js'
 
 /** The words after a command's name, sorted: options by name, and the rest. */
-export interface Words {
+export interface ParsedWords {
   readonly positionals: readonly string[]
-  readonly values: { readonly [Name in OptionName | 'help']?: WordValue<Name> }
+  readonly values: { readonly [Name in OptionName | 'help']?: OptionValue<Name> }
 }
 
-type WordValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan'
+type OptionValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan'
   ? boolean
   : Name extends 'service' | 'sample' | 'sheet' | 'times-from'
     ? string[]
@@ -20,55 +20,59 @@ type Flag = { readonly type: 'string' | 'boolean'; readonly short?: string; read
 const FLAGS: { readonly [name: string]: Flag } = {
   help: { type: 'boolean', short: 'h' },
   ...Object.fromEntries(
-    Object.entries(OPTION_TABLE).map(([name, { value, repeats }]: [string, OptionRow]): [string, Flag] => [
-      name,
-      { type: value === undefined ? 'boolean' : 'string', multiple: repeats === true },
-    ]),
+    Object.entries(OPTION_TABLE).map(
+      ([name, { value, isRepeatable }]: [string, OptionRow]): [string, Flag] => [
+        name,
+        { type: value === undefined ? 'boolean' : 'string', multiple: isRepeatable === true },
+      ],
+    ),
   ),
 }
 
 /** Sorts words; an option of another command is refused. */
-export function parseWords(words: readonly string[], takes: readonly OptionName[]): Words {
-  const args = keepNegatives(words)
+export function parseWords(words: readonly string[], allowed: readonly OptionName[]): ParsedWords {
+  const args = keepNegativeNumbers(words)
   const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })
   for (const token of tokens)
-    if (token.kind === 'option') refuseOtherOptions(token.name, token.rawName, takes)
+    if (token.kind === 'option') refuseOtherOptions(token.name, token.rawName, allowed)
   try {
     const { values, positionals } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: true })
     return {
-      values: values as Words['values'],
-      positionals: positionals.map((word) => (MINUS.test(word) ? `-${word.slice(1)}` : word)),
+      values: values as ParsedWords['values'],
+      positionals: positionals.map((word) => (LEADING_MINUS.test(word) ? `-${word.slice(1)}` : word)),
     }
   } catch (error) {
     throw new UsageError(error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error))
   }
 }
 
-function refuseOtherOptions(name: string, rawName: string, takes: readonly OptionName[]): void {
-  const taken: readonly string[] = ['help', ...takes]
-  if (taken.includes(name)) return
-  const nearName = suggestName(name, taken)
+function refuseOtherOptions(name: string, rawName: string, allowed: readonly OptionName[]): void {
+  const allowedNames: readonly string[] = ['help', ...allowed]
+  if (allowedNames.includes(name)) return
+  const suggestion = suggestName(name, allowedNames)
   const problem = isOption(name) ? 'is not an option of this command' : 'is unknown'
-  const hint = nearName === undefined ? '' : `; did you mean --${nearName}?`
-  throw new UsageError(`${rawName} ${problem}${hint} (options: ${takes.map((one) => `--${one}`).join(', ')})`)
+  const hint = suggestion === undefined ? '' : `; did you mean --${suggestion}?`
+  throw new UsageError(
+    `${rawName} ${problem}${hint} (options: ${allowed.map((one) => `--${one}`).join(', ')})`,
+  )
 }
 
 function isOption(name: string): boolean {
   return Object.hasOwn(FLAGS, name)
 }
 
-const MINUS = /^\u2212(?=[0-9.])/
+const LEADING_MINUS = /^\u2212(?=[0-9.])/
 
 /** A word such as `-10degC` is a value, not an option. */
-function keepNegatives(words: readonly string[]): string[] {
-  const kept: string[] = []
+function keepNegativeNumbers(words: readonly string[]): string[] {
+  const args: string[] = []
   for (const word of words) {
-    const before = kept.at(-1)
-    if (!/^-[0-9.]/.test(word)) kept.push(word)
-    else if (before !== undefined && takesValue(before)) kept[kept.length - 1] = `${before}=${word}`
-    else kept.push(`\u2212${word.slice(1)}`)
+    const before = args.at(-1)
+    if (!/^-[0-9.]/.test(word)) args.push(word)
+    else if (before !== undefined && takesValue(before)) args[args.length - 1] = `${before}=${word}`
+    else args.push(`\u2212${word.slice(1)}`)
   }
-  return kept
+  return args
 }
 
 function takesValue(word: string): boolean {

@@ -4,7 +4,7 @@ import { writeText } from '../schema/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 
 /** What the technician must look up or measure: a text that cannot be read until it is filled in. */
-const OPEN = '?'
+const TO_FILL_IN = '?'
 
 /**
  * A service record of a planned visit in short YAML. Settings, quantities and parts are those of the plan, for the technician to change where
@@ -13,17 +13,17 @@ const OPEN = '?'
 export function prefillRecord(plan: VisitPlan): string {
   const { hours, distance } = plan.readings
   const { sheet, log } = plan.machine
-  const meters = [hours && `${OPEN} h`, distance && `${OPEN} ${distance.unit}`].filter(Boolean)
-  const seen = new Set<string>()
+  const meters = [hours && `${TO_FILL_IN} h`, distance && `${TO_FILL_IN} ${distance.unit}`].filter(Boolean)
+  const writtenParts = new Set<string>()
   const entries = plan.work.flatMap(({ service, task, part }) => {
     const key = `${part.path} ${part.instance?.id}`
-    if (seen.has(key)) return []
-    seen.add(key)
-    return [entryOf(plan, service, task, part)]
+    if (writtenParts.has(key)) return []
+    writtenParts.add(key)
+    return [writeEntry(plan, service, task, part)]
   })
   const shields = plan.tightenings
     .filter(({ part }) => part.path.startsWith('/shields/'))
-    .map((one) => [one.part.path, writeText('tightened', tightenedAs(one), () => '')])
+    .map((one) => [one.part.path, writeText('tightened', describeTightening(one), () => '')])
   const record = dropUndefined({
     kind: 'service-record',
     version: '1.0',
@@ -38,72 +38,76 @@ export function prefillRecord(plan: VisitPlan): string {
   return Object.entries(record)
     .map(([key, value]) => {
       const isList = Array.isArray(value)
-      const lines = isList ? value.map((one) => `\n  - ${inline(one)}`).join('') : ` ${inline(value)}`
+      const lines = isList
+        ? value.map((one) => `\n  - ${writeInline(one)}`).join('')
+        : ` ${writeInline(value)}`
       return `${key}:${lines}\n`
     })
     .join('')
 }
 
-const inline = (value: unknown): string =>
+const writeInline = (value: unknown): string =>
   stringify(value, { lineWidth: 0, collectionStyle: 'flow' }).trimEnd()
 
 /** The text of one entry, or an object where a text cannot say it: covers, filters, several seals of one plug. */
-function entryOf(plan: VisitPlan, service: string, task: 'check' | 'change', gearcase: PartName): unknown {
-  const isHere = ({ part }: { readonly part?: PartName }) =>
+function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', gearcase: PartName): unknown {
+  const isOfGearcase = ({ part }: { readonly part?: PartName }) =>
     part?.path.startsWith(`${gearcase.path}/`) === true &&
     (part.instance === undefined || part.instance.id === gearcase.instance?.id)
-  const has = (action: string) => plan.steps.some((step) => step.do === action && isHere(step))
+  const hasStep = (action: string) => plan.steps.some((step) => step.do === action && isOfGearcase(step))
   const oil = plan.oil.find(({ part }) => part.path === gearcase.path)
   const refilled = oil?.measure ?? oil?.perInstance
   const [container] = oil?.take ?? []
-  const tightened = plan.tightenings.filter(isHere).map((one) => ({ on: one.part.path, ...tightenedAs(one) }))
+  const tightened = plan.tightenings
+    .filter(isOfGearcase)
+    .map((one) => ({ on: one.part.path, ...describeTightening(one) }))
   const seals = plan.seals
-    .filter(isHere)
+    .filter(isOfGearcase)
     .filter(({ seal }) => seal.kind !== 'none')
     .map(({ part, replace }) => ({
       on: part.path,
       done: replace === 'on condition' ? 'inspected and used again' : 'new',
     }))
   const change = {
-    drained: { value: OPEN, unit: refilled?.unit ?? 'mL' },
-    refilled: refilled ?? { value: OPEN, unit: 'mL' },
-    oil: { name: container?.name ?? OPEN, container: container?.container },
-    oilFinding: OPEN,
-    magnet: has('inspect the magnet') ? OPEN : undefined,
+    drained: { value: TO_FILL_IN, unit: refilled?.unit ?? 'mL' },
+    refilled: refilled ?? { value: TO_FILL_IN, unit: 'mL' },
+    oil: { name: container?.name ?? TO_FILL_IN, container: container?.container },
+    oilFinding: TO_FILL_IN,
+    magnet: hasStep('inspect the magnet') ? TO_FILL_IN : undefined,
   }
   const entry = dropUndefined({
     service,
     gearcase: splitPointer(gearcase.path)?.[1] ?? '',
     instance: gearcase.instance?.id,
     ...(task === 'change' && change),
-    sample: task === 'change' && has('take an oil sample') ? { bottle: OPEN } : undefined,
-    level: OPEN,
-    leaks: OPEN,
+    sample: task === 'change' && hasStep('take an oil sample') ? { bottle: TO_FILL_IN } : undefined,
+    level: TO_FILL_IN,
+    leaks: TO_FILL_IN,
     tightened,
     seals,
   })
-  const isText = [...tightened, ...seals].every(({ on }) =>
+  const fitsNotation = [...tightened, ...seals].every(({ on }) =>
     /^\/gearcases\/[^/]+\/openings\/[^/]+(\/seals\/0)?$/.test(on),
   )
-  if (isText) return writeText('entry', entry, () => '')
-  const text = (name: 'tightened' | 'sealDone' | 'quantityVolume' | 'oilUsed', value: unknown) =>
+  if (fitsNotation) return writeText('entry', entry, () => '')
+  const writePart = (name: 'tightened' | 'sealDone' | 'quantityVolume' | 'oilUsed', value: unknown) =>
     writeText(name, value, () => '')
-  const byPart = (name: 'tightened' | 'sealDone', list: readonly { readonly on: string }[]) =>
-    Object.fromEntries(list.map(({ on, ...done }) => [on, text(name, done)]))
+  const writeByPart = (name: 'tightened' | 'sealDone', list: readonly { readonly on: string }[]) =>
+    Object.fromEntries(list.map(({ on, ...done }) => [on, writePart(name, done)]))
   return dropUndefined({
     ...entry,
     ...(task === 'change' && {
-      drained: text('quantityVolume', change.drained),
-      refilled: text('quantityVolume', change.refilled),
-      oil: text('oilUsed', change.oil),
+      drained: writePart('quantityVolume', change.drained),
+      refilled: writePart('quantityVolume', change.refilled),
+      oil: writePart('oilUsed', change.oil),
     }),
     opened: [...new Set(tightened.map(({ on }) => on))],
-    tightened: byPart('tightened', tightened),
-    seals: byPart('sealDone', seals),
+    tightened: writeByPart('tightened', tightened),
+    seals: writeByPart('sealDone', seals),
   })
 }
 
-function tightenedAs({ verdict, setting, wrench }: VisitPlan['tightenings'][number]) {
+function describeTightening({ verdict, setting, wrench }: VisitPlan['tightenings'][number]) {
   if (setting !== undefined) return { kind: 'torque set', torque: setting, tool: wrench.id }
-  return verdict === 'by turns' ? { kind: 'turns', turns: OPEN } : { kind: OPEN }
+  return verdict === 'by turns' ? { kind: 'turns', turns: TO_FILL_IN } : { kind: TO_FILL_IN }
 }

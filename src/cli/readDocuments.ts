@@ -4,13 +4,13 @@ import { parseDocument, parseDocumentText, parseHistory, readTableHead } from '.
 import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
-import { isHistory } from './isHistory.js'
-import { type ReadDocument, readAsMeant } from './readAsMeant.js'
+import { findHiddenMistakes, type ParsedDocument } from './findHiddenMistakes.js'
+import { isHistoryPath } from './isHistoryPath.js'
+import { requireReadable } from './makeReadError.js'
 import { readYaml } from './readYaml.js'
-import { failAsUnreadable } from './unreadable.js'
 
 /** A closed set of documents read from files, with the findings of the parser. */
-export interface ReadSet {
+export interface FileSet {
   /** The folder or the files, as on the command line. */
   readonly name: string
   readonly set: DocumentSet
@@ -26,99 +26,99 @@ const INPUT_NAME = 'standard input'
  * Reads files and folders. All named files together form one closed set; each folder is a closed set of the JSON and YAML files
  * directly in it.
  */
-export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly ReadSet[]> {
-  return readFound(await findFiles(paths, io), io)
+export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly FileSet[]> {
+  return readFoundFiles(await findFiles(paths, io), io)
 }
 
 /** Reads the found files, set by set. */
-export async function readFound({ files, folders }: FoundFiles, io: CliIo): Promise<readonly ReadSet[]> {
-  const sets: ReadSet[] = []
-  if (files.length > 0) sets.push(await readSet(files.join(' '), files, io))
-  for (const [folder, inside] of folders) sets.push(await readSet(folder, inside, io))
+export async function readFoundFiles({ files, folders }: FoundFiles, io: CliIo): Promise<readonly FileSet[]> {
+  const sets: FileSet[] = []
+  if (files.length > 0) sets.push(await readFileSet(files.join(' '), files, io))
+  for (const [folder, folderFiles] of folders) sets.push(await readFileSet(folder, folderFiles, io))
   return sets
 }
 
 /** The whole text of a file, or of standard input. */
-export async function readWhole(path: string, io: CliIo): Promise<string> {
-  if (path !== STANDARD_INPUT) return failAsUnreadable(path, io.readText(path))
-  const read = async () => {
+export async function readWholeText(path: string, io: CliIo): Promise<string> {
+  if (path !== STANDARD_INPUT) return requireReadable(path, io.readText(path))
+  const readInput = async () => {
     const chunks: Buffer[] = []
     for await (const chunk of await io.openInput()) chunks.push(Buffer.from(chunk))
     return Buffer.concat(chunks).toString('utf8')
   }
-  return failAsUnreadable(INPUT_NAME, read())
+  return requireReadable(INPUT_NAME, readInput())
 }
 
-async function readSet(name: string, files: readonly string[], io: CliIo): Promise<ReadSet> {
+async function readFileSet(name: string, files: readonly string[], io: CliIo): Promise<FileSet> {
   const texts = new Map<string, string>()
   const findings: Finding[] = []
   const documents: Named<AnyDocument>[] = []
   for (const path of files) {
-    const text = await readWhole(path, io)
-    const piped = path === STANDARD_INPUT
-    const file = piped ? INPUT_NAME : path
+    const text = await readWholeText(path, io)
+    const isPiped = path === STANDARD_INPUT
+    const file = isPiped ? INPUT_NAME : path
     // Standard input has no file name: text that does not begin like JSON is YAML, unless it is a table.
     const isJson = /^[\s\uFEFF]*([[{]|$)/.test(text) || readTableHead(text) !== undefined
-    const isYaml = piped ? !isJson : /\.ya?ml$/i.test(file)
+    const isYaml = isPiped ? !isJson : /\.ya?ml$/i.test(file)
     // A place in the log of a history is not one in its text.
-    if (!isHistory(file)) texts.set(file, isYaml ? withoutTabs(text) : text)
-    const read = isHistory(file)
+    if (!isHistoryPath(file)) texts.set(file, isYaml ? replaceTabs(text) : text)
+    const parsed = isHistoryPath(file)
       ? parseHistory(text.split('\n'), { name: file })
       : isYaml
         ? readYamlDocument(text, file)
         : readJsonDocument(text, file)
-    findings.push(...read.findings)
-    if (!read.ok) continue
-    const { value: document, places } = read
+    findings.push(...parsed.findings)
+    if (!parsed.ok) continue
+    const { value: document, places } = parsed
     documents.push({ name: file, document, ...(places && { places }) })
   }
-  const ofKind = <Kind extends AnyDocument['kind']>(kind: Kind) =>
+  const listOfKind = <Kind extends AnyDocument['kind']>(kind: Kind) =>
     documents.filter((one): one is Named<Extract<AnyDocument, { kind: Kind }>> => one.document.kind === kind)
   const set = {
-    sheets: ofKind('spec-sheet'),
-    logs: ofKind('machine-log'),
-    toolboxes: ofKind('toolbox'),
-    stocks: ofKind('stock'),
-    procedures: ofKind('procedure'),
-    records: ofKind('service-record'),
+    sheets: listOfKind('spec-sheet'),
+    logs: listOfKind('machine-log'),
+    toolboxes: listOfKind('toolbox'),
+    stocks: listOfKind('stock'),
+    procedures: listOfKind('procedure'),
+    records: listOfKind('service-record'),
   }
   return { name, set, findings, texts }
 }
 
-function withoutTabs(text: string): string {
+function replaceTabs(text: string): string {
   return text.replaceAll(/^[ \t]+/gm, (indent) => indent.replaceAll('\t', '  '))
 }
 
 /** After these, the text is not data. */
-const UNREADABLE: readonly string[] = ['spec/table', 'spec/not-json', 'spec/too-long', 'spec/too-deep']
+const SYNTAX_CODES: readonly string[] = ['spec/table', 'spec/not-json', 'spec/too-long', 'spec/too-deep']
 
-function readJsonDocument(text: string, name: string): ReadDocument {
-  const read = parseDocumentText('any', text, { name })
-  const isJson = read.ok || !read.findings.some(({ code }) => UNREADABLE.includes(code))
-  return isJson ? readAsMeant(JSON.parse(text.replace(/^\uFEFF/, '')), read, name) : read
+function readJsonDocument(text: string, name: string): ParsedDocument {
+  const parsed = parseDocumentText('any', text, { name })
+  const isJson = parsed.ok || !parsed.findings.some(({ code }) => SYNTAX_CODES.includes(code))
+  return isJson ? findHiddenMistakes(JSON.parse(text.replace(/^\uFEFF/, '')), parsed, name) : parsed
 }
 
-function readYamlDocument(text: string, name: string): ReadDocument {
-  const yaml = readYaml(text, name)
-  if (!yaml.ok) {
+function readYamlDocument(text: string, name: string): ParsedDocument {
+  const parsedYaml = readYaml(text, name)
+  if (!parsedYaml.ok) {
     // Tabs are one mistake: the rest is read as if they were spaces.
-    const spaced = withoutTabs(text)
-    return spaced === text
-      ? yaml
-      : { ok: false, findings: [...yaml.findings, ...readYamlDocument(spaced, name).findings] }
+    const spacedText = replaceTabs(text)
+    return spacedText === text
+      ? parsedYaml
+      : { ok: false, findings: [...parsedYaml.findings, ...readYamlDocument(spacedText, name).findings] }
   }
-  const read = readAsMeant(yaml.value, parseDocument('any', yaml.value, { name }), name)
-  const findings = [...yaml.findings, ...read.findings]
-  const failed = findings.some(({ severity }) => severity === 'error')
-  return read.ok && !failed ? { ...read, findings } : { ok: false, findings }
+  const parsed = findHiddenMistakes(parsedYaml.value, parseDocument('any', parsedYaml.value, { name }), name)
+  const findings = [...parsedYaml.findings, ...parsed.findings]
+  const hasErrors = findings.some(({ severity }) => severity === 'error')
+  return parsed.ok && !hasErrors ? { ...parsed, findings } : { ok: false, findings }
 }
 
 /** The documents of one kind in all sets. */
-export function documentsOf<Document>(
-  sets: readonly ReadSet[],
-  ofKind: (set: DocumentSet) => readonly Named<Document>[],
+export function listDocuments<Document>(
+  sets: readonly FileSet[],
+  selectKind: (set: DocumentSet) => readonly Named<Document>[],
 ): readonly Document[] {
-  return sets.flatMap(({ set }) => ofKind(set).map(({ document }) => document))
+  return sets.flatMap(({ set }) => selectKind(set).map(({ document }) => document))
 }
 
 /** The sheet that a document names by id and revision. */

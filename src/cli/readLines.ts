@@ -24,29 +24,29 @@ export async function* readLines(
   let pieces: string[] = []
   let length = 0
   let line = 0
-  const add = (piece: string): void => {
+  const addPiece = (piece: string): void => {
     length += piece.length
     if (length <= maxLength) pieces.push(piece)
     else pieces = []
   }
-  const end = (): TextLine | undefined => {
+  const endLine = (): TextLine | undefined => {
     line += 1
     const text = length <= maxLength ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
-    const about = { line, length }
+    const numbers = { line, length }
     pieces = []
     length = 0
-    return text === undefined ? about : text.trim() === '' ? undefined : { ...about, text }
+    return text === undefined ? numbers : text.trim() === '' ? undefined : { ...numbers, text }
   }
   for await (const chunk of input) {
     const text: string = typeof chunk === 'string' ? chunk : decoder.write(chunk)
     const parts = text.split('\n')
-    for (const [place, part] of parts.entries()) {
-      add(part)
-      const done = place < parts.length - 1 ? end() : undefined
-      if (done !== undefined) yield done
+    for (const [index, part] of parts.entries()) {
+      addPiece(part)
+      const finishedLine = index < parts.length - 1 ? endLine() : undefined
+      if (finishedLine !== undefined) yield finishedLine
     }
   }
-  add(decoder.end())
-  const last = length > 0 ? end() : undefined
-  if (last !== undefined) yield last
+  addPiece(decoder.end())
+  const lastLine = length > 0 ? endLine() : undefined
+  if (lastLine !== undefined) yield lastLine
 }

@@ -4,7 +4,7 @@ import type { DueOptions } from '../interval/index.js'
 import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import type { Money } from '../service/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
-import type { Words } from './parseWords.js'
+import type { ParsedWords } from './parseWords.js'
 import type { FindingFormat } from './renderFindings.js'
 
 /** The options of the command line, checked. */
@@ -50,15 +50,17 @@ export interface Options {
 const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /** Reads the options of a command. The defaults are those of the help text. */
-export function readOptions({ values, positionals }: Words, io: CliIo): Options {
+export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Options {
   const { machine, severity, out, procedure, from, to, assume, equipment, today = io.today() } = values
   if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
-  const count = (name: 'soon-hours' | 'soon-km' | 'soon-days' | 'stale-days', otherwise: string): number =>
-    readCount(`--${name}`, values[name] ?? otherwise)
+  const readNumberOption = (
+    name: 'soon-hours' | 'soon-km' | 'soon-days' | 'stale-days',
+    fallback: string,
+  ): number => readNumber(`--${name}`, values[name] ?? fallback)
   return dropUndefined({
     paths: positionals,
-    level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
-    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt', 'csv']),
+    level: requireWord('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
+    format: requireWord('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt', 'csv']),
     today,
     period: readPeriod(values.since, values.until),
     ambient: values.ambient === undefined ? undefined : readTemperature(values.ambient),
@@ -67,16 +69,16 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     samples: values.sample ?? [],
     due: {
       soon: {
-        hours: count('soon-hours', '10'),
-        distance: { value: count('soon-km', '100'), unit: 'km' },
-        days: count('soon-days', '14'),
+        hours: readNumberOption('soon-hours', '10'),
+        distance: { value: readNumberOption('soon-km', '100'), unit: 'km' },
+        days: readNumberOption('soon-days', '14'),
       },
-      staleAfter: { days: count('stale-days', '30') },
+      staleAfter: { days: readNumberOption('stale-days', '30') },
     },
-    severity: severity === undefined ? undefined : oneOf('--severity', severity, ['normal', 'severe']),
-    iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
+    severity: severity === undefined ? undefined : requireWord('--severity', severity, ['normal', 'severe']),
+    iso6789: requireWord('--edition', values.edition ?? '2017', ['2017', '2003']),
     tolerancePercent: values.tolerance === undefined ? undefined : readPercent(values.tolerance),
-    labourRate: values['labour-rate'] === undefined ? undefined : readRate(values['labour-rate']),
+    labourRate: values['labour-rate'] === undefined ? undefined : readLabourRate(values['labour-rate']),
     timesFrom: values['times-from'] ?? [],
     out,
     procedure,
@@ -87,7 +89,7 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     equipment,
     fromPlan: values['from-plan'],
     exitCode: values['exit-code'],
-    telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
+    telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })
 }
 
@@ -101,25 +103,25 @@ function readPeriod(since: string | undefined, until: string | undefined): Optio
   return dropUndefined({ from: since, to: until })
 }
 
-function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
+function requireWord<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
   const found = words.find((one) => one === word)
   if (found === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
   return found
 }
 
-function readCount(flag: string, text: string): number {
+function readNumber(flag: string, text: string): number {
   if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: expected a number`)
   return Number(text)
 }
 
 function readPercent(text: string): number {
-  const percent = readCount('--tolerance', text.replace(/ ?%$/, ''))
+  const percent = readNumber('--tolerance', text.replace(/ ?%$/, ''))
   if (!(percent > 0 && percent < 100))
     throw new UsageError(`--tolerance ${text}: expected per cent above 0 and below 100`)
   return percent
 }
 
-function readRate(text: string): Money {
+function readLabourRate(text: string): Money {
   const [, amount, currency] = /^([0-9]{1,6}(?:\.[0-9]{1,3})?) ([A-Z]{3})$/.exec(text) ?? []
   if (amount === undefined || currency === undefined)
     throw new UsageError(`--labour-rate ${text}: expected an amount and a currency, such as "65.50 EUR"`)
@@ -127,9 +129,9 @@ function readRate(text: string): Money {
 }
 
 function readTemperature(text: string): Quantity<TemperatureUnit> {
-  const spaced = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
-  const read = parseQuantity(spaced, { measure: 'temperature' })
-  const quantity = read.ok && read.value.kind === 'nominal' ? read.value : undefined
+  const spacedText = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
+  const parsed = parseQuantity(spacedText, { measure: 'temperature' })
+  const quantity = parsed.ok && parsed.value.kind === 'nominal' ? parsed.value : undefined
   const unit = TEMPERATURE_UNITS.find((one) => one === quantity?.unit)
   if (quantity === undefined || unit === undefined)
     throw new UsageError(`--ambient ${text}: expected a temperature such as 6degC or 43degF`)

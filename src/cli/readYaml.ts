@@ -24,21 +24,21 @@ export function readYaml(text: string, name: string): Result<unknown> {
     return refuse('spec/too-long', { found: '', length: text.length, limit: MAX_YAML_LENGTH })
   if (isNestedTooDeep(text)) return refuse('spec/too-deep', { limit: MAX_DEPTH })
   // At level `silent`, a second document in the file would be ignored.
-  const read = parseDocument(text, {
+  const parsed = parseDocument(text, {
     uniqueKeys: false,
     logLevel: 'error',
     version: '1.2',
     lineCounter,
     prettyErrors: false,
   })
-  const [problem] = read.errors
+  const [problem] = parsed.errors
   if (problem !== undefined) return refuseAt(problem.pos[0], problem.message)
   const findings: Finding[] = []
   try {
-    const alias = findAlias(read)
+    const alias = findAlias(parsed)
     if (alias !== undefined)
       return refuseAt(alias, 'anchors and aliases are not allowed: write the value out')
-    findRepeatedKeys(read.contents, [], (path, key) =>
+    findRepeatedKeys(parsed.contents, [], (path, key) =>
       findings.push({
         code: 'spec/duplicate-key',
         severity: 'error',
@@ -47,17 +47,17 @@ export function readYaml(text: string, name: string): Result<unknown> {
         params: { key },
       }),
     )
-    findings.push(...findYamlSlips(read.contents, document))
-    return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
+    findings.push(...findYamlSlips(parsed.contents, document))
+    return { ok: true, value: parsed.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
     return refuseAt(0, error instanceof Error ? error.message : String(error))
   }
 }
 
 /** The offset of the first alias in the text. */
-function findAlias(read: ReturnType<typeof parseDocument>): number | undefined {
+function findAlias(parsed: ReturnType<typeof parseDocument>): number | undefined {
   let offset: number | undefined
-  visit(read, {
+  visit(parsed, {
     Alias: (_key, { range }) => {
       offset = range?.[0] ?? 0
       return visit.BREAK
@@ -80,7 +80,7 @@ function findRepeatedKeys(
       findRepeatedKeys(value, [...path, name], report)
     }
   } else if (isSeq(node))
-    for (const [place, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(place)], report)
+    for (const [index, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(index)], report)
 }
 
 /** Documents have at most 32 levels; the YAML reader can read many more than 500. */
@@ -93,17 +93,17 @@ const MAX_LEVELS = 500
 export function isNestedTooDeep(text: string): boolean {
   let open = 0
   let indent = 0
-  let atStart = true
-  for (let place = 0; place < text.length; place++) {
-    const code = text.charCodeAt(place)
+  let isLineStart = true
+  for (let index = 0; index < text.length; index++) {
+    const code = text.charCodeAt(index)
     if (code === NEW_LINE) {
-      atStart = true
+      isLineStart = true
       indent = 0
-    } else if (atStart && BEFORE_A_VALUE.has(code)) {
+    } else if (isLineStart && INDENT_CHARACTERS.has(code)) {
       indent += 1
       if (indent > 2 * MAX_LEVELS) return true
     } else {
-      atStart = false
+      isLineStart = false
       if (code === OPEN_LIST || code === OPEN_OBJECT) open += 1
       else if (code === CLOSE_LIST || code === CLOSE_OBJECT) open = Math.max(0, open - 1)
       if (open > MAX_LEVELS) return true
@@ -118,4 +118,4 @@ const CLOSE_LIST = 0x5d
 const OPEN_OBJECT = 0x7b
 const CLOSE_OBJECT = 0x7d
 /** Space, tab, `-`, `:` and `?`: the characters before a value at the start of a line. */
-const BEFORE_A_VALUE: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])
+const INDENT_CHARACTERS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])

@@ -3,27 +3,27 @@ import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
 import type { CliIo, ExitCode } from './cliIo.js'
-import { type LocatedFinding, rangeOf } from './locatedFinding.js'
+import { findTextRange, type LocatedFinding } from './locatedFinding.js'
 import { makeLocator, type TextPosition } from './makeLocator.js'
-import type { ReadSet } from './readDocuments.js'
+import type { FileSet } from './readDocuments.js'
 import { renderReport } from './renderReport.js'
 
 export type FindingFormat = 'text' | 'json' | 'sarif'
 
-const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
+const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
 /** Whether a finding is at or above a level. A waived finding never is. */
 export function isAtLevel(finding: Finding, level: Severity): boolean {
-  return finding.waived === undefined && RANK[finding.severity] <= RANK[level]
+  return finding.waived === undefined && SEVERITY_RANK[finding.severity] <= SEVERITY_RANK[level]
 }
 
 /** 1 if a finding is at or above the level, else 0. */
-export function exitCodeOf(findings: readonly Finding[], level: Severity): ExitCode {
+export function chooseExitCode(findings: readonly Finding[], level: Severity): ExitCode {
   return findings.some((finding) => isAtLevel(finding, level)) ? 1 : 0
 }
 
 /** Prints the findings of the parser; true if a document has an error, so that the command must stop. */
-export function reportReading(sets: readonly ReadSet[], io: CliIo): boolean {
+export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
   const findings = sets.flatMap((read) => read.findings)
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   return findings.some(({ severity }) => severity === 'error')
@@ -32,29 +32,29 @@ export function reportReading(sets: readonly ReadSet[], io: CliIo): boolean {
 /** Adds text, line and column to findings, sorted by file, line and severity. */
 export function locateFindings(
   findings: readonly Finding[],
-  sets: readonly ReadSet[],
+  sets: readonly FileSet[],
 ): readonly LocatedFinding[] {
   const locators = new Map<string, ReturnType<typeof makeLocator>>()
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
   return findings
     .map((finding) => {
-      const located = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
+      const located = findTextPosition(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
       const position = located && { line: located.line, column: located.column }
-      const text = rangeOf(finding) && located?.text
+      const text = findTextRange(finding) && located?.text
       return dropUndefined({ ...finding, message: renderMessage(finding, en), position, text })
     })
     .sort(
       (first, second) =>
         compareTexts(first.document.name ?? '', second.document.name ?? '') ||
         (first.position?.line ?? 0) - (second.position?.line ?? 0) ||
-        RANK[first.severity] - RANK[second.severity] ||
+        SEVERITY_RANK[first.severity] - SEVERITY_RANK[second.severity] ||
         compareTexts(first.path, second.path) ||
         compareTexts(first.code, second.code),
     )
 }
 
 /** The position of an error in the JSON or YAML text. */
-function readUpTo({ code, params }: Finding): TextPosition | undefined {
+function findTextPosition({ code, params }: Finding): TextPosition | undefined {
   if (code !== 'spec/not-json' && code !== 'spec/not-yaml') return undefined
   const { line, column } = params as SpecCodes[typeof code]
   return { line, column }
@@ -70,7 +70,7 @@ export function renderFindings(
   format: FindingFormat | 'vtt' | 'csv',
 ): string {
   if (format !== 'json' && format !== 'sarif') return renderReport(findings)
-  const report = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
+  const report = format === 'sarif' ? renderSarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`
 }
 
@@ -84,7 +84,7 @@ function toUri(path: string): string {
 }
 
 /** SARIF 2.1.0 (OASIS, 2020), for code-review and CI tools. */
-function sarif(findings: readonly LocatedFinding[]): unknown {
+function renderSarif(findings: readonly LocatedFinding[]): unknown {
   const codes = [...new Set(findings.map(({ code }) => code))].sort()
   return {
     $schema: 'https://json.schemastore.org/sarif-2.1.0.json',

@@ -1,5 +1,5 @@
 import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, type CommandRow } from './commandTable.js'
-import { optionOf } from './optionOf.js'
+import { findOption } from './findOption.js'
 
 /** The list of all commands. */
 export function renderOverview(): string {
@@ -18,16 +18,16 @@ For details: drivetrain-service help <command>. The machine's own manual always 
 
 /** The help of one command: usage, what it does, its options, an example and its exit codes. */
 export function renderHelp(command: CommandName): string {
-  const { usage, help, example, options, exit }: CommandRow = COMMAND_TABLE[command]
-  const ways = usage.map(
+  const { usage, help, example, options, exitCodes: exit }: CommandRow = COMMAND_TABLE[command]
+  const usageLines = usage.map(
     (way, place) => `${place === 0 ? 'Usage:' : '      '} drivetrain-service ${command} ${way}`,
   )
   const rows = options.map((name) => {
-    const { value, help: meaning } = optionOf(command, name)
+    const { value, help: meaning } = findOption(command, name)
     return `  --${[name, value].filter(Boolean).join(' ').padEnd(20)} ${meaning}`
   })
   const parts = [
-    ways.join('\n'),
+    usageLines.join('\n'),
     help,
     ...(rows.length === 0 ? [] : [`Options\n${rows.join('\n')}`]),
     `Example: drivetrain-service ${example}`,

@@ -1,15 +1,15 @@
 import { parse } from 'yaml'
 import { joinPointer, splitPointer } from '../base/index.js'
 import { listLeafTypes, type SpecCodes } from '../spec/index.js'
-import { findKeyExample, findMeantKey, type KeyExample } from './keyExamples.js'
-import { type LocatedFinding, rangeOf } from './locatedFinding.js'
-import { safeLine } from './safeLine.js'
+import { cleanLine } from './cleanLine.js'
+import { findKeyByWord, findKeyExample, type KeyExample } from './keyExamples.js'
+import { findTextRange, type LocatedFinding } from './locatedFinding.js'
 
 /** Lines that the findings of one document may have: one screen with the summary. */
 const MAX_LINES = 38
 
 /** What blocks the reading of a document, the most first. Other findings stay in their order after them. */
-const BLOCKING: readonly (readonly string[])[] = [
+const BLOCKING_CODES: readonly (readonly string[])[] = [
   ['spec/not-yaml', 'spec/not-json', 'spec/duplicate-key'],
   ['spec/wrong-kind', 'spec/wrong-version'],
   ['spec/missing-key'],
@@ -21,123 +21,133 @@ const BLOCKING: readonly (readonly string[])[] = [
  * most one screen.
  */
 export function renderReport(findings: readonly LocatedFinding[]): string {
-  const lines = groupBy(findings, fileOf).flatMap(reportFile)
+  const lines = groupItems(findings, findFileName).flatMap(renderFile)
   return lines.map((line) => `${line}\n`).join('')
 }
 
-function reportFile(findings: readonly LocatedFinding[]): readonly string[] {
-  const ordered = findings.toSorted((first, second) => rankOf(first) - rankOf(second))
-  const listed = new Set<string>()
+function renderFile(findings: readonly LocatedFinding[]): readonly string[] {
+  const ordered = findings.toSorted((first, second) => rankFinding(first) - rankFinding(second))
+  const listedKeys = new Set<string>()
   const lines: string[] = []
-  const groups = groupBy(ordered, sameness)
+  const groups = groupItems(ordered, makeGroupKey)
   for (const [place, group] of groups.entries()) {
-    const entry = describeGroup(group, listed)
+    const entry = describeGroup(group, listedKeys)
     if (place > 0 && lines.length + entry.length > MAX_LINES) {
-      const left = groups.slice(place).flat().length
-      return [...lines, `... and ${left} more: correct these first, or list all with --format json.`]
+      const leftCount = groups.slice(place).flat().length
+      return [...lines, `... and ${leftCount} more: correct these first, or list all with --format json.`]
     }
     lines.push(...entry)
   }
   return lines
 }
 
-function rankOf({ code }: LocatedFinding): number {
-  const rank = BLOCKING.findIndex((codes) => codes.includes(code))
-  return rank === -1 ? BLOCKING.length : rank
+function rankFinding({ code }: LocatedFinding): number {
+  const rank = BLOCKING_CODES.findIndex((codes) => codes.includes(code))
+  return rank === -1 ? BLOCKING_CODES.length : rank
 }
 
 /** Findings with the same text are shown together, and so are the keys that one part lacks. */
-function sameness(finding: LocatedFinding): string {
+function makeGroupKey(finding: LocatedFinding): string {
   const { code, severity, message, path, text, waived } = finding
   if (code === 'spec/missing-key') return `${code} ${path}`
-  return JSON.stringify([code, severity, message, text, rangeOf(finding), teach(finding), waived?.reason])
+  return JSON.stringify([
+    code,
+    severity,
+    message,
+    text,
+    findTextRange(finding),
+    suggestFix(finding),
+    waived?.reason,
+  ])
 }
 
 /** One entry: where, what, what to write, and the code. */
-function describeGroup(group: readonly LocatedFinding[], listed: Set<string>): readonly string[] {
+function describeGroup(group: readonly LocatedFinding[], listedKeys: Set<string>): readonly string[] {
   const [finding, ...others] = group
   if (finding === undefined) return []
-  const isMissing = finding.code === 'spec/missing-key'
+  const isMissingKey = finding.code === 'spec/missing-key'
   const message =
-    isMissing && others.length > 0 ? describeMissing(group) : withoutRepeatedList(finding, listed)
-  const waived = finding.waived === undefined ? '' : ` (waived: ${safeLine(finding.waived.reason)})`
-  const place = finding.path === '' ? '' : ` at ${safeLine(finding.path)}`
-  const elsewhere = isMissing ? [] : others.map(({ position, path }) => position?.line ?? path)
+    isMissingKey && others.length > 0 ? describeMissingKeys(group) : removeRepeatedList(finding, listedKeys)
+  const waived = finding.waived === undefined ? '' : ` (waived: ${cleanLine(finding.waived.reason)})`
+  const place = finding.path === '' ? '' : ` at ${cleanLine(finding.path)}`
+  const otherPlaces = isMissingKey ? [] : others.map(({ position, path }) => position?.line ?? path)
   return [
-    `${whereOf(finding)}: ${finding.severity}: ${message}${waived}`,
-    ...excerptOf(finding),
+    `${describePosition(finding)}: ${finding.severity}: ${message}${waived}`,
+    ...renderExcerpt(finding),
     ...group
-      .slice(0, isMissing ? undefined : 1)
-      .flatMap(teach)
+      .slice(0, isMissingKey ? undefined : 1)
+      .flatMap(suggestFix)
       .map((line) => `    ${line}`),
-    `    ${finding.code}${place}${elsewhere.length === 0 ? '' : `; also at line ${elsewhere.join(', ')}`}`,
+    `    ${finding.code}${place}${otherPlaces.length === 0 ? '' : `; also at line ${otherPlaces.join(', ')}`}`,
   ]
 }
 
-function fileOf({ document }: LocatedFinding): string {
-  return safeLine(document.name ?? document.kind)
+function findFileName({ document }: LocatedFinding): string {
+  return cleanLine(document.name ?? document.kind)
 }
 
-function whereOf(finding: LocatedFinding): string {
+function describePosition(finding: LocatedFinding): string {
   const { line, column } = finding.position ?? {}
-  return line === undefined ? fileOf(finding) : `${fileOf(finding)}:${line}:${column}`
+  return line === undefined ? findFileName(finding) : `${findFileName(finding)}:${line}:${column}`
 }
 
-function describeMissing(group: readonly LocatedFinding[]): string {
+function describeMissingKeys(group: readonly LocatedFinding[]): string {
   const keys = group.map(({ params }) => `"${(params as SpecCodes['spec/missing-key']).key}"`)
   return `Missing keys ${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}.`
 }
 
 /** The keys of a part are listed once. */
-function withoutRepeatedList({ code, message, params }: LocatedFinding, listed: Set<string>): string {
+function removeRepeatedList({ code, message, params }: LocatedFinding, listedKeys: Set<string>): string {
   if (code !== 'spec/unknown-key') return message
   const list = (params as SpecCodes['spec/unknown-key']).known.join()
-  const isListed = listed.has(list)
-  listed.add(list)
+  const isListed = listedKeys.has(list)
+  listedKeys.add(list)
   return isListed ? message.replace(/ Known: .*$/, '') : message
 }
 
 /** The text, the place in it under a caret line, and what to write instead. */
-function excerptOf(finding: LocatedFinding): readonly string[] {
-  const range = rangeOf(finding)
+function renderExcerpt(finding: LocatedFinding): readonly string[] {
+  const range = findTextRange(finding)
   const { text } = finding
   if (range === undefined || text === undefined) return []
   const [from, to] = range
-  const before = ' '.repeat(safeLine(text.slice(0, from)).length)
-  const carets = '^'.repeat(Math.max(1, safeLine(text.slice(from, to)).length))
+  const before = ' '.repeat(cleanLine(text.slice(0, from)).length)
+  const carets = '^'.repeat(Math.max(1, cleanLine(text.slice(from, to)).length))
   const cures = (finding.cures ?? []).flatMap((cure) =>
-    cure.op === 'replace' && typeof cure.value === 'string' ? [`    write: ${safeLine(cure.value)}`] : [],
+    cure.op === 'replace' && typeof cure.value === 'string' ? [`    write: ${cleanLine(cure.value)}`] : [],
   )
-  return [`    ${safeLine(text)}`, `    ${before}${carets}`, ...cures]
+  return [`    ${cleanLine(text)}`, `    ${before}${carets}`, ...cures]
 }
 
 /** The smallest correct form, to copy. */
-function teach(finding: LocatedFinding): readonly string[] {
+function suggestFix(finding: LocatedFinding): readonly string[] {
   const { code, path, params, cures, document } = finding
-  const key = splitPointer(path)?.at(-1) ?? ''
+  const name = splitPointer(path)?.at(-1) ?? ''
   switch (code) {
     case 'spec/missing-key': {
-      const { key } = params as SpecCodes['spec/missing-key']
-      const example = findKeyExample(joinPointer([...(splitPointer(path) ?? []), key]), document.kind)
-      return example === undefined ? [] : [`write: ${show(example, finding)[0]}   (${example.meaning})`]
+      const { key: name } = params as SpecCodes['spec/missing-key']
+      const example = findKeyExample(joinPointer([...(splitPointer(path) ?? []), name]), document.kind)
+      return example === undefined
+        ? []
+        : [`write: ${renderExample(example, finding)[0]}   (${example.meaning})`]
     }
     case 'spec/unknown-key': {
       if ((params as SpecCodes['spec/unknown-key']).didYouMean !== undefined) return []
-      if (/^\/overrides\/\d+\/set\/[^/]*$/.test(path)) return leavesBelow(key)
-      const meant = findMeantKey(key)
+      if (/^\/overrides\/\d+\/set\/[^/]*$/.test(path)) return listLeavesBelow(name)
+      const meant = findKeyByWord(name)
       return meant === undefined
         ? []
-        : [`${meant.meaning} belongs at ${meant.place}, such as`, ...indent(show(meant, finding))]
+        : [`${meant.meaning} belongs at ${meant.place}, such as`, ...indent(renderExample(meant, finding))]
     }
     case 'spec/wrong-type': {
       const { expected, value } = params as SpecCodes['spec/wrong-type']
-      if (expected === 'text' && value !== undefined) return [`write: ${safeLine(JSON.stringify(value))}`]
-      return suchAs(path, finding)
+      if (expected === 'text' && value !== undefined) return [`write: ${cleanLine(JSON.stringify(value))}`]
+      return suggestExample(path, finding)
     }
     case 'spec/wrong-kind':
-      return cures === undefined ? suchAs(path, finding) : []
+      return cures === undefined ? suggestExample(path, finding) : []
     case 'spec/bad-notation':
-      return cures === undefined ? suchAs(path, finding) : []
+      return cures === undefined ? suggestExample(path, finding) : []
     case 'spec/not-yaml':
       return /tab/i.test((params as SpecCodes['spec/not-yaml']).problem) ? ['indent with spaces'] : []
     default:
@@ -146,7 +156,7 @@ function teach(finding: LocatedFinding): readonly string[] {
 }
 
 /** An override replaces leaves: those below the place that was written. */
-function leavesBelow(written: string): readonly string[] {
+function listLeavesBelow(written: string): readonly string[] {
   const tokens = splitPointer(written) ?? []
   const below = listLeafTypes().filter(({ place }) =>
     tokens.every((token, at) => place[at] === '*' || place[at] === token),
@@ -156,13 +166,15 @@ function leavesBelow(written: string): readonly string[] {
   return ['an override sets one value, here one of', ...indent(places)]
 }
 
-function suchAs(path: string, finding: LocatedFinding): readonly string[] {
+function suggestExample(path: string, finding: LocatedFinding): readonly string[] {
   const example = findKeyExample(path, finding.document.kind)
-  return example === undefined ? [] : [`write ${example.meaning}, such as`, ...indent(show(example, finding))]
+  return example === undefined
+    ? []
+    : [`write ${example.meaning}, such as`, ...indent(renderExample(example, finding))]
 }
 
 /** Lines to copy, in the language of the document. */
-function show({ examples }: KeyExample, { document }: LocatedFinding): readonly string[] {
+function renderExample({ examples }: KeyExample, { document }: LocatedFinding): readonly string[] {
   return document.name?.endsWith('.json')
     ? examples.map((example) => JSON.stringify(parse(example)).slice(1, -1))
     : examples.flatMap((example) => example.split('\n'))
@@ -170,10 +182,13 @@ function show({ examples }: KeyExample, { document }: LocatedFinding): readonly 
 
 const indent = (lines: readonly string[]): readonly string[] => lines.map((line) => `  ${line}`)
 
-function groupBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): readonly (readonly Item[])[] {
+function groupItems<Item>(
+  items: readonly Item[],
+  makeKey: (item: Item) => string,
+): readonly (readonly Item[])[] {
   const groups = new Map<string, Item[]>()
   for (const item of items) {
-    const key = keyOf(item)
+    const key = makeKey(item)
     const group = groups.get(key)
     if (group === undefined) groups.set(key, [item])
     else group.push(item)

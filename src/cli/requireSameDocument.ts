@@ -2,7 +2,7 @@ import { DOCUMENT_NAMES } from '../spec/index.js'
 import { UsageError } from './cliIo.js'
 import { readYaml } from './readYaml.js'
 
-interface Head {
+interface DocumentHead {
   readonly kind: string
   readonly id?: unknown
 }
@@ -12,10 +12,10 @@ const KINDS: readonly string[] = DOCUMENT_NAMES
 /** Refuses to replace a document by anything but the same document, or to replace another file by a document. */
 export function requireSameDocument(path: string, old: string, text: string): void {
   if (old.trim() === '') return
-  const there = readHead(old)
-  const written = readHead(text)
-  if (there?.kind === written?.kind && there?.id === written?.id) return
-  const names = [there, written].map(
+  const oldHead = readHead(old)
+  const newHead = readHead(text)
+  if (oldHead?.kind === newHead?.kind && oldHead?.id === newHead?.id) return
+  const names = [oldHead, newHead].map(
     (head) => head && `the ${head.kind} ${String(head.id ?? 'without an id')}`,
   )
   const [found = 'another file', expected = 'an earlier output'] = names
@@ -23,7 +23,7 @@ export function requireSameDocument(path: string, old: string, text: string): vo
 }
 
 /** Kind and id of a document, also of one with mistakes; undefined: the text is not a document. */
-function readHead(text: string): Head | undefined {
+function readHead(text: string): DocumentHead | undefined {
   // A card, which is no data, is not parsed.
   const [, kind] = new RegExp(`\\bkind["']?\\s*:\\s*["']?(${KINDS.join('|')})\\b`).exec(text) ?? []
   if (kind === undefined) return undefined
@@ -32,7 +32,7 @@ function readHead(text: string): Head | undefined {
   const data = readJson(firstLine) ?? readJson(text) ?? readYamlData(text)
   const isHead =
     typeof data === 'object' && data !== null && 'kind' in data && KINDS.includes(String(data.kind))
-  return isHead ? (data as Head) : { kind }
+  return isHead ? (data as DocumentHead) : { kind }
 }
 
 function readJson(text: string): unknown {

@@ -15,25 +15,25 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
       return 0
     }
     if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
-      const [about] = others
-      io.print(about === undefined ? renderOverview() : renderHelp(requireCommand(about)))
+      const [topic] = others
+      io.print(topic === undefined ? renderOverview() : renderHelp(requireCommand(topic)))
       return name === undefined ? 2 : 0
     }
     const command = requireCommand(name)
     const { options, formats } = COMMAND_TABLE[command]
-    const read = parseWords(others, options)
-    if (read.values.help) {
+    const parsed = parseWords(others, options)
+    if (parsed.values.help) {
       io.print(renderHelp(command))
       return 0
     }
-    const { format = 'text' } = read.values
-    const printed: readonly string[] = ['text', ...formats]
-    if (!printed.includes(format))
-      throw new UsageError(`${name} --format ${format}: expected one of ${printed.join(', ')}`)
-    return await COMMANDS[command](read, io)
+    const { format = 'text' } = parsed.values
+    const allowedFormats: readonly string[] = ['text', ...formats]
+    if (!allowedFormats.includes(format))
+      throw new UsageError(`${name} --format ${format}: expected one of ${allowedFormats.join(', ')}`)
+    return await COMMANDS[command](parsed, io)
   } catch (error) {
-    const { safeLine } = await import('./safeLine.js')
-    const message = safeLine(error instanceof Error ? error.message : String(error))
+    const { cleanLine } = await import('./cleanLine.js')
+    const message = cleanLine(error instanceof Error ? error.message : String(error))
     // By its name: a command that is bundled by itself has a class of its own.
     if (error instanceof Error && error.name === 'UsageError') {
       io.printError(`drivetrain-service: ${message}`)
@@ -48,7 +48,7 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
 
 function requireCommand(name: string): CommandName {
   if (isCommand(name)) return name
-  const nearName = suggestName(name, COMMAND_NAMES)
-  const hint = nearName === undefined ? 'see drivetrain-service help' : `did you mean ${nearName}?`
+  const suggestion = suggestName(name, COMMAND_NAMES)
+  const hint = suggestion === undefined ? 'see drivetrain-service help' : `did you mean ${suggestion}?`
   throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
 }

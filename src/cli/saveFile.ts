@@ -15,7 +15,7 @@ import {
 } from 'node:fs/promises'
 import { dirname, resolve } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
-import { ABANDONED_MS, type Claim, claimVersion } from './claimVersion.js'
+import { ABANDONED_AFTER_MS, type Claim, claimVersion } from './claimVersion.js'
 import { type MakeText, UsageError } from './cliIo.js'
 
 /** The places in a save where a test stops it. */
@@ -34,16 +34,16 @@ export interface SaveOptions {
   /** How long to wait for another writer. */
   readonly waitMs?: number
   /** How long a save may take: less than the time after which others take over. */
-  readonly holdMs?: number
+  readonly maxMs?: number
 }
 
 /** A version of a file: undefined if there is none. */
-interface Version {
+interface FileVersion {
   readonly bytes: Buffer
   readonly stats: Stats
 }
 
-const PIECE = 65_536
+const PIECE_BYTES = 65_536
 
 /**
  * Replaces a file by a text made from the one that is there. At any moment the file has the old text or the whole new one,
@@ -53,26 +53,26 @@ const PIECE = 65_536
 export async function saveFile(
   path: string,
   makeText: MakeText,
-  { onStep = () => undefined, waitMs = 10_000, holdMs = ABANDONED_MS / 2 }: SaveOptions = {},
+  { onStep = () => undefined, waitMs = 10_000, maxMs: holdMs = ABANDONED_AFTER_MS / 2 }: SaveOptions = {},
 ): Promise<void> {
   const target = await followLinks(path)
   const made = await mkdir(dirname(target), { recursive: true })
-  const giveUp = Date.now() + waitMs
+  const giveUpAt = Date.now() + waitMs
   while (true) {
     const old = await readVersion(path, target)
     const text = await makeText(old?.bytes.toString('utf8'))
     if (text === undefined) return
     const bytes = Buffer.from(text)
-    if (old?.bytes.equals(bytes)) return confirm(path, target, made)
-    const began = Date.now()
-    const claim = await claimVersion(target, nameVersion(old))
+    if (old?.bytes.equals(bytes)) return syncFolders(path, target, made)
+    const startedAt = Date.now()
+    const claim = await claimVersion(target, hashVersion(old))
     const isClaimed = !('holder' in claim)
     if (
       isClaimed &&
-      (await replace({ path, target, made, old, bytes, claim, until: began + holdMs, onStep }))
+      (await replaceVersion({ path, target, made, old, bytes, claim, until: startedAt + holdMs, onStep }))
     )
       return
-    if (Date.now() > giveUp)
+    if (Date.now() > giveUpAt)
       throw new UsageError(
         `${path}: ${isClaimed ? 'another process' : claim.holder} is writing it; try again`,
       )
@@ -85,7 +85,7 @@ interface Replacement {
   readonly target: string
   /** The first of the folders that were made for it. */
   readonly made: string | undefined
-  readonly old: Version | undefined
+  readonly old: FileVersion | undefined
   readonly bytes: Buffer
   readonly claim: Claim
   readonly until: number
@@ -93,7 +93,7 @@ interface Replacement {
 }
 
 /** Writes the new text beside the file and renames it; false, and nothing is changed, if the file has another version now. */
-async function replace({
+async function replaceVersion({
   path,
   target,
   made,
@@ -105,20 +105,20 @@ async function replace({
 }: Replacement): Promise<boolean> {
   let replaced = false
   const isSame = async (): Promise<boolean> =>
-    nameVersion(await readVersion(path, target)) === nameVersion(old)
+    hashVersion(await readVersion(path, target)) === hashVersion(old)
   try {
     await onStep('claimed')
     if (!(await isSame())) return false
-    await claim.sweep()
+    await claim.deleteLeftovers()
     await onStep('swept')
     await writePart(claim.part, bytes, old?.stats, onStep)
-    if (!((await claim.isLast()) && (await isSame()))) return false
+    if (!((await claim.isCurrent()) && (await isSame()))) return false
     if (Date.now() > until) throw new UsageError(`${path}: the disk is too slow; nothing was written`)
     await onStep('checked')
     await rename(claim.part, target)
     replaced = true
     await onStep('renamed')
-    await confirm(path, target, made)
+    await syncFolders(path, target, made)
     await onStep('confirmed')
     return true
   } finally {
@@ -130,18 +130,18 @@ async function replace({
 async function writePart(
   part: string,
   bytes: Buffer,
-  like: Stats | undefined,
+  oldStats: Stats | undefined,
   onStep: Replacement['onStep'],
 ): Promise<void> {
   await rm(part, { force: true })
-  const file = await open(part, 'wx', like === undefined ? 0o666 : 0o600)
+  const file = await open(part, 'wx', oldStats === undefined ? 0o666 : 0o600)
   try {
     await onStep('opened')
-    for (let at = 0; at < bytes.length; at += PIECE) {
-      await file.writeFile(bytes.subarray(at, at + PIECE))
+    for (let at = 0; at < bytes.length; at += PIECE_BYTES) {
+      await file.writeFile(bytes.subarray(at, at + PIECE_BYTES))
       await onStep('piece written')
     }
-    if (like !== undefined) await makeLike(file, like)
+    if (oldStats !== undefined) await copyOwnerAndMode(file, oldStats)
     await file.sync()
     await onStep('synced')
   } finally {
@@ -150,20 +150,20 @@ async function writePart(
 }
 
 /** Gives a file the owner and mode of another one. */
-async function makeLike(file: FileHandle, { uid, gid, mode }: Stats): Promise<void> {
-  const change = (changing: Promise<void>): Promise<boolean> =>
-    changing.then(
+async function copyOwnerAndMode(file: FileHandle, { uid, gid, mode }: Stats): Promise<void> {
+  const isAllowed = (request: Promise<void>): Promise<boolean> =>
+    request.then(
       () => true,
       () => false,
     )
-  const now = await file.stat()
+  const current = await file.stat()
   // Only the system's administrator gives a file away. If even the group cannot stay, it loses its rights.
-  const isKept =
-    (now.uid === uid && now.gid === gid) ||
-    (await change(file.chown(uid, gid))) ||
-    (await change(file.chown(-1, gid)))
-  const allowed = mode & (isKept ? 0o7777 : 0o7707)
-  if ((now.mode & 0o7777) !== allowed) await file.chmod(allowed)
+  const keepsGroup =
+    (current.uid === uid && current.gid === gid) ||
+    (await isAllowed(file.chown(uid, gid))) ||
+    (await isAllowed(file.chown(-1, gid)))
+  const allowed = mode & (keepsGroup ? 0o7777 : 0o7707)
+  if ((current.mode & 0o7777) !== allowed) await file.chmod(allowed)
 }
 
 /** The real file behind links, also behind one whose file does not exist yet. */
@@ -178,7 +178,7 @@ async function followLinks(path: string): Promise<string> {
 }
 
 /** What is in the file now. Something that is not a file, or must not be written, is an error. */
-async function readVersion(path: string, target: string): Promise<Version | undefined> {
+async function readVersion(path: string, target: string): Promise<FileVersion | undefined> {
   try {
     const stats = await stat(target)
     if (!stats.isFile()) throw new UsageError(`${path}: is ${kindOf(stats)}, not a file; nothing was written`)
@@ -196,29 +196,29 @@ function kindOf(stats: Stats): string {
   return stats.isSocket() ? 'a socket' : 'a device'
 }
 
-function nameVersion(version: Version | undefined): string {
+function hashVersion(version: FileVersion | undefined): string {
   return version === undefined
     ? 'none'
     : createHash('sha256').update(version.bytes).digest('hex').slice(0, 16)
 }
 
 /** Waits until the names of the file, and of the folders that were made for it, are on the disk. */
-async function confirm(path: string, target: string, made: string | undefined): Promise<void> {
+async function syncFolders(path: string, target: string, made: string | undefined): Promise<void> {
   // Windows has no such call for folders.
   if (process.platform === 'win32') return
-  const top = made === undefined ? dirname(target) : dirname(made)
+  const topFolder = made === undefined ? dirname(target) : dirname(made)
   for (let folder = dirname(target); ; folder = dirname(folder)) {
-    const opened = await open(folder, 'r')
+    const handle = await open(folder, 'r')
     try {
-      await opened.sync()
+      await handle.sync()
     } catch (error) {
       const { code = '' } = error as NodeJS.ErrnoException
       // Some file systems cannot do it.
       if (!['EINVAL', 'ENOTSUP'].includes(code))
         throw new UsageError(`${path}: written, but the disk did not confirm it (${code})`)
     } finally {
-      await opened.close()
+      await handle.close()
     }
-    if (folder === top || folder === dirname(folder)) return
+    if (folder === topFolder || folder === dirname(folder)) return
   }
 }

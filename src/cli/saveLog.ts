@@ -4,8 +4,8 @@ import type { MachineLog, MeterName } from '../spec/index.js'
 import { addToHistory } from './addToHistory.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { editYaml } from './editYaml.js'
-import { isHistory } from './isHistory.js'
-import { documentsOf, readDocuments } from './readDocuments.js'
+import { isHistoryPath } from './isHistoryPath.js'
+import { listDocuments, readDocuments } from './readDocuments.js'
 import { writeOut } from './writeOut.js'
 
 /**
@@ -14,40 +14,43 @@ import { writeOut } from './writeOut.js'
  */
 export async function saveLog(
   path: string,
-  read: MachineLog,
+  logAsRead: MachineLog,
   extend: (log: MachineLog) => MachineLog | undefined,
   io: CliIo,
 ): Promise<MachineLog | undefined> {
   let saved: MachineLog | undefined
   const makeText = async (old: string | undefined): Promise<string | undefined> => {
-    const before = old === undefined || old.trim() === '' ? read : await readLog(path, old, read, io)
+    const before =
+      old === undefined || old.trim() === '' ? logAsRead : await readLog(path, old, logAsRead, io)
     saved = extend(before)
     if (saved === undefined) return undefined
-    if (isHistory(path))
-      return before === read ? `${writeHistory(saved).join('\n')}\n` : addToHistory(old ?? '', before, saved)
+    if (isHistoryPath(path))
+      return before === logAsRead
+        ? `${writeHistory(saved).join('\n')}\n`
+        : addToHistory(old ?? '', before, saved)
     if (!/\.ya?ml$/i.test(path)) return `${JSON.stringify(saved, null, 2)}\n`
-    return before === read ? stringify(saved, { lineWidth: 0 }) : editYaml(old ?? '', before, saved)
+    return before === logAsRead ? stringify(saved, { lineWidth: 0 }) : editYaml(old ?? '', before, saved)
   }
   await writeOut(path, makeText, io)
   return saved
 }
 
 /** The log in the text of a file; it must have all that the log had that was read. */
-async function readLog(path: string, text: string, read: MachineLog, io: CliIo): Promise<MachineLog> {
+async function readLog(path: string, text: string, logAsRead: MachineLog, io: CliIo): Promise<MachineLog> {
   const sets = await readDocuments([path], { ...io, readText: async () => text, kindOf: async () => 'file' })
-  const [log] = documentsOf(sets, ({ logs }) => logs)
-  if (log === undefined || log.id !== read.id)
+  const [log] = listDocuments(sets, ({ logs }) => logs)
+  if (log === undefined || log.id !== logAsRead.id)
     throw new UsageError(
-      `${path} is not the log ${read.id}, or cannot be read: choose another name; nothing was written`,
+      `${path} is not the log ${logAsRead.id}, or cannot be read: choose another name; nothing was written`,
     )
-  const lost = findLost(read, log)
-  if (lost !== undefined)
-    throw new UsageError(`${path} is another copy of the log, without ${lost}; nothing was written`)
+  const missingPart = findMissingPart(logAsRead, log)
+  if (missingPart !== undefined)
+    throw new UsageError(`${path} is another copy of the log, without ${missingPart}; nothing was written`)
   return log
 }
 
 /** A record, top-up or reading of one log that another copy of it does not have. */
-function findLost(from: MachineLog, copy: MachineLog): string | undefined {
+function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined {
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))
   if (record !== undefined) return `the record ${record.id}`

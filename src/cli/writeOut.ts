@@ -4,7 +4,7 @@ import { requireSameDocument } from './requireSameDocument.js'
 /** How `--out` treats a file that is there. */
 interface WriteOptions {
   /** It is an error. */
-  readonly isNew?: boolean
+  readonly mustBeNew?: boolean
 }
 
 /**
@@ -15,7 +15,7 @@ export async function writeOut(
   path: string,
   makeText: string | ((old: string | undefined) => Promise<string | undefined>),
   io: CliIo,
-  { isNew = false }: WriteOptions = {},
+  { mustBeNew: isNew = false }: WriteOptions = {},
 ): Promise<void> {
   try {
     await io.saveText(path, async (old) => {
@@ -28,11 +28,11 @@ export async function writeOut(
   } catch (error) {
     const code: unknown = error instanceof Error && 'code' in error ? error.code : undefined
     if (typeof code !== 'string') throw error
-    throw new UsageError(`${path}: cannot be written (${WORDS[code] ?? code})`)
+    throw new UsageError(`${path}: cannot be written (${ERROR_TEXTS[code] ?? code})`)
   }
 }
 
-const WORDS: Readonly<Record<string, string>> = {
+const ERROR_TEXTS: Readonly<Record<string, string>> = {
   EACCES: 'no permission',
   EPERM: 'no permission',
   EROFS: 'the disk is read-only',

@@ -35,9 +35,10 @@ export type CardSectionId =
 
 type Words<Names extends string> = Readonly<Record<Names, string>>
 /** The words of a text, as a union of names. */
-type EachOf<Text extends string, Found extends string = never> = Text extends `${infer First} ${infer Rest}`
-  ? EachOf<Rest, Found | First>
-  : Found | Text
+type WordUnion<
+  Text extends string,
+  Union extends string = never,
+> = Text extends `${infer First} ${infer Rest}` ? WordUnion<Rest, Union | First> : Union | Text
 
 /**
  * Every word on a card that is not from the plan. No word contains a digit: figures on a card always come from the plan.
@@ -51,15 +52,15 @@ export interface CardWords {
   /** The machine's manual and the local codes come first; licensed work stays with licensed people. */
   readonly authority: readonly string[]
   readonly columns: Words<
-    EachOf<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand wait time of'>
+    WordUnion<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand wait time of'>
   >
   readonly labels: Words<CardLabel>
   readonly wrenchHabits: readonly string[]
   readonly leakAdvice: readonly string[]
   /** Blank lines to write on. */
   readonly blanks: Words<
-    | EachOf<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
-    | EachOf<'tightened seals notDone workingTime usedOil notes sample'>
+    | WordUnion<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
+    | WordUnion<'tightened seals notDone workingTime usedOil notes sample'>
   >
   /** Choices to tick at a blank. */
   readonly choices: Readonly<
@@ -116,7 +117,7 @@ export interface CardWords {
 }
 
 type CardLabel =
-  | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
-  | EachOf<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial sheet take'>
-  | EachOf<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>
+  | WordUnion<'about additive ambient before buy candidates caution consumables decides distance each edition'>
+  | WordUnion<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
+  | WordUnion<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial sheet take'>
+  | WordUnion<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

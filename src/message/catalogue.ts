@@ -169,11 +169,11 @@ export interface LineText {
   /** Whether it joins any number of these actions, in any order. */
   readonly many?: true
   /** A sentence or two, with the params of the steps in their order. */
-  readonly full: LineWriter
-  readonly short: LineWriter
+  readonly full: WriteLine
+  readonly short: WriteLine
 }
 
-type LineWriter = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
+type WriteLine = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
 
 /** Numbers and units in words, for a voice. */
 export interface SpeechWords {

@@ -1,9 +1,9 @@
 import type { Param, Params } from '../base/index.js'
 import type { Messages, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
-import { makeSay, sayPlainly } from './makeSay.js'
+import { makeSay, showPlainly } from './makeSay.js'
 
-type LooseText = (params: Params, say: Say) => string
+type AnyText = (params: Params, say: Say) => string
 
 const MAX_DEPTH = 32
 
@@ -28,7 +28,7 @@ function cleanParam(value: unknown, parents: readonly object[]): Param {
 
 /** Writes code and params as they are, for an unknown code or params that do not match it. */
 function renderPlainly(code: string, params: Params): string {
-  const named = Object.entries(params).map(([name, value]) => `${name}: ${sayPlainly(value)}`)
+  const named = Object.entries(params).map(([name, value]) => `${name}: ${showPlainly(value)}`)
   return named.length === 0 ? cleanText(code) : `${cleanText(code)} (${named.join(', ')})`
 }
 
@@ -62,7 +62,7 @@ export function renderMessage(
 
 function renderCode(catalogue: Messages, code: string, params: Params, depth: number): string {
   if (depth > MAX_DEPTH || !Object.hasOwn(catalogue.texts, code)) return renderPlainly(code, params)
-  const text = (catalogue.texts as unknown as Readonly<Record<string, LooseText>>)[code]
+  const text = (catalogue.texts as unknown as Readonly<Record<string, AnyText>>)[code]
   const say = makeSay(catalogue, (innerCode, innerParams) =>
     renderCode(catalogue, innerCode, innerParams, depth + 1),
   )

@@ -23,7 +23,7 @@ const UNITS_BY_DECIMALS: readonly (readonly Unit[])[] = [
 export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
   if (typeof value !== 'object' || value === null) return undefined
   try {
-    const digits = digitsOf((value as { unit?: unknown }).unit)
+    const digits = chooseDigits((value as { unit?: unknown }).unit)
     return formatQuantity(value as Quantity | PrintedQuantity | PrintedBand, marks, digits)
   } catch {
     return undefined
@@ -32,10 +32,10 @@ export function showQuantity(value: unknown, marks: NumberMarks): string | undef
 
 /** The number of a quantity alone, with the decimals that suit its unit; `undefined` if it is not finite. */
 export function showAmount({ value, unit }: Quantity, marks: NumberMarks): string | undefined {
-  return Number.isFinite(value) ? formatNumber(value, marks, digitsOf(unit)) : undefined
+  return Number.isFinite(value) ? formatNumber(value, marks, chooseDigits(unit)) : undefined
 }
 
-function digitsOf(unit: unknown): NumberDigits {
+function chooseDigits(unit: unknown): NumberDigits {
   const decimals = UNITS_BY_DECIMALS.findIndex((units) => units.some((one) => one === unit))
   return { atMost: decimals === -1 ? 3 : decimals }
 }

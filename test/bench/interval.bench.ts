@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import { finished } from 'node:stream/promises'
 import { Temporal } from 'temporal-polyfill'
-import { dueLines } from '../../src/cli/dueLines.js'
+import { judgeRowLines } from '../../src/cli/judgeRowLines.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -368,7 +368,7 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
       start = performance.now()
       const target = createWriteStream(join(folder, 'own.jsonl'))
       const before = process.memoryUsage().heapUsed
-      await dueLines({
+      await judgeRowLines({
         input: createReadStream(path, { highWaterMark: 1 << 18 }),
         output: target,
         today: TODAY,

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { findFiles } from '../../src/cli/findFiles.js'
-import { nodeIo } from '../../src/cli/nodeIo.js'
+import { makeNodeIo } from '../../src/cli/makeNodeIo.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
 import { readExample } from '../support/readExample.js'
@@ -45,7 +45,7 @@ async function run(...words: readonly string[]) {
 
 async function find(paths: readonly string[], below = false) {
   const err: string[] = []
-  const found = await findFiles(paths, { ...nodeIo(), printError: (text) => void err.push(text) }, below)
+  const found = await findFiles(paths, { ...makeNodeIo(), printError: (text) => void err.push(text) }, below)
   const short = (path: string) => path.replace(`${root}/`, '')
   return {
     files: found.files.map(short),

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { build } from 'esbuild'
 import { describe, expect, it } from 'vitest'
 import { COMMAND_NAMES, COMMAND_TABLE } from '../../src/cli/commandTable.js'
-import { optionOf } from '../../src/cli/optionOf.js'
+import { findOption } from '../../src/cli/findOption.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 
@@ -62,7 +62,7 @@ describe('completion', () => {
         expect(inBash).toMatch(new RegExp(`--${option}['\\s]`))
         expect(inZsh).toContain(`--${option}[`)
         expect(inFish.filter((line) => line.includes(` -l ${option} `))).toHaveLength(1)
-        for (const word of optionOf(name, option).words ?? []) expect(bash).toContain(word)
+        for (const word of findOption(name, option).words ?? []) expect(bash).toContain(word)
       }
     }
   })
@@ -133,7 +133,7 @@ describe('what loads', () => {
   })
 
   it('before the command is known is the command line alone', async () => {
-    const lazy = ['./commands/*', './questions/*', './readOptions.js', './safeLine.js', './saveFile.js']
+    const lazy = ['./commands/*', './questions/*', './readOptions.js', './cleanLine.js', './saveFile.js']
     const inputs = await inputsOf('src/cli/main.ts', lazy)
     expect(inputs.length).toBeGreaterThan(5)
     expect(inputs.filter((file) => !/^src\/(cli|base)\//.test(file))).toEqual([])

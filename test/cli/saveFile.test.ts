@@ -249,7 +249,7 @@ describe('a save that fails', () => {
     const onStep = async (step: SaveStep) => {
       if (step === 'synced') await new Promise((done) => setTimeout(done, 60))
     }
-    await expect(save(log, 'new', { onStep, holdMs: 50 })).rejects.toThrow(
+    await expect(save(log, 'new', { onStep, maxMs: 50 })).rejects.toThrow(
       /the disk is too slow; nothing was written/,
     )
     expect(await text()).toBe('old')

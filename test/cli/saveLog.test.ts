@@ -202,9 +202,9 @@ describe('two processes', () => {
     // Runs a command line for each line of its input, and prints its exit code.
     const contents = `
       import { createInterface } from 'node:readline'
-      import { nodeIo } from './nodeIo.ts'
+      import { makeNodeIo } from './makeNodeIo.ts'
       import { runCommand } from './runCommand.ts'
-      const io = { ...nodeIo(), print: () => undefined }
+      const io = { ...makeNodeIo(), print: () => undefined }
       for await (const line of createInterface({ input: process.stdin }))
         process.stdout.write((await runCommand(JSON.parse(line), io)) + '\\n')`
     const stdin = { contents, resolveDir: 'src/cli', loader: 'ts' } as const

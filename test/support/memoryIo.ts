@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { Readable, Writable } from 'node:stream'
 import type { CliIo, FolderEntry } from '../../src/cli/cliIo.js'
-import { nodeIo } from '../../src/cli/nodeIo.js'
+import { makeNodeIo } from '../../src/cli/makeNodeIo.js'
 
 export interface MemoryIo extends CliIo {
   /** What would have been written, by path. */
@@ -21,7 +21,7 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
   const own = (path: string): string | undefined => (Object.hasOwn(files, path) ? files[path] : undefined)
   const inMemory = (path: string): boolean =>
     Object.keys(files).some((file) => path === '.' || file.startsWith(`${path}/`))
-  const real = nodeIo()
+  const real = makeNodeIo()
   return {
     written,
     out,

@@ -1,21 +1,21 @@
 import { type Comparison, compareProcedures } from '../../procedure/index.js'
 import { listVariantDifferences, type VariantDifference } from '../../service/index.js'
 import { diffSheets, type Leaf, type LeafChange } from '../../spec/index.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { documentsOf, readDocuments } from '../readDocuments.js'
+import { listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { reportReading } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { reportReadErrors } from '../renderFindings.js'
 
 /** `compare`: compares two sheets, two procedures, or the variants of one sheet. */
 export async function runCompare(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
-  if (reportReading(sets, io)) return 1
-  const sheets = documentsOf(sets, (set) => set.sheets)
-  const procedures = documentsOf(sets, (set) => set.procedures)
+  if (reportReadErrors(sets, io)) return 1
+  const sheets = listDocuments(sets, (set) => set.sheets)
+  const procedures = listDocuments(sets, (set) => set.procedures)
   const print = (found: unknown, lines: readonly string[], sameText: string, isSame: boolean): ExitCode => {
     if (options.format === 'json') io.print(JSON.stringify(found, null, 2))
-    else for (const line of isSame ? [...lines, sameText] : lines) io.print(safeLine(line))
+    else for (const line of isSame ? [...lines, sameText] : lines) io.print(cleanLine(line))
     return isSame ? 0 : 1
   }
   if (procedures.length === 2) {
@@ -29,11 +29,11 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
     const lines = [`${first.id} -> ${second.id}`, ...describeComparison(found)]
     return print(found, lines, 'Both procedures have the same effect.', found.verdict === 'same')
   }
-  const [from, to] = sheets
-  if (procedures.length > 0 || from === undefined || sheets.length > 2)
+  const [oldSheet, newSheet] = sheets
+  if (procedures.length > 0 || oldSheet === undefined || sheets.length > 2)
     throw new UsageError('compare: expected two sheets, two procedures with their sheet, or one sheet')
-  if (to === undefined) {
-    const found = listVariantDifferences(from)
+  if (newSheet === undefined) {
+    const found = listVariantDifferences(oldSheet)
     return print(
       found,
       found.flatMap(describeVariants),
@@ -41,15 +41,15 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
       found.length === 0,
     )
   }
-  const found = diffSheets(from, to)
+  const found = diffSheets(oldSheet, newSheet)
   const changes = [
     ...found.leaves.map(describeLeafChange),
     ...found.facts.map(
       (fact) => `${fact.change} ${fact.path}: ${describeFact(fact.from)} -> ${describeFact(fact.to)}`,
     ),
   ]
-  const head = `${from.id} ${from.revision} -> ${to.id} ${to.revision}`
-  return print(found, [head, ...changes], 'No difference.', changes.length === 0)
+  const heading = `${oldSheet.id} ${oldSheet.revision} -> ${newSheet.id} ${newSheet.revision}`
+  return print(found, [heading, ...changes], 'No difference.', changes.length === 0)
 }
 
 function describeComparison({ onlyFirst, onlySecond, state, findings }: Comparison): readonly string[] {
@@ -67,7 +67,7 @@ function describeFact(fact: unknown): string {
 }
 
 function describeLeafChange({ change, of, from, to }: LeafChange): string {
-  const parts = [from, to].map((at) => (at === undefined ? 'nothing' : describeLeaf(at.leaf)))
+  const parts = [from, to].map((side) => (side === undefined ? 'nothing' : describeLeaf(side.leaf)))
   return `${change} ${of}: ${parts.join(' -> ')}`
 }
 

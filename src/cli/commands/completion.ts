@@ -1,8 +1,8 @@
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { COMMAND_NAMES, COMMAND_TABLE, type CommandName } from '../commandTable.js'
-import { optionOf } from '../optionOf.js'
+import { findOption } from '../findOption.js'
 import type { OptionName } from '../optionTable.js'
-import type { Words } from '../parseWords.js'
+import type { ParsedWords } from '../parseWords.js'
 
 const SCRIPTS: { readonly [shell: string]: () => string } = {
   bash: writeBash,
@@ -11,21 +11,21 @@ const SCRIPTS: { readonly [shell: string]: () => string } = {
 }
 
 /** `completion`: prints a script for a shell, from the tables of commands and options. */
-export async function runCompletion({ positionals }: Words, io: CliIo): Promise<ExitCode> {
+export async function runCompletion({ positionals }: ParsedWords, io: CliIo): Promise<ExitCode> {
   const [shell = ''] = positionals
-  const write = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined
-  if (write === undefined || positionals.length !== 1)
+  const writeScript = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined
+  if (writeScript === undefined || positionals.length !== 1)
     throw new UsageError(`completion: expected one of ${Object.keys(SCRIPTS).join(', ')}`)
-  io.print(write())
+  io.print(writeScript())
   return 0
 }
 
 const SHELLS = Object.keys(SCRIPTS).join(' ')
 
-const optionsOf = (command: CommandName): readonly OptionName[] => COMMAND_TABLE[command].options
+const listOptions = (command: CommandName): readonly OptionName[] => COMMAND_TABLE[command].options
 
 /** The words that can follow a command, besides its options and files. */
-function wordsOf(command: CommandName): string {
+function listWords(command: CommandName): string {
   return command === 'completion' ? SHELLS : ''
 }
 
@@ -34,12 +34,12 @@ const quote = (text: string): string => `'${text.replaceAll("'", '\u2019')}'`
 
 function writeBash(): string {
   const cases = COMMAND_NAMES.map((command) => {
-    const options = ['help', ...optionsOf(command)].map((name) => `--${name}`)
-    return `    ${command}) words='${[wordsOf(command), ...options].filter(Boolean).join(' ')}' ;;`
+    const options = ['help', ...listOptions(command)].map((name) => `--${name}`)
+    return `    ${command}) words='${[listWords(command), ...options].filter(Boolean).join(' ')}' ;;`
   })
   const values = COMMAND_NAMES.flatMap((command) =>
-    optionsOf(command).flatMap((name) => {
-      const { words } = optionOf(command, name)
+    listOptions(command).flatMap((name) => {
+      const { words } = findOption(command, name)
       return words === undefined ? [] : [`    ${command}:--${name}) words='${words.join(' ')}' ;;`]
     }),
   )
@@ -63,18 +63,18 @@ complete -o filenames -F _drivetrain_service drivetrain-service
 }
 
 function writeZsh(): string {
-  const plain = (text: string) => text.replaceAll(/[[\]:\\]/g, ' ').replaceAll("'", '\u2019')
+  const cleanHelp = (text: string) => text.replaceAll(/[[\]:\\]/g, ' ').replaceAll("'", '\u2019')
   const cases = COMMAND_NAMES.map((command) => {
-    const specs = optionsOf(command).map((name) => {
-      const { value, help, words, repeats, isPath } = optionOf(command, name)
+    const optionSpecs = listOptions(command).map((name) => {
+      const { value, help, words, isRepeatable, isPath } = findOption(command, name)
       const action = words ? `(${words.join(' ')})` : isPath ? '_files' : ''
       const argument = value === undefined ? '' : `:${name}:${action}`
-      return `'${repeats ? '*' : ''}--${name}[${plain(help)}]${argument}'`
+      return `'${isRepeatable ? '*' : ''}--${name}[${cleanHelp(help)}]${argument}'`
     })
-    const rest = wordsOf(command) === '' ? "'*:file:_files'" : `'1:word:(${wordsOf(command)})'`
-    return `    ${command}) _arguments ${[...specs, "'--help[print help]'", rest].join(' ')} ;;`
+    const fileSpec = listWords(command) === '' ? "'*:file:_files'" : `'1:word:(${listWords(command)})'`
+    return `    ${command}) _arguments ${[...optionSpecs, "'--help[print help]'", fileSpec].join(' ')} ;;`
   })
-  const names = COMMAND_NAMES.map((name) => `'${name}:${plain(COMMAND_TABLE[name].summary)}'`)
+  const names = COMMAND_NAMES.map((name) => `'${name}:${cleanHelp(COMMAND_TABLE[name].summary)}'`)
   return `#compdef drivetrain-service
 _drivetrain_service() {
   local -a commands=('help:print help' ${names.join(' ')})
@@ -93,21 +93,22 @@ compdef _drivetrain_service drivetrain-service
 }
 
 function writeFish(): string {
-  const rule = (condition: string, rest: string) =>
-    `complete -c drivetrain-service -n ${quote(condition)} ${rest}`
+  const writeRule = (condition: string, endOfRule: string) =>
+    `complete -c drivetrain-service -n ${quote(condition)} ${endOfRule}`
   const commands = ['help', ...COMMAND_NAMES].map((name) => {
     const summary = name === 'help' ? 'print help' : COMMAND_TABLE[name as CommandName].summary
-    return rule('__fish_use_subcommand', `-f -a ${name} -d ${quote(summary)}`)
+    return writeRule('__fish_use_subcommand', `-f -a ${name} -d ${quote(summary)}`)
   })
   const options = COMMAND_NAMES.flatMap((command) => {
-    const seen = `__fish_seen_subcommand_from ${command}`
-    const words = wordsOf(command) === '' ? [] : [rule(seen, `-f -a ${quote(wordsOf(command))}`)]
+    const condition = `__fish_seen_subcommand_from ${command}`
+    const words =
+      listWords(command) === '' ? [] : [writeRule(condition, `-f -a ${quote(listWords(command))}`)]
     return [
       ...words,
-      ...optionsOf(command).map((name) => {
-        const { value, help, words: values, isPath } = optionOf(command, name)
+      ...listOptions(command).map((name) => {
+        const { value, help, words: values, isPath } = findOption(command, name)
         const argument = values ? ` -x -a ${quote(values.join(' '))}` : isPath ? ' -r' : value ? ' -x' : ''
-        return rule(seen, `-l ${name}${argument} -d ${quote(help)}`)
+        return writeRule(condition, `-l ${name}${argument} -d ${quote(help)}`)
       }),
     ]
   })

@@ -5,72 +5,72 @@ import { type NotDone, openFaults, openSamples, resolveLog } from '../../record/
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
 import { listMachines } from '../chooseMachine.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { faultLines, sampleLines } from '../faultLines.js'
-import { lossLines } from '../lossLines.js'
+import { describeFaults, describeSamples } from '../describeFaults.js'
+import { describeLosses } from '../describeLosses.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { reportReading } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { reportReadErrors } from '../renderFindings.js'
 
 /** `history`: prints every record and top-up of a machine as it was written, what did not count, what was corrected, and the open faults. */
 export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
   const sets = await readDocuments(options.paths, io)
-  if (reportReading(sets, io)) return 1
-  for (const { log, sheet, read } of listMachines(sets, options)) {
-    const faults = openFaults({ document: log }, read.set, { today: options.today })
+  if (reportReadErrors(sets, io)) return 1
+  for (const { log, sheet, fileSet } of listMachines(sets, options)) {
+    const faults = openFaults({ document: log }, fileSet.set, { today: options.today })
     const { notDone } = resolveLog(log, sheet)
     const lines = [
       log.name,
-      ...faultLines(faults),
-      ...sampleLines(openSamples(log)),
-      ...lossLines(judgeOilLoss({ sheet, log, today: options.today })),
-      ...log.records.flatMap((one) => linesOf(one, log, sheet, notDone)),
-      ...(log.topUps ?? []).map((one) => lineOfTopUp(one, sheet)),
+      ...describeFaults(faults),
+      ...describeSamples(openSamples(log)),
+      ...describeLosses(judgeOilLoss({ sheet, log, today: options.today })),
+      ...log.records.flatMap((one) => describeRecord(one, log, sheet, notDone)),
+      ...(log.topUps ?? []).map((one) => describeTopUp(one, sheet)),
     ]
-    io.print(`${lines.map(safeLine).join('\n')}\n`)
+    io.print(`${lines.map(cleanLine).join('\n')}\n`)
   }
   return 0
 }
 
-function linesOf(
+function describeRecord(
   record: ServiceRecord,
   log: MachineLog,
   sheet: SpecSheet,
   notDone: readonly NotDone[],
 ): readonly string[] {
   const { id, date, readings, by, corrects, entries } = record
-  const shown = [readings.hours, readings.distance].flatMap((one) => one && `${one.value} ${one.unit}`)
-  const head = [date, id, ...shown.filter(Boolean), by && `by ${by}`].filter(Boolean).join('  ')
-  const correctedBy = log.records.filter((one) => one.corrects === id).map((one) => `corrected by ${one.id}`)
+  const readingTexts = [readings.hours, readings.distance].flatMap((one) => one && `${one.value} ${one.unit}`)
+  const heading = [date, id, ...readingTexts.filter(Boolean), by && `by ${by}`].filter(Boolean).join('  ')
+  const corrections = log.records.filter((one) => one.corrects === id).map((one) => `corrected by ${one.id}`)
   return [
-    `  ${head}`,
+    `  ${heading}`,
     ...(corrects === undefined ? [] : [`    corrects ${corrects}`]),
     ...entries.map((entry) => {
       const reason = notDone.find((one) => one.record === id && isSamePart(one.entry, entry))?.reason
       const { bottle, result = 'no result' } = entry.sample ?? {}
-      const sample = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
-      return `    ${nameEntry(entry, sheet)}${sample}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
+      const sampleText = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
+      return `    ${describeEntry(entry, sheet)}${sampleText}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
     }),
-    ...correctedBy.map((line) => `    ${line}`),
+    ...corrections.map((line) => `    ${line}`),
   ]
 }
 
 const isSamePart = (one: RecordEntry, other: RecordEntry) =>
   one.service === other.service && one.gearcase === other.gearcase && one.instance === other.instance
 
-function lineOfTopUp({ date, volume, oil, ...part }: TopUp, sheet: SpecSheet): string {
-  return `  ${date}  top-up: ${volume.value} ${unitSymbol(volume.unit)} of ${oil}, ${nameGearcase(part, sheet)}`
+function describeTopUp({ date, volume, oil, ...part }: TopUp, sheet: SpecSheet): string {
+  return `  ${date}  top-up: ${volume.value} ${unitSymbol(volume.unit)} of ${oil}, ${describeGearcase(part, sheet)}`
 }
 
-function nameEntry({ service, ...part }: RecordEntry, sheet: SpecSheet): string {
+function describeEntry({ service, ...part }: RecordEntry, sheet: SpecSheet): string {
   const { services } = sheet
   const name = Object.hasOwn(services, service) ? (services[service]?.name ?? service) : service
-  return `${name}, ${nameGearcase(part, sheet)}`
+  return `${name}, ${describeGearcase(part, sheet)}`
 }
 
-function nameGearcase(
+function describeGearcase(
   { gearcase, instance }: Pick<TopUp, 'gearcase' | 'instance'>,
   { gearcases }: SpecSheet,
 ): string {

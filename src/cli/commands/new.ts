@@ -2,16 +2,16 @@ import { parse, stringify } from 'yaml'
 import { isUnit, measureOf, parseQuantity, type Unit } from '../../quantity/index.js'
 import { parseDocument, writeShort } from '../../schema/index.js'
 import type { SpecSheet } from '../../spec/index.js'
-import { blankLog, type SheetOfLog } from '../blanks/blankLog.js'
-import { blankSheet } from '../blanks/blankSheet.js'
-import { blankStock } from '../blanks/blankStock.js'
-import { blankToolbox } from '../blanks/blankToolbox.js'
-import type { ExampleUnits } from '../blanks/exampleIn.js'
+import type { ExampleUnits } from '../blanks/convertExample.js'
+import { type LogSheet, renderBlankLog } from '../blanks/renderBlankLog.js'
+import { renderBlankSheet } from '../blanks/renderBlankSheet.js'
+import { renderBlankStock } from '../blanks/renderBlankStock.js'
+import { renderBlankToolbox } from '../blanks/renderBlankToolbox.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import type { Words } from '../parseWords.js'
-import { documentsOf, readDocuments } from '../readDocuments.js'
+import type { ParsedWords } from '../parseWords.js'
+import { listDocuments, readDocuments } from '../readDocuments.js'
 import { readYaml } from '../readYaml.js'
-import { reportReading } from '../renderFindings.js'
+import { reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** The kinds by the words for them; the first word of each kind is in the help. */
@@ -25,7 +25,7 @@ const KINDS = {
 } as const
 
 /** The sheet of a log, if none is given: the blank one. */
-const BLANK_SHEET: SheetOfLog = {
+const BLANK_SHEET: LogSheet = {
   id: 'my-machine',
   revision: '1',
   machine: { variants: {} },
@@ -33,24 +33,24 @@ const BLANK_SHEET: SheetOfLog = {
 }
 
 /** `new`: writes a document to fill in, or a sheet in short notation. */
-export async function runNew(words: Words, io: CliIo): Promise<ExitCode> {
+export async function runNew(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const { out, format } = words.values
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
-  const text = await textOf(words, io)
+  const text = await writeDocument(words, io)
   if (text === undefined) return 1
   const isJson = format === 'json' || /\.json$/i.test(out ?? '')
-  const written = isJson ? `${JSON.stringify(parse(text), null, 2)}\n` : text
-  if (out === undefined) io.print(written)
+  const output = isJson ? `${JSON.stringify(parse(text), null, 2)}\n` : text
+  if (out === undefined) io.print(output)
   else {
-    await writeOut(out, written, io, { isNew: true })
+    await writeOut(out, output, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
   return 0
 }
 
 /** The document as YAML; undefined if a sheet that it needs has errors. */
-async function textOf({ values, positionals }: Words, io: CliIo): Promise<string | undefined> {
+async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): Promise<string | undefined> {
   const { gearcases, variants, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
   if (kind !== 'spec-sheet' && (gearcases ?? variants ?? from) !== undefined)
@@ -66,17 +66,17 @@ async function textOf({ values, positionals }: Words, io: CliIo): Promise<string
     const sheet = await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }
-  if (kind === 'spec-sheet') return sheetFor(gearcases ?? 'rear', variants, units)
-  if (kind === 'toolbox') return blankToolbox(units)
-  if (kind === 'stock') return blankStock(units)
+  if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units)
+  if (kind === 'toolbox') return renderBlankToolbox(units)
+  if (kind === 'stock') return renderBlankStock(units)
   const sheet = sheets.length === 0 ? BLANK_SHEET : await readSheet(sheets, io)
-  return sheet && blankLog(sheet, units)
+  return sheet && renderBlankLog(sheet, units)
 }
 
 async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet | undefined> {
   const read = await readDocuments(paths, io)
-  if (reportReading(read, io)) return undefined
-  const [sheet, ...others] = documentsOf(read, (set) => set.sheets)
+  if (reportReadErrors(read, io)) return undefined
+  const [sheet, ...others] = listDocuments(read, (set) => set.sheets)
   if (sheet === undefined || others.length > 0)
     throw new UsageError(`new: expected one sheet, found ${sheet === undefined ? 0 : others.length + 1}`)
   return sheet
@@ -90,19 +90,19 @@ function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS
 }
 
 /** The blank sheet of these gearcases and variants; ids that do not make a sheet are refused. */
-function sheetFor(gearcases: string, variants: string | undefined, units: ExampleUnits): string {
-  const idsOf = (word: string) => word.split(',').map((id) => id.trim())
-  const gearcaseIds = idsOf(gearcases)
-  const variantIds = variants === undefined ? [] : idsOf(variants)
-  const text = blankSheet(gearcaseIds, variantIds, units)
+function writeBlankSheet(gearcases: string, variants: string | undefined, units: ExampleUnits): string {
+  const splitIds = (word: string) => word.split(',').map((id) => id.trim())
+  const gearcaseIds = splitIds(gearcases)
+  const variantIds = variants === undefined ? [] : splitIds(variants)
+  const text = renderBlankSheet(gearcaseIds, variantIds, units)
   const read = readYaml(text, 'sheet')
   const sheet = read.ok && read.findings.length === 0 ? parseDocument('spec-sheet', read.value) : undefined
   const { gearcases: readGearcases = {}, machine } = sheet?.ok ? sheet.value : {}
-  const isRead = (found: object, ids: readonly string[]) =>
+  const hasIds = (found: object, ids: readonly string[]) =>
     JSON.stringify(Object.keys(found)) === JSON.stringify(ids)
   if (
-    !isRead(readGearcases, gearcaseIds) ||
-    !(variants === undefined || isRead(machine?.variants ?? {}, variantIds))
+    !hasIds(readGearcases, gearcaseIds) ||
+    !(variants === undefined || hasIds(machine?.variants ?? {}, variantIds))
   )
     throw new UsageError(
       `--gearcases ${gearcases}${variants === undefined ? '' : ` --variants ${variants}`}: expected different ids of lower-case letters, digits and hyphens, such as front,rear`,

@@ -6,16 +6,16 @@ import { buildProcedure, carryNotes, type ProcedureCodes } from '../../procedure
 import { chooseVisit, type ServiceCodes } from '../../service/index.js'
 import { diffSheets, type MachineLog, type ProcedureDocument, type SpecSheet } from '../../spec/index.js'
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { documentsOf, findSheet, type ReadSet, readDocuments } from '../readDocuments.js'
+import { type FileSet, findSheet, listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { readProcedure } from '../readProcedure.js'
-import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** The built procedure of the files, with the machine that it is for. */
-interface Built {
+interface BuiltProcedure {
   readonly written: Result<ProcedureDocument | undefined, ServiceCodes & ProcedureCodes>
   readonly sheet: SpecSheet
   readonly log: MachineLog
@@ -29,24 +29,25 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
   const sets = await readDocuments(paths, io)
   const older = from === undefined ? undefined : await readProcedure('--from', from, io)
-  if (reportReading([...sets, ...(older?.sets ?? [])], io)) return 1
+  if (reportReadErrors([...sets, ...(older?.sets ?? [])], io)) return 1
   const old = older?.procedure
-  const { written, sheet, log } = old === undefined ? buildForVisit(sets, options) : rebuild(old, sets)
+  const { written, sheet, log } =
+    old === undefined ? buildForVisit(sets, options) : rebuildProcedure(old, sets)
   const report = (findings: readonly Finding[]): ExitCode => {
     const located = locateFindings(findings, sets)
     if (located.length > 0) io.printError(renderFindings(located, 'text'))
-    return exitCodeOf(located, options.level)
+    return chooseExitCode(located, options.level)
   }
   if (!written.ok) return report(written.findings)
   if (written.value === undefined)
     throw new UsageError('procedure: no service is due; choose one with --service')
-  const carried = old && carryNotes(old, written.value)
-  const procedure = carried?.procedure ?? written.value
-  const [shelf] = sets.map(chooseToolboxAndStock)
+  const withNotes = old && carryNotes(old, written.value)
+  const procedure = withNotes?.procedure ?? written.value
+  const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
-    { read: sets[0] as ReadSet, sheet, log },
+    { fileSet: sets[0] as FileSet, sheet, log },
     { ...options, services: 'due' },
-    shelf ?? {},
+    toolboxAndStock ?? {},
     procedure,
   )
   const isJson = options.format === 'json' || /\.json$/i.test(out ?? '')
@@ -55,25 +56,25 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     : writeYaml(procedure, planned.ok ? planned : undefined)
   if (out === undefined) io.print(text)
   else {
-    await writeOut(out, text, io, { isNew: true })
+    await writeOut(out, text, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
-  for (const { id, note } of carried?.lost ?? [])
-    io.printError(safeLine(`Note without a step: ${id}: ${note}`))
+  for (const { id, note } of withNotes?.lost ?? [])
+    io.printError(cleanLine(`Note without a step: ${id}: ${note}`))
   if (old !== undefined)
-    for (const line of describeChanges(old, sheet, sets, procedure)) io.printError(safeLine(line))
+    for (const line of describeChanges(old, sheet, sets, procedure)) io.printError(cleanLine(line))
   return report(written.findings)
 }
 
 /** The steps of the visit of one machine, or of the services of a sheet on its own. */
-function buildForVisit(sets: readonly ReadSet[], options: Options): Built {
-  const logs = documentsOf(sets, (set) => set.logs)
+function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedure {
+  const logs = listDocuments(sets, (set) => set.logs)
   if (logs.length === 0) {
-    const [sheet, ...others] = documentsOf(sets, (set) => set.sheets)
+    const [sheet, ...others] = listDocuments(sets, (set) => set.sheets)
     if (sheet === undefined || others.length > 0 || options.services === 'due')
       throw new UsageError('procedure: expected a log and its sheet, or one sheet and --service')
     const { services } = options
-    return { written: buildProcedure({ sheet, identity: {}, services }), sheet, log: logFor(sheet, {}) }
+    return { written: buildProcedure({ sheet, identity: {}, services }), sheet, log: makeEmptyLog(sheet, {}) }
   }
   const machines = listMachines(sets, options)
   const [machine] = machines
@@ -86,22 +87,22 @@ function buildForVisit(sets: readonly ReadSet[], options: Options): Built {
 }
 
 /** The steps of an older procedure's services, built again from the sheet of the files. */
-function rebuild(old: ProcedureDocument, sets: readonly ReadSet[]): Built {
-  const sheets = documentsOf(sets, (set) => set.sheets).filter(({ id }) => id === old.sheet.id)
+function rebuildProcedure(old: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
+  const sheets = listDocuments(sets, (set) => set.sheets).filter(({ id }) => id === old.sheet.id)
   const others = sheets.filter(({ revision }) => revision !== old.sheet.revision)
   const [sheet = sheets[0]] = others
   if (sheet === undefined || others.length > 1)
     throw new UsageError(`procedure: expected the sheet ${old.sheet.id} in its new revision among the files`)
   const { id, name, services, only, events } = old
-  const logs = documentsOf(sets, (set) => set.logs)
+  const logs = listDocuments(sets, (set) => set.logs)
   const log = logs.find((one) => one.sheet.id === sheet.id && one.sheet.revision === sheet.revision)
   const { identity } = log ?? old
   const facts = { sheet, identity, services, ...(only && { only }), ...(events && { events }) }
-  return { written: buildProcedure(facts, { id, name }), sheet, log: log ?? logFor(sheet, identity) }
+  return { written: buildProcedure(facts, { id, name }), sheet, log: log ?? makeEmptyLog(sheet, identity) }
 }
 
 /** A log for the lines of a machine that has none. */
-function logFor({ id, revision, machine }: SpecSheet, identity: MachineLog['identity']): MachineLog {
+function makeEmptyLog({ id, revision, machine }: SpecSheet, identity: MachineLog['identity']): MachineLog {
   const name = `${machine.make} ${machine.model}`
   return {
     kind: 'machine-log',
@@ -119,20 +120,22 @@ function logFor({ id, revision, machine }: SpecSheet, identity: MachineLog['iden
 function describeChanges(
   old: ProcedureDocument,
   sheet: SpecSheet,
-  sets: readonly ReadSet[],
+  sets: readonly FileSet[],
   { steps }: ProcedureDocument,
 ) {
   const before = findSheet(
-    documentsOf(sets, (set) => set.sheets),
+    listDocuments(sets, (set) => set.sheets),
     old.sheet,
   )
   if (before === undefined || before === sheet) return []
   return diffSheets(before, sheet).leaves.flatMap(({ of, from, to }) => {
-    const users = steps.filter(({ values = {} }) => Object.values(values).includes(of)).map(({ id }) => id)
-    const [was, is] = [from, to].map((at) => (at === undefined ? 'nothing' : JSON.stringify(at.leaf)))
-    return users.length === 0
+    const stepIds = steps.filter(({ values = {} }) => Object.values(values).includes(of)).map(({ id }) => id)
+    const [oldText, newText] = [from, to].map((at) =>
+      at === undefined ? 'nothing' : JSON.stringify(at.leaf),
+    )
+    return stepIds.length === 0
       ? []
-      : [`Changed at ${users.join(', ')}: ${splitPointer(of)?.join(' ')}: ${was} -> ${is}`]
+      : [`Changed at ${stepIds.join(', ')}: ${splitPointer(of)?.join(' ')}: ${oldText} -> ${newText}`]
   })
 }
 
@@ -140,24 +143,26 @@ function describeChanges(
 function writeYaml(procedure: ProcedureDocument, planned: PlannedVisit | undefined): string {
   const parts =
     planned === undefined ? [] : cardModel(planned, en).sections.flatMap((section) => section.parts)
-  const lines = parts.flatMap((part) =>
+  const cardLines = parts.flatMap((part) =>
     part.kind === 'steps' ? part.groups.flatMap(({ steps }) => steps) : [],
   )
   const comments = new Map(
-    lines.map(({ number, steps: [first], full }) => [
+    cardLines.map(({ number, steps: [first], full }) => [
       first,
       `${number}. ${full.map(({ text }) => text).join('')}`,
     ]),
   )
-  const { steps, ...head } = procedure
+  const { steps, ...header } = procedure
   const blocks = steps.map((step) => {
     const comment =
       comments
         .get(step.id)
         ?.replaceAll('\u00a0', ' ')
         .match(/.{1,100}(?: |$)/g) ?? []
-    const body = stringify([step], { lineWidth: 0 }).trimEnd().split('\n')
-    return [...comment.map((text) => `# ${text.trimEnd()}`), ...body].map((text) => `  ${text}\n`).join('')
+    const stepLines = stringify([step], { lineWidth: 0 }).trimEnd().split('\n')
+    return [...comment.map((text) => `# ${text.trimEnd()}`), ...stepLines]
+      .map((text) => `  ${text}\n`)
+      .join('')
   })
-  return `${stringify(head, { lineWidth: 0 })}steps:\n${blocks.join('')}`
+  return `${stringify(header, { lineWidth: 0 })}steps:\n${blocks.join('')}`
 }

@@ -3,17 +3,17 @@ import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { type Repair, rankHarm, repairProcedure } from '../../procedure/index.js'
 import type { ProcedureDocument, Step } from '../../spec/index.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { findSheet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** `repair`: corrects a procedure and shows what was dangerous first, then the rest, then what is left. */
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
-  if (reportReading(sets, io)) return 1
+  if (reportReadErrors(sets, io)) return 1
   const procedures = sets.flatMap(({ set }) => set.procedures.map((one) => ({ ...one, set })))
   const [only] = procedures
   if (only === undefined || procedures.length > 1)
@@ -29,21 +29,21 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   const { procedure, applied, fixed, left, stopped } = repair
   const text = options.format === 'text'
   if (text) io.print(describeRepair(document, repair))
-  const open = left.map((finding) => {
+  const openFindings = left.map((finding) => {
     return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
   })
-  const located = locateFindings(open, [])
-  if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: located, procedure }, null, 2))
-  else if (open.length > 0) io.print(renderFindings(located, 'text'))
+  const locatedFindings = locateFindings(openFindings, [])
+  if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: locatedFindings, procedure }, null, 2))
+  else if (openFindings.length > 0) io.print(renderFindings(locatedFindings, 'text'))
   if (options.out !== undefined) {
     await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, io)
     const report = text ? io.print : io.printError
     report(`Written: ${options.out}`)
   }
-  return exitCodeOf(located, options.level)
+  return chooseExitCode(locatedFindings, options.level)
 }
 
-const STOPPED: Readonly<Record<Repair['stopped'], string>> = {
+const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
   done: 'No finding about the steps is left.',
   rebuilt: 'No finding about the steps is left. Read the whole order before work.',
   'no cure': 'No further change helps. Correct the rest by hand, or start from the command `procedure`.',
@@ -53,65 +53,65 @@ const STOPPED: Readonly<Record<Repair['stopped'], string>> = {
 /** What was dangerous and is corrected, the rest, the changes, and why the repair ended. */
 function describeRepair(document: ProcedureDocument, { applied, fixed, left, stopped }: Repair): string {
   if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
-  const listFixed = (title: string, isListed: (rank: number) => boolean) => {
-    const texts = fixed.filter(({ code }) => isListed(rankHarm(code))).map((one) => renderMessage(one, en))
-    return texts.length === 0 ? [] : [title, ...texts.map((one) => safeLine(`  ${one}`))]
+  const listFixed = (title: string, hasRank: (rank: number) => boolean) => {
+    const texts = fixed.filter(({ code }) => hasRank(rankHarm(code))).map((one) => renderMessage(one, en))
+    return texts.length === 0 ? [] : [title, ...texts.map((one) => cleanLine(`  ${one}`))]
   }
-  const filled = fixed.filter(({ code }) => rankHarm(code) === 4).length
+  const filledCount = fixed.filter(({ code }) => rankHarm(code) === 4).length
   return [
     ...listFixed('Dangerous, corrected:', (rank) => rank < 2),
     ...listFixed('Also corrected:', (rank) => rank === 2 || rank === 3),
-    ...(filled === 0
+    ...(filledCount === 0
       ? []
-      : ['Filled in:', `  ${filled} figures and ids filled in, each with its only answer.`]),
+      : ['Filled in:', `  ${filledCount} figures and ids filled in, each with its only answer.`]),
     stopped === 'rebuilt'
       ? 'Too many for single changes: the steps are in the usual order now, with your ids, notes and further steps.'
       : 'Changes:',
-    ...listLines(document, applied),
+    ...listStepChanges(document, applied),
     '  + added, - taken out or moved, * other figures or another id',
-    STOPPED[stopped],
+    END_TEXTS[stopped],
   ].join('\n')
 }
 
 /** Both lists in one, around the changes. Places count from 1, in the list that has the step. */
-function listLines(document: ProcedureDocument, applied: readonly Cure[]): readonly string[] {
+function listStepChanges(document: ProcedureDocument, applied: readonly Cure[]): readonly string[] {
   const lines: { mark: ' ' | '-' | '+' | '*'; step: Step }[] = document.steps.map((step) => ({
     mark: ' ',
     step,
   }))
-  const live = () => lines.filter(({ mark }) => mark !== '-')
+  const listCurrentLines = () => lines.filter(({ mark }) => mark !== '-')
   let current = document
   for (const cure of applied) {
     const place = Number(splitPointer(cure.path)?.[1])
     const from = cure.op === 'move' ? Number(splitPointer(cure.from)?.[1]) : place
-    const isStep = splitPointer(cure.path)?.length === 2
-    const old = live()[from]
+    const isWholeStep = splitPointer(cure.path)?.length === 2
+    const oldLine = listCurrentLines()[from]
     current = applyPatch(current, [cure]) as ProcedureDocument
     const step = current.steps[place]
-    if (old !== undefined && (cure.op === 'remove' || cure.op === 'move') && isStep) {
-      if (old.mark === '+') lines.splice(lines.indexOf(old), 1)
-      else old.mark = '-'
+    if (oldLine !== undefined && (cure.op === 'remove' || cure.op === 'move') && isWholeStep) {
+      if (oldLine.mark === '+') lines.splice(lines.indexOf(oldLine), 1)
+      else oldLine.mark = '-'
     }
     if (step === undefined) continue
-    if ((cure.op === 'add' || cure.op === 'move') && isStep) {
-      const next = live()[place]
-      lines.splice(next === undefined ? lines.length : lines.indexOf(next), 0, { mark: '+', step })
-    } else if (old !== undefined && (cure.op === 'replace' || !isStep)) {
-      old.step = step
-      if (old.mark === ' ') old.mark = '*'
+    if ((cure.op === 'add' || cure.op === 'move') && isWholeStep) {
+      const nextLine = listCurrentLines()[place]
+      lines.splice(nextLine === undefined ? lines.length : lines.indexOf(nextLine), 0, { mark: '+', step })
+    } else if (oldLine !== undefined && (cure.op === 'replace' || !isWholeStep)) {
+      oldLine.step = step
+      if (oldLine.mark === ' ') oldLine.mark = '*'
     }
   }
-  let [mine, corrected] = [0, 0]
+  let [oldNumber, newNumber] = [0, 0]
   return lines.flatMap(({ mark, step }, index) => {
-    if (mark !== '+') mine += 1
-    if (mark !== '-') corrected += 1
+    if (mark !== '+') oldNumber += 1
+    if (mark !== '-') newNumber += 1
     // Far from every change, the steps are as they were.
-    const near = lines.slice(Math.max(0, index - 1), index + 2)
-    if (near.every((one) => one.mark === ' '))
+    const neighbours = lines.slice(Math.max(0, index - 1), index + 2)
+    if (neighbours.every((one) => one.mark === ' '))
       return lines[index - 1]?.mark === ' ' && index > 0 ? [] : '     ...'
     const { id, do: action, on, at } = step
     const part = [on, at?.instance, at?.wheelMark].filter((one) => one !== undefined)
-    const place = String(mark === '-' ? mine : corrected).padStart(4)
-    return safeLine(`  ${mark}${place}  ${[id, action, ...part].join('  ')}`)
+    const place = String(mark === '-' ? oldNumber : newNumber).padStart(4)
+    return cleanLine(`  ${mark}${place}  ${[id, action, ...part].join('  ')}`)
   })
 }

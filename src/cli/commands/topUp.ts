@@ -4,21 +4,21 @@ import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, SpecSheet, TopUp } from '../../spec/index.js'
 import { addReadings } from '../addReadings.js'
 import { listMachines } from '../chooseMachine.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { describeLosses } from '../describeLosses.js'
 import { findNewMistakes } from '../findNewMistakes.js'
-import { lossLines } from '../lossLines.js'
-import type { Words } from '../parseWords.js'
-import { plural } from '../plural.js'
+import { formatCount } from '../formatCount.js'
+import type { ParsedWords } from '../parseWords.js'
 import { readDay } from '../questions/readDay.js'
-import { readSingle, requireOption } from '../questions/readText.js'
+import { readQuantity, requireOption } from '../questions/readText.js'
 import { readDocuments } from '../readDocuments.js'
 import { readOptions } from '../readOptions.js'
-import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { saveLog } from '../saveLog.js'
 
 /** `record --top-up`: appends oil that was added between services, and the meters of that day, to the log of a machine. */
-export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
+export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const options = readOptions(words, io)
   const { values } = words
   if (values['top-up'] === undefined) throw new UsageError('record: --at and --on are for --top-up')
@@ -27,20 +27,20 @@ export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('record: name the log and its sheet, or their folder')
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.some(isError)) {
-    io.print(renderFindings(locateFindings(reading, sets), options.format))
+  const readFindings = sets.flatMap(({ findings }) => findings)
+  if (readFindings.some(isError)) {
+    io.print(renderFindings(locateFindings(readFindings, sets), options.format))
     return 1
   }
   const [machine, ...others] = listMachines(sets, options)
   if (machine === undefined || others.length > 0)
     throw new UsageError(`record: expected one log, found ${others.length + 1}`)
-  const { log, sheet, read } = machine
+  const { log, sheet, fileSet } = machine
   const day = readDay('--on', values.on ?? options.today)
   for (const meter of ['hours', 'distance'] as const)
     if (day[meter] !== undefined && log.meters[meter] === undefined)
       throw new UsageError(`--on ${values.on}: the log has no meter for ${meter}`)
-  const topUp = { date: day.date, ...readPlace(words, sheet), ...readOil(values['top-up']) }
+  const topUp = { date: day.date, ...readGearcase(words, sheet), ...readOil(values['top-up']) }
   const { hours, distance } = day
   const readings = {
     hours: hours === undefined ? [] : [{ date: day.date, value: hours }],
@@ -53,11 +53,12 @@ export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
       ? undefined
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
   const extended = extend(log)
-  const wrong = extended === undefined ? [] : findNewMistakes(read.set, extended, options)
-  const located = locateFindings([...reading, ...wrong], sets)
-  if (located.length > 0 || options.format !== 'text') io.print(renderFindings(located, options.format))
+  const newMistakes = extended === undefined ? [] : findNewMistakes(fileSet.set, extended, options)
+  const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets)
+  if (locatedFindings.length > 0 || options.format !== 'text')
+    io.print(renderFindings(locatedFindings, options.format))
   // What was filled in is in, permitted or not.
-  if (wrong.some((finding) => isError(finding) && finding.code !== 'log/oil-not-permitted')) {
+  if (newMistakes.some((finding) => isError(finding) && finding.code !== 'log/oil-not-permitted')) {
     report('Nothing is written.')
     return 1
   }
@@ -66,15 +67,15 @@ export async function runTopUp(words: Words, io: CliIo): Promise<ExitCode> {
     report('Not appended: the log already has this top-up.')
     return 1
   }
-  for (const line of lossLines(judgeOilLoss({ sheet, log: saved, today: options.today }))) report(line)
+  for (const line of describeLosses(judgeOilLoss({ sheet, log: saved, today: options.today }))) report(line)
   report(
-    safeLine(
+    cleanLine(
       options.out === undefined
         ? 'Nothing is written: name the file for the log with --out LOG.'
-        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${plural(saved.topUps?.length ?? 0, 'top-up')}.`,
+        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${formatCount(saved.topUps?.length ?? 0, 'top-up')}.`,
     ),
   )
-  return exitCodeOf(located, options.level)
+  return chooseExitCode(locatedFindings, options.level)
 }
 
 const isError = ({ severity }: Finding): boolean => severity === 'error'
@@ -86,24 +87,24 @@ function readOil(text: string): Pick<TopUp, 'volume' | 'oil'> {
     throw new UsageError(
       `--top-up ${JSON.stringify(text)}: expected how much of which oil, such as "50 mL of gear oil 80W-90"`,
     )
-  const volume = readSingle('--top-up', amount, 'volume')
+  const volume = readQuantity('--top-up', amount, 'volume')
   if (volume.value === 0) throw new UsageError(`--top-up ${JSON.stringify(text)}: expected more than nothing`)
   return { volume, oil }
 }
 
 /** `front`, `hub left`. */
-function readPlace(words: Words, { gearcases }: SpecSheet): Pick<TopUp, 'gearcase' | 'instance'> {
+function readGearcase(words: ParsedWords, { gearcases }: SpecSheet): Pick<TopUp, 'gearcase' | 'instance'> {
   const text = requireOption(words, 'record', 'at', 'front')
-  const [gearcase = '', instance, ...rest] = text.trim().split(/[\s,]+/)
+  const [gearcase = '', instance, ...others] = text.trim().split(/[\s,]+/)
   const known = Object.hasOwn(gearcases, gearcase) ? gearcases[gearcase] : undefined
-  const places = Object.entries(gearcases).flatMap(([id, { instances = {} }]) => {
+  const knownParts = Object.entries(gearcases).flatMap(([id, { instances = {} }]) => {
     const ids = Object.keys(instances)
     return ids.length === 0 ? [id] : ids.map((one) => `${id} ${one}`)
   })
   const isKnown =
     known !== undefined &&
-    rest.length === 0 &&
+    others.length === 0 &&
     (instance === undefined ? known.instances === undefined : Object.hasOwn(known.instances ?? {}, instance))
-  if (!isKnown) throw new UsageError(`--at ${JSON.stringify(text)}: expected one of ${places.join(', ')}`)
+  if (!isKnown) throw new UsageError(`--at ${JSON.stringify(text)}: expected one of ${knownParts.join(', ')}`)
   return { gearcase, ...(instance !== undefined && { instance }) }
 }

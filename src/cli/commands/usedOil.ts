@@ -2,19 +2,19 @@ import { writeCsv } from '../../exchange/index.js'
 import { en } from '../../message/en/index.js'
 import { formatQuantity, type Quantity } from '../../quantity/index.js'
 import { sumUsedOil, type UsedOilLine, type UsedOilReport, type UsedOilSum } from '../../record/index.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { plural } from '../plural.js'
+import { formatCount } from '../formatCount.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { reportReading } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
+import { reportReadErrors } from '../renderFindings.js'
 
 /** `used-oil`: prints how much used oil the records of a period hand over, and to whom. */
 export async function runUsedOil(options: Options, io: CliIo): Promise<ExitCode> {
   const { paths, machine, period, format } = options
   if (paths.length === 0) throw new UsageError('used-oil: name logs, or folders of them')
   const sets = await readDocuments(paths, io)
-  if (reportReading(sets, io)) return 1
+  if (reportReadErrors(sets, io)) return 1
   const logs = sets
     .flatMap(({ set }) => set.logs.map(({ document }) => document))
     .filter(({ id }) => machine === undefined || machine === id)
@@ -22,12 +22,12 @@ export async function runUsedOil(options: Options, io: CliIo): Promise<ExitCode>
     throw new UsageError(`no ${machine === undefined ? 'machine log' : `log of ${machine}`} among the files`)
   const report = sumUsedOil(logs, period)
   if (format === 'json') io.print(JSON.stringify({ period, ...report }, null, 2))
-  else if (format === 'csv') io.print(csvOf(report).trimEnd())
-  else io.print(textOf(report).map(safeLine).join('\n'))
+  else if (format === 'csv') io.print(renderCsv(report).trimEnd())
+  else io.print(describeReport(report).map(cleanLine).join('\n'))
   return 0
 }
 
-function csvOf({ lines }: UsedOilReport): string {
+function renderCsv({ lines }: UsedOilReport): string {
   const head = ['date', 'machine', 'record', 'volume', 'unit', 'to', 'receipt', 'kept apart', 'drained (L)']
   const rows = lines.map(({ date, machine, record, volume, to, receipt, keptApart, drained }) => [
     ...[date, machine, record, volume?.value, volume?.unit, to, receipt, keptApart, drained?.value],
@@ -35,41 +35,41 @@ function csvOf({ lines }: UsedOilReport): string {
   return writeCsv([head, ...rows])
 }
 
-const litres = (volume: Quantity) => formatQuantity(volume, en.marks, { atMost: 3 })
-const NOT_NAMED = 'not recorded to whom'
+const formatLitres = (volume: Quantity) => formatQuantity(volume, en.marks, { atMost: 3 })
+const NO_RECIPIENT = 'not recorded to whom'
 
-function textOf({ carriers, lines, ...all }: UsedOilReport): readonly string[] {
+function describeReport({ carriers, lines, ...total }: UsedOilReport): readonly string[] {
   if (lines.length === 0) return ['No used oil is recorded.']
   return [
-    `Used oil: ${sumText(all)}`,
-    ...carriers.map(({ to, ...sum }) => `  ${to ?? NOT_NAMED}: ${sumText(sum)}`),
+    `Used oil: ${describeSum(total)}`,
+    ...carriers.map(({ to, ...sum }) => `  ${to ?? NO_RECIPIENT}: ${describeSum(sum)}`),
     ...(lines.some(({ keptApart }) => keptApart !== undefined)
       ? [
           '  Oil kept apart never goes into the used-oil tank. Ask the collection point and follow the local rules.',
         ]
       : []),
-    ...lines.map(lineText),
+    ...lines.map(describeLine),
   ]
 }
 
-function sumText({ volume, keptApart, withoutReceipt, withoutVolume, drained }: UsedOilSum): string {
-  const isAny = (one: Quantity) => one.value > 0
+function describeSum({ volume, keptApart, withoutReceipt, withoutVolume, drained }: UsedOilSum): string {
+  const isPositive = (one: Quantity) => one.value > 0
   return [
-    litres(volume),
-    isAny(keptApart) && `${litres(keptApart)} of it kept apart`,
-    isAny(withoutReceipt) && `${litres(withoutReceipt)} of it without a receipt`,
-    withoutVolume > 0 && `${plural(withoutVolume, 'line')} without a volume`,
-    isAny(drained) && `drained there, not counted: ${litres(drained)}`,
+    formatLitres(volume),
+    isPositive(keptApart) && `${formatLitres(keptApart)} of it kept apart`,
+    isPositive(withoutReceipt) && `${formatLitres(withoutReceipt)} of it without a receipt`,
+    withoutVolume > 0 && `${formatCount(withoutVolume, 'line')} without a volume`,
+    isPositive(drained) && `drained there, not counted: ${formatLitres(drained)}`,
   ]
     .filter(Boolean)
     .join('; ')
 }
 
-function lineText({ date, machine, volume, to, receipt, keptApart, drained }: UsedOilLine): string {
+function describeLine({ date, machine, volume, to, receipt, keptApart, drained }: UsedOilLine): string {
   const parts = [
-    volume === undefined ? 'volume not recorded' : litres(volume),
-    drained !== undefined && `drained ${litres(drained)}`,
-    to === undefined ? NOT_NAMED : `to ${to}`,
+    volume === undefined ? 'volume not recorded' : formatLitres(volume),
+    drained !== undefined && `drained ${formatLitres(drained)}`,
+    to === undefined ? NO_RECIPIENT : `to ${to}`,
     receipt !== undefined && `receipt ${receipt}`,
     keptApart !== undefined && `KEPT APART: ${keptApart}`,
   ]

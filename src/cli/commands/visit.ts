@@ -10,58 +10,58 @@ import {
   shortenCard,
 } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
-import { planFiles } from '../chooseMachine.js'
+import { planFromFiles } from '../chooseMachine.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 import { renderFindings } from '../renderFindings.js'
-import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
 /** `plan`: prints the plan of one visit, then the findings. */
 export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
-  const { planned, findings, code } = await planFiles('plan', options, io)
+  const { planned, findings, exitCode } = await planFromFiles('plan', options, io)
   if (options.format === 'json') io.print(JSON.stringify({ plan: planned?.value ?? null, findings }, null, 2))
   else if (options.format === 'sarif') io.print(renderFindings(findings, 'sarif'))
   else {
     if (planned !== undefined) io.print(renderText(cardModel(planned, en)))
     if (findings.length > 0) io.print(`Findings\n\n${renderFindings(findings, 'text')}`)
   }
-  return code
+  return exitCode
 }
 
 /** `card`: writes the visit as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
-  const { planned, findings, code } = await planFiles('card', options, io)
+  const { planned, findings, exitCode } = await planFromFiles('card', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, options.format))
-  if (planned === undefined) return code
+  if (planned === undefined) return exitCode
   const card = cardModel(planned, en)
-  const base = join(options.out, planned.value.machine.log)
+  const basePath = join(options.out, planned.value.machine.log)
   // Render all before writing the first, so that an error leaves no incomplete set.
   const files: readonly (readonly [string, string])[] = [
-    [`${base}.html`, renderHtml(card)],
-    [`${base}.md`, renderMarkdown(card)],
-    [`${base}.txt`, renderText(card)],
-    [`${base}-short.html`, renderHtml(shortenCard(card))],
+    [`${basePath}.html`, renderHtml(card)],
+    [`${basePath}.md`, renderMarkdown(card)],
+    [`${basePath}.txt`, renderText(card)],
+    [`${basePath}-short.html`, renderHtml(shortenCard(card))],
   ]
   for (const [path, text] of files) await writeOut(path, text, io)
   io.print(`Card written: ${files.map(([path]) => path).join(', ')}`)
-  return code
+  return exitCode
 }
 
 /** `cues`: prints a cue list for a presenter. */
 export async function printCueList(options: Options, io: CliIo): Promise<ExitCode> {
-  const { planned, findings, code } = await planFiles('cues', options, io)
+  const { planned, findings, exitCode } = await planFromFiles('cues', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
-  if (planned === undefined) return code
+  if (planned === undefined) return exitCode
   const cues = cueList(planned.value, en)
   if (options.format === 'vtt') io.print(renderWebVtt(cues))
   else if (options.format === 'json') io.print(JSON.stringify(cues, null, 2))
   else io.print(cues.map(describeCue).join('\n'))
-  return code
+  return exitCode
 }
 
 function describeCue({ show, say, screen }: Cue, place: number): string {
   const shown = screen.length === 0 ? [] : [`    SCREEN ${screen.map(({ text }) => text).join(' · ')}`]
-  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].map(safeLine).join('\n')
+  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].map(cleanLine).join('\n')
 }

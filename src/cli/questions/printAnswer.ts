@@ -2,7 +2,7 @@ import { enCalculations as en } from '../../message/en/index.js'
 import { explain, showQuantity } from '../../message/index.js'
 import type { Quantity } from '../../quantity/index.js'
 import type { CliIo, ExitCode } from '../cliIo.js'
-import type { Words } from '../parseWords.js'
+import type { ParsedWords } from '../parseWords.js'
 
 /** The answer in one line, and the result that it comes from. */
 export interface Answer {
@@ -12,13 +12,13 @@ export interface Answer {
 }
 
 /** Prints the answer, then why; its exit code says yes or no. */
-export function printAnswer({ values }: Words, io: CliIo, { text, result, isYes }: Answer): ExitCode {
+export function printAnswer({ values }: ParsedWords, io: CliIo, { text, result, isYes }: Answer): ExitCode {
   if (values.format === 'json') io.print(JSON.stringify(result, null, 2))
   else io.print([text, ...explain(result, en).map((reason) => `  ${reason}`)].join('\n'))
   return isYes ? 0 : 1
 }
 
 /** A quantity for an answer. */
-export const show = (quantity: Quantity): string => showQuantity(quantity, en.marks) ?? ''
+export const formatAnswer = (quantity: Quantity): string => showQuantity(quantity, en.marks) ?? ''
 
 export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -12,22 +12,27 @@ import {
 import { parseNotation } from '../../schema/index.js'
 import { UsageError } from '../cliIo.js'
 import type { OptionName } from '../optionTable.js'
-import type { Words } from '../parseWords.js'
+import type { ParsedWords } from '../parseWords.js'
 
 /** The value of an option that the question needs. */
-export function requireOption({ values }: Words, command: string, name: TextOption, example: string): string {
+export function requireOption(
+  { values }: ParsedWords,
+  command: string,
+  name: TextOptionName,
+  example: string,
+): string {
   const text = values[name]
   if (text === undefined) throw new UsageError(`${command}: write --${name}, such as --${name} ${example}`)
   return text
 }
 
-type TextOption = Exclude<
+type TextOptionName = Exclude<
   OptionName,
   'exit-code' | 'from-plan' | 'service' | 'sample' | 'sheet' | 'times-from'
 >
 
 /** The words before the options: what is asked about. */
-export function requireSubject({ positionals }: Words, command: string, example: string): string {
+export function requireSubject({ positionals }: ParsedWords, command: string, example: string): string {
   const text = positionals.join(' ')
   if (text === '') throw new UsageError(`${command}: write what it is about, such as ${command} ${example}`)
   return text
@@ -35,63 +40,63 @@ export function requireSubject({ positionals }: Words, command: string, example:
 
 /** A quantity, tolerance or range of one measure, as people write it. */
 export function readBand<M extends Measure>(
-  where: string,
+  option: string,
   text: string,
   measure: M,
 ): PrintedBand & { readonly unit: UnitOf<M> } {
-  const read = parseQuantity(text, { measure })
-  if (!read.ok) throw unreadable(where, text, read.findings)
-  return read.value as PrintedBand & { readonly unit: UnitOf<M> }
+  const parsed = parseQuantity(text, { measure })
+  if (!parsed.ok) throw makeReadError(option, text, parsed.findings)
+  return parsed.value as PrintedBand & { readonly unit: UnitOf<M> }
 }
 
 /** One figure with its unit. */
-export function readSingle<M extends Measure>(
-  where: string,
+export function readQuantity<M extends Measure>(
+  option: string,
   text: string,
   measure: M,
 ): Quantity<UnitOf<M> & Unit> {
-  const { kind, unit, ...band } = readBand(where, text, measure)
+  const { kind, unit, ...band } = readBand(option, text, measure)
   if (kind !== 'nominal' || !('value' in band))
-    throw new UsageError(`${where} ${JSON.stringify(text)}: expected one figure with its unit`)
+    throw new UsageError(`${option} ${JSON.stringify(text)}: expected one figure with its unit`)
   return { value: Number(band.value), unit: unit as UnitOf<M> & Unit }
 }
 
 /** A number alone, or with a unit of the measure; without one it is in `unit`. */
-export function readIn<M extends Measure>(
-  where: string,
+export function readInUnit<M extends Measure>(
+  option: string,
   text: string,
   measure: M,
   unit: Unit,
 ): Quantity<UnitOf<M> & Unit> {
-  return readSingle(where, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure)
+  return readQuantity(option, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure)
 }
 
 /** A text in the short notation of sheets; `written`: what the user wrote of it. */
-export function readShort(
-  where: string,
+export function readNotation(
+  option: string,
   text: string,
   notation: Parameters<typeof parseNotation>[0],
   written = text,
 ): unknown {
-  const read = parseNotation(notation, text)
-  if (!read.ok) throw unreadable(where, written, read.findings, text)
-  return read.value
+  const parsed = parseNotation(notation, text)
+  if (!parsed.ok) throw makeReadError(option, written, parsed.findings, text)
+  return parsed.value
 }
 
 /** Says what is wrong with a text, and what to write in its place. */
-function unreadable(
-  where: string,
+function makeReadError(
+  option: string,
   written: string,
   findings: readonly Finding[],
-  read = written,
+  parsed = written,
 ): UsageError {
   const messages = findings
     .filter(({ severity }) => severity === 'error')
     .map((finding) => {
-      const cures = (read === written ? (finding.cures ?? []) : []).flatMap((cure) =>
+      const cures = (parsed === written ? (finding.cures ?? []) : []).flatMap((cure) =>
         cure.op === 'replace' ? [JSON.stringify(cure.value)] : [],
       )
       return renderMessage(finding, en) + (cures.length === 0 ? '' : ` Write ${cures.join(' or ')}.`)
     })
-  return new UsageError(`${where} ${JSON.stringify(written)}: ${messages.join(' ')}`)
+  return new UsageError(`${option} ${JSON.stringify(written)}: ${messages.join(' ')}`)
 }

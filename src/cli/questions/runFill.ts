@@ -1,14 +1,14 @@
 import { chooseVessel, type VolumeAmount } from '../../fill/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import type { Words } from '../parseWords.js'
-import { plural } from '../plural.js'
+import { formatCount } from '../formatCount.js'
+import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
-import { capitalize, printAnswer, show } from './printAnswer.js'
+import { capitalize, formatAnswer, printAnswer } from './printAnswer.js'
 import { readScale } from './readScale.js'
 import { readBand, requireOption, requireSubject } from './readText.js'
 
 /** `fill`: how to measure a refill with one jug. */
-export async function runFill(words: Words, io: CliIo): Promise<ExitCode> {
+export async function runFill(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const text = requireSubject(words, 'fill', '"340 cc"')
   const band = readBand('fill', text, 'volume')
   if (band.kind === 'limits')
@@ -41,23 +41,23 @@ export async function runFill(words: Words, io: CliIo): Promise<ExitCode> {
   )
   if (choice.verdict === 'does not fit')
     return printAnswer(words, io, { text: `${capitalize(choice.verdict)}.`, result: choice, isYes: false })
-  const pours = `${plural(choice.marks.length, 'pour')}: to the ${listMarks(choice.marks.map(show))}`
+  const pours = `${formatCount(choice.marks.length, 'pour')}: to the ${describeMarks(choice.marks.map(formatAnswer))}`
   return printAnswer(words, io, {
-    text: `${pours}. Error at most ${show(choice.error)}.`,
+    text: `${pours}. Error at most ${formatAnswer(choice.error)}.`,
     result: choice,
     isYes: true,
   })
 }
 
 /** `700 mL mark`, `700 mL mark 2 times, then to the 340 mL mark`. */
-function listMarks(marks: readonly string[]): string {
-  const runs: { readonly mark: string; count: number }[] = []
+function describeMarks(marks: readonly string[]): string {
+  const groups: { readonly mark: string; count: number }[] = []
   for (const mark of marks) {
-    const before = runs.at(-1)
+    const before = groups.at(-1)
     if (before?.mark === mark) before.count += 1
-    else runs.push({ mark, count: 1 })
+    else groups.push({ mark, count: 1 })
   }
-  return runs
+  return groups
     .map(({ mark, count }) => `${mark} mark${count === 1 ? '' : ` ${count} times`}`)
     .join(', then to the ')
 }

@@ -1,19 +1,19 @@
 import { oilMeets } from '../../oil/index.js'
 import type { OfferedOil, OilChoice, Oils } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import type { Words } from '../parseWords.js'
+import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
 import { capitalize, printAnswer } from './printAnswer.js'
-import { readShort, requireOption, requireSubject } from './readText.js'
+import { readNotation, requireOption, requireSubject } from './readText.js'
 
 const LIMITED_SLIP = { yes: 'contains additive', no: 'no additive' } as const
 
 /** `meets`: whether the manual permits an oil. */
-export async function runMeets(words: Words, io: CliIo): Promise<ExitCode> {
+export async function runMeets(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const label = requireSubject(words, 'meets', '"80W-90 GL-5"')
-  const [own = '', ...otherCategories] = label.split('/')
-  const oil = readOil('meets', own)
-  const additive = yesOrNo(words, 'additive')
+  const [firstLabel = '', ...otherCategories] = label.split('/')
+  const oil = readOil('meets', firstLabel)
+  const additive = readYesOrNo(words, 'additive')
   const offered: OfferedOil = {
     name: oil.kind === 'grade' ? label : oil.name,
     ...(oil.kind === 'grade' && { grade: oil.grade, system: oil.system }),
@@ -24,7 +24,7 @@ export async function runMeets(words: Words, io: CliIo): Promise<ExitCode> {
   const permitted = readOil('--manual', requireOption(words, 'meets', 'manual', '"80W-90 GL-4"'))
   const { ambient } = readOptions(words, io)
   const verdict = oilMeets(permitted, offered, {
-    yellowMetal: yesOrNo(words, 'yellow-metal') ?? 'not stated',
+    yellowMetal: readYesOrNo(words, 'yellow-metal') ?? 'not stated',
     ...(ambient && { ambient }),
   })
   const text = verdict.verdict === 'ask' ? 'Ask the maker.' : `${capitalize(verdict.verdict)}.`
@@ -32,15 +32,15 @@ export async function runMeets(words: Words, io: CliIo): Promise<ExitCode> {
 }
 
 /** One oil; a grade may be written without SAE. */
-function readOil(where: string, text: string): OilChoice {
-  const oils = readShort(where, text.replace(/^(?=\d)/, 'SAE ').replace(/^VG/, 'ISO VG'), 'oils') as Oils
+function readOil(option: string, text: string): OilChoice {
+  const oils = readNotation(option, text.replace(/^(?=\d)/, 'SAE ').replace(/^VG/, 'ISO VG'), 'oils') as Oils
   const [only, ...others] = oils.kind === 'oils' ? oils.choices : []
   if (only === undefined || others.length > 0)
-    throw new UsageError(`${where} ${JSON.stringify(text)}: expected one oil, such as "80W-90 GL-4"`)
+    throw new UsageError(`${option} ${JSON.stringify(text)}: expected one oil, such as "80W-90 GL-4"`)
   return only
 }
 
-function yesOrNo({ values }: Words, name: 'yellow-metal' | 'additive'): 'yes' | 'no' | undefined {
+function readYesOrNo({ values }: ParsedWords, name: 'yellow-metal' | 'additive'): 'yes' | 'no' | undefined {
   const word = values[name]
   if (word === undefined || word === 'yes' || word === 'no') return word
   throw new UsageError(`--${name} ${word}: expected one of yes, no`)

@@ -2,14 +2,14 @@ import { convert, type TorqueUnit } from '../../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../../spec/index.js'
 import { checkWrench } from '../../torque/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import type { Words } from '../parseWords.js'
+import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
-import { capitalize, printAnswer, show } from './printAnswer.js'
+import { capitalize, formatAnswer, printAnswer } from './printAnswer.js'
 import { readScale } from './readScale.js'
-import { readBand, readSingle, requireOption, requireSubject } from './readText.js'
+import { readBand, readQuantity, requireOption, requireSubject } from './readText.js'
 
 /** `torque`: the setting of a wrench, and the actual torque. */
-export async function runTorque(words: Words, io: CliIo): Promise<ExitCode> {
+export async function runTorque(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const text = requireSubject(words, 'torque', '"9.3 lbf·ft"')
   const torque = readBand('torque', text, 'torque')
   const scaleText = requireOption(words, 'torque', 'wrench', '"40–200 lbf·in by 1"')
@@ -20,7 +20,7 @@ export async function runTorque(words: Words, io: CliIo): Promise<ExitCode> {
     drive: 'not stated',
     scales: [readWrenchScale(scaleText)],
     accuracy: readAccuracy(accuracy),
-    ...(lever !== undefined && { leverLength: readSingle('--lever', lever, 'length') }),
+    ...(lever !== undefined && { leverLength: readQuantity('--lever', lever, 'length') }),
   }
   if (crowfoot !== undefined && lever === undefined)
     throw new UsageError('--crowfoot: write the length of the wrench too, such as --lever "250 mm"')
@@ -29,14 +29,14 @@ export async function runTorque(words: Words, io: CliIo): Promise<ExitCode> {
   const verdict = checkWrench(wrench, tightening, {
     iso6789,
     ...(tolerancePercent !== undefined && { tolerancePercent }),
-    ...(crowfoot !== undefined && { adaptor: { extension: readSingle('--crowfoot', crowfoot, 'length') } }),
+    ...(crowfoot !== undefined && { adaptor: { extension: readQuantity('--crowfoot', crowfoot, 'length') } }),
   })
   const { setting } = verdict
   if (setting === undefined)
     return printAnswer(words, io, { text: `${capitalize(verdict.verdict)}.`, result: verdict, isYes: false })
   const { min, max } = setting.trueBand.sheetUnit
-  const care = verdict.verdict === 'fits' ? '' : ' (with care)'
-  const answer = `Set ${show(setting.setting)}${care}. Actual torque: ${show(min)} to ${show(max)}.`
+  const careText = verdict.verdict === 'fits' ? '' : ' (with care)'
+  const answer = `Set ${formatAnswer(setting.setting)}${careText}. Actual torque: ${formatAnswer(min)} to ${formatAnswer(max)}.`
   return printAnswer(words, io, { text: answer, result: verdict, isYes: true })
 }
 

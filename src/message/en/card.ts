@@ -1,11 +1,11 @@
 import type { CardWords } from '../cardWords.js'
-import { FACTS, join } from './words.js'
+import { FACT_NAMES, join } from './words.js'
 
 /** Values whose English word is the value itself. */
-const same = <const Word extends string>(...words: readonly Word[]) =>
+const wordsAsIs = <const Word extends string>(...words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
-const countOf = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
+const countText = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
 
 /** The card in English. */
 export const cardWords: CardWords = {
@@ -141,11 +141,14 @@ export const cardWords: CardWords = {
   cannotTell: (missing) =>
     missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,
   computedMark: '(calculated)',
-  identityFacts: FACTS,
-  tasks: same('check', 'change'),
-  dueStates: { ...same('overdue', 'due', 'due soon', 'not due', 'not tracked'), 'cannot tell': 'not known' },
+  identityFacts: FACT_NAMES,
+  tasks: wordsAsIs('check', 'change'),
+  dueStates: {
+    ...wordsAsIs('overdue', 'due', 'due soon', 'not due', 'not tracked'),
+    'cannot tell': 'not known',
+  },
   dueBy: { hours: 'hours', distance: 'distance', period: 'calendar', event: 'event' },
-  severities: same('normal', 'severe'),
+  severities: wordsAsIs('normal', 'severe'),
   roles: {
     refill: 'Refill',
     'dry fill': 'Dry fill',
@@ -171,20 +174,20 @@ export const cardWords: CardWords = {
     temperature: 'Level: oil temperature',
   },
   seals: {
-    ...same('crush washer', 'bonded seal', 'thread sealant', 'gasket', 'liquid gasket'),
+    ...wordsAsIs('crush washer', 'bonded seal', 'thread sealant', 'gasket', 'liquid gasket'),
     'o-ring': 'O-ring',
     none: 'no seal',
     'not stated': 'seal not stated',
   },
-  filters: same('spin-on filter', 'cartridge filter', 'strainer'),
+  filters: wordsAsIs('spin-on filter', 'cartridge filter', 'strainer'),
   sealForms: {
-    ...same('flat', 'folded', 'profile ring'),
+    ...wordsAsIs('flat', 'folded', 'profile ring'),
     captive: 'held on the plug',
     'not stated': 'form not stated',
   },
   sealMaterials: {
-    ...same('copper', 'aluminium', 'soft steel', 'fibre'),
-    ...same('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
+    ...wordsAsIs('copper', 'aluminium', 'soft steel', 'fibre'),
+    ...wordsAsIs('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
     'not stated': 'material not stated',
   },
   replace: {
@@ -240,7 +243,7 @@ export const cardWords: CardWords = {
     'cannot tell': 'not known',
     'by turns': 'by turns, no torque wrench',
   },
-  waits: same('pour', 'drain', 'cure', 'settle'),
+  waits: wordsAsIs('pour', 'drain', 'cure', 'settle'),
   missingKinds: {
     'not stated': 'Not in the manual',
     'cannot tell': 'Not known',
@@ -271,13 +274,13 @@ export const cardWords: CardWords = {
   period: ({ years, months, weeks, days }) =>
     join(
       [
-        years > 0 ? countOf(years, 'year') : '',
-        months > 0 ? countOf(months, 'month') : '',
-        weeks > 0 ? countOf(weeks, 'week') : '',
-        days > 0 ? countOf(days, 'day') : '',
+        years > 0 ? countText(years, 'year') : '',
+        months > 0 ? countText(months, 'month') : '',
+        weeks > 0 ? countText(weeks, 'week') : '',
+        days > 0 ? countText(days, 'day') : '',
       ].filter((text) => text !== ''),
       'and',
-    ) || countOf(0, 'day'),
+    ) || countText(0, 'day'),
   duration(seconds) {
     const parts = [
       [Math.floor(seconds / 3600), 'h'],

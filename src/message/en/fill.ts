@@ -3,7 +3,7 @@ import type { FillCodes } from '../../fill/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { capitalize } from './words.js'
 
-function limits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
+function limitsText({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   if (min === undefined) return `at most ${say.quantity(max)}`
   return max === undefined ? `at least ${say.quantity(min)}` : `${say.quantity(min)} to ${say.quantity(max)}`
 }
@@ -95,9 +95,9 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/refill-as-printed': ({ refilled, printed }, say) =>
     `Refilled ${say.quantity(refilled)}; the manual states ${say.quantity(printed)}.`,
   'fill/refill-inside-band': ({ refilled, ...band }, say) =>
-    `Refilled ${say.quantity(refilled)}; the manual allows ${limits(band, say)}.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${limitsText(band, say)}.`,
   'fill/refill-outside-band': ({ refilled, min, max }, say) =>
-    `Refilled ${say.quantity(refilled)}; the manual allows ${limits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${limitsText({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
   'fill/refill-band-not-stated': ({ refilled, printed, difference }, say) =>
     `Refilled ${say.quantity(refilled)}, ${differenceText(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>

@@ -3,25 +3,25 @@ import type { DueLine, IntervalCodes, MeterQuantity } from '../../interval/index
 import type { SpecCodes } from '../../spec/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { factNames, METER } from './words.js'
+import { factNames, METER_NAMES } from './words.js'
 
 export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/by-meter': ({ verdict, printed, since, from, duePoint, now, left }, say) => {
-    const start = `${START_NAMES[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
-    return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
+    const start = `${START_NAMES[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(copyMeter(from))}`
+    return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(copyMeter(duePoint))}; ${say.quantity(copyMeter(now))} on ${say.date(now?.date ?? '')}, ${remainingText(left, say)}.`
   },
   'interval/by-date': ({ verdict, limit, since, from, duePoint, left }, say) => {
-    const period = limit !== undefined && 'period' in limit ? periodWords(limit.period, say) : ''
-    return `${verdict}: ${period} since ${START_NAMES[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
+    const period = limit !== undefined && 'period' in limit ? periodText(limit.period, say) : ''
+    return `${verdict}: ${period} since ${START_NAMES[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remainingText(left, say)}.`
   },
   'interval/by-event': ({ event, date }, say) =>
     `due: ${event} on ${say.date(date)}. Service before next use.`,
   'interval/window-left': ({ until }, say) =>
-    `The service window ends ${atPoint(until, say)}; after that it is overdue.`,
+    `The service window ends ${pointText(until, say)}; after that it is overdue.`,
   'interval/not-tracked': ({ meter }) =>
-    `Not tracked: this machine has no meter for ${LIMIT[meter] ?? meter}.`,
+    `Not tracked: this machine has no meter for ${LIMIT_NAMES[meter] ?? meter}.`,
   'interval/governing-limit': ({ by, decidedBy, dueOn }, say) =>
-    `Governing limit: ${LIMIT[by] ?? by}${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`} (${decidedBy === 'days' ? 'its date comes first' : 'the largest share of it is used; use per day not known'}).`,
+    `Governing limit: ${LIMIT_NAMES[by] ?? by}${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`} (${decidedBy === 'days' ? 'its date comes first' : 'the largest share of it is used; use per day not known'}).`,
 
   'interval/severe-interval-applied': ({ criteria }) => `Interval for severe use applied (${criteria}).`,
   'interval/severe-factor-applied': ({ factor, criteria }) =>
@@ -29,30 +29,30 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/severe-not-given': () =>
     'The manual gives no interval for severe use; the normal one is applied.',
   'interval/early-counts': ({ by, date, point: at }, say) =>
-    `Done early on ${say.date(date)}; it counts as the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}).`,
+    `Done early on ${say.date(date)}; it counts as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}).`,
   'interval/early-does-not-count': ({ by, date, point: at }, say) =>
-    `Done too early on ${say.date(date)} to count as the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}), which stays due.`,
+    `Done too early on ${say.date(date)} to count as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}), which stays due.`,
   'interval/count-restarted': ({ by, date, point: at }, say) =>
-    `Done on ${say.date(date)}, outside the window of the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}); counting restarts on that day.`,
+    `Done on ${say.date(date)}, outside the window of the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}); counting restarts on that day.`,
   'interval/done-by-other': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
     `The record of ${say.date(date)} does not say which one was serviced; assumed to cover ${instance} too.`,
   'interval/display-changed': ({ meter, less: { value, unit } }, say) => {
     const amount = say.quantity({ value: Math.abs(Number(value)), unit })
-    return `Since counting began, ${METER[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
+    return `Since counting began, ${METER_NAMES[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
   },
   'interval/in-the-future': ({ what, date }, say) =>
     `${what} is dated ${say.date(date)}, which is after today, so it is not counted.`,
 
   'interval/reading-missing': ({ meter }) =>
-    `No reading of ${METER[meter] ?? meter}. Read the meter and enter it.`,
+    `No reading of ${METER_NAMES[meter] ?? meter}. Read the meter and enter it.`,
   'interval/reading-stale': ({ meter, date, days, staleAfter }, say) =>
-    `The last reading of ${METER[meter] ?? meter}, on ${say.date(date)}, is ${say.count(days, 'day', 'days')} of use old (limit ${say.number(staleAfter)}). Read the meter again.`,
+    `The last reading of ${METER_NAMES[meter] ?? meter}, on ${say.date(date)}, is ${say.count(days, 'day', 'days')} of use old (limit ${say.number(staleAfter)}). Read the meter again.`,
   'interval/reading-at-start-missing': ({ meter, of, date }, say) =>
-    `No reading of ${METER[meter] ?? meter} at ${START_NAMES[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
+    `No reading of ${METER_NAMES[meter] ?? meter} at ${START_NAMES[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
   'interval/meter-broken': ({ meter, from, to }, say) =>
-    `Readings of ${METER[meter] ?? meter} from ${say.date(from)} to ${say.date(to)} are inconsistent. Correct one of them, or enter the swap, reset or rollover.`,
+    `Readings of ${METER_NAMES[meter] ?? meter} from ${say.date(from)} to ${say.date(to)} are inconsistent. Correct one of them, or enter the swap, reset or rollover.`,
   'interval/first-use-missing': () =>
     'The date of first use is missing from the log. Enter when the machine was commissioned.',
   'interval/interval-not-stated': ({ which }) =>
@@ -60,9 +60,9 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/interval-depends': ({ which, facts }, say) =>
     `The ${INTERVAL_NAMES[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
   'interval/fractional-period': ({ period, factor }, say) =>
-    `${periodWords(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
+    `${periodText(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
   'interval/due-date-out-of-calendar': ({ period, from }, say) =>
-    `${periodWords(period, say)} after ${say.date(from)} is beyond the year 9999. Correct the sheet.`,
+    `${periodText(period, say)} after ${say.date(from)} is beyond the year 9999. Correct the sheet.`,
   'interval/no-limit-tracked': () => 'This machine has no meter for any limit of this interval.',
 
   'interval/meter-falls': ({ before, after, from, to }, say) =>
@@ -80,14 +80,14 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `From ${say.quantity(before)} to ${say.quantity(after)}: assumed to be a rollover at ${say.quantity(limit)}. Enter the rollover to confirm it.`,
 
   'interval/forecast-needs-readings': ({ meter, readings }, say) =>
-    `Use per day not known: ${say.count(readings, 'reading', 'readings')} of ${METER[meter] ?? meter}. Enter readings from at least two days.`,
+    `Use per day not known: ${say.count(readings, 'reading', 'readings')} of ${METER_NAMES[meter] ?? meter}. Enter readings from at least two days.`,
   'interval/forecast-without-band': ({ readings }, say) =>
     `Only ${say.count(readings, 'reading', 'readings')}: too few for an earliest and a latest date. Four are needed.`,
   'interval/forecast-without-end': () => 'Use is too uneven for a latest date.',
   'interval/forecast-contradicted': ({ date }, say) =>
     `The trend predicts an earlier date, but the reading on ${say.date(date)} contradicts it.`,
   'interval/forecast-beyond-calendar': ({ meter }) =>
-    `At this rate of use ${METER[meter] ?? meter} does not reach the limit before the year 9999.`,
+    `At this rate of use ${METER_NAMES[meter] ?? meter} does not reach the limit before the year 9999.`,
 
   'interval/import-no-machines': () =>
     'No equipment found. Expected the JSON of a fleet, a list of equipment, or one machine.',
@@ -100,13 +100,13 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/import-date': ({ text }) => `“${text}” does not start with a date; the reading is skipped.`,
 
   'interval/first-longer-than-repeat': ({ by }, say) =>
-    `The first interval is longer than the repeat interval (${say.list(by.map((limit) => LIMIT[limit] ?? limit))}). Most manuals put the first change early: check the manual.`,
+    `The first interval is longer than the repeat interval (${say.list(by.map((limit) => LIMIT_NAMES[limit] ?? limit))}). Most manuals put the first change early: check the manual.`,
   'interval/severe-longer-than-repeat': ({ by }) =>
     by === 'factor'
       ? 'The factor for severe use is above 1 and would lengthen the interval. Severe use shortens it: check the manual.'
-      : `The interval for severe use is longer than the normal one (${LIMIT[by] ?? by}). Severe use shortens it: check the manual.`,
+      : `The interval for severe use is longer than the normal one (${LIMIT_NAMES[by] ?? by}). Severe use shortens it: check the manual.`,
   'interval/window-not-below-repeat': ({ by }) =>
-    `The ${LIMIT[by] ?? by} window is not shorter than the interval, so the service would never be overdue. Check the manual.`,
+    `The ${LIMIT_NAMES[by] ?? by} window is not shorter than the interval, so the service would never be overdue. Check the manual.`,
   'interval/implied-speed': ({ speed, slowest, fastest }, say) =>
     `Hours and distance together give an average of ${say.quantity({ value: Math.round(speed * 10) / 10, unit: 'km/h' })}; plausible is ${say.number(slowest)} to ${say.number(fastest)}. Check for an extra zero, or miles for kilometres.`,
   'interval/log-speed': ({ speed, fastest, from, to }, say) =>
@@ -121,7 +121,7 @@ const START_NAMES: Readonly<Record<string, string>> = {
   rebuild: 'the rebuild',
   schedule: 'a scheduled service',
 }
-const LIMIT: Readonly<Record<string, string>> = cardWords.dueBy
+const LIMIT_NAMES: Readonly<Record<string, string>> = cardWords.dueBy
 const INTERVAL_NAMES: Readonly<Record<string, string>> = {
   first: 'first interval',
   repeat: 'interval',
@@ -130,16 +130,16 @@ const INTERVAL_NAMES: Readonly<Record<string, string>> = {
 }
 
 /** A due point: a date as text, or a meter value. */
-function atPoint(at: Param, say: Say): string {
+function pointText(at: Param, say: Say): string {
   return typeof at === 'string' ? `on ${say.date(at)}` : `at ${say.quantity(at)}`
 }
 
 /** A copy as plain params: the interface of a quantity has no index signature. */
-function meterOf(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
+function copyMeter(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
   return point?.meter && { ...point.meter }
 }
 
-function remaining(left: DueLine['left'], say: Say): string {
+function remainingText(left: DueLine['left'], say: Say): string {
   const { value, unit } = left ?? { value: 0, unit: 'd' }
   const size = Math.abs(value)
   const amount = unit === 'd' ? say.count(size, 'day', 'days') : say.quantity({ value: size, unit })
@@ -147,16 +147,16 @@ function remaining(left: DueLine['left'], say: Say): string {
 }
 
 /** `P1Y6M` as `1 year and 6 months`. */
-function periodWords(period: string, say: Say): string {
+function periodText(period: string, say: Say): string {
   const parts: string[] = []
   for (const [, digits = '0', unit = 'D'] of period.matchAll(/([0-9]+)([YMWD])/g)) {
-    const [one, other] = PERIOD_WORDS[unit] ?? ['day', 'days']
-    parts.push(say.count(Number(digits), one, other))
+    const [singular, plural] = PERIOD_UNIT_NAMES[unit] ?? ['day', 'days']
+    parts.push(say.count(Number(digits), singular, plural))
   }
   return say.list(parts)
 }
 
-const PERIOD_WORDS: Readonly<Record<string, readonly [string, string]>> = {
+const PERIOD_UNIT_NAMES: Readonly<Record<string, readonly [string, string]>> = {
   Y: ['year', 'years'],
   M: ['month', 'months'],
   W: ['week', 'weeks'],

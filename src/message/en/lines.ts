@@ -1,21 +1,26 @@
 import type { Action } from '../../spec/index.js'
 import type { LineText, StepParams } from '../catalogue.js'
-import { brief, ifWasherSticks, levelConditions, sealOf, stopText, the, tightenShort } from './stepPhrases.js'
+import {
+  levelConditions,
+  partText,
+  sealText,
+  shortPartText,
+  shortTightenText,
+  stopLimitText,
+  stuckWasherText,
+} from './stepPhrases.js'
 
-type Steps = readonly (StepParams & { readonly do: Action })[]
+type StepList = readonly (StepParams & { readonly do: Action })[]
 
 /** `crack it loose with the 10 mm hex bit socket` */
-const loosen = ({ drive, socket }: StepParams) =>
+const loosenText = ({ drive, socket }: StepParams) =>
   drive === 'hand' ? 'unscrew it' : `crack it loose${socket === undefined ? '' : ` with the ${socket}`}`
 
-const ifStuck = ({ beforeDraining, fluid }: StepParams) =>
+const stuckPlugText = ({ beforeDraining, fluid }: StepParams) =>
   beforeDraining === true ? ` If it stays tight, leave the ${fluid ?? 'oil'} in.` : ''
 
 /** `Turn the plug in by hand until it is finger tight. Tighten it to 20–25 N·m: set 22.5 N·m on the small click wrench.` */
-function turnInAndTighten(
-  turnIn: string,
-  { torque, turns, setting, wrench, gap, staged, drive }: StepParams,
-) {
+function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, staged, drive }: StepParams) {
   if (torque === undefined && drive === 'hand') return `${turnIn} and tighten it by hand.`
   const fingerTight = `${turnIn} by hand until it is finger tight.`
   if (turns !== undefined) return `${fingerTight} Then tighten it ${turns} turns more.`
@@ -32,32 +37,32 @@ function turnInAndTighten(
 const isRing = ({ seal, cover, filter }: StepParams) =>
   cover === undefined && filter === undefined && seal !== 'thread sealant' && seal !== 'liquid gasket'
 
-function levelLine(check: StepParams, topUp: StepParams): string | undefined {
+function levelLineText(check: StepParams, topUp: StepParams): string | undefined {
   const { level, below } = check
   if (level?.method !== 'to level hole' || !level.afterFilling || topUp.stopAt === undefined) return undefined
   const conditions = levelConditions(check)
-  const edge = `${below === undefined ? 'at' : `${below} below`} the lower edge of the hole`
+  const edgeText = `${below === undefined ? 'at' : `${below} below`} the lower edge of the hole`
   return [
-    `Check the oil level at ${the(check, 'level opening')}: it must be ${edge}`,
+    `Check the oil level at ${partText(check, 'level opening')}: it must be ${edgeText}`,
     conditions.length === 0 ? '.' : `, with ${conditions.join(', ')}.`,
     ' If it is high, let the excess run out. If it is low, top up with the same oil.',
-    ` ${stopText(topUp.stopAt)}`,
+    ` ${stopLimitText(topUp.stopAt)}`,
   ].join('')
 }
 
 /** The places of a round for leaks: `rear gearcase; hub (left)`; empty if the heading names the only one. */
-function leakPlaces(checks: Steps): string {
+function leakPlacesText(checks: StepList): string {
   const places = checks.map(({ gearcase, instance, shield }) => {
     const place =
       gearcase !== undefined && instance !== undefined ? `${gearcase} (${instance})` : (gearcase ?? instance)
-    const through = shield && `through the holes and along the edges of the ${shield}`
-    return [place, through].filter((one) => one !== undefined).join(', ')
+    const shieldText = shield && `through the holes and along the edges of the ${shield}`
+    return [place, shieldText].filter((one) => one !== undefined).join(', ')
   })
-  const named = places.filter((place) => place !== '')
-  return named.length === 0 ? '' : `: ${named.join('; ')}`
+  const namedPlaces = places.filter((place) => place !== '')
+  return namedPlaces.length === 0 ? '' : `: ${namedPlaces.join('; ')}`
 }
 
-const leakChecks = (steps: Steps) => steps.filter((step) => step.do === 'check for leaks')
+const selectLeakChecks = (steps: StepList) => steps.filter((step) => step.do === 'check for leaks')
 
 /** English for steps that are one go of work; the longest that fits is used. */
 export const lineTexts: readonly LineText[] = [
@@ -95,43 +100,44 @@ export const lineTexts: readonly LineText[] = [
   {
     joins: ['clean around', 'crack loose', 'nip by hand'],
     full: (clean, crack) =>
-      `Clean around ${the(clean, 'opening')}, ${loosen(crack)} and turn it back in by hand.${ifStuck(crack)}`,
-    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose, nip by hand`,
+      `Clean around ${partText(clean, 'opening')}, ${loosenText(crack)} and turn it back in by hand.${stuckPlugText(crack)}`,
+    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose, nip by hand`,
   },
   {
     joins: ['clean around', 'crack loose'],
-    full: (clean, crack) => `Clean around ${the(clean, 'opening')} and ${loosen(crack)}.${ifStuck(crack)}`,
-    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose`,
+    full: (clean, crack) =>
+      `Clean around ${partText(clean, 'opening')} and ${loosenText(crack)}.${stuckPlugText(crack)}`,
+    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose`,
   },
   {
     joins: ['place the pan', 'clean around', 'crack loose', 'take out'],
     full: (pan, _clean, crack) =>
-      `Put the drain pan in place. Clean around ${the(pan, 'drain plug')}, ${loosen(crack)} and take it out.`,
-    short: (pan) => `Pan in place; ${brief(pan, 'drain opening')}: clean, crack loose, out`,
+      `Put the drain pan in place. Clean around ${partText(pan, 'drain plug')}, ${loosenText(crack)} and take it out.`,
+    short: (pan) => `Pan in place; ${shortPartText(pan, 'drain opening')}: clean, crack loose, out`,
   },
   {
     joins: ['clean around', 'crack loose', 'take out'],
     full: (clean, crack) =>
-      `Clean around ${the(clean, 'opening')}, ${loosen(crack)} and take it out.${ifStuck(crack)}`,
-    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose, out`,
+      `Clean around ${partText(clean, 'opening')}, ${loosenText(crack)} and take it out.${stuckPlugText(crack)}`,
+    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose, out`,
   },
   {
     joins: ['take out', 'let drain'],
     full: (out, { wait, fluid }) =>
       out.isOther !== true || fluid === 'grease'
         ? undefined
-        : `Take out ${the(out, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
+        : `Take out ${partText(out, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
     short: (out, { wait, fluid }) =>
       out.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${brief(out, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
+        : `${shortPartText(out, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
   },
   {
     joins: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
     full: ({ fluid }, magnet) =>
       fluid === 'grease'
         ? undefined
-        : `Inspect the old oil in good light, and the magnet of ${the(magnet, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
+        : `Inspect the old oil in good light, and the magnet of ${partText(magnet, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined
@@ -141,33 +147,37 @@ export const lineTexts: readonly LineText[] = [
     joins: ['take off old seal', 'wipe the seal face'],
     full: (seal, face) =>
       isRing(seal)
-        ? `Remove the old ${sealOf(seal)}: leave none of it on the case.${ifWasherSticks(seal)} Wipe ${the(face, 'plug')} and its seat clean.`
+        ? `Remove the old ${sealText(seal)}: leave none of it on the case.${stuckWasherText(seal)} Wipe ${partText(face, 'plug')} and its seat clean.`
         : undefined,
     short: (seal, face) =>
-      isRing(seal) ? `Old ${sealOf(seal)} off, wipe ${brief(face, 'plug')} and seat` : undefined,
+      isRing(seal) ? `Old ${sealText(seal)} off, wipe ${shortPartText(face, 'plug')} and seat` : undefined,
   },
   {
     joins: ['wipe the seal face', 'inspect the seal'],
     full: (face, seal) =>
       isRing(seal)
-        ? `Wipe ${the(face, 'plug')} and its seat clean. Inspect its ${sealOf(seal)} for cuts and flat spots. If you find any, replace it.`
+        ? `Wipe ${partText(face, 'plug')} and its seat clean. Inspect its ${sealText(seal)} for cuts and flat spots. If you find any, replace it.`
         : undefined,
     short: (face, seal) =>
-      isRing(seal) ? `Wipe ${brief(face, 'plug')} and seat, inspect its ${sealOf(seal)}` : undefined,
+      isRing(seal)
+        ? `Wipe ${shortPartText(face, 'plug')} and seat, inspect its ${sealText(seal)}`
+        : undefined,
   },
   {
     joins: ['fit new seal', 'fit', 'tighten'],
     full: (seal, plug, tighten) =>
       isRing(seal)
-        ? turnInAndTighten(`Fit ${the(plug, 'plug')} with a new ${sealOf(seal)} and turn it in`, tighten)
+        ? turnInText(`Fit ${partText(plug, 'plug')} with a new ${sealText(seal)} and turn it in`, tighten)
         : undefined,
     short: (seal, _plug, tighten) =>
-      isRing(seal) ? `New ${sealOf(seal)}; ${tightenShort(tighten, brief(tighten, 'plug'))}` : undefined,
+      isRing(seal)
+        ? `New ${sealText(seal)}; ${shortTightenText(tighten, shortPartText(tighten, 'plug'))}`
+        : undefined,
   },
   {
     joins: ['fit', 'tighten'],
-    full: (plug, tighten) => turnInAndTighten(`Turn ${the(plug, 'plug')} in`, tighten),
-    short: (_plug, tighten) => tightenShort(tighten, brief(tighten, 'plug')),
+    full: (plug, tighten) => turnInText(`Turn ${partText(plug, 'plug')} in`, tighten),
+    short: (_plug, tighten) => shortTightenText(tighten, shortPartText(tighten, 'plug')),
   },
   {
     joins: ['measure the oil', 'pour the oil', 'wait for the hose'],
@@ -175,22 +185,22 @@ export const lineTexts: readonly LineText[] = [
       volume === undefined || together !== undefined || fluid === 'grease'
         ? undefined
         : [
-            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${the(pour, 'fill opening')}.`,
+            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${partText(pour, 'fill opening')}.`,
             `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),
     short: ({ volume, together }, pour, { wait, fluid }) =>
       volume === undefined || together !== undefined || fluid === 'grease'
         ? undefined
-        : `Measure and pour ${volume}: ${brief(pour, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+        : `Measure and pour ${volume}: ${shortPartText(pour, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
   },
   {
     joins: ['check the level', 'top up'],
-    full: levelLine,
+    full: levelLineText,
     short: (check, { stopAt }) =>
       stopAt === undefined
         ? undefined
-        : `Level: ${brief(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, ${stopAt} in all at most`,
+        : `Level: ${shortPartText(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, ${stopAt} in all at most`,
   },
   {
     joins: ['wipe down', 'check for leaks'],
@@ -198,10 +208,10 @@ export const lineTexts: readonly LineText[] = [
     full: (...steps) =>
       [
         steps.some((step) => step.do === 'wipe down') ? 'Wipe off all the oil that you spilt. ' : '',
-        `Check each plug and joint that you opened for oil${leakPlaces(leakChecks(steps))}.`,
+        `Check each plug and joint that you opened for oil${leakPlacesText(selectLeakChecks(steps))}.`,
         " If one weeps, replace its seal. Do not turn it past the manual's figure.",
       ].join(''),
     short: (...steps) =>
-      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${leakPlaces(leakChecks(steps))}`,
+      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${leakPlacesText(selectLeakChecks(steps))}`,
   },
 ]

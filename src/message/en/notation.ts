@@ -2,7 +2,7 @@ import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import { join } from './words.js'
 
 /** What a text in short notation is made of, each with an example to copy; a no-break space is never in one. */
-const PARTS: Readonly<Partial<Record<NotationPart, string>>> = {
+const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   torque: 'a torque such as "30 N·m"',
   volume: 'a volume such as "450 mL"',
   length: 'a length such as "3 mm"',
@@ -64,15 +64,15 @@ const PARTS: Readonly<Partial<Record<NotationPart, string>>> = {
 
 /** What was expected in a text, and what was found there. */
 export function describeNotation({ found, expected, reason }: SpecCodes['spec/bad-notation']): string {
-  const parts = expected.map((part) => PARTS[part] ?? part)
-  const what = found === '' ? 'nothing' : `"${found}"`
-  const why = reason === undefined ? '' : (REASONS[reason] ?? '')
+  const parts = expected.map((part) => PART_TEXTS[part] ?? part)
+  const foundText = found === '' ? 'nothing' : `"${found}"`
+  const reasonText = reason === undefined ? '' : (REASON_TEXTS[reason] ?? '')
   return parts.length === 0
-    ? `Unexpected text ${what}.${why}`
-    : `Expected ${join(parts, 'or')}, found ${what}.${why}`
+    ? `Unexpected text ${foundText}.${reasonText}`
+    : `Expected ${join(parts, 'or')}, found ${foundText}.${reasonText}`
 }
 
-const REASONS: Readonly<Record<string, string>> = {
+const REASON_TEXTS: Readonly<Record<string, string>> = {
   'quantity/unit-is-ambiguous': ' The unit could mean two things: write the one you mean.',
   'quantity/ratio-of-units': ' The unit divides; torque is force times length.',
   'quantity/unit-in-wrong-case': ' Upper and lower case change what this unit means.',

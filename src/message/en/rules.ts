@@ -1,15 +1,15 @@
 import type { RuleCodes } from '../../rules/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { METER, unitName } from './words.js'
+import { METER_NAMES, unitName } from './words.js'
 
-interface Names {
+interface Suggestion {
   readonly known: readonly string[]
   readonly more: number
   readonly meant: string | undefined
 }
 
 /** The name that was probably meant, or the known names. Begins with a space; empty if no name is known. */
-function meantWords({ meant, known, more }: Names, say: Say): string {
+function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
   if (meant !== undefined) return ` Did you mean “${meant}”?`
   if (known.length === 0) return ''
   const names = known.map((one) => `“${one}”`)
@@ -19,13 +19,13 @@ function meantWords({ meant, known, more }: Names, say: Say): string {
 
 type Volume = RuleCodes['record/refill-outside-tolerance']['refilled']
 
-function refillCure({ value, unit }: Volume, byLevel: boolean, say: Say): string {
+function refillCureText({ value, unit }: Volume, byLevel: boolean, say: Say): string {
   if (byLevel) return 'make sure that it stands level and was drained empty, then set the level at its mark.'
   const amount = say.quantity({ value: Math.abs(value), unit })
   return `${value > 0 ? `take ${amount} out` : `add ${amount}`}, then check the level.`
 }
 
-const UNMEASURED: Readonly<Record<RuleCodes['record/tightening-not-measured']['done'], string>> = {
+const UNMEASURED_TEXTS: Readonly<Record<RuleCodes['record/tightening-not-measured']['done'], string>> = {
   'by hand': 'tightened only by hand. Tighten it as the sheet states before the machine moves',
   'without a wrench': 'tight, but the torque was not measured. Set it with a torque wrench',
   'not checked': 'not checked whether it is tight. Check it before the machine moves',
@@ -39,7 +39,7 @@ const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['wha
   'ends before it starts': 'the range ends before it starts',
 }
 
-const MEASURES: Readonly<Record<string, string>> = {
+const MEASURE_NAMES: Readonly<Record<string, string>> = {
   temperatureDifference: 'temperature difference',
   kinematicViscosity: 'kinematic viscosity',
   dynamicViscosity: 'dynamic viscosity',
@@ -52,7 +52,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? 'Empty condition: every machine meets it. Complete it, or remove it.'
       : 'Empty list: no machine meets the condition. Complete the list, or remove it.',
   'spec/dangling-reference': ({ to, id, ...names }, say) =>
-    `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
+    `The sheet has no ${to} “${id}”.${suggestionText(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
     `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
@@ -82,15 +82,15 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
     `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
   'spec/sheet-not-found': ({ id, ...names }, say) =>
-    `No sheet “${id}” is in this set.${meantWords(names, say)}`,
+    `No sheet “${id}” is in this set.${suggestionText(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
     `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
-    `Expected ${MEASURES[required] ?? required}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
+    `Expected ${MEASURE_NAMES[required] ?? required}, found ${MEASURE_NAMES[measure] ?? measure} (${unitName(unit, say)}).`,
   'spec/unknown-variant': ({ id, ...names }, say) =>
-    `The sheet has no variant “${id}”.${meantWords(names, say)}`,
+    `The sheet has no variant “${id}”.${suggestionText(names, say)}`,
   'spec/variants-overlap': ({ variant, with: other }) =>
     `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
@@ -216,7 +216,8 @@ export const rulesTexts: Texts<RuleCodes> = {
     `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
   'log/record-of-other-machine': ({ machine, log, record }) =>
     `The record “${record}” belongs to the machine “${machine}”, but this is the log of “${log}”.`,
-  'log/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+  'log/unknown-part': ({ id, ...names }, say) =>
+    `The sheet has no “${id}” here.${suggestionText(names, say)}`,
   'log/used-before-commissioned': ({ date, commissioned }, say) =>
     `${say.date(date)} is before the first use on ${say.date(commissioned)}. Correct one of the two dates.`,
   'log/variant-contradicted': ({ variant, candidates }, say) => {
@@ -229,7 +230,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
   },
   'log/meter-through-pause': ({ meter, first, last }, say) =>
-    `The reading of ${METER[meter] ?? meter} rose from ${say.number(first)} to ${say.number(last)} during this pause. Check the dates of the pause.`,
+    `The reading of ${METER_NAMES[meter] ?? meter} rose from ${say.number(first)} to ${say.number(last)} during this pause. Check the dates of the pause.`,
   'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
     `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
   'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
@@ -256,7 +257,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/corrects-itself': ({ id }) =>
     `Correcting “${id}” leads back to this record. Name the record of the service itself.`,
   'record/corrects-unknown-record': ({ id, ...names }, say) =>
-    `The log of this machine has no record “${id}” to correct.${meantWords(names, say)}`,
+    `The log of this machine has no record “${id}” to correct.${suggestionText(names, say)}`,
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>
@@ -266,7 +267,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? `${gearcase}: level not checked. Check it before the machine works.`
       : `${gearcase}: level ${level} the mark. Correct it before the machine works.`,
   'record/machine-not-found': ({ id, ...names }, say) =>
-    `No log of the machine “${id}” is in this set.${meantWords(names, say)}`,
+    `No log of the machine “${id}” is in this set.${suggestionText(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
     `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet or in a filter`}, and it was filled. Stop the machine and have the gearcase opened.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
@@ -278,18 +279,18 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/reading-contradicts-log': ({ reason }, say) =>
     `This reading contradicts the machine's log. ${say.reason(reason)}`,
   'record/reading-missing': ({ meter }) =>
-    `The reading of ${METER[meter] ?? meter} is missing; the next service cannot be counted from this record.`,
+    `The reading of ${METER_NAMES[meter] ?? meter} is missing; the next service cannot be counted from this record.`,
   'record/refill-not-recorded': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
   'record/refill-outside-tolerance': ({ gearcase, refilled, printedRefill, byLevel, reason }, say) =>
-    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${refillCure(reason.params['difference'] as Volume, byLevel, say)}`,
+    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${refillCureText(reason.params['difference'] as Volume, byLevel, say)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`
       : `${part}: opened, but no new ${seal} is recorded. Check the plug; fit a new one if in doubt.`,
   'record/tightening-method-differs': ({ part, done, required }) =>
     `${part}: tightened by ${done === 'turns' ? 'turns' : 'torque'}; the sheet states ${required === 'turns' ? 'turns' : 'a torque'}.`,
-  'record/tightening-not-measured': ({ part, done }) => `${part}: ${UNMEASURED[done]}.`,
+  'record/tightening-not-measured': ({ part, done }) => `${part}: ${UNMEASURED_TEXTS[done]}.`,
   'record/torque-outside-band': ({ part, set, stated, side }, say) =>
     `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. ${
       side === 'above'
@@ -299,10 +300,11 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
     `${part}: ${say.count(turns, 'turn', 'turns')} past finger tight; the sheet states ${max === undefined ? `at least ${min}` : `${min} to ${max}`}.`,
   'record/unknown-container': ({ id, ...names }, say) =>
-    `No container “${id}” is in this set.${meantWords(names, say)}`,
-  'record/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+    `No container “${id}” is in this set.${suggestionText(names, say)}`,
+  'record/unknown-part': ({ id, ...names }, say) =>
+    `The sheet has no “${id}” here.${suggestionText(names, say)}`,
   'record/unknown-tool': ({ id, ...names }, say) =>
-    `No torque wrench “${id}” is in this set.${meantWords(names, say)}`,
+    `No torque wrench “${id}” is in this set.${suggestionText(names, say)}`,
   'record/water-in-the-oil': ({ gearcase }) =>
     `${gearcase}: milky oil. Find where the water enters, then change the oil again after a short run.`,
   'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>

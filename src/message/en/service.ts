@@ -1,9 +1,9 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { capitalize, factNames, join, METER, SIGNAL_WORDS } from './words.js'
+import { capitalize, factNames, join, METER_NAMES, SIGNAL_WORDS } from './words.js'
 
-const SUPPLIES: Readonly<Record<string, string>> = {
+const SUPPLY_NAMES: Readonly<Record<string, string>> = {
   rags: 'rags',
   'gloves and goggles': 'gloves and goggles',
   oil: 'oil',
@@ -21,28 +21,30 @@ const roleText = (role: string): string =>
 
 /** `rear gearcase, left: drain plug`. */
 function partText({ gearcase, part, instance }: PartName): string {
-  const where = [gearcase, instance?.name].filter((word) => word !== undefined).join(', ')
-  if (part === undefined) return where === '' ? 'the machine' : where
-  return where === '' ? part : `${where}: ${part}`
+  const placeText = [gearcase, instance?.name].filter((word) => word !== undefined).join(', ')
+  if (part === undefined) return placeText === '' ? 'the machine' : placeText
+  return placeText === '' ? part : `${placeText}: ${part}`
 }
 
 /** `2019 to 2021`, `from KA004512`. */
-function range(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
+function rangeText(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
   if (from === undefined) return to === undefined ? `that begin with ${prefix}` : `up to ${prefix}${to}`
   return to === undefined ? `from ${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`
 }
 
 /** `80 to 95 h`, `at least 80 h`; with a word such as `about`, rounded to two digits. */
-function ends(
+function amountText(
   { min, max, unit }: { readonly min?: number; readonly max?: number; readonly unit: string },
   say: Say,
   about = '',
 ): string {
-  const one = (value: number) =>
+  const quantityText = (value: number) =>
     say.quantity({ value: about === '' ? value : Number(value.toPrecision(2)), unit })
-  if (min === undefined) return max === undefined ? '' : `at most ${one(max)}`
-  if (max === undefined) return `at least ${one(min)}`
-  return one(min) === one(max) ? `${about}${one(min)}` : `${about}${one(min)} to ${one(max)}`
+  if (min === undefined) return max === undefined ? '' : `at most ${quantityText(max)}`
+  if (max === undefined) return `at least ${quantityText(min)}`
+  return quantityText(min) === quantityText(max)
+    ? `${about}${quantityText(min)}`
+    : `${about}${quantityText(min)} to ${quantityText(max)}`
 }
 
 export const serviceTexts: Texts<ServiceCodes> = {
@@ -154,7 +156,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/cure-not-stated': ({ product }) =>
     `The sheet states no cure time of the ${product}. See the manual and the label.`,
   'service/reading-stale': ({ meter, date, days, staleAfter }, say) =>
-    `The last reading of ${METER[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}; limit ${say.count(staleAfter, 'day', 'days')}). Read the meter again before you rely on “not due”.`,
+    `The last reading of ${METER_NAMES[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}; limit ${say.count(staleAfter, 'day', 'days')}). Read the meter again before you rely on “not due”.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting (our own estimate).`,
   'service/time-from-records': ({ count, min, max, estimate }, say) =>
@@ -170,8 +172,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     const prefix = serials?.prefix ?? ''
     const facts = [
       variants && join(variants, 'or'),
-      modelYears && `model years ${range(modelYears.from, modelYears.to)}`,
-      serials && `serial numbers ${range(serials.from, serials.to, prefix)}`,
+      modelYears && `model years ${rangeText(modelYears.from, modelYears.to)}`,
+      serials && `serial numbers ${rangeText(serials.from, serials.to, prefix)}`,
       market && `the market ${join(market, 'or')}`,
     ]
     return `Only on ${join(
@@ -180,7 +182,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     )}`
   },
   'service/supply': ({ supply }) =>
-    `${capitalize((Object.hasOwn(SUPPLIES, supply) ? SUPPLIES[supply] : undefined) ?? supply)}.`,
+    `${capitalize((Object.hasOwn(SUPPLY_NAMES, supply) ? SUPPLY_NAMES[supply] : undefined) ?? supply)}.`,
   'service/sample-label': ({ machine, part, date, hours, oil, hoursOnOil }, say) =>
     `Label of the sample: ${[
       machine,
@@ -209,16 +211,16 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/oil-start-not-known': ({ part }) =>
     `No oil change and no day of first use on record (${partText(part)}): enter them to see how fast oil is lost.`,
   'service/oil-added': ({ part, added, count, since, days, hours, per100Hours, percentOfFill }, say) => {
-    const often = count === 1 ? '' : ` in ${say.number(count)} top-ups`
-    const during = hours
-      ? `, ${ends(hours, say)}`
+    const topUpsText = count === 1 ? '' : ` in ${say.number(count)} top-ups`
+    const durationText = hours
+      ? `, ${amountText(hours, say)}`
       : days === undefined
         ? ''
         : `, ${say.count(days, 'day', 'days')}`
-    const start = since === undefined ? '' : ` since ${say.date(since)}`
-    const rate = per100Hours ? `, ${ends(per100Hours, say, 'about ')} per 100 h` : ''
-    const share = percentOfFill === undefined ? '' : `, ${say.number(percentOfFill, 0)} % of the fill`
-    return `${capitalize(partText(part))}: ${say.quantity(added)} added${often}${start}${during}${rate}${share}.`
+    const startText = since === undefined ? '' : ` since ${say.date(since)}`
+    const rateText = per100Hours ? `, ${amountText(per100Hours, say, 'about ')} per 100 h` : ''
+    const shareText = percentOfFill === undefined ? '' : `, ${say.number(percentOfFill, 0)} % of the fill`
+    return `${capitalize(partText(part))}: ${say.quantity(added)} added${topUpsText}${startText}${durationText}${rateText}${shareText}.`
   },
   'service/top-up-of-which': ({ part }) =>
     `The top-ups do not say which one was filled (${partText(part)}): look for leaks at each.`,

@@ -3,7 +3,7 @@ import type { Texts } from '../catalogue.js'
 import { describeNotation } from './notation.js'
 import { capitalize, factName, join, unitName } from './words.js'
 
-const TYPES: Readonly<Record<TypeName, string>> = {
+const TYPE_NAMES: Readonly<Record<TypeName, string>> = {
   object: 'an object',
   list: 'a list',
   text: 'text',
@@ -14,7 +14,7 @@ const TYPES: Readonly<Record<TypeName, string>> = {
 }
 
 /** Why a line of a history cannot be used. */
-const LINES: Readonly<Record<SpecCodes['spec/history-line']['problem'], string>> = {
+const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line']['problem'], string>> = {
   'not-json': 'it is not valid JSON',
   'repeated-key': 'a key appears twice',
   'too-deep': 'it is nested too deep',
@@ -24,7 +24,7 @@ const LINES: Readonly<Record<SpecCodes['spec/history-line']['problem'], string>>
   'replaces-a-part': 'it would replace what is there; a list gets one item for each line',
 }
 
-const NEEDS: Readonly<Record<JsonNeed, string>> = {
+const JSON_NEEDS: Readonly<Record<JsonNeed, string>> = {
   value: 'expected a value',
   key: 'expected a key in double quotes (no comma before a closing brace)',
   colon: 'expected a colon',
@@ -37,7 +37,7 @@ const NEEDS: Readonly<Record<JsonNeed, string>> = {
     'a line end, tab or other control character inside quotes must be written as an escape',
 }
 
-const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
+const NOT_PLAIN_NAMES: Readonly<Record<NotPlain, string>> = {
   undefined: 'a value that is not defined; omit the key instead',
   function: 'a function',
   symbol: 'a symbol',
@@ -54,10 +54,10 @@ const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
 }
 
 const quote = (text: string): string => `"${text}"`
-const either = (items: readonly string[]): string => join(items, 'or')
-const hint = (didYouMean: string | undefined): string =>
+const joinWithOr = (items: readonly string[]): string => join(items, 'or')
+const suggestionText = (didYouMean: string | undefined): string =>
   didYouMean === undefined ? '' : ` Did you mean ${quote(didYouMean)}?`
-const range = (from: number | string | undefined, to: number | string | undefined): string =>
+const rangeText = (from: number | string | undefined, to: number | string | undefined): string =>
   from === undefined ? `up to ${to}` : to === undefined ? `from ${from}` : `${from} to ${to}`
 
 export const specTexts: Texts<SpecCodes> = {
@@ -84,17 +84,17 @@ export const specTexts: Texts<SpecCodes> = {
       ? 'Applies to no variant: the list is empty.'
       : `Applies only to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
   'spec/model-year-inside': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is in the range ${range(from, to)}.`,
+    `Model year ${modelYear} is in the range ${rangeText(from, to)}.`,
   'spec/model-year-outside': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is outside the range ${range(from, to)}.`,
+    `Model year ${modelYear} is outside the range ${rangeText(from, to)}.`,
   'spec/serial-inside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is in the range ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} is in the range ${serialRangeText(prefix, from, to)}.`,
   'spec/serial-outside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is outside the range ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} is outside the range ${serialRangeText(prefix, from, to)}.`,
   'spec/serial-form-differs': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
-    `Serial range ${serials(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
+    `Serial range ${serialRangeText(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
   'spec/market-listed': ({ market, listed }, say) =>
     `Applies to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-not-listed': ({ market, listed }, say) =>
@@ -124,16 +124,16 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/yaml-key-is-boolean': ({ key }) =>
     `YAML reads this key as ${key}, not as a word. Write it in quotes.`,
   'spec/not-json': ({ line, column, needs }) =>
-    `Not valid JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
+    `Not valid JSON: line ${line}, column ${column}: ${JSON_NEEDS[needs]}.`,
   'spec/table': ({ columns }, say) =>
     `This is a table (CSV) with the columns ${say.list(columns.map(quote))}, not a document. Write a document as JSON or YAML. For a fleet, give each row as a line of JSON to “due -”.`,
   'spec/history-line': ({ line, problem }) =>
-    `Line ${line} of the history cannot be used: ${LINES[problem]}.`,
+    `Line ${line} of the history cannot be used: ${HISTORY_PROBLEMS[problem]}.`,
   'spec/history-cut-off': ({ line }) =>
     `Line ${line}, the last of the history, is cut off and was not read. Delete it, and add it again.`,
   'spec/duplicate-key': ({ key }) =>
     `Duplicate key ${quote(key)}. Only the last would be read: delete the wrong one.`,
-  'spec/not-plain-data': ({ found }) => `Not JSON data: found ${NOT_PLAIN[found]}.`,
+  'spec/not-plain-data': ({ found }) => `Not JSON data: found ${NOT_PLAIN_NAMES[found]}.`,
   'spec/forbidden-key': ({ key }) => `Key ${quote(key)} is not allowed in a document. Choose another.`,
   'spec/too-deep': ({ limit }, say) =>
     `Lists and objects are nested deeper than ${say.count(limit, 'level', 'levels')}.`,
@@ -141,19 +141,19 @@ export const specTexts: Texts<SpecCodes> = {
     `This text has ${say.number(length)} characters; the limit is ${say.number(limit)}.`,
   'spec/too-large': ({ limit }, say) => `This document has more than ${say.number(limit)} values. Split it.`,
   'spec/wrong-kind': ({ found, expected, didYouMean }) =>
-    `Expected kind ${either(expected)}, found ${quote(found)}.${hint(didYouMean)}`,
+    `Expected kind ${joinWithOr(expected)}, found ${quote(found)}.${suggestionText(didYouMean)}`,
   'spec/wrong-version': ({ found, readable, quotes }) =>
     quotes
       ? `Expected the version as text: write ${quote(readable[0] ?? '')}, in quotes.`
-      : `Expected version ${either(readable)}, found ${found}.`,
+      : `Expected version ${joinWithOr(readable)}, found ${found}.`,
   'spec/missing-key': ({ key, allowed }) =>
     `Missing key ${quote(key)}${allowed === undefined ? '' : ` (${allowed.map(quote).join(' or ')})`}.`,
   'spec/unknown-key': ({ key, known, didYouMean }, say) =>
-    `Unknown key ${quote(key)}.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : hint(didYouMean)}`,
+    `Unknown key ${quote(key)}.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : suggestionText(didYouMean)}`,
   'spec/wrong-type': ({ expected, found, value }) =>
-    `Expected ${TYPES[expected]}, found ${TYPES[found]}${value === undefined ? '' : ` (${value})`}.`,
+    `Expected ${TYPE_NAMES[expected]}, found ${TYPE_NAMES[found]}${value === undefined ? '' : ` (${value})`}.`,
   'spec/not-in-list': ({ found, allowed, didYouMean }) =>
-    `Expected ${either(allowed.map(quote))}, found ${quote(found)}.${hint(didYouMean)}`,
+    `Expected ${joinWithOr(allowed.map(quote))}, found ${quote(found)}.${suggestionText(didYouMean)}`,
   'spec/bad-figure': ({ found }) =>
     `Expected a figure, found ${quote(found)}. Write the digits as printed, with a decimal point: up to nine digits before it and six after. A fraction goes in "asPrinted".`,
   'spec/interval-too-long': ({ found }) =>
@@ -165,7 +165,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/figure-without-quotes': ({ found }, say) =>
     `Expected a figure in quotes, found the number ${say.number(found, 15)}, which loses printed zeros. Write it as printed.`,
   'spec/bad-id': ({ found, didYouMean }) =>
-    `Expected an id (lower-case letters, digits and hyphens, starting with a letter, at most 64 characters), found ${quote(found)}.${hint(didYouMean)}`,
+    `Expected an id (lower-case letters, digits and hyphens, starting with a letter, at most 64 characters), found ${quote(found)}.${suggestionText(didYouMean)}`,
   'spec/bad-date': ({ found }) => `Expected a date such as 2031-03-09, found ${quote(found)}.`,
   'spec/bad-period': ({ found }) =>
     `Expected a period of whole years, months, weeks or days, such as P1Y, P6M, P2W or P10D, found ${quote(found)}.`,
@@ -191,9 +191,9 @@ export const specTexts: Texts<SpecCodes> = {
     `The ${by === 'period' ? 'calendar' : by} limit is zero. Correct the sheet.`,
 }
 
-function serials(prefix: string, from: string | undefined, to: string | undefined): string {
+function serialRangeText(prefix: string, from: string | undefined, to: string | undefined): string {
   if (from === undefined && to === undefined) return `${prefix}…`
-  return range(
+  return rangeText(
     from === undefined ? undefined : `${prefix}${from}`,
     to === undefined ? undefined : `${prefix}${to}`,
   )

@@ -21,18 +21,18 @@ function wholeNumber(value: number): string {
   if (value < 1000) return belowThousand(value)
   const [size, name] = value < 1_000_000 ? [1000, 'thousand'] : ([1_000_000, 'million'] as const)
   const remainder = value % Number(size)
-  const join = remainder > 0 && remainder < 100 ? ' and ' : ' '
-  return `${wholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${join}${wholeNumber(remainder)}`}`
+  const joiner = remainder > 0 && remainder < 100 ? ' and ' : ' '
+  return `${wholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${joiner}${wholeNumber(remainder)}`}`
 }
 
 /** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are read digit by digit. */
 function numeral(digits: string): string {
-  const found = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
-  if (found === null) return digits
-  const [, minus, before = '', after] = found
-  const eachDigit = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
-  const wholePart = before.length > 9 ? eachDigit(before) : wholeNumber(Number(before))
-  return `${minus === '' ? '' : 'minus '}${wholePart}${after === undefined ? '' : ` point ${eachDigit(after)}`}`
+  const match = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
+  if (match === null) return digits
+  const [, minus, before = '', after] = match
+  const spellDigits = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
+  const wholeWords = before.length > 9 ? spellDigits(before) : wholeNumber(Number(before))
+  return `${minus === '' ? '' : 'minus '}${wholeWords}${after === undefined ? '' : ` point ${spellDigits(after)}`}`
 }
 
 /** Singular and plural. */

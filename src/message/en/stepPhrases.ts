@@ -8,24 +8,24 @@ export const WHEEL_WORDS = {
 }
 
 /** `the fill plug (left) of the front differential`; `fallback` if the step names no part. */
-export function the({ part, instance, gearcase }: StepParams, fallback: string): string {
-  const which = instance === undefined ? '' : ` (${instance})`
-  const of = gearcase === undefined ? '' : ` of the ${gearcase}`
-  return `the ${part ?? fallback}${which}${of}`
+export function partText({ part, instance, gearcase }: StepParams, fallback: string): string {
+  const instanceText = instance === undefined ? '' : ` (${instance})`
+  const gearcaseText = gearcase === undefined ? '' : ` of the ${gearcase}`
+  return `the ${part ?? fallback}${instanceText}${gearcaseText}`
 }
 
 /** `fill plug (left)`; `fallback` if the step names no part. */
-export function brief({ part, instance }: StepParams, fallback: string): string {
+export function shortPartText({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
 
 /** A washer can stay on the plug or on the case; common practice, no source. */
-export const ifWasherSticks = ({ seal }: StepParams) =>
+export const stuckWasherText = ({ seal }: StepParams) =>
   seal === 'crush washer' || seal === 'bonded seal'
     ? ' If it sticks to the plug or the case, scrape it off. Do not scratch the face.'
     : ''
 
-export const sealOf = ({ seal = 'none' }: StepParams) =>
+export const sealText = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
 export function tightenText(params: StepParams, what: string): string {
@@ -47,7 +47,7 @@ export function tightenText(params: StepParams, what: string): string {
   return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
 }
 
-export function tightenShort(params: StepParams, what: string): string {
+export function shortTightenText(params: StepParams, what: string): string {
   const { torque, turns, setting, gap, drive } = params
   if (torque === undefined && drive !== undefined)
     return drive === 'clip' ? 'Clips in' : `${what} tight by hand`
@@ -75,29 +75,29 @@ export function levelConditions({ level, levelTemperature, minutes }: StepParams
 /** The required oil level. Lower edge and middle: common practice, no source. */
 export function levelText(params: StepParams): string {
   const { level, below } = params
-  const at = the(params, 'level opening')
-  if (level === undefined) return `Check the oil level at ${at}.`
+  const openingText = partText(params, 'level opening')
+  if (level === undefined) return `Check the oil level at ${openingText}.`
   const conditions = levelConditions(params)
-  const asStated = `Check the oil level at ${at} as the manual says.`
-  const read = {
+  const asStated = `Check the oil level at ${openingText} as the manual says.`
+  const instruction = {
     'by quantity': asStated,
     'not stated': asStated,
-    'to level hole': `Check the oil level at ${at}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
+    'to level hole': `Check the oil level at ${openingText}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
     dipstick:
       level.reading === 'screwed in'
-        ? `Wipe ${at} clean. Screw it in fully. Take it out. Read the oil between its marks.`
-        : `Wipe ${at} clean. Rest it on its thread, not screwed in. Read the oil between its marks.`,
-    'sight glass': `Read the oil level at ${at}. The level is right between the marks, or at the middle of a plain glass.`,
+        ? `Wipe ${openingText} clean. Screw it in fully. Take it out. Read the oil between its marks.`
+        : `Wipe ${openingText} clean. Rest it on its thread, not screwed in. Read the oil between its marks.`,
+    'sight glass': `Read the oil level at ${openingText}. The level is right between the marks, or at the middle of a plain glass.`,
   }[level.method]
   return [
-    read,
+    instruction,
     conditions.length === 0 ? '' : ` Read it with ${conditions.join(', ')}.`,
-    ` ${highText(level)}`,
+    ` ${highLevelText(level)}`,
   ].join('')
 }
 
 /** Common practice, no source: if the level rises by itself, water or the oil of a neighbouring gearcase has come in. */
-function highText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
+function highLevelText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
   const action = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
   if (afterFilling) return `If it is high, ${action}.`
   return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${action}.`
@@ -106,35 +106,35 @@ function highText({ method, afterFilling }: NonNullable<StepParams['level']>): s
 export function topUpText(params: StepParams): string {
   const { level, part, stopAt } = params
   if (level?.afterFilling !== true) {
-    const through = part === undefined ? '' : ` through ${the(params, 'fill opening')}`
+    const through = part === undefined ? '' : ` through ${partText(params, 'fill opening')}`
     return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
-  return `If the level is low, top up with the same oil. ${stopText(stopAt)}`
+  return `If the level is low, top up with the same oil. ${stopLimitText(stopAt)}`
 }
 
 /** What a refill says that takes more or less than stated. */
-export function stopText(stopAt: string): string {
+export function stopLimitText(stopAt: string): string {
   return `If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
 }
 
 /** Common practice, no source: if all sides of a cover are loosened at once, all the oil comes out with it. */
 export function takeOffCoverText(params: StepParams): string {
-  const cover = the(params, 'cover')
+  const cover = partText(params, 'cover')
   if (params.cover?.carriesBearings === true)
     return `Take off ${cover} by the machine's manual alone: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
   const position = params.cover?.position ?? 'not stated'
-  const left = {
+  const leftText = {
     upright: 'Leave two loose at the top.',
     bottom: 'Leave the bolts of one side in, loosened.',
     'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
   }[position]
-  return `Slacken all bolts of ${cover}. ${left} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
+  return `Slacken all bolts of ${cover}. ${leftText} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
 }
 
 export function tightenCoverText(params: StepParams): string {
   const { cover, torque, staged } = params
-  const bolts = `the bolts of ${the(params, 'cover')}`
+  const bolts = `the bolts of ${partText(params, 'cover')}`
   if (cover?.carriesBearings === true)
     return `${tightenText(params, bolts)} Follow the machine's manual alone: its shims set the bearings.`
   const pattern = cover?.pattern ?? 'not stated'
@@ -144,9 +144,11 @@ export function tightenCoverText(params: StepParams): string {
     'in turn': 'one after the other',
     'not stated': '',
   }[pattern]
-  const first =
-    torque === undefined || staged === true ? '' : `Turn all bolts of ${the(params, 'cover')} snug first. `
-  const what = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
-  const open = cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
-  return `${first}${tightenText(params, what)}${open}`
+  const snugText =
+    torque === undefined || staged === true
+      ? ''
+      : `Turn all bolts of ${partText(params, 'cover')} snug first. `
+  const boltsText = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
+  const openText = cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
+  return `${snugText}${tightenText(params, boltsText)}${openText}`
 }

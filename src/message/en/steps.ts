@@ -1,13 +1,13 @@
 import type { StepTexts } from '../catalogue.js'
 import {
-  brief,
-  ifWasherSticks,
   levelText,
-  sealOf,
+  partText,
+  sealText,
+  shortPartText,
+  shortTightenText,
+  stuckWasherText,
   takeOffCoverText,
-  the,
   tightenCoverText,
-  tightenShort,
   tightenText,
   topUpText,
   WHEEL_WORDS,
@@ -92,66 +92,68 @@ export const stepTexts: StepTexts = {
     show: () => 'The wheels as they touch the ground.',
   },
   'remove shield': {
-    full: (params) => `Take off ${the(params, 'shield')}. Keep its fasteners together.`,
-    short: (params) => `${brief(params, 'shield')} off`,
-    show: (params) => `${the(params, 'shield')} as it comes off, and its fasteners.`,
+    full: (params) => `Take off ${partText(params, 'shield')}. Keep its fasteners together.`,
+    short: (params) => `${shortPartText(params, 'shield')} off`,
+    show: (params) => `${partText(params, 'shield')} as it comes off, and its fasteners.`,
   },
   'refit shield': {
     full: (params) =>
-      `Put ${the(params, 'shield')} back with all its fasteners. ${tightenText(params, 'the fasteners')}`,
-    short: (params) => `${brief(params, 'shield')} back. ${tightenShort(params, 'fasteners')}`,
-    show: (params) => `${the(params, 'shield')} as it goes back.`,
+      `Put ${partText(params, 'shield')} back with all its fasteners. ${tightenText(params, 'the fasteners')}`,
+    short: (params) => `${shortPartText(params, 'shield')} back. ${shortTightenText(params, 'fasteners')}`,
+    show: (params) => `${partText(params, 'shield')} as it goes back.`,
   },
   'turn the wheel': {
     full: (params) =>
       params.wheelMark === undefined
-        ? `Turn the wheel as the manual shows for ${the(params, 'opening')}.`
-        : `Turn ${the({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
+        ? `Turn the wheel as the manual shows for ${partText(params, 'opening')}.`
+        : `Turn ${partText({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
     short: (params) =>
       `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel, until it is in position.',
   },
   'roll the machine': {
     full: (params) =>
-      `Release the brake. Move the machine slowly. Stop when the mark for ${the(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
+      `Release the brake. Move the machine slowly. Stop when the mark for ${partText(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
     short: (params) =>
       `Move the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel as the machine rolls, and the person at the brake.',
   },
   'clean around': {
-    full: (params) => `Clean the area around ${the(params, 'opening')}.`,
-    short: (params) => `Clean around ${brief(params, 'opening')}`,
-    show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
+    full: (params) => `Clean the area around ${partText(params, 'opening')}.`,
+    short: (params) => `Clean around ${shortPartText(params, 'opening')}`,
+    show: (params) => `${partText(params, 'opening')}, dirty and then clean.`,
   },
   'crack loose': {
     full: (params) =>
-      `${params.drive === 'hand' ? `Unscrew ${the(params, 'plug')} a turn by hand.` : `Crack ${the(params, 'plug')} loose.`}${params.beforeDraining === true ? ` If it stays tight, leave the ${params.fluid ?? 'oil'} in.` : ''}`,
+      `${params.drive === 'hand' ? `Unscrew ${partText(params, 'plug')} a turn by hand.` : `Crack ${partText(params, 'plug')} loose.`}${params.beforeDraining === true ? ` If it stays tight, leave the ${params.fluid ?? 'oil'} in.` : ''}`,
     short: (params) =>
-      params.drive === 'hand' ? `Unscrew ${brief(params, 'plug')}` : `Crack ${brief(params, 'plug')} loose`,
+      params.drive === 'hand'
+        ? `Unscrew ${shortPartText(params, 'plug')}`
+        : `Crack ${shortPartText(params, 'plug')} loose`,
     show: (params) =>
-      `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${the(params, 'plug')}, and its first small turn.`,
+      `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${partText(params, 'plug')}, and its first small turn.`,
   },
   'nip by hand': {
-    full: (params) => `Turn ${the(params, 'plug')} back in by hand.`,
-    short: (params) => `Nip ${brief(params, 'plug')} by hand`,
-    show: (params) => `Fingers on ${the(params, 'plug')}.`,
+    full: (params) => `Turn ${partText(params, 'plug')} back in by hand.`,
+    short: (params) => `Nip ${shortPartText(params, 'plug')} by hand`,
+    show: (params) => `Fingers on ${partText(params, 'plug')}.`,
   },
   'place the pan': {
     full: (params) =>
       params.filter === undefined
-        ? `Put the drain pan under ${the(params, 'drain opening')}.`
-        : `Put a pan under ${the(params, 'filter')}. Leave one under the open drain.`,
+        ? `Put the drain pan under ${partText(params, 'drain opening')}.`
+        : `Put a pan under ${partText(params, 'filter')}. Leave one under the open drain.`,
     short: () => 'Pan in place',
-    show: (params) => `The pan, centred under ${the(params, 'drain opening')}.`,
+    show: (params) => `The pan, centred under ${partText(params, 'drain opening')}.`,
   },
   'take out': {
-    full: (params) => `Take out ${the(params, 'plug')}.`,
-    short: (params) => `${brief(params, 'plug')} out`,
-    show: (params) => `${the(params, 'plug')} as it comes out.`,
+    full: (params) => `Take out ${partText(params, 'plug')}.`,
+    short: (params) => `${shortPartText(params, 'plug')} out`,
+    show: (params) => `${partText(params, 'plug')} as it comes out.`,
   },
   'take an oil sample': {
     full: (params) =>
-      `Let the first oil run out of ${the(params, 'drain opening')}. Hold the clean bottle in the middle of the stream. Fill it to three quarters and close it at once. Put the label on. Do not fill it from the pan.`,
+      `Let the first oil run out of ${partText(params, 'drain opening')}. Hold the clean bottle in the middle of the stream. Fill it to three quarters and close it at once. Put the label on. Do not fill it from the pan.`,
     short: () => 'Oil sample: let the first oil run past; bottle from mid-stream, closed, labelled',
     show: () => 'The bottle in the middle of the stream, then its cap and its label.',
   },
@@ -169,17 +171,17 @@ export const stepTexts: StepTexts = {
     show: () => 'The stream of oil, until it only drips.',
   },
   'suck out the oil': {
-    full: (params) => `Extract the oil through ${the(params, 'opening')}.`,
-    short: (params) => `Extract through ${brief(params, 'opening')}`,
-    show: (params) => `The suction hose in ${the(params, 'opening')}.`,
+    full: (params) => `Extract the oil through ${partText(params, 'opening')}.`,
+    short: (params) => `Extract through ${shortPartText(params, 'opening')}`,
+    show: (params) => `The suction hose in ${partText(params, 'opening')}.`,
   },
   'take off cover': {
     full: takeOffCoverText,
     short: (params) =>
       params.cover?.carriesBearings === true
-        ? `${brief(params, 'cover')} off: by the manual alone`
-        : `Break ${brief(params, 'cover')} loose, then off`,
-    show: (params) => `${the(params, 'cover')} as it comes away and the oil runs out.`,
+        ? `${shortPartText(params, 'cover')} off: by the manual alone`
+        : `Break ${shortPartText(params, 'cover')} loose, then off`,
+    show: (params) => `${partText(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
     full: ({ fluid }) =>
@@ -191,7 +193,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the magnet': {
     full: (params) =>
-      `Inspect the magnet of ${the(params, 'plug')}. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+      `Inspect the magnet of ${partText(params, 'plug')}. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -203,48 +205,48 @@ export const stepTexts: StepTexts = {
   'take off filter': {
     full: (params) =>
       params.filter?.screwed === true
-        ? `Screw ${the(params, 'filter')} off slowly. Let its oil run into the pan. Make sure that its old ring comes off with it.`
-        : `Take out ${the(params, 'filter')}. Let its oil run into the pan.`,
-    short: (params) => `${brief(params, 'filter')} off`,
-    show: (params) => `${the(params, 'filter')} as it comes off, over the pan.`,
+        ? `Screw ${partText(params, 'filter')} off slowly. Let its oil run into the pan. Make sure that its old ring comes off with it.`
+        : `Take out ${partText(params, 'filter')}. Let its oil run into the pan.`,
+    short: (params) => `${shortPartText(params, 'filter')} off`,
+    show: (params) => `${partText(params, 'filter')} as it comes off, over the pan.`,
   },
   'inspect the filter': {
     full: (params) =>
-      `Inspect ${the(params, 'filter')} for metal. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
-    short: (params) => `${brief(params, 'filter')}: stop at chips`,
-    show: (params) => `The inside of ${the(params, 'filter')}, close up.`,
+      `Inspect ${partText(params, 'filter')} for metal. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+    short: (params) => `${shortPartText(params, 'filter')}: stop at chips`,
+    show: (params) => `The inside of ${partText(params, 'filter')}, close up.`,
   },
   'clean the filter': {
     full: (params) =>
-      `Clean ${the(params, 'strainer')} with solvent. Let it dry. If it is torn or dented, replace it.`,
-    short: (params) => `Clean ${brief(params, 'strainer')}`,
-    show: (params) => `${the(params, 'strainer')}, clean, against the light.`,
+      `Clean ${partText(params, 'strainer')} with solvent. Let it dry. If it is torn or dented, replace it.`,
+    short: (params) => `Clean ${shortPartText(params, 'strainer')}`,
+    show: (params) => `${partText(params, 'strainer')}, clean, against the light.`,
   },
   'fit filter': {
     full: (params) => {
-      const what = the(params, 'filter')
+      const what = partText(params, 'filter')
       const isClean = params.filter?.renewed === false
       if (params.filter?.screwed !== true)
-        return `${isClean ? `Put ${what} back in` : `Put in a new ${brief(params, 'filter')}`}. Make sure that it seats.`
-      const take = isClean ? '' : `Take a new ${brief(params, 'filter')}. `
+        return `${isClean ? `Put ${what} back in` : `Put in a new ${shortPartText(params, 'filter')}`}. Make sure that it seats.`
+      const take = isClean ? '' : `Take a new ${shortPartText(params, 'filter')}. `
       return `${take}Wipe ${isClean ? `the ring of ${what}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
     },
     short: (params) => {
-      const what = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${brief(params, 'filter')}`
+      const what = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${shortPartText(params, 'filter')}`
       return params.filter?.screwed === true ? `${what}: oil its ring, on by hand` : `${what} in`
     },
-    show: (params) => `${the(params, 'filter')} as it goes on.`,
+    show: (params) => `${partText(params, 'filter')} as it goes on.`,
   },
   'tighten filter': {
     full: (params) =>
       params.turns === undefined
-        ? tightenText(params, the(params, 'filter'))
-        : `Tighten ${the(params, 'filter')} ${params.turns} turns after its ring touches.`,
+        ? tightenText(params, partText(params, 'filter'))
+        : `Tighten ${partText(params, 'filter')} ${params.turns} turns after its ring touches.`,
     short: (params) =>
       params.turns === undefined
-        ? tightenShort(params, brief(params, 'filter'))
-        : `${brief(params, 'filter')}: ${params.turns} turns after contact`,
-    show: (params) => `Both hands on ${the(params, 'filter')}.`,
+        ? shortTightenText(params, shortPartText(params, 'filter'))
+        : `${shortPartText(params, 'filter')}: ${params.turns} turns after contact`,
+    show: (params) => `Both hands on ${partText(params, 'filter')}.`,
   },
   'clear the breather': {
     full: ({ place }) => `Make sure that the breather is clear${place === undefined ? '' : `: ${place}`}.`,
@@ -258,73 +260,74 @@ export const stepTexts: StepTexts = {
         : params.seal === 'liquid gasket'
           ? 'Scrape the old sealant off both faces. Let none of it fall into the case.'
           : params.cover !== undefined
-            ? `Remove the old ${sealOf(params)}. Leave none of it on either face.`
-            : `Remove the old ${sealOf(params)}. Leave none of it on the case.${ifWasherSticks(params)}`,
+            ? `Remove the old ${sealText(params)}. Leave none of it on either face.`
+            : `Remove the old ${sealText(params)}. Leave none of it on the case.${stuckWasherText(params)}`,
     short: (params) =>
-      params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealOf(params)} off`,
+      params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealText(params)} off`,
     show: (params) =>
       params.seal === 'thread sealant'
         ? 'Both threads, clean.'
-        : `The old ${sealOf(params)}, and the bare face under it.`,
+        : `The old ${sealText(params)}, and the bare face under it.`,
   },
   'wipe the seal face': {
     full: (params) =>
       params.filter?.screwed === true
-        ? `Wipe the face that ${the(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
+        ? `Wipe the face that ${partText(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
         : params.cover === undefined
-          ? `Wipe ${the(params, 'plug')} and its seat clean.`
-          : `Wipe both seal faces at ${the(params, 'cover')} clean and dry.`,
-    short: (params) => `Wipe ${brief(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
-    show: (params) => `The seat of ${the(params, 'plug')}, wiped clean.`,
+          ? `Wipe ${partText(params, 'plug')} and its seat clean.`
+          : `Wipe both seal faces at ${partText(params, 'cover')} clean and dry.`,
+    short: (params) =>
+      `Wipe ${shortPartText(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
+    show: (params) => `The seat of ${partText(params, 'plug')}, wiped clean.`,
   },
   'fit new seal': {
-    full: (params) => `Fit a new ${sealOf(params)} to ${the(params, 'opening')}.`,
-    short: (params) => `New ${sealOf(params)}: ${brief(params, 'opening')}`,
-    show: (params) => `The new ${sealOf(params)} as it goes on.`,
+    full: (params) => `Fit a new ${sealText(params)} to ${partText(params, 'opening')}.`,
+    short: (params) => `New ${sealText(params)}: ${shortPartText(params, 'opening')}`,
+    show: (params) => `The new ${sealText(params)} as it goes on.`,
   },
   'inspect the seal': {
     full: (params) =>
-      `Inspect the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flat spots. If you find any, replace it.`,
-    short: (params) => `Inspect ${sealOf(params)}: ${brief(params, 'opening')}`,
-    show: (params) => `The ${sealOf(params)}, turned slowly.`,
+      `Inspect the ${sealText(params)} of ${partText(params, 'opening')} for cuts and flat spots. If you find any, replace it.`,
+    short: (params) => `Inspect ${sealText(params)}: ${shortPartText(params, 'opening')}`,
+    show: (params) => `The ${sealText(params)}, turned slowly.`,
   },
   'apply sealant': {
     full: (params) =>
       params.cover !== undefined
-        ? `Apply ${params.sealant ?? 'the sealant'} to the clean face of ${the(params, 'cover')}${params.bead === undefined ? '' : `, ${params.bead} thick`}. Leave no gap in the bead. Go round the inside of each bolt hole.`
+        ? `Apply ${params.sealant ?? 'the sealant'} to the clean face of ${partText(params, 'cover')}${params.bead === undefined ? '' : `, ${params.bead} thick`}. Leave no gap in the bead. Go round the inside of each bolt hole.`
         : params.sealant === undefined
-          ? `Apply the sealant to ${the(params, 'clean thread')}.`
-          : `Apply ${params.sealant} to ${the(params, 'clean thread')}.`,
+          ? `Apply the sealant to ${partText(params, 'clean thread')}.`
+          : `Apply ${params.sealant} to ${partText(params, 'clean thread')}.`,
     short: (params) =>
-      `Sealant: ${brief(params, 'thread')}${params.bead === undefined ? '' : `, bead ${params.bead}`}`,
-    show: (params) => `The sealant on ${the(params, 'thread')}.`,
+      `Sealant: ${shortPartText(params, 'thread')}${params.bead === undefined ? '' : `, bead ${params.bead}`}`,
+    show: (params) => `The sealant on ${partText(params, 'thread')}.`,
   },
   fit: {
-    full: (params) => `Turn ${the(params, 'plug')} in by hand until it is finger tight.`,
-    short: (params) => `${brief(params, 'plug')} in by hand`,
-    show: (params) => `${the(params, 'plug')} as it turns in by hand.`,
+    full: (params) => `Turn ${partText(params, 'plug')} in by hand until it is finger tight.`,
+    short: (params) => `${shortPartText(params, 'plug')} in by hand`,
+    show: (params) => `${partText(params, 'plug')} as it turns in by hand.`,
   },
   tighten: {
-    full: (params) => tightenText(params, the(params, 'plug')),
-    short: (params) => tightenShort(params, brief(params, 'plug')),
-    show: (params) => `The wrench on ${the(params, 'plug')}: one smooth pull, and the first click.`,
+    full: (params) => tightenText(params, partText(params, 'plug')),
+    short: (params) => shortTightenText(params, shortPartText(params, 'plug')),
+    show: (params) => `The wrench on ${partText(params, 'plug')}: one smooth pull, and the first click.`,
   },
   'fit cover': {
     full: (params) =>
       params.cover?.carriesBearings === true
-        ? `Fit ${the(params, 'cover')} by the machine's manual alone: its shims set the bearings.`
-        : `Put ${the(params, 'cover')} on. Turn all its bolts in by hand.`,
-    short: (params) => `${brief(params, 'cover')} on, bolts by hand`,
-    show: (params) => `${the(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
+        ? `Fit ${partText(params, 'cover')} by the machine's manual alone: its shims set the bearings.`
+        : `Put ${partText(params, 'cover')} on. Turn all its bolts in by hand.`,
+    short: (params) => `${shortPartText(params, 'cover')} on, bolts by hand`,
+    show: (params) => `${partText(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
   },
   'tighten cover': {
     full: tightenCoverText,
     short: (params) => {
       const pattern = params.cover?.pattern
       const order = pattern === undefined || pattern === 'not stated' ? '' : `, ${pattern}`
-      return tightenShort(params, `${brief(params, 'cover')} bolts${order}`)
+      return shortTightenText(params, `${shortPartText(params, 'cover')} bolts${order}`)
     },
-    show: (params) => `The wrench on the bolts of ${the(params, 'cover')}, in the right order.`,
+    show: (params) => `The wrench on the bolts of ${partText(params, 'cover')}, in the right order.`,
   },
   'wait for the cure': {
     full: ({ wait }) =>
@@ -357,16 +360,17 @@ export const stepTexts: StepTexts = {
     full: (params) => {
       const { volume, level, additiveOrder, fluid } = params
       if (fluid === 'grease')
-        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${the(params, 'fill opening')}.`
-      const through = `in slowly through ${the(params, 'fill opening')}`
+        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${partText(params, 'fill opening')}.`
+      const through = `in slowly through ${partText(params, 'fill opening')}`
       // What goes in last runs out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
         return `Pour oil ${through} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
       return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${through}.`
     },
     short: (params) =>
-      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${brief(params, 'fill opening')}`,
-    show: (params) => `The hose in ${the(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
+      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${shortPartText(params, 'fill opening')}`,
+    show: (params) =>
+      `The hose in ${partText(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
     full: ({ wait, usualWait, fluid }) =>
@@ -384,8 +388,8 @@ export const stepTexts: StepTexts = {
   'check the level': {
     full: levelText,
     short: (params) =>
-      `Level: ${brief(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
-    show: (params) => `The oil at ${the(params, 'level opening')}, close up.`,
+      `Level: ${shortPartText(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
+    show: (params) => `The oil at ${partText(params, 'level opening')}, close up.`,
   },
   'top up': {
     full: topUpText,

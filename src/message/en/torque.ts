@@ -1,23 +1,26 @@
 import type { Param } from '../../base/index.js'
 import type { TorqueCodes } from '../../torque/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { article, unitName } from './words.js'
+import { addArticle, unitName } from './words.js'
 
-type Ends = { min: Param; max: Param }
+type BandEnds = { min: Param; max: Param }
 
-function band({ min, max }: Ends, say: Say): string {
+function bandText({ min, max }: BandEnds, say: Say): string {
   return `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
-function error(percent: number, of: string, say: Say): string {
+function errorText(percent: number, of: string, say: Say): string {
   return `±${say.number(percent)} % of ${of}`
 }
 
-function turns(min: string, max?: string): string {
+function turnsText(min: string, max?: string): string {
   return max === undefined ? `at least ${min} turns` : `${min} to ${max} turns`
 }
 
-function angle({ nominal, min, max }: { nominal?: string; min?: string; max?: string }, say: Say): string {
+function angleText(
+  { nominal, min, max }: { nominal?: string; min?: string; max?: string },
+  say: Say,
+): string {
   const degrees = (value: string) => say.quantity({ value, unit: 'deg' })
   if (nominal !== undefined) return degrees(nominal)
   if (min !== undefined && max !== undefined) return `${degrees(min)} to ${degrees(max)}`
@@ -25,7 +28,7 @@ function angle({ nominal, min, max }: { nominal?: string; min?: string; max?: st
   return max === undefined ? '–' : `at most ${degrees(max)}`
 }
 
-function nearestMarks(below: Param | undefined, above: Param | undefined, say: Say): string {
+function nearestMarksText(below: Param | undefined, above: Param | undefined, say: Say): string {
   const marks = [below, above].flatMap((mark) => (mark === undefined ? [] : [say.quantity(mark)]))
   return marks.length === 0 ? '' : ` Nearest marks: ${say.list(marks)}.`
 }
@@ -38,9 +41,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
     return `Set ${say.quantity(setting)}: the nearest mark, ${difference} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
   },
   'torque/true-band-inside': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${error(percent, of, say)} the true torque is ${band(trueBand, say)}, inside ${band(stated, say)}.`,
+    `With ${errorText(percent, of, say)} the true torque is ${bandText(trueBand, say)}, inside ${bandText(stated, say)}.`,
   'torque/true-band-outside': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${error(percent, of, say)} the true torque may be ${band(trueBand, say)}, outside ${band(stated, say)}. Use a more accurate wrench.`,
+    `With ${errorText(percent, of, say)} the true torque may be ${bandText(trueBand, say)}, outside ${bandText(stated, say)}. Use a more accurate wrench.`,
   'torque/low-on-scale': ({ setting, highest, sharePercent }, say) =>
     `${say.quantity(setting)} is only ${say.number(sharePercent, 1)} % of full scale (${say.quantity(highest)}). Use a smaller wrench if possible.`,
   'torque/below-lowest-mark': ({ required, lowest }, say) =>
@@ -58,9 +61,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
       ? `${
           wrenchError === undefined
             ? `The wrench has no mark at ${say.quantity(min)}.`
-            : `No mark of the wrench's ${unitName(unit, say)} scale is within the wrench's error (${error(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
-        }${nearestMarks(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
-      : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${nearestMarks(below, above, say)}`,
+            : `No mark of the wrench's ${unitName(unit, say)} scale is within the wrench's error (${errorText(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
+        }${nearestMarksText(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
+      : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${bandText({ min, max }, say)}.${nearestMarksText(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error. Use this wrench only from ${say.quantity(from)} up.`,
   'torque/error-as-large-as-setting': ({ required, error: size }, say) =>
@@ -68,16 +71,16 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/band-not-stated': ({ nominal }, say) =>
     `The manual prints ${say.quantity(nominal)} without a tolerance.`,
   'torque/tolerance-from-caller': ({ nominal, percent, band: result }, say) =>
-    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${band(result, say)}. This tolerance is yours, not the manual's.`,
+    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${bandText(result, say)}. This tolerance is yours, not the manual's.`,
   'torque/one-limit-only': ({ limit, which }, say) =>
     `The manual gives only a ${which} torque, ${say.quantity(limit)}: no setting can be chosen. See the manual.`,
   'torque/band-empty': ({ band: { min, max } }, say) =>
     `Minimum ${say.quantity(min)} exceeds maximum ${say.quantity(max)}. Correct the sheet.`,
   'torque/not-stated': () => 'The sheet states no torque. See the manual.',
   'torque/by-turns': ({ min, max }) =>
-    `Tighten by turns, not by torque: ${turns(min, max)} past finger tight.`,
+    `Tighten by turns, not by torque: ${turnsText(min, max)} past finger tight.`,
   'torque/then-angle': ({ angle: size }, say) =>
-    `After the torque, turn a further ${angle(size, say)}. A torque wrench does not measure the angle.`,
+    `After the torque, turn a further ${angleText(size, say)}. A torque wrench does not measure the angle.`,
   'torque/iso-figure-unknown': ({ type }) =>
     `The permissible error in ISO 6789 is not known for wrench type ${type}. Enter the maker's accuracy in per cent in the toolbox.`,
   'torque/stage': ({ stage, stages, reason }, say) =>
@@ -91,9 +94,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/drive-does-not-reach': ({ wrench, required }) =>
     `The wrench has a ${wrench} square drive, the socket needs ${required}, and no drive adaptor in the toolbox connects them.`,
   'torque/inside-plug-band': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is usual for ${article(thread)} plug (${band(usual, say)}).`,
+    `${say.quantity(torque)} is usual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
   'torque/outside-plug-band': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is unusual for ${article(thread)} plug (${band(usual, say)}).`,
+    `${say.quantity(torque)} is unusual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
   'torque/slip': ({ torque, factor, becomes, meant }, say) =>
     `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure.${meant === undefined ? '' : ` Is ${say.quantity({ value: torque.value, unit: meant })} meant?`} Check the manual.`,
   'torque/thread-missing': () =>
@@ -127,15 +130,15 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/calibration-date-missing': () =>
     'The date of the last calibration is missing. Enter it in the toolbox.',
   'torque/by-torque': () => 'The sheet states a torque, not turns.',
-  'torque/turns': ({ min, max }) => `Tighten ${turns(min, max)} past finger tight.`,
+  'torque/turns': ({ min, max }) => `Tighten ${turnsText(min, max)} past finger tight.`,
   'torque/turns-open': ({ min }) =>
     `Tighten at least ${min} turns past finger tight; the manual gives no maximum.`,
   'torque/turns-inside': ({ turns: done, min, max }, say) =>
-    `${say.number(done)} turns: correct (${turns(min, max)}).`,
+    `${say.number(done)} turns: correct (${turnsText(min, max)}).`,
   'torque/turns-too-few': ({ turns: done, min }, say) =>
     `${say.number(done)} turns: too few; the manual says at least ${min}.`,
   'torque/turns-too-many': ({ turns: done, max }, say) =>
     `${say.number(done)} turns: too many; the manual says at most ${max}. Check for a crack before using it again.`,
   'torque/set-not-a-mark': ({ set, below, above }, say) =>
-    `This wrench has no mark at ${say.quantity(set)}.${nearestMarks(below, above, say)}`,
+    `This wrench has no mark at ${say.quantity(set)}.${nearestMarksText(below, above, say)}`,
 }

@@ -1,17 +1,21 @@
 import type { Say } from '../catalogue.js'
 
 /** The meters of a log. */
-export const METER: Readonly<Record<string, string>> = { hours: 'the hour meter', distance: 'the odometer' }
+export const METER_NAMES: Readonly<Record<string, string>> = {
+  hours: 'the hour meter',
+  distance: 'the odometer',
+}
 
 /** The facts of a machine's identity. */
-export const FACTS = {
+export const FACT_NAMES = {
   variant: 'variant',
   modelYear: 'model year',
   serial: 'serial number',
   market: 'market',
 } as const
 
-export const factName = (fact: string): string => (FACTS as Readonly<Record<string, string>>)[fact] ?? fact
+export const factName = (fact: string): string =>
+  (FACT_NAMES as Readonly<Record<string, string>>)[fact] ?? fact
 export const factNames = (facts: readonly string[]): readonly string[] => facts.map(factName)
 
 /** `one, two and three`. */
@@ -25,7 +29,7 @@ export const unitName = (unit: string, say: Say): string =>
   say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
 /** Adds the article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
-export function article(text: string): string {
+export function addArticle(text: string): string {
   const [first = ''] = /^[0-9]+|^[A-Za-z]+/.exec(text.replace(/^[“"(]+/, '')) ?? []
   return `${startsWithVowelSound(first) ? 'an' : 'a'} ${text}`
 }

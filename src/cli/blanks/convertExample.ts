@@ -17,6 +17,6 @@ export interface ExampleUnits {
 }
 
 /** The value of an example in another unit, with few digits. */
-export function exampleIn(unit: Unit, quantity: Quantity, digits = 2): number {
+export function convertExample(unit: Unit, quantity: Quantity, digits = 2): number {
   return Number(convert(quantity, unit).value.toPrecision(digits))
 }

@@ -4,7 +4,7 @@ import type { CliIo, PathKind } from './cliIo.js'
 import type { SaveOptions } from './saveFile.js'
 
 /** The real files, streams and clock. */
-export function nodeIo(saving: SaveOptions = {}): CliIo {
+export function makeNodeIo(saveOptions: SaveOptions = {}): CliIo {
   return {
     readText: (path) => readFile(path, 'utf8'),
     openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
@@ -20,20 +20,20 @@ export function nodeIo(saving: SaveOptions = {}): CliIo {
     },
     saveText: async (path, makeText) => {
       const { saveFile } = await import('./saveFile.js')
-      await saveFile(path, makeText, saving)
+      await saveFile(path, makeText, saveOptions)
     },
     print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
     printError: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
     today: () => {
       const now = new Date()
-      const two = (value: number): string => String(value).padStart(2, '0')
-      return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+      const padToTwo = (value: number): string => String(value).padStart(2, '0')
+      return `${now.getFullYear()}-${padToTwo(now.getMonth() + 1)}-${padToTwo(now.getDate())}`
     },
   }
 }
 
-function kindOf(at: { isDirectory: () => boolean; isFile: () => boolean }): PathKind {
-  return at.isDirectory() ? 'folder' : at.isFile() ? 'file' : 'other'
+function kindOf(stats: { isDirectory: () => boolean; isFile: () => boolean }): PathKind {
+  return stats.isDirectory() ? 'folder' : stats.isFile() ? 'file' : 'other'
 }
 
 /** A broken link counts as a file, so that reading it gives an error. */

@@ -1,20 +1,20 @@
 import type { SpecSheet } from '../../spec/index.js'
-import type { ExampleUnits } from './exampleIn.js'
+import type { ExampleUnits } from './convertExample.js'
 
 /** The parts of a sheet that a log repeats. */
-export type SheetOfLog = Pick<SpecSheet, 'id' | 'revision'> & {
+export type LogSheet = Pick<SpecSheet, 'id' | 'revision'> & {
   readonly machine: Pick<SpecSheet['machine'], 'variants'>
   readonly services: Readonly<Record<string, Pick<SpecSheet['services'][string], 'gearcases'>>>
 }
 
 /** A machine log to fill in, for one sheet. */
-export function blankLog(sheet: SheetOfLog, { distance }: ExampleUnits): string {
+export function renderBlankLog(sheet: LogSheet, { distance }: ExampleUnits): string {
   const { id, revision, machine, services } = sheet
   const variants = Object.keys(machine.variants)
   const entries = Object.entries(services).flatMap(([service, { gearcases }]) =>
     gearcases.map((gearcase) => `#      - ${service} of ${gearcase}\n`),
   )
-  const readings = (hours: number, far: number) => `${hours} h, ${far} ${distance}`
+  const readings = (hours: number, distanceRun: number) => `${hours} h, ${distanceRun} ${distance}`
   return `# Machine log: the facts, meter readings and services of one machine.
 # To fill a part in, delete its {} or [] and the # before the lines below it; then write your own values.
 kind: machine-log

@@ -18,7 +18,7 @@ import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import { readLines } from './readLines.js'
 
-export interface DueLinesOptions {
+export interface RowLinesOptions {
   /** JSON Lines: one flat row (`DueRow`) on each line; blank lines are skipped. */
   readonly input: Readable
   /** Gets one line of JSON for each row, in the same order. */
@@ -30,85 +30,85 @@ export interface DueLinesOptions {
   readonly onProgress?: (lines: number) => void
 }
 
-export interface DueLinesSummary {
+export interface RowLinesSummary {
   readonly lines: number
-  readonly states: Readonly<Record<DueState, number>>
+  readonly countByState: Readonly<Record<DueState, number>>
   /** Lines without a JSON object. */
-  readonly unreadable: number
+  readonly unreadableLines: number
   /** Number of rows with an unusable field. */
-  readonly withUnusableFields: number
+  readonly rowsWithUnusableFields: number
   /** Keys that are not fields of a row: the first 20. */
-  readonly columnsNotRead: readonly string[]
+  readonly unreadColumns: readonly string[]
 }
 
-interface Row {
+interface BatchRow {
   readonly id: string
   /** The end of its answer: unusable fields and findings. */
   readonly problems: string
 }
 
 /** Number of rows judged together; only one batch is in memory. */
-const BATCH = 4096
+const BATCH_SIZE = 4096
 
-const MAX_COLUMNS_NAMED = 20
+const MAX_UNREAD_COLUMNS = 20
 
 /**
  * Judges a stream of JSON Lines in constant memory. Each row gives `{ "id", "verdict", "dueBy", "dueOn" }`, with
  * `"unusable": [fields]` if a field is misspelt or has no usable value, and `"findings"` that suggest the right spelling. A
  * line without a JSON object gives `{ "line", "error" }`.
  */
-export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummary> {
+export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesSummary> {
   const { input, output, today, soon, staleAfter, onProgress } = options
   // Check the options now, not in the middle of the stream.
   computeDueColumns(createDueColumns(0), today, { soon, staleAfter })
-  const columns = createDueColumns(BATCH)
+  const columns = createDueColumns(BATCH_SIZE)
   /** In the order of the lines; a string is the answer to a line without a row. */
-  let batch: (Row | string)[] = []
+  let batch: (BatchRow | string)[] = []
   let rows = 0
-  const states = { overdue: 0, due: 0, 'cannot tell': 0, 'due soon': 0, 'not due': 0 }
+  const countByState = { overdue: 0, due: 0, 'cannot tell': 0, 'due soon': 0, 'not due': 0 }
   let lines = 0
-  let unreadable = 0
-  let withUnusableFields = 0
-  const columnsNotRead = new Set<string>()
+  let unreadableLines = 0
+  let rowsWithUnusableFields = 0
+  const unreadColumns = new Set<string>()
 
   const addLine = (text: string | undefined): void => {
-    const row = text === undefined ? undefined : readObject(text)
+    const row = text === undefined ? undefined : parseRow(text)
     if (row === undefined) {
-      unreadable += 1
+      unreadableLines += 1
       const error = text === undefined ? 'line too long' : 'not a JSON object'
       batch.push(`${JSON.stringify({ line: lines, error })}\n`)
       return
     }
-    const unusable = writeDueRow(columns, rows, row)
+    const unusableFields = writeDueRow(columns, rows, row)
     rows += 1
-    if (unusable.length > 0) withUnusableFields += 1
-    if (columnsNotRead.size < MAX_COLUMNS_NAMED)
-      for (const key in row) if (!FIELDS.has(key) && !unusable.includes(key)) columnsNotRead.add(key)
+    if (unusableFields.length > 0) rowsWithUnusableFields += 1
+    if (unreadColumns.size < MAX_UNREAD_COLUMNS)
+      for (const key in row) if (!ROW_FIELDS.has(key) && !unusableFields.includes(key)) unreadColumns.add(key)
     const { id } = row
     batch.push({
       id: typeof id === 'string' || typeof id === 'number' ? JSON.stringify(id) : 'null',
-      problems: describeProblems(row, unusable, lines),
+      problems: describeProblems(row, unusableFields, lines),
     })
   }
 
   const judgeBatch = (): string => {
     const verdicts = computeDueColumns(columns, today, { soon, staleAfter })
-    let place = 0
+    let index = 0
     let text = ''
     for (const entry of batch) {
       if (typeof entry === 'string') {
         text += entry
         continue
       }
-      const verdict = DUE_STATES[verdicts.verdict[place] ?? 2] ?? 'cannot tell'
-      const dueBy = DUE_LIMITS[verdicts.dueBy[place] ?? 0]
-      const day = verdicts.dueDay[place] ?? NO_DAY
-      states[verdict] += 1
+      const verdict = DUE_STATES[verdicts.verdict[index] ?? 2] ?? 'cannot tell'
+      const dueBy = DUE_LIMITS[verdicts.dueBy[index] ?? 0]
+      const day = verdicts.dueDay[index] ?? NO_DAY
+      countByState[verdict] += 1
       text += `{"id":${entry.id},"verdict":"${verdict}"`
       if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
       if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateFromDay(day)}"`
       text += `${entry.problems}}\n`
-      place += 1
+      index += 1
     }
     batch = []
     rows = 0
@@ -119,24 +119,24 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
   for await (const { line, text } of readLines(input)) {
     lines = line
     addLine(text)
-    if (batch.length === BATCH) await write(output, judgeBatch())
+    if (batch.length === BATCH_SIZE) await writeText(output, judgeBatch())
   }
-  await write(output, judgeBatch())
+  await writeText(output, judgeBatch())
   return {
     lines,
-    states,
-    unreadable,
-    withUnusableFields,
-    columnsNotRead: [...columnsNotRead].slice(0, MAX_COLUMNS_NAMED),
+    countByState,
+    unreadableLines,
+    rowsWithUnusableFields,
+    unreadColumns: [...unreadColumns].slice(0, MAX_UNREAD_COLUMNS),
   }
 }
 
-const FIELDS: ReadonlySet<string> = new Set([...DUE_ROW_FIELDS, 'id'])
+const ROW_FIELDS: ReadonlySet<string> = new Set([...DUE_ROW_FIELDS, 'id'])
 
-function describeProblems(row: DueRow, unusable: readonly string[], line: number): string {
-  if (unusable.length === 0) return ''
-  const findings = unusable
-    .filter((key) => !FIELDS.has(key))
+function describeProblems(row: DueRow, unusableFields: readonly string[], line: number): string {
+  if (unusableFields.length === 0) return ''
+  const findings = unusableFields
+    .filter((key) => !ROW_FIELDS.has(key))
     .map((key) => {
       const known = findMeantFields(key, row[key as keyof DueRow])
       const didYouMean = known.length === 1 ? known[0] : undefined
@@ -149,11 +149,11 @@ function describeProblems(row: DueRow, unusable: readonly string[], line: number
       } as const
       return { ...finding, message: renderMessage(finding, en) }
     })
-  const shown = findings.length === 0 ? '' : `,"findings":${JSON.stringify(findings)}`
-  return `,"unusable":${JSON.stringify(unusable)}${shown}`
+  const findingText = findings.length === 0 ? '' : `,"findings":${JSON.stringify(findings)}`
+  return `,"unusable":${JSON.stringify(unusableFields)}${findingText}`
 }
 
-function readObject(line: string): DueRow | undefined {
+function parseRow(line: string): DueRow | undefined {
   try {
     const value: unknown = JSON.parse(line)
     return typeof value === 'object' && value !== null && !Array.isArray(value)
@@ -165,7 +165,7 @@ function readObject(line: string): DueRow | undefined {
 }
 
 /** Resolves when the output has accepted the text. */
-function write(output: Writable, text: string): Promise<void> {
+function writeText(output: Writable, text: string): Promise<void> {
   return new Promise((resolve, reject) => {
     output.once('error', reject)
     output.write(text, (error) => {

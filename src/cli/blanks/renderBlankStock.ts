@@ -1,10 +1,10 @@
 import { unitSymbol } from '../../quantity/index.js'
-import { type ExampleUnits, exampleIn } from './exampleIn.js'
+import { convertExample, type ExampleUnits } from './convertExample.js'
 
 /** A stock of oil and seals to fill in. */
-export function blankStock({ volume }: ExampleUnits): string {
+export function renderBlankStock({ volume }: ExampleUnits): string {
   const amount = (value: number): string =>
-    `${exampleIn(volume, { value, unit: 'mL' }, 1)} ${unitSymbol(volume).replaceAll('\u00a0', ' ')}`
+    `${convertExample(volume, { value, unit: 'mL' }, 1)} ${unitSymbol(volume).replaceAll('\u00a0', ' ')}`
   return `# Stock: oil and seals on the shelf. A plan takes from it, and lists what to buy.
 # To fill a part in, delete its {} and the # before the lines below it; then write your own values.
 kind: stock

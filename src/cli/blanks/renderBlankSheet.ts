@@ -1,8 +1,8 @@
 import { unitSymbol } from '../../quantity/index.js'
-import { type ExampleUnits, exampleIn } from './exampleIn.js'
+import { convertExample, type ExampleUnits } from './convertExample.js'
 
 /** The types whose name is in an id: `front-final-drive` is a final drive. */
-const TYPES_BY_WORD: readonly (readonly [RegExp, string])[] = [
+const TYPE_PATTERNS: readonly (readonly [RegExp, string])[] = [
   [/final/, 'final drive'],
   [/transfer/, 'transfer case'],
   [/hub/, 'hub reduction'],
@@ -10,10 +10,10 @@ const TYPES_BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/gearbox|transmission/, 'gearbox'],
 ]
 
-const TYPES = ['differential', ...new Set(TYPES_BY_WORD.map(([, type]) => type))]
+const GEARCASE_TYPES = ['differential', ...new Set(TYPE_PATTERNS.map(([, type]) => type))]
 
 /** A spec sheet to fill in: every value is `not stated`, with an example beside it. */
-export function blankSheet(
+export function renderBlankSheet(
   gearcases: readonly string[],
   variants: readonly string[],
   units: ExampleUnits,
@@ -24,16 +24,17 @@ export function blankSheet(
     units.distance,
     units.temperature,
   ].map((unit) => unitSymbol(unit).replaceAll('\u00a0', ' '))
-  const torque = (value: number): number => exampleIn(units.torque, { value, unit: 'N.m' })
-  const temperature = (value: number): number => exampleIn(units.temperature, { value, unit: 'degC' })
-  const drainPlug = `${torque(30)} ${torqueSymbol}`
-  const refill = `${exampleIn(units.volume, { value: 450, unit: 'mL' })} ${volumeSymbol}`
-  const distance = `${exampleIn(units.distance, { value: 2000, unit: 'km' })} ${distanceSymbol}`
-  const ambient = `${temperature(-10)} to ${temperature(45)} ${temperatureSymbol}`
+  const torqueExample = (value: number): number => convertExample(units.torque, { value, unit: 'N.m' })
+  const temperatureExample = (value: number): number =>
+    convertExample(units.temperature, { value, unit: 'degC' })
+  const drainPlug = `${torqueExample(30)} ${torqueSymbol}`
+  const refill = `${convertExample(units.volume, { value: 450, unit: 'mL' })} ${volumeSymbol}`
+  const distance = `${convertExample(units.distance, { value: 2000, unit: 'km' })} ${distanceSymbol}`
+  const ambient = `${temperatureExample(-10)} to ${temperatureExample(45)} ${temperatureSymbol}`
   return `# Spec sheet. Write what the manual prints over "not stated", in its own units, as the examples behind # show.
 # What the manual does not say stays "not stated". More that you can write:
-#   tightening: ${torque(25)}–${drainPlug}, dry
-#   tightening: ${torque(20)} ${torqueSymbol} then 90°, oiled
+#   tightening: ${torqueExample(25)}–${drainPlug}, dry
+#   tightening: ${torqueExample(20)} ${torqueSymbol} then 90°, oiled
 #   fill: ${refill} (15 US fl oz), by quantity
 #   fill: ${refill} [p. 31]
 #   source: p. 31
@@ -54,15 +55,15 @@ machine:
 ${variants.length === 0 ? '' : `  variants: { ${variants.map((id) => `${id}: {}`).join(', ')} }\n`}sources:
   manual: Owner's manual, owner manual  # Ferd 2 owner's manual, owner manual, edition 3
 gearcases:
-${gearcases.map(blankGearcase).join('\n')}
+${gearcases.map(renderGearcase).join('\n')}
 services:
   gear-oil-change:
     gearcases: [${gearcases.join(', ')}]
     intervals: not stated  # 200 h, ${distance}, 12 months
-${variants.length === 0 ? '' : overrideExample()}`
+${variants.length === 0 ? '' : renderOverrideExample()}`
 
   /** Not a blank that can be filled in: what differs is known only when the sheet is written. */
-  function overrideExample(): string {
+  function renderOverrideExample(): string {
     return `# What is different in one variant: the place of the value in this sheet, and the value.
 #overrides:
 #  - when: variant ${variants.at(-1)}
@@ -71,19 +72,19 @@ ${variants.length === 0 ? '' : overrideExample()}`
 `
   }
 
-  function blankGearcase(id: string): string {
-    const type = TYPES_BY_WORD.find(([word]) => word.test(id))?.[1] ?? 'differential'
+  function renderGearcase(id: string): string {
+    const type = TYPE_PATTERNS.find(([pattern]) => pattern.test(id))?.[1] ?? 'differential'
     return `  ${id}:
-    type: ${type}  # or ${TYPES.filter((one) => one !== type).join(', ')}
+    type: ${type}  # or ${GEARCASE_TYPES.filter((one) => one !== type).join(', ')}
     access: not stated  # from the ground
     oilSpace:
       oils: not stated  # SAE 80W-90 GL-5
       fill: not stated  # ${refill}, by quantity
     openings:
-${['fill', 'drain'].map(blankOpening).join('\n')}`
+${['fill', 'drain'].map(renderOpening).join('\n')}`
   }
 
-  function blankOpening(id: string): string {
+  function renderOpening(id: string): string {
     return `      ${id}:
         tightening: not stated  # ${drainPlug}
         drive: not stated  # internal hex 8 mm

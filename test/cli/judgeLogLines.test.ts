@@ -1,6 +1,6 @@
 import { Readable, Writable } from 'node:stream'
 import { describe, expect, it } from 'vitest'
-import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
+import { judgeLogLines, type LineAnswer } from '../../src/cli/judgeLogLines.js'
 import { MAX_LINE_LENGTH, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { listDue } from '../../src/v1/service.js'
@@ -19,7 +19,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
   return {
     code,
     err: io.err.join('\n'),
-    answers: io.out.flatMap((text) => text.split('\n').map((line) => JSON.parse(line) as DueAnswer)),
+    answers: io.out.flatMap((text) => text.split('\n').map((line) => JSON.parse(line) as LineAnswer)),
   }
 }
 
@@ -194,8 +194,8 @@ describe('due over logs that come one a line', () => {
       },
     })
     const chooseOptions = () => options
-    const summary = await dueLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
-    expect(summary).toMatchObject({ lines: 300, refused: 0 })
+    const summary = await judgeLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
+    expect(summary).toMatchObject({ lines: 300, refusedLines: 0 })
     expect(ahead).toBeLessThan(10)
   })
 })

@@ -1,6 +1,6 @@
 import { cleanText } from '../message/index.js'
 
 /** Makes foreign text safe for a terminal: control characters become their code point. Unlike `cleanText`, it cuts nothing. */
-export function safeLine(text: string): string {
+export function cleanLine(text: string): string {
   return (text.match(/.{1,400}/gsu) ?? []).map(cleanText).join('')
 }

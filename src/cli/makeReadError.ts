@@ -1,7 +1,7 @@
 import { UsageError } from './cliIo.js'
 
 /** The error for a file that cannot be read. */
-export function unreadable(path: string, error: unknown): UsageError {
+export function makeReadError(path: string, error: unknown): UsageError {
   const code = (error as { code?: unknown }).code
   if (code === 'ENOENT') return new UsageError(`${path}: no such file or folder`)
   if (code === 'EISDIR') return new UsageError(`${path}: expected a file, found a folder`)
@@ -10,10 +10,10 @@ export function unreadable(path: string, error: unknown): UsageError {
 }
 
 /** Waits for a file to be read; if it cannot be read, throws a usage error. */
-export async function failAsUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
+export async function requireReadable<T>(path: string, reads: Promise<T>): Promise<T> {
   try {
-    return await reading
+    return await reads
   } catch (error) {
-    throw unreadable(path, error)
+    throw makeReadError(path, error)
   }
 }

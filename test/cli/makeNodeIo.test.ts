@@ -2,11 +2,11 @@ import { mkdir, mkdtemp, readdir, rm, symlink, writeFile } from 'node:fs/promise
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
-import { nodeIo } from '../../src/cli/nodeIo.js'
+import { makeNodeIo } from '../../src/cli/makeNodeIo.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 
 let folder = ''
-const io = nodeIo()
+const io = makeNodeIo()
 const at = (...parts: readonly string[]) => join(folder, ...parts)
 
 beforeAll(async () => {

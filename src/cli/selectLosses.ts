@@ -1,7 +1,7 @@
 import type { OilLoss } from '../service/index.js'
 
 /** The gearcases to which oil was added since their last change; no key if there are none. */
-export function withLosses(losses: readonly OilLoss[]): { readonly oilLoss?: readonly OilLoss[] } {
+export function selectLosses(losses: readonly OilLoss[]): { readonly oilLoss?: readonly OilLoss[] } {
   const oilLoss = losses.filter(({ count }) => count > 0)
   return oilLoss.length > 0 ? { oilLoss } : {}
 }

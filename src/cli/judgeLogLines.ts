@@ -11,9 +11,9 @@ import { judgeOilLoss, listDue, type OilLoss, type ServiceDue } from '../service
 import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
-import { withLosses } from './withLosses.js'
+import { selectLosses } from './selectLosses.js'
 
-export interface DueLogLinesOptions {
+export interface LogLinesOptions {
   /** JSON Lines: one machine log on each line; blank lines are skipped. */
   readonly input: Readable
   /** Gets one line of JSON for each log, in the same order. */
@@ -28,17 +28,17 @@ export interface DueLogLinesOptions {
   readonly onProgress?: (lines: number) => void
 }
 
-export interface DueLogLinesSummary {
+export interface LogLinesSummary {
   readonly lines: number
   /** Number of lines without a log that can be judged. */
-  readonly refused: number
+  readonly refusedLines: number
   /** Number of machines that are not to be used. */
-  readonly withFaults: number
+  readonly machinesWithFaults: number
   readonly verdicts: ReadonlySet<DueState>
 }
 
 /** The answer to one line: a machine with its services, or the findings. */
-export interface DueAnswer {
+export interface LineAnswer {
   readonly line: number
   readonly machine?: string
   readonly name?: string
@@ -50,42 +50,45 @@ export interface DueAnswer {
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }
 
-const PROGRESS = 1000
+const PROGRESS_STEP = 1000
 
 /**
  * Judges machine logs, one on each line, with one log in memory at a time. A line that cannot be read gives its findings.
  */
-export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLinesSummary> {
+export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesSummary> {
   const { input, output, onProgress } = options
   let lines = 0
-  let refused = 0
-  let withFaults = 0
+  let refusedLines = 0
+  let machinesWithFaults = 0
   const verdicts = new Set<DueState>()
-  for await (const one of readLines(input)) {
+  for await (const textLine of readLines(input)) {
     lines += 1
-    const answer = judgeLine(one, options)
-    if (lines % PROGRESS === 0) onProgress?.(lines)
+    const answer = judgeLine(textLine, options)
+    if (lines % PROGRESS_STEP === 0) onProgress?.(lines)
     if (answer === undefined) continue
-    if (answer.due === undefined) refused += 1
+    if (answer.due === undefined) refusedLines += 1
     else for (const { verdict } of answer.due) verdicts.add(verdict)
-    if (answer.faults !== undefined) withFaults += 1
+    if (answer.faults !== undefined) machinesWithFaults += 1
     if (!output.write(`${JSON.stringify(answer)}\n`)) await once(output, 'drain')
   }
-  return { lines, refused, withFaults, verdicts }
+  return { lines, refusedLines, machinesWithFaults, verdicts }
 }
 
-function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions): DueAnswer | undefined {
+function judgeLine({ line, text, length }: TextLine, options: LogLinesOptions): LineAnswer | undefined {
   const { sheets, today, chooseOptions, machine } = options
   const name = `line ${line}`
-  if (text === undefined) return { line, findings: withTexts([tooLong(name, length)]) }
-  const read = parseDocumentText('machine-log', text, { name })
-  if (!read.ok) return { line, findings: withTexts(read.findings) }
-  const log = read.value
+  if (text === undefined) return { line, findings: addMessages([makeTooLongFinding(name, length)]) }
+  const parsed = parseDocumentText('machine-log', text, { name })
+  if (!parsed.ok) return { line, findings: addMessages(parsed.findings) }
+  const log = parsed.value
   if (machine !== undefined && log.id !== machine) return undefined
-  const about = { line, machine: log.id, name: log.name }
+  const machineFields = { line, machine: log.id, name: log.name }
   const sheet = findSheet(sheets, log.sheet)
   if (sheet === undefined)
-    return { ...about, findings: withTexts([...read.findings, noSheet(log, sheets, name)]) }
+    return {
+      ...machineFields,
+      findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)]),
+    }
   const due = listDue({ sheet, log, today }, chooseOptions(log))
   const set = {
     sheets: [{ document: sheet }],
@@ -97,24 +100,24 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
   }
   const faults = openFaults({ document: log }, set, { today })
   return {
-    ...about,
+    ...machineFields,
     due,
     ...(faults.length > 0 && { faults }),
-    ...withLosses(judgeOilLoss({ sheet, log, today })),
-    ...(read.findings.length === 0 ? {} : { findings: withTexts(read.findings) }),
+    ...selectLosses(judgeOilLoss({ sheet, log, today })),
+    ...(parsed.findings.length === 0 ? {} : { findings: addMessages(parsed.findings) }),
   }
 }
 
-function withTexts(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {
+function addMessages(findings: readonly Finding[]): NonNullable<LineAnswer['findings']> {
   return findings.map((finding) => ({ ...finding, message: renderMessage(finding, en) }))
 }
 
-function tooLong(name: string, length: number): Finding {
+function makeTooLongFinding(name: string, length: number): Finding {
   const params = { found: '', length, limit: MAX_LINE_LENGTH }
   return { code: 'spec/too-long', severity: 'error', document: { kind: 'text', name }, path: '', params }
 }
 
-function noSheet({ id, sheet }: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
+function makeNoSheetFinding({ id, sheet }: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
   const given = sheets.map((one) => one.id).join(', ')
   const givenRevision = sheets.map(({ revision }) => revision).join(', ')
   const document = { kind: 'machine-log', id, name } as const

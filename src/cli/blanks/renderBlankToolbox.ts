@@ -1,10 +1,10 @@
 import { type Unit, unitSymbol } from '../../quantity/index.js'
-import { type ExampleUnits, exampleIn } from './exampleIn.js'
+import { convertExample, type ExampleUnits } from './convertExample.js'
 
 /** A toolbox to fill in. */
-export function blankToolbox({ torque, volume }: ExampleUnits): string {
-  const symbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
-  const amount = (value: number): number => exampleIn(volume, { value, unit: 'mL' }, 1)
+export function renderBlankToolbox({ torque, volume }: ExampleUnits): string {
+  const plainSymbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
+  const amount = (value: number): number => convertExample(volume, { value, unit: 'mL' }, 1)
   return `# Toolbox: what the workshop has. A plan checks it, and gives the setting of each wrench.
 # To fill a part in, delete its {} and the # before the lines below it; then write your own values.
 kind: toolbox
@@ -14,17 +14,17 @@ name: My workshop
 # Torque wrenches: the scale as it is marked, the type and the square drive. Its accuracy is ISO 6789 unless you write the
 # maker's figure behind them: "4 % of reading".
 wrenches: {}
-#  half-inch-click: 20–100 ${symbol(torque)} by 1, click, 1/2 in
+#  half-inch-click: 20–100 ${plainSymbol(torque)} by 1, click, 1/2 in
 # Keys, sockets and bits; those with a square drive name it.
 sockets: {}
 #  hex-8: internal hex 8 mm, 1/2 in
 #  ring-19: external hex 19 mm
 # Measuring jugs and bottles: the highest mark, and the step between marks.
 vessels: {}
-#  jug: ${amount(1000)} ${symbol(volume)} by ${amount(50)}
+#  jug: ${amount(1000)} ${plainSymbol(volume)} by ${amount(50)}
 # Drain pans.
 pans: {}
-#  drain-pan: ${amount(8000)} ${symbol(volume)}
+#  drain-pan: ${amount(8000)} ${plainSymbol(volume)}
 # Funnels with a hose.
 fillers: {}
 #  funnel:

@@ -3,7 +3,7 @@ import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { describe, expect, test } from 'vitest'
 import { dateFromDay } from '../../src/calendar/dateFromDay.js'
-import { dueLines } from '../../src/cli/dueLines.js'
+import { judgeRowLines } from '../../src/cli/judgeRowLines.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -26,7 +26,7 @@ async function run(input: Readable, highWaterMark = 16_384) {
     },
   })
   const progress: number[] = []
-  const summary = await dueLines({ ...SET, input, output, onProgress: (lines) => progress.push(lines) })
+  const summary = await judgeRowLines({ ...SET, input, output, onProgress: (lines) => progress.push(lines) })
   return { summary, progress, answers: text.split('\n').slice(0, -1) }
 }
 
@@ -55,7 +55,7 @@ describe('due over JSON Lines', () => {
     })
     expect(answers.map((line) => JSON.parse(line))).toEqual(expected)
     expect(summary.lines).toBe(10_000)
-    expect(Object.values(summary.states).reduce((sum, count) => sum + count, 0)).toBe(10_000)
+    expect(Object.values(summary.countByState).reduce((sum, count) => sum + count, 0)).toBe(10_000)
     expect(progress).toEqual([4096, 8192, 10_000])
   })
 
@@ -78,7 +78,7 @@ describe('due over JSON Lines', () => {
       '{"id":"x","verdict":"cannot tell","unusable":["hours"]}',
       '{"id":null,"verdict":"cannot tell"}',
     ])
-    expect(summary).toMatchObject({ lines: 7, unreadable: 3, withUnusableFields: 1 })
+    expect(summary).toMatchObject({ lines: 7, unreadableLines: 3, rowsWithUnusableFields: 1 })
   })
 
   test('nothing in, nothing out; bad lines alone are answered too', async () => {
@@ -104,7 +104,7 @@ describe('due over JSON Lines', () => {
           for (let n = 0; n < chunks; n++) yield chunk
         })(),
       )
-      await dueLines({
+      await judgeRowLines({
         ...SET,
         input,
         output,
@@ -130,13 +130,15 @@ describe('due over JSON Lines', () => {
         this.destroy(new Error('disk gone'))
       },
     })
-    await expect(dueLines({ ...SET, input: broken, output: new PassThrough() })).rejects.toThrow('disk gone')
+    await expect(judgeRowLines({ ...SET, input: broken, output: new PassThrough() })).rejects.toThrow(
+      'disk gone',
+    )
     const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
-    await expect(dueLines({ ...SET, input: Readable.from(['{}\n']), output: full })).rejects.toThrow(
+    await expect(judgeRowLines({ ...SET, input: Readable.from(['{}\n']), output: full })).rejects.toThrow(
       'disk full',
     )
     await expect(
-      dueLines({ ...SET, today: 'x', input: Readable.from(['{}\n']), output: new PassThrough() }),
+      judgeRowLines({ ...SET, today: 'x', input: Readable.from(['{}\n']), output: new PassThrough() }),
     ).rejects.toThrow(RangeError)
   })
 
@@ -186,12 +188,12 @@ describe('due over JSON Lines', () => {
       },
       { id: 3, verdict: 'not due', dueBy: 'period', dueOn: '2032-04-06' },
     ])
-    expect(summary).toMatchObject({ withUnusableFields: 2, columnsNotRead: ['customer', 'depot'] })
+    expect(summary).toMatchObject({ rowsWithUnusableFields: 2, unreadColumns: ['customer', 'depot'] })
   })
 
   test('the names of columns that are not read do not fill the memory', async () => {
     const lines = Array.from({ length: 500 }, (_, index) => `{"id":${index},"column ${index}":1}\n`)
     const { summary } = await run(Readable.from(lines))
-    expect(summary.columnsNotRead).toHaveLength(20)
+    expect(summary.unreadColumns).toHaveLength(20)
   })
 })
