@@ -114,15 +114,14 @@ const SHARED: Options = {
   },
   plugins: [
     {
-      name: 'no white space',
-      // esbuild drops the notes on what is pure with it, which bundlers need. A statement stays a line, for stacks.
+      name: 'short names, no white space',
+      // esbuild drops the notes on what is pure with the white space, and bundlers need them. A statement stays a line, for stacks.
       renderChunk: async (code, { path }) => {
         if (!path.endsWith('.js')) return undefined
         const format = { preserve_annotations: true, semicolons: false }
         const { code: shorter = '' } = await minify(code, {
           module: true,
           compress: false,
-          mangle: false,
           format,
         })
         return { code: shorter }

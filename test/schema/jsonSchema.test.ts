@@ -13,6 +13,7 @@ import { DOCUMENT_NAMES, type DocumentName } from '../../src/spec/documents.js'
 import { parseDocument } from '../../src/v1/spec.js'
 import { type GoodDocument, readFixture, readGoodDocuments, readShortDocuments } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
+import { printJson } from '../support/printJson.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 import { describeSchema, type SchemaNode } from './support/describeSchema.js'
 
@@ -64,7 +65,7 @@ function schemasIn(node: SchemaNode): readonly SchemaNode[] {
 describe('published schemas', () => {
   test.each(DOCUMENT_NAMES)('%s is committed as generated', (kind) => {
     const committed = readFileSync(`schemas/v1/${kind}.json`, 'utf8')
-    expect(committed).toBe(`${JSON.stringify(published.get(kind), null, 2)}\n`)
+    expect(committed).toBe(printJson(published.get(kind)))
   })
 
   test('patterns use nothing that other languages read otherwise', () => {

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { MISTAKES, type Mistake } from './mistakes.js'
+import { printJson } from './printJson.js'
 import { readExample } from './readExample.js'
 
 const FILE = 'examples/mistakes.json'
@@ -49,6 +50,6 @@ export function mistakeFolder(name: string): string {
 }
 
 /** The mistakes as data, for readers in other languages. */
-export const mistakesText = (): string => `${JSON.stringify(MISTAKES, null, 2)}\n`
+export const mistakesText = (): string => printJson(MISTAKES)
 
 export const writeMistakes = (): void => writeFileSync(FILE, mistakesText())

@@ -75,7 +75,7 @@ const MAIN_JOB_CEILING = 109.5
 const EVERYTHING_CEILING = 174.7
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
-const PACKED_CEILING = 0.91
+const PACKED_CEILING = 0.84
 
 let folder = ''
 

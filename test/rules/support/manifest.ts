@@ -13,6 +13,7 @@ import {
   UNIFIED_THREADS_PER_INCH,
 } from '../../../src/thread/inchSizes.js'
 import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
+import { printJson } from '../../support/printJson.js'
 import { ruleCodes, SHAPE_RULES_FILE, shapeRuleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'
 import { readVectors } from './vectors.js'
@@ -57,7 +58,7 @@ export function writeManifest(): string {
     retired: RETIRED_CODES,
     rules,
   }
-  return `${JSON.stringify(manifest, null, 2)}\n`
+  return printJson(manifest)
 }
 
 /** Systems, their editions in the order in which findings list them, and the limits of each grade. */
