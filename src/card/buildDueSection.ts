@@ -41,7 +41,7 @@ function writeRemaining(
   return quoteText(remaining.value < 0 ? words.past(amount) : words.remaining(amount), pointer)
 }
 
-/** The point up to which a due service may be postponed. */
+/** The last meter reading or date to which a due service may be postponed. */
 function writeWindow(context: CardContext, { verdict, overdueAfter }: DueLine, pointer: JsonPointer): Line {
   const lastPoint = writePoint(context, overdueAfter, `${pointer}/overdueAfter`)
   if (verdict !== 'due' || lastPoint.length === 0) return []
@@ -124,7 +124,7 @@ function groupServices(context: CardContext, isIncluded: (due: PlannedDue) => bo
 export function buildDueSection(context: CardContext): CardSection {
   const { words } = context
   const chosenTables = groupServices(context, (due) => due.taken).flatMap((group): CardPart[] => {
-    // Choices behind a verdict: severe use, a changed display, a window, a service that counted.
+    // Reasons for the verdict that are not in the table: severe use, a changed display, a window.
     const choices = writeReasons(context, group.due.reasons, `${group.pointer}/reasons`, CODES_IN_TABLE)
     return [buildDueTable(context, group), ...makeListPart(choices)]
   })

@@ -14,12 +14,12 @@ const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
 ])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
-/** The opening, cover, filter or shield that a path of the sheet belongs to. */
+/** The path of the opening, cover, filter or shield that contains this path of the sheet. */
 function findOwner(path: string): string {
   return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
 }
 
-/** The place and the drive of a part, shown under its torque. */
+/** The position and the drive of a part, shown under its torque. */
 function writePartNote(context: CardContext, part: PartName): Line {
   const { plan } = context
   const owner = findOwner(part.path)
@@ -67,7 +67,7 @@ function buildFigureRow(context: CardContext, figure: PlannedFigure, index: numb
   }
 }
 
-/** The oil chosen for the ambient temperature, or all permitted oils. */
+/** The oil for the ambient temperature, or all permitted oils. */
 function buildOilRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = buildFigureRow(context, figure, index)
   const oilIndex = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
@@ -82,7 +82,7 @@ function buildOilRow(context: CardContext, figure: PlannedFigure, index: number)
   }
 }
 
-/** The refill of one instance, with the sum of all instances below. */
+/** The refill of one instance, with the total of all instances below it. */
 function buildRefillRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = buildFigureRow(context, figure, index)
   const oilIndex = context.plan.oil.findIndex((oil) => oil.refill === `/figures/${index}`)
@@ -122,7 +122,7 @@ function buildPanel(
   }
 }
 
-/** A panel of figures for each gearcase: refill and oil first, then the torques of the openings, then the others. */
+/** A panel of figures for each gearcase: refill and oil, then the torques of the openings, then the other figures. */
 export function buildFiguresSection(context: CardContext): CardSection {
   const { plan, words } = context
   const panels = new Map<string, IndexedFigure[]>()

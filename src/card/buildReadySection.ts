@@ -103,7 +103,7 @@ function buildFilterItem(context: CardContext, filter: PlannedFilter, index: num
   return { line, notes: [writePart(filter.part, `${pointer}/part`)] }
 }
 
-/** The verdict on a tool or the pan with its reasons; no verdict if it fits. */
+/** The verdict on a tool or the pan, with its reasons. No verdict if it fits. */
 function findToolProblem(
   context: CardContext,
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
@@ -166,7 +166,7 @@ function buildPanItems(context: CardContext): readonly ListItem[] {
   return [{ line, notes: dropEmptyLines([volume, ...details]) }]
 }
 
-/** Whether a supply has a list of its own: the oil with its additive, or the seals with their sealants. */
+/** Whether a supply is in another list: oil and additive, or seals and sealants. */
 function isListedAbove({ oil, seals }: CardContext['plan'], { params }: Reason): boolean {
   const { supply } = params
   if (supply === 'oil' || supply === 'additive') return oil.length > 0

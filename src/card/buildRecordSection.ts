@@ -6,7 +6,7 @@ import { capitalise } from './spans.js'
 
 type BlankField = CardBlanks['fields'][number]
 
-/** Blank lines and choices for every field of a service record that this visit can fill. */
+/** Blank lines and tick boxes for each field of the service record. */
 export function buildRecordSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { blanks } = words
@@ -42,7 +42,7 @@ export function buildRecordSection(context: CardContext): CardSection {
   return { id: 'record', heading: words.sections.record, parts: [visitBlanks, ...gearcaseBlanks, notes] }
 }
 
-/** The fields of one entry, in the order of the work. */
+/** The fields for one gearcase, in the order of the work. */
 function listGearcaseFields(
   { plan, words }: CardContext,
   gearcase: PartName,

@@ -4,7 +4,7 @@ import type { CardSection, CardStep, Line } from './cardParts.js'
 import { capitalise, joinLines, quoteOptionalText, quoteText, writeWords } from './spans.js'
 import { type WrittenLine, writeLine } from './writeLine.js'
 
-/** The lines in order, with a heading before each group of lines on one gearcase. */
+/** The lines in order, with a heading for each group of lines on one gearcase. */
 export function buildStepsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const groups: { readonly gearcase: string; readonly heading: Line; readonly steps: CardStep[] }[] = []
@@ -19,7 +19,7 @@ export function buildStepsSection(context: CardContext): CardSection {
   return { id: 'steps', heading: words.sections.steps, parts }
 }
 
-/** The gearcase of all steps; empty if they are on the machine, or on several gearcases. */
+/** The gearcase of all steps; empty for the machine or several gearcases. */
 function findGearcase({ steps }: WrittenLine): string {
   const [gearcase = '', ...others] = new Set(steps.map(({ step }) => step.part?.gearcase ?? ''))
   return others.length > 0 ? '' : gearcase

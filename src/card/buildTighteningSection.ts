@@ -13,7 +13,7 @@ import {
 } from './spans.js'
 import { writeFigure, writeSecondaryFigures } from './writeFigure.js'
 
-/** Reasons that only repeat what is in other cells of the row. */
+/** Reasons that only repeat other cells of the row. */
 const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
 
 function writeTrueBand(context: CardContext, { trueBand }: PlannedTightening, pointer: string): Line {
@@ -60,7 +60,9 @@ function buildTighteningRow(context: CardContext, tightening: PlannedTightening,
   ]
 }
 
-/** Every tightening of the visit: the printed figure, the wrench, its setting, and the true torque at that setting. */
+/**
+ * Every tightening of the visit: the printed figure, the wrench, its setting, and the actual torque at that setting.
+ */
 export function buildTighteningSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { part, manual, alsoPrinted, wrench, setting, trueBand } = words.columns

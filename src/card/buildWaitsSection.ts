@@ -4,7 +4,7 @@ import type { CardCell, CardSection, CardTable } from './cardParts.js'
 import { roundWaitSeconds } from './roundWaitSeconds.js'
 import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from './spans.js'
 
-/** What the first line already says. */
+/** Reasons that only repeat the first line. */
 const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['service/time-sum', 'service/time-open'])
 
 function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
@@ -27,7 +27,7 @@ function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): C
   ]
 }
 
-/** The waiting times for the hose, the drain, the sealant and the oil level. */
+/** Waiting times for the hose, the drain, the sealant and the oil level. */
 export function buildWaitsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { wait, time, of } = words.columns

@@ -10,7 +10,7 @@ export interface CardContext {
   readonly plan: VisitPlan
   readonly catalogue: Catalogue
   readonly words: CardWords
-  /** `spoken`: figures are written in words. */
+  /** `spoken` writes figures in words. */
   readonly form: 'written' | 'spoken'
 }
 
@@ -67,7 +67,8 @@ export function writeReasons(
 }
 
 /**
- * Cautions of the plan, without those in the head of the card. A caution whose text has a signal word gets none in front.
+ * Cautions of the plan, without those in the head of the card. The word in front is omitted if the text has a signal
+ * word.
  */
 export function writeCautions(
   context: CardContext,
@@ -83,7 +84,7 @@ export function writeCautions(
   })
 }
 
-/** A part such as `drain plug (left)`, with its gearcase in front if no heading names it. */
+/** A part such as `drain plug (left)`, after its gearcase if no heading names that. */
 export function writePart(part: PartName, pointer: JsonPointer, withGearcase = true): Line {
   const gearcase = withGearcase || part.part === undefined ? part.gearcase : undefined
   const names = [
@@ -102,7 +103,7 @@ export function writePart(part: PartName, pointer: JsonPointer, withGearcase = t
   ]
 }
 
-/** The entry of a list of the plan for a pointer such as `/figures/3`. */
+/** The entry of the plan at a pointer such as `/figures/3`. */
 export function findEntry<Name extends 'figures' | 'oil' | 'tightenings' | 'waits'>(
   { plan }: CardContext,
   listName: Name,

@@ -78,14 +78,14 @@ export interface PlannedVisit {
 }
 
 /**
- * The service card of one visit as data: the machine and its variant, the due services and their limits, the figures,
- * tools and supplies, the steps, and the missing facts. Every figure points to its place in the plan, or in the findings
+ * The service card of one visit as data: the machine and its variant, due services and their limits, figures, tools
+ * and supplies, steps, and missing facts. Every figure has a pointer into the plan, or into the findings
  * (`/findings/0`). Empty sections are omitted. To write the card, use {@link renderHtml}, {@link renderMarkdown} or
  * {@link renderText}.
  *
- * @param planned - the result of `planVisit`; its findings are on the card too
+ * @param planned - the result of `planVisit`; the card also shows its findings
  * @param catalogue - the language of the card; import it from `/v1/message/en`
- * @returns plain JSON without a time stamp, so that the same plan gives the same card
+ * @returns plain JSON without a time stamp: the same plan gives the same card
  * @throws TypeError if `planned` has no visit plan, or `catalogue` is not a language
  *
  * @example
@@ -182,7 +182,7 @@ function buildMissingSection(context: CardContext, findings: readonly Finding[])
   }
 }
 
-/** The pages of one source that the figures of this visit name. */
+/** The pages of one source that contain figures of this visit. */
 function writePages({ plan, words }: CardContext, source: string): Line {
   const pages = new Map<string, Line>()
   let confidenceLine: Line = []
@@ -204,7 +204,7 @@ function writePages({ plan, words }: CardContext, source: string): Line {
   return joinLines([pageLine, confidenceLine], ', ')
 }
 
-/** The sources of the figures, with editions and pages, and the sheet. */
+/** The sources of the figures, with editions and pages; then the sheet. */
 function buildSourcesSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { labels } = words

@@ -4,15 +4,15 @@ import type { TorqueDrawing } from '../service/index.js'
 import type { Id } from '../spec/index.js'
 
 /**
- * The origin of a text: the first figure that the manual prints, another that it prints, a calculated one, or a gap (not
+ * The origin of a text: the manual's first figure, another figure of the manual, a calculated figure, or a gap (not
  * stated or not known).
  */
 export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
 
-/** A piece of text. */
+/** A piece of text with its origin. */
 export interface Span {
   readonly text: string
-  /** Pointer into the visit plan; absent for words of the catalogue, which contain no figure. */
+  /** Pointer into the visit plan. Absent for words of the catalogue, which contain no figures. */
   readonly from?: JsonPointer
   readonly tone?: SpanTone
 }
@@ -21,7 +21,7 @@ export type Line = readonly Span[]
 
 export interface CardCell {
   readonly lines: readonly Line[]
-  /** A drawing of torques; the row has the same figures as text. */
+  /** A drawing of torques. The row also has them as text. */
   readonly drawing?: TorqueDrawing
 }
 
@@ -42,7 +42,7 @@ export interface CardList {
   readonly items: readonly { readonly line: Line; readonly notes: readonly Line[] }[]
 }
 
-/** The figures of one gearcase; those for the work are large. */
+/** The figures of one gearcase; the most important ones are large. */
 export interface CardFigurePanel {
   readonly kind: 'plate'
   readonly name: Line
@@ -62,20 +62,20 @@ export interface CardSteps {
   readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
 }
 
-/** `word` is a signal word in front of a sentence that has none. */
+/** A caution. `word` is the signal word for a sentence without one. */
 export interface CardCaution {
   readonly word?: string
-  /** Only about damage, so without the safety alert symbol, which ANSI Z535.6 reserves for injury. */
+  /** Only about damage: no safety alert symbol, which ANSI Z535.6 reserves for injury. */
   readonly notice?: true
   readonly line: Line
 }
 
-/** A line of the order of work: steps that are done in one go, with one box to tick. */
+/** A line of the order of work: steps that are done together, with one box to tick. */
 export interface CardStep {
   readonly number: number
-  /** Ids of the steps, in their order. */
+  /** Ids of the steps, in order. */
   readonly steps: readonly Id[]
-  /** To be read before the first of them. */
+  /** Cautions to read before the first step. */
   readonly cautions: readonly CardCaution[]
   readonly full: Line
   readonly short: Line
@@ -111,11 +111,11 @@ export interface CardModel {
   readonly shortTitle: string
   readonly machine: Line
   readonly about: Line
-  /** The header of the sheet, such as that its data are invented. */
+  /** The header of the sheet, such as a note that its data are invented. */
   readonly header?: Line
   readonly variant: { readonly known: boolean; readonly label: string; readonly lines: readonly Line[] }
   readonly facts: readonly { readonly label: string; readonly value: Line }[]
-  /** Sentences about what has priority over this card: the manual, local codes, licences. */
+  /** What has priority over this card: the manual, local codes, licences. */
   readonly authority: readonly string[]
   readonly cautions: { readonly label: string; readonly cautions: readonly CardCaution[] }
   readonly sections: readonly CardSection[]

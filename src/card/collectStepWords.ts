@@ -24,7 +24,7 @@ type ChoiceName =
   | 'beforeDraining'
   | 'isOther'
 
-/** What the texts of a step are written from: pieces of the plan, and params that choose words. */
+/** The params for the texts of a step: pieces of the plan, and params that choose words. */
 export interface StepWords {
   readonly pieces: Readonly<Partial<Record<PieceName, Line>>>
   readonly choices: Pick<StepParams, ChoiceName>
@@ -44,7 +44,7 @@ interface FoundFigure {
   readonly main: Line
 }
 
-/** The figures of a step, by role. */
+/** The figures of a step by role. */
 function findFigures(
   context: CardContext,
   step: PlannedStep,
@@ -112,7 +112,7 @@ function writeStepFigure(context: CardContext, step: PlannedStep, name: string):
   return writeFigure(context, figureEntry.entry, figureEntry.index).main
 }
 
-/** The sockets of the toolbox for the part of a step: several if the variant decides; empty if one is missing. */
+/** The sockets for the part of a step: several if they depend on the variant, none if the toolbox lacks one. */
 function writeSockets({ plan, words }: CardContext, { part }: PlannedStep): Line {
   const sockets = plan.tools.flatMap(({ kind, for: parts, have }, index) =>
     kind === 'socket' && parts.some(({ path }) => path === part?.path)
@@ -122,7 +122,7 @@ function writeSockets({ plan, words }: CardContext, { part }: PlannedStep): Line
   return sockets.every((socket) => socket.length > 0) ? joinLines(sockets, ` ${words.labels.or} `) : []
 }
 
-/** Collects what the texts of a step are written from; `withGearcase` if no heading names the gearcase. */
+/** Collects the params for the texts of a step. `withGearcase` if no heading names the gearcase. */
 export function collectStepWords(
   context: CardContext,
   step: PlannedStep,

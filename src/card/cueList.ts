@@ -10,24 +10,24 @@ import { writeLine } from './writeLine.js'
 
 /** A part of a presenter's script. */
 export interface Cue {
-  /** The id of the first step of the line; for a caution, the id of its step and a number. */
+  /** The id of the first step of the line. For a caution, the id of its step and a number. */
   readonly id: string
   readonly kind: 'opening' | 'caution' | 'step'
   /** What the camera shows. */
   readonly show: string
   /** What the presenter says, with every value in words. */
   readonly say: string
-  /** Values to show on the screen, as the manual prints them, with their place in the plan. */
+  /** Values to show on the screen, as the manual prints them, with pointers into the plan. */
   readonly screen: readonly Span[]
   readonly from: JsonPointer
-  /** Time to say it, in whole seconds. */
+  /** Speaking time in whole seconds. */
   readonly seconds: number
 }
 
 const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
 
-/** Pieces for the screen; names of parts are only spoken. */
+/** Pieces for the screen. Names of parts are only spoken. */
 const SCREEN_PIECES = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
 function estimateSeconds(say: string): number {
@@ -36,12 +36,12 @@ function estimateSeconds(say: string): number {
 }
 
 /**
- * A presenter's script for the visit: for each line of steps, what the camera shows, what the presenter says, with figures in
- * words, and the figures on the screen. For a card for the work, use {@link cardModel}.
+ * A presenter's script for the visit. Each line of steps has a camera shot, the spoken text with figures in
+ * words, and the figures on the screen. For a card for the technician, use {@link cardModel}.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script
- * @returns the cues in the order of work; cautions come before their line
+ * @returns the cues in the order of work, with cautions before their line
  * @throws TypeError if `plan` is not a visit plan, or `catalogue` is not a language
  *
  * Source: house rule: 140 words a minute and a minimum of three seconds, slow enough to follow during the work.

@@ -5,8 +5,8 @@ const CLOSE_MARK = '\ue001'
 const FIRST_PLACEHOLDER = 0xe100
 
 /**
- * Inserts pieces of the plan into texts of the catalogue and keeps their pointers: the texts get a private character for
- * each piece, and the finished sentences are split at these characters.
+ * Inserts pieces of the plan into texts of the catalogue and keeps their pointers. Each piece is a private character
+ * in the text; the finished sentence is split at these characters.
  */
 export function insertSpans<Key extends string>(
   pieces: Readonly<Partial<Record<Key, Line>>>,

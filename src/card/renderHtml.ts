@@ -8,7 +8,7 @@ import { CARD_STYLE } from './html/style.js'
 import { requireCard } from './requireCard.js'
 import { joinSpans } from './spans.js'
 
-/** No script and no requests, so that the card can be opened from any file share. */
+/** Forbids scripts and requests: the card opens safely from any file share. */
 const CONTENT_POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 
 function renderHead(card: CardModel) {
@@ -70,14 +70,14 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
 
 /**
  * Writes the card as one HTML file, for printing on A4 or Letter and for small screens. It includes its styles and
- * drawings, has no script, requests nothing, and is legible in black and white. Every figure has its pointer into the
- * plan in `data-from`.
+ * drawings, has no script, requests nothing, and is legible in black and white. The attribute `data-from` has the
+ * pointer of each figure into the plan.
  *
  * @param card - from {@link cardModel}
- * @returns a whole HTML document; names from the sheet are escaped
+ * @returns a complete HTML document; names from the sheet are escaped
  * @throws TypeError if `card` is not a card
  *
- * Source: layout by WCAG 2.2, level AA, as far as a document can meet it; from memory.
+ * Source: WCAG 2.2, level AA, as far as it applies to a document; from memory.
  *
  * @example
  * ```ts

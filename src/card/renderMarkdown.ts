@@ -14,7 +14,7 @@ const list = (children: ListItem[]): RootContent => {
   return { type: 'list', ordered: false, spread: false, children }
 }
 
-/** Gaps are bold, everything else is plain. */
+/** Gaps are bold, all other text is plain. */
 function renderLine(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
@@ -78,7 +78,7 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
 }
 
 /**
- * Writes the card as Markdown with the tables and check boxes of GitHub. Cautions come before their step.
+ * Writes the card as GitHub Markdown, with tables and check boxes. Cautions are before their step.
  *
  * @param card - from {@link cardModel}
  * @returns Markdown; markup in names from the sheet is escaped

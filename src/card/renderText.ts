@@ -5,7 +5,7 @@ import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
 
-/** Wrapped lines of text; the first begins with `lead`, the others are indented by its width. */
+/** Wrapped lines. The first begins with `prefix`; the others are indented by its width. */
 const wrapLines = (prefix: string, text: string) => wrapText(text, WIDTH, prefix, ' '.repeat(prefix.length))
 
 function renderRow(cells: readonly CardCell[], columns: readonly string[]): string[] {
@@ -75,10 +75,10 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
 }
 
 /**
- * Writes the card as plain text of 80 columns, for a terminal or a message. A number and its unit are always on one line.
+ * Writes the card as plain text in 80 columns, for a terminal or a message. A number and its unit stay on one line.
  *
  * @param card - from {@link cardModel}
- * @returns lines of at most 80 characters, except for a single longer word
+ * @returns lines of at most 80 characters; only a single word may be longer
  * @throws TypeError if `card` is not a card
  *
  * @example

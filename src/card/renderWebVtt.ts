@@ -13,12 +13,13 @@ const escapeText = (text: string) =>
   cleanText(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
 
 /**
- * Writes the script as WebVTT captions: the spoken text, and below it the values on the screen. The cues follow one another
+ * Writes the script as WebVTT captions: the spoken text, then the values on the screen. The cues follow each other
  * without gaps; adjust their times to the recording.
  *
  * @param cues - from {@link cueList}; at least 1 s each
  * @returns a WebVTT file; markup in names from the sheet is escaped
- * @throws TypeError if `cues` is not a list of cues, RangeError if `seconds` of a cue is not a whole number of 1 or more
+ * @throws TypeError if `cues` is not a list of cues, RangeError if `seconds` of a cue is not a whole number of 1 or
+ *   more
  *
  * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
  *

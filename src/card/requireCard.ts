@@ -47,7 +47,7 @@ const CARD_SHAPE: Shape = {
   marks: { pictures: { '*': 'string' }, legend: { '*': 'string' } },
 }
 
-/** Throws a TypeError that names the place if `card` is not a result of {@link cardModel}. */
+/** Throws a TypeError that names the wrong field if `card` is not a result of {@link cardModel}. */
 export function requireCard(card: CardModel): void {
   const advice = 'pass the result of cardModel'
   if (card?.kind !== 'service-card')

@@ -13,7 +13,7 @@ const LIMIT_SHAPE = {
   'overdueAfter?': POINT_SHAPE,
 } as const
 
-/** The objects and lists of a plan that a card reads; texts are checked later. */
+/** The objects and lists of a plan that a card reads. Strings are checked later. */
 const PLAN_SHAPE: Shape = {
   machine: { sheet: {}, identity: {}, variant: { reasons: [{}] } },
   'ambient?': QUANTITY_SHAPE,
@@ -60,7 +60,7 @@ const PLAN_SHAPE: Shape = {
   sources: { '*': {} },
 }
 
-/** Throws a TypeError that names the place if `plan` is not a visit plan. */
+/** Throws a TypeError that names the wrong field if `plan` is not a visit plan. */
 export function requirePlan(name: string, plan: VisitPlan): void {
   const advice = 'pass the result of planVisit'
   if (plan?.kind !== 'visit-plan')

@@ -4,7 +4,7 @@ import type { CardWords, Catalogue } from '../message/index.js'
 const repeatShape = (shape: Shape, names: readonly (keyof CardWords)[]): Record<string, Shape> =>
   Object.fromEntries(names.map((name) => [name, shape]))
 
-/** The shape of the words that a card or a script reads; missing texts are found later. */
+/** The shape of the catalogue for a card or a script. Missing texts are found later. */
 const buildWordsShape = (): Shape => ({
   language: 'string',
   marks: { decimal: 'string', group: 'string' },
@@ -50,7 +50,7 @@ const buildWordsShape = (): Shape => ({
   },
 })
 
-/** Throws a TypeError that names the place if `catalogue` is not a language of the library. */
+/** Throws a TypeError that names the wrong field if `catalogue` is not a language of the library. */
 export function requireWords(catalogue: Catalogue): void {
   requireShape('catalogue', catalogue, buildWordsShape(), 'import it, such as en of /v1/message/en')
 }

@@ -7,7 +7,7 @@ const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
   'steps',
   'missing',
 ])
-/** The column of the tightening table with the figure in other units. */
+/** The column of the tightening table with figures in other units. */
 const OTHER_UNITS_COLUMN = 2
 
 function shortenTable(table: CardTable): CardTable {
@@ -34,7 +34,10 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
   return [part]
 }
 
-/** The card for a technician who knows this job on this machine: figures, settings, short steps with cautions, and gaps. */
+/**
+ * The short card, for a technician who knows this job on this machine: figures, settings, short steps with cautions,
+ * gaps.
+ */
 export function shortenCard(card: CardModel): CardModel {
   requireCard(card)
   return {

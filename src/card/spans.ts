@@ -7,17 +7,17 @@ export function writeWords(text: string): Line {
   return text === '' ? [] : [{ text }]
 }
 
-/** Text from the plan on one line, with a pointer to its place. */
+/** Text from the plan on one line, with its pointer. */
 export function quoteText(text: string, pointer: JsonPointer, tone?: SpanTone): Line {
   return [{ text: cleanText(text), from: pointer, ...(tone !== undefined && { tone }) }]
 }
 
-/** Text from the plan; empty if the plan does not have it. */
+/** Text from the plan; empty if it is not in the plan. */
 export function quoteOptionalText(text: string | undefined, pointer: JsonPointer, tone?: SpanTone): Line {
   return text === undefined ? [] : quoteText(text, pointer, tone)
 }
 
-/** A line after a label and a colon; empty if the line is empty. */
+/** A label, a colon and the line; empty if the line is empty. */
 export function addLabel(label: string, line: Line): Line {
   return line.length === 0 ? [] : [...writeWords(`${label}: `), ...line]
 }
@@ -31,7 +31,7 @@ export function joinLines(lines: readonly Line[], separator: string): Line {
   return dropEmptyLines(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
 }
 
-/** The line with a capital as its first letter. */
+/** The line with a capital first letter. */
 export function capitalise(line: Line): Line {
   const [first, ...otherSpans] = line
   if (first === undefined) return line
@@ -43,7 +43,7 @@ export function makeCell(...lines: readonly Line[]): CardCell {
   return { lines: dropEmptyLines(lines) }
 }
 
-/** A list as a part of a section; no part if the list is empty. */
+/** A list as a part of a section; nothing if the list is empty. */
 export function makeListPart(
   items: readonly (Line | CardList['items'][number])[],
   options: Partial<Pick<CardList, 'heading' | 'box' | 'picture'>> = {},

@@ -1,6 +1,6 @@
 /**
- * Breaks text at spaces into lines of at most `width` characters, but not at no-break spaces. A longer word is alone on its
- * line.
+ * Breaks text at spaces into lines of at most `width` characters, but not at no-break spaces. A longer word gets its
+ * own line.
  */
 export function wrapText(text: string, width: number, firstPrefix: string, nextPrefix: string): string[] {
   const lines: string[] = []

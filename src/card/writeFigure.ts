@@ -21,11 +21,11 @@ import { writeInterval } from './writeInterval.js'
 
 /** A figure of the sheet on a card. */
 export interface FigureLines {
-  /** The first printed figure, or the gap. */
+  /** The first printed figure, or a gap. */
   readonly main: Line
   /** Other printed figures. */
   readonly alsoPrinted: readonly Line[]
-  /** Figures calculated from the printed one. */
+  /** Figures calculated from the first one. */
   readonly computed: readonly Line[]
   /** Conditions of the figure. */
   readonly notes: readonly Line[]
@@ -38,7 +38,7 @@ const makeFigureLines = (main: Line, notes: readonly Line[] = []): FigureLines =
   notes,
 })
 
-/** The lines next to the first printed figure: other printed figures and, with a mark, calculated ones. */
+/** The lines after the first figure: other printed figures, then calculated ones with a mark. */
 export function writeSecondaryFigures(
   { words }: CardContext,
   { alsoPrinted, computed }: FigureLines,
@@ -68,7 +68,9 @@ export function writeTurns(context: CardContext, turns: TurnsTightening, pointer
   )
 }
 
-/** A printed value: the characters of the manual if the sheet has them, else the figures in the style of the language. */
+/**
+ * A printed value: the manual's characters if the sheet has them, otherwise the figures in the style of the language.
+ */
 export function writeValue(
   context: CardContext,
   value: PrintedValue<Unit>,
@@ -179,7 +181,7 @@ export function writeSeal({ words }: CardContext, seal: Seal, pointer: JsonPoint
   return joinLines(lines, ', ')
 }
 
-/** The number to buy, and the one that it supersedes. */
+/** The number to buy and the one that it supersedes. */
 export function writePartNumber(
   { partNumber, supersededBy }: NumberedPart,
   pointer: JsonPointer,
@@ -222,8 +224,8 @@ function writeLeaf(context: CardContext, leaf: Leaf, pointer: JsonPointer, isFil
 }
 
 /**
- * A figure of the plan on a card: the first printed figure, other printed ones, and calculated ones. For a gap, its kind and
- * the candidates.
+ * A figure of the plan on a card: the first printed figure, other printed figures, and calculated ones. For a gap:
+ * its kind and the candidates.
  */
 export function writeFigure(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const pointer = `/figures/${index}`

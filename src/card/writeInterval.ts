@@ -5,7 +5,7 @@ import type { CardContext } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { joinLines, quoteText } from './spans.js'
 
-/** A period in words: `P6M` becomes `6 months`. A text that is not a period is not changed. */
+/** A period in words: `P6M` becomes `6 months`. Other text is unchanged. */
 export function writePeriod({ words }: CardContext, period: string, pointer: JsonPointer): Line {
   const match = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
   if (match === null || period === 'P') return quoteText(period, pointer)

@@ -8,7 +8,7 @@ import { capitalise, joinLines, writeWords } from './spans.js'
 
 type TextStep = StepParams & { readonly do: PlannedStep['do'] }
 
-/** A line of the plan with its steps, and the function that writes its texts. */
+/** The steps of one line of the plan, and the function that writes its texts. */
 export interface WrittenLine {
   readonly steps: readonly { readonly step: PlannedStep; readonly index: number }[]
   /** The pieces of the plan in each step. */
@@ -16,7 +16,7 @@ export interface WrittenLine {
   readonly writeText: (form: 'full' | 'short' | 'show') => Line
 }
 
-/** The texts of a line: of steps that the catalogue has one text for, that one; of the others, each its own. */
+/** The texts of a line. Steps with a joint text in the catalogue share it; each other step has its own. */
 function writeTexts({ catalogue }: CardContext, steps: readonly TextStep[], form: 'full' | 'short' | 'show') {
   const texts: string[] = []
   for (let stepIndex = 0; stepIndex < steps.length; ) {
@@ -29,7 +29,7 @@ function writeTexts({ catalogue }: CardContext, steps: readonly TextStep[], form
   return [...new Set(texts)]
 }
 
-/** The text that joins most of these steps from the first. */
+/** The text that joins the most steps, starting with the first. */
 function findJointText(lines: readonly LineText[], steps: readonly TextStep[], form: 'full' | 'short') {
   let longest: { readonly text: string; readonly count: number } | undefined
   for (const { joins, many, [form]: write } of lines) {
@@ -53,9 +53,9 @@ export function writeLine(
   const steps = line.steps.map((id) => {
     const index = plan.steps.findIndex((planStep) => planStep.id === id)
     const step = plan.steps[index]
-    if (step === undefined) throw new RangeError(`plan.lines must be of steps of the plan, got ${id}`)
+    if (step === undefined) throw new RangeError(`plan.lines must contain ids of plan.steps, got ${id}`)
     if (!Object.hasOwn(catalogue.steps, step.do))
-      throw new RangeError(`plan.steps[${index}].do must be an action that has a text`)
+      throw new RangeError(`plan.steps[${index}].do must be an action with a text`)
     return { step, index }
   })
   const isOnSeveralGearcases = new Set(steps.map(({ step }) => step.part?.gearcase)).size > 1

@@ -8,7 +8,7 @@ import type { MeterReading } from '../spec/index.js'
 export interface ImportedMachine {
   /** Pointer into the input. */
   readonly path: string
-  /** The sender's names for the machine; the caller finds the log. */
+  /** The sender's data about the machine. The caller finds the log. */
   readonly header: {
     readonly make?: string
     readonly model?: string
@@ -20,7 +20,7 @@ export interface ImportedMachine {
   readonly distance?: { readonly unit: DistanceUnit; readonly readings: readonly MeterReading[] }
 }
 
-/** The codes of findings in a sender's answer. */
+/** The codes of findings about a sender's answer. */
 export type ImportCodes = Pick<
   IntervalCodes,
   Extract<keyof IntervalCodes, `interval/import-${string}`> | 'interval/reading-out-of-bounds'
@@ -33,14 +33,14 @@ export interface ImportedReadings {
 
 /**
  * Reads hours and distance from fleet telematics answers in the shape of ISO/TS 15143-3, to add them to machine logs.
- * Takes the parsed JSON: a fleet, a list of equipment, or one machine; each meter once or as a series. Senders use
- * different capitals, so keys are compared without regard to them; two such keys with different values are refused.
+ * Takes the parsed JSON: a fleet, a list of equipment, or one machine; each meter once or as a series. Capitals in
+ * keys are ignored, since senders differ. Two keys that differ only in capitals are refused if their values differ.
  *
- * @param input - parsed JSON, anything
- * @param options - `edition` that the sender follows, `2016` or `2020`; it is named in the result and changes nothing else
- * @returns readings sorted by date; the date is the one in the sender's time stamp. A value or unit that cannot be used is
- *   left out and reported (`interval/import-…`); nothing is guessed. Not ok if no machine is found
- * @throws TypeError or RangeError if `edition` is neither
+ * @param input - parsed JSON of any shape
+ * @param options - `edition` of the standard that the sender follows, `2016` or `2020`; it only appears in the result
+ * @returns readings sorted by date, taken from the sender's time stamp. A value or unit that cannot be used is left
+ *   out and reported (`interval/import-…`), never guessed. Not ok if no machine is found
+ * @throws TypeError or RangeError if `edition` is not one of them
  *
  * Source: field names of ISO/TS 15143-3 in public samples (`CumulativeOperatingHours`, `Distance`, `OdometerUnits`).
  *
@@ -68,7 +68,7 @@ export function importReadings(
     const finding = { code, severity: 'error', document: { kind: 'text' }, path, params }
     findings.push(finding as Finding<ImportCodes>)
   }
-  /** The value of a key, without regard to capitals. */
+  /** The value of a key; capitals are ignored. */
   const getField = (object: object, path: string, ...names: string[]): unknown => {
     let match: { readonly key: string; readonly value: unknown } | undefined
     for (const [key, value] of Object.entries(object)) {

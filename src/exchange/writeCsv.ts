@@ -1,6 +1,6 @@
 /**
- * Rows as CSV (RFC 4180, from memory), for a table program. A text that such a program would read as a formula gets an apostrophe in
- * front (practice of OWASP, "CSV Injection", from memory).
+ * Rows as CSV (RFC 4180, from memory), for a spreadsheet. A text that a spreadsheet would read as a formula gets an
+ * apostrophe in front (practice of OWASP, "CSV Injection", from memory).
  */
 export function writeCsv(rows: readonly (readonly (string | number | undefined)[])[]): string {
   return rows.map((row) => `${row.map(writeCell).join(',')}\r\n`).join('')

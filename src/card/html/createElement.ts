@@ -2,7 +2,7 @@ import type { Element, ElementContent, Properties } from 'hast'
 
 type Child = ElementContent | string | undefined | readonly (ElementContent | string | undefined)[]
 
-/** An HTML element; strings become text, which is escaped later. `p.note` has the class `note`. */
+/** An HTML element. Strings become text and are escaped later. `p.note` has the class `note`. */
 export function createElement(name: string, properties: Properties, ...children: readonly Child[]): Element {
   const [tagName = '', ...className] = name.split('.')
   const content = children
@@ -13,7 +13,7 @@ export function createElement(name: string, properties: Properties, ...children:
   return { type: 'element', tagName, properties: allProperties, children: content }
 }
 
-/** An element without properties except its class. */
+/** An element with a class at most. */
 export function createTag(name: string, ...children: readonly Child[]): Element {
   return createElement(name, {}, ...children)
 }

@@ -7,8 +7,8 @@ const HEIGHT = 30
 const MARGIN = 10
 
 /**
- * Draws the permitted torque as an open bar (a line for a nominal without tolerance), the true band as a full bar, and the
- * setting as a pointer. It is hidden from screen readers, since the row has the same figures as text.
+ * Draws the permitted torque as an open bar (a line for a nominal without tolerance), the actual torque as a solid
+ * bar, and the setting as a triangle. Hidden from screen readers, since the row has the same figures as text.
  */
 export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Element {
   const values = [stated.low, stated.high, stated.aim, trueBand.low, trueBand.high, setting].filter(
@@ -41,7 +41,7 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Elemen
   )
 }
 
-/** The three signs of the drawing with their words. */
+/** The three signs of the drawing and their meaning. */
 export function drawTorqueLegend(legend: { allowed: string; trueBand: string; setting: string }): Element {
   const drawSign = (d: string, isFilled: boolean, word: string) => {
     const [inside, strokeWidth] = isFilled ? ['currentColor', '0'] : ['none', '1.5']

@@ -2,7 +2,7 @@ import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
 import { createElement, createTag } from './createElement.js'
 
-/** A line drawing in its view box: paths of thin and thick lines, and filled paths. */
+/** A line drawing: its view box, paths of thin and thick lines, and filled paths. */
 interface Drawing {
   readonly box: string
   readonly thin?: string
@@ -37,7 +37,7 @@ const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
   },
 }
 
-/** A small drawing with its meaning in words for readers who cannot see it. */
+/** A small drawing, with its meaning in words for screen readers. */
 export function drawPicture(name: PictureName, meaning: string): Element {
   const { box, thin, thick, filled } = DRAWINGS[name]
   const roundEnds = { strokeLinejoin: 'round', strokeLinecap: 'round' }

@@ -9,7 +9,7 @@ const TONE_CLASSES: Readonly<Record<SpanTone, string>> = {
   gap: 'gap',
 }
 
-/** A line of the card; text from the plan has a pointer to its place. */
+/** A line of the card. Text from the plan has its pointer. */
 export function renderLine(line: Line): ElementContent[] {
   return line.map(({ text, from, tone }) => {
     if (from === undefined) return { type: 'text', value: text }
@@ -18,7 +18,7 @@ export function renderLine(line: Line): ElementContent[] {
   })
 }
 
-/** Lines, each in a block. */
+/** Each line in a block. */
 export function renderLines(lines: readonly Line[], className: string): ElementContent[] {
   return lines.map((line) => createTag(`div.${className}`, renderLine(line)))
 }

@@ -28,7 +28,7 @@ function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): Eleme
   ]
 }
 
-/** A table with explicit roles, since the block layout on narrow screens removes them. */
+/** A table with explicit roles: the block layout on narrow screens removes the implicit ones. */
 function renderTable({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
   const renderTableCell = (cell: CardCell, index: number): Element => {
     if (index === 0) return createElement('th', { scope: 'row', role: 'rowheader' }, renderCell(cell))

@@ -1,4 +1,4 @@
-/** The style of the card. No meaning depends only on colour, and tints are not printed. */
+/** The style of the card. No meaning depends on colour alone. Tints are not printed. */
 export const CARD_STYLE = `
 :root{--ink:#12181b;--soft:#46525a;--line:#86929a;--tint:#eaf0f0;--deep:#0b4851;--warn:#fff1c4;color-scheme:light}
 *{box-sizing:border-box}
