@@ -4,9 +4,9 @@ import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
 import {
   type Drive,
+  formatOilName,
   type Leaf,
   type NumberedPart,
-  nameOil,
   type OilsStated,
   type PrintedValue,
   type Seal,
@@ -147,7 +147,7 @@ function writeOils(context: CardContext, { choices }: OilsStated, pointer: JsonP
       limitedSlip === 'required' || limitedSlip === 'not permitted' ? slipWords[limitedSlip] : undefined
     return joinLines(
       [
-        quoteText(nameOil(choice), choicePointer, 'printed'),
+        quoteText(formatOilName(choice), choicePointer, 'printed'),
         ambient === undefined ? [] : writeValue(context, ambient, `${choicePointer}/ambient`),
         quoteOptionalText(slip, `${choicePointer}/limitedSlip`),
       ],

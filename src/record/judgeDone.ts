@@ -1,5 +1,5 @@
 import type { Reason } from '../base/index.js'
-import { isOilOut, type RecordEntry, type ServiceRecord, type SpecSheet } from '../spec/index.js'
+import { isDrainOpened, type RecordEntry, type ServiceRecord, type SpecSheet } from '../spec/index.js'
 import { type RecordCodes, recordReason } from './codes.js'
 
 /**
@@ -24,7 +24,7 @@ export function judgeDone(
   const params = { gearcase: gearcase.name }
   if (task === 'check')
     return level === 'not checked' ? recordReason('record/level-not-looked-at', params) : undefined
-  if (!isOilOut(record, entry, gearcase)) return recordReason('record/oil-not-out', params)
+  if (!isDrainOpened(record, entry, gearcase)) return recordReason('record/oil-not-out', params)
   const isOilIn = refilled === undefined ? level === 'at the mark' || level === 'above' : refilled.value > 0
   return isOilIn ? undefined : recordReason('record/oil-not-in', params)
 }

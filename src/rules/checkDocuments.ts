@@ -4,12 +4,12 @@ import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
 import { resolveRecords, type SpecSheet } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { DocumentCodes } from './codes.js'
-import { comparePlaces } from './comparePlaces.js'
-import { placeInTexts } from './placeInTexts.js'
+import { comparePointers } from './comparePointers.js'
+import { listSubjects, type Subject } from './listSubjects.js'
+import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
 import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
-import { type Subject, setSubjects } from './setSubjects.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
@@ -49,8 +49,11 @@ export function checkDocuments<House extends AnyRule = never>(
 ): readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[] {
   requireSet(set, circumstances)
   const rules = [...allRules, ...houseRules]
-  const found = setSubjects(set, circumstances).flatMap((subject) => {
-    const allFindings: readonly Finding[] = [...runRules(subject, rules), ...findInMetersAndSteps(subject)]
+  const found = listSubjects(set, circumstances).flatMap((subject) => {
+    const allFindings: readonly Finding[] = [
+      ...runRules(subject, rules),
+      ...findMeterAndProcedureMistakes(subject),
+    ]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
       document.kind === 'spec-sheet'
@@ -61,33 +64,40 @@ export function checkDocuments<House extends AnyRule = never>(
       input: { ...subject.input, facts: { ...circumstances, unusedWaivers } },
     }
     const waiverFindings = runRules(waiverSubject, [waiverWithoutFinding])
-    return [...findings, ...waiverFindings].sort((one, other) =>
-      comparePlaces(document, one.path, other.path),
+    return [...findings, ...waiverFindings].sort((first, second) =>
+      comparePointers(document, first.path, second.path),
     )
   })
   // The type of a list of rules does not keep the params of each code; each rule is checked at its definition.
-  return placeInTexts(found, set) as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
+  return moveFindings(found, set) as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }
 
 /** Lowers waived findings to `info`, with the reason of the waiver, and lists the places of unused waivers. */
 function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   const waivers = sheet.waivers ?? []
-  const used = new Set<number>()
-  const waived = findings.map((finding): Finding => {
-    const place = waivers.findIndex(
+  const usedIndexes = new Set<number>()
+  const findingsWithWaivers = findings.map((finding): Finding => {
+    const index = waivers.findIndex(
       ({ code, path }) =>
         path === finding.path && (code === finding.code || RETIRED_CODES[code] === finding.code),
     )
-    const waiver = waivers[place]
+    const waiver = waivers[index]
     if (waiver === undefined) return finding
-    used.add(place)
-    return { ...finding, severity: 'info', waived: { path: `/waivers/${place}`, reason: waiver.reason } }
+    usedIndexes.add(index)
+    return {
+      ...finding,
+      severity: 'info',
+      waived: { path: `/waivers/${index}`, reason: waiver.reason },
+    }
   })
-  return { findings: waived, unusedWaivers: [...waivers.keys()].filter((place) => !used.has(place)) }
+  return {
+    findings: findingsWithWaivers,
+    unusedWaivers: [...waivers.keys()].filter((index) => !usedIndexes.has(index)),
+  }
 }
 
 /** The findings of `validateProcedure` for a procedure whose sheet is in the set, and of `readMeters` for a log. */
-function findInMetersAndSteps({
+function findMeterAndProcedureMistakes({
   input: { document, sheet },
   inside,
 }: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {
@@ -99,6 +109,6 @@ function findInMetersAndSteps({
         ? validateProcedure(document, sheet.document)
         : []
   const { name } = inside
-  const reference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
-  return found.map((finding) => ({ ...finding, document: reference }))
+  const documentReference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
+  return found.map((finding) => ({ ...finding, document: documentReference }))
 }

@@ -2,11 +2,11 @@ import type { Finding } from '../base/index.js'
 import { requireDocument, resolveRecords, type ServiceRecord } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { RuleCodes } from './codes.js'
-import { placeInTexts } from './placeInTexts.js'
+import { createSubjectMaker, type Subject } from './listSubjects.js'
+import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
 import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
-import { type Subject, subjectMaker } from './setSubjects.js'
 
 /** The findings of one record, in the order of the list of rules. */
 export function checkRecordRules(
@@ -17,7 +17,7 @@ export function checkRecordRules(
   requireDocument('record.document', record?.document, 'service-record')
   requireSet(set, circumstances)
   const findings = findInRecord(record, set, circumstances)
-  return placeInTexts(findings, { ...set, records: [record] }) as readonly Finding<RuleCodes>[]
+  return moveFindings(findings, { ...set, records: [record] }) as readonly Finding<RuleCodes>[]
 }
 
 /** What a correction says of the machine is judged in the record that it corrects. */
@@ -26,24 +26,31 @@ function findInRecord(
   set: DocumentSet,
   circumstances: Circumstances,
 ): readonly Finding[] {
-  const prepare = subjectMaker(set, circumstances)
-  const run = (subject: Subject) => runRules(subject, allRules)
+  const makeSubject = createSubjectMaker(set, circumstances)
+  const runAllRules = (subject: Subject) => runRules(subject, allRules)
   const { document } = record
-  const subject = prepare(record)
+  const subject = makeSubject(record)
   const { log } = subject.input
-  if (document.corrects === undefined || log === undefined) return run(subject)
-  const own = run({ ...subject, input: { ...subject.input, record: { entries: [], tightenings: [] } } })
+  if (document.corrects === undefined || log === undefined) return runAllRules(subject)
+  const ownFindings = runAllRules({
+    ...subject,
+    input: { ...subject.input, record: { entries: [], tightenings: [] } },
+  })
   const records = log.records.filter(({ id }) => id !== document.id)
   const resolved = resolveRecords([...records, document])
   const { root } = resolved.at(-1) ?? {}
   const corrected = root === undefined ? undefined : resolved[root]
-  if (corrected === undefined) return own
+  if (corrected === undefined) return ownFindings
   const { places } = corrected
   const prefix = `/records/${records.length}`
-  const found = run({ ...prepare({ document: corrected.record }), inside: record, places }).flatMap(
-    (finding) =>
-      finding.path.startsWith(`${prefix}/`) ? { ...finding, path: finding.path.slice(prefix.length) } : [],
+  const correctedFindings = runAllRules({
+    ...makeSubject({ document: corrected.record }),
+    inside: record,
+    places,
+  }).flatMap((finding) =>
+    finding.path.startsWith(`${prefix}/`) ? { ...finding, path: finding.path.slice(prefix.length) } : [],
   )
-  const isOwn = ({ code, path }: Finding) => own.some((one) => one.code === code && one.path === path)
-  return [...own, ...found.filter((finding) => !isOwn(finding))]
+  const isOwnFinding = ({ code, path }: Finding) =>
+    ownFindings.some((ownFinding) => ownFinding.code === code && ownFinding.path === path)
+  return [...ownFindings, ...correctedFindings.filter((finding) => !isOwnFinding(finding))]
 }

@@ -13,30 +13,30 @@ import type {
 } from '../quantity/index.js'
 import type { OpeningRole, PrintedValue, UnmeasuredTightening } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
-import type { SerialMistake } from './lookup/serialMistake.js'
-import type { ReferredPart } from './lookup/sheetReferences.js'
+import type { SerialMistake } from './lookup/findSerialMistake.js'
+import type { ReferenceTarget } from './lookup/listSheetReferences.js'
 
 /** A quantity in params; a type, since an interface is not assignable to `Params`. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
 type Millilitres = Amount<'mL'>
 type Volume = Amount<VolumeUnit>
 type Torque = Amount<TorqueUnit>
-type TwoPrinted = { readonly first: PrintedValue; readonly second: PrintedValue }
+type PrintedPair = { readonly first: PrintedValue; readonly second: PrintedValue }
 /** A reason from another function, in params. */
-type Because = { readonly code: string; readonly params: Params }
+type ReasonParams = { readonly code: string; readonly params: Params }
 /** A name that does not exist, with the first existing names, the number of others, and the name probably meant. */
-type WrongName = {
+type UnknownName = {
   readonly id: string
   readonly known: readonly string[]
   readonly more: number
   readonly meant: string | undefined
 }
-type Printed = { readonly value: Figure; readonly unit: Unit }
-type BoltLoad = {
+type PrintedFigure = { readonly value: Figure; readonly unit: Unit }
+type BoltLoadParams = {
   part: string
   thread: string
   propertyClass: string
-  torque: Printed
+  torque: PrintedFigure
   load: Amount<'N'>
   proof: Amount<'N'>
 }
@@ -45,7 +45,7 @@ type BoltLoad = {
 export interface RuleCodes {
   // spec: sheets, and documents that name a sheet
   'spec/condition-empty': { holds: 'always' | 'never' }
-  'spec/dangling-reference': { to: ReferredPart } & WrongName
+  'spec/dangling-reference': { to: ReferenceTarget } & UnknownName
   'spec/id-used-twice': { kind: string; id: string }
   'spec/instances-without-per': { gearcase: string; count: number }
   'spec/limits-reversed': { min: Figure; max: Figure; unit: Unit }
@@ -60,11 +60,11 @@ export interface RuleCodes {
   'spec/part-supersedes-itself': { partNumber: string; numbers: readonly string[] }
   'spec/period-as-hours': { hours: Figure; months: number }
   'spec/serial-range-wrong': { what: SerialMistake; prefix?: string; from?: string; to?: string }
-  'spec/sheet-not-found': WrongName
+  'spec/sheet-not-found': UnknownName
   'spec/sheet-of-other-revision': { id: string; revision: string; known: readonly string[] }
   'spec/tolerance-too-large': { value: Figure; minus: Figure; plus: Figure; unit: Unit }
   'spec/unit-of-other-measure': { unit: Unit; measure: Measure; required: Measure }
-  'spec/unknown-variant': WrongName
+  'spec/unknown-variant': UnknownName
   'spec/variants-overlap': { variant: string; with: string }
   'spec/support-on-another-axle': { gearcase: string; axle: string; lifted: readonly string[] }
   'spec/waiver-without-finding': { code: string; waived: string }
@@ -82,15 +82,15 @@ export interface RuleCodes {
   'spec/model-year-gap': { from: number; to: number }
   'spec/override-equals-base': { target: string }
   // quantity, thread, torque
-  'quantity/interval-distances-differ': { first: Printed; second: Printed }
-  'quantity/second-unit-disagrees': TwoPrinted & {
+  'quantity/interval-distances-differ': { first: PrintedFigure; second: PrintedFigure }
+  'quantity/second-unit-disagrees': PrintedPair & {
     missPercent: number | undefined
     how: 'miss' | 'differ' | 'not-comparable'
   }
-  'quantity/second-unit-slip': TwoPrinted & { slip: FigureSlip; ratio: string }
-  'quantity/distance-converted-wrong-way': { first: Printed; second: Printed }
-  'thread/designation-unreadable': { thread: string; part: string; because: Because | null }
-  'torque/above-proof-load': BoltLoad
+  'quantity/second-unit-slip': PrintedPair & { slip: FigureSlip; ratio: string }
+  'quantity/distance-converted-wrong-way': { first: PrintedFigure; second: PrintedFigure }
+  'thread/designation-unreadable': { thread: string; part: string; because: ReasonParams | null }
+  'torque/above-proof-load': BoltLoadParams
   'torque/fill-and-drain-swapped': { gearcase: string; fill: PrintedValue; drain: PrintedValue }
   'torque/slip-at-plug': {
     part: string
@@ -100,21 +100,21 @@ export interface RuleCodes {
     becomes: Torque
     meant: TorqueUnit | undefined
   }
-  'torque/stages-not-rising': { part: string; before: Printed; step: Printed }
+  'torque/stages-not-rising': { part: string; before: PrintedFigure; step: PrintedFigure }
   'torque/turns-on-parallel-thread': { part: string; thread: string }
   'torque/large-for-drive': { part: string; drive: string; torque: PrintedValue; limit: Torque }
   'torque/turns-reversed': { part: string; min: Figure; max: Figure }
-  'torque/small-for-class': BoltLoad
+  'torque/small-for-class': BoltLoadParams
   'torque/fill-and-drain-far-apart': { gearcase: string; high: PrintedValue; low: PrintedValue }
   'torque/implausible-angle': { part: string; angle: PrintedValue }
   'torque/implausible-turns': { part: string; turns: Figure }
   'torque/unknown-class': { part: string; propertyClass: string; meant: string | undefined }
   // seal, oil, fill
   'seal/crush-washer-reused': { part: string }
-  'seal/material-doubtful-in-oil': { part: string; material: string; reason: Because }
+  'seal/material-doubtful-in-oil': { part: string; material: string; reason: ReasonParams }
   'seal/material-not-for-oil': { part: string; material: string }
-  'seal/o-ring-size-differs': { part: string; reason: Because }
-  'seal/washer-does-not-fit': { part: string; reason: Because }
+  'seal/o-ring-size-differs': { part: string; reason: ReasonParams }
+  'seal/washer-does-not-fit': { part: string; reason: ReasonParams }
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
   'seal/none-on-parallel-thread': { part: string; thread: string }
@@ -128,7 +128,7 @@ export interface RuleCodes {
     dryFill: Millilitres
   }
   'oil/additive-exceeds-refill': { additive: string; volume: Millilitres; refill: Millilitres }
-  'oil/ambient-gap': { from: Printed; to: Printed }
+  'oil/ambient-gap': { from: PrintedFigure; to: PrintedFigure }
   'oil/unknown-edition': { grade: string; system: GradeSystem; edition: string; known: readonly string[] }
   'oil/unknown-grade': { grade: string; system: GradeSystem; others: readonly GradeSystem[] }
   'oil/unknown-category': { category: string }
@@ -144,7 +144,7 @@ export interface RuleCodes {
   'log/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'log/pause-reversed': { from: string; to: string }
   'log/record-of-other-machine': { machine: string; log: string; record: string }
-  'log/unknown-part': WrongName
+  'log/unknown-part': UnknownName
   'log/used-before-commissioned': { date: string; commissioned: string }
   'log/meter-through-pause': { meter: 'hours' | 'distance'; first: number; last: number }
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
@@ -168,16 +168,16 @@ export interface RuleCodes {
   'stock/implausible-pour-point': { container: string; pourPoint: Amount<'degC'> }
   // record
   'record/corrects-itself': { id: string }
-  'record/corrects-unknown-record': WrongName
+  'record/corrects-unknown-record': UnknownName
   'record/date-in-the-future': { date: string; today: string }
   'record/leak-left': { gearcase: string; found: 'weeping' | 'dripping' }
   'record/level-not-right': { gearcase: string; level: 'below' | 'above' | 'not checked' }
-  'record/machine-not-found': WrongName
+  'record/machine-not-found': UnknownName
   'record/metal-in-the-oil': { gearcase: string; found: 'chips' | 'pieces' | 'metallic' }
   'record/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'record/part-not-on-machine': { part: string }
   'record/plug-not-tightened': { part: string }
-  'record/reading-contradicts-log': { reason: Because }
+  'record/reading-contradicts-log': { reason: ReasonParams }
   'record/reading-missing': { meter: 'hours' | 'distance' }
   'record/refill-not-recorded': { gearcase: string }
   'record/refill-outside-tolerance': {
@@ -185,7 +185,7 @@ export interface RuleCodes {
     refilled: Volume
     printedRefill: PrintedValue<VolumeUnit>
     byLevel: boolean
-    reason: Because
+    reason: ReasonParams
   }
   'record/seal-not-new': { part: string; seal: string; usedAgain: boolean }
   'record/tightening-method-differs': {
@@ -201,11 +201,16 @@ export interface RuleCodes {
     side: 'below' | 'above'
   }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
-  'record/unknown-container': WrongName
-  'record/unknown-part': WrongName
-  'record/unknown-tool': WrongName
+  'record/unknown-container': UnknownName
+  'record/unknown-part': UnknownName
+  'record/unknown-tool': UnknownName
   'record/water-in-the-oil': { gearcase: string }
-  'record/wrench-cannot-reach': { part: string; wrench: string; torque: Torque; because: readonly Because[] }
+  'record/wrench-cannot-reach': {
+    part: string
+    wrench: string
+    torque: Torque
+    because: readonly ReasonParams[]
+  }
   'record/drained-far-below-refill': { gearcase: string; drained: Volume; refilled: Volume }
   'record/drain-not-opened': { gearcase: string }
   'record/filter-not-changed': { part: string; change: string }

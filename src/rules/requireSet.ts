@@ -18,8 +18,8 @@ export function requireSet(set: DocumentSet, circumstances: Circumstances): void
   for (const [list, kind] of Object.entries(KIND_BY_LIST)) {
     const documents: unknown = set[list as keyof DocumentSet]
     if (!Array.isArray(documents)) throw refuse(`set.${list}`, documents, 'a list of documents')
-    for (const [place, named] of documents.entries())
-      requireDocument(`set.${list}[${place}].document`, named?.document, kind)
+    for (const [place, namedDocument] of documents.entries())
+      requireDocument(`set.${list}[${place}].document`, namedDocument?.document, kind)
   }
   requireKnownKeys('circumstances', circumstances, ['today'])
   const { today } = circumstances

@@ -44,9 +44,9 @@ export interface RuleFacts extends Circumstances {
 }
 
 /** A finding of a rule at one place; code, severity and document are added later. */
-export interface RuleFinding<Own = Params> {
+export interface RuleFinding<OwnParams = Params> {
   readonly path: JsonPointer
-  readonly params: Own
+  readonly params: OwnParams
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
   /** Replaces the severity of the rule, in cases that its comment names. */

@@ -3,7 +3,7 @@ import type { DocumentCodes } from './codes.js'
 import type { Rule, RuleFinding, RuleInput, RuleParams, SubjectKind } from './rule.js'
 
 /** Makes rules about one kind of document, or several. */
-export const ruleAbout =
+export const documentRule =
   <Kind extends SubjectKind>(...about: readonly Kind[]) =>
   <Code extends keyof DocumentCodes>(
     code: Code,
@@ -12,45 +12,45 @@ export const ruleAbout =
   ): Rule<Kind, Code> => ({ code, severity, about, check })
 
 /** Makes rules that judge each item of a list. */
-const ruleOfEach =
-  <Kind extends SubjectKind, Each>(about: Kind, list: (input: RuleInput<Kind>) => readonly Each[]) =>
+const itemRule =
+  <Kind extends SubjectKind, Item>(about: Kind, list: (input: RuleInput<Kind>) => readonly Item[]) =>
   <Code extends keyof DocumentCodes>(
     code: Code,
     severity: Severity,
     judge: (
-      each: Each,
+      item: Item,
       input: RuleInput<Kind>,
     ) => RuleFinding<RuleParams<Code>> | readonly RuleFinding<RuleParams<Code>>[],
   ): Rule<Kind, Code> => ({
     code,
     severity,
     about,
-    check: (input) => list(input).flatMap((each) => judge(each, input)),
+    check: (input) => list(input).flatMap((item) => judge(item, input)),
   })
 
-const ruleOfSheet = <Each>(list: (input: RuleInput<'spec-sheet'>) => readonly Each[]) =>
-  ruleOfEach('spec-sheet', list)
+const sheetItemRule = <Item>(list: (input: RuleInput<'spec-sheet'>) => readonly Item[]) =>
+  itemRule('spec-sheet', list)
 
-export const sheetRule = ruleAbout('spec-sheet')
-export const logRule = ruleAbout('machine-log')
-export const toolboxRule = ruleAbout('toolbox')
-export const recordRule = ruleAbout('service-record')
+export const sheetRule = documentRule('spec-sheet')
+export const logRule = documentRule('machine-log')
+export const toolboxRule = documentRule('toolbox')
+export const recordRule = documentRule('service-record')
 
 // Lists of a sheet; see `SheetIndex`.
-export const conditionRule = ruleOfSheet(({ sheet }) => sheet.conditions)
-export const disagreementRule = ruleOfSheet(({ sheet }) => sheet.disagreements)
-export const figureRule = ruleOfSheet(({ sheet }) => sheet.figures)
-export const gearcaseRule = ruleOfSheet(({ document }) => Object.entries(document.gearcases))
-export const intervalRule = ruleOfSheet(({ sheet }) => sheet.intervals)
-export const oilsRule = ruleOfSheet(({ sheet }) => sheet.oils)
-export const partRule = ruleOfSheet(({ sheet }) => sheet.parts)
-export const scheduleRule = ruleOfSheet(({ sheet }) => sheet.schedules)
-export const sealRule = ruleOfSheet(({ sheet }) => sheet.seals)
-export const tighteningRule = ruleOfSheet(({ sheet }) => sheet.tightenings)
+export const conditionRule = sheetItemRule(({ sheet }) => sheet.conditions)
+export const disagreementRule = sheetItemRule(({ sheet }) => sheet.disagreements)
+export const figureRule = sheetItemRule(({ sheet }) => sheet.figures)
+export const gearcaseRule = sheetItemRule(({ document }) => Object.entries(document.gearcases))
+export const intervalRule = sheetItemRule(({ sheet }) => sheet.intervals)
+export const oilsRule = sheetItemRule(({ sheet }) => sheet.oils)
+export const partRule = sheetItemRule(({ sheet }) => sheet.parts)
+export const scheduleRule = sheetItemRule(({ sheet }) => sheet.schedules)
+export const sealRule = sheetItemRule(({ sheet }) => sheet.seals)
+export const tighteningRule = sheetItemRule(({ sheet }) => sheet.tightenings)
 
 // Lists of the other documents.
-export const containerRule = ruleOfEach('stock', ({ document }) => Object.entries(document.containers))
-export const wrenchRule = ruleOfEach('toolbox', ({ document }) => Object.entries(document.wrenches))
+export const containerRule = itemRule('stock', ({ document }) => Object.entries(document.containers))
+export const wrenchRule = itemRule('toolbox', ({ document }) => Object.entries(document.wrenches))
 /** Entries and tightenings of a record that is judged against its sheet; see `RecordIndex`. */
-export const entryRule = ruleOfEach('service-record', ({ record }) => record.entries)
-export const tightenedRule = ruleOfEach('service-record', ({ record }) => record.tightenings)
+export const entryRule = itemRule('service-record', ({ record }) => record.entries)
+export const recordedTighteningRule = itemRule('service-record', ({ record }) => record.tightenings)

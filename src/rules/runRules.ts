@@ -1,6 +1,6 @@
 import { dropUndefined, type Finding, type JsonPointer } from '../base/index.js'
+import type { Subject } from './listSubjects.js'
 import type { AnyRule } from './rule.js'
-import type { Subject } from './setSubjects.js'
 
 /** Runs every rule that is about this kind of document, in the order of the list. */
 export function runRules(
@@ -21,7 +21,7 @@ export function runRules(
         code: rule.code,
         severity: found.severity ?? rule.severity,
         document,
-        path: placeInLog(found.path, prefix, places),
+        path: locateInLog(found.path, prefix, places),
         params: dropUndefined(found.params),
         ...(found.related === undefined ? {} : { related: found.related }),
         ...(cures === undefined || cures.length === 0 ? {} : { cures }),
@@ -31,14 +31,14 @@ export function runRules(
 }
 
 /** The place of a finding in the document as written; what a correction states is in the correction. */
-function placeInLog(
+function locateInLog(
   path: JsonPointer,
   prefix: JsonPointer,
   places: Subject['places'] = new Map(),
 ): JsonPointer {
-  for (let end = path.length; end > 0; end = path.lastIndexOf('/', end - 1)) {
-    const written = places.get(path.slice(0, end))
-    if (written !== undefined) return `/records${written}${path.slice(end)}`
+  for (let length = path.length; length > 0; length = path.lastIndexOf('/', length - 1)) {
+    const writtenPath = places.get(path.slice(0, length))
+    if (writtenPath !== undefined) return `/records${writtenPath}${path.slice(length)}`
   }
   return prefix + path
 }

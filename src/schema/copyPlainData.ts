@@ -40,59 +40,59 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
     refused.add(report(code, params))
     return null
   }
-  const refuseAs = (found: NotPlain): null => refuse('spec/not-plain-data', { found })
+  const refuseNotPlain = (found: NotPlain): null => refuse('spec/not-plain-data', { found })
 
   const copy = (value: unknown): unknown => {
     values += 1
     if (values > MAX_VALUES) throw new TooManyValues()
     if (value === null || typeof value === 'boolean') return value
-    if (typeof value === 'number') return Number.isFinite(value) ? value : refuseAs('not-finite')
+    if (typeof value === 'number') return Number.isFinite(value) ? value : refuseNotPlain('not-finite')
     if (typeof value === 'string')
-      return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', measure(value))
-    if (typeof value !== 'object') return refuseAs(typeof value as NotPlain)
-    if (parents.has(value)) return refuseAs('cycle')
+      return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', describeLength(value))
+    if (typeof value !== 'object') return refuseNotPlain(typeof value as NotPlain)
+    if (parents.has(value)) return refuseNotPlain('cycle')
     if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
     parents.add(value)
-    const copied = Array.isArray(value) ? copyList(value) : copyObject(value)
+    const copiedValue = Array.isArray(value) ? copyList(value) : copyObject(value)
     parents.delete(value)
-    return copied
+    return copiedValue
   }
 
   const copyProperty = (holder: object, key: string | number): unknown => {
     const property = Object.getOwnPropertyDescriptor(holder, key)
     tokens.push(key)
-    const copied =
+    const copiedValue =
       property === undefined || !('value' in property)
-        ? refuseAs('accessor')
+        ? refuseNotPlain('accessor')
         : property.enumerable
           ? copy(property.value)
-          : refuseAs('hidden-property')
+          : refuseNotPlain('hidden-property')
     tokens.pop()
-    return copied
+    return copiedValue
   }
 
   const copyList = (list: readonly unknown[]): unknown => {
     const keys = Reflect.ownKeys(list).length
     // One key for each entry, and `length`.
-    if (keys < list.length + 1) return refuseAs('sparse-list')
-    if (keys > list.length + 1) return refuseAs('list-with-keys')
+    if (keys < list.length + 1) return refuseNotPlain('sparse-list')
+    if (keys > list.length + 1) return refuseNotPlain('list-with-keys')
     // Iterating over the list itself would run its getters.
     return Array.from({ length: list.length }, (_unused, place) => copyProperty(list, place))
   }
 
   const copyObject = (value: object): unknown => {
-    if (!isPlainObject(value)) return refuseAs('class-instance')
-    const copied: Record<string, unknown> = {}
+    if (!isPlainObject(value)) return refuseNotPlain('class-instance')
+    const copiedValue: Record<string, unknown> = {}
     for (const key of Reflect.ownKeys(value)) {
       if (typeof key === 'symbol') report('spec/not-plain-data', { found: 'symbol-key' })
-      else if (key.length > MAX_STRING_LENGTH) report('spec/too-long', measure(key))
+      else if (key.length > MAX_STRING_LENGTH) report('spec/too-long', describeLength(key))
       else if (FORBIDDEN_KEYS.includes(key)) {
         tokens.push(key)
         report('spec/forbidden-key', { key })
         tokens.pop()
-      } else copied[key] = copyProperty(value, key)
+      } else copiedValue[key] = copyProperty(value, key)
     }
-    return copied
+    return copiedValue
   }
 
   try {
@@ -109,7 +109,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
 
 class TooManyValues extends Error {}
 
-function measure(text: string): SpecCodes['spec/too-long'] {
+function describeLength(text: string): SpecCodes['spec/too-long'] {
   return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }
 }
 

@@ -1,7 +1,7 @@
 import * as z from 'zod/v4/core'
 import { type Finding, type JsonPointer, joinPointer, readPointer, suggestName } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
-import { type Issue, listAllowed, nameMistake, type Tokens } from './nameMistake.js'
+import { convertIssue, type Issue, listAllowed, type Tokens } from './convertIssue.js'
 import type { ReportMistake } from './reportMistake.js'
 
 /** A document that was read with its shape. */
@@ -31,7 +31,7 @@ export function findShapeMistakes(
           .map((key) => reportUnknownKey(data, issue, key, misspelled, leftOut, report))
       : [],
   )
-  const others = issues.flatMap((issue) => {
+  const otherFindings = issues.flatMap((issue) => {
     const path = joinPointer(issue.path)
     if (issue.code === 'unrecognized_keys' || isRefused(path, refused) || misspelled.has(path)) return []
     // Of two limits of one number, only the tighter one is reported.
@@ -42,9 +42,9 @@ export function findShapeMistakes(
         other.maximum < issue.maximum &&
         joinPointer(other.path) === path,
     )
-    return isCovered ? [] : [nameMistake(issue, data, issue.path, report)]
+    return isCovered ? [] : [convertIssue(issue, data, issue.path, report)]
   })
-  return { value, findings: [...others, ...unknownKeys] }
+  return { value, findings: [...otherFindings, ...unknownKeys] }
 }
 
 type Shape = z.$ZodType
@@ -67,7 +67,7 @@ function readIssues(
   parentTokens: Tokens,
 ): { readonly value: unknown; readonly issues: readonly Issue[] } {
   const missedParts: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
-  const read = z.safeParse(shape, data, {
+  const parsed = z.safeParse(shape, data, {
     error: (issue) => {
       const tokens = (issue.path ?? []) as Tokens
       const at = readPointer(data, joinPointer(tokens))
@@ -77,19 +77,23 @@ function readIssues(
       if (issue.code === 'invalid_key' && valueType !== undefined)
         missedParts.push({ shape: valueType, data: at, tokens })
       if (issue.code === 'invalid_union' && typeof at === 'string' && discriminator !== undefined) {
-        const meant = suggestName(at, listAllowed(issue as z.$ZodIssue))
-        const arm = options?.find(({ _zod }) => _zod.propValues?.[discriminator]?.has(meant))
+        const suggestion = suggestName(at, listAllowed(issue as z.$ZodIssue))
+        const alternative = options?.find(({ _zod }) => _zod.propValues?.[discriminator]?.has(suggestion))
         const holder = tokens.slice(0, -1)
         const holderData = readPointer(data, joinPointer(holder)) as object
-        if (arm !== undefined && meant !== undefined)
-          missedParts.push({ shape: arm, data: { ...holderData, [discriminator]: meant }, tokens: holder })
+        if (alternative !== undefined && suggestion !== undefined)
+          missedParts.push({
+            shape: alternative,
+            data: { ...holderData, [discriminator]: suggestion },
+            tokens: holder,
+          })
       }
       return issue.code
     },
   })
-  if (read.success) return { value: read.data, issues: [] }
-  const foundIssues = (read.error.issues as readonly Issue[])
-    .flatMap(openUnion)
+  if (parsed.success) return { value: parsed.data, issues: [] }
+  const foundIssues = (parsed.error.issues as readonly Issue[])
+    .flatMap(expandUnion)
     .map((issue): Issue => ({ ...issue, path: [...parentTokens, ...issue.path] }))
   const missedIssues = missedParts.flatMap(
     (part) => readIssues(part.shape, part.data, [...parentTokens, ...part.tokens]).issues,
@@ -98,21 +102,21 @@ function readIssues(
 }
 
 /** If a value can be written in two ways, reports the mistakes of the way with fewer mistakes. */
-function openUnion(issue: Issue): readonly Issue[] {
+function expandUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
   const isOfType = (inner: z.$ZodIssue) =>
     inner.path.length > 0 || !['invalid_type', 'invalid_value', 'invalid_union'].includes(inner.code)
   const [closest = []] = issue.errors
-    .filter((arm) => arm.every(isOfType))
+    .filter((alternative) => alternative.every(isOfType))
     .toSorted((first, second) => first.length - second.length)
   if (closest.length === 0) return [issue]
   return (closest as readonly Issue[]).map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))
 }
 
 function isRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolean {
-  for (let here = path; ; here = here.slice(0, here.lastIndexOf('/'))) {
-    if (refused.has(here)) return true
-    if (here === '') return false
+  for (let current = path; ; current = current.slice(0, current.lastIndexOf('/'))) {
+    if (refused.has(current)) return true
+    if (current === '') return false
   }
 }
 
@@ -124,16 +128,16 @@ function reportUnknownKey(
   leftOut: ReadonlySet<JsonPointer>,
   report: ReportMistake,
 ): Finding<SpecCodes> {
-  const pointerTo = (name: string) => joinPointer([...issue.path, name])
+  const makePointer = (name: string) => joinPointer([...issue.path, name])
   const known = issue.message.split(' ')
   const unusedKeys = known.filter((name) => {
-    const pointer = pointerTo(name)
+    const pointer = makePointer(name)
     return leftOut.has(pointer) || readPointer(data, pointer) === undefined
   })
   const didYouMean = suggestName(key, unusedKeys)
-  const from = pointerTo(key)
+  const from = makePointer(key)
   if (didYouMean === undefined) return report(from, 'spec/unknown-key', { key, known })
-  const path = pointerTo(didYouMean)
+  const path = makePointer(didYouMean)
   misspelled.add(path)
   return report(from, 'spec/unknown-key', { key, known, didYouMean }, { op: 'move', from, path })
 }

@@ -46,18 +46,18 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const document: DocumentReference = { kind: 'text', ...readName(options) }
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
-  const found = findTextMistakes(json, text.length, reportMistakesOf(document))
-  if (found.stop) return { ok: false, findings: found.findings }
-  const read = readDocument(JSON.parse(json), shapes, options, {
+  const textMistakes = findTextMistakes(json, text.length, reportMistakesOf(document))
+  if (textMistakes.stop) return { ok: false, findings: textMistakes.findings }
+  const parsed = readDocument(JSON.parse(json), shapes, options, {
     expand: expandShort,
     places: ALL_PLACES,
   }) as Parsed<DocumentOf<Kind>>
-  if (found.findings.length === 0) return read
-  const known =
-    read.findings[0]?.document ??
-    (read.ok ? { ...document, kind: read.value.kind, id: read.value.id } : document)
-  const repeated = found.findings.map((finding) => ({ ...finding, document: known }))
-  return { ok: false, findings: [...repeated, ...read.findings] }
+  if (textMistakes.findings.length === 0) return parsed
+  const knownDocument =
+    parsed.findings[0]?.document ??
+    (parsed.ok ? { ...document, kind: parsed.value.kind, id: parsed.value.id } : document)
+  const repeatedKeys = textMistakes.findings.map((finding) => ({ ...finding, document: knownDocument }))
+  return { ok: false, findings: [...repeatedKeys, ...parsed.findings] }
 }
 
 interface TextMistakes {
@@ -71,18 +71,18 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
     const params = { found: '', length, limit: MAX_TEXT_LENGTH }
     return { findings: [report('', 'spec/too-long', params)], stop: true }
   }
-  const { broken, repeated, tooDeep } = scanJsonText(json)
+  const { broken, repeated: repeatedKeys, tooDeep } = scanJsonText(json)
   const columns = broken?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
   if (columns !== undefined) return { findings: [report('', 'spec/table', { columns })], stop: true }
-  const findings: Finding<SpecCodes>[] = repeated.map(({ tokens, key }) =>
+  const findings: Finding<SpecCodes>[] = repeatedKeys.map(({ tokens, key }) =>
     report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )
   if (broken !== undefined) {
-    const before = json.slice(0, broken.offset)
+    const textBefore = json.slice(0, broken.offset)
     const found = String.fromCodePoint(json.codePointAt(broken.offset) ?? 0x20).trim()
     const params = {
-      line: before.split('\n').length,
-      column: broken.offset - before.lastIndexOf('\n'),
+      line: textBefore.split('\n').length,
+      column: broken.offset - textBefore.lastIndexOf('\n'),
       needs: broken.needs,
       found,
     }

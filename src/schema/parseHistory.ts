@@ -7,7 +7,7 @@ import { reportMistakesOf } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 
 /** Keys that make a log this one; a line cannot change them. */
-const FIXED = ['/kind', '/version', '/id']
+const FIXED_PATHS = ['/kind', '/version', '/id']
 
 /**
  * Reads the history of one machine, from lines of a file (JSON Lines) or rows of a table, as its log. The first line is the log
@@ -40,14 +40,14 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
   // A text would be read letter by letter.
   if (typeof lines === 'string' || typeof lines?.[Symbol.iterator] !== 'function')
     throw refuse('lines', lines, 'a list of texts')
-  const given = [...lines].map((line, place) => {
+  const numberedLines = [...lines].map((line, place) => {
     if (typeof line !== 'string') throw refuse(`lines[${place}]`, line, 'a text')
     return { line: line.replace(/^\uFEFF/, ''), number: place + 1 }
   })
-  const [first, ...others] = given.filter(({ line }) => line.trim() !== '')
+  const [first, ...others] = numberedLines.filter(({ line }) => line.trim() !== '')
   if (first === undefined) return parseMachineLog(undefined, options)
   const findings: Parsed<MachineLog>['findings'][number][] = []
-  const read = ({ line, number }: typeof first): unknown => {
+  const parseLine = ({ line, number }: typeof first): unknown => {
     const { broken, repeated, tooDeep } = scanJsonText(line)
     if (broken === undefined && repeated.length === 0 && tooDeep === undefined) return JSON.parse(line)
     const isCutOff = broken?.offset === line.length && number === others.at(-1)?.number
@@ -59,31 +59,32 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
     }
     return undefined
   }
-  const log = read(first)
-  for (const other of others) {
-    const operation = read(other)
+  const log = parseLine(first)
+  for (const addition of others) {
+    const operation = parseLine(addition)
     if (operation === undefined) continue
-    const problem = add(log, operation)
-    if (problem !== undefined) findings.push(report('', 'spec/history-line', { line: other.number, problem }))
+    const problem = applyLine(log, operation)
+    if (problem !== undefined)
+      findings.push(report('', 'spec/history-line', { line: addition.number, problem }))
   }
   const parsed = parseMachineLog(log, options)
-  const all = [...findings, ...parsed.findings]
+  const allFindings = [...findings, ...parsed.findings]
   return parsed.ok && findings.every(({ severity }) => severity !== 'error')
-    ? { ...parsed, findings: all }
-    : { ok: false, findings: all }
+    ? { ...parsed, findings: allFindings }
+    : { ok: false, findings: allFindings }
 }
 
 type LineProblem = SpecCodes['spec/history-line']['problem']
 
 /** Does what a line says to the log; or says why it cannot. */
-function add(log: unknown, operation: unknown): LineProblem | undefined {
+function applyLine(log: unknown, operation: unknown): LineProblem | undefined {
   if (!isObject(operation) || !isSameJson(Object.keys(operation).sort(), ['op', 'path', 'value']))
     return 'not-an-addition'
   const { op, path, value } = operation
   if (op !== 'add' || typeof path !== 'string') return 'not-an-addition'
   const tokens = splitPointer(path) ?? []
   const last = tokens.at(-1)
-  if (last === undefined || last === '__proto__' || FIXED.includes(path)) return 'no-such-place'
+  if (last === undefined || last === '__proto__' || FIXED_PATHS.includes(path)) return 'no-such-place'
   let at: unknown = log
   for (const [depth, token] of tokens.slice(0, -1).entries()) {
     if (!isObject(at)) return 'no-such-place'

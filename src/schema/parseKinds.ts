@@ -42,7 +42,12 @@ import { toolboxShape } from './shapes/toolboxShape.js'
  * ```
  */
 export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parsed<SpecSheet> {
-  return readDocument(data, { 'spec-sheet': specSheetShape }, options, short({ 'spec-sheet': sheetPlaces }))
+  return readDocument(
+    data,
+    { 'spec-sheet': specSheetShape },
+    options,
+    makeShortForms({ 'spec-sheet': sheetPlaces }),
+  )
 }
 
 /**
@@ -65,7 +70,12 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parse
  * ```
  */
 export function parseMachineLog(data: unknown, options: ParseOptions = {}): Parsed<MachineLog> {
-  return readDocument(data, { 'machine-log': machineLogShape }, options, short({ 'machine-log': logPlaces }))
+  return readDocument(
+    data,
+    { 'machine-log': machineLogShape },
+    options,
+    makeShortForms({ 'machine-log': logPlaces }),
+  )
 }
 
 /**
@@ -88,7 +98,7 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Pars
  * ```
  */
 export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<Toolbox> {
-  return readDocument(data, { toolbox: toolboxShape }, options, short({ toolbox: toolboxPlaces }))
+  return readDocument(data, { toolbox: toolboxShape }, options, makeShortForms({ toolbox: toolboxPlaces }))
 }
 
 /**
@@ -111,7 +121,7 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<
  * ```
  */
 export function parseStock(data: unknown, options: ParseOptions = {}): Parsed<Stock> {
-  return readDocument(data, { stock: stockShape }, options, short({ stock: stockPlaces }))
+  return readDocument(data, { stock: stockShape }, options, makeShortForms({ stock: stockPlaces }))
 }
 
 /**
@@ -161,8 +171,8 @@ export function parseServiceRecord(data: unknown, options: ParseOptions = {}): P
     data,
     { 'service-record': serviceRecordShape },
     options,
-    short({ 'service-record': recordPlaces }),
+    makeShortForms({ 'service-record': recordPlaces }),
   )
 }
 
-const short = (places: ShortForms['places']): ShortForms => ({ expand: expandShort, places })
+const makeShortForms = (places: ShortForms['places']): ShortForms => ({ expand: expandShort, places })

@@ -17,9 +17,9 @@ import {
   READABLE_VERSIONS,
   type SpecCodes,
 } from '../spec/index.js'
+import { nameType } from './convertIssue.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
-import { nameType } from './nameMistake.js'
 import type { expandShort } from './notation/expandShort.js'
 import type { Holder, PlaceTable } from './notation/placeTable.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
@@ -39,44 +39,46 @@ export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
   options: ParseOptions,
-  forms?: ShortForms,
+  shortForms?: ShortForms,
 ): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
-  const plain = copyPlainData(input, reportMistakesOf({ kind: 'text', ...name }))
-  const kind = readPointer(plain.value, '/kind')
-  const kindMeant = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
-  const known = expected.find((one) => one === kindMeant) ?? (expected.length === 1 ? expected[0] : undefined)
-  const id = readPointer(plain.value, '/id')
+  const plainCopy = copyPlainData(input, reportMistakesOf({ kind: 'text', ...name }))
+  const kind = readPointer(plainCopy.value, '/kind')
+  const intendedKind = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
+  const documentKind =
+    expected.find((expectedKind) => expectedKind === intendedKind) ??
+    (expected.length === 1 ? expected[0] : undefined)
+  const id = readPointer(plainCopy.value, '/id')
   const document: DocumentReference = {
-    kind: known ?? 'text',
+    kind: documentKind ?? 'text',
     ...(typeof id === 'string' && ID_PATTERN.test(id) ? { id } : {}),
     ...name,
   }
-  const findings: Finding<SpecCodes>[] = plain.findings.map((finding) => ({ ...finding, document }))
-  const refused = new Set(plain.refused)
-  const fail = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
+  const findings: Finding<SpecCodes>[] = plainCopy.findings.map((finding) => ({ ...finding, document }))
+  const refused = new Set(plainCopy.refused)
+  const makeFailure = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
 
   const report = reportMistakesOf(document)
-  const head = checkHead(plain.value, expected, refused, report)
-  findings.push(...head.findings)
-  const buildShape = known && shapes[known]
-  if (head.stop || buildShape === undefined || refused.has('')) return fail()
-  for (const path of head.judged) refused.add(path)
-  const table = known && forms?.places[known]?.()
-  const short = table && forms?.expand(table, plain.value as Holder, report)
-  findings.push(...(short?.findings ?? []))
-  const unread = new Set([...refused, ...(short?.unread ?? [])])
-  const leftOut = short?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
-  const read = findShapeMistakes(buildShape(), plain.value, unread, report, new Set(leftOut))
+  const headCheck = checkHead(plainCopy.value, expected, refused, report)
+  findings.push(...headCheck.findings)
+  const buildShape = documentKind && shapes[documentKind]
+  if (headCheck.stop || buildShape === undefined || refused.has('')) return makeFailure()
+  for (const path of headCheck.judged) refused.add(path)
+  const table = documentKind && shortForms?.places[documentKind]?.()
+  const expansion = table && shortForms?.expand(table, plainCopy.value as Holder, report)
+  findings.push(...(expansion?.findings ?? []))
+  const unread = new Set([...refused, ...(expansion?.unread ?? [])])
+  const leftOut = expansion?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
+  const shapeReading = findShapeMistakes(buildShape(), plainCopy.value, unread, report, new Set(leftOut))
   findings.push(
-    ...(short === undefined
-      ? read.findings
-      : read.findings.map(short.asWritten).filter(({ path }) => !refused.has(path))),
+    ...(expansion === undefined
+      ? shapeReading.findings
+      : shapeReading.findings.map(expansion.asWritten).filter(({ path }) => !refused.has(path))),
   )
-  if (findings.length > 0 || read.value === undefined) return fail()
-  const value = read.value as Documents[keyof Shapes & DocumentName]
-  return { ok: true, value, findings, ...(short?.places.length && { places: short.places }) }
+  if (findings.length > 0 || shapeReading.value === undefined) return makeFailure()
+  const value = shapeReading.value as Documents[keyof Shapes & DocumentName]
+  return { ok: true, value, findings, ...(expansion?.places.length && { places: expansion.places }) }
 }
 
 /** Checks the options and gives the caller's name for the document. */
@@ -88,7 +90,7 @@ export function readName(options: ParseOptions): ParseOptions {
   return { name }
 }
 
-interface Head {
+interface HeadCheck {
   readonly findings: readonly Finding<SpecCodes>[]
   /** Places that the shape need not judge again. */
   readonly judged: readonly string[]
@@ -102,7 +104,7 @@ function checkHead(
   expected: readonly DocumentName[],
   refused: ReadonlySet<string>,
   report: ReportMistake,
-): Head {
+): HeadCheck {
   const findings: Finding<SpecCodes>[] = []
   const judged: string[] = []
   if (nameType(data) !== 'object') {
@@ -112,9 +114,9 @@ function checkHead(
   }
   let stop = false
   const kind = readPointer(data, '/kind')
-  if (typeof kind === 'string' && !expected.some((one) => one === kind)) {
+  if (typeof kind === 'string' && !expected.some((name) => name === kind)) {
     // Another known kind is a mix-up of files, even if its name is similar.
-    const isOtherKind = DOCUMENT_NAMES.some((one) => one === kind)
+    const isOtherKind = DOCUMENT_NAMES.some((name) => name === kind)
     const value = isOtherKind ? undefined : suggestName(kind, expected)
     const cure = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)
     const params = { found: cutText(kind), expected, didYouMean: value }
@@ -129,7 +131,10 @@ function checkHead(
     )
   const version = readPointer(data, '/version')
   const isNumber = typeof version === 'number'
-  if ((typeof version === 'string' || isNumber) && !READABLE_VERSIONS.some((one) => one === version)) {
+  if (
+    (typeof version === 'string' || isNumber) &&
+    !READABLE_VERSIONS.some((readable) => readable === version)
+  ) {
     const quotes = version === 1
     const cure = { op: 'replace', path: '/version', value: READABLE_VERSIONS[0] } as const
     const params = { found: cutText(String(version)), readable: READABLE_VERSIONS, quotes }

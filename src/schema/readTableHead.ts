@@ -1,6 +1,6 @@
 const SEPARATORS = [',', ';', '\t'] as const
 /** A name of a column; a colon would be YAML. */
-const COLUMN = /^"?[\p{L}_][\p{L}\p{N}_ .()/°%-]{0,60}"?$/u
+const COLUMN_PATTERN = /^"?[\p{L}_][\p{L}\p{N}_ .()/°%-]{0,60}"?$/u
 
 /** The columns of a text that is a table (CSV): its first two lines have the same number of cells. Undefined: it is not one. */
 export function readTableHead(text: string): readonly string[] | undefined {
@@ -9,10 +9,10 @@ export function readTableHead(text: string): readonly string[] | undefined {
     const columns = head.replace(/^\uFEFF/, '').split(separator)
     if (
       columns.length > 1 &&
-      columns.every((one) => COLUMN.test(one)) &&
+      columns.every((column) => COLUMN_PATTERN.test(column)) &&
       second.split(separator).length === columns.length
     )
-      return columns.map((one) => one.replaceAll('"', ''))
+      return columns.map((column) => column.replaceAll('"', ''))
   }
   return undefined
 }

@@ -8,8 +8,10 @@ import {
 import type { SpecCodes } from '../spec/index.js'
 
 /** Params of a code; undefined means that the key is left out. */
-type UndefinedIfOptional<Given> = {
-  readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
+type UndefinedIfOptional<CodeParams> = {
+  readonly [Key in keyof CodeParams]:
+    | CodeParams[Key]
+    | (object extends Pick<CodeParams, Key> ? undefined : never)
 }
 export type MistakeParams<Code extends keyof SpecCodes> = UndefinedIfOptional<SpecCodes[Code]>
 

@@ -17,7 +17,7 @@ interface Frame {
   token: string | number
 }
 
-const NUMBER = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
+const NUMBER_PATTERN = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
 
 /**
  * Scans JSON text once, without recursion, for repeated keys, which JSON.parse silently drops, and for the place of a syntax
@@ -29,29 +29,29 @@ export function scanJsonText(text: string): JsonScan {
   const frames: Frame[] = []
   const tokens = (): (string | number)[] => frames.map((frame) => frame.token)
   let at = skipSpace(text, 0)
-  let wants: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
+  let expected: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
   const broken = (offset: number, needs: JsonNeed): JsonScan => ({ broken: { offset, needs }, repeated })
 
   for (;;) {
     const frame = frames.at(-1)
     const char = text[at]
-    if (wants === 'after value') {
+    if (expected === 'after value') {
       if (frame === undefined) return at < text.length ? broken(at, 'end') : { repeated }
-      const close = frame.keys === undefined ? ']' : '}'
-      if (char === close) {
+      const closingChar = frame.keys === undefined ? ']' : '}'
+      if (char === closingChar) {
         frames.pop()
       } else if (char === ',') {
         if (typeof frame.token === 'number') frame.token += 1
-        wants = frame.keys === undefined ? 'value' : 'key'
-      } else return broken(at, close === ']' ? 'comma-or-bracket' : 'comma-or-brace')
+        expected = frame.keys === undefined ? 'value' : 'key'
+      } else return broken(at, closingChar === ']' ? 'comma-or-bracket' : 'comma-or-brace')
       at = skipSpace(text, at + 1)
-    } else if ((wants === 'value or ]' && char === ']') || (wants === 'key or }' && char === '}')) {
+    } else if ((expected === 'value or ]' && char === ']') || (expected === 'key or }' && char === '}')) {
       frames.pop()
-      wants = 'after value'
+      expected = 'after value'
       at = skipSpace(text, at + 1)
-    } else if (wants === 'key' || wants === 'key or }') {
+    } else if (expected === 'key' || expected === 'key or }') {
       if (char !== '"' || frame?.keys === undefined) return broken(at, 'key')
-      const end = endOfString(text, at)
+      const end = findEndOfString(text, at)
       if (typeof end !== 'number') return { ...end, repeated }
       const key = readKey(text.slice(at, end))
       frame.token = key
@@ -60,16 +60,16 @@ export function scanJsonText(text: string): JsonScan {
       at = skipSpace(text, end)
       if (text[at] !== ':') return broken(at, 'colon')
       at = skipSpace(text, at + 1)
-      wants = 'value'
+      expected = 'value'
     } else if (char === '{' || char === '[') {
       if (frames.length >= MAX_DEPTH) return { repeated, tooDeep: { tokens: tokens() } }
       frames.push(char === '{' ? { keys: new Set(), token: '' } : { token: 0 })
-      wants = char === '{' ? 'key or }' : 'value or ]'
+      expected = char === '{' ? 'key or }' : 'value or ]'
       at = skipSpace(text, at + 1)
     } else {
-      const end = char === '"' ? endOfString(text, at) : endOfWord(text, at)
+      const end = char === '"' ? findEndOfString(text, at) : findEndOfWord(text, at)
       if (typeof end !== 'number') return { ...end, repeated }
-      wants = 'after value'
+      expected = 'after value'
       at = skipSpace(text, end)
     }
   }
@@ -83,13 +83,13 @@ function skipSpace(text: string, from: number): number {
 
 type ScanError = Required<Pick<JsonScan, 'broken'>>
 
-function endOfWord(text: string, from: number): number | ScanError {
+function findEndOfWord(text: string, from: number): number | ScanError {
   for (const word of ['true', 'false', 'null']) if (text.startsWith(word, from)) return from + word.length
-  NUMBER.lastIndex = from
-  return NUMBER.test(text) ? NUMBER.lastIndex : { broken: { offset: from, needs: 'value' } }
+  NUMBER_PATTERN.lastIndex = from
+  return NUMBER_PATTERN.test(text) ? NUMBER_PATTERN.lastIndex : { broken: { offset: from, needs: 'value' } }
 }
 
-function endOfString(text: string, from: number): number | ScanError {
+function findEndOfString(text: string, from: number): number | ScanError {
   let at = from + 1
   for (; at < text.length; at++) {
     const code = text.charCodeAt(at)

@@ -47,42 +47,44 @@ export interface DocumentSchema<Output, Input = Output> {
 }
 
 /** The spec sheet as a Standard Schema: what {@link parseSpecSheet} reads, short notation too. */
-export const specSheetSchema = /* @__PURE__ */ schemaOf<SpecSheet, SpecSheetInput>((value) =>
+export const specSheetSchema = /* @__PURE__ */ makeSchema<SpecSheet, SpecSheetInput>((value) =>
   parseSpecSheet(value),
 )
 /** The machine log as a Standard Schema: what {@link parseMachineLog} reads. */
-export const machineLogSchema = /* @__PURE__ */ schemaOf<MachineLog, MachineLogInput>((value) =>
+export const machineLogSchema = /* @__PURE__ */ makeSchema<MachineLog, MachineLogInput>((value) =>
   parseMachineLog(value),
 )
 /** The toolbox as a Standard Schema: what {@link parseToolbox} reads. */
-export const toolboxSchema = /* @__PURE__ */ schemaOf<Toolbox, ToolboxInput>((value) => parseToolbox(value))
+export const toolboxSchema = /* @__PURE__ */ makeSchema<Toolbox, ToolboxInput>((value) => parseToolbox(value))
 /** The stock as a Standard Schema: what {@link parseStock} reads. */
-export const stockSchema = /* @__PURE__ */ schemaOf<Stock, StockInput>((value) => parseStock(value))
+export const stockSchema = /* @__PURE__ */ makeSchema<Stock, StockInput>((value) => parseStock(value))
 /** The procedure as a Standard Schema: what {@link parseProcedure} reads. */
-export const procedureSchema = /* @__PURE__ */ schemaOf<ProcedureDocument>((value) => parseProcedure(value))
+export const procedureSchema = /* @__PURE__ */ makeSchema<ProcedureDocument>((value) => parseProcedure(value))
 /** The service record as a Standard Schema: what {@link parseServiceRecord} reads. */
-export const serviceRecordSchema = /* @__PURE__ */ schemaOf<ServiceRecord, ServiceRecordInput>((value) =>
+export const serviceRecordSchema = /* @__PURE__ */ makeSchema<ServiceRecord, ServiceRecordInput>((value) =>
   parseServiceRecord(value),
 )
 
-function schemaOf<Output, Input = Output>(
+function makeSchema<Output, Input = Output>(
   parse: (value: unknown) => Parsed<Output>,
 ): DocumentSchema<Output, Input> {
   const validate = (value: unknown) => {
-    const read = parse(value)
-    return read.ok ? { value: read.value } : { issues: read.findings.map((found) => issueOf(found, value)) }
+    const parsed = parse(value)
+    return parsed.ok
+      ? { value: parsed.value }
+      : { issues: parsed.findings.map((found) => makeIssue(found, value)) }
   }
   return { '~standard': { version: 1, vendor: 'drivetrain-service', validate } }
 }
 
-function issueOf(finding: Finding<SpecCodes>, document: unknown): DocumentIssue {
+function makeIssue(finding: Finding<SpecCodes>, document: unknown): DocumentIssue {
   const path: (string | number)[] = []
   let holder = document
   for (const token of splitPointer(finding.path) ?? []) {
     path.push(Array.isArray(holder) ? Number(token) : token)
     // Foreign data: reading the property could call its getter.
-    const isHolder = typeof holder === 'object' && holder !== null
-    holder = isHolder ? Object.getOwnPropertyDescriptor(holder, token)?.value : undefined
+    const isObject = typeof holder === 'object' && holder !== null
+    holder = isObject ? Object.getOwnPropertyDescriptor(holder, token)?.value : undefined
   }
   const params = Object.entries(finding.params).map(([name, value]) => `${name} ${JSON.stringify(value)}`)
   const message = params.length === 0 ? finding.code : `${finding.code}: ${params.join(', ')}`

@@ -32,8 +32,8 @@ export function writeHistory(log: MachineLog): readonly string[] {
   const additions = HISTORY_LISTS.flatMap((list) => {
     const items = readPointer(head, list)
     if (!Array.isArray(items)) return []
-    const taken = items.splice(0)
-    return taken.map((value: unknown) => JSON.stringify({ op: 'add', path: `${list}/-`, value }))
+    const removedItems = items.splice(0)
+    return removedItems.map((value: unknown) => JSON.stringify({ op: 'add', path: `${list}/-`, value }))
   })
   return [JSON.stringify(head), ...additions]
 }

@@ -15,9 +15,9 @@ import {
   type VolumeUnit,
 } from '../quantity/index.js'
 import {
+  formatOilName,
   type Gearcase,
   type Id,
-  nameOil,
   type OilChoice,
   type OilContainer,
   type Oils,
@@ -90,7 +90,7 @@ export function planOil(
     const { choice, fit } = offer
     const split = refill && splitRefill(refill, choice.additive, instances.length)
     if (split !== undefined) volumes.set(gearcase, split.all)
-    const name = nameOil(choice)
+    const name = formatOilName(choice)
     const isPart = choice.additive?.includedInRefill === true && split?.additive !== undefined
     const isShare = oilSpace.fill.per === 'all instances' && listInstances(sheet, gearcase).length > 1
     const about = {
@@ -166,7 +166,11 @@ function judgeOilStock(
     const [because] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
     if (because !== undefined)
       reasons.push(
-        serviceReason(code, { container: container.name, oil: nameOil(choice), reason: { ...because } }),
+        serviceReason(code, {
+          container: container.name,
+          oil: formatOilName(choice),
+          reason: { ...because },
+        }),
       )
   }
   return { fit, reasons }

@@ -66,18 +66,24 @@ export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
   requireShape('to', to, {})
   requireTree('from', from)
   requireTree('to', to)
-  const earlierLeaves = keyLeaves(from)
-  const laterLeaves = keyLeaves(to)
+  const earlierLeaves = indexLeaves(from)
+  const laterLeaves = indexLeaves(to)
   const leaves: LeafChange[] = []
   for (const [key, found] of earlierLeaves) {
     const { kind, path, leaf } = found
     const of = found.replaces ?? path
-    const other = laterLeaves.get(key)
-    if (other === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
-    else if (!isSameJson(leaf, other.leaf)) {
-      const sameFigure = isSameJson(withoutSources(leaf), withoutSources(other.leaf))
-      const change = sameFigure ? 'source only' : 'changed'
-      leaves.push({ change, kind, of, from: { path, leaf }, to: { path: other.path, leaf: other.leaf } })
+    const laterLeaf = laterLeaves.get(key)
+    if (laterLeaf === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
+    else if (!isSameJson(leaf, laterLeaf.leaf)) {
+      const hasSameFigure = isSameJson(withoutSources(leaf), withoutSources(laterLeaf.leaf))
+      const change = hasSameFigure ? 'source only' : 'changed'
+      leaves.push({
+        change,
+        kind,
+        of,
+        from: { path, leaf },
+        to: { path: laterLeaf.path, leaf: laterLeaf.leaf },
+      })
     }
   }
   for (const [key, { kind, path, leaf, replaces }] of laterLeaves)
@@ -86,19 +92,19 @@ export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
   return { leaves, facts: diffFacts(listFacts(from), listFacts(to)) }
 }
 
-function keyLeaves(sheet: SpecSheet): ReadonlyMap<string, FoundLeaf> {
-  const keyed = new Map<string, FoundLeaf>()
+function indexLeaves(sheet: SpecSheet): ReadonlyMap<string, FoundLeaf> {
+  const leavesByKey = new Map<string, FoundLeaf>()
   for (const found of findLeaves(sheet)) {
     const when =
       found.replaces === undefined
         ? null
         : readPointer(sheet, joinPointer([...(splitPointer(found.path) ?? []).slice(0, 2), 'when']))
-    const base = JSON.stringify([found.kind, found.replaces ?? found.path, sortKeys(when)])
-    let key = base
-    for (let number = 2; keyed.has(key); number++) key = `${base}#${number}`
-    keyed.set(key, found)
+    const baseKey = JSON.stringify([found.kind, found.replaces ?? found.path, sortKeys(when)])
+    let key = baseKey
+    for (let number = 2; leavesByKey.has(key); number++) key = `${baseKey}#${number}`
+    leavesByKey.set(key, found)
   }
-  return keyed
+  return leavesByKey
 }
 
 function sortKeys(value: unknown): unknown {
@@ -121,13 +127,13 @@ function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
   const { overrides: _overrides, ...baseSheet } = sheet
   const leaves = new Set(findLeaves(baseSheet).map((found) => found.path))
   const facts = new Map<JsonPointer, unknown>()
-  const walk = (here: unknown, path: JsonPointer): void => {
+  const collectFacts = (value: unknown, path: JsonPointer): void => {
     if (leaves.has(path)) return
-    const entries = typeof here === 'object' && here !== null ? Object.entries(here) : []
-    if (entries.length === 0) facts.set(path, here)
-    for (const [key, inner] of entries) walk(inner, `${path}${joinPointer([key])}`)
+    const entries = typeof value === 'object' && value !== null ? Object.entries(value) : []
+    if (entries.length === 0) facts.set(path, value)
+    for (const [key, inner] of entries) collectFacts(inner, `${path}${joinPointer([key])}`)
   }
-  walk(baseSheet, '')
+  collectFacts(baseSheet, '')
   return facts
 }
 

@@ -17,7 +17,7 @@ import type {
 } from './toolbox.js'
 
 /** Parts that may be one text. */
-type OneText =
+type PartAsText =
   | Quantity
   | RecordEntry
   | UsedOil
@@ -37,7 +37,7 @@ type OneText =
   | Jack
 
 /** The keys that may be left out. */
-type LeftOut<T> = T extends ServiceRecord
+type OmittedKeys<T> = T extends ServiceRecord
   ? 'detail'
   : T extends RecordEntry
     ? 'opened' | 'tightened' | 'seals'
@@ -56,24 +56,24 @@ type LeftOut<T> = T extends ServiceRecord
                 : never
 
 /** What a writer may put at a key besides what the value itself may be. */
-type AtKey<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'sample' | 'scales'
+type ExtraInput<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'sample' | 'scales'
   ? string
   : Key extends 'tightened' | 'seals' | 'filters' | 'shields'
     ? { readonly [pointer: JsonPointer]: string }
     : Key extends 'meters' | 'pauses'
       ? readonly string[]
       : Key extends 'records'
-        ? readonly RecordInLog[]
+        ? readonly LoggedRecordInput[]
         : never
 
 type Part<T> = {
-  readonly [Key in keyof T as Key extends LeftOut<T> ? never : Key]: Input<T[Key]> | AtKey<Key>
+  readonly [Key in keyof T as Key extends OmittedKeys<T> ? never : Key]: Input<T[Key]> | ExtraInput<Key>
 } & {
-  readonly [Key in keyof T as Key extends LeftOut<T> ? Key : never]?: Input<T[Key]> | AtKey<Key>
+  readonly [Key in keyof T as Key extends OmittedKeys<T> ? Key : never]?: Input<T[Key]> | ExtraInput<Key>
 }
 
 /** A record in a log also leaves out what the log says. */
-type RecordInLog = Omit<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'> &
+type LoggedRecordInput = Omit<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'> &
   Partial<Pick<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'>>
 
 type Input<T> = T extends readonly (infer Entry)[]
@@ -81,7 +81,7 @@ type Input<T> = T extends readonly (infer Entry)[]
   : T extends object
     ? string extends keyof T
       ? { readonly [id: string]: Input<T[keyof T]> }
-      : Part<T> | (T extends OneText ? string : never)
+      : Part<T> | (T extends PartAsText ? string : never)
     : T
 
 /** A service record as a writer may give it: texts in place of quantities and parts, and gaps. Every `ServiceRecord` is one. */

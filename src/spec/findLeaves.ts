@@ -1,6 +1,6 @@
 import { type JsonPointer, joinPointer, requireObject } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
-import { listLeafTypes, type PlacedRow } from './leafTable.js'
+import { type LocatedLeafRow, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
@@ -34,12 +34,12 @@ export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
 }
 
 function collectLeaves(
-  here: object,
+  holder: object,
   tokens: readonly string[],
-  places: readonly PlacedRow[],
+  places: readonly LocatedLeafRow[],
   found: FoundLeaf[],
 ): void {
-  for (const [key, value] of Object.entries(here)) {
+  for (const [key, value] of Object.entries(holder)) {
     const below = places.filter(({ place }) => place[tokens.length] === '*' || place[tokens.length] === key)
     if (below.length === 0 || typeof value !== 'object' || value === null) continue
     const path = [...tokens, key]

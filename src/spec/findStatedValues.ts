@@ -24,11 +24,11 @@ export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
 
 const STATED_KINDS: readonly unknown[] = ['nominal', 'nominal with tolerance', 'limits']
 
-function collectValues(here: object, tokens: readonly (string | number)[], found: FoundValue[]): void {
-  if ('kind' in here && STATED_KINDS.includes(here.kind)) {
-    found.push({ path: joinPointer(tokens), value: here as StatedValue })
+function collectValues(holder: object, tokens: readonly (string | number)[], found: FoundValue[]): void {
+  if ('kind' in holder && STATED_KINDS.includes(holder.kind)) {
+    found.push({ path: joinPointer(tokens), value: holder as StatedValue })
     return
   }
-  for (const [key, value] of Object.entries(here))
+  for (const [key, value] of Object.entries(holder))
     if (typeof value === 'object' && value !== null) collectValues(value, [...tokens, key], found)
 }

@@ -27,25 +27,25 @@ export function findWritten(
   places: WrittenPlaces,
   full: JsonPointer,
 ): { readonly path: JsonPointer; readonly range?: readonly [from: number, to: number] } {
-  const place = deepest(places, full, (one) => one.full)
+  const place = findDeepest(places, full, (one) => one.full)
   if (place === undefined) return { path: full }
-  const rest = full.slice(place.full.length)
-  if (place.moved === true) return { path: place.path + rest }
-  const part = deepest(place.parts ?? [], rest, (one) => one.path)
+  const pointerBelow = full.slice(place.full.length)
+  if (place.moved === true) return { path: place.path + pointerBelow }
+  const part = findDeepest(place.parts ?? [], pointerBelow, (one) => one.path)
   return part === undefined ? { path: place.path } : { path: place.path, range: [part.from, part.to] }
 }
 
 /** Of the places at or above one, the nearest; of two alike, the one that was noted last. */
-function deepest<Entry>(
+function findDeepest<Entry>(
   entries: readonly Entry[],
   path: JsonPointer,
-  placeOf: (entry: Entry) => JsonPointer,
+  pointerOf: (entry: Entry) => JsonPointer,
 ): Entry | undefined {
   let found: Entry | undefined
   for (const entry of entries) {
-    const place = placeOf(entry)
-    const isAbove = path === place || path.startsWith(`${place}/`)
-    if (isAbove && (found === undefined || place.length >= placeOf(found).length)) found = entry
+    const place = pointerOf(entry)
+    const isAtOrAbove = path === place || path.startsWith(`${place}/`)
+    if (isAtOrAbove && (found === undefined || place.length >= pointerOf(found).length)) found = entry
   }
   return found
 }

@@ -31,31 +31,31 @@ export function judgeFacts(
   if (condition.modelYears !== undefined) parts.push(judgeModelYear(condition.modelYears, identity.modelYear))
   if (condition.serials !== undefined) parts.push(judgeSerial(condition.serials, identity.serial))
   if (condition.market !== undefined) parts.push(judgeMarket(condition.market, identity.market))
-  return joinJudgements(parts)
+  return combineJudgements(parts)
 }
 
 /** `no` if any part is `no`, else `cannot tell` if any part is, else `yes`. */
-export function joinJudgements(parts: readonly Judgement[]): Judgement {
-  const refusals = parts.filter((part) => part.verdict === 'no')
-  if (refusals.length > 0) return { verdict: 'no', reasons: refusals.flatMap((part) => part.reasons) }
-  const open = parts.filter((part) => part.verdict === 'cannot tell')
-  if (open.length === 0) return { verdict: 'yes', reasons: parts.flatMap((part) => part.reasons) }
-  const missing = new Set(open.flatMap((part) => part.missing))
+export function combineJudgements(parts: readonly Judgement[]): Judgement {
+  const failedParts = parts.filter((part) => part.verdict === 'no')
+  if (failedParts.length > 0) return { verdict: 'no', reasons: failedParts.flatMap((part) => part.reasons) }
+  const openParts = parts.filter((part) => part.verdict === 'cannot tell')
+  if (openParts.length === 0) return { verdict: 'yes', reasons: parts.flatMap((part) => part.reasons) }
+  const missing = new Set(openParts.flatMap((part) => part.missing))
   return {
     verdict: 'cannot tell',
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
-    reasons: open.flatMap((part) => part.reasons),
+    reasons: openParts.flatMap((part) => part.reasons),
   }
 }
 
 function judgeListed(listed: readonly Id[], variants: readonly Id[] | undefined): Judgement {
-  const inside = variants?.filter((variant) => listed.includes(variant)).length ?? 0
-  if (variants === undefined || variants.length === 0 || (inside > 0 && inside < variants.length))
-    return missingFact('variant')
+  const matchCount = variants?.filter((variant) => listed.includes(variant)).length ?? 0
+  if (variants === undefined || variants.length === 0 || (matchCount > 0 && matchCount < variants.length))
+    return makeMissingFact('variant')
   const params = { variants, listed }
-  return inside > 0
-    ? answer('yes', 'spec/variant-listed', params)
-    : answer('no', 'spec/variant-not-listed', params)
+  return matchCount > 0
+    ? makeJudgement('yes', 'spec/variant-listed', params)
+    : makeJudgement('no', 'spec/variant-not-listed', params)
 }
 
 function judgeModelYear(
@@ -64,22 +64,22 @@ function judgeModelYear(
 ): Judgement {
   const { from, to } = years
   if (from === undefined && to === undefined) return { verdict: 'yes', reasons: [] }
-  if (modelYear === undefined) return missingFact('modelYear')
+  if (modelYear === undefined) return makeMissingFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
     throw new RangeError(`identity.modelYear must be a whole number, got ${quoteValue(modelYear)}`)
   const params = { modelYear, ...years }
   return (from !== undefined && modelYear < from) || (to !== undefined && modelYear > to)
-    ? answer('no', 'spec/model-year-outside', params)
-    : answer('yes', 'spec/model-year-inside', params)
+    ? makeJudgement('no', 'spec/model-year-outside', params)
+    : makeJudgement('yes', 'spec/model-year-inside', params)
 }
 
 function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
-  if (market === undefined) return missingFact('market')
+  if (market === undefined) return makeMissingFact('market')
   const params = { market, listed }
-  if (listed.includes(market)) return answer('yes', 'spec/market-listed', params)
-  return listed.some((one) => one.toLowerCase() === market.toLowerCase())
-    ? cannotTell(['market'], 'spec/market-case-differs', params)
-    : answer('no', 'spec/market-not-listed', params)
+  if (listed.includes(market)) return makeJudgement('yes', 'spec/market-listed', params)
+  return listed.some((listedMarket) => listedMarket.toLowerCase() === market.toLowerCase())
+    ? makeOpenJudgement(['market'], 'spec/market-case-differs', params)
+    : makeJudgement('no', 'spec/market-not-listed', params)
 }
 
 /**
@@ -91,39 +91,39 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
   if (prefix === '' && from === undefined && to === undefined) return { verdict: 'yes', reasons: [] }
   const ends = [from, to].filter((end) => end !== undefined)
   const width = ends[0]?.length
-  if (ends.some((end) => !isNumberText(end) || end.length !== width))
-    return cannotTell([], 'spec/serial-range-unreadable', { ...range, prefix })
-  if (serial === undefined) return missingFact('serial')
+  if (ends.some((end) => !isDigits(end) || end.length !== width))
+    return makeOpenJudgement([], 'spec/serial-range-unreadable', { ...range, prefix })
+  if (serial === undefined) return makeMissingFact('serial')
   const number = serial.slice(prefix.length)
   const serialPrefix = serial.slice(0, prefix.length)
-  const hasSameForm = isNumberText(number) && (width === undefined || number.length === width)
+  const hasSameForm = isDigits(number) && (width === undefined || number.length === width)
   const differsInCase = serialPrefix !== prefix && serialPrefix.toLowerCase() === prefix.toLowerCase()
   if (!hasSameForm || differsInCase) {
     const params = { serial, prefix, ...(width === undefined ? {} : { width }) }
-    return cannotTell(['serial'], 'spec/serial-form-differs', params)
+    return makeOpenJudgement(['serial'], 'spec/serial-form-differs', params)
   }
   const params = { ...range, serial, prefix }
   return serialPrefix === prefix &&
     (from === undefined || number >= from) &&
     (to === undefined || number <= to)
-    ? answer('yes', 'spec/serial-inside', params)
-    : answer('no', 'spec/serial-outside', params)
+    ? makeJudgement('yes', 'spec/serial-inside', params)
+    : makeJudgement('no', 'spec/serial-outside', params)
 }
 
-function isNumberText(text: string): boolean {
+function isDigits(text: string): boolean {
   return /^[0-9]+$/.test(text)
 }
 
-const answer = <Code extends keyof SpecCodes>(
+const makeJudgement = <Code extends keyof SpecCodes>(
   verdict: 'yes' | 'no',
   code: Code,
   params: SpecCodes[Code],
 ): Judgement => ({ verdict, reasons: [specReason(code, params)] })
 
-const cannotTell = <Code extends keyof SpecCodes>(
+const makeOpenJudgement = <Code extends keyof SpecCodes>(
   missing: readonly IdentityFact[],
   code: Code,
   params: SpecCodes[Code],
 ): Judgement => ({ verdict: 'cannot tell', missing, reasons: [specReason(code, params)] })
 
-const missingFact = (fact: IdentityFact) => cannotTell([fact], 'spec/fact-missing', { fact })
+const makeMissingFact = (fact: IdentityFact) => makeOpenJudgement([fact], 'spec/fact-missing', { fact })

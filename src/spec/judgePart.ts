@@ -1,6 +1,6 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { specReason } from './codes.js'
-import { joinJudgements, judgeFacts } from './judgeFacts.js'
+import { combineJudgements, judgeFacts } from './judgeFacts.js'
 import type { Condition, Identity } from './leaf.js'
 import type { Judgement } from './resolved.js'
 import { findCandidates } from './resolveVariant.js'
@@ -20,15 +20,15 @@ export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointe
     const part = readPointer(sheet, partPath)
     if (typeof part !== 'object' || part === null || !Object.hasOwn(part, 'appliesTo')) return []
     const { appliesTo } = part as { readonly appliesTo: Condition }
-    const judged = judgeFacts(appliesTo, identity, candidates)
+    const judgement = judgeFacts(appliesTo, identity, candidates)
     return [
       {
-        ...judged,
-        reasons: [specReason('spec/part-on-some-machines', { path: partPath }), ...judged.reasons],
+        ...judgement,
+        reasons: [specReason('spec/part-on-some-machines', { path: partPath }), ...judgement.reasons],
       },
     ]
   })
   if (parts.length === 0)
     return { verdict: 'yes', reasons: [specReason('spec/part-on-every-machine', { path })] }
-  return joinJudgements(parts)
+  return combineJudgements(parts)
 }

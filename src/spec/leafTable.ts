@@ -19,18 +19,18 @@ export type LeafRole =
   | 'mass'
 
 /** Every field of the interfaces that contains a whole leaf, as its place with `*` for any key or list index. */
-type Fields<T, Place extends string> = {
-  [Key in keyof T & string]-?: Visit<NonNullable<T[Key]>, `${Place}/${string extends Key ? '*' : Key}`>
+type LeavesOf<T, Place extends string> = {
+  [Key in keyof T & string]-?: LeavesIn<NonNullable<T[Key]>, `${Place}/${string extends Key ? '*' : Key}`>
 }[keyof T & string]
-type Visit<T, Place extends string> = [T] extends [Leaf]
+type LeavesIn<T, Place extends string> = [T] extends [Leaf]
   ? { readonly place: Place; readonly leaf: T }
   : T extends readonly (infer Entry)[]
-    ? Visit<Entry, `${Place}/*`>
+    ? LeavesIn<Entry, `${Place}/*`>
     : T extends object
-      ? Fields<T, Place>
+      ? LeavesOf<T, Place>
       : never
 /** The places that overrides may name. */
-type LeafFields<Sheet> = Fields<Omit<Sheet, 'overrides'>, ''>
+type LeafFields<Sheet> = LeavesOf<Omit<Sheet, 'overrides'>, ''>
 export type LeafPlace = keyof LeafTableOf<SpecSheet>
 /** The ends of the places that begin with `Part`, for showing the leaves of a part. */
 export type LeafBelow<Part extends string> = LeafPlace extends infer Place
@@ -44,11 +44,11 @@ type MeasureOf<L> = {
   [M in Measure]: Exclude<L, NotStated> extends { readonly unit: UnitOf<M> } ? M : never
 }[Measure]
 
-interface LeafRow<Kind extends LeafKind = LeafKind, Own extends Measure = Measure> {
+interface LeafRow<Kind extends LeafKind = LeafKind, LeafMeasure extends Measure = Measure> {
   readonly kind: Kind
   readonly role: LeafRole
   /** The measure of a single value; absent for leaves with several values, or without a value. */
-  readonly measure?: Own
+  readonly measure?: LeafMeasure
   /**
    * When a visit reads the leaf: once for the `machine`, for each `gearcase`, for the `part` of a step, only if a `step`
    * names the leaf, for the `due` point, or for the `tools`.
@@ -61,15 +61,18 @@ type RowOf<L> = LeafRow<KindOf<L>, MeasureOf<L>> &
 
 /** One row for every leaf of a sheet's interface, of its kind and measure. */
 export type LeafTableOf<Sheet> = TableOf<LeafFields<Sheet>>
-type TableOf<Found> = {
-  readonly [Field in Found as Field extends { readonly place: infer Place extends string }
+type TableOf<FoundFields> = {
+  readonly [Field in FoundFields as Field extends { readonly place: infer Place extends string }
     ? Place
     : never]: Field extends { readonly leaf: infer L } ? RowOf<L> : never
 }
 
 /* @__NO_SIDE_EFFECTS__ */
-const value = <Own extends Measure>(role: LeafRole, measure: Own, read: 'machine' | 'gearcase' | 'step') =>
-  ({ kind: 'value', role, measure, read }) as const
+const makeValueRow = <LeafMeasure extends Measure>(
+  role: LeafRole,
+  measure: LeafMeasure,
+  read: 'machine' | 'gearcase' | 'step',
+) => ({ kind: 'value', role, measure, read }) as const
 const OILS = { kind: 'oils', role: 'oils', read: 'gearcase' } as const
 const PLACE = { kind: 'place', role: 'place', read: 'part' } as const
 const TIGHTENING = { kind: 'tightening', role: 'tightening', read: 'part' } as const
@@ -83,14 +86,14 @@ const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
  */
 export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,
-  '/gearcases/*/oilSpace/fill/drainAndRefill': value('refill', 'volume', 'gearcase'),
-  '/gearcases/*/drainTemperature': value('drain temperature', 'temperature', 'gearcase'),
-  '/gearcases/*/workingTemperature': value('working temperature', 'temperature', 'gearcase'),
-  '/gearcases/*/oilSpace/fill/method/below': value('level', 'length', 'gearcase'),
-  '/gearcases/*/oilSpace/fill/level/temperature': value('level', 'temperature', 'gearcase'),
-  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': value('level', 'duration', 'gearcase'),
-  '/gearcases/*/oilSpace/fill/dryFill': value('dry fill', 'volume', 'step'),
-  '/gearcases/*/oilSpace/portion': value('refill', 'volume', 'step'),
+  '/gearcases/*/oilSpace/fill/drainAndRefill': makeValueRow('refill', 'volume', 'gearcase'),
+  '/gearcases/*/drainTemperature': makeValueRow('drain temperature', 'temperature', 'gearcase'),
+  '/gearcases/*/workingTemperature': makeValueRow('working temperature', 'temperature', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/method/below': makeValueRow('level', 'length', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/level/temperature': makeValueRow('level', 'temperature', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': makeValueRow('level', 'duration', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/dryFill': makeValueRow('dry fill', 'volume', 'step'),
+  '/gearcases/*/oilSpace/portion': makeValueRow('refill', 'volume', 'step'),
   '/gearcases/*/openings/*/place': PLACE,
   '/gearcases/*/covers/*/place': PLACE,
   '/gearcases/*/filters/*/place': PLACE,
@@ -111,22 +114,22 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/services/*/intervals/repeat': INTERVAL,
   '/services/*/intervals/window': INTERVAL,
   '/services/*/intervals/severe/interval': INTERVAL,
-  '/machine/mass': value('mass', 'mass', 'machine'),
+  '/machine/mass': makeValueRow('mass', 'mass', 'machine'),
 }
 
 const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
 
-export interface PlacedRow extends LeafRow {
+export interface LocatedLeafRow extends LeafRow {
   /** The tokens of the place; `*` is any key or list index. */
   readonly place: readonly string[]
   /** For a leaf that is read with its part: the place below the part. */
   readonly below?: string
 }
 
-let rows: readonly PlacedRow[] | undefined
+let rows: readonly LocatedLeafRow[] | undefined
 
 /** The table as a list, built at first use. */
-export function listLeafTypes(): readonly PlacedRow[] {
+export function listLeafTypes(): readonly LocatedLeafRow[] {
   rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({
     ...row,
     place: place.slice(1).split('/'),
@@ -136,7 +139,7 @@ export function listLeafTypes(): readonly PlacedRow[] {
 }
 
 /** The row of the leaf at a place; undefined if a sheet has no leaf there. */
-export function findLeafType(tokens: readonly string[]): PlacedRow | undefined {
+export function findLeafType(tokens: readonly string[]): LocatedLeafRow | undefined {
   return listLeafTypes().find(
     ({ place }) =>
       place.length === tokens.length && place.every((part, at) => part === '*' || part === tokens[at]),

@@ -12,12 +12,14 @@ export function placeAsWritten<Found extends FindingOf<string, unknown>>(
     ...place,
     path: findWritten(placesOf(place.document), place.path).path,
   }))
-  const isSame = (path: JsonPointer) => findWritten(places, path).path === path
-  const left = cures?.filter((cure) => isSame(cure.path) && (cure.op !== 'move' || isSame(cure.from)))
+  const isUnmoved = (path: JsonPointer) => findWritten(places, path).path === path
+  const keptCures = cures?.filter(
+    (cure) => isUnmoved(cure.path) && (cure.op !== 'move' || isUnmoved(cure.from)),
+  )
   return {
     ...rest,
     ...findWritten(places, finding.path),
     ...(related && { related }),
-    ...(left && left.length > 0 && { cures: left }),
+    ...(keptCures && keptCures.length > 0 && { cures: keptCures }),
   } as unknown as Found
 }

@@ -1,10 +1,10 @@
 import { requireShape, type Shape } from '../base/index.js'
 import type { DocumentName } from './documents.js'
 
-const REFERENCE: Shape = { id: 'string', revision: 'string' }
+const SHEET_REFERENCE: Shape = { id: 'string', revision: 'string' }
 
 /** The maps and lists that other functions read without a check, and the names that they quote. */
-const SHAPES: Readonly<Record<DocumentName, Shape>> = {
+const REQUIRED_SHAPES: Readonly<Record<DocumentName, Shape>> = {
   'spec-sheet': {
     id: 'string',
     revision: 'string',
@@ -14,10 +14,10 @@ const SHAPES: Readonly<Record<DocumentName, Shape>> = {
     'shields?': { '*': {} },
     services: { '*': { gearcases: [], intervals: {} } },
   },
-  'machine-log': { id: 'string', sheet: REFERENCE, identity: {}, meters: {}, records: [] },
+  'machine-log': { id: 'string', sheet: SHEET_REFERENCE, identity: {}, meters: {}, records: [] },
   toolbox: { wrenches: {}, sockets: {}, vessels: {}, pans: {}, fillers: {}, stands: {} },
   stock: { containers: { '*': {} }, seals: { '*': {} } },
-  procedure: { sheet: REFERENCE, identity: {}, services: ['string'], 'only?': [{}], steps: [{}] },
+  procedure: { sheet: SHEET_REFERENCE, identity: {}, services: ['string'], 'only?': [{}], steps: [{}] },
   'service-record': { date: 'string', readings: {}, entries: [{}] },
 }
 
@@ -29,5 +29,5 @@ export function requireDocument(place: string, document: unknown, kind: Document
   const isKind =
     typeof document === 'object' && document !== null && 'kind' in document && document.kind === kind
   if (!isKind) throw new TypeError(`${place} must be a ${kind.replace('-', ' ')}; parse the document first`)
-  requireShape(place, document, SHAPES[kind])
+  requireShape(place, document, REQUIRED_SHAPES[kind])
 }

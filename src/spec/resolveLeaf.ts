@@ -64,7 +64,7 @@ export function resolveLeaf<Kind extends LeafKind>(
   kind: Kind,
   path: JsonPointer,
 ): Resolved<Leaves[Kind]> {
-  const base = readBase(sheet, kind, path)
+  const base = readBaseLeaf(sheet, kind, path)
   const machine = resolveVariant(sheet, identity)
   const variants: readonly (Id | undefined)[] =
     machine.verdict === 'selected'
@@ -72,8 +72,10 @@ export function resolveLeaf<Kind extends LeafKind>(
       : machine.verdict === 'cannot tell' && machine.candidates.length > 0
         ? machine.candidates
         : [undefined]
-  const setAt = findOverrides(sheet, path)
-  const outcomes = variants.map((variant) => chooseIn(variant, base, setAt, identity, kind, path))
+  const matchingOverrides = findOverrides(sheet, path)
+  const outcomes = variants.map((variant) =>
+    chooseForVariant(variant, base, matchingOverrides, identity, kind, path),
+  )
   const missing = new Set(outcomes.flatMap((outcome) => outcome.missing))
   const candidates = new Map<JsonPointer, Candidate>()
   for (const candidate of outcomes.flatMap((outcome) => outcome.candidates))
@@ -81,15 +83,15 @@ export function resolveLeaf<Kind extends LeafKind>(
   const [first, ...others] = candidates.values()
   if (first === undefined) throw new RangeError(`path must point to a leaf, got ${JSON.stringify(path)}`)
   const value = withoutSource(first.value)
-  const agree = others.every((other) => isSameJson(value, withoutSource(other.value)))
-  if (agree && !outcomes.some((outcome) => outcome.clash)) {
-    const all = { path, candidates: [...candidates.keys()] }
+  const areEqual = others.every((other) => isSameJson(value, withoutSource(other.value)))
+  if (areEqual && !outcomes.some((outcome) => outcome.clash)) {
+    const params = { path, candidates: [...candidates.keys()] }
     const reasons = [
       ...(machine.verdict === 'selected' ? machine.reasons : []),
       ...first.trace.reasons,
-      ...(others.length === 0 ? [] : [specReason('spec/candidates-agree', all)]),
+      ...(others.length === 0 ? [] : [specReason('spec/candidates-agree', params)]),
     ]
-    return settle(first.value, { ...first.trace, reasons }) as Resolved<Leaves[Kind]>
+    return makeResolved(first.value, { ...first.trace, reasons }) as Resolved<Leaves[Kind]>
   }
   if (variants.length > 1 && machine.verdict === 'cannot tell')
     for (const fact of machine.missing) missing.add(fact)
@@ -105,7 +107,7 @@ interface Candidate {
   readonly trace: Trace
 }
 
-function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
+function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
   requireObject('sheet', sheet)
   if (!listLeafTypes().some((row) => row.kind === kind))
     throw new TypeError(
@@ -130,44 +132,66 @@ function findOverrides(sheet: SpecSheet, path: JsonPointer) {
 }
 
 /** The candidates on a machine of one variant. A clash is two overrides at once, or one that does not fit. */
-function chooseIn(
+function chooseForVariant(
   variant: Id | undefined,
   base: Leaf | undefined,
-  setAt: ReturnType<typeof findOverrides>,
+  matchingOverrides: ReturnType<typeof findOverrides>,
   identity: Identity,
   kind: LeafKind,
   path: JsonPointer,
 ) {
   const measure = findLeafType(splitPointer(path) ?? [])?.measure
-  const judged = setAt
-    .map((one) => ({
-      ...one,
-      fits: one.entry.path === path && one.entry.kind === kind && hasMeasure(one.entry.to, measure),
-      judgement: judgeFacts(one.override.when, identity, variant === undefined ? undefined : [variant]),
+  const judged = matchingOverrides
+    .map((judgedOverride) => ({
+      ...judgedOverride,
+      fits:
+        judgedOverride.entry.path === path &&
+        judgedOverride.entry.kind === kind &&
+        hasMeasure(judgedOverride.entry.to, measure),
+      judgement: judgeFacts(
+        judgedOverride.override.when,
+        identity,
+        variant === undefined ? undefined : [variant],
+      ),
     }))
-    .filter((one) => one.judgement.verdict !== 'no')
-  const misfits = judged.filter((one) => !one.fits)
-  const applicable = judged.filter((one) => one.fits && one.judgement.verdict === 'yes')
-  const open = judged.filter((one) => one.fits && one.judgement.verdict === 'cannot tell')
-  const overrides = applicable.map((one) => one.path)
+    .filter((judgedOverride) => judgedOverride.judgement.verdict !== 'no')
+  const unsuitable = judged.filter((judgedOverride) => !judgedOverride.fits)
+  const applicable = judged.filter(
+    (judgedOverride) => judgedOverride.fits && judgedOverride.judgement.verdict === 'yes',
+  )
+  const possible = judged.filter(
+    (judgedOverride) => judgedOverride.fits && judgedOverride.judgement.verdict === 'cannot tell',
+  )
+  const overrides = applicable.map((judgedOverride) => judgedOverride.path)
   const warnings: readonly Reason[] = [
     ...(overrides.length > 1 ? [specReason('spec/overrides-overlap', { path, overrides })] : []),
-    ...misfits.map((one) => specReason('spec/override-does-not-fit', { path: one.path })),
+    ...unsuitable.map((judgedOverride) =>
+      specReason('spec/override-does-not-fit', { path: judgedOverride.path }),
+    ),
   ]
-  const candidate = (value: Leaf, at: JsonPointer, reasons: readonly Reason[], by?: SourceRef): Candidate => {
-    const source = findSource(value) ?? by
+  const candidate = (
+    value: Leaf,
+    at: JsonPointer,
+    reasons: readonly Reason[],
+    overrideSource?: SourceRef,
+  ): Candidate => {
+    const source = findSource(value) ?? overrideSource
     return { value, trace: { path: at, ...(source && { source }), reasons: [...reasons, ...warnings] } }
   }
   const code = base === undefined ? 'spec/leaf-absent' : 'spec/leaf-from-sheet'
   return {
     candidates: [
       ...(applicable.length > 0 ? [] : [candidate(base ?? NOT_STATED, path, [specReason(code, { path })])]),
-      ...[...applicable, ...open].map(({ path: at, override, entry, judgement: { verdict, reasons } }) => {
-        const applies = verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
-        return candidate(entry.to, at, [specReason(applies, { path: at }), ...reasons], override.source)
-      }),
+      ...[...applicable, ...possible].map(
+        ({ path: at, override, entry, judgement: { verdict, reasons } }) => {
+          const reasonCode = verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
+          return candidate(entry.to, at, [specReason(reasonCode, { path: at }), ...reasons], override.source)
+        },
+      ),
     ],
-    missing: judged.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
+    missing: judged.flatMap((judgedOverride) =>
+      judgedOverride.judgement.verdict === 'cannot tell' ? judgedOverride.judgement.missing : [],
+    ),
     clash: warnings.length > 0,
   }
 }
@@ -188,6 +212,6 @@ function withoutSource(leaf: Leaf): unknown {
   return figure
 }
 
-function settle(value: Leaf, trace: Trace): Resolved<Leaf> {
+function makeResolved(value: Leaf, trace: Trace): Resolved<Leaf> {
   return value.kind === 'not stated' ? { kind: 'not stated', trace } : { kind: 'stated', value, trace }
 }

@@ -11,10 +11,10 @@ export interface ResolvedRecord {
   readonly places: ReadonlyMap<JsonPointer, JsonPointer>
 }
 
-type Loose = Record<string, unknown>
+type UnknownFields = Record<string, unknown>
 
-const UNCHANGED: ResolvedRecord['places'] = new Map()
-const LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
+const NO_PLACES: ResolvedRecord['places'] = new Map()
+const MERGED_LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
 
 /**
  * The records of a log in their order, each as its corrections leave it. Corrections apply in the order of the list, and a correction of a
@@ -24,11 +24,11 @@ export function resolveRecords(records: readonly ServiceRecord[]): readonly Reso
   const corrections = [...records.entries()].flatMap(([at, correction]) =>
     correction.corrects === undefined ? [] : [{ at, correction, root: findRoot(records, at) }],
   )
-  if (corrections.length === 0) return records.map((record, root) => ({ record, root, places: UNCHANGED }))
+  if (corrections.length === 0) return records.map((record, root) => ({ record, root, places: NO_PLACES }))
   return records.map((record, place) => {
     if (record.corrects !== undefined) {
       const { shields: _shields, ...rest } = record
-      return { record: { ...rest, entries: [] }, root: findRoot(records, place), places: UNCHANGED }
+      return { record: { ...rest, entries: [] }, root: findRoot(records, place), places: NO_PLACES }
     }
     const places = new Map<JsonPointer, JsonPointer>()
     const corrected = corrections
@@ -60,18 +60,19 @@ function applyCorrection(
 ): ServiceRecord {
   const entries = [...record.entries]
   for (const [number, correction] of corrections.entries()) {
-    const found = entries.findIndex(
+    const foundIndex = entries.findIndex(
       ({ service, gearcase, instance }) =>
         service === correction.service &&
         gearcase === correction.gearcase &&
         instance === correction.instance,
     )
-    const at = found === -1 ? entries.length : found
+    const at = foundIndex === -1 ? entries.length : foundIndex
     const path = `/entries/${at}`
-    const source = `${from}/entries/${number}`
+    const sourcePath = `${from}/entries/${number}`
     const before = entries[at]
-    entries[at] = before === undefined ? correction : correctEntry(before, correction, path, source, places)
-    if (before === undefined) places.set(path, source)
+    entries[at] =
+      before === undefined ? correction : correctEntry(before, correction, path, sourcePath, places)
+    if (before === undefined) places.set(path, sourcePath)
   }
   if (corrected.date !== undefined) places.set('/date', `${from}/corrected/date`)
   for (const meter of Object.keys(corrected.readings ?? {}))
@@ -96,14 +97,14 @@ function correctEntry(
   before: RecordEntry,
   correction: RecordEntry,
   path: JsonPointer,
-  source: JsonPointer,
+  sourcePath: JsonPointer,
   places: Map<JsonPointer, JsonPointer>,
 ): RecordEntry {
-  const after: Loose = { ...before }
+  const after: UnknownFields = { ...before }
   for (const [key, value] of Object.entries(correction)) {
     const at = `${path}/${key}`
-    const from = `${source}/${key}`
-    if (LISTS.includes(key)) {
+    const from = `${sourcePath}/${key}`
+    if (MERGED_LISTS.includes(key)) {
       const list = (after[key] ?? []) as readonly unknown[]
       after[key] = mergeList(list, value as readonly unknown[], at, from, places)
     } else {
@@ -119,21 +120,21 @@ function mergeList<Item>(
   before: readonly Item[],
   corrections: readonly Item[],
   path: JsonPointer,
-  source: JsonPointer,
+  sourcePath: JsonPointer,
   places: Map<JsonPointer, JsonPointer>,
 ): readonly Item[] {
   const after = [...before]
   for (const [number, item] of corrections.entries()) {
-    const found = after.findIndex((one) => partOf(one) === partOf(item))
-    const at = found === -1 ? after.length : found
+    const foundIndex = after.findIndex((currentItem) => identifyPart(currentItem) === identifyPart(item))
+    const at = foundIndex === -1 ? after.length : foundIndex
     after[at] = item
-    places.set(`${path}/${at}`, `${source}/${number}`)
+    places.set(`${path}/${at}`, `${sourcePath}/${number}`)
   }
   return after
 }
 
 /** The part of the machine that an item is about. */
-function partOf(item: unknown): string {
+function identifyPart(item: unknown): string {
   if (typeof item === 'string') return item
   const { on, wheelMark = '' } = item as { readonly on: JsonPointer; readonly wheelMark?: string }
   return `${on} ${wheelMark}`

@@ -65,18 +65,18 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   requireShape('sheet', sheet, MACHINE)
   requireShape('identity', identity, FACTS, 'leave out what is not known')
   const judged = judgeVariants(sheet, identity)
-  const open = judged.filter(({ judgement }) => judgement.verdict !== 'no')
-  const candidates = open.map(({ variant }) => variant)
+  const possibleVariants = judged.filter(({ judgement }) => judgement.verdict !== 'no')
+  const candidates = possibleVariants.map(({ variant }) => variant)
   const stated = identity.variant
   if (stated !== undefined) return judgeStated(judged, stated, candidates)
   const known = judged.map(({ variant }) => variant)
-  if (judged.length > 0 && open.length === 0) {
+  if (judged.length > 0 && possibleVariants.length === 0) {
     const reasons = judged.flatMap(({ judgement }) => judgement.reasons)
-    const noneFits = specReason('spec/variant-none-fits', { known })
-    return { verdict: 'contradiction', candidates, reasons: [noneFits, ...reasons] }
+    const firstReason = specReason('spec/variant-none-fits', { known })
+    return { verdict: 'contradiction', candidates, reasons: [firstReason, ...reasons] }
   }
-  const [first] = open
-  if (first !== undefined && open.length === 1) {
+  const [first] = possibleVariants
+  if (first !== undefined && possibleVariants.length === 1) {
     const { variant, judgement } = first
     if (judgement.verdict === 'yes') {
       const reasons = [specReason('spec/variant-selected', { variant }), ...judgement.reasons]
@@ -88,7 +88,9 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
     }
   }
   const missing = new Set(
-    open.flatMap(({ judgement }) => (judgement.verdict === 'cannot tell' ? judgement.missing : [])),
+    possibleVariants.flatMap(({ judgement }) =>
+      judgement.verdict === 'cannot tell' ? judgement.missing : [],
+    ),
   ).add('variant')
   return {
     verdict: 'cannot tell',
@@ -96,7 +98,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
     candidates,
     reasons: [
       specReason('spec/variant-open', { candidates }),
-      ...open.flatMap(({ judgement }) => judgement.reasons),
+      ...possibleVariants.flatMap(({ judgement }) => judgement.reasons),
     ],
   }
 }
@@ -135,21 +137,21 @@ function judgeStated(
   variant: Id,
   candidates: readonly Id[],
 ): VariantVerdict {
-  const named = judged.find((one) => one.variant === variant)
-  const contradicts = (...reasons: readonly Reason[]): VariantVerdict => ({
+  const statedVariant = judged.find((judgedVariant) => judgedVariant.variant === variant)
+  const makeContradiction = (...reasons: readonly Reason[]): VariantVerdict => ({
     verdict: 'contradiction',
     stated: variant,
     candidates,
     reasons,
   })
-  if (named === undefined) {
-    const known = judged.map((one) => one.variant)
-    return contradicts(specReason('spec/variant-not-on-sheet', { variant, known }))
+  if (statedVariant === undefined) {
+    const known = judged.map((judgedVariant) => judgedVariant.variant)
+    return makeContradiction(specReason('spec/variant-not-on-sheet', { variant, known }))
   }
-  if (named.judgement.verdict === 'no')
-    return contradicts(
+  if (statedVariant.judgement.verdict === 'no')
+    return makeContradiction(
       specReason('spec/variant-contradicted', { variant, candidates }),
-      ...named.judgement.reasons,
+      ...statedVariant.judgement.reasons,
     )
   const reasons = [specReason('spec/variant-stated', { variant })]
   return { verdict: 'selected', variant, by: 'stated', reasons }

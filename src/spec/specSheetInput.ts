@@ -25,12 +25,12 @@ import type {
 import type { Id, SourceRef } from './specValue.js'
 
 /** Parts whose texts may take a `source` from them. */
-type Section = SpecSheet | Gearcase | Opening | Cover | Filter | Shield | Service
+type SourcedPart = SpecSheet | Gearcase | Opening | Cover | Filter | Shield | Service
 /** Parts that are never one text. */
-type Whole = SpecSheet | Machine | Gearcase | Cover | Filter | Shield | SecuredItem | Waiver
+type ObjectOnly = SpecSheet | Machine | Gearcase | Cover | Filter | Shield | SecuredItem | Waiver
 
 /** The keys that may be left out, as the table of places has them. The order matters: many parts have a name. */
-type LeftOut<T> = T extends SpecSheet
+type OmittedKeys<T> = T extends SpecSheet
   ? 'sources' | 'gearcases' | 'services'
   : T extends Machine
     ? 'variants' | 'axles' | 'supports'
@@ -69,7 +69,7 @@ type LeftOut<T> = T extends SpecSheet
                                     : never
 
 /** What a writer may put at a key besides what the value itself may be. */
-type AtKey<Key> = Key extends 'uses' | 'seals'
+type ExtraInput<Key> = Key extends 'uses' | 'seals'
   ? string
   : Key extends 'instances'
     ? readonly Id[]
@@ -78,10 +78,10 @@ type AtKey<Key> = Key extends 'uses' | 'seals'
       : never
 
 type Part<T> = {
-  readonly [Key in keyof T as Key extends LeftOut<T> ? never : Key]: Input<T[Key]> | AtKey<Key>
+  readonly [Key in keyof T as Key extends OmittedKeys<T> ? never : Key]: Input<T[Key]> | ExtraInput<Key>
 } & {
-  readonly [Key in keyof T as Key extends LeftOut<T> ? Key : never]?: Input<T[Key]> | AtKey<Key>
-} & (T extends Section ? { readonly source?: string } : unknown)
+  readonly [Key in keyof T as Key extends OmittedKeys<T> ? Key : never]?: Input<T[Key]> | ExtraInput<Key>
+} & (T extends SourcedPart ? { readonly source?: string } : unknown)
 
 interface OverrideInput {
   readonly when: Condition | string
@@ -103,7 +103,7 @@ type Input<T> = T extends Leaf
       : T extends object
         ? string extends keyof T
           ? { readonly [id: string]: Input<T[keyof T]> }
-          : Part<T> | (T extends Whole ? never : string)
+          : Part<T> | (T extends ObjectOnly ? never : string)
         : T
 
 /** A spec sheet as a writer may give it: texts in place of leaves and parts, and gaps. Every `SpecSheet` is one. */

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import { readPointer } from '../../src/base/readPointer.js'
-import { comparePlaces } from '../../src/rules/comparePlaces.js'
+import { comparePointers } from '../../src/rules/comparePointers.js'
 import { indexSheet } from '../../src/rules/lookup/indexSheet.js'
 import { law } from '../support/law.js'
 
@@ -24,13 +24,13 @@ describe('comparePlaces', () => {
     law(50, document, fc.infiniteStream(fc.nat()), (written, random) => {
       const places = placesOf(written)
       const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
-      expect(shuffled.sort((one, other) => comparePlaces(written, one, other))).toEqual(places)
+      expect(shuffled.sort((one, other) => comparePointers(written, one, other))).toEqual(places)
     })
   })
 
   it('puts places that are not there behind those that are, by name', () => {
     const places = ['/x/b', '/a', '/x/a', '', '/y']
-    expect(places.sort((one, other) => comparePlaces({ y: 1, a: 2 }, one, other))).toEqual([
+    expect(places.sort((one, other) => comparePointers({ y: 1, a: 2 }, one, other))).toEqual([
       '',
       '/y',
       '/a',

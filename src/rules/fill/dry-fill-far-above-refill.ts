@@ -1,5 +1,5 @@
 import { compareExact, exactOf, times } from '../../quantity/index.js'
-import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -15,10 +15,10 @@ import { gearcaseRule } from '../ruleMakers.js'
 export const rule = gearcaseRule('fill/dry-fill-far-above-refill', 'warning', ([id, { name }], { sheet }) => {
   const fill = `/gearcases/${id}/oilSpace/fill`
   return sheet.pairs(`${fill}/dryFill`, `${fill}/drainAndRefill`).flatMap(({ path, one, other }) => {
-    const low = statedVolume(one)?.low
-    const high = statedVolume(other)?.high
+    const low = readStatedVolume(one)?.low
+    const high = readStatedVolume(other)?.high
     if (low === undefined || high === undefined || compareExact(low, times(high, MAX_RATIO)) <= 0) return []
-    return [{ path, params: { gearcase: name, dryFill: millilitres(low), refill: millilitres(high) } }]
+    return [{ path, params: { gearcase: name, dryFill: toMillilitres(low), refill: toMillilitres(high) } }]
   })
 })
 

@@ -1,7 +1,7 @@
-import { firstPrinted } from '../lookup/firstPrinted.js'
-import { gearcaseValues } from '../lookup/gearcaseValues.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -16,9 +16,9 @@ import { sheetRule } from '../ruleMakers.js'
  * mm are our own estimate.
  */
 export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
-  gearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {
-    if ((statedRange(value, 'mm')?.high ?? 0) <= MAX_DEPTH_MM || isDisputed(sheet, path)) return []
-    return [{ path, params: { gearcase: gearcase.name, below: firstPrinted(value) } }]
+  listGearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {
+    if ((readStatedRange(value, 'mm')?.high ?? 0) <= MAX_DEPTH_MM || isDisputed(sheet, path)) return []
+    return [{ path, params: { gearcase: gearcase.name, below: pickFirstPrinted(value) } }]
   }),
 )
 

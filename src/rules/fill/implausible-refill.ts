@@ -1,8 +1,8 @@
 import type { GearcaseType } from '../../spec/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
-import { gearcaseValues } from '../lookup/gearcaseValues.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -21,16 +21,16 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document, sheet }) => {
   const mass = document.machine.mass
-  const massRange = mass === undefined || mass.kind === 'not stated' ? undefined : statedRange(mass, 'kg')
-  return gearcaseValues(sheet, 'oilSpace/fill/drainAndRefill').flatMap(
+  const massRange = mass === undefined || mass.kind === 'not stated' ? undefined : readStatedRange(mass, 'kg')
+  return listGearcaseValues(sheet, 'oilSpace/fill/drainAndRefill').flatMap(
     ({ path, value, gearcase, isOverride }) => {
-      const refill = statedRange(value, 'L')
+      const refill = readStatedRange(value, 'L')
       const { oilSpace, type, instances = {} } = gearcase
       if (refill === undefined || oilSpace.kind === 'shared' || isDisputed(sheet, path)) return []
       const { per, drainAndRefill, dryFill } = oilSpace.fill
       if (isOverride && drainAndRefill.kind !== 'not stated') return []
       const dryFillRange =
-        dryFill === undefined || dryFill.kind === 'not stated' ? undefined : statedRange(dryFill, 'L')
+        dryFill === undefined || dryFill.kind === 'not stated' ? undefined : readStatedRange(dryFill, 'L')
       if (dryFillRange !== undefined && refill.low > dryFillRange.high) return []
       const count = per === 'all instances' ? Math.max(1, Object.keys(instances).length) : 1
       const limit = Math.min(
@@ -40,7 +40,7 @@ export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document,
       if (refill.high <= limit && refill.low >= MIN_LITRES) return []
       const params = {
         gearcase: gearcase.name,
-        refill: firstPrinted(value),
+        refill: pickFirstPrinted(value),
         limit: { value: limit, unit: 'L' as const },
       }
       return [{ path, params }]

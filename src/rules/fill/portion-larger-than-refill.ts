@@ -1,4 +1,4 @@
-import { findLarger } from '../lookup/statedVolume.js'
+import { findLargerVolumes } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -17,8 +17,8 @@ export const rule = gearcaseRule(
   'error',
   ([id, { name, oilSpace }], { sheet }) => {
     if (oilSpace.kind !== 'shared') return []
-    const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
-    return findLarger(sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt)).map(
+    const refillPath = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
+    return findLargerVolumes(sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillPath)).map(
       ({ path, low, high }) => ({ path, params: { gearcase: name, portion: low, refill: high } }),
     )
   },

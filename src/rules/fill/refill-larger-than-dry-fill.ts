@@ -1,4 +1,4 @@
-import { findLarger } from '../lookup/statedVolume.js'
+import { findLargerVolumes } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -13,8 +13,10 @@ import { gearcaseRule } from '../ruleMakers.js'
  */
 export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {
   const fill = `/gearcases/${id}/oilSpace/fill`
-  return findLarger(sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`)).map(({ path, low, high }) => ({
-    path,
-    params: { gearcase: name, refill: low, dryFill: high },
-  }))
+  return findLargerVolumes(sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`)).map(
+    ({ path, low, high }) => ({
+      path,
+      params: { gearcase: name, refill: low, dryFill: high },
+    }),
+  )
 })

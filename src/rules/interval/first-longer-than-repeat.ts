@@ -1,4 +1,4 @@
-import { comparableLimits } from '../lookup/comparableLimits.js'
+import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
@@ -14,8 +14,8 @@ import { scheduleRule } from '../ruleMakers.js'
  * House rule; the same length passes.
  */
 export const rule = scheduleRule('interval/first-longer-than-repeat', 'warning', ({ path, intervals }) => {
-  const first = comparableLimits(intervals.first)
-  const repeat = comparableLimits(intervals.repeat)
+  const first = readComparableLimits(intervals.first)
+  const repeat = readComparableLimits(intervals.repeat)
   const by = (['hours', 'distance', 'period'] as const).filter(
     (limit) => (first[limit] ?? 0) > (repeat[limit] ?? Number.POSITIVE_INFINITY),
   )

@@ -1,4 +1,4 @@
-import { comparableLimits } from '../lookup/comparableLimits.js'
+import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
@@ -12,7 +12,7 @@ import { intervalRule } from '../ruleMakers.js'
  * House rule: from 1 to 80 km/h over a whole interval is plausible, both ends included.
  */
 export const rule = intervalRule('interval/implied-speed', 'warning', ({ interval, path }) => {
-  const { hours = 0, distance = 0 } = comparableLimits(interval)
+  const { hours = 0, distance = 0 } = readComparableLimits(interval)
   const speed = distance / hours
   if (hours === 0 || distance === 0 || (speed >= MIN_SPEED && speed <= MAX_SPEED)) return []
   return [{ path: `${path}/distance`, params: { speed, slowest: MIN_SPEED, fastest: MAX_SPEED } }]

@@ -15,18 +15,18 @@ import { logRule } from '../ruleMakers.js'
  */
 export const rule = logRule('interval/log-speed', 'warning', ({ document: log }) => {
   const { hours = [], distance = [] } = readMeters(log)
-  const pairs = hours.flatMap((reading) => {
-    const otherReading = distance.find(({ date }) => date === reading.date)
-    return otherReading === undefined ? [] : [{ hours: reading, distance: otherReading }]
+  const readingPairs = hours.flatMap((reading) => {
+    const distanceReading = distance.find(({ date }) => date === reading.date)
+    return distanceReading === undefined ? [] : [{ hours: reading, distance: distanceReading }]
   })
-  return pairs.flatMap((pair, index) => {
-    const previous = pairs[index - 1]
+  return readingPairs.flatMap((pair, index) => {
+    const previous = readingPairs[index - 1]
     if (previous === undefined || dayNumberOf(previous.hours.date) >= dayNumberOf(pair.hours.date)) return []
     if (previous.hours.stretch !== pair.hours.stretch || previous.distance.stretch !== pair.distance.stretch)
       return []
-    const worked = pair.hours.total.value - previous.hours.total.value
-    const speed = (kilometres(pair.distance) - kilometres(previous.distance)) / worked
-    if (worked < 5 || speed <= MAX_SPEED) return []
+    const hoursWorked = pair.hours.total.value - previous.hours.total.value
+    const speed = (toKilometres(pair.distance) - toKilometres(previous.distance)) / hoursWorked
+    if (hoursWorked < 5 || speed <= MAX_SPEED) return []
     const params = { speed, fastest: MAX_SPEED, from: previous.hours.date, to: pair.hours.date }
     return [{ path: pair.distance.path, params }]
   })
@@ -34,6 +34,6 @@ export const rule = logRule('interval/log-speed', 'warning', ({ document: log })
 
 const MAX_SPEED = 130
 
-function kilometres({ total: { value, unit } }: CountedMeterReading): number {
+function toKilometres({ total: { value, unit } }: CountedMeterReading): number {
   return unit === 'mi' ? value * 1.609344 : value
 }

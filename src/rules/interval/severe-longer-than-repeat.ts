@@ -1,4 +1,4 @@
-import { comparableLimits } from '../lookup/comparableLimits.js'
+import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
@@ -20,8 +20,8 @@ export const rule = scheduleRule(
     if (severe.kind === 'factor') {
       return Number(severe.factor) > 1 ? [{ path: `${path}/severe/factor`, params: { by: 'factor' } }] : []
     }
-    const severeLimits = comparableLimits(severe.interval)
-    const normalLimits = comparableLimits(repeat)
+    const severeLimits = readComparableLimits(severe.interval)
+    const normalLimits = readComparableLimits(repeat)
     return (['hours', 'distance', 'period'] as const)
       .filter((by) => (severeLimits[by] ?? 0) > (normalLimits[by] ?? Number.POSITIVE_INFINITY))
       .map((by) => ({ path: `${path}/severe/interval/${by}`, params: { by } }))

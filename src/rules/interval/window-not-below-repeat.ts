@@ -1,4 +1,4 @@
-import { comparableLimits } from '../lookup/comparableLimits.js'
+import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
@@ -12,8 +12,8 @@ import { scheduleRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = scheduleRule('interval/window-not-below-repeat', 'error', ({ path, intervals }) => {
-  const window = comparableLimits(intervals.window)
-  const repeat = comparableLimits(intervals.repeat)
+  const window = readComparableLimits(intervals.window)
+  const repeat = readComparableLimits(intervals.repeat)
   return (['hours', 'distance', 'period'] as const)
     .filter((by) => (window[by] ?? -1) >= (repeat[by] ?? Number.POSITIVE_INFINITY))
     .map((by) => ({ path: `${path}/window/${by}`, params: { by } }))

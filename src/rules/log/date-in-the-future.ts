@@ -14,19 +14,19 @@ import { logRule } from '../ruleMakers.js'
 export const rule = logRule('log/date-in-the-future', 'error', ({ document: log, facts: { today } }) =>
   today === undefined
     ? []
-    : datesOf(log)
+    : listDates(log)
         .filter(({ date }) => date > today)
         .map(({ path, date }) => ({ path, params: { date, today } })),
 )
 
-function datesOf(log: MachineLog): readonly { readonly path: string; readonly date: string }[] {
-  const list = (path: string, dated: readonly { readonly date: string }[] | undefined) =>
-    (dated ?? []).map(({ date }, place) => ({ path: `${path}/${place}/date`, date }))
+function listDates(log: MachineLog): readonly { readonly path: string; readonly date: string }[] {
+  const listItemDates = (path: string, items: readonly { readonly date: string }[] | undefined) =>
+    (items ?? []).map(({ date }, index) => ({ path: `${path}/${index}/date`, date }))
   return [
     ...(log.commissioned === undefined ? [] : [{ path: '/commissioned', date: log.commissioned }]),
-    ...list('/meters/hours/readings', log.meters.hours?.readings),
-    ...list('/meters/distance/readings', log.meters.distance?.readings),
-    ...list('/events', log.events),
-    ...list('/topUps', log.topUps),
+    ...listItemDates('/meters/hours/readings', log.meters.hours?.readings),
+    ...listItemDates('/meters/distance/readings', log.meters.distance?.readings),
+    ...listItemDates('/events', log.events),
+    ...listItemDates('/topUps', log.topUps),
   ]
 }

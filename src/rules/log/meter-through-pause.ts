@@ -14,16 +14,16 @@ import { logRule } from '../ruleMakers.js'
  */
 export const rule = logRule('log/meter-through-pause', 'info', ({ document }) =>
   (document.pauses ?? []).flatMap(({ from, to }, place) =>
-    METERS.flatMap((meter) => {
-      const isInPause = (date: string) => date >= from && date <= to
-      const readings = (document.meters[meter]?.readings ?? []).filter(({ date }) => isInPause(date))
+    METER_NAMES.flatMap((meter) => {
+      const isDuringPause = (date: string) => date >= from && date <= to
+      const readings = (document.meters[meter]?.readings ?? []).filter(({ date }) => isDuringPause(date))
       const events = (document.events ?? []).filter((event) => 'meter' in event && event.meter === meter)
       const [first, last] = [readings[0], readings.at(-1)]
       if (first === undefined || last === undefined || first.value === last.value) return []
-      if (events.some(({ date }) => isInPause(date))) return []
+      if (events.some(({ date }) => isDuringPause(date))) return []
       return [{ path: `/pauses/${place}`, params: { meter, first: first.value, last: last.value } }]
     }),
   ),
 )
 
-const METERS: readonly MeterName[] = ['hours', 'distance']
+const METER_NAMES: readonly MeterName[] = ['hours', 'distance']

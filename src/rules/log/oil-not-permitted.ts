@@ -1,6 +1,6 @@
-import { listPermittedOils } from '../lookup/listPermittedOils.js'
+import { findOilByName } from '../lookup/findOilByName.js'
+import { listOilsUnlessPermitted } from '../lookup/listOilsUnlessPermitted.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { oilOfName } from '../lookup/oilOfName.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
@@ -18,19 +18,21 @@ export const rule = logRule('log/oil-not-permitted', 'error', ({ document: log, 
   if (sheet === undefined) return []
   const { gearcases, services } = sheet.document
   return (log.topUps ?? []).flatMap(({ date, gearcase, instance, oil }, place) => {
-    const isOut = log.records.some(
+    const isChangedLater = log.records.some(
       (record) =>
         record.date > date &&
         record.entries.some(
-          (one) =>
-            one.gearcase === gearcase &&
-            (one.instance === undefined || one.instance === instance) &&
-            one.notDone === undefined &&
-            lookUp(services, one.service)?.task === 'change',
+          (recordEntry) =>
+            recordEntry.gearcase === gearcase &&
+            (recordEntry.instance === undefined || recordEntry.instance === instance) &&
+            recordEntry.notDone === undefined &&
+            lookUp(services, recordEntry.service)?.task === 'change',
         ),
     )
-    const offered = oilOfName(oil, set.stocks)
-    const permitted = isOut ? undefined : listPermittedOils(sheet.document, gearcase, log.identity, offered)
+    const oilInLog = findOilByName(oil, set.stocks)
+    const permitted = isChangedLater
+      ? undefined
+      : listOilsUnlessPermitted(sheet.document, gearcase, log.identity, oilInLog)
     if (permitted === undefined) return []
     const params = { gearcase: lookUp(gearcases, gearcase)?.name ?? gearcase, oil, permitted }
     return [{ path: `/topUps/${place}/oil`, params }]

@@ -1,5 +1,5 @@
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { unknownNames } from '../lookup/unknownNames.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
@@ -16,7 +16,7 @@ import { logRule } from '../ruleMakers.js'
 export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet }) => {
   if (sheet === undefined) return []
   const gearcases = Object.keys(sheet.document.gearcases)
-  return unknownNames([
+  return findUnknownIds([
     ...(log.events ?? []).flatMap((event, place) =>
       ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
         path: `/events/${place}/gearcases/${at}`,
@@ -25,9 +25,10 @@ export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet
       })),
     ),
     ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
-      const named = lookUp(sheet.document.gearcases, gearcase)
-      if (named === undefined) return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
-      const instances = Object.keys(named.instances ?? {})
+      const namedGearcase = lookUp(sheet.document.gearcases, gearcase)
+      if (namedGearcase === undefined)
+        return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
+      const instances = Object.keys(namedGearcase.instances ?? {})
       return instance === undefined
         ? []
         : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]

@@ -15,11 +15,11 @@ export const rule = logRule(
   'warning',
   ({ document: { commissioned, records, events = [] } }) => {
     if (commissioned === undefined) return []
-    const dated = [
+    const datedItems = [
       ...events.map(({ date }, place) => ({ date, path: `/events/${place}/date` })),
       ...records.map(({ date }, place) => ({ date, path: `/records/${place}/date` })),
     ]
-    return dated
+    return datedItems
       .filter(({ date }) => date < commissioned)
       .map(({ date, path }) => ({ path, params: { date, commissioned } }))
   },

@@ -1,7 +1,7 @@
 import { type Condition, resolveVariant } from '../../spec/index.js'
+import { findSerialMistake } from '../lookup/findSerialMistake.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { serialMistake } from '../lookup/serialMistake.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A machine whose serial, model year or market excludes its stated variant, or which fits no variant of its sheet:
@@ -16,7 +16,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: machine
  * House rule: a contradiction is never settled by choosing one side.
  */
-export const rule = ruleAbout('machine-log', 'procedure')(
+export const rule = documentRule('machine-log', 'procedure')(
   'log/variant-contradicted',
   'error',
   ({ document: { identity }, sheet }) => {
@@ -24,15 +24,15 @@ export const rule = ruleAbout('machine-log', 'procedure')(
     const { variants } = sheet.document.machine
     const { variant } = identity
     if (variant !== undefined && lookUp(variants, variant) === undefined) return []
-    const isDoubtful = Object.values(variants).some(({ when }) => isNeverMet(when))
-    if (isDoubtful) return []
+    const hasImpossibleCondition = Object.values(variants).some(({ when }) => isImpossible(when))
+    if (hasImpossibleCondition) return []
     const verdict = resolveVariant(sheet.document, identity)
     if (verdict.verdict !== 'contradiction') return []
     return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
   },
 )
 
-function isNeverMet(when: Condition | undefined): boolean {
+function isImpossible(when: Condition | undefined): boolean {
   const { from = 0, to = 9999 } = when?.modelYears ?? {}
-  return from > to || serialMistake(when?.serials) !== undefined
+  return from > to || findSerialMistake(when?.serials) !== undefined
 }

@@ -20,29 +20,27 @@ function areCompatible(conditions: readonly Condition[]): boolean {
       .slice(place + 1)
       .every(
         (other) =>
-          haveCommonMarket(condition, other) &&
-          haveCommonModelYear(condition, other) &&
-          haveCommonSerial(condition, other),
+          shareMarket(condition, other) && shareModelYear(condition, other) && shareSerial(condition, other),
       ),
   )
 }
 
-function haveCommonMarket(first: Condition, second: Condition): boolean {
-  const otherMarkets = second.market
+function shareMarket(first: Condition, second: Condition): boolean {
+  const secondMarkets = second.market
   return (
     first.market === undefined ||
-    otherMarkets === undefined ||
-    first.market.some((one) => otherMarkets.includes(one))
+    secondMarkets === undefined ||
+    first.market.some((one) => secondMarkets.includes(one))
   )
 }
 
-function haveCommonModelYear(first: Condition, second: Condition): boolean {
+function shareModelYear(first: Condition, second: Condition): boolean {
   const from = Math.max(first.modelYears?.from ?? 0, second.modelYears?.from ?? 0)
   const to = Math.min(first.modelYears?.to ?? 9999, second.modelYears?.to ?? 9999)
   return from <= to
 }
 
-function haveCommonSerial(first: Condition, second: Condition): boolean {
+function shareSerial(first: Condition, second: Condition): boolean {
   if (first.serials === undefined || second.serials === undefined) return true
   const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
   const [shortPrefix = '', longPrefix = ''] = prefixes.sort((one, other) => one.length - other.length)

@@ -9,7 +9,7 @@ import {
   type ServiceRecord,
   type Tightening,
 } from '../../spec/index.js'
-import { fasteningOf } from './fasteningOf.js'
+import { findFastening } from './findFastening.js'
 import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 import { makeLazy } from './makeLazy.js'
@@ -17,13 +17,13 @@ import { makeLazy } from './makeLazy.js'
 /** The lists of a record that rules judge against its sheet; empty without the sheet. */
 export interface RecordIndex {
   /** Entries of a record with `detail` of `full`, on gearcases of the sheet. */
-  readonly entries: readonly EntryAt[]
+  readonly entries: readonly IndexedEntry[]
   /** Tightenings of parts of the sheet: those of the entries, then those of the shields. */
-  readonly tightenings: readonly RecordedTighteningAt[]
+  readonly tightenings: readonly IndexedTightening[]
 }
 
 /** An entry of a record with its gearcase on the sheet. */
-export interface EntryAt {
+export interface IndexedEntry {
   readonly path: JsonPointer
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
@@ -35,7 +35,7 @@ export interface EntryAt {
 }
 
 /** A recorded tightening, and the one that the sheet states for this machine. */
-export interface RecordedTighteningAt {
+export interface IndexedTightening {
   readonly path: JsonPointer
   readonly done: RecordedTightening
   readonly part: string
@@ -65,13 +65,13 @@ export function indexRecord(
               : [{ path: `/entries/${place}`, entry, sheet, gearcase, isChange: isChange(entry), identity }]
           }),
     tightenings: () =>
-      tighteningsDone(record).flatMap(({ path, done }): readonly RecordedTighteningAt[] => {
+      listRecordedTightenings(record).flatMap(({ path, done }): readonly IndexedTightening[] => {
         const part = sheet.parts.find((one) => one.path === done.on)
         if (part === undefined) return []
-        const { path: fasteningPath, fastening } = fasteningOf(part)
+        const { path: fasteningPath, fastening } = findFastening(part)
         const leafPath = `${fasteningPath}/tightening`
         if (readPointer(sheet.document, leafPath) === undefined) return []
-        const leaf = resolveLeaf(sheet.document, identity, 'tightening', leafPath)
+        const tightening = resolveLeaf(sheet.document, identity, 'tightening', leafPath)
         const isHandTurned = fastening.drive?.kind === 'hand'
         return [
           dropUndefined({
@@ -79,7 +79,7 @@ export function indexRecord(
             done,
             part: part.name,
             isHandTurned,
-            required: leaf.kind === 'stated' ? leaf.value : undefined,
+            required: tightening.kind === 'stated' ? tightening.value : undefined,
           }),
         ]
       }),
@@ -87,7 +87,7 @@ export function indexRecord(
 }
 
 /** The tightenings of a record: those of its entries, then those of the shields. */
-export function tighteningsDone({ entries, shields = [] }: ServiceRecord) {
+export function listRecordedTightenings({ entries, shields = [] }: ServiceRecord) {
   return [
     ...entries.flatMap(({ tightened }, entry) =>
       tightened.map((done, place) => ({ path: `/entries/${entry}/tightened/${place}`, done })),

@@ -3,4 +3,4 @@ import type { SheetIndex } from './indexSheet.js'
 
 /** Whether the printed figures of a value disagree, which a finding already reports. */
 export const isDisputed = ({ disagreements }: SheetIndex, path: JsonPointer): boolean =>
-  disagreements.some((one) => one.path === path || one.path.startsWith(`${path}/`))
+  disagreements.some((disagreement) => disagreement.path === path || disagreement.path.startsWith(`${path}/`))

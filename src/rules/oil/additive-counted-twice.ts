@@ -1,5 +1,5 @@
 import { compareExact, plus } from '../../quantity/index.js'
-import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
@@ -18,9 +18,9 @@ import { oilsRule } from '../ruleMakers.js'
 export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, choices, oilSpace }) =>
   choices.flatMap(({ additive }, place) => {
     if (additive === undefined || additive.includedInRefill) return []
-    const volume = statedVolume(additive.volume)
-    const refill = statedVolume(oilSpace.fill.drainAndRefill)
-    const dryFill = statedVolume(oilSpace.fill.dryFill)
+    const volume = readStatedVolume(additive.volume)
+    const refill = readStatedVolume(oilSpace.fill.drainAndRefill)
+    const dryFill = readStatedVolume(oilSpace.fill.dryFill)
     if (volume === undefined || refill === undefined || dryFill === undefined) return []
     const exceedsDryFill = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
     const hasOtherMistake =
@@ -29,9 +29,9 @@ export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, cho
     const at = `${path}/choices/${place}/additive/includedInRefill`
     const params = {
       additive: additive.name,
-      volume: millilitres(volume.low),
-      refill: millilitres(refill.low),
-      dryFill: millilitres(dryFill.high),
+      volume: toMillilitres(volume.low),
+      refill: toMillilitres(refill.low),
+      dryFill: toMillilitres(dryFill.high),
     }
     return [{ path: at, params, cures: [{ op: 'replace' as const, path: at, value: true }] }]
   }),

@@ -1,5 +1,5 @@
 import { compareExact } from '../../quantity/index.js'
-import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
@@ -14,14 +14,14 @@ import { oilsRule } from '../ruleMakers.js'
  */
 export const rule = oilsRule('oil/additive-exceeds-refill', 'error', ({ path, choices, oilSpace }) =>
   choices.flatMap(({ additive }, place) => {
-    const volume = statedVolume(additive?.volume)
-    const refill = statedVolume(oilSpace.fill.drainAndRefill)
+    const volume = readStatedVolume(additive?.volume)
+    const refill = readStatedVolume(oilSpace.fill.drainAndRefill)
     if (additive === undefined || volume === undefined || refill === undefined) return []
     if (compareExact(volume.low, refill.high) < 0) return []
     const params = {
       additive: additive.name,
-      volume: millilitres(volume.low),
-      refill: millilitres(refill.high),
+      volume: toMillilitres(volume.low),
+      refill: toMillilitres(refill.high),
     }
     return [{ path: `${path}/choices/${place}/additive/volume`, params }]
   }),

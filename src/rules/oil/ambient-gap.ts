@@ -14,11 +14,11 @@ import { oilsRule } from '../ruleMakers.js'
  * Common practice, no source.
  */
 export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) => {
-  const bands = choices.map(bandOf)
+  const bands = choices.map(readAmbientBand)
   if (bands.length < 2 || bands.some((band) => band === undefined)) return []
   const sorted = bands
     .filter((band) => band !== undefined)
-    .sort((one, other) => compareLimits(one.min, other.min))
+    .sort((first, second) => compareLimits(first.min, second.min))
   let highestMax = sorted[0]?.max
   for (const { min, max } of sorted.slice(1)) {
     if (highestMax === undefined || min === undefined) return []
@@ -31,16 +31,16 @@ export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) =
 
 type Temperature = PrintedQuantity<TemperatureUnit> | undefined
 
-function bandOf({
+function readAmbientBand({
   ambient,
 }: OilChoice): { readonly min: Temperature; readonly max: Temperature } | undefined {
   if (ambient?.kind !== 'limits') return undefined
   const { min, max, unit } = ambient
-  const quantity = (value: string | undefined) => (value === undefined ? undefined : { value, unit })
-  return { min: quantity(min), max: quantity(max) }
+  const toTemperature = (value: string | undefined) => (value === undefined ? undefined : { value, unit })
+  return { min: toTemperature(min), max: toTemperature(max) }
 }
 
-function compareLimits(one: Temperature, other: Temperature): number {
-  if (one === undefined || other === undefined) return one === other ? 0 : one === undefined ? -1 : 1
-  return compareQuantities(one, other)
+function compareLimits(first: Temperature, second: Temperature): number {
+  if (first === undefined || second === undefined) return first === second ? 0 : first === undefined ? -1 : 1
+  return compareQuantities(first, second)
 }

@@ -1,4 +1,4 @@
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A service category that does not exist, such as GL-9: no label carries it, so no oil could meet it.
@@ -10,11 +10,11 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * Source: API 1560 has GL-1 to GL-6 and MT-1, as quoted by lubricant makers.
  */
-export const rule = ruleAbout('spec-sheet', 'stock')(
+export const rule = documentRule('spec-sheet', 'stock')(
   'oil/unknown-category',
   'warning',
   ({ document, sheet }) => {
-    const named =
+    const namedCategories =
       document.kind === 'stock'
         ? Object.entries(document.containers).flatMap(([id, { oil }]) =>
             (oil.categories ?? []).map((category, place) => ({
@@ -29,7 +29,7 @@ export const rule = ruleAbout('spec-sheet', 'stock')(
                 : [],
             ),
           )
-    return named.flatMap(({ path, category }) => {
+    return namedCategories.flatMap(({ path, category }) => {
       const number = /^(?:API)?[ -]?GL[ -]?([0-9]+)$/i.exec(category.trim())?.[1]
       return number === undefined || /^[1-6]$/.test(number) ? [] : [{ path, params: { category } }]
     })

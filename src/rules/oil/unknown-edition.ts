@@ -30,9 +30,10 @@ export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices 
     const known: readonly string[] = GRADE_EDITIONS[system]
     const parsed = parseGrade(grade, system)
     if (!parsed.ok) return []
-    const meant = editionOf(system, edition)
-    if (meant === 'not read' || (Number(edition) >= 2025 && lacksLimits(parsed.value))) return []
-    if (meant !== undefined && gradeBand({ system, grade, edition: meant }).kind === 'band') return []
+    const knownEdition = editionOf(system, edition)
+    if (knownEdition === 'not read' || (Number(edition) >= 2025 && lacksLimits(parsed.value))) return []
+    if (knownEdition !== undefined && gradeBand({ system, grade, edition: knownEdition }).kind === 'band')
+      return []
     return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
   }),
 )

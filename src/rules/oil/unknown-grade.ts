@@ -1,5 +1,5 @@
 import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: in that
@@ -11,22 +11,26 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
-export const rule = ruleAbout('spec-sheet', 'stock')('oil/unknown-grade', 'error', ({ document, sheet }) => {
-  const oils =
-    document.kind === 'stock'
-      ? Object.entries(document.containers).map(([id, { oil }]) => ({
-          path: `/containers/${id}/oil/grade`,
-          oil,
-        }))
-      : (sheet?.oils ?? []).flatMap(({ path, choices }) =>
-          choices.map((oil, place) => ({ path: `${path}/choices/${place}/grade`, oil })),
-        )
-  return oils.flatMap(({ path, oil }) => {
-    if (!('grade' in oil) || oil.grade === undefined || oil.system === undefined) return []
-    const { grade, system } = oil
-    if (parseGrade(grade, system).ok) return []
-    const systems = Object.keys(GRADE_EDITIONS) as GradeSystem[]
-    const others = systems.filter((other) => parseGrade(grade, other).ok)
-    return [{ path, params: { grade, system, others } }]
-  })
-})
+export const rule = documentRule('spec-sheet', 'stock')(
+  'oil/unknown-grade',
+  'error',
+  ({ document, sheet }) => {
+    const oils =
+      document.kind === 'stock'
+        ? Object.entries(document.containers).map(([id, { oil }]) => ({
+            path: `/containers/${id}/oil/grade`,
+            oil,
+          }))
+        : (sheet?.oils ?? []).flatMap(({ path, choices }) =>
+            choices.map((oil, place) => ({ path: `${path}/choices/${place}/grade`, oil })),
+          )
+    return oils.flatMap(({ path, oil }) => {
+      if (!('grade' in oil) || oil.grade === undefined || oil.system === undefined) return []
+      const { grade, system } = oil
+      if (parseGrade(grade, system).ok) return []
+      const systems = Object.keys(GRADE_EDITIONS) as GradeSystem[]
+      const others = systems.filter((other) => parseGrade(grade, other).ok)
+      return [{ path, params: { grade, system, others } }]
+    })
+  },
+)

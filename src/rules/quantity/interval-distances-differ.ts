@@ -21,8 +21,8 @@ export const rule = intervalRule(
     const { value, unit, printed = [] } = distance
     return printed.flatMap((second, place) => {
       if (isConvertedWrongWay(distance, second)) return []
-      const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
-      if (sideOfBand(exactIn(second, unit), tenth) === 0) return []
+      const tenPercentBand = readBand({ kind: 'nominal', value, unit }, unit, 10)
+      if (sideOfBand(exactIn(second, unit), tenPercentBand) === 0) return []
       const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
       return [{ path: `${path}/distance/printed/${place}`, params }]
     })

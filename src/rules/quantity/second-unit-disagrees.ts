@@ -23,7 +23,9 @@ export const rule = disagreementRule(
     const { verdict, reasons } = agreement
     const how = DIFFERENCE_KINDS[verdict]
     if (how === undefined) return []
-    const missPercent = reasons.map(({ params }) => params.missPercent).find((one) => typeof one === 'number')
+    const missPercent = reasons
+      .map(({ params }) => params.missPercent)
+      .find((value) => typeof value === 'number')
     const params = { first, second, missPercent, how }
     return [{ path, params, ...(how === 'differ' ? { severity: 'error' as const } : {}) }]
   },

@@ -17,7 +17,7 @@ export const rule = disagreementRule(
   'error',
   ({ path, first, second, agreement }) => {
     const { slip, reasons } = agreement
-    const ratio = reasons.map(({ params }) => params.ratio).find((one) => typeof one === 'string')
+    const ratio = reasons.map(({ params }) => params.ratio).find((value) => typeof value === 'string')
     return slip === undefined || ratio === undefined ? [] : [{ path, params: { first, second, slip, ratio } }]
   },
 )

@@ -12,14 +12,14 @@ import { recordRule } from '../ruleMakers.js'
  */
 export const rule = recordRule('record/corrects-itself', 'error', ({ document: record, log }) => {
   const { id, corrects } = record
-  const seen = new Set<string>()
-  let next = corrects
-  while (next !== undefined && next !== id && !seen.has(next)) {
-    seen.add(next)
-    const of = next
-    next = log?.records.find((one) => one.id === of)?.corrects
+  const seenIds = new Set<string>()
+  let nextId = corrects
+  while (nextId !== undefined && nextId !== id && !seenIds.has(nextId)) {
+    seenIds.add(nextId)
+    const currentId = nextId
+    nextId = log?.records.find((otherRecord) => otherRecord.id === currentId)?.corrects
   }
-  return next === undefined || next !== id || corrects === undefined
+  return nextId === undefined || nextId !== id || corrects === undefined
     ? []
     : [{ path: '/corrects', params: { id: corrects } }]
 })

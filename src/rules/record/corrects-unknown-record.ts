@@ -1,4 +1,4 @@
-import { unknownNames } from '../lookup/unknownNames.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -14,5 +14,5 @@ import { recordRule } from '../ruleMakers.js'
 export const rule = recordRule('record/corrects-unknown-record', 'error', ({ document: record, log }) => {
   if (record.corrects === undefined || record.corrects === record.id || log === undefined) return []
   const known = log.records.map(({ id }) => id).filter((id) => id !== record.id)
-  return unknownNames([{ path: '/corrects', id: record.corrects, known }])
+  return findUnknownIds([{ path: '/corrects', id: record.corrects, known }])
 })

@@ -1,4 +1,4 @@
-import { isOilOut } from '../../spec/index.js'
+import { isDrainOpened } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
@@ -17,10 +17,12 @@ export const rule = entryRule(
   'error',
   ({ path, entry, sheet, gearcase, isChange }, { document }) => {
     const isKnown = (on: string) => sheet.parts.some(({ path: part }) => part === on)
-    const opened = document.entries
-      .filter((one) => one.gearcase === entry.gearcase && one.instance === entry.instance)
-      .flatMap((one) => one.opened)
-    if (!isChange || isOilOut(document, entry, gearcase) || !opened.every(isKnown)) return []
+    const openedParts = document.entries
+      .filter(
+        (otherEntry) => otherEntry.gearcase === entry.gearcase && otherEntry.instance === entry.instance,
+      )
+      .flatMap((otherEntry) => otherEntry.opened)
+    if (!isChange || isDrainOpened(document, entry, gearcase) || !openedParts.every(isKnown)) return []
     return [{ path: `${path}/opened`, params: { gearcase: gearcase.name } }]
   },
 )

@@ -12,16 +12,18 @@ import { entryRule } from '../ruleMakers.js'
  * Harm: machine
  * Common practice, no source.
  */
-export const rule = entryRule('record/filter-not-changed', 'error', (judged, { document }) => {
-  const { path, entry, sheet, gearcase, identity, isChange } = judged
+export const rule = entryRule('record/filter-not-changed', 'error', (indexedEntry, { document }) => {
+  const { path, entry, sheet, gearcase, identity, isChange } = indexedEntry
   if (!isChange) return []
-  const done = document.entries
+  const filterNotes = document.entries
     .filter((one) => one.gearcase === entry.gearcase && one.instance === entry.instance)
     .flatMap((one) => one.filters ?? [])
   return Object.entries(gearcase.filters ?? {}).flatMap(([id, { change, name }]) => {
     const on = `/gearcases/${entry.gearcase}/filters/${id}`
-    const isDone = done.some((one) => one.on === on && (one.done === 'new' || change !== 'every change'))
-    if (change === 'not stated' || isDone) return []
+    const isServiced = filterNotes.some(
+      (one) => one.on === on && (one.done === 'new' || change !== 'every change'),
+    )
+    if (change === 'not stated' || isServiced) return []
     if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
     const place = (entry.filters ?? []).findIndex((one) => one.on === on)
     const params = { part: `${gearcase.name}, ${name}`, change }

@@ -1,4 +1,4 @@
-import { unknownNames } from '../lookup/unknownNames.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -15,5 +15,5 @@ export const rule = recordRule('record/machine-not-found', 'error', ({ document:
   const known = logs.map(({ document }) => document.id)
   const isInsideLog = logs.some(({ document }) => document.records.includes(record))
   if (known.length === 0 || isInsideLog) return []
-  return unknownNames([{ path: '/machine', id: record.machine, known }])
+  return findUnknownIds([{ path: '/machine', id: record.machine, known }])
 })

@@ -26,17 +26,17 @@ export const rule = recordRule('record/more-than-container-held', 'warning', ({ 
     const [container] = containers
     if (container === undefined || containers.length > 1) return []
     const { name, size, count, opened } = container
-    const oneMore = exactIn(size, 'mL')
-    const fullOnes = times(oneMore, exactOf(Math.max(1, count)))
-    const held = opened === undefined ? fullOnes : plus(fullOnes, exactIn(opened, 'mL'))
-    const used = usedFrom(document.entries, id)
-    if (compareExact(used, plus(held, oneMore)) <= 0) return []
-    const shown = { used: nearestQuantity(used, 'mL', 'mL'), held: nearestQuantity(held, 'mL', 'mL') }
-    return [{ path, params: { container: name, ...shown } }]
+    const containerSize = exactIn(size, 'mL')
+    const fullVolume = times(containerSize, exactOf(Math.max(1, count)))
+    const held = opened === undefined ? fullVolume : plus(fullVolume, exactIn(opened, 'mL'))
+    const used = sumRefilled(document.entries, id)
+    if (compareExact(used, plus(held, containerSize)) <= 0) return []
+    const amounts = { used: nearestQuantity(used, 'mL', 'mL'), held: nearestQuantity(held, 'mL', 'mL') }
+    return [{ path, params: { container: name, ...amounts } }]
   })
 })
 
-const usedFrom = (entries: readonly RecordEntry[], id: string) =>
+const sumRefilled = (entries: readonly RecordEntry[], id: string) =>
   entries.reduce(
     (sum, { oil, refilled }) =>
       oil?.container === id && refilled !== undefined ? plus(sum, exactIn(refilled, 'mL')) : sum,

@@ -1,4 +1,4 @@
-import { listPermittedOils } from '../lookup/listPermittedOils.js'
+import { listOilsUnlessPermitted } from '../lookup/listOilsUnlessPermitted.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
@@ -21,7 +21,8 @@ export const rule = entryRule(
     const container = set.stocks
       .map(({ document }) => lookUp(document.containers, entry.oil?.container ?? ''))
       .find((found) => found !== undefined)
-    const permitted = container && listPermittedOils(sheet.document, entry.gearcase, identity, container.oil)
+    const permitted =
+      container && listOilsUnlessPermitted(sheet.document, entry.gearcase, identity, container.oil)
     if (container === undefined || permitted === undefined) return []
     const params = { gearcase: gearcase.name, oil: container.oil.name, permitted }
     return [{ path: `${path}/oil/container`, params }]

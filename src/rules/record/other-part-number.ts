@@ -1,6 +1,6 @@
 import { partNumbersOf } from '../../seal/index.js'
 import { resolveLeaf } from '../../spec/index.js'
-import { normalPartNumber } from '../lookup/normalPartNumber.js'
+import { normalizePartNumber } from '../lookup/normalizePartNumber.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
@@ -15,22 +15,22 @@ import { entryRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = entryRule('record/other-part-number', 'warning', ({ path, entry, sheet, identity }) => {
-  const isOwn = (on: string) => on.startsWith(`/gearcases/${entry.gearcase}/`)
+  const isOnGearcase = (on: string) => on.startsWith(`/gearcases/${entry.gearcase}/`)
   const seals = entry.seals.map(({ on, ...done }, place) => {
-    const part = sheet.seals.find((one) => one.path === on && isOwn(on))?.on.name
+    const part = sheet.seals.find((one) => one.path === on && isOnGearcase(on))?.on.name
     const seal = part === undefined ? undefined : resolveLeaf(sheet.document, identity, 'seal', on)
     const numbers = seal?.kind === 'stated' && 'replace' in seal.value ? partNumbersOf(seal.value) : []
     return { ...done, part, numbers, at: `seals/${place}` }
   })
   const filters = (entry.filters ?? []).map(({ on, ...done }, place) => {
-    const filter = sheet.parts.find((one) => one.path === on && isOwn(on))
+    const filter = sheet.parts.find((one) => one.path === on && isOnGearcase(on))
     const numbers = filter?.kind === 'filter' ? partNumbersOf(filter.part) : []
     return { ...done, part: filter?.name, numbers, at: `filters/${place}` }
   })
   return [...seals, ...filters].flatMap(({ part, done, partNumber, numbers, at }) => {
     if (part === undefined || done !== 'new' || partNumber === undefined) return []
     const [stated] = numbers
-    if (stated === undefined || numbers.map(normalPartNumber).includes(normalPartNumber(partNumber)))
+    if (stated === undefined || numbers.map(normalizePartNumber).includes(normalizePartNumber(partNumber)))
       return []
     return [{ path: `${path}/${at}/partNumber`, params: { part, fitted: partNumber, stated } }]
   })

@@ -20,11 +20,11 @@ export const rule = entryRule(
     const isAbsent = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
     if (isAbsent(`/gearcases/${entry.gearcase}`))
       return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
-    const workedParts = [
+    const recordedParts = [
       ...entry.opened.map((on, place) => ({ on, at: `opened/${place}` })),
       ...(entry.filters ?? []).map(({ on }, place) => ({ on, at: `filters/${place}/on` })),
     ]
-    return workedParts.flatMap(({ on, at }) => {
+    return recordedParts.flatMap(({ on, at }) => {
       const part = sheet.parts.find((one) => one.path === on)
       if (part === undefined || !isAbsent(part.path)) return []
       return [{ path: `${path}/${at}`, params: { part: part.name } }]

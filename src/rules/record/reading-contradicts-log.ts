@@ -13,16 +13,16 @@ import { recordRule } from '../ruleMakers.js'
  */
 export const rule = recordRule('record/reading-contradicts-log', 'error', ({ document: record, log }) => {
   if (log === undefined || log.records.some(({ id }) => id === record.id)) return []
-  const place = `/records/${log.records.length}`
+  const recordPath = `/records/${log.records.length}`
   const knownErrors = readMeters(log).findings.map(({ code, path }) => `${code} ${path}`)
   const { findings } = readMeters({ ...log, records: [...log.records, record] })
   const newErrors = findings.filter(
     ({ code, path, severity }) => severity === 'error' && !knownErrors.includes(`${code} ${path}`),
   )
   return (['hours', 'distance'] as const).flatMap((meter) => {
-    const ownPath = `${place}/readings/${meter}`
+    const readingPath = `${recordPath}/readings/${meter}`
     const found =
-      newErrors.find(({ path }) => path === ownPath) ??
+      newErrors.find(({ path }) => path === readingPath) ??
       newErrors.find(
         ({ path }) => path.startsWith(`/meters/${meter}/`) || path.endsWith(`/readings/${meter}`),
       )

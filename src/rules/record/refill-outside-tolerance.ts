@@ -1,8 +1,8 @@
 import { judgeRefill } from '../../fill/index.js'
 import type { VolumeUnit } from '../../quantity/index.js'
 import { resolveLeaf, type StatedValue } from '../../spec/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
-import { statedVolume } from '../lookup/statedVolume.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedVolume } from '../lookup/readStatedVolume.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
@@ -31,7 +31,7 @@ export const rule = entryRule(
     if (Object.keys(instances).length > 1 && !isPerInstance) return []
     const refillAt = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
     const stated = resolveLeaf(sheet.document, identity, 'value', refillAt)
-    if (stated.kind !== 'stated' || statedVolume(stated.value) === undefined) return []
+    if (stated.kind !== 'stated' || readStatedVolume(stated.value) === undefined) return []
     const { method } = oilSpace.fill
     const value = stated.value as StatedValue<VolumeUnit>
     const { verdict, reasons } = judgeRefill(value, refilled, method)
@@ -40,7 +40,7 @@ export const rule = entryRule(
     const params = {
       gearcase: gearcase.name,
       refilled: { ...refilled },
-      printedRefill: firstPrinted(value),
+      printedRefill: pickFirstPrinted(value),
       byLevel: method.kind !== 'by quantity' && method.kind !== 'not stated',
       reason: { ...reason },
     }

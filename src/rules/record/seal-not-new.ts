@@ -18,9 +18,9 @@ export const rule = entryRule(
   'record/seal-not-new',
   'error',
   ({ path, entry, sheet, identity }, { document }) => {
-    const workedParts = [...entry.opened, ...(entry.filters ?? []).map(({ on }) => on)]
-    const parts = sheet.parts.filter((part) => workedParts.includes(part.path))
-    const opened = parts.flatMap((part) => {
+    const recordedParts = [...entry.opened, ...(entry.filters ?? []).map(({ on }) => on)]
+    const parts = sheet.parts.filter((part) => recordedParts.includes(part.path))
+    const openedParts = parts.flatMap((part) => {
       if (part.kind === 'shield') return []
       const places =
         part.kind === 'cover' ? ['/seal'] : part.part.seals.map((_seal, place) => `/seals/${place}`)
@@ -32,17 +32,17 @@ export const rule = entryRule(
         { path: part.path, seals, part: part.kind === 'cover' ? ('cover' as const) : ('opening' as const) },
       ]
     })
-    return sealsToReplace(opened)
+    return sealsToReplace(openedParts)
       .filter(({ action }) => action === 'new' || action === 'apply')
       .flatMap((task) => {
-        const notes = document.entries
+        const sealNotes = document.entries
           .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
           .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
-        if (notes.includes('new')) return []
-        const ownPlace = entry.seals.findIndex(({ on }) => on === task.path)
+        if (sealNotes.includes('new')) return []
+        const noteIndex = entry.seals.findIndex(({ on }) => on === task.path)
         const part = parts.find((one) => task.path.startsWith(`${one.path}/`))?.name ?? task.path
-        const params = { part, seal: task.seal.kind, usedAgain: notes.length > 0 }
-        return [{ path: ownPlace === -1 ? `${path}/seals` : `${path}/seals/${ownPlace}/done`, params }]
+        const params = { part, seal: task.seal.kind, usedAgain: sealNotes.length > 0 }
+        return [{ path: noteIndex === -1 ? `${path}/seals` : `${path}/seals/${noteIndex}/done`, params }]
       })
   },
 )

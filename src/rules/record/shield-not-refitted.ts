@@ -1,5 +1,5 @@
 import { judgePart } from '../../spec/index.js'
-import { tighteningsDone } from '../lookup/indexRecord.js'
+import { listRecordedTightenings } from '../lookup/indexRecord.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
@@ -16,7 +16,7 @@ import { recordRule } from '../ruleMakers.js'
  * Common practice, no source.
  */
 export const rule = recordRule('record/shield-not-refitted', 'error', ({ document, record }) => {
-  const refitted = new Set(tighteningsDone(document).map(({ done }) => done.on))
+  const refittedShields = new Set(listRecordedTightenings(document).map(({ done }) => done.on))
   return record.entries.flatMap(({ path, entry, gearcase, sheet, identity }) => {
     const isKnown = (on: string) => sheet.parts.some(({ path: part }) => part === on)
     if (!(document.shields ?? []).every(({ on }) => isKnown(on))) return []
@@ -24,9 +24,9 @@ export const rule = recordRule('record/shield-not-refitted', 'error', ({ documen
     return (gearcase.shields ?? []).flatMap((id) => {
       const on = `/shields/${id}`
       const shield = lookUp(sheet.document.shields, id)
-      if (shield === undefined || shield.reachedThrough === true || refitted.has(on)) return []
+      if (shield === undefined || shield.reachedThrough === true || refittedShields.has(on)) return []
       if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
-      refitted.add(on)
+      refittedShields.add(on)
       return [{ path: `${path}/gearcase`, params: { shield: shield.name, gearcase: gearcase.name } }]
     })
   })

@@ -1,4 +1,4 @@
-import { tightenedRule } from '../ruleMakers.js'
+import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
  * A plug recorded as tightened by turns although the sheet states a torque, or by a torque although it states turns:
@@ -10,7 +10,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * Harm: machine
  * House rule.
  */
-export const rule = tightenedRule(
+export const rule = recordedTighteningRule(
   'record/tightening-method-differs',
   'error',
   ({ path, done, part, required }) => {

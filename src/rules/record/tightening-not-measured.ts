@@ -1,4 +1,4 @@
-import { tightenedRule } from '../ruleMakers.js'
+import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
  * A plug whose torque was not measured: it is finger tight, was tightened with a key alone, was not checked, or it is not
@@ -11,7 +11,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * Harm: machine
  * Common practice, no source.
  */
-export const rule = tightenedRule(
+export const rule = recordedTighteningRule(
   'record/tightening-not-measured',
   'error',
   ({ path, done: { kind }, part, isHandTurned }) => {

@@ -1,7 +1,7 @@
 import { compareExact, exactIn, exactOf, readBand, sideOfBand, times } from '../../quantity/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { tightenedRule } from '../ruleMakers.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
  * A torque set outside the band that the sheet states for this machine. Far too much stretches the bolt or strips the
@@ -18,24 +18,28 @@ import { tightenedRule } from '../ruleMakers.js'
  * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a secondary
  * source), the half our own estimate.
  */
-export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path, done, part, required }) => {
-  if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
-  const set = exactIn(done.torque, 'N.m')
-  const stated = readBand(required.torque, 'N.m')
-  const isNominal = stated.basis === 'nominal'
-  const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
-  const side = sideOfBand(set, band)
-  if (side === 0) return []
-  const isFarBelow = band.low !== undefined && compareExact(times(set, exactOf(2)), band.low) < 0
-  const isFarAbove =
-    band.high !== undefined &&
-    (isNominal || compareExact(times(set, exactOf(10)), times(band.high, exactOf(11))) > 0)
-  const params = {
-    part,
-    set: { ...done.torque },
-    stated: firstPrinted(required.torque),
-    side: side < 0 ? ('below' as const) : ('above' as const),
-  }
-  const severity = (side < 0 ? isFarBelow : isFarAbove) ? 'error' : 'warning'
-  return [{ path: `${path}/torque`, params, severity }]
-})
+export const rule = recordedTighteningRule(
+  'record/torque-outside-band',
+  'error',
+  ({ path, done, part, required }) => {
+    if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
+    const setTorque = exactIn(done.torque, 'N.m')
+    const stated = readBand(required.torque, 'N.m')
+    const isNominal = stated.basis === 'nominal'
+    const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
+    const side = sideOfBand(setTorque, band)
+    if (side === 0) return []
+    const isFarBelow = band.low !== undefined && compareExact(times(setTorque, exactOf(2)), band.low) < 0
+    const isFarAbove =
+      band.high !== undefined &&
+      (isNominal || compareExact(times(setTorque, exactOf(10)), times(band.high, exactOf(11))) > 0)
+    const params = {
+      part,
+      set: { ...done.torque },
+      stated: pickFirstPrinted(required.torque),
+      side: side < 0 ? ('below' as const) : ('above' as const),
+    }
+    const severity = (side < 0 ? isFarBelow : isFarAbove) ? 'error' : 'warning'
+    return [{ path: `${path}/torque`, params, severity }]
+  },
+)

@@ -1,5 +1,5 @@
 import { judgeTurns } from '../../torque/index.js'
-import { tightenedRule } from '../ruleMakers.js'
+import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
  * A taper plug turned less or more past finger tight than the sheet states: it may leak, or the housing may have
@@ -12,10 +12,14 @@ import { tightenedRule } from '../ruleMakers.js'
  * Harm: machine
  * Source: the judgement of `judgeTurns`, a house rule.
  */
-export const rule = tightenedRule('record/turns-outside-band', 'error', ({ path, done, part, required }) => {
-  if (done.kind !== 'turns' || required === undefined) return []
-  const { verdict } = judgeTurns(required, Math.min(done.turns, 1e9))
-  if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
-  const { min, max } = required
-  return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
-})
+export const rule = recordedTighteningRule(
+  'record/turns-outside-band',
+  'error',
+  ({ path, done, part, required }) => {
+    if (done.kind !== 'turns' || required === undefined) return []
+    const { verdict } = judgeTurns(required, Math.min(done.turns, 1e9))
+    if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
+    const { min, max } = required
+    return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
+  },
+)

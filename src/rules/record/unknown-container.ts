@@ -1,4 +1,4 @@
-import { unknownNames } from '../lookup/unknownNames.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -15,11 +15,11 @@ export const rule = recordRule(
   'warning',
   ({ document: record, set: { stocks } }) => {
     const known = stocks.flatMap(({ document }) => Object.keys(document.containers))
-    const named = record.entries.flatMap(({ oil }, place) =>
+    const namedContainers = record.entries.flatMap(({ oil }, place) =>
       oil?.container === undefined
         ? []
         : [{ path: `/entries/${place}/oil/container`, id: oil.container, known }],
     )
-    return stocks.length === 0 ? [] : unknownNames(named)
+    return stocks.length === 0 ? [] : findUnknownIds(namedContainers)
   },
 )

@@ -1,9 +1,9 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { RecordEntry } from '../../spec/index.js'
+import { findUnknownIds, type IdToCheck } from '../lookup/findUnknownIds.js'
 import type { SheetIndex } from '../lookup/indexSheet.js'
+import type { SheetPart } from '../lookup/listSheetParts.js'
 import { lookUp } from '../lookup/lookUp.js'
-import type { PartAt } from '../lookup/sheetParts.js'
-import { type NameAt, unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -22,8 +22,8 @@ import { recordRule } from '../ruleMakers.js'
 export const rule = recordRule('record/unknown-part', 'error', ({ document: record, sheet }) => {
   if (sheet === undefined) return []
   const shields = Object.keys(sheet.document.shields ?? {}).map((id) => `/shields/${id}`)
-  return unknownNames([
-    ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
+  return findUnknownIds([
+    ...record.entries.flatMap((entry, place) => listIds(entry, sheet, `/entries/${place}`)),
     ...(record.shields ?? []).map(({ on: id }, place) => ({
       path: `/shields/${place}/on`,
       id,
@@ -32,34 +32,34 @@ export const rule = recordRule('record/unknown-part', 'error', ({ document: reco
   ])
 })
 
-function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, path: JsonPointer): NameAt[] {
+function listIds(entry: RecordEntry, { document: sheet, parts }: SheetIndex, path: JsonPointer): IdToCheck[] {
   const { service, gearcase, instance } = entry
-  const onSheet = lookUp(sheet.gearcases, gearcase)
-  if (onSheet === undefined)
+  const sheetGearcase = lookUp(sheet.gearcases, gearcase)
+  if (sheetGearcase === undefined)
     return [{ path: `${path}/gearcase`, id: gearcase, known: Object.keys(sheet.gearcases) }]
-  const served = lookUp(sheet.services, service)?.gearcases
-  const ownParts = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
-  const opened = ownParts.map((part) => part.path)
-  const seals = ownParts.flatMap(sealPaths)
-  const filters = ownParts.filter(({ kind }) => kind === 'filter').map((part) => part.path)
-  const named = (key: string, ids: readonly JsonPointer[], known: readonly string[], end = '') =>
-    ids.map((id, place) => ({ path: `${path}/${key}/${place}${end}`, id, known }))
+  const servicedGearcases = lookUp(sheet.services, service)?.gearcases
+  const gearcaseParts = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
+  const opened = gearcaseParts.map((part) => part.path)
+  const seals = gearcaseParts.flatMap(listSealPaths)
+  const filters = gearcaseParts.filter(({ kind }) => kind === 'filter').map((part) => part.path)
+  const listItemIds = (key: string, ids: readonly JsonPointer[], known: readonly string[], suffix = '') =>
+    ids.map((id, place) => ({ path: `${path}/${key}/${place}${suffix}`, id, known }))
   const on = (done: { readonly on: JsonPointer }) => done.on
   return [
-    served === undefined
+    servicedGearcases === undefined
       ? { path: `${path}/service`, id: service, known: Object.keys(sheet.services) }
-      : { path: `${path}/gearcase`, id: gearcase, known: served },
+      : { path: `${path}/gearcase`, id: gearcase, known: servicedGearcases },
     ...(instance === undefined
       ? []
-      : [{ path: `${path}/instance`, id: instance, known: Object.keys(onSheet.instances ?? {}) }]),
-    ...named('opened', entry.opened, opened),
-    ...named('tightened', entry.tightened.map(on), opened, '/on'),
-    ...named('seals', entry.seals.map(on), seals, '/on'),
-    ...named('filters', (entry.filters ?? []).map(on), filters, '/on'),
+      : [{ path: `${path}/instance`, id: instance, known: Object.keys(sheetGearcase.instances ?? {}) }]),
+    ...listItemIds('opened', entry.opened, opened),
+    ...listItemIds('tightened', entry.tightened.map(on), opened, '/on'),
+    ...listItemIds('seals', entry.seals.map(on), seals, '/on'),
+    ...listItemIds('filters', (entry.filters ?? []).map(on), filters, '/on'),
   ]
 }
 
-function sealPaths(at: PartAt): readonly JsonPointer[] {
+function listSealPaths(at: SheetPart): readonly JsonPointer[] {
   if (at.kind === 'opening' || at.kind === 'filter')
     return at.part.seals.map((_seal, place) => `${at.path}/seals/${place}`)
   return at.kind === 'cover' ? [`${at.path}/seal`] : []

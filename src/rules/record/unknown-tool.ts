@@ -1,5 +1,5 @@
-import { tighteningsDone } from '../lookup/indexRecord.js'
-import { unknownNames } from '../lookup/unknownNames.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
+import { listRecordedTightenings } from '../lookup/indexRecord.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -17,9 +17,9 @@ export const rule = recordRule(
   'warning',
   ({ document: record, set: { toolboxes } }) => {
     const known = toolboxes.flatMap(({ document }) => Object.keys(document.wrenches))
-    const named = tighteningsDone(record).flatMap(({ path, done }) =>
+    const namedTools = listRecordedTightenings(record).flatMap(({ path, done }) =>
       done.kind === 'torque set' ? [{ path: `${path}/tool`, id: done.tool, known }] : [],
     )
-    return toolboxes.length === 0 ? [] : unknownNames(named)
+    return toolboxes.length === 0 ? [] : findUnknownIds(namedTools)
   },
 )

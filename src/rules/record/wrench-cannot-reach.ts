@@ -1,9 +1,9 @@
 import { MAX_NUMBER } from '../../base/index.js'
 import type { TorqueWrench } from '../../spec/index.js'
 import { judgeWrenchReach } from '../../torque/index.js'
-import { isReadableScale } from '../lookup/isReadableScale.js'
+import { isPlausibleScale } from '../lookup/isPlausibleScale.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { tightenedRule } from '../ruleMakers.js'
+import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
  * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
@@ -17,25 +17,29 @@ import { tightenedRule } from '../ruleMakers.js'
  * Harm: machine
  * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
-export const rule = tightenedRule('record/wrench-cannot-reach', 'error', ({ path, done, part }, { set }) => {
-  if (done.kind !== 'torque set' || done.torque.value <= 0) return []
-  const wrench = set.toolboxes
-    .map(({ document }) => lookUp(document.wrenches, done.tool))
-    .find((found) => found !== undefined)
-  if (wrench === undefined || !isReadableWrench(wrench)) return []
-  const torque = { ...done.torque, value: Math.min(done.torque.value, MAX_NUMBER) }
-  const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
-  if (verdict === 'can') return []
-  const because = reasons.map((reason) => ({ ...reason }))
-  return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
-})
+export const rule = recordedTighteningRule(
+  'record/wrench-cannot-reach',
+  'error',
+  ({ path, done, part }, { set }) => {
+    if (done.kind !== 'torque set' || done.torque.value <= 0) return []
+    const wrench = set.toolboxes
+      .map(({ document }) => lookUp(document.wrenches, done.tool))
+      .find((found) => found !== undefined)
+    if (wrench === undefined || !isPlausibleWrench(wrench)) return []
+    const torque = { ...done.torque, value: Math.min(done.torque.value, MAX_NUMBER) }
+    const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
+    if (verdict === 'can') return []
+    const because = reasons.map((reason) => ({ ...reason }))
+    return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
+  },
+)
 
 /** Whether the scales and the accuracy make sense; the rules of the toolbox report it if not. */
-function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
+function isPlausibleWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
   const { min = { value: 0 }, max = { value: 1 } } = declaredRange ?? {}
   return (
     (accuracy.kind === 'ISO 6789' || accuracy.percent < 100) &&
-    scales.every(isReadableScale) &&
+    scales.every(isPlausibleScale) &&
     max.value > 0 &&
     max.value <= MAX_NUMBER &&
     min.value <= MAX_NUMBER

@@ -1,5 +1,5 @@
 import { addPeriod } from '../../calendar/index.js'
-import { tighteningsDone } from '../lookup/indexRecord.js'
+import { listRecordedTightenings } from '../lookup/indexRecord.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
@@ -18,11 +18,13 @@ export const rule = recordRule(
   'warning',
   ({ document, set, facts: { today } }) => {
     if (today !== undefined && document.date > today) return []
-    const used = tighteningsDone(document).flatMap(({ path, done }) =>
+    const toolUses = listRecordedTightenings(document).flatMap(({ path, done }) =>
       done.kind === 'torque set' ? [{ path: `${path}/tool`, tool: done.tool }] : [],
     )
-    const firstUses = used.filter(({ tool }, place) => used.findIndex((one) => one.tool === tool) === place)
-    return firstUses.flatMap(({ path, tool }) => {
+    const firstToolUses = toolUses.filter(
+      ({ tool }, place) => toolUses.findIndex((toolUse) => toolUse.tool === tool) === place,
+    )
+    return firstToolUses.flatMap(({ path, tool }) => {
       const wrench = set.toolboxes
         .map((toolbox) => lookUp(toolbox.document.wrenches, tool))
         .find((found) => found !== undefined)

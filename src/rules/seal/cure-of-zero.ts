@@ -1,4 +1,4 @@
-import { statedRange } from '../lookup/statedRange.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sealRule } from '../ruleMakers.js'
 
 /**
@@ -11,6 +11,6 @@ import { sealRule } from '../ruleMakers.js'
  */
 export const rule = sealRule('seal/cure-of-zero', 'info', ({ path, seal, on }) => {
   if (seal.kind !== 'liquid gasket' || seal.cureBeforeOil.kind === 'not stated') return []
-  if (statedRange(seal.cureBeforeOil, 'min')?.high !== 0) return []
+  if (readStatedRange(seal.cureBeforeOil, 'min')?.high !== 0) return []
   return [{ path: `${path}/cureBeforeOil`, params: { part: on.name } }]
 })

@@ -1,9 +1,9 @@
 import { normalCategory } from '../../oil/index.js'
 import { materialSuits } from '../../seal/index.js'
 import type { OilChoice } from '../../spec/index.js'
-import { gearcaseValues } from '../lookup/gearcaseValues.js'
-import { ringsInOil } from '../lookup/ringsInOil.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
+import { listRingsInOil } from '../lookup/listRingsInOil.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -21,17 +21,17 @@ import { sheetRule } from '../ruleMakers.js'
  * elastomers, from a secondary source; that EP additives attack silicone is common practice, no source.
  */
 export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ sheet }) => {
-  const workingTemperatures = gearcaseValues(sheet, 'workingTemperature').filter(
+  const workingTemperatures = listGearcaseValues(sheet, 'workingTemperature').filter(
     ({ isOverride }) => !isOverride,
   )
-  return ringsInOil(sheet, isHypoidOil).flatMap(({ path, ring: { material }, part, gearcase }) => {
+  return listRingsInOil(sheet, isHypoidOil).flatMap(({ path, ring: { material }, part, gearcase }) => {
     const stated = workingTemperatures.find((one) => one.gearcase === gearcase)
     const isSilicone = material === 'VMQ'
-    const degrees = isSilicone ? 20 : stated && statedRange(stated.value, 'degC')?.high
+    const degrees = isSilicone ? 20 : stated && readStatedRange(stated.value, 'degC')?.high
     if (degrees === undefined) return []
     const { reasons } = materialSuits(material, 'hypoid EP oil', { value: degrees, unit: 'degC' })
-    const doubtCode = isSilicone ? 'seal/material-poor' : 'seal/above-continuous-limit'
-    const reason = reasons.find(({ code }) => code === doubtCode)
+    const reasonCode = isSilicone ? 'seal/material-poor' : 'seal/above-continuous-limit'
+    const reason = reasons.find(({ code }) => code === reasonCode)
     if (reason === undefined) return []
     return [{ path: `${path}/material`, params: { part, material, reason: { ...reason } } }]
   })

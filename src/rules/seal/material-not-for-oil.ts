@@ -1,5 +1,5 @@
 import { materialSuits } from '../../seal/index.js'
-import { ringsInOil } from '../lookup/ringsInOil.js'
+import { listRingsInOil } from '../lookup/listRingsInOil.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,7 +14,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Source: a seal maker's table of elastomers, from a secondary source.
  */
 export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) =>
-  ringsInOil(sheet, ({ kind }) => kind === 'grade').flatMap(({ path, ring: { material }, part }) =>
+  listRingsInOil(sheet, ({ kind }) => kind === 'grade').flatMap(({ path, ring: { material }, part }) =>
     materialSuits(material, 'mineral gear oil', ROOM_TEMPERATURE).verdict === 'no'
       ? [{ path: `${path}/material`, params: { part, material } }]
       : [],

@@ -2,7 +2,7 @@ import type { JsonPointer } from '../../base/index.js'
 import { checkORing } from '../../seal/index.js'
 import type { Seal, SpecSheet, Stock } from '../../spec/index.js'
 import type { SheetIndex } from '../lookup/indexSheet.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * An o-ring whose number and printed size belong to two different rings: one of them was read from another line of
@@ -16,11 +16,11 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * Source: AS568 rows 0xx to 2xx, from a secondary source; JIS B 2401 rows from memory.
  */
-export const rule = ruleAbout('spec-sheet', 'stock')(
+export const rule = documentRule('spec-sheet', 'stock')(
   'seal/o-ring-size-differs',
   'error',
   ({ document, sheet }) =>
-    namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
+    listSeals(document, sheet).flatMap(({ path, seal, name }) => {
       if (seal.kind !== 'o-ring') return []
       const { verdict, reasons } = checkORing(seal)
       const [reason] = reasons
@@ -30,11 +30,14 @@ export const rule = ruleAbout('spec-sheet', 'stock')(
 )
 
 /** The seals of a sheet or a stock, each with the name of what it seals or of its place on the shelf. */
-function namedSeals(
+function listSeals(
   document: SpecSheet | Stock,
   sheet: SheetIndex | undefined,
 ): readonly { readonly path: JsonPointer; readonly seal: Seal; readonly name: string }[] {
   if (document.kind === 'stock')
-    return Object.entries(document.seals).map(([id, one]) => ({ ...one, path: `/seals/${id}/seal` }))
+    return Object.entries(document.seals).map(([id, stockSeal]) => ({
+      ...stockSeal,
+      path: `/seals/${id}/seal`,
+    }))
   return (sheet?.seals ?? []).map(({ path, seal, on }) => ({ path, seal, name: on.name }))
 }

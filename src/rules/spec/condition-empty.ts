@@ -11,14 +11,14 @@ import { conditionRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = conditionRule('spec/condition-empty', 'warning', ({ path, condition }) => {
-  const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
-  if (emptyList !== undefined) return [addFinding(`${path}/${emptyList}`, 'never')]
+  const emptyKey = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
+  if (emptyKey !== undefined) return [makeFinding(`${path}/${emptyKey}`, 'never')]
   const hasContent = Object.values(condition).some(
     (part) => Array.isArray(part) || Object.keys(part).length > 0,
   )
-  return hasContent ? [] : [addFinding(path, 'always')]
+  return hasContent ? [] : [makeFinding(path, 'always')]
 })
 
-function addFinding(path: string, holds: 'always' | 'never') {
+function makeFinding(path: string, holds: 'always' | 'never') {
   return { path, params: { holds } }
 }

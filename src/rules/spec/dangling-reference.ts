@@ -1,4 +1,4 @@
-import { unknownNames } from '../lookup/unknownNames.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -16,6 +16,6 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('spec/dangling-reference', 'error', ({ sheet }) =>
   sheet.references.flatMap(({ to, ...name }) =>
-    unknownNames([name]).map((found) => ({ ...found, params: { to, ...found.params } })),
+    findUnknownIds([name]).map((found) => ({ ...found, params: { to, ...found.params } })),
   ),
 )

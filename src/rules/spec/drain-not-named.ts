@@ -15,18 +15,18 @@ import { gearcaseRule } from '../ruleMakers.js'
  */
 export const rule = gearcaseRule('spec/drain-not-named', 'warning', ([id, gearcase]) => {
   const { name, openings, covers, emptying } = gearcase
-  const existsOnSheet = (way: Emptying) =>
+  const isOnSheet = (way: Emptying) =>
     way.kind === 'cover'
       ? lookUp(covers, way.cover) !== undefined
       : way.kind === 'suction'
         ? lookUp(openings, way.opening) !== undefined
         : isDrain(lookUp(openings, way.opening))
-  if (emptying.length === 0 || !emptying.every(existsOnSheet)) return []
-  const named = emptying.flatMap((way) =>
+  if (emptying.length === 0 || !emptying.every(isOnSheet)) return []
+  const namedOpenings = emptying.flatMap((way) =>
     way.kind === 'cover' ? [] : [way.opening, ...((way.kind === 'drain plug' && way.also) || [])],
   )
   return Object.entries(openings).flatMap(([key, opening]) => {
-    if (!isDrain(opening) || named.includes(key)) return []
+    if (!isDrain(opening) || namedOpenings.includes(key)) return []
     const path = `/gearcases/${id}/openings/${key}/uses`
     return [{ path, params: { opening: opening.name, gearcase: name } }]
   })

@@ -1,7 +1,7 @@
 import { isSameJson } from '../../base/index.js'
 import { type AnyDocument, DOCUMENT_NAMES } from '../../spec/index.js'
 import type { DocumentSet, Named } from '../rule.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * Two documents of one kind with the same id in one set: a reference to this id could mean either of them. Revisions
@@ -13,19 +13,23 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * House rule.
  */
-export const rule = ruleAbout(...DOCUMENT_NAMES)('spec/id-used-twice', 'error', ({ document, log, set }) => {
-  const first = firstOfId(document, set)
-  // A record that was corrected differs from the one in its log.
-  const ofLog = log?.records.filter(({ id }) => id === document.id)
-  if (ofLog?.length === 1 && ofLog[0] === first) return []
-  if (first === undefined || first === document || isSameJson(first, document)) return []
-  return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
-})
+export const rule = documentRule(...DOCUMENT_NAMES)(
+  'spec/id-used-twice',
+  'error',
+  ({ document, log, set }) => {
+    const first = findFirstById(document, set)
+    // A record that was corrected differs from the one in its log.
+    const recordsInLog = log?.records.filter(({ id }) => id === document.id)
+    if (recordsInLog?.length === 1 && recordsInLog[0] === first) return []
+    if (first === undefined || first === document || isSameJson(first, document)) return []
+    return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
+  },
+)
 
-function firstOfId(document: AnyDocument, set: DocumentSet): AnyDocument | undefined {
+function findFirstById(document: AnyDocument, set: DocumentSet): AnyDocument | undefined {
   const { id, kind } = document
   if (kind === 'service-record')
-    return set.records.find((record) => record.document.id === id)?.document ?? firstInLogs(id, set)
+    return set.records.find((record) => record.document.id === id)?.document ?? findFirstInLogs(id, set)
   const lists = {
     'spec-sheet': set.sheets,
     'machine-log': set.logs,
@@ -34,11 +38,12 @@ function firstOfId(document: AnyDocument, set: DocumentSet): AnyDocument | undef
     procedure: set.procedures,
   }
   const revision = kind === 'spec-sheet' ? document.revision : undefined
-  const sameKind: readonly Named<AnyDocument & { readonly revision?: string }>[] = lists[kind]
-  return sameKind.find((other) => other.document.id === id && other.document.revision === revision)?.document
+  const documentsOfKind: readonly Named<AnyDocument & { readonly revision?: string }>[] = lists[kind]
+  return documentsOfKind.find((other) => other.document.id === id && other.document.revision === revision)
+    ?.document
 }
 
-function firstInLogs(id: string, { logs }: DocumentSet): AnyDocument | undefined {
+function findFirstInLogs(id: string, { logs }: DocumentSet): AnyDocument | undefined {
   for (const { document } of logs) {
     const found = document.records.find((record) => record.id === id)
     if (found !== undefined) return found

@@ -1,7 +1,7 @@
-import { firstPrinted } from '../lookup/firstPrinted.js'
-import { gearcaseValues } from '../lookup/gearcaseValues.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -15,9 +15,9 @@ import { sheetRule } from '../ruleMakers.js'
  * Common practice, no source: gear oil is drained warm, at 30 to 60 °C; the limit of 80 °C is our own estimate.
  */
 export const rule = sheetRule('spec/implausible-drain-temperature', 'warning', ({ sheet }) =>
-  gearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {
-    if ((statedRange(value, 'degC')?.high ?? 0) <= MAX_DRAIN_CELSIUS || isDisputed(sheet, path)) return []
-    return [{ path, params: { gearcase: gearcase.name, temperature: firstPrinted(value) } }]
+  listGearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {
+    if ((readStatedRange(value, 'degC')?.high ?? 0) <= MAX_DRAIN_CELSIUS || isDisputed(sheet, path)) return []
+    return [{ path, params: { gearcase: gearcase.name, temperature: pickFirstPrinted(value) } }]
   }),
 )
 

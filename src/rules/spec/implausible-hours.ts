@@ -1,4 +1,4 @@
-import { calendarMonths } from '../lookup/calendarMonths.js'
+import { findCalendarMonths } from '../lookup/findCalendarMonths.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
@@ -13,7 +13,7 @@ import { intervalRule } from '../ruleMakers.js'
  */
 export const rule = intervalRule('spec/implausible-hours', 'warning', ({ interval, path }) => {
   const { hours } = interval
-  if (hours === undefined || Number(hours) <= MAX_HOURS || calendarMonths(Number(hours)) !== undefined)
+  if (hours === undefined || Number(hours) <= MAX_HOURS || findCalendarMonths(Number(hours)) !== undefined)
     return []
   return [{ path: `${path}/hours`, params: { hours } }]
 })

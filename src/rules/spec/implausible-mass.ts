@@ -1,6 +1,6 @@
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -16,8 +16,8 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('spec/implausible-mass', 'error', ({ sheet }) =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated' || (replaces ?? path) !== '/machine/mass') return []
-    const mass = statedRange(leaf, 'kg')
+    const mass = readStatedRange(leaf, 'kg')
     if (mass === undefined || (mass.low >= 50 && mass.high <= 40_000) || isDisputed(sheet, path)) return []
-    return [{ path, params: { mass: firstPrinted(leaf) } }]
+    return [{ path, params: { mass: pickFirstPrinted(leaf) } }]
   }),
 )

@@ -1,4 +1,4 @@
-import { filledAt } from '../lookup/filledAt.js'
+import { findFillOpening } from '../lookup/findFillOpening.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
@@ -17,7 +17,7 @@ import { gearcaseRule } from '../ruleMakers.js'
 export const rule = gearcaseRule('spec/level-on-raised-end', 'warning', ([id, gearcase], { document }) => {
   const { oilSpace, access, openings, name } = gearcase
   if (oilSpace.kind === 'shared' || oilSpace.fill.level?.attitude !== 'level on stands') return []
-  const fillOpening = lookUp(openings, filledAt(oilSpace.fill) ?? '')
+  const fillOpening = lookUp(openings, findFillOpening(oilSpace.fill) ?? '')
   if (fillOpening === undefined || fillOpening.uses.some(({ wheelMark }) => wheelMark !== undefined))
     return []
   const { axles, supports } = document.machine

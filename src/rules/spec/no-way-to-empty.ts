@@ -12,10 +12,10 @@ import { sheetRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = sheetRule('spec/no-way-to-empty', 'error', ({ document }) => {
-  const changed = new Set(
+  const changedGearcases = new Set(
     Object.values(document.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
   )
-  return [...changed].flatMap((id) => {
+  return [...changedGearcases].flatMap((id) => {
     const gearcase = lookUp(document.gearcases, id)
     if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
       return []

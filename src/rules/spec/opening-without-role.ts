@@ -16,10 +16,10 @@ import { gearcaseRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = gearcaseRule('spec/opening-without-role', 'error', ([id, gearcase]) =>
-  requiredRoles(gearcase).flatMap(({ path, opening, role, use }) => {
-    const named = lookUp(gearcase.openings, opening)
-    if (named === undefined || named.uses.some((one) => one.role === role)) return []
-    return [{ path: `/gearcases/${id}${path}`, params: { opening: named.name, role, use } }]
+  listRequiredRoles(gearcase).flatMap(({ path, opening, role, use }) => {
+    const namedOpening = lookUp(gearcase.openings, opening)
+    if (namedOpening === undefined || namedOpening.uses.some((one) => one.role === role)) return []
+    return [{ path: `/gearcases/${id}${path}`, params: { opening: namedOpening.name, role, use } }]
   }),
 )
 
@@ -30,15 +30,15 @@ interface RequiredRole {
   readonly use: string
 }
 
-function requiredRoles(gearcase: Gearcase): readonly RequiredRole[] {
+function listRequiredRoles(gearcase: Gearcase): readonly RequiredRole[] {
   const { oilSpace, emptying } = gearcase
   const drains = emptying.flatMap((way, place): RequiredRole[] => {
     if (way.kind !== 'drain plug') return []
     const path = `/emptying/${place}`
-    const about = { role: 'drain', use: way.kind } as const
+    const drainRole = { role: 'drain', use: way.kind } as const
     return [
-      { path: `${path}/opening`, opening: way.opening, ...about },
-      ...(way.also ?? []).map((opening, at) => ({ path: `${path}/also/${at}`, opening, ...about })),
+      { path: `${path}/opening`, opening: way.opening, ...drainRole },
+      ...(way.also ?? []).map((opening, at) => ({ path: `${path}/also/${at}`, opening, ...drainRole })),
     ]
   })
   if (oilSpace.kind === 'shared') return drains

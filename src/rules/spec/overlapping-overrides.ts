@@ -20,14 +20,14 @@ export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document
   const entries = (document.overrides ?? []).flatMap(({ when, set }, place) =>
     set.map((entry, at) => ({ when, target: entry.path, path: `/overrides/${place}/set/${at}` })),
   )
-  const earlierOf = new Map<string, typeof entries>()
+  const earlierByTarget = new Map<string, typeof entries>()
   return entries.flatMap(({ when, target, path }) => {
-    const earlier = earlierOf.get(target) ?? []
-    const clash = earlier.find((one) => canBothBeMet(document, one.when, when))
-    earlierOf.set(target, earlier)
-    earlier.push({ when, target, path })
-    if (clash === undefined) return []
-    const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: clash.path }]
-    return [{ path, related, params: { target, with: clash.path } }]
+    const earlierEntries = earlierByTarget.get(target) ?? []
+    const overlapping = earlierEntries.find((earlierEntry) => canBothBeMet(document, earlierEntry.when, when))
+    earlierByTarget.set(target, earlierEntries)
+    earlierEntries.push({ when, target, path })
+    if (overlapping === undefined) return []
+    const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: overlapping.path }]
+    return [{ path, related, params: { target, with: overlapping.path } }]
   })
 })

@@ -1,8 +1,8 @@
 import { measureOf } from '../../quantity/index.js'
 import type { FoundLeaf, StatedValue } from '../../spec/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -19,21 +19,21 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('spec/override-far-from-base', 'warning', ({ sheet }) =>
   sheet.leaves.flatMap((found) => {
     const { path, replaces } = found
-    const one = figureOf(found)
-    const base = sheet.leaves.find((other) => other.path === replaces && other.kind === found.kind)
-    const other = base && figureOf(base)
+    const one = readFigure(found)
+    const baseLeaf = sheet.leaves.find((other) => other.path === replaces && other.kind === found.kind)
+    const other = baseLeaf && readFigure(baseLeaf)
     if (one === undefined || other === undefined || measureOf(one.unit) === 'temperature') return []
-    const overrideHigh = statedRange(one, other.unit)?.high ?? 0
-    const baseHigh = statedRange(other, other.unit)?.high ?? 0
+    const overrideHigh = readStatedRange(one, other.unit)?.high ?? 0
+    const baseHigh = readStatedRange(other, other.unit)?.high ?? 0
     if (overrideHigh <= 0 || baseHigh <= 0 || isDisputed(sheet, path)) return []
     if (Math.max(overrideHigh, baseHigh) <= MAX_RATIO * Math.min(overrideHigh, baseHigh)) return []
     const at = found.kind === 'tightening' ? `${path}/torque` : path
-    return [{ path: at, params: { figure: firstPrinted(one), base: firstPrinted(other) } }]
+    return [{ path: at, params: { figure: pickFirstPrinted(one), base: pickFirstPrinted(other) } }]
   }),
 )
 
 /** The value of a leaf, or the torque of a tightening. */
-function figureOf({ kind, leaf }: FoundLeaf): StatedValue | undefined {
+function readFigure({ kind, leaf }: FoundLeaf): StatedValue | undefined {
   if (kind === 'value') return leaf.kind === 'not stated' ? undefined : leaf
   return kind === 'tightening' && leaf.kind === 'torque' ? leaf.torque : undefined
 }

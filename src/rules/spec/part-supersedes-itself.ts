@@ -1,5 +1,5 @@
 import type { NumberedPart } from '../../spec/index.js'
-import { normalPartNumber } from '../lookup/normalPartNumber.js'
+import { normalizePartNumber } from '../lookup/normalizePartNumber.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,24 +14,26 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('spec/part-supersedes-itself', 'error', ({ sheet }) => {
   const parts: readonly { readonly path: string; readonly part: NumberedPart }[] = [
     ...sheet.seals.flatMap(({ path, seal }) => ('replace' in seal ? [{ path, part: seal }] : [])),
-    ...sheet.parts.flatMap((one) => (one.kind === 'filter' ? [{ path: one.path, part: one.part }] : [])),
+    ...sheet.parts.flatMap((sheetPart) =>
+      sheetPart.kind === 'filter' ? [{ path: sheetPart.path, part: sheetPart.part }] : [],
+    ),
   ]
-  const next = new Map<string, string>()
+  const supersedingNumbers = new Map<string, string>()
   for (const { part } of parts)
     if (part.partNumber !== undefined && part.supersededBy !== undefined)
-      next.set(normalPartNumber(part.partNumber), part.supersededBy.partNumber)
+      supersedingNumbers.set(normalizePartNumber(part.partNumber), part.supersededBy.partNumber)
   return parts.flatMap(({ path, part: { partNumber, supersededBy } }) => {
     if (partNumber === undefined || supersededBy === undefined) return []
     const numbers = [partNumber]
-    const seen = new Set<string>()
+    const seenNumbers = new Set<string>()
     for (let at: string | undefined = supersededBy.partNumber; at !== undefined; ) {
-      const normal = normalPartNumber(at)
+      const normalNumber = normalizePartNumber(at)
       numbers.push(at)
-      if (normal === normalPartNumber(partNumber))
+      if (normalNumber === normalizePartNumber(partNumber))
         return [{ path: `${path}/supersededBy/partNumber`, params: { partNumber, numbers } }]
-      if (seen.has(normal)) return []
-      seen.add(normal)
-      at = next.get(normal)
+      if (seenNumbers.has(normalNumber)) return []
+      seenNumbers.add(normalNumber)
+      at = supersedingNumbers.get(normalNumber)
     }
     return []
   })

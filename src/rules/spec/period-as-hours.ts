@@ -1,4 +1,4 @@
-import { calendarMonths } from '../lookup/calendarMonths.js'
+import { findCalendarMonths } from '../lookup/findCalendarMonths.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -20,7 +20,7 @@ export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sh
   return sheet.intervals.flatMap(({ interval, path, place }) => {
     if (interval.hours === undefined || interval.period !== undefined) return []
     const hours = Number(interval.hours)
-    const months = hours <= 12 && repeats.includes(place) ? hours : calendarMonths(hours)
+    const months = hours <= 12 && repeats.includes(place) ? hours : findCalendarMonths(hours)
     return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
   })
 })

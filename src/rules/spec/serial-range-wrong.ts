@@ -1,4 +1,4 @@
-import { serialMistake } from '../lookup/serialMistake.js'
+import { findSerialMistake } from '../lookup/findSerialMistake.js'
 import { conditionRule } from '../ruleMakers.js'
 
 /**
@@ -13,7 +13,7 @@ import { conditionRule } from '../ruleMakers.js'
  */
 export const rule = conditionRule('spec/serial-range-wrong', 'error', ({ path, condition }) => {
   const { serials } = condition
-  const what = serialMistake(serials)
+  const what = findSerialMistake(serials)
   if (serials === undefined || what === undefined) return []
   return [{ path: `${path}/serials`, params: { what, ...serials } }]
 })

@@ -1,5 +1,5 @@
-import { unknownNames } from '../lookup/unknownNames.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A log, procedure or record that names a sheet that is not in the set, although other sheets are: its pointers
@@ -12,11 +12,11 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: record
  * House rule.
  */
-export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
+export const rule = documentRule('machine-log', 'procedure', 'service-record')(
   'spec/sheet-not-found',
   'error',
   ({ document: { sheet }, set: { sheets } }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
-    return known.length === 0 ? [] : unknownNames([{ path: '/sheet/id', id: sheet.id, known }])
+    return known.length === 0 ? [] : findUnknownIds([{ path: '/sheet/id', id: sheet.id, known }])
   },
 )

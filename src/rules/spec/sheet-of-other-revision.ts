@@ -1,4 +1,4 @@
-import { ruleAbout } from '../ruleMakers.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A log, procedure or record that names a revision of its sheet that is not in the set, although another revision is:
@@ -11,7 +11,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: machine
  * House rule.
  */
-export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
+export const rule = documentRule('machine-log', 'procedure', 'service-record')(
   'spec/sheet-of-other-revision',
   'warning',
   ({ document: { kind, sheet }, set: { sheets } }) => {

@@ -1,5 +1,5 @@
-import { fasteningOf } from '../lookup/fasteningOf.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { findFastening } from '../lookup/findFastening.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A size of a drive or a tool that is not written like the sizes it is compared with: `10mm` for `10 mm`, `3/8in` for
@@ -13,24 +13,24 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * House rule: the spelling of the documentation, `10 mm` and `3/8 in`.
  */
-export const rule = ruleAbout('spec-sheet', 'toolbox')(
+export const rule = documentRule('spec-sheet', 'toolbox')(
   'spec/size-spelling',
   'warning',
   ({ document, sheet }) => {
     const sizes =
       document.kind === 'toolbox'
         ? [
-            ...sizesOf('/wrenches', document.wrenches, 'drive'),
-            ...sizesOf('/adaptors', document.adaptors ?? {}, 'from', 'to'),
-            ...sizesOf('/sockets', document.sockets, 'size', 'drive'),
+            ...listSizes('/wrenches', document.wrenches, 'drive'),
+            ...listSizes('/adaptors', document.adaptors ?? {}, 'from', 'to'),
+            ...listSizes('/sockets', document.sockets, 'size', 'drive'),
           ]
         : (sheet?.parts ?? [])
-            .map(fasteningOf)
+            .map(findFastening)
             .flatMap(({ path, fastening: { drive } }) =>
-              drive === undefined || drive.kind === 'not stated' ? [] : sizesOf(path, { drive }, 'size'),
+              drive === undefined || drive.kind === 'not stated' ? [] : listSizes(path, { drive }, 'size'),
             )
     return sizes.flatMap(({ path, size }) => {
-      const [, number, unit = ''] = SIZE.exec(size) ?? []
+      const [, number, unit = ''] = SIZE_PATTERN.exec(size) ?? []
       const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`
       if (meant === size) return []
       return [{ path, params: { size, meant }, cures: [{ op: 'replace' as const, path, value: meant }] }]
@@ -38,10 +38,10 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
   },
 )
 
-const SIZE = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
+const SIZE_PATTERN = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
 
 /** The texts under some keys of each entry of a list. */
-function sizesOf<Key extends string>(
+function listSizes<Key extends string>(
   list: string,
   entries: Readonly<Record<string, { readonly [K in Key]?: string }>>,
   ...keys: readonly Key[]

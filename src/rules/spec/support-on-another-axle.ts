@@ -19,8 +19,8 @@ export const rule = gearcaseRule(
     const ownAxle = axle === undefined ? undefined : lookUp(axles, axle)
     if (ownAxle === undefined || access.kind !== 'raised' || access.supports.length === 0) return []
     const lifted = access.supports.map((support) => lookUp(axles, lookUp(supports, support)?.axle ?? ''))
-    if (lifted.some((one) => one === undefined || one === ownAxle)) return []
-    const names = [...new Set(lifted.map((one) => one?.name ?? ''))]
+    if (lifted.some((liftedAxle) => liftedAxle === undefined || liftedAxle === ownAxle)) return []
+    const names = [...new Set(lifted.map((liftedAxle) => liftedAxle?.name ?? ''))]
     const params = { gearcase: name, axle: ownAxle.name, lifted: names }
     return [{ path: `/gearcases/${id}/access/supports`, params }]
   },

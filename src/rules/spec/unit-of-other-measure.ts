@@ -19,13 +19,13 @@ export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet })
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []
     const measure = measureOf(leaf.unit)
-    const needed = findLeafType(splitPointer(replaces ?? path) ?? [])?.measure
-    if (needed !== undefined && needed !== measure)
-      return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, required: needed } }]
+    const requiredMeasure = findLeafType(splitPointer(replaces ?? path) ?? [])?.measure
+    if (requiredMeasure !== undefined && requiredMeasure !== measure)
+      return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, required: requiredMeasure } }]
     return (leaf.printed ?? []).flatMap((printed, place) => {
-      const other = measureOf(printed.unit)
-      if (other === measure) return []
-      const params = { unit: printed.unit, measure: other, required: measure }
+      const printedMeasure = measureOf(printed.unit)
+      if (printedMeasure === measure) return []
+      const params = { unit: printed.unit, measure: printedMeasure, required: measure }
       return [{ path: `${path}/printed/${place}/unit`, params }]
     })
   }),

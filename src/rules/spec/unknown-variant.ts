@@ -1,5 +1,5 @@
-import { unknownNames } from '../lookup/unknownNames.js'
-import { ruleAbout } from '../ruleMakers.js'
+import { findUnknownIds } from '../lookup/findUnknownIds.js'
+import { documentRule } from '../ruleMakers.js'
 
 /**
  * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
@@ -12,18 +12,20 @@ import { ruleAbout } from '../ruleMakers.js'
  * Harm: job
  * House rule: variants are named by their ids.
  */
-export const rule = ruleAbout('spec-sheet', 'machine-log', 'procedure')(
+export const rule = documentRule('spec-sheet', 'machine-log', 'procedure')(
   'spec/unknown-variant',
   'error',
   ({ document, sheet }) => {
     if (sheet === undefined) return []
     const known = Object.keys(sheet.document.machine.variants)
-    const named =
+    const namedVariants =
       document.kind === 'spec-sheet'
         ? sheet.conditions.flatMap(({ path, condition }) =>
             (condition.variants ?? []).map((id, place) => ({ path: `${path}/variants/${place}`, id })),
           )
         : [{ path: '/identity/variant', id: document.identity.variant }]
-    return unknownNames(named.flatMap(({ path, id }) => (id === undefined ? [] : [{ path, id, known }])))
+    return findUnknownIds(
+      namedVariants.flatMap(({ path, id }) => (id === undefined ? [] : [{ path, id, known }])),
+    )
   },
 )

@@ -16,12 +16,12 @@ export const rule = sheetRule('spec/variants-overlap', 'error', ({ document }) =
   const variants = Object.entries(document.machine.variants)
   return variants.flatMap(([id, { when }], place) => {
     if (when === undefined) return []
-    const clash = variants
+    const overlapping = variants
       .slice(0, place)
       .find(
         ([, earlier]) => earlier.when !== undefined && canBothBeMet(sheetWithoutVariants, earlier.when, when),
       )
-    if (clash === undefined) return []
-    return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clash[0] } }]
+    if (overlapping === undefined) return []
+    return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: overlapping[0] } }]
   })
 })

@@ -14,9 +14,11 @@ import { gearcaseRule } from '../ruleMakers.js'
  */
 export const rule = gearcaseRule('spec/wheel-mark-missing', 'error', ([id, { openings }]) =>
   Object.entries(openings).flatMap(([key, { name, uses }]) => {
-    const of = (role: OpeningRole) => uses.filter((use) => use.role === role)
-    if (of('fill').length === 0 || of('drain').length === 0 || of('level').length === 0) return []
-    if ([...of('drain'), ...of('level')].every(({ wheelMark }) => wheelMark !== undefined)) return []
+    const findUses = (role: OpeningRole) => uses.filter((use) => use.role === role)
+    if (findUses('fill').length === 0 || findUses('drain').length === 0 || findUses('level').length === 0)
+      return []
+    if ([...findUses('drain'), ...findUses('level')].every(({ wheelMark }) => wheelMark !== undefined))
+      return []
     return [{ path: `/gearcases/${id}/openings/${key}/uses`, params: { opening: name } }]
   }),
 )

@@ -1,5 +1,5 @@
 import { parseThread } from '../../thread/index.js'
-import { fasteningOf } from '../lookup/fasteningOf.js'
+import { findFastening } from '../lookup/findFastening.js'
 import { partRule } from '../ruleMakers.js'
 
 /**
@@ -14,12 +14,12 @@ import { partRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = partRule('thread/designation-unreadable', 'warning', (at) => {
-  const { path, fastening } = fasteningOf(at)
+  const { path, fastening } = findFastening(at)
   const { thread } = fastening
-  const read = thread === undefined ? undefined : parseThread(thread)
-  if (thread === undefined || read === undefined || read.ok) return []
-  const [why] = read.findings
-  const because = why === undefined ? null : { code: why.code, params: why.params }
+  const parsed = thread === undefined ? undefined : parseThread(thread)
+  if (thread === undefined || parsed === undefined || parsed.ok) return []
+  const [parseFinding] = parsed.findings
+  const because = parseFinding === undefined ? null : { code: parseFinding.code, params: parseFinding.params }
   const params = { thread: thread.slice(0, 64), part: at.name, because }
   return [{ path: `${path}/thread`, params }]
 })

@@ -16,12 +16,12 @@ export const rule = toolboxRule(
   'toolbox/implausible-load-rating',
   'error',
   ({ document: { stands, jacks = {} } }) => {
-    const rated = (list: string, tools: Readonly<Record<string, Stands | Jack>>) =>
+    const findImplausible = (list: string, tools: Readonly<Record<string, Stands | Jack>>) =>
       Object.entries(tools).flatMap(([id, { name, rating }]) => {
         const kilograms = nearestDouble(exactIn(rating, 'kg'))
         if (kilograms >= 100 && kilograms <= 50_000) return []
         return [{ path: `/${list}/${id}/rating`, params: { tool: name, rating: { ...rating } } }]
       })
-    return [...rated('stands', stands), ...rated('jacks', jacks)]
+    return [...findImplausible('stands', stands), ...findImplausible('jacks', jacks)]
   },
 )

@@ -1,4 +1,4 @@
-import { isReadableScale } from '../lookup/isReadableScale.js'
+import { isPlausibleScale } from '../lookup/isPlausibleScale.js'
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
@@ -13,7 +13,7 @@ import { wrenchRule } from '../ruleMakers.js'
  */
 export const rule = wrenchRule('toolbox/scale-wrong', 'error', ([id, { name, scales }]) =>
   scales.flatMap((scale, place) => {
-    if (isReadableScale(scale)) return []
+    if (isPlausibleScale(scale)) return []
     const { lowest, highest, graduation, unit } = scale
     const params = { wrench: name, lowest, highest, graduation, unit }
     return [{ path: `/wrenches/${id}/scales/${place}`, params }]

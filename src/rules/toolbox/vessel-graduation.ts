@@ -12,12 +12,12 @@ import { toolboxRule } from '../ruleMakers.js'
  */
 export const rule = toolboxRule('toolbox/vessel-graduation', 'error', ({ document: { vessels } }) =>
   Object.entries(vessels).flatMap(([id, vessel]) => {
-    const wrongMark = (['graduation', 'lowestMark'] as const).find((mark) => {
+    const oversizedMark = (['graduation', 'lowestMark'] as const).find((mark) => {
       const quantity = vessel[mark]
       return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
     })
-    if (wrongMark === undefined) return []
-    const params = { vessel: vessel.name, size: vessel.size, mark: vessel[wrongMark] }
-    return [{ path: `/vessels/${id}/${wrongMark}`, params }]
+    if (oversizedMark === undefined) return []
+    const params = { vessel: vessel.name, size: vessel.size, mark: vessel[oversizedMark] }
+    return [{ path: `/vessels/${id}/${oversizedMark}`, params }]
   }),
 )

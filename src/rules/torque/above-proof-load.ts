@@ -1,4 +1,4 @@
-import { boltLoad } from '../lookup/boltLoad.js'
+import { calculateBoltLoad } from '../lookup/calculateBoltLoad.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -14,8 +14,8 @@ import { tighteningRule } from '../ruleMakers.js'
  * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, from a secondary
  * source.
  */
-export const rule = tighteningRule('torque/above-proof-load', 'error', (each) => {
-  const bolts = boltLoad(each)
-  if (bolts === undefined || bolts.belowProof) return []
-  return [{ path: `${each.path}/torque`, params: bolts.params }]
+export const rule = tighteningRule('torque/above-proof-load', 'error', (indexedTightening) => {
+  const boltLoad = calculateBoltLoad(indexedTightening)
+  if (boltLoad === undefined || boltLoad.belowProof) return []
+  return [{ path: `${indexedTightening.path}/torque`, params: boltLoad.params }]
 })

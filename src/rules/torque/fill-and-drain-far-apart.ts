@@ -1,8 +1,8 @@
 import type { JsonPointer } from '../../base/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
+import { calculateMaxTorque } from '../lookup/calculateMaxTorque.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { maxTorqueForDrive } from '../lookup/maxTorqueForDrive.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -20,11 +20,11 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ sheet }) => {
   const plugs = sheet.tightenings.flatMap(({ path, tightening, on }) => {
     if (tightening.kind !== 'torque' || on.kind !== 'opening' || !path.startsWith(on.path)) return []
-    const range = statedRange(tightening.torque, 'N.m')
+    const range = readStatedRange(tightening.torque, 'N.m')
     const at: JsonPointer = `${path}/torque`
     if (range === undefined || on.part.drive.kind === 'hand' || isDisputed(sheet, at)) return []
-    if (range.high > (maxTorqueForDrive(on)?.limit ?? Infinity)) return []
-    return [{ at, on, printed: firstPrinted(tightening.torque), torque: range.high }]
+    if (range.high > (calculateMaxTorque(on)?.limit ?? Infinity)) return []
+    return [{ at, on, printed: pickFirstPrinted(tightening.torque), torque: range.high }]
   })
   const drains = plugs.filter(({ on }) => on.part.uses.some(({ role }) => role === 'drain'))
   const fills = plugs.filter(

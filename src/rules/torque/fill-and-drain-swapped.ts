@@ -1,7 +1,7 @@
 import type { Opening, OpeningRole } from '../../spec/index.js'
 import { checkPlugsSwapped, findTorqueSlip } from '../../torque/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -27,10 +27,10 @@ export const rule = gearcaseRule(
     const [drain, ...moreDrains] = findOpeningsWithOnlyRole(openings, 'drain', 'fill')
     if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0) return []
     if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
-    const pathOf = (opening: string) => `/gearcases/${id}/openings/${opening}/tightening/torque`
+    const torquePath = (opening: string) => `/gearcases/${id}/openings/${opening}/tightening/torque`
     const params = { gearcase: name, fill: fill.torque, drain: drain.torque }
-    const related = { document: { kind: 'spec-sheet', id: document.id }, path: pathOf(drain.id) } as const
-    return [{ path: pathOf(fill.id), params, related: [related] }]
+    const related = { document: { kind: 'spec-sheet', id: document.id }, path: torquePath(drain.id) } as const
+    return [{ path: torquePath(fill.id), params, related: [related] }]
   },
 )
 
@@ -45,7 +45,7 @@ function findOpeningsWithOnlyRole(
     if (!roles.includes(role) || roles.includes(otherRole) || tightening.kind !== 'torque') return []
     if (!hasFigure(tightening.torque)) return []
     if (findTorqueSlip(tightening.torque, thread, housing).verdict === 'slip') return []
-    const torque = firstPrinted(tightening.torque)
+    const torque = pickFirstPrinted(tightening.torque)
     return [{ id, torque, plug: { torque, housing, ...(thread === undefined ? {} : { thread }) } }]
   })
 }

@@ -1,6 +1,6 @@
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -19,8 +19,8 @@ export const rule = tighteningRule(
   ({ path, tightening, on }, { sheet }) => {
     const angle = tightening.kind === 'torque' ? tightening.thenAngle : undefined
     const at = `${path}/thenAngle`
-    if (angle === undefined || (statedRange(angle, 'deg')?.high ?? 0) <= 360 || isDisputed(sheet, at))
+    if (angle === undefined || (readStatedRange(angle, 'deg')?.high ?? 0) <= 360 || isDisputed(sheet, at))
       return []
-    return [{ path: at, params: { part: on.name, angle: firstPrinted(angle) } }]
+    return [{ path: at, params: { part: on.name, angle: pickFirstPrinted(angle) } }]
   },
 )

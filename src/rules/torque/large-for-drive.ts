@@ -1,7 +1,7 @@
-import { firstPrinted } from '../lookup/firstPrinted.js'
+import { calculateMaxTorque } from '../lookup/calculateMaxTorque.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { maxTorqueForDrive } from '../lookup/maxTorqueForDrive.js'
-import { statedRange } from '../lookup/statedRange.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { readStatedRange } from '../lookup/readStatedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -24,11 +24,16 @@ export const rule = tighteningRule(
   'warning',
   ({ path, tightening, on }, { sheet }) => {
     if (tightening.kind !== 'torque' || isDisputed(sheet, `${path}/torque`)) return []
-    const largest = maxTorqueForDrive(on)
-    const torque = statedRange(tightening.torque, 'N.m')
-    if (largest === undefined || torque === undefined || torque.high <= largest.limit) return []
-    const limit = { value: largest.limit, unit: 'N.m' as const }
-    const params = { part: on.name, drive: largest.size, torque: firstPrinted(tightening.torque), limit }
+    const maxTorque = calculateMaxTorque(on)
+    const torque = readStatedRange(tightening.torque, 'N.m')
+    if (maxTorque === undefined || torque === undefined || torque.high <= maxTorque.limit) return []
+    const limit = { value: maxTorque.limit, unit: 'N.m' as const }
+    const params = {
+      part: on.name,
+      drive: maxTorque.size,
+      torque: pickFirstPrinted(tightening.torque),
+      limit,
+    }
     return [{ path: `${path}/torque`, params }]
   },
 )

@@ -1,7 +1,7 @@
 import { findTorqueSlip } from '../../torque/index.js'
-import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { isDisputed } from '../lookup/isDisputed.js'
+import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -30,7 +30,7 @@ export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) =>
     if (slip === undefined || thread === undefined) return []
     const isCap = on.part.drive.kind === 'hand' || on.part.seals.some(({ kind }) => kind === 'o-ring')
     if (isCap && slip.factor.startsWith('×')) return []
-    const torque = firstPrinted(tightening.torque)
+    const torque = pickFirstPrinted(tightening.torque)
     const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
     return [{ path: at, params: { ...params, meant: slip.meant } }]
   }),

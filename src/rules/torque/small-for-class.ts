@@ -1,4 +1,4 @@
-import { boltLoad } from '../lookup/boltLoad.js'
+import { calculateBoltLoad } from '../lookup/calculateBoltLoad.js'
 import { isDisputed } from '../lookup/isDisputed.js'
 import { tighteningRule } from '../ruleMakers.js'
 
@@ -15,10 +15,10 @@ import { tighteningRule } from '../ruleMakers.js'
  * Common practice, no source: bolts are usually set to about three quarters of their proof load, some in soft
  * housings to a third; the tenth is our own estimate.
  */
-export const rule = tighteningRule('torque/small-for-class', 'warning', (each, { sheet }) => {
-  const { path, tightening } = each
-  const bolts = boltLoad(each)
-  if (bolts === undefined || bolts.shareOfProof >= 0.1 || isDisputed(sheet, `${path}/torque`)) return []
+export const rule = tighteningRule('torque/small-for-class', 'warning', (indexedTightening, { sheet }) => {
+  const { path, tightening } = indexedTightening
+  const boltLoad = calculateBoltLoad(indexedTightening)
+  if (boltLoad === undefined || boltLoad.shareOfProof >= 0.1 || isDisputed(sheet, `${path}/torque`)) return []
   if (tightening.kind === 'torque' && tightening.thenAngle !== undefined) return []
-  return [{ path: `${path}/torque`, params: bolts.params }]
+  return [{ path: `${path}/torque`, params: boltLoad.params }]
 })

@@ -19,23 +19,23 @@ export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path,
   if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
   const { stages, torque, thenAngle } = tightening
   const steps = [...stages, torque]
-  const upperEnds = steps.map((step) =>
+  const maxTorques = steps.map((step) =>
     hasFigure(step) ? statedEnds(readBand(step, torque.unit)).high : undefined,
   )
-  const wrongPlace = upperEnds.findIndex((high, place) => {
-    const before = upperEnds[place - 1]
+  const wrongIndex = maxTorques.findIndex((high, place) => {
+    const before = maxTorques[place - 1]
     if (before === undefined || high === undefined) return false
     const order = compareExact(before, high)
     return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
   })
-  const [before, step] = [steps[wrongPlace - 1], steps[wrongPlace]]
+  const [before, step] = [steps[wrongIndex - 1], steps[wrongIndex]]
   if (before === undefined || step === undefined) return []
-  const at = wrongPlace === stages.length ? `${path}/torque` : `${path}/stages/${wrongPlace}`
-  return [{ path: at, params: { part: on.name, before: asPrinted(before), step: asPrinted(step) } }]
+  const at = wrongIndex === stages.length ? `${path}/torque` : `${path}/stages/${wrongIndex}`
+  return [{ path: at, params: { part: on.name, before: pickHighest(before), step: pickHighest(step) } }]
 })
 
 /** The highest printed figure. */
-function asPrinted(torque: StatedValue<TorqueUnit>): { value: string; unit: TorqueUnit } {
+function pickHighest(torque: StatedValue<TorqueUnit>): { value: string; unit: TorqueUnit } {
   const value = torque.kind === 'limits' ? (torque.max ?? torque.min ?? '') : torque.value
   return { value, unit: torque.unit }
 }

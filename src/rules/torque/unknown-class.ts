@@ -1,4 +1,4 @@
-import { fasteningOf } from '../lookup/fasteningOf.js'
+import { findFastening } from '../lookup/findFastening.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -15,7 +15,7 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
   sheet.parts.flatMap((on) => {
-    const { path: holder, fastening } = fasteningOf(on)
+    const { path: holder, fastening } = findFastening(on)
     if ('uses' in fastening) return []
     const { propertyClass } = fastening
     if (propertyClass === undefined || isClass(propertyClass)) return []

@@ -1,4 +1,4 @@
-import { nameType } from '../nameMistake.js'
+import { nameType } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 

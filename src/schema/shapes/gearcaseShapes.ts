@@ -1,8 +1,18 @@
 import { WHEEL_MARKS } from '../../spec/index.js'
 import { leafShapes } from './leafShapes.js'
-import { boolean, buildOnce, byTag, count, filledList, kind, list, object, orWord } from './makeShape.js'
-import { numberedPart } from './sealShape.js'
-import { map, part, textShapes } from './textShapes.js'
+import {
+  booleanShape,
+  buildOnce,
+  count,
+  kind,
+  list,
+  nonEmptyList,
+  object,
+  shapeOrWord,
+  taggedUnion,
+} from './makeShape.js'
+import { makePartNumberFields } from './sealShape.js'
+import { namedObject, recordById, textShapes } from './textShapes.js'
 
 /** Gearcases with their openings and covers, and the shields in front of them. */
 export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
@@ -11,61 +21,61 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
   const { values } = leaf
   const named = { name: text.text, 'appliesTo?': leaf.condition }
   const fasteners = {
-    count: orWord(count(1), 'not stated'),
+    count: shapeOrWord(count(1), 'not stated'),
     'thread?': text.text,
     'propertyClass?': text.text,
     drive: leaf.drive,
     tightening: leaf.tightening,
   }
-  const opening = part('opening', {
+  const opening = namedObject('opening', {
     ...named,
-    uses: filledList({ role: ['fill', 'drain', 'level'], 'wheelMark?': WHEEL_MARKS }),
+    uses: nonEmptyList({ role: ['fill', 'drain', 'level'], 'wheelMark?': WHEEL_MARKS }),
     'thread?': text.text,
     'housing?': ['steel', 'cast iron', 'aluminium', 'not stated'],
     drive: leaf.drive,
     tightening: leaf.tightening,
     seals: list(leaf.seal),
-    'magnet?': boolean(),
+    'magnet?': booleanShape(),
     place: leaf.place,
   })
-  const cover = part('cover', {
+  const cover = namedObject('cover', {
     ...named,
     bolts: {
       ...fasteners,
       pattern: ['crosswise', 'from the middle outwards', 'in turn', 'not stated'],
     },
     seal: leaf.seal,
-    'magnet?': boolean(),
+    'magnet?': booleanShape(),
     place: leaf.place,
     'position?': ['upright', 'bottom', 'not stated'],
-    'carriesBearings?': boolean(),
+    'carriesBearings?': booleanShape(),
   })
-  const filter = part('filter', {
+  const filter = namedObject('filter', {
     ...named,
     kind: ['spin-on filter', 'cartridge filter', 'strainer'],
-    held: byTag([
+    held: taggedUnion([
       kind('screwed', { 'thread?': text.text, drive: leaf.drive, tightening: leaf.tightening }),
       kind('behind opening', { opening: text.id }),
       kind('behind cover', { cover: text.id }),
     ]),
     seals: list(leaf.seal),
-    ...numberedPart(),
+    ...makePartNumberFields(),
     change: ['every change', 'clean every change', 'not stated'],
     place: leaf.place,
   })
-  const shield = part('shield', {
+  const shield = namedObject('shield', {
     ...named,
     fasteners: fasteners,
     place: leaf.place,
     'guards?': ['moving parts', 'the underside', 'not stated'],
-    'reachedThrough?': boolean(),
+    'reachedThrough?': booleanShape(),
   })
 
   const fill = object({
     drainAndRefill: values.volume.spec,
     'dryFill?': values.volume.spec,
     'per?': ['instance', 'all instances'],
-    method: byTag([
+    method: taggedUnion([
       kind('by quantity', { opening: text.id }),
       kind('to level hole', { opening: text.id, 'below?': values.length.spec }),
       kind('dipstick', { opening: text.id, reading: ['screwed in', 'resting'] }),
@@ -77,30 +87,30 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
       'temperature?': values.temperature.spec,
       'minutesAfterStop?': values.minutes.spec,
       engine: ['stopped', 'running', 'not stated'],
-      recheckAfterRun: boolean(),
+      recheckAfterRun: booleanShape(),
     },
   })
-  const gearcase = part('gearcase', {
+  const gearcase = namedObject('gearcase', {
     name: text.text,
     type: ['differential', 'final drive', 'transfer case', 'hub reduction', 'bevel box', 'gearbox'],
     'appliesTo?': leaf.condition,
-    'instances?': map({ name: text.text }),
+    'instances?': recordById({ name: text.text }),
     'axle?': text.id,
-    access: byTag([
+    access: taggedUnion([
       kind('from the ground', {}),
-      kind('raised', { supports: filledList(text.id) }),
+      kind('raised', { supports: nonEmptyList(text.id) }),
       values.notStated,
     ]),
-    oilSpace: byTag([
+    oilSpace: taggedUnion([
       kind('own', { oils: leaf.oils, fill, 'passageTo?': list(text.id) }),
       kind('shared', { with: text.id, 'portion?': values.volume.spec }),
     ]),
-    openings: map(opening),
-    'covers?': map(cover),
-    'filters?': map(filter),
+    openings: recordById(opening),
+    'covers?': recordById(cover),
+    'filters?': recordById(filter),
     emptying: list(
-      byTag([
-        kind('drain plug', { opening: text.id, 'also?': filledList(text.id) }),
+      taggedUnion([
+        kind('drain plug', { opening: text.id, 'also?': nonEmptyList(text.id) }),
         kind('cover', { cover: text.id }),
         kind('suction', { opening: text.id }),
       ]),

@@ -1,66 +1,79 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
-import { boolean, buildOnce, filledList, holding, kind, list, object, oneOf, whole } from './makeShape.js'
+import {
+  booleanShape,
+  buildOnce,
+  kind,
+  list,
+  meetsCheck,
+  nonEmptyList,
+  object,
+  oneOf,
+  wholeNumber,
+} from './makeShape.js'
 import { sealShape } from './sealShape.js'
-import { choice, described, named, part, textShapes } from './textShapes.js'
-import { objectsWith, valueShapes } from './valueShapes.js'
+import { namedObject, namedUnion, textShapes, withId, withKeywords } from './textShapes.js'
+import { objectsWithKey, valueShapes } from './valueShapes.js'
 
 /** The leaves and their parts. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()
   const { notStated } = values
-  const cited = { 'source?': values.sourceRef }
+  const sourceField = { 'source?': values.sourceRef }
 
-  const threadCondition = named(
+  const threadCondition = withId(
     'thread-condition',
     oneOf(['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied', 'not stated']),
   )
-  const tightening = choice('tightening', [
+  const tightening = namedUnion('tightening', [
     kind('torque', {
       torque: values.torque.stated,
       'stages?': list(values.torque.stated),
       'thenAngle?': values.degrees.stated,
       threadCondition,
-      ...cited,
+      ...sourceField,
     }),
     kind('turns', {
       min: text.figure,
       'max?': text.figure,
       'maxTorque?': values.torque.stated,
       threadCondition,
-      ...cited,
+      ...sourceField,
     }),
-    kind('not stated', { threadCondition, ...cited }),
+    kind('not stated', { threadCondition, ...sourceField }),
   ])
 
   const additive = object({
     name: text.text,
     volume: values.volume.spec,
-    includedInRefill: boolean(),
+    includedInRefill: booleanShape(),
     'order?': ['additive first', 'oil first', 'not stated'],
   })
-  const anyOil = {
+  const oilFields = {
     'ambient?': values.temperature.stated,
     limitedSlip: ['required', 'not permitted', 'either', 'not stated'] as const,
     'additive?': additive,
   }
-  const oilChoice = choice('oil-choice', [
+  const oilChoice = namedUnion('oil-choice', [
     kind('grade', {
       grade: text.text,
       system: ['SAE J306', 'SAE J300', 'ISO VG'],
       'edition?': text.text,
       'category?': text.text,
-      ...anyOil,
+      ...oilFields,
     }),
-    kind('maker fluid', { name: text.text, ...anyOil }),
+    kind('maker fluid', { name: text.text, ...oilFields }),
   ])
-  const oils = choice('oils', [kind('oils', { choices: filledList(oilChoice), ...cited }), notStated])
+  const oils = namedUnion('oils', [
+    kind('oils', { choices: nonEmptyList(oilChoice), ...sourceField }),
+    notStated,
+  ])
 
   const unit = oneOf(UNITS_BY_MEASURE.distance)
-  const intervalOf = (id: string, figure: typeof text.figure, period: typeof text.period) => {
-    const stated = described(
-      { anyOf: objectsWith('hours', 'distance', 'period') },
+  const makeIntervalShape = (id: string, figure: typeof text.figure, period: typeof text.period) => {
+    const stated = withKeywords(
+      { anyOf: objectsWithKey('hours', 'distance', 'period') },
       kind(
         'interval',
         {
@@ -71,29 +84,32 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
             'printed?': list({ value: text.intervalFigure, unit }),
           },
           'period?': period,
-          ...cited,
+          ...sourceField,
         },
         [
-          holding<{ hours?: string; distance?: object; period?: string }>(
+          meetsCheck<{ hours?: string; distance?: object; period?: string }>(
             ({ hours, distance, period }) => (hours ?? distance ?? period) !== undefined,
             'spec/interval-empty',
           ),
         ],
       ),
     )
-    return choice(id, [stated, notStated])
+    return namedUnion(id, [stated, notStated])
   }
-  const interval = intervalOf('interval', text.limitFigure, text.limitPeriod)
+  const interval = makeIntervalShape('interval', text.limitFigure, text.limitPeriod)
   /** A window may be zero. */
-  const window = intervalOf('window', text.intervalFigure, text.period)
+  const window = makeIntervalShape('window', text.intervalFigure, text.period)
 
-  const drive = choice('drive', [object({ kind: DRIVE_KINDS, 'size?': text.text, ...cited }), notStated])
+  const drive = namedUnion('drive', [
+    object({ kind: DRIVE_KINDS, 'size?': text.text, ...sourceField }),
+    notStated,
+  ])
 
-  const place = choice('place', [kind('place', { text: text.text, ...cited }), notStated])
+  const place = namedUnion('place', [kind('place', { text: text.text, ...sourceField }), notStated])
 
-  const condition = part('condition', {
+  const condition = namedObject('condition', {
     'variants?': list(text.id),
-    'modelYears?': { 'from?': whole(), 'to?': whole() },
+    'modelYears?': { 'from?': wholeNumber(), 'to?': wholeNumber() },
     'serials?': { 'prefix?': text.text, 'from?': text.text, 'to?': text.text },
     'market?': list(text.text),
   })

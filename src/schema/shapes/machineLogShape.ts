@@ -1,19 +1,19 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
-import { amount, buildOnce, byTag, kind, list, object, positive } from './makeShape.js'
+import { buildOnce, kind, list, numberFrom, object, positiveNumber, taggedUnion } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { identityShape, sheetReferenceShape } from './referenceShapes.js'
 import { serviceRecordShape } from './serviceRecordShape.js'
-import { document, textShapes } from './textShapes.js'
+import { documentShape, textShapes } from './textShapes.js'
 
 /** The history of one machine. */
 export const machineLogShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const { date } = text
-  const meter = { 'rollover?': positive(), readings: list({ date, value: amount() }) }
+  const meter = { 'rollover?': positiveNumber(), readings: list({ date, value: numberFrom() }) }
   const meterName = ['hours', 'distance'] as const
-  const reading = amount()
-  const event = byTag([
+  const reading = numberFrom()
+  const event = taggedUnion([
     kind('meter swap', {
       date,
       meter: meterName,
@@ -29,7 +29,7 @@ export const machineLogShape = /* @__PURE__ */ buildOnce(() => {
       'note?': text.text,
     }),
   ])
-  return document('machine-log', {
+  return documentShape('machine-log', {
     name: text.text,
     'header?': text.text,
     sheet: sheetReferenceShape(),

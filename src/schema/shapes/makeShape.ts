@@ -13,20 +13,20 @@ export type Field = Shape | string | readonly string[] | Fields
 export interface Fields {
   readonly [key: string]: Field
 }
-export type ShapeOf<Given> = Given extends Shape
-  ? Given
-  : Given extends string
-    ? z.$ZodLiteral<Given>
-    : Given extends readonly string[]
-      ? z.$ZodEnum<{ [Word in Given[number]]: Word }>
-      : Given extends object
-        ? ObjectShape<Given>
+export type ShapeOf<Definition> = Definition extends Shape
+  ? Definition
+  : Definition extends string
+    ? z.$ZodLiteral<Definition>
+    : Definition extends readonly string[]
+      ? z.$ZodEnum<{ [Word in Definition[number]]: Word }>
+      : Definition extends object
+        ? ObjectShape<Definition>
         : never
-type ObjectShape<Given> = z.$ZodObject<
+type ObjectShape<Definition> = z.$ZodObject<
   {
-    -readonly [Key in keyof Given as Key extends `${infer Name}?` ? Name : Key]: Key extends `${string}?`
-      ? z.$ZodExactOptional<ShapeOf<Given[Key]>>
-      : ShapeOf<Given[Key]>
+    -readonly [Key in keyof Definition as Key extends `${infer Name}?` ? Name : Key]: Key extends `${string}?`
+      ? z.$ZodExactOptional<ShapeOf<Definition[Key]>>
+      : ShapeOf<Definition[Key]>
   },
   z.$strict
 >
@@ -41,17 +41,17 @@ export function buildOnce<Built>(build: () => Built): () => Built {
 }
 
 /** `error` is the code of the finding. */
-export const string = (checks: Checks<string>, error?: string) =>
+export const stringShape = (checks: Checks<string>, error?: string) =>
   new z.$ZodString({
     type: 'string',
     checks: [...checks],
     ...(error !== undefined && { error: () => error }),
   })
 
-export const matching = (pattern: RegExp, error: string, abort = false) =>
+export const matchesPattern = (pattern: RegExp, error: string, abort = false) =>
   new z.$ZodCheckRegex({ check: 'string_format', format: 'regex', pattern, error: () => error, abort })
 
-export const holding = <Value>(fn: (value: Value) => boolean, error: string): z.$ZodCheck<Value> =>
+export const meetsCheck = <Value>(fn: (value: Value) => boolean, error: string): z.$ZodCheck<Value> =>
   new z.$ZodCustom({
     type: 'custom',
     check: 'custom',
@@ -59,42 +59,46 @@ export const holding = <Value>(fn: (value: Value) => boolean, error: string): z.
     error: () => error,
   })
 
-export const atLeast = (minimum: number) => new z.$ZodCheckMinLength({ check: 'min_length', minimum })
+export const hasMinLength = (minimum: number) => new z.$ZodCheckMinLength({ check: 'min_length', minimum })
 
-export const boolean = () => new z.$ZodBoolean({ type: 'boolean' })
+export const booleanShape = () => new z.$ZodBoolean({ type: 'boolean' })
 
 export const oneOf = <const Word extends string>(words: readonly Word[]) =>
   new z.$ZodEnum({
     type: 'enum',
     entries: Object.fromEntries(words.map((word) => [word, word])),
-  }) as unknown as z.$ZodEnum<{ [Each in Word]: Each }>
+  }) as unknown as z.$ZodEnum<{ [Choice in Word]: Choice }>
 
-function shapeOf(field: Field): Shape {
+function toShape(field: Field): Shape {
   if (typeof field === 'string') return new z.$ZodLiteral({ type: 'literal', values: [field] })
   if (Array.isArray(field)) return oneOf(field)
   return '_zod' in field ? (field as Shape) : object(field as Fields)
 }
 
-export const list = <const Given extends Field>(entry: Given, checks: Checks = []) =>
-  new z.$ZodArray({ type: 'array', element: shapeOf(entry), checks: [...checks] }) as unknown as z.$ZodArray<
-    ShapeOf<Given>
+export const list = <const Definition extends Field>(entry: Definition, checks: Checks = []) =>
+  new z.$ZodArray({ type: 'array', element: toShape(entry), checks: [...checks] }) as unknown as z.$ZodArray<
+    ShapeOf<Definition>
   >
 
 /** A list with at least one entry. */
-export const filledList = <const Given extends Field>(entry: Given) => list(entry, [atLeast(1)])
+export const nonEmptyList = <const Definition extends Field>(entry: Definition) =>
+  list(entry, [hasMinLength(1)])
 
-export const record = <Key extends z.$ZodRecordKey & Shape, const Given extends Field>(
+export const record = <Key extends z.$ZodRecordKey & Shape, const Definition extends Field>(
   key: Key,
-  value: Given,
+  value: Definition,
 ) =>
-  new z.$ZodRecord({ type: 'record', keyType: key, valueType: shapeOf(value) }) as unknown as z.$ZodRecord<
+  new z.$ZodRecord({ type: 'record', keyType: key, valueType: toShape(value) }) as unknown as z.$ZodRecord<
     Key,
-    ShapeOf<Given>
+    ShapeOf<Definition>
   >
 
-export function object<const Given extends Fields>(fields: Given, checks: Checks = []): ObjectShape<Given> {
+export function object<const Definition extends Fields>(
+  fields: Definition,
+  checks: Checks = [],
+): ObjectShape<Definition> {
   const shape = Object.entries(fields).map(([key, field]): [string, Shape] => {
-    const innerType: Shape = shapeOf(field)
+    const innerType: Shape = toShape(field)
     return key.endsWith('?')
       ? [key.slice(0, -1), new z.$ZodExactOptional({ type: 'optional', innerType })]
       : [key, innerType]
@@ -104,51 +108,57 @@ export function object<const Given extends Fields>(fields: Given, checks: Checks
     shape: Object.fromEntries(shape),
     catchall: new z.$ZodNever({ type: 'never' }),
     checks: [...checks],
-  }) as unknown as ObjectShape<Given>
+  }) as unknown as ObjectShape<Definition>
 }
 
-/** One alternative of {@link byTag}, with its `kind`. */
-export const kind = <const Kind extends string, const Given extends Fields>(
+/** One alternative of {@link taggedUnion}, with its `kind`. */
+export const kind = <const Kind extends string, const Definition extends Fields>(
   name: Kind,
-  rest: Given,
+  fields: Definition,
   checks?: Checks,
-) => object({ kind: name, ...rest } as { readonly kind: Kind } & Given, checks)
+) => object({ kind: name, ...fields } as { readonly kind: Kind } & Definition, checks)
 
-export const byTag = <const Arms extends readonly Shape[]>(alternatives: Arms, discriminator = 'kind') =>
+export const taggedUnion = <const Alternatives extends readonly Shape[]>(
+  alternatives: Alternatives,
+  discriminator = 'kind',
+) =>
   new z.$ZodDiscriminatedUnion({
     type: 'union',
     options: alternatives,
     discriminator,
     inclusive: false,
-  }) as unknown as z.$ZodDiscriminatedUnion<Arms>
+  }) as unknown as z.$ZodDiscriminatedUnion<Alternatives>
 
 /** A shape, or one word in its place. */
-export const orWord = <Given extends Shape, const Word extends string>(shape: Given, word: Word) =>
+export const shapeOrWord = <Definition extends Shape, const Word extends string>(
+  shape: Definition,
+  word: Word,
+) =>
   new z.$ZodUnion({
     type: 'union',
-    options: [shape, shapeOf(word)],
+    options: [shape, toShape(word)],
     inclusive: true,
-  }) as unknown as z.$ZodUnion<readonly [Given, z.$ZodLiteral<Word>]>
+  }) as unknown as z.$ZodUnion<readonly [Definition, z.$ZodLiteral<Word>]>
 
-const above = (value: number, inclusive = true) =>
+const isAtLeast = (value: number, inclusive = true) =>
   new z.$ZodCheckGreaterThan({ check: 'greater_than', value, inclusive })
-const upTo = (value: number) => new z.$ZodCheckLessThan({ check: 'less_than', value, inclusive: true })
+const isAtMost = (value: number) => new z.$ZodCheckLessThan({ check: 'less_than', value, inclusive: true })
 
 // JSON numbers. All have a maximum, so that sums, products and loops end.
 
 /** At least `smallest`. */
-export const amount = (smallest = 0) =>
-  new z.$ZodNumber({ type: 'number', checks: [above(smallest), upTo(MAX_NUMBER)] })
+export const numberFrom = (smallest = 0) =>
+  new z.$ZodNumber({ type: 'number', checks: [isAtLeast(smallest), isAtMost(MAX_NUMBER)] })
 
 /** More than 0. */
-export const positive = (largest = MAX_NUMBER) =>
-  new z.$ZodNumber({ type: 'number', checks: [above(0, false), upTo(largest)] })
+export const positiveNumber = (largest = MAX_NUMBER) =>
+  new z.$ZodNumber({ type: 'number', checks: [isAtLeast(0, false), isAtMost(largest)] })
 
 /** A safe integer. Zod's own format of numbers brings the ranges of all others into the bundle. */
-export const whole = (checks: Checks<number> = []) =>
+export const wholeNumber = (checks: Checks<number> = []) =>
   new z.$ZodNumber({
     type: 'number',
-    checks: [isWhole(), above(Number.MIN_SAFE_INTEGER), upTo(Number.MAX_SAFE_INTEGER), ...checks],
+    checks: [isWhole(), isAtLeast(Number.MIN_SAFE_INTEGER), isAtMost(Number.MAX_SAFE_INTEGER), ...checks],
   })
 
 function isWhole(): z.$ZodCheck<number> {
@@ -164,4 +174,5 @@ function isWhole(): z.$ZodCheck<number> {
 }
 
 /** A number of containers, bolts or wheels. */
-export const count = (smallest: 0 | 1 = 0, largest = MAX_COUNT) => whole([above(smallest), upTo(largest)])
+export const count = (smallest: 0 | 1 = 0, largest = MAX_COUNT) =>
+  wholeNumber([isAtLeast(smallest), isAtMost(largest)])

@@ -1,7 +1,7 @@
 import { ACTION_NAMES, MACHINE_EVENT_KINDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, list, object, record } from './makeShape.js'
 import { identityShape, sheetReferenceShape } from './referenceShapes.js'
-import { document, textShapes } from './textShapes.js'
+import { documentShape, textShapes } from './textShapes.js'
 
 /** The steps of one visit. */
 export const procedureShape = /* @__PURE__ */ buildOnce(() => {
@@ -14,7 +14,7 @@ export const procedureShape = /* @__PURE__ */ buildOnce(() => {
     'values?': record(text.label, text.pointer),
     'note?': text.text,
   })
-  return document('procedure', {
+  return documentShape('procedure', {
     name: text.text,
     'header?': text.text,
     sheet: sheetReferenceShape(),

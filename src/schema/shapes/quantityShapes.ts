@@ -1,12 +1,15 @@
 import { ABSOLUTE_ZERO } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { amount, buildOnce, oneOf } from './makeShape.js'
-import { part } from './textShapes.js'
+import { buildOnce, numberFrom, oneOf } from './makeShape.js'
+import { namedObject } from './textShapes.js'
 
 /** Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. */
 export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
-  const quantity = <const Units extends readonly string[]>(name: string, units: Units, value = amount()) =>
-    part(`quantity-${name}`, { value, unit: oneOf<Units[number]>(units) })
+  const quantity = <const Units extends readonly string[]>(
+    name: string,
+    units: Units,
+    value = numberFrom(),
+  ) => namedObject(`quantity-${name}`, { value, unit: oneOf<Units[number]>(units) })
   return {
     volume: quantity('volume', UNITS_BY_MEASURE.volume),
     torque: quantity('torque', UNITS_BY_MEASURE.torque),
@@ -17,6 +20,6 @@ export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
     workingTime: quantity('working-time', ['min', 'h']),
     kinematicViscosity: quantity('kinematic-viscosity', ['mm2/s']),
     density: quantity('density', ['kg/m3']),
-    celsius: quantity('celsius', ['degC'], amount(ABSOLUTE_ZERO)),
+    celsius: quantity('celsius', ['degC'], numberFrom(ABSOLUTE_ZERO)),
   }
 })

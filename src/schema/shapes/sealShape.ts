@@ -1,9 +1,9 @@
 import { buildOnce, kind, list, oneOf } from './makeShape.js'
-import { choice, named, textShapes } from './textShapes.js'
+import { namedUnion, textShapes, withId } from './textShapes.js'
 import { valueShapes } from './valueShapes.js'
 
 /** The numbers under which a part is sold. */
-export const numberedPart = () => {
+export const makePartNumberFields = () => {
   const other = { partNumber: textShapes().text, 'source?': valueShapes().sourceRef }
   return { 'partNumber?': textShapes().text, 'supersededBy?': other, 'equivalents?': list(other) } as const
 }
@@ -12,12 +12,12 @@ export const numberedPart = () => {
 export const sealShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()
-  const bought = {
+  const purchaseFields = {
     replace: ['every opening', 'on condition', 'not stated'] as const,
-    ...numberedPart(),
+    ...makePartNumberFields(),
     'source?': values.sourceRef,
   }
-  const elastomer = named(
+  const elastomer = withId(
     'elastomer',
     oneOf(['NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM', 'not stated']),
   )
@@ -28,27 +28,32 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
     thickness: sizeFigure,
     unit: ['mm', 'in'],
   } as const
-  return choice('seal', [
+  return namedUnion('seal', [
     kind('crush washer', {
       form: ['flat', 'folded', 'captive', 'not stated'],
       material: ['copper', 'aluminium', 'soft steel', 'fibre', 'not stated'],
       'size?': ringSize,
-      ...bought,
+      ...purchaseFields,
     }),
-    kind('bonded seal', { 'form?': ['profile ring'], material: elastomer, 'size?': ringSize, ...bought }),
+    kind('bonded seal', {
+      'form?': ['profile ring'],
+      material: elastomer,
+      'size?': ringSize,
+      ...purchaseFields,
+    }),
     kind('o-ring', {
       material: elastomer,
       'designation?': text.text,
       'size?': { inside: sizeFigure, section: sizeFigure, unit: ['mm', 'in'] },
-      ...bought,
+      ...purchaseFields,
     }),
-    kind('thread sealant', { product: text.text, ...bought }),
-    kind('gasket', { material: text.text, ...bought }),
+    kind('thread sealant', { product: text.text, ...purchaseFields }),
+    kind('gasket', { material: text.text, ...purchaseFields }),
     kind('liquid gasket', {
       product: text.text,
       bead: values.millimetres.spec,
       cureBeforeOil: values.hoursOrMinutes.spec,
-      ...bought,
+      ...purchaseFields,
     }),
     kind('none', { 'source?': values.sourceRef }),
     values.notStated,

@@ -1,25 +1,25 @@
 import { MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
-import { amount, buildOnce, kind, list, orWord } from './makeShape.js'
+import { buildOnce, kind, list, numberFrom, shapeOrWord } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
-import { choice, document, part, textShapes } from './textShapes.js'
+import { documentShape, namedObject, namedUnion, textShapes } from './textShapes.js'
 
 /** The work done at one visit. */
 export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const quantity = quantityShapes()
   const at = { on: text.pointer, 'wheelMark?': WHEEL_MARKS }
-  const tighteningDone = choice('tightening-done', [
+  const recordedTightening = namedUnion('tightening-done', [
     kind('torque set', { ...at, torque: quantity.torque, tool: text.id }),
-    kind('turns', { ...at, turns: amount() }),
+    kind('turns', { ...at, turns: numberFrom() }),
     ...TIGHTENED_WITHOUT_FIGURE.map((word) => kind(word, { ...at })),
   ])
-  const entry = part('record-entry', {
+  const entry = namedObject('record-entry', {
     service: text.id,
     gearcase: text.id,
     'instance?': text.id,
     'notDone?': text.text,
-    'drained?': orWord(quantity.volume, 'not judged'),
+    'drained?': shapeOrWord(quantity.volume, 'not judged'),
     'refilled?': quantity.volume,
     'oil?': { name: text.text, 'container?': text.id },
     'oilFinding?': ['clear', 'dark', 'milky', 'burnt', 'metallic', 'not judged'],
@@ -31,7 +31,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
       'result?': text.text,
     },
     opened: list(text.pointer),
-    tightened: list(tighteningDone),
+    tightened: list(recordedTightening),
     seals: list({
       on: text.pointer,
       done: ['new', 'inspected and used again'],
@@ -47,7 +47,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     'leaks?': ['dry', 'weeping', 'dripping', 'not checked'],
   })
   const readings = { 'hours?': quantity.hours, 'distance?': quantity.distance }
-  return document('service-record', {
+  return documentShape('service-record', {
     'header?': text.text,
     machine: text.id,
     sheet: sheetReferenceShape(),
@@ -56,11 +56,11 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     readings,
     'by?': text.text,
     entries: list(entry),
-    'shields?': list(tighteningDone),
+    'shields?': list(recordedTightening),
     'workingTime?': quantity.workingTime,
     'usedOil?': text.text,
     'usedOilLog?': list(
-      part('used-oil', {
+      namedObject('used-oil', {
         'volume?': quantity.volume,
         'to?': text.text,
         'receipt?': text.text,

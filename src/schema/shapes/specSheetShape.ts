@@ -2,8 +2,16 @@ import * as z from 'zod/v4/core'
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
-import { buildOnce, byTag, count, filledList, kind, list, object } from './makeShape.js'
-import { ABOVE_ZERO_PATTERN, choice, described, document, map, part, textShapes } from './textShapes.js'
+import { buildOnce, count, kind, list, nonEmptyList, object, taggedUnion } from './makeShape.js'
+import {
+  ABOVE_ZERO_PATTERN,
+  documentShape,
+  namedObject,
+  namedUnion,
+  recordById,
+  textShapes,
+  withKeywords,
+} from './textShapes.js'
 
 const WINDOW_PATTERN = /\/window$/
 
@@ -12,31 +20,31 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const leaf = leafShapes()
   const { gearcase, shield } = gearcaseShapes()
-  const cited = { 'source?': leaf.values.sourceRef }
+  const sourceField = { 'source?': leaf.values.sourceRef }
   const intervals = object({
     'first?': leaf.interval,
     repeat: leaf.interval,
-    'severe?': byTag([
+    'severe?': taggedUnion([
       kind('interval', { interval: leaf.interval, criteria: text.text }),
-      kind('factor', { factor: text.figure, criteria: text.text, ...cited }),
+      kind('factor', { factor: text.figure, criteria: text.text, ...sourceField }),
     ]),
     countFrom: ['completion', 'schedule inside window', 'schedule'],
     'window?': leaf.window,
   })
-  const service = part('service', {
+  const service = namedObject('service', {
     name: text.text,
     task: ['check', 'change'],
     'appliesTo?': leaf.condition,
     'satisfies?': list(text.id),
-    gearcases: filledList(text.id),
+    gearcases: nonEmptyList(text.id),
     intervals,
     'events?': list(MACHINE_EVENT_KINDS),
     'supplies?': list(text.text),
     'samples?': list(text.id),
-    'notes?': map(text.text),
+    'notes?': recordById(text.text),
   })
   // The path of an overriding interval decides whether it may be zero.
-  const overrideInterval = described(
+  const overrideInterval = withKeywords(
     {
       anyOf: [
         {
@@ -58,7 +66,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       }),
     ]),
   )
-  const overrideLeaf = choice('override-leaf', [
+  const overrideLeaf = namedUnion('override-leaf', [
     kind('value', { path: text.pointer, to: leaf.values.anyMeasure }),
     kind('tightening', { path: text.pointer, to: leaf.tightening }),
     kind('oils', { path: text.pointer, to: leaf.oils }),
@@ -67,7 +75,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     kind('place', { path: text.pointer, to: leaf.place }),
     kind('drive', { path: text.pointer, to: leaf.drive }),
   ])
-  return document('spec-sheet', {
+  return documentShape('spec-sheet', {
     revision: text.text,
     'header?': text.text,
     machine: {
@@ -75,21 +83,21 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       model: text.text,
       type: text.text,
       'mass?': leaf.values.mass.spec,
-      variants: map({ name: text.text, 'when?': leaf.condition }),
-      axles: map({ name: text.text, wheels: count(1) }),
-      supports: map({ at: text.text, 'jack?': text.text, 'axle?': text.id }),
+      variants: recordById({ name: text.text, 'when?': leaf.condition }),
+      axles: recordById({ name: text.text, wheels: count(1) }),
+      supports: recordById({ at: text.text, 'jack?': text.text, 'axle?': text.id }),
       'secure?': list({ item: text.text, how: text.text, when: ['before work', 'before a run'] }),
     },
-    sources: map({
+    sources: recordById({
       title: text.text,
       document: ['owner manual', 'workshop manual', 'service bulletin', 'parts list', 'plate', 'other'],
       'edition?': text.text,
       'date?': text.date,
     }),
-    gearcases: map(gearcase),
-    'shields?': map(shield),
-    services: map(service),
-    'overrides?': list({ when: leaf.condition, set: filledList(overrideLeaf), ...cited }),
+    gearcases: recordById(gearcase),
+    'shields?': recordById(shield),
+    services: recordById(service),
+    'overrides?': list({ when: leaf.condition, set: nonEmptyList(overrideLeaf), ...sourceField }),
     'waivers?': list({ code: text.text, path: text.pointer, reason: text.text }),
   })
 })

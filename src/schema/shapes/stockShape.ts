@@ -1,14 +1,14 @@
-import { amount, buildOnce, count, list } from './makeShape.js'
+import { buildOnce, count, list, numberFrom } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sealShape } from './sealShape.js'
-import { document, map, part, textShapes } from './textShapes.js'
+import { documentShape, namedObject, recordById, textShapes } from './textShapes.js'
 
 /** Oil and seals in stock. */
 export const stockShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const quantity = quantityShapes()
-  const priced = { 'price?': { value: amount(), currency: text.currency } }
-  const oil = part('offered-oil', {
+  const priceField = { 'price?': { value: numberFrom(), currency: text.currency } }
+  const oil = namedObject('offered-oil', {
     name: text.text,
     'grade?': text.text,
     'system?': ['SAE J306', 'SAE J300', 'ISO VG'],
@@ -21,17 +21,17 @@ export const stockShape = /* @__PURE__ */ buildOnce(() => {
     'pourPoint?': quantity.celsius,
     'source?': text.text,
   })
-  return document('stock', {
+  return documentShape('stock', {
     name: text.text,
     'header?': text.text,
-    containers: map({
+    containers: recordById({
       name: text.text,
       oil,
       size: quantity.volume,
       count: count(),
       'opened?': quantity.volume,
-      ...priced,
+      ...priceField,
     }),
-    seals: map({ name: text.text, seal: sealShape(), count: count(), ...priced }),
+    seals: recordById({ name: text.text, seal: sealShape(), count: count(), ...priceField }),
   })
 })

@@ -1,16 +1,16 @@
 import type * as z from 'zod/v4/core'
 import {
-  atLeast,
   buildOnce,
-  byTag,
   type Field,
   type Fields,
-  holding,
+  hasMinLength,
   kind,
-  matching,
+  matchesPattern,
+  meetsCheck,
   object,
   record,
-  string,
+  stringShape,
+  taggedUnion,
 } from './makeShape.js'
 
 /** Ids. They are record keys too, so they must not shadow a built-in. */
@@ -40,67 +40,83 @@ type Shape = z.$ZodType
 export const shapeKeywords = /* @__PURE__ */ new WeakMap<Shape, { readonly [keyword: string]: unknown }>()
 
 /** A shape with metadata for JSON Schema. */
-export function described<Given extends Shape>(
+export function withKeywords<Definition extends Shape>(
   keywords: { readonly [keyword: string]: unknown },
-  shape: Given,
-): Given {
+  shape: Definition,
+): Definition {
   shapeKeywords.set(shape, keywords)
   return shape
 }
 
-export const named = <Given extends Shape>(id: string, shape: Given) => described({ id }, shape)
+export const withId = <Definition extends Shape>(id: string, shape: Definition) => withKeywords({ id }, shape)
 
 /** A named object. */
-export const part = <const Given extends Fields>(id: string, fields: Given) => named(id, object(fields))
+export const namedObject = <const Definition extends Fields>(id: string, fields: Definition) =>
+  withId(id, object(fields))
 
 /** A named union of objects, distinguished by their `kind`. */
-export const choice = <const Arms extends readonly Shape[]>(id: string, arms: Arms) => named(id, byTag(arms))
+export const namedUnion = <const Alternatives extends readonly Shape[]>(
+  id: string,
+  alternatives: Alternatives,
+) => withId(id, taggedUnion(alternatives))
 
 /**
  * The strings of documents. `error` is the finding's code. In some languages `$` also matches before a final line end, so
  * `not` names the characters that are not allowed.
  */
 export const textShapes = /* @__PURE__ */ buildOnce(() => {
-  const patterned = (id: string, pattern: RegExp, outside: string, error: string, ifZero?: string) => {
-    const form = matching(pattern, error, true)
-    return ifZero === undefined
-      ? described({ id, not: { pattern: outside } }, string([form], error))
-      : described(
-          { id, not: { pattern: `${outside}|^[^1-9]*$` } },
-          string([form, holding((figure: string) => ABOVE_ZERO_PATTERN.test(figure), ifZero)], error),
+  const makePatternShape = (
+    id: string,
+    pattern: RegExp,
+    forbiddenPattern: string,
+    error: string,
+    zeroError?: string,
+  ) => {
+    const patternCheck = matchesPattern(pattern, error, true)
+    return zeroError === undefined
+      ? withKeywords({ id, not: { pattern: forbiddenPattern } }, stringShape([patternCheck], error))
+      : withKeywords(
+          { id, not: { pattern: `${forbiddenPattern}|^[^1-9]*$` } },
+          stringShape(
+            [patternCheck, meetsCheck((figure: string) => ABOVE_ZERO_PATTERN.test(figure), zeroError)],
+            error,
+          ),
         )
   }
-  const figure = (id: string, ifZero?: string) =>
-    patterned(id, FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure', ifZero)
-  const intervalFigure = (id: string, ifZero?: string) =>
-    patterned(id, INTERVAL_FIGURE_PATTERN, '[^0-9.]', 'spec/interval-too-long', ifZero)
-  const period = (id: string, ifZero?: string) =>
-    patterned(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', ifZero)
+  const figure = (id: string, zeroError?: string) =>
+    makePatternShape(id, FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure', zeroError)
+  const intervalFigure = (id: string, zeroError?: string) =>
+    makePatternShape(id, INTERVAL_FIGURE_PATTERN, '[^0-9.]', 'spec/interval-too-long', zeroError)
+  const period = (id: string, zeroError?: string) =>
+    makePatternShape(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', zeroError)
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
-    text: named('text', string([atLeast(1)])),
-    id: described(
+    text: withId('text', stringShape([hasMinLength(1)])),
+    id: withKeywords(
       { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
-      string([matching(ID_PATTERN, 'spec/bad-id'), holding(isAllowed, 'spec/forbidden-key')]),
+      stringShape([matchesPattern(ID_PATTERN, 'spec/bad-id'), meetsCheck(isAllowed, 'spec/forbidden-key')]),
     ),
     /** Names of values of a step: any words. Forbidden keys are removed before a shape is read. */
-    label: described({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, string([atLeast(1)])),
+    label: withKeywords({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, stringShape([hasMinLength(1)])),
     figure: figure('figure'),
     sizeFigure: figure('size-figure', 'seal/zero-size'),
     intervalFigure: intervalFigure('interval-figure'),
     limitFigure: intervalFigure('limit-figure', 'interval/limit-not-above-zero'),
-    signedFigure: patterned('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
-    date: patterned('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
+    signedFigure: makePatternShape('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
+    date: makePatternShape('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
     period: period('period'),
     limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
-    pointer: named('pointer', string([matching(POINTER_PATTERN, 'spec/bad-pointer')])),
-    currency: patterned('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
+    pointer: withId('pointer', stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')])),
+    currency: makePatternShape('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }
 })
 
 /** A record by id. */
-export const map = <const Given extends Field>(value: Given) => record(textShapes().id, value)
+export const recordById = <const Definition extends Field>(value: Definition) =>
+  record(textShapes().id, value)
 
 /** A document: the keys that every document has, and its other keys. */
-export const document = <const Kind extends string, const Given extends Fields>(name: Kind, rest: Given) =>
-  kind(name, { '$schema?': textShapes().text, version: '1.0', id: textShapes().id, ...rest })
+export const documentShape = <const Kind extends string, const Definition extends Fields>(
+  name: Kind,
+  fields: Definition,
+) => kind(name, { '$schema?': textShapes().text, version: '1.0', id: textShapes().id, ...fields })

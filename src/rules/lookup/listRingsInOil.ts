@@ -2,7 +2,7 @@ import type { BondedSeal, Gearcase, OilChoice, ORing } from '../../spec/index.js
 import type { SheetIndex } from './indexSheet.js'
 
 /** A rubber ring of an opening or cover. */
-interface RingAt {
+interface RingInOil {
   readonly path: string
   readonly ring: ORing | BondedSeal
   readonly part: string
@@ -10,16 +10,19 @@ interface RingAt {
 }
 
 /** The rubber rings of gearcases for which `isOil` is true of an oil, by the owner of the oil if it is shared. */
-export function ringsInOil(sheet: SheetIndex, isOil: (choice: OilChoice) => boolean): readonly RingAt[] {
-  const owners = sheet.leaves.flatMap(({ kind, leaf, path, replaces }) =>
-    kind === 'oils' && leaf.kind === 'oils' && leaf.choices.some(isOil)
+export function listRingsInOil(
+  sheet: SheetIndex,
+  isOilInQuestion: (choice: OilChoice) => boolean,
+): readonly RingInOil[] {
+  const ownerIds = sheet.leaves.flatMap(({ kind, leaf, path, replaces }) =>
+    kind === 'oils' && leaf.kind === 'oils' && leaf.choices.some(isOilInQuestion)
       ? [(replaces ?? path).split('/')[2]]
       : [],
   )
   return sheet.seals.flatMap(({ path, seal, on }) => {
     if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
     const { gearcase, name } = on
-    const owner = gearcase.oilSpace.kind === 'shared' ? gearcase.oilSpace.with : on.path.split('/')[2]
-    return owners.includes(owner) ? [{ path, ring: seal, part: name, gearcase }] : []
+    const ownerId = gearcase.oilSpace.kind === 'shared' ? gearcase.oilSpace.with : on.path.split('/')[2]
+    return ownerIds.includes(ownerId) ? [{ path, ring: seal, part: name, gearcase }] : []
   })
 }

@@ -1,14 +1,14 @@
 import { parseThread } from '../../thread/index.js'
 import { clampLoad } from '../../torque/index.js'
-import { fasteningOf } from './fasteningOf.js'
+import { findFastening } from './findFastening.js'
 import type { SheetIndex } from './indexSheet.js'
 
 /**
  * The load that a torque puts on the dry bolts (K = 0.20) of a cover or shield, by the nominal or the maximum of limits
  * (the minimum, if there is no maximum). Undefined if class, thread or figure is unknown.
  */
-export function boltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
-  const { fastening } = fasteningOf(on)
+export function calculateBoltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
+  const { fastening } = findFastening(on)
   if (tightening.kind !== 'torque' || 'uses' in fastening) return undefined
   const { thread: designation, propertyClass } = fastening
   const { torque } = tightening

@@ -6,7 +6,7 @@ import { hasFigure } from './hasFigure.js'
  * The lowest and the highest first printed figure of a stated value, in `unit`. Undefined for a value without a figure or
  * of another measure, which other rules report.
  */
-export function statedRange(value: StatedValue, unit: Unit) {
+export function readStatedRange(value: StatedValue, unit: Unit) {
   if (measureOf(value.unit) !== measureOf(unit) || !hasFigure(value)) return undefined
   const { low, high } = statedEnds(readBand(value, unit))
   return { low: nearestDouble(low), high: nearestDouble(high) }

@@ -14,20 +14,20 @@ import type { ValuePair } from './indexSheet.js'
  * The low and the high end of a stated volume, exact in millilitres. Undefined if it is not stated, is not a volume, or
  * has no figure.
  */
-export function statedVolume(value: SpecValue | undefined) {
+export function readStatedVolume(value: SpecValue | undefined) {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
     return undefined
   return hasFigure(value) ? statedEnds(readBand(value, 'mL')) : undefined
 }
 
 /** Finds the pairs whose first volume is certainly larger: its low end exceeds the high end of the other. */
-export const findLarger = (pairs: readonly ValuePair[]) =>
+export const findLargerVolumes = (pairs: readonly ValuePair[]) =>
   pairs.flatMap(({ path, one, other }) => {
-    const low = statedVolume(one)?.low
-    const high = statedVolume(other)?.high
+    const low = readStatedVolume(one)?.low
+    const high = readStatedVolume(other)?.high
     if (low === undefined || high === undefined || compareExact(low, high) <= 0) return []
-    return [{ path, low: millilitres(low), high: millilitres(high) }]
+    return [{ path, low: toMillilitres(low), high: toMillilitres(high) }]
   })
 
 /** A volume as params show it. */
-export const millilitres = (volume: Exact) => nearestQuantity(volume, 'mL', 'mL')
+export const toMillilitres = (volume: Exact) => nearestQuantity(volume, 'mL', 'mL')

@@ -3,11 +3,11 @@ import { type Identity, type OfferedOil, resolveLeaf, type SpecSheet } from '../
 import { lookUp } from './lookUp.js'
 
 /** The oils that the sheet permits in a gearcase if this one is none of them; undefined if it is, or may be. */
-export function listPermittedOils(
+export function listOilsUnlessPermitted(
   sheet: SpecSheet,
   id: string,
   identity: Identity,
-  offered: OfferedOil,
+  oil: OfferedOil,
 ): readonly string[] | undefined {
   const gearcase = lookUp(sheet.gearcases, id)
   if (gearcase === undefined || gearcase.oilSpace.kind === 'shared') return undefined
@@ -15,7 +15,7 @@ export function listPermittedOils(
   if (oils.kind !== 'stated') return undefined
   const yellowMetal = gearcase.yellowMetal ?? 'not stated'
   const verdicts: readonly OilVerdict[] = oils.value.choices.map((choice) =>
-    oilMeets(choice, offered, { yellowMetal }),
+    oilMeets(choice, oil, { yellowMetal }),
   )
   if (verdicts.some(({ verdict }) => verdict !== 'no')) return undefined
   return oils.value.choices.map((choice) =>

@@ -2,7 +2,7 @@ import type { JsonPointer } from '../../base/index.js'
 import type { Cover, Filter, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
 /** An opening, cover, filter or shield of a sheet, with its place and its name after that of its gearcase. */
-export type PartAt = {
+export type SheetPart = {
   readonly path: JsonPointer
   readonly name: string
 } & (
@@ -13,10 +13,10 @@ export type PartAt = {
 )
 
 /** Everything on a sheet that is opened and tightened, in the order of the document. */
-export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly PartAt[] {
+export function listSheetParts({ gearcases, shields = {} }: SpecSheet): readonly SheetPart[] {
   return [
-    ...Object.entries(gearcases).flatMap(([id, gearcase]): PartAt[] => {
-      const placed = (list: string, key: string, { name }: Opening | Cover | Filter) => ({
+    ...Object.entries(gearcases).flatMap(([id, gearcase]): SheetPart[] => {
+      const describePart = (list: string, key: string, { name }: Opening | Cover | Filter) => ({
         path: `/gearcases/${id}/${list}/${key}`,
         name: `${gearcase.name}, ${name}`,
         gearcase,
@@ -24,13 +24,13 @@ export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly Par
       const { openings, covers = {}, filters = {} } = gearcase
       return [
         ...Object.entries(openings).map(
-          ([key, part]) => ({ ...placed('openings', key, part), kind: 'opening', part }) as const,
+          ([key, part]) => ({ ...describePart('openings', key, part), kind: 'opening', part }) as const,
         ),
         ...Object.entries(covers).map(
-          ([key, part]) => ({ ...placed('covers', key, part), kind: 'cover', part }) as const,
+          ([key, part]) => ({ ...describePart('covers', key, part), kind: 'cover', part }) as const,
         ),
         ...Object.entries(filters).map(
-          ([key, part]) => ({ ...placed('filters', key, part), kind: 'filter', part }) as const,
+          ([key, part]) => ({ ...describePart('filters', key, part), kind: 'filter', part }) as const,
         ),
       ]
     }),

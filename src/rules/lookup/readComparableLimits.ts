@@ -9,7 +9,7 @@ export interface ComparableLimits {
 }
 
 /** The sizes of an interval for comparison, without hours up to 12, which `spec/period-as-hours` reports. */
-export function comparableLimits(interval: Interval | undefined): ComparableLimits {
+export function readComparableLimits(interval: Interval | undefined): ComparableLimits {
   const limits = interval?.kind === 'interval' ? tryReadLimits(interval) : undefined
   if (limits === undefined) return {}
   const { hours, distance, period } = limits

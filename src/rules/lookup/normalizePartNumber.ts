@@ -1,4 +1,4 @@
 /** A part number as it is compared: spaces, hyphens, dots and capitals make no difference. */
-export function normalPartNumber(partNumber: string): string {
+export function normalizePartNumber(partNumber: string): string {
   return partNumber.replaceAll(/[ .-]/g, '').toUpperCase()
 }

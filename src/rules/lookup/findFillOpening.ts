@@ -1,6 +1,6 @@
 import type { Fill, Id } from '../../spec/index.js'
 
 /** The opening that the fill method names. */
-export function filledAt({ method }: Fill): Id | undefined {
+export function findFillOpening({ method }: Fill): Id | undefined {
   return method.kind === 'not stated' ? undefined : method.opening
 }

@@ -4,7 +4,7 @@ import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 
 /** A stated value of a gearcase; `path` is the place as written. */
-export interface GearcaseValueAt {
+export interface GearcaseValue {
   readonly path: string
   readonly value: StatedValue
   readonly gearcase: Gearcase
@@ -12,7 +12,7 @@ export interface GearcaseValueAt {
 }
 
 /** The stated values of all gearcases at one place below them, such as `oilSpace/fill/dryFill`, overrides included. */
-export const gearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValueAt[] =>
+export const listGearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValue[] =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []
     const [list, id = '', ...keys] = splitPointer(replaces ?? path) ?? []

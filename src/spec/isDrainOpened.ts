@@ -5,17 +5,19 @@ import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
  * Whether a record opened one of the openings or covers that empty the gearcase, in any entry for this gearcase and instance; also
  * true if the sheet names none.
  */
-export function isOilOut(
+export function isDrainOpened(
   { entries }: ServiceRecord,
   { gearcase, instance }: RecordEntry,
   { emptying }: Gearcase,
 ): boolean {
-  const opened = entries
-    .filter((one) => one.gearcase === gearcase && one.instance === instance)
-    .flatMap((one) => one.opened)
-  const isOpened = (part: string) => opened.includes(`/gearcases/${gearcase}/${part}`)
+  const openedParts = entries
+    .filter((recordEntry) => recordEntry.gearcase === gearcase && recordEntry.instance === instance)
+    .flatMap((recordEntry) => recordEntry.opened)
+  const isOpened = (part: string) => openedParts.includes(`/gearcases/${gearcase}/${part}`)
   return (
     emptying.length === 0 ||
-    emptying.some((way) => isOpened(way.kind === 'cover' ? `covers/${way.cover}` : `openings/${way.opening}`))
+    emptying.some((method) =>
+      isOpened(method.kind === 'cover' ? `covers/${method.cover}` : `openings/${method.opening}`),
+    )
   )
 }

@@ -4,61 +4,63 @@ import { indexRecord } from './lookup/indexRecord.js'
 import { indexSheet, type SheetIndex } from './lookup/indexSheet.js'
 import type { DocumentSet, Named, RuleFacts, RuleInput, RuleSubjects, SubjectKind } from './rule.js'
 
-type AnySubject = Named<RuleSubjects[SubjectKind]>
+type NamedDocument = Named<RuleSubjects[SubjectKind]>
 
 /** A document that rules judge: one of the set, or a record inside a log. */
 export interface Subject {
   readonly input: RuleInput
   /** Its place inside that document. */
   readonly prefix: JsonPointer
-  readonly inside: AnySubject
+  readonly inside: NamedDocument
   /** Of a record with corrections: the parts that they state, with their places in the list of records. */
   readonly places?: ResolvedRecord['places']
 }
 
 /** Every document of a set in the order given, sheets first, the records of a log after their log. */
-export function setSubjects(set: DocumentSet, facts: RuleFacts): readonly Subject[] {
-  const prepare = subjectMaker(set, facts)
+export function listSubjects(set: DocumentSet, facts: RuleFacts): readonly Subject[] {
+  const makeSubject = createSubjectMaker(set, facts)
   return [
-    ...set.sheets.map((named) => prepare(named)),
+    ...set.sheets.map((named) => makeSubject(named)),
     ...set.logs.flatMap((log) => [
-      prepare(log),
+      makeSubject(log),
       ...resolveRecords(log.document.records).map(({ record, places }, place) => ({
-        ...prepare({ document: record }, `/records/${place}`, log),
+        ...makeSubject({ document: record }, `/records/${place}`, log),
         places,
       })),
     ]),
     ...[set.toolboxes, set.stocks, set.procedures, set.records].flatMap((list) =>
-      list.map((named: AnySubject) => prepare(named)),
+      list.map((named: NamedDocument) => makeSubject(named)),
     ),
   ]
 }
 
 /** Makes the subjects of one set, and indexes each sheet only once. */
-export function subjectMaker(
+export function createSubjectMaker(
   set: DocumentSet,
   facts: RuleFacts,
-): (named: AnySubject, prefix?: JsonPointer, inside?: AnySubject) => Subject {
+): (named: NamedDocument, prefix?: JsonPointer, inside?: NamedDocument) => Subject {
   const indexes = new Map<SpecSheet, SheetIndex>()
-  const indexOf = (sheet: SpecSheet): SheetIndex => {
+  const indexOnce = (sheet: SpecSheet): SheetIndex => {
     const index = indexes.get(sheet) ?? indexSheet(sheet)
     indexes.set(sheet, index)
     return index
   }
   const findSheet = ({ id, revision }: SheetReference): SheetIndex | undefined => {
     const found = set.sheets.find(({ document }) => document.id === id && document.revision === revision)
-    return found && indexOf(found.document)
+    return found && indexOnce(found.document)
   }
   return (named, prefix = '', inside = named) => {
     const { document } = named
     const sheet =
       document.kind === 'spec-sheet'
-        ? indexOf(document)
+        ? indexOnce(document)
         : 'sheet' in document
           ? findSheet(document.sheet)
           : undefined
     const isRecord = document.kind === 'service-record'
-    const log = isRecord ? set.logs.find((one) => one.document.id === document.machine)?.document : undefined
+    const log = isRecord
+      ? set.logs.find((namedLog) => namedLog.document.id === document.machine)?.document
+      : undefined
     const record = isRecord ? indexRecord(document, sheet, log) : undefined
     return { input: { document, sheet, record, log, set, facts }, prefix, inside }
   }

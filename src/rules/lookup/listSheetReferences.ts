@@ -1,8 +1,8 @@
 import { type JsonPointer, joinPointer } from '../../base/index.js'
 import type { Gearcase, SpecSheet } from '../../spec/index.js'
-import { filledAt } from './filledAt.js'
+import { findFillOpening } from './findFillOpening.js'
 
-export type ReferredPart =
+export type ReferenceTarget =
   | 'source'
   | 'axle'
   | 'support'
@@ -13,15 +13,15 @@ export type ReferredPart =
   | 'service'
 
 /** A place of a sheet that names another part of it by id. */
-export interface ReferenceAt {
+export interface IdReference {
   readonly path: JsonPointer
-  readonly to: ReferredPart
+  readonly to: ReferenceTarget
   readonly id: string
   readonly known: readonly string[]
 }
 
 /** Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by id. */
-export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
+export function listSheetReferences(sheet: SpecSheet): readonly IdReference[] {
   const gearcases = Object.keys(sheet.gearcases)
   const axles = Object.keys(sheet.machine.axles)
   const services = Object.keys(sheet.services)
@@ -30,17 +30,21 @@ export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
       makeReference(`/machine/supports/${id}/axle`, 'axle', axle, axles),
     ),
     ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
-      gearcaseReferences(`/gearcases/${id}`, gearcase, sheet),
+      listGearcaseReferences(`/gearcases/${id}`, gearcase, sheet),
     ),
     ...Object.entries(sheet.services).flatMap(([id, service]) => [
       ...makeReferences(`/services/${id}/satisfies`, 'service', service.satisfies, services),
       ...makeReferences(`/services/${id}/gearcases`, 'gearcase', service.gearcases, gearcases),
     ]),
-    ...sourceReferences(sheet, Object.keys(sheet.sources)),
+    ...listSourceReferences(sheet, Object.keys(sheet.sources)),
   ]
 }
 
-function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSheet): readonly ReferenceAt[] {
+function listGearcaseReferences(
+  path: JsonPointer,
+  gearcase: Gearcase,
+  sheet: SpecSheet,
+): readonly IdReference[] {
   const { access, oilSpace, emptying, shields, filters = {} } = gearcase
   const gearcases = Object.keys(sheet.gearcases)
   const openings = Object.keys(gearcase.openings)
@@ -55,18 +59,18 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
           ...makeReference(
             `${path}/oilSpace/fill/method/opening`,
             'opening',
-            filledAt(oilSpace.fill),
+            findFillOpening(oilSpace.fill),
             openings,
           ),
           ...makeReferences(`${path}/oilSpace/passageTo`, 'gearcase', oilSpace.passageTo, gearcases),
         ]),
-    ...emptying.flatMap((way, place) =>
-      way.kind === 'cover'
-        ? makeReference(`${path}/emptying/${place}/cover`, 'cover', way.cover, covers)
+    ...emptying.flatMap((method, place) =>
+      method.kind === 'cover'
+        ? makeReference(`${path}/emptying/${place}/cover`, 'cover', method.cover, covers)
         : [
-            ...makeReference(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
-            ...(way.kind === 'drain plug'
-              ? makeReferences(`${path}/emptying/${place}/also`, 'opening', way.also, openings)
+            ...makeReference(`${path}/emptying/${place}/opening`, 'opening', method.opening, openings),
+            ...(method.kind === 'drain plug'
+              ? makeReferences(`${path}/emptying/${place}/also`, 'opening', method.also, openings)
               : []),
           ],
     ),
@@ -82,35 +86,35 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
 
 function makeReference(
   path: JsonPointer,
-  to: ReferredPart,
+  to: ReferenceTarget,
   id: string | undefined,
   known: readonly string[],
-): readonly ReferenceAt[] {
+): readonly IdReference[] {
   return id === undefined ? [] : [{ path, to, id, known }]
 }
 
 function makeReferences(
   path: JsonPointer,
-  to: ReferredPart,
+  to: ReferenceTarget,
   ids: readonly string[] | undefined,
   known: readonly string[],
-): readonly ReferenceAt[] {
+): readonly IdReference[] {
   return (ids ?? []).flatMap((id, place) => makeReference(`${path}/${place}`, to, id, known))
 }
 
 /** Searches the whole document, since a `source` may be anywhere. */
-function sourceReferences(
-  here: object,
+function listSourceReferences(
+  holder: object,
   known: readonly string[],
   path: JsonPointer = '',
-  found: ReferenceAt[] = [],
-): readonly ReferenceAt[] {
-  for (const [key, value] of Object.entries(here) as [string, unknown][]) {
+  found: IdReference[] = [],
+): readonly IdReference[] {
+  for (const [key, value] of Object.entries(holder) as [string, unknown][]) {
     if (typeof value !== 'object' || value === null) continue
     const at = path + (/[~/]/.test(key) ? joinPointer([key]) : `/${key}`)
     if (key === 'source' && 'ref' in value && typeof value.ref === 'string')
       found.push({ path: `${at}/ref`, to: 'source', id: value.ref, known })
-    sourceReferences(value, known, at, found)
+    listSourceReferences(value, known, at, found)
   }
   return found
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { nameOil } from '../../src/spec/nameOil.js'
+import { formatOilName } from '../../src/spec/formatOilName.js'
 import type { GradeOil } from '../../src/v1/spec.js'
 
 const named = (grade: string, system: GradeOil['system'], category?: string) =>
-  nameOil({
+  formatOilName({
     kind: 'grade',
     grade,
     system,
@@ -11,7 +11,7 @@ const named = (grade: string, system: GradeOil['system'], category?: string) =>
     ...(category === undefined ? {} : { category }),
   })
 
-describe('nameOil', () => {
+describe('formatOilName', () => {
   it.each([
     // How labels and manuals write them: common practice, no source.
     ['80W-90', 'SAE J306', 'GL-5', 'SAE 80W-90, API GL-5'],
@@ -27,7 +27,7 @@ describe('nameOil', () => {
   })
 
   it('a fluid by its maker’s name', () => {
-    expect(nameOil({ kind: 'maker fluid', name: 'Brodmark WB-4', limitedSlip: 'not stated' })).toBe(
+    expect(formatOilName({ kind: 'maker fluid', name: 'Brodmark WB-4', limitedSlip: 'not stated' })).toBe(
       'Brodmark WB-4',
     )
   })

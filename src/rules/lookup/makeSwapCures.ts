@@ -3,7 +3,7 @@ import type { Cure, JsonPointer } from '../../base/index.js'
 type KeyValue = readonly [key: string, value: unknown]
 
 /** Cures that swap two values of one object. */
-export const swapCures = (
+export const makeSwapCures = (
   at: JsonPointer,
   [key, value]: KeyValue,
   [otherKey, otherValue]: KeyValue,

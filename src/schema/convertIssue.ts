@@ -10,18 +10,18 @@ export type Tokens = readonly (string | number)[]
 export type Issue = z.$ZodIssue & { readonly path: Tokens }
 
 /** Turns an issue of the shape reader into a finding for the writer of the document. */
-export function nameMistake(
+export function convertIssue(
   issue: Issue,
   data: unknown,
   tokens: Tokens,
-  reportAt: ReportMistake,
+  reportMistake: ReportMistake,
 ): Finding<SpecCodes> {
   const path = joinPointer(tokens)
   const found = readPointer(data, path)
   const key = String(tokens.at(-1) ?? '')
   const allowed = listAllowed(issue)
   const report = <Code extends keyof SpecCodes>(code: Code, params: MistakeParams<Code>, cure?: Cure) =>
-    reportAt(path, code, params, cure)
+    reportMistake(path, code, params, cure)
   const reportWrongType = (expected: TypeName) =>
     report('spec/wrong-type', {
       expected,
@@ -32,29 +32,29 @@ export function nameMistake(
     const params = { key, allowed: allowed.length === 0 ? undefined : allowed }
     const version = { op: 'add', path, value: READABLE_VERSIONS[0] } as const
     const holder = joinPointer(tokens.slice(0, -1))
-    return reportAt(holder, 'spec/missing-key', params, path === '/version' ? version : undefined)
+    return reportMistake(holder, 'spec/missing-key', params, path === '/version' ? version : undefined)
   }
   switch (issue.code) {
     case 'invalid_type': {
       if (issue.message !== 'spec/bad-figure' || typeof found !== 'number')
-        return reportWrongType(EXPECTED[issue.expected] ?? 'object')
+        return reportWrongType(TYPE_NAMES[issue.expected] ?? 'object')
       const value = String(found)
       const cure = FIGURE_PATTERN.test(value) ? ({ op: 'replace', path, value } as const) : undefined
       return report('spec/figure-without-quotes', { found }, cure)
     }
     case 'invalid_value':
     case 'invalid_union': {
-      const isTwoForms = issue.code === 'invalid_union' && issue.errors.length > 0
+      const hasTwoForms = issue.code === 'invalid_union' && issue.errors.length > 0
       // A count, or a word: a figure in quotes is a count that was meant.
       const expected =
-        isTwoForms &&
+        hasTwoForms &&
         issue.errors
           .flat()
-          .map(readExpected)
+          .map(readExpectedType)
           .find((type) => type?.includes('number'))
       if (expected && (typeof found !== 'string' || /^[0-9]/.test(found))) return reportWrongType(expected)
       if (typeof found !== 'string')
-        return reportWrongType(isTwoForms || allowed.length === 0 ? 'object' : 'text')
+        return reportWrongType(hasTwoForms || allowed.length === 0 ? 'object' : 'text')
       const didYouMean = suggestName(found, allowed)
       const cure =
         didYouMean === undefined ? undefined : ({ op: 'replace', path, value: didYouMean } as const)
@@ -77,17 +77,17 @@ export function nameMistake(
   }
 
   function reportBadText(code: string, text: string): Finding<SpecCodes> {
-    const quoted = { found: cutText(text) }
+    const foundParams = { found: cutText(text) }
     switch (code) {
       case 'spec/bad-figure':
         return reportBadFigure(text)
       case 'spec/interval-too-long':
-        return FIGURE_PATTERN.test(text) ? report(code, quoted) : reportBadFigure(text)
+        return FIGURE_PATTERN.test(text) ? report(code, foundParams) : reportBadFigure(text)
       case 'spec/bad-date':
       case 'spec/bad-period':
       case 'spec/bad-pointer':
       case 'spec/bad-currency':
-        return report(code, quoted)
+        return report(code, foundParams)
       case 'spec/forbidden-key':
         return report(code, { key: text })
       case 'spec/interval-empty':
@@ -95,44 +95,49 @@ export function nameMistake(
       case 'spec/limits-empty':
         return report(code, { unit: readPointer(data, `${path}/unit`) as Unit })
       case 'seal/zero-size':
-        return report(code, { part: nameSealed(data, tokens), size: key })
+        return report(code, { part: describeSealedPart(data, tokens), size: key })
       case 'interval/limit-not-above-zero': {
         // For a distance, the issue is at its figure.
         const limit = key === 'value' ? tokens.slice(0, -1) : tokens
-        return reportAt(joinPointer(limit), code, { by: String(limit.at(-1)) })
+        return reportMistake(joinPointer(limit), code, { by: String(limit.at(-1)) })
       }
       default: {
         const meant = text.toLowerCase().replace(/[\s_]+/g, '-')
         const didYouMean = ID_PATTERN.test(meant) && meant !== text ? meant : undefined
-        return report('spec/bad-id', { ...quoted, didYouMean })
+        return report('spec/bad-id', { ...foundParams, didYouMean })
       }
     }
   }
 
   function reportBadFigure(text: string): Finding<SpecCodes> {
-    const quoted = { found: cutText(text) }
-    const comma = /^-?[0-9]+,([0-9]+)$/.exec(text)
-    if (comma === null) return report('spec/bad-figure', quoted)
+    const foundParams = { found: cutText(text) }
+    const commaMatch = /^-?[0-9]+,([0-9]+)$/.exec(text)
+    if (commaMatch === null) return report('spec/bad-figure', foundParams)
     const didYouMean = text.replace(',', '.')
     // Three digits after the comma may be thousands, unless only a zero is before it.
-    const isDecimal = comma[1]?.length !== 3 || /^-?0,/.test(text)
-    if (!isDecimal || !SIGNED_FIGURE_PATTERN.test(didYouMean)) return report('spec/comma-decimal', quoted)
-    return report('spec/comma-decimal', { ...quoted, didYouMean }, { op: 'replace', path, value: didYouMean })
+    const isDecimal = commaMatch[1]?.length !== 3 || /^-?0,/.test(text)
+    if (!isDecimal || !SIGNED_FIGURE_PATTERN.test(didYouMean))
+      return report('spec/comma-decimal', foundParams)
+    return report(
+      'spec/comma-decimal',
+      { ...foundParams, didYouMean },
+      { op: 'replace', path, value: didYouMean },
+    )
   }
 }
 
 /** The name of the part with the seal, or of the seal in stock; `tokens` lead into the seal. */
-function nameSealed(data: unknown, tokens: Tokens): string {
-  const replaced =
+function describeSealedPart(data: unknown, tokens: Tokens): string {
+  const overriddenPath =
     tokens[0] === 'overrides' && readPointer(data, joinPointer([...tokens.slice(0, 4), 'path']))
-  const place = typeof replaced === 'string' ? replaced.split('/').slice(1) : tokens
+  const place = typeof overriddenPath === 'string' ? overriddenPath.split('/').slice(1) : tokens
   const names = [2, 4]
     .map((depth) => readPointer(data, joinPointer([...place.slice(0, depth), 'name'])))
     .filter((name) => typeof name === 'string')
   return names.join(', ') || joinPointer(place)
 }
 
-const EXPECTED: Readonly<Record<string, TypeName>> = {
+const TYPE_NAMES: Readonly<Record<string, TypeName>> = {
   object: 'object',
   record: 'object',
   array: 'list',
@@ -142,12 +147,12 @@ const EXPECTED: Readonly<Record<string, TypeName>> = {
   boolean: 'true-or-false',
 }
 
-const readExpected = (issue: z.$ZodIssue): TypeName | undefined =>
-  issue.code === 'invalid_type' ? EXPECTED[issue.expected] : undefined
+const readExpectedType = (issue: z.$ZodIssue): TypeName | undefined =>
+  issue.code === 'invalid_type' ? TYPE_NAMES[issue.expected] : undefined
 
 export function nameType(value: unknown): TypeName {
   if (value === null) return 'null'
-  return Array.isArray(value) ? 'list' : (EXPECTED[typeof value] ?? 'object')
+  return Array.isArray(value) ? 'list' : (TYPE_NAMES[typeof value] ?? 'object')
 }
 
 /** The allowed words. */
@@ -156,7 +161,7 @@ export function listAllowed(issue: z.$ZodIssue): readonly string[] {
   if (issue.code !== 'invalid_union') return []
   // A union with a tag lists its words; a union of two forms may have a word as one of them.
   if ('options' in issue && issue.options !== undefined) return issue.options.map(String)
-  return issue.errors.flatMap((arm) =>
-    arm.flatMap((inner) => (inner.path.length === 0 ? listAllowed(inner) : [])),
+  return issue.errors.flatMap((alternative) =>
+    alternative.flatMap((inner) => (inner.path.length === 0 ? listAllowed(inner) : [])),
   )
 }

@@ -1,7 +1,7 @@
 import type { OilChoice } from './leaf.js'
 
 /** The trade's name for an oil of a sheet: `SAE 80W-90, API GL-5`, `ISO VG 220`, or the maker's name for it. */
-export function nameOil(choice: OilChoice): string {
+export function formatOilName(choice: OilChoice): string {
   if (choice.kind === 'maker fluid') return choice.name
   const { grade, system, category } = choice
   const full = system === 'ISO VG' ? `ISO ${/^VG/i.test(grade) ? '' : 'VG '}${grade}` : `SAE ${grade}`

@@ -7,7 +7,7 @@ const SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
 const plain = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
 
 /** An oil by the name in a log: from the stock that has a container or an oil of this name, else by the grade and categories in it. */
-export function oilOfName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
+export function findOilByName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
   const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
   const found = containers.find(
     (one) => plain(one.oil.name) === plain(name) || plain(one.name) === plain(name),

@@ -3,7 +3,7 @@ import type { Condition } from '../../spec/index.js'
 export type SerialMistake = 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
 
 /** The mistake in a range of serials that no serial can be in. */
-export function serialMistake(serials: Condition['serials']): SerialMistake | undefined {
+export function findSerialMistake(serials: Condition['serials']): SerialMistake | undefined {
   const { prefix = '', from, to } = serials ?? {}
   const ends = [from, to].filter((end) => end !== undefined)
   if (prefix !== '' && ends.some((end) => end.startsWith(prefix))) return 'prefix repeated'

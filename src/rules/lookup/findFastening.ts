@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { DriveOnPart, Opening } from '../../spec/index.js'
-import type { PartAt } from './sheetParts.js'
+import type { SheetPart } from './listSheetParts.js'
 
 interface Fastening {
   readonly thread?: string
@@ -14,7 +14,7 @@ interface Fastening {
  * The object that describes what is tightened at a part, with its place: the opening, the bolts of a cover, the
  * fasteners of a shield, the thread of a filter. Empty for a filter behind a plug or cover.
  */
-export function fasteningOf(on: PartAt): {
+export function findFastening(on: SheetPart): {
   readonly path: JsonPointer
   readonly fastening: Fastening
 } {

@@ -2,6 +2,6 @@ import { MAX_NUMBER } from '../../base/index.js'
 import type { WrenchScale } from '../../spec/index.js'
 
 /** Whether a wrench's scale rises from its lowest mark in steps that are no wider than the scale. */
-export function isReadableScale({ lowest, highest, graduation }: WrenchScale): boolean {
+export function isPlausibleScale({ lowest, highest, graduation }: WrenchScale): boolean {
   return lowest < highest && highest <= MAX_NUMBER && graduation > 0 && graduation <= highest - lowest
 }

@@ -1,0 +1,19 @@
+import type { DocumentReference, Finding } from '../base/index.js'
+import { placeAsWritten, type WrittenPlaces } from '../spec/index.js'
+import type { DocumentSet } from './rule.js'
+
+/** Moves findings to the places as written. A mistake in the source of a section is reported only once. */
+export function moveFindings(findings: readonly Finding[], set: DocumentSet): readonly Finding[] {
+  const { sheets, logs, toolboxes, stocks, procedures, records } = set
+  const shortDocuments = [...sheets, ...logs, ...toolboxes, ...stocks, ...procedures, ...records].filter(
+    ({ places }) => places !== undefined,
+  )
+  if (shortDocuments.length === 0) return findings
+  const movedFindings = findings.map((finding) => placeAsWritten(finding, findWrittenPlaces))
+  return [...new Map(movedFindings.map((finding) => [JSON.stringify(finding), finding])).values()]
+
+  function findWrittenPlaces({ kind, id, name }: DocumentReference): WrittenPlaces {
+    const candidates = shortDocuments.filter(({ document }) => document.kind === kind && document.id === id)
+    return (candidates.find((one) => one.name === name) ?? candidates[0])?.places ?? []
+  }
+}
