@@ -20,7 +20,7 @@ type ChoiceName =
   | 'filter'
   | 'fluid'
   | 'drive'
-  | 'staged'
+  | 'hasStages'
   | 'beforeDraining'
   | 'isOther'
 
@@ -99,7 +99,7 @@ function collectOilPieces(
   return {
     volume: needed === undefined ? printedVolume : writeQuantity(context, needed, `${pointer}/${key}`),
     stopAt: writeQuantity(context, oil?.stopAt, `${pointer}/stopAt`),
-    together: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printedVolume : [],
+    totalVolume: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printedVolume : [],
     oil: quoteOptionalText(oil?.choice, `${pointer}/choice`),
     additive: quoteOptionalText(additive?.name, `${pointer}/additive/name`),
   }
@@ -178,7 +178,7 @@ export function collectStepWords(
     ...(step.fluid !== undefined && { fluid: step.fluid }),
     ...(step.drive !== undefined && { drive: step.drive }),
     ...(step.filter !== undefined && { filter: step.filter }),
-    ...(isStaged && { staged: true }),
+    ...(isStaged && { hasStages: true }),
     ...(step.beforeDraining && { beforeDraining: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),

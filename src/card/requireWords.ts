@@ -10,7 +10,7 @@ const buildWordsShape = (): Shape => ({
   marks: { decimal: 'string', group: 'string' },
   texts: {},
   steps: { '*': { full: 'function', short: 'function', show: 'function' } },
-  lines: [{ joins: ['string'], full: 'function', short: 'function' }],
+  lines: [{ actions: ['string'], full: 'function', short: 'function' }],
   speech: { '*': 'function' },
   card: {
     ...repeatShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),

@@ -32,10 +32,10 @@ function writeTexts({ catalogue }: CardContext, steps: readonly TextStep[], form
 /** The text that joins the most steps, starting with the first. */
 function findJointText(lines: readonly LineText[], steps: readonly TextStep[], form: 'full' | 'short') {
   let longest: { readonly text: string; readonly count: number } | undefined
-  for (const { joins, many, [form]: write } of lines) {
-    const firstOther = steps.findIndex((step) => !joins.includes(step.do))
-    const matches = joins.every((action, stepIndex) => action === steps[stepIndex]?.do)
-    const count = many ? (firstOther === -1 ? steps.length : firstOther) : matches ? joins.length : 0
+  for (const { actions, anyOrder, [form]: write } of lines) {
+    const firstOther = steps.findIndex((step) => !actions.includes(step.do))
+    const matches = actions.every((action, stepIndex) => action === steps[stepIndex]?.do)
+    const count = anyOrder ? (firstOther === -1 ? steps.length : firstOther) : matches ? actions.length : 0
     if (count < 2 || count <= (longest?.count ?? 0)) continue
     const text = write(...steps.slice(0, count))
     if (text !== undefined) longest = { text, count }

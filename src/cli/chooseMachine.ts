@@ -92,14 +92,14 @@ export function planMachine(
 }
 
 /** The plan of one visit with all findings; no plan if a document has errors. */
-export interface PlanFromFiles {
+export interface FilePlan {
   readonly planned?: PlannedVisit
   readonly findings: readonly LocatedFinding[]
   readonly exitCode: ExitCode
 }
 
 /** Plans the visit to the machine that the files and options name. */
-export async function planFromFiles(command: string, options: Options, io: CliIo): Promise<PlanFromFiles> {
+export async function planFromFiles(command: string, options: Options, io: CliIo): Promise<FilePlan> {
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
   const sets = await readDocuments(options.paths, io)

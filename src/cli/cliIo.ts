@@ -12,7 +12,7 @@ export interface FolderEntry {
   readonly kind: PathKind
 }
 
-export type MakeText = (old: string | undefined) => string | undefined | Promise<string | undefined>
+export type MakeText = (oldText: string | undefined) => string | undefined | Promise<string | undefined>
 
 /** All files, streams and the clock that a command may use; tests pass their own. */
 export interface CliIo {

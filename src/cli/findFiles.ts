@@ -31,10 +31,10 @@ interface Search {
   readonly below: boolean
   readonly files: string[]
   readonly folders: Map<string, Set<string>>
-  readonly searched: Set<string>
+  readonly searchedFolders: Set<string>
   readonly skipped: { -readonly [Why in keyof FoundFiles['skipped']]: number }
   /** A message for each named folder without documents. */
-  readonly empty: string[]
+  readonly emptyNotices: string[]
 }
 
 /**
@@ -43,13 +43,25 @@ interface Search {
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
   const skipped = { otherFiles: 0, pipes: 0, emptyFolders: 0, unsearchedFolders: 0 }
-  const search: Search = { io, below, files: [], folders: new Map(), searched: new Set(), skipped, empty: [] }
+  const search: Search = {
+    io,
+    below,
+    files: [],
+    folders: new Map(),
+    searchedFolders: new Set(),
+    skipped,
+    emptyNotices: [],
+  }
   for (const path of paths) await addPath(search, path)
-  const { files, folders, empty } = search
+  const { files, folders, emptyNotices } = search
   if (paths.length > 0 && files.length === 0 && folders.size === 0)
-    throw new UsageError(empty.length === 0 ? 'no .json or .yaml file found' : empty.join('; '))
-  for (const note of empty) io.printError(cleanLine(`${note}; skipped`))
-  return { files, folders: new Map([...folders].map(([folder, inside]) => [folder, [...inside]])), skipped }
+    throw new UsageError(emptyNotices.length === 0 ? 'no .json or .yaml file found' : emptyNotices.join('; '))
+  for (const note of emptyNotices) io.printError(cleanLine(`${note}; skipped`))
+  return {
+    files,
+    folders: new Map([...folders].map(([folder, folderFiles]) => [folder, [...folderFiles]])),
+    skipped,
+  }
 }
 
 async function addPath(search: Search, path: string): Promise<void> {
@@ -82,18 +94,18 @@ async function addMatches(search: Search, pattern: string): Promise<void> {
 
 /** Adds a named folder, with `below` also the folders in it. */
 async function addFolder(search: Search, path: string): Promise<void> {
-  const { folders, below, empty } = search
+  const { folders, below, emptyNotices } = search
   const folder = dirname(join(path, 'x'))
   await searchFolder(search, folder)
-  const inside = join(folder, 'x').slice(0, -1)
-  if (![...folders.keys()].some((one) => one === folder || (below && one.startsWith(inside))))
-    empty.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
+  const prefix = join(folder, 'x').slice(0, -1)
+  if (![...folders.keys()].some((one) => one === folder || (below && one.startsWith(prefix))))
+    emptyNotices.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
 }
 
 async function searchFolder(search: Search, folder: string): Promise<void> {
-  const { io, folders, searched, skipped } = search
-  if (searched.has(folder)) return
-  searched.add(folder)
+  const { io, folders, searchedFolders, skipped } = search
+  if (searchedFolders.has(folder)) return
+  searchedFolders.add(folder)
   const subfolders: string[] = []
   for (const { name, kind } of await requireReadable(folder, io.listFolder(folder))) {
     const path = join(folder, name)

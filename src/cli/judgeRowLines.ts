@@ -44,7 +44,7 @@ export interface RowLinesSummary {
 interface BatchRow {
   readonly id: string
   /** The end of its answer: unusable fields and findings. */
-  readonly problems: string
+  readonly problemText: string
 }
 
 /** Number of rows judged together; only one batch is in memory. */
@@ -87,7 +87,7 @@ export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesS
     const { id } = row
     batch.push({
       id: typeof id === 'string' || typeof id === 'number' ? JSON.stringify(id) : 'null',
-      problems: describeProblems(row, unusableFields, lines),
+      problemText: describeProblems(row, unusableFields, lines),
     })
   }
 
@@ -107,7 +107,7 @@ export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesS
       text += `{"id":${entry.id},"verdict":"${verdict}"`
       if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
       if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateFromDay(day)}"`
-      text += `${entry.problems}}\n`
+      text += `${entry.problemText}}\n`
       index += 1
     }
     batch = []

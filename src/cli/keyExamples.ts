@@ -127,8 +127,8 @@ const KEYS_BY_WORD: readonly (readonly [RegExp, string])[] = [
 /** What to write at a place of a document of this kind; undefined if the table does not have it. */
 export function findKeyExample(path: string, kind: DocumentKind): KeyExample | undefined {
   if (path === '/kind') return { meaning: findExample(path).meaning, examples: [`kind: ${kind}`] }
-  const specific = EXAMPLES_BY_KIND[kind]?.[path]
-  if (specific !== undefined) return toExample(specific)
+  const kindExample = EXAMPLES_BY_KIND[kind]?.[path]
+  if (kindExample !== undefined) return toExample(kindExample)
   const tokens = splitPointer(path) ?? []
   if (tokens.at(-1) === 'source') return findExample('/source')
   const pattern = Object.keys(EXAMPLES).find((candidate) => {

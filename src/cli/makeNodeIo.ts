@@ -12,11 +12,11 @@ export function makeNodeIo(saveOptions: SaveOptions = {}): CliIo {
     kindOf: async (path) => kindOf(await stat(path)),
     listFolder: async (path) => {
       const entries = await readdir(path, { withFileTypes: true })
-      const found = entries.map(async (entry) => {
+      const folderEntries = entries.map(async (entry) => {
         const { name } = entry
         return { name, kind: entry.isSymbolicLink() ? await kindOfLink(join(path, name)) : kindOf(entry) }
       })
-      return (await Promise.all(found)).sort((first, second) => (first.name < second.name ? -1 : 1))
+      return (await Promise.all(folderEntries)).sort((first, second) => (first.name < second.name ? -1 : 1))
     },
     saveText: async (path, makeText) => {
       const { saveFile } = await import('./saveFile.js')

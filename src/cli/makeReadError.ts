@@ -10,9 +10,9 @@ export function makeReadError(path: string, error: unknown): UsageError {
 }
 
 /** Waits for a file to be read; if it cannot be read, throws a usage error. */
-export async function requireReadable<T>(path: string, reads: Promise<T>): Promise<T> {
+export async function requireReadable<T>(path: string, readPromise: Promise<T>): Promise<T> {
   try {
-    return await reads
+    return await readPromise
   } catch (error) {
     throw makeReadError(path, error)
   }

@@ -39,9 +39,9 @@ async function matchPart(folder: string, part: string, io: CliIo): Promise<reado
   const listEntries = async (path: string): Promise<readonly FolderEntry[]> =>
     requireReadable(path, io.listFolder(path === '' ? '.' : path))
   if (part !== '**') {
-    const regExp = makeNamePattern(part)
+    const nameRegExp = makeNamePattern(part)
     return (await listEntries(folder))
-      .filter(({ name }) => regExp.test(name) && (part.startsWith('.') || !name.startsWith('.')))
+      .filter(({ name }) => nameRegExp.test(name) && (part.startsWith('.') || !name.startsWith('.')))
       .map(({ name, kind }) => ({ path: join(folder, name), kind }))
   }
   const matches: Match[] = [{ path: folder, kind: 'folder' }]

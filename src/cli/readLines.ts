@@ -32,10 +32,10 @@ export async function* readLines(
   const endLine = (): TextLine | undefined => {
     line += 1
     const text = length <= maxLength ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
-    const numbers = { line, length }
+    const position = { line, length }
     pieces = []
     length = 0
-    return text === undefined ? numbers : text.trim() === '' ? undefined : { ...numbers, text }
+    return text === undefined ? position : text.trim() === '' ? undefined : { ...position, text }
   }
   for await (const chunk of input) {
     const text: string = typeof chunk === 'string' ? chunk : decoder.write(chunk)

@@ -104,9 +104,9 @@ function readPeriod(since: string | undefined, until: string | undefined): Optio
 }
 
 function requireWord<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
-  const found = words.find((one) => one === word)
-  if (found === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
-  return found
+  const knownWord = words.find((one) => one === word)
+  if (knownWord === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
+  return knownWord
 }
 
 function readNumber(flag: string, text: string): number {

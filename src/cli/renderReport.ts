@@ -134,10 +134,13 @@ function suggestFix(finding: LocatedFinding): readonly string[] {
     case 'spec/unknown-key': {
       if ((params as SpecCodes['spec/unknown-key']).didYouMean !== undefined) return []
       if (/^\/overrides\/\d+\/set\/[^/]*$/.test(path)) return listLeavesBelow(name)
-      const meant = findKeyByWord(name)
-      return meant === undefined
+      const suggestedKey = findKeyByWord(name)
+      return suggestedKey === undefined
         ? []
-        : [`${meant.meaning} belongs at ${meant.place}, such as`, ...indent(renderExample(meant, finding))]
+        : [
+            `${suggestedKey.meaning} belongs at ${suggestedKey.place}, such as`,
+            ...indent(renderExample(suggestedKey, finding)),
+          ]
     }
     case 'spec/wrong-type': {
       const { expected, value } = params as SpecCodes['spec/wrong-type']

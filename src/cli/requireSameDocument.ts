@@ -44,6 +44,6 @@ function readJson(text: string): unknown {
 }
 
 function readYamlData(text: string): unknown {
-  const read = readYaml(text, 'output')
-  return read.ok ? read.value : undefined
+  const parsed = readYaml(text, 'output')
+  return parsed.ok ? parsed.value : undefined
 }

@@ -56,20 +56,29 @@ export async function saveFile(
   { onStep = () => undefined, waitMs = 10_000, maxMs: holdMs = ABANDONED_AFTER_MS / 2 }: SaveOptions = {},
 ): Promise<void> {
   const target = await followLinks(path)
-  const made = await mkdir(dirname(target), { recursive: true })
+  const firstNewFolder = await mkdir(dirname(target), { recursive: true })
   const giveUpAt = Date.now() + waitMs
   while (true) {
     const old = await readVersion(path, target)
     const text = await makeText(old?.bytes.toString('utf8'))
     if (text === undefined) return
     const bytes = Buffer.from(text)
-    if (old?.bytes.equals(bytes)) return syncFolders(path, target, made)
+    if (old?.bytes.equals(bytes)) return syncFolders(path, target, firstNewFolder)
     const startedAt = Date.now()
     const claim = await claimVersion(target, hashVersion(old))
     const isClaimed = !('holder' in claim)
     if (
       isClaimed &&
-      (await replaceVersion({ path, target, made, old, bytes, claim, until: startedAt + holdMs, onStep }))
+      (await replaceVersion({
+        path,
+        target,
+        firstNewFolder,
+        old,
+        bytes,
+        claim,
+        until: startedAt + holdMs,
+        onStep,
+      }))
     )
       return
     if (Date.now() > giveUpAt)
@@ -84,7 +93,7 @@ interface Replacement {
   readonly path: string
   readonly target: string
   /** The first of the folders that were made for it. */
-  readonly made: string | undefined
+  readonly firstNewFolder: string | undefined
   readonly old: FileVersion | undefined
   readonly bytes: Buffer
   readonly claim: Claim
@@ -96,7 +105,7 @@ interface Replacement {
 async function replaceVersion({
   path,
   target,
-  made,
+  firstNewFolder,
   old,
   bytes,
   claim,
@@ -118,7 +127,7 @@ async function replaceVersion({
     await rename(claim.part, target)
     replaced = true
     await onStep('renamed')
-    await syncFolders(path, target, made)
+    await syncFolders(path, target, firstNewFolder)
     await onStep('confirmed')
     return true
   } finally {
@@ -203,10 +212,10 @@ function hashVersion(version: FileVersion | undefined): string {
 }
 
 /** Waits until the names of the file, and of the folders that were made for it, are on the disk. */
-async function syncFolders(path: string, target: string, made: string | undefined): Promise<void> {
+async function syncFolders(path: string, target: string, firstNewFolder: string | undefined): Promise<void> {
   // Windows has no such call for folders.
   if (process.platform === 'win32') return
-  const topFolder = made === undefined ? dirname(target) : dirname(made)
+  const topFolder = firstNewFolder === undefined ? dirname(target) : dirname(firstNewFolder)
   for (let folder = dirname(target); ; folder = dirname(folder)) {
     const handle = await open(folder, 'r')
     try {

@@ -122,7 +122,7 @@ export interface StepParams {
   readonly temperature?: string
   readonly additive?: string
   /** `1.4 L`: oil and additive together. */
-  readonly together?: string
+  readonly totalVolume?: string
   readonly additiveOrder?: 'additive first' | 'oil first'
   /** How the level is checked; the next three keys are its figures. */
   readonly level?: PlannedLevel
@@ -148,7 +148,7 @@ export interface StepParams {
   /** How the part is closed if no tool is used. */
   readonly drive?: 'hand' | 'clip'
   /** Whether the torque has several stages. */
-  readonly staged?: boolean
+  readonly hasStages?: boolean
 }
 
 /** The texts of one action; the params are values as printed or, for a voice, in words. */
@@ -165,15 +165,15 @@ export type StepTexts = Readonly<Record<Action, StepText>>
 
 /** A text for steps that are done in one go, one after the other; undefined: each step keeps its own text. */
 export interface LineText {
-  readonly joins: readonly Action[]
+  readonly actions: readonly Action[]
   /** Whether it joins any number of these actions, in any order. */
-  readonly many?: true
+  readonly anyOrder?: true
   /** A sentence or two, with the params of the steps in their order. */
-  readonly full: WriteLine
-  readonly short: WriteLine
+  readonly full: WriteLineText
+  readonly short: WriteLineText
 }
 
-type WriteLine = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
+type WriteLineText = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
 
 /** Numbers and units in words, for a voice. */
 export interface SpeechWords {

@@ -28,8 +28,8 @@ function cleanParam(value: unknown, parents: readonly object[]): Param {
 
 /** Writes code and params as they are, for an unknown code or params that do not match it. */
 function renderPlainly(code: string, params: Params): string {
-  const named = Object.entries(params).map(([name, value]) => `${name}: ${showPlainly(value)}`)
-  return named.length === 0 ? cleanText(code) : `${cleanText(code)} (${named.join(', ')})`
+  const paramTexts = Object.entries(params).map(([name, value]) => `${name}: ${showPlainly(value)}`)
+  return paramTexts.length === 0 ? cleanText(code) : `${cleanText(code)} (${paramTexts.join(', ')})`
 }
 
 /**

@@ -18,16 +18,18 @@ const FULL: StepParams = {
 }
 
 function write(actions: readonly (keyof typeof ACTIONS)[], ...params: readonly StepParams[]) {
-  const found = en.lines.find(({ joins }) => joins.join() === actions.join())
+  const found = en.lines.find(({ actions: lineActions }) => lineActions.join() === actions.join())
   return found?.full(...actions.map((action, place) => ({ do: action, ...(params[place] ?? params[0]) })))
 }
 
 describe('the English of lines', () => {
   it('is of actions that the table has, each row once', () => {
     expect(
-      en.lines.flatMap(({ joins }) => joins.filter((action) => !Object.hasOwn(ACTIONS, action))),
+      en.lines.flatMap(({ actions: lineActions }) =>
+        lineActions.filter((action) => !Object.hasOwn(ACTIONS, action)),
+      ),
     ).toEqual([])
-    expect(new Set(en.lines.map(({ joins }) => joins.join())).size).toBe(en.lines.length)
+    expect(new Set(en.lines.map(({ actions: lineActions }) => lineActions.join())).size).toBe(en.lines.length)
   })
 
   it('joins what is done with one plug, with the socket in it', () => {
@@ -55,7 +57,7 @@ describe('the English of lines', () => {
     expect(write(['fit', 'tighten'], { ...PLUG, gap: 'cannot tell' })).toContain(
       'The torque is not known here: see the manual.',
     )
-    expect(write(['fit', 'tighten'], { ...FULL, staged: true })).toContain(
+    expect(write(['fit', 'tighten'], { ...FULL, hasStages: true })).toContain(
       'set 9.5 lbf·ft on the quarter-inch wrench for the last stage.',
     )
   })
@@ -78,7 +80,10 @@ describe('the English of lines', () => {
       write(['measure the oil', 'pour the oil', 'wait for the hose'], { volume: '1 L', fluid: 'grease' }),
     ).toBeUndefined()
     expect(
-      write(['measure the oil', 'pour the oil', 'wait for the hose'], { volume: '1 L', together: '1.1 L' }),
+      write(['measure the oil', 'pour the oil', 'wait for the hose'], {
+        volume: '1 L',
+        totalVolume: '1.1 L',
+      }),
     ).toBeUndefined()
   })
 })

@@ -13,8 +13,13 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
   if (reportReadErrors(sets, io)) return 1
   const sheets = listDocuments(sets, (set) => set.sheets)
   const procedures = listDocuments(sets, (set) => set.procedures)
-  const print = (found: unknown, lines: readonly string[], sameText: string, isSame: boolean): ExitCode => {
-    if (options.format === 'json') io.print(JSON.stringify(found, null, 2))
+  const print = (
+    comparison: unknown,
+    lines: readonly string[],
+    sameText: string,
+    isSame: boolean,
+  ): ExitCode => {
+    if (options.format === 'json') io.print(JSON.stringify(comparison, null, 2))
     else for (const line of isSame ? [...lines, sameText] : lines) io.print(cleanLine(line))
     return isSame ? 0 : 1
   }
@@ -25,31 +30,31 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
     )
     if (first === undefined || second === undefined || sheet === undefined)
       throw new UsageError('compare: expected the sheet of both procedures among the files')
-    const found = compareProcedures(first, second, sheet)
-    const lines = [`${first.id} -> ${second.id}`, ...describeComparison(found)]
-    return print(found, lines, 'Both procedures have the same effect.', found.verdict === 'same')
+    const comparison = compareProcedures(first, second, sheet)
+    const lines = [`${first.id} -> ${second.id}`, ...describeComparison(comparison)]
+    return print(comparison, lines, 'Both procedures have the same effect.', comparison.verdict === 'same')
   }
   const [oldSheet, newSheet] = sheets
   if (procedures.length > 0 || oldSheet === undefined || sheets.length > 2)
     throw new UsageError('compare: expected two sheets, two procedures with their sheet, or one sheet')
   if (newSheet === undefined) {
-    const found = listVariantDifferences(oldSheet)
+    const comparison = listVariantDifferences(oldSheet)
     return print(
-      found,
-      found.flatMap(describeVariants),
+      comparison,
+      comparison.flatMap(describeVariants),
       'The variants have the same figures.',
-      found.length === 0,
+      comparison.length === 0,
     )
   }
-  const found = diffSheets(oldSheet, newSheet)
+  const comparison = diffSheets(oldSheet, newSheet)
   const changes = [
-    ...found.leaves.map(describeLeafChange),
-    ...found.facts.map(
+    ...comparison.leaves.map(describeLeafChange),
+    ...comparison.facts.map(
       (fact) => `${fact.change} ${fact.path}: ${describeFact(fact.from)} -> ${describeFact(fact.to)}`,
     ),
   ]
   const heading = `${oldSheet.id} ${oldSheet.revision} -> ${newSheet.id} ${newSheet.revision}`
-  return print(found, [heading, ...changes], 'No difference.', changes.length === 0)
+  return print(comparison, [heading, ...changes], 'No difference.', changes.length === 0)
 }
 
 function describeComparison({ onlyFirst, onlySecond, state, findings }: Comparison): readonly string[] {

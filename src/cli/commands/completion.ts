@@ -93,8 +93,8 @@ compdef _drivetrain_service drivetrain-service
 }
 
 function writeFish(): string {
-  const writeRule = (condition: string, endOfRule: string) =>
-    `complete -c drivetrain-service -n ${quote(condition)} ${endOfRule}`
+  const writeRule = (condition: string, ruleOptions: string) =>
+    `complete -c drivetrain-service -n ${quote(condition)} ${ruleOptions}`
   const commands = ['help', ...COMMAND_NAMES].map((name) => {
     const summary = name === 'help' ? 'print help' : COMMAND_TABLE[name as CommandName].summary
     return writeRule('__fish_use_subcommand', `-f -a ${name} -d ${quote(summary)}`)

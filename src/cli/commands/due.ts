@@ -97,7 +97,7 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Cl
       io.printError(`${formatCount(summary.lines, 'line')}, ${errorCount} with errors.`)
       if (summary.unreadColumns.length > 0)
         io.printError(cleanLine(`Columns not read: ${summary.unreadColumns.join(', ')}.`))
-      const verdicts = DUE_STATES.filter((state) => summary.countByState[state] > 0)
+      const verdicts = DUE_STATES.filter((dueState) => summary.countByState[dueState] > 0)
       return errorCount > 0 ? 1 : chooseExitCode(new Set(verdicts), options)
     }
     const summary = await judgeLogLines({

@@ -94,9 +94,9 @@ function chooseEquipment(
   )
 }
 
-function describeAddedReadings({ added, keptDays: kept, missingMeters }: AddedReadings): readonly string[] {
+function describeAddedReadings({ added, keptDays, missingMeters }: AddedReadings): readonly string[] {
   return [
-    `${formatCount(added.hours, 'reading')} of hours and ${formatCount(added.distance, 'reading')} of distance added; ${kept} skipped, already in the log.`,
+    `${formatCount(added.hours, 'reading')} of hours and ${formatCount(added.distance, 'reading')} of distance added; ${keptDays} skipped, already in the log.`,
     ...missingMeters.map((meter) => cleanLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }

@@ -74,9 +74,9 @@ async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): P
 }
 
 async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet | undefined> {
-  const read = await readDocuments(paths, io)
-  if (reportReadErrors(read, io)) return undefined
-  const [sheet, ...others] = listDocuments(read, (set) => set.sheets)
+  const readSets = await readDocuments(paths, io)
+  if (reportReadErrors(readSets, io)) return undefined
+  const [sheet, ...others] = listDocuments(readSets, (set) => set.sheets)
   if (sheet === undefined || others.length > 0)
     throw new UsageError(`new: expected one sheet, found ${sheet === undefined ? 0 : others.length + 1}`)
   return sheet
@@ -95,8 +95,9 @@ function writeBlankSheet(gearcases: string, variants: string | undefined, units:
   const gearcaseIds = splitIds(gearcases)
   const variantIds = variants === undefined ? [] : splitIds(variants)
   const text = renderBlankSheet(gearcaseIds, variantIds, units)
-  const read = readYaml(text, 'sheet')
-  const sheet = read.ok && read.findings.length === 0 ? parseDocument('spec-sheet', read.value) : undefined
+  const parsed = readYaml(text, 'sheet')
+  const sheet =
+    parsed.ok && parsed.findings.length === 0 ? parseDocument('spec-sheet', parsed.value) : undefined
   const { gearcases: readGearcases = {}, machine } = sheet?.ok ? sheet.value : {}
   const hasIds = (found: object, ids: readonly string[]) =>
     JSON.stringify(Object.keys(found)) === JSON.stringify(ids)
@@ -119,8 +120,8 @@ function readUnits(word: string | undefined): ExampleUnits {
     temperature: 'degC',
   }
   for (const name of word?.split(',').map((one) => one.trim()) ?? []) {
-    const read = parseQuantity(`1 ${name}`)
-    const unit = isUnit(name) ? name : read.ok ? read.value.unit : undefined
+    const parsed = parseQuantity(`1 ${name}`)
+    const unit = isUnit(name) ? name : parsed.ok ? parsed.value.unit : undefined
     const measure = unit && measureOf(unit)
     if (unit === undefined || measure === undefined || !Object.hasOwn(units, measure))
       throw new UsageError(

@@ -28,9 +28,9 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
   const sets = await readDocuments(paths, io)
-  const older = from === undefined ? undefined : await readProcedure('--from', from, io)
-  if (reportReadErrors([...sets, ...(older?.sets ?? [])], io)) return 1
-  const old = older?.procedure
+  const olderFiles = from === undefined ? undefined : await readProcedure('--from', from, io)
+  if (reportReadErrors([...sets, ...(olderFiles?.sets ?? [])], io)) return 1
+  const old = olderFiles?.procedure
   const { written, sheet, log } =
     old === undefined ? buildForVisit(sets, options) : rebuildProcedure(old, sets)
   const report = (findings: readonly Finding[]): ExitCode => {
@@ -41,8 +41,8 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   if (!written.ok) return report(written.findings)
   if (written.value === undefined)
     throw new UsageError('procedure: no service is due; choose one with --service')
-  const withNotes = old && carryNotes(old, written.value)
-  const procedure = withNotes?.procedure ?? written.value
+  const carriedNotes = old && carryNotes(old, written.value)
+  const procedure = carriedNotes?.procedure ?? written.value
   const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
     { fileSet: sets[0] as FileSet, sheet, log },
@@ -59,7 +59,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     await writeOut(out, text, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
-  for (const { id, note } of withNotes?.lost ?? [])
+  for (const { id, note } of carriedNotes?.lost ?? [])
     io.printError(cleanLine(`Note without a step: ${id}: ${note}`))
   if (old !== undefined)
     for (const line of describeChanges(old, sheet, sets, procedure)) io.printError(cleanLine(line))

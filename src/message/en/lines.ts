@@ -20,7 +20,7 @@ const stuckPlugText = ({ beforeDraining, fluid }: StepParams) =>
   beforeDraining === true ? ` If it stays tight, leave the ${fluid ?? 'oil'} in.` : ''
 
 /** `Turn the plug in by hand until it is finger tight. Tighten it to 20–25 N·m: set 22.5 N·m on the small click wrench.` */
-function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, staged, drive }: StepParams) {
+function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, hasStages, drive }: StepParams) {
   if (torque === undefined && drive === 'hand') return `${turnIn} and tighten it by hand.`
   const fingerTight = `${turnIn} by hand until it is finger tight.`
   if (turns !== undefined) return `${fingerTight} Then tighten it ${turns} turns more.`
@@ -29,12 +29,12 @@ function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, stage
     return `${fingerTight} Tighten it as the manual says. The torque is ${state}: see the manual.`
   }
   const set =
-    setting && `set ${setting} on the ${wrench ?? 'wrench'}${staged === true ? ' for the last stage' : ''}`
+    setting && `set ${setting} on the ${wrench ?? 'wrench'}${hasStages === true ? ' for the last stage' : ''}`
   return `${fingerTight} Tighten it to ${torque}${set === undefined ? '' : `: ${set}`}.`
 }
 
 /** Whether a washer or ring is between plug and case; sealant on a thread and the seal of a cover are not. */
-const isRing = ({ seal, cover, filter }: StepParams) =>
+const isSealRing = ({ seal, cover, filter }: StepParams) =>
   cover === undefined && filter === undefined && seal !== 'thread sealant' && seal !== 'liquid gasket'
 
 function levelLineText(check: StepParams, topUp: StepParams): string | undefined {
@@ -67,17 +67,17 @@ const selectLeakChecks = (steps: StepList) => steps.filter((step) => step.do ===
 /** English for steps that are one go of work; the longest that fits is used. */
 export const lineTexts: readonly LineText[] = [
   {
-    joins: ['park on level ground', 'stop the engine'],
+    actions: ['park on level ground', 'stop the engine'],
     full: () =>
       'Park the machine on level, firm ground. Lower any implement, set the parking brake, stop the engine and take out the key. Wait until nothing turns.',
     short: () => 'Park level; implements down, brake on, engine off, key out',
   },
   {
-    joins: ['raise the machine', 'set on stands'],
-    full: ({ jack }, stands) =>
+    actions: ['raise the machine', 'set on stands'],
+    full: ({ jack }, standsStep) =>
       [
         `Raise the machine${jack === undefined ? '' : ` with the jack (${jack})`} and set it on rated stands`,
-        stands.part === undefined ? '. ' : ` (${stands.part}). `,
+        standsStep.part === undefined ? '. ' : ` (${standsStep.part}). `,
         jack === undefined ? 'Find the jacking point in the manual: it is not stated here. ' : '',
         'Do not work under a jack. Make sure that it is steady on the stands.',
       ].join(''),
@@ -85,8 +85,8 @@ export const lineTexts: readonly LineText[] = [
       `Jack${jack === undefined ? ' (point: see the manual)' : `: ${jack}`}; stands${part === undefined ? '' : `: ${part}`}`,
   },
   {
-    joins: ['lower the machine', 'clear away'],
-    full: (_lower, { how }) =>
+    actions: ['lower the machine', 'clear away'],
+    full: (_lowerStep, { how }) =>
       [
         'Make sure that no person or tool is under the machine.',
         'Raise it off the stands, take them out and lower it slowly to the ground.',
@@ -94,108 +94,113 @@ export const lineTexts: readonly LineText[] = [
         ...(how === undefined ? [] : [`Release what you secured for the work: ${how}.`]),
         'Send people clear of the machine.',
       ].join(' '),
-    short: (_lower, { how }) =>
+    short: (_lowerStep, { how }) =>
       `Clear below; off the stands, lower; pan, tools, chocks and people clear${how === undefined ? '' : `; release: ${how}`}`,
   },
   {
-    joins: ['clean around', 'crack loose', 'nip by hand'],
-    full: (clean, crack) =>
-      `Clean around ${partText(clean, 'opening')}, ${loosenText(crack)} and turn it back in by hand.${stuckPlugText(crack)}`,
-    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose, nip by hand`,
+    actions: ['clean around', 'crack loose', 'nip by hand'],
+    full: (cleanStep, crackStep) =>
+      `Clean around ${partText(cleanStep, 'opening')}, ${loosenText(crackStep)} and turn it back in by hand.${stuckPlugText(crackStep)}`,
+    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose, nip by hand`,
   },
   {
-    joins: ['clean around', 'crack loose'],
-    full: (clean, crack) =>
-      `Clean around ${partText(clean, 'opening')} and ${loosenText(crack)}.${stuckPlugText(crack)}`,
-    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose`,
+    actions: ['clean around', 'crack loose'],
+    full: (cleanStep, crackStep) =>
+      `Clean around ${partText(cleanStep, 'opening')} and ${loosenText(crackStep)}.${stuckPlugText(crackStep)}`,
+    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose`,
   },
   {
-    joins: ['place the pan', 'clean around', 'crack loose', 'take out'],
-    full: (pan, _clean, crack) =>
-      `Put the drain pan in place. Clean around ${partText(pan, 'drain plug')}, ${loosenText(crack)} and take it out.`,
-    short: (pan) => `Pan in place; ${shortPartText(pan, 'drain opening')}: clean, crack loose, out`,
+    actions: ['place the pan', 'clean around', 'crack loose', 'take out'],
+    full: (panStep, _cleanStep, crackStep) =>
+      `Put the drain pan in place. Clean around ${partText(panStep, 'drain plug')}, ${loosenText(crackStep)} and take it out.`,
+    short: (panStep) => `Pan in place; ${shortPartText(panStep, 'drain opening')}: clean, crack loose, out`,
   },
   {
-    joins: ['clean around', 'crack loose', 'take out'],
-    full: (clean, crack) =>
-      `Clean around ${partText(clean, 'opening')}, ${loosenText(crack)} and take it out.${stuckPlugText(crack)}`,
-    short: (clean) => `${shortPartText(clean, 'opening')}: clean, crack loose, out`,
+    actions: ['clean around', 'crack loose', 'take out'],
+    full: (cleanStep, crackStep) =>
+      `Clean around ${partText(cleanStep, 'opening')}, ${loosenText(crackStep)} and take it out.${stuckPlugText(crackStep)}`,
+    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose, out`,
   },
   {
-    joins: ['take out', 'let drain'],
-    full: (out, { wait, fluid }) =>
-      out.isOther !== true || fluid === 'grease'
+    actions: ['take out', 'let drain'],
+    full: (outStep, { wait, fluid }) =>
+      outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `Take out ${partText(out, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
-    short: (out, { wait, fluid }) =>
-      out.isOther !== true || fluid === 'grease'
+        : `Take out ${partText(outStep, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
+    short: (outStep, { wait, fluid }) =>
+      outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${shortPartText(out, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
+        : `${shortPartText(outStep, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
   },
   {
-    joins: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
-    full: ({ fluid }, magnet) =>
+    actions: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
+    full: ({ fluid }, magnetStep) =>
       fluid === 'grease'
         ? undefined
-        : `Inspect the old oil in good light, and the magnet of ${partText(magnet, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
+        : `Inspect the old oil in good light, and the magnet of ${partText(magnetStep, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined
         : 'Oil and magnet: stop at chips or pieces; if milky, find the water; wipe the magnet',
   },
   {
-    joins: ['take off old seal', 'wipe the seal face'],
-    full: (seal, face) =>
-      isRing(seal)
-        ? `Remove the old ${sealText(seal)}: leave none of it on the case.${stuckWasherText(seal)} Wipe ${partText(face, 'plug')} and its seat clean.`
+    actions: ['take off old seal', 'wipe the seal face'],
+    full: (sealStep, faceStep) =>
+      isSealRing(sealStep)
+        ? `Remove the old ${sealText(sealStep)}: leave none of it on the case.${stuckWasherText(sealStep)} Wipe ${partText(faceStep, 'plug')} and its seat clean.`
         : undefined,
-    short: (seal, face) =>
-      isRing(seal) ? `Old ${sealText(seal)} off, wipe ${shortPartText(face, 'plug')} and seat` : undefined,
-  },
-  {
-    joins: ['wipe the seal face', 'inspect the seal'],
-    full: (face, seal) =>
-      isRing(seal)
-        ? `Wipe ${partText(face, 'plug')} and its seat clean. Inspect its ${sealText(seal)} for cuts and flat spots. If you find any, replace it.`
-        : undefined,
-    short: (face, seal) =>
-      isRing(seal)
-        ? `Wipe ${shortPartText(face, 'plug')} and seat, inspect its ${sealText(seal)}`
+    short: (sealStep, faceStep) =>
+      isSealRing(sealStep)
+        ? `Old ${sealText(sealStep)} off, wipe ${shortPartText(faceStep, 'plug')} and seat`
         : undefined,
   },
   {
-    joins: ['fit new seal', 'fit', 'tighten'],
-    full: (seal, plug, tighten) =>
-      isRing(seal)
-        ? turnInText(`Fit ${partText(plug, 'plug')} with a new ${sealText(seal)} and turn it in`, tighten)
+    actions: ['wipe the seal face', 'inspect the seal'],
+    full: (faceStep, sealStep) =>
+      isSealRing(sealStep)
+        ? `Wipe ${partText(faceStep, 'plug')} and its seat clean. Inspect its ${sealText(sealStep)} for cuts and flat spots. If you find any, replace it.`
         : undefined,
-    short: (seal, _plug, tighten) =>
-      isRing(seal)
-        ? `New ${sealText(seal)}; ${shortTightenText(tighten, shortPartText(tighten, 'plug'))}`
+    short: (faceStep, sealStep) =>
+      isSealRing(sealStep)
+        ? `Wipe ${shortPartText(faceStep, 'plug')} and seat, inspect its ${sealText(sealStep)}`
         : undefined,
   },
   {
-    joins: ['fit', 'tighten'],
-    full: (plug, tighten) => turnInText(`Turn ${partText(plug, 'plug')} in`, tighten),
-    short: (_plug, tighten) => shortTightenText(tighten, shortPartText(tighten, 'plug')),
+    actions: ['fit new seal', 'fit', 'tighten'],
+    full: (sealStep, plugStep, tightenStep) =>
+      isSealRing(sealStep)
+        ? turnInText(
+            `Fit ${partText(plugStep, 'plug')} with a new ${sealText(sealStep)} and turn it in`,
+            tightenStep,
+          )
+        : undefined,
+    short: (sealStep, _plugStep, tightenStep) =>
+      isSealRing(sealStep)
+        ? `New ${sealText(sealStep)}; ${shortTightenText(tightenStep, shortPartText(tightenStep, 'plug'))}`
+        : undefined,
   },
   {
-    joins: ['measure the oil', 'pour the oil', 'wait for the hose'],
-    full: ({ volume, oil, together }, pour, { wait, fluid, usualWait }) =>
-      volume === undefined || together !== undefined || fluid === 'grease'
+    actions: ['fit', 'tighten'],
+    full: (plugStep, tightenStep) => turnInText(`Turn ${partText(plugStep, 'plug')} in`, tightenStep),
+    short: (_plugStep, tightenStep) => shortTightenText(tightenStep, shortPartText(tightenStep, 'plug')),
+  },
+  {
+    actions: ['measure the oil', 'pour the oil', 'wait for the hose'],
+    full: ({ volume, oil, totalVolume }, pourStep, { wait, fluid, usualWait }) =>
+      volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
         : [
-            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${partText(pour, 'fill opening')}.`,
+            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${partText(pourStep, 'fill opening')}.`,
             `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),
-    short: ({ volume, together }, pour, { wait, fluid }) =>
-      volume === undefined || together !== undefined || fluid === 'grease'
+    short: ({ volume, totalVolume }, pourStep, { wait, fluid }) =>
+      volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
-        : `Measure and pour ${volume}: ${shortPartText(pour, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+        : `Measure and pour ${volume}: ${shortPartText(pourStep, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
   },
   {
-    joins: ['check the level', 'top up'],
+    actions: ['check the level', 'top up'],
     full: levelLineText,
     short: (check, { stopAt }) =>
       stopAt === undefined
@@ -203,8 +208,8 @@ export const lineTexts: readonly LineText[] = [
         : `Level: ${shortPartText(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, ${stopAt} in all at most`,
   },
   {
-    joins: ['wipe down', 'check for leaks'],
-    many: true,
+    actions: ['wipe down', 'check for leaks'],
+    anyOrder: true,
     full: (...steps) =>
       [
         steps.some((step) => step.do === 'wipe down') ? 'Wipe off all the oil that you spilt. ' : '',

@@ -7,22 +7,22 @@ const ONES =
   )
 const TENS = '- - twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')
 
-function belowThousand(value: number): string {
+function spellBelowThousand(value: number): string {
   if (value < 20) return ONES[value] ?? ''
   if (value < 100) {
     const remainder = value % 10
     return `${TENS[Math.floor(value / 10)]}${remainder === 0 ? '' : `-${ONES[remainder]}`}`
   }
   const remainder = value % 100
-  return `${ONES[Math.floor(value / 100)]} hundred${remainder === 0 ? '' : ` and ${belowThousand(remainder)}`}`
+  return `${ONES[Math.floor(value / 100)]} hundred${remainder === 0 ? '' : ` and ${spellBelowThousand(remainder)}`}`
 }
 
-function wholeNumber(value: number): string {
-  if (value < 1000) return belowThousand(value)
+function spellWholeNumber(value: number): string {
+  if (value < 1000) return spellBelowThousand(value)
   const [size, name] = value < 1_000_000 ? [1000, 'thousand'] : ([1_000_000, 'million'] as const)
   const remainder = value % Number(size)
   const joiner = remainder > 0 && remainder < 100 ? ' and ' : ' '
-  return `${wholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${joiner}${wholeNumber(remainder)}`}`
+  return `${spellWholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${joiner}${spellWholeNumber(remainder)}`}`
 }
 
 /** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are read digit by digit. */
@@ -31,7 +31,7 @@ function numeral(digits: string): string {
   if (match === null) return digits
   const [, minus, before = '', after] = match
   const spellDigits = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
-  const wholeWords = before.length > 9 ? spellDigits(before) : wholeNumber(Number(before))
+  const wholeWords = before.length > 9 ? spellDigits(before) : spellWholeNumber(Number(before))
   return `${minus === '' ? '' : 'minus '}${wholeWords}${after === undefined ? '' : ` point ${spellDigits(after)}`}`
 }
 

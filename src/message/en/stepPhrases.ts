@@ -29,7 +29,7 @@ export const sealText = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
 export function tightenText(params: StepParams, what: string): string {
-  const { torque, turns, setting, wrench, gap, staged, drive } = params
+  const { torque, turns, setting, wrench, gap, hasStages, drive } = params
   // A hand cap and a clip need no torque: common practice, no source.
   if (torque === undefined && drive === 'clip') return 'Push each clip in until it locks.'
   if (torque === undefined && drive === 'hand') return `Tighten ${what} by hand.`
@@ -38,7 +38,7 @@ export function tightenText(params: StepParams, what: string): string {
     const set =
       setting === undefined
         ? ''
-        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}${staged === true ? ' for the last stage' : ''}. `
+        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}${hasStages === true ? ' for the last stage' : ''}. `
     return `${set}Tighten ${what} to ${torque}.`
   }
   if (gap === 'cannot tell') {
@@ -78,10 +78,10 @@ export function levelText(params: StepParams): string {
   const openingText = partText(params, 'level opening')
   if (level === undefined) return `Check the oil level at ${openingText}.`
   const conditions = levelConditions(params)
-  const asStated = `Check the oil level at ${openingText} as the manual says.`
+  const asManualText = `Check the oil level at ${openingText} as the manual says.`
   const instruction = {
-    'by quantity': asStated,
-    'not stated': asStated,
+    'by quantity': asManualText,
+    'not stated': asManualText,
     'to level hole': `Check the oil level at ${openingText}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
     dipstick:
       level.reading === 'screwed in'
@@ -124,16 +124,16 @@ export function takeOffCoverText(params: StepParams): string {
   if (params.cover?.carriesBearings === true)
     return `Take off ${cover} by the machine's manual alone: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
   const position = params.cover?.position ?? 'not stated'
-  const leftText = {
+  const remainingBoltsText = {
     upright: 'Leave two loose at the top.',
     bottom: 'Leave the bolts of one side in, loosened.',
     'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
   }[position]
-  return `Slacken all bolts of ${cover}. ${leftText} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
+  return `Slacken all bolts of ${cover}. ${remainingBoltsText} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
 }
 
 export function tightenCoverText(params: StepParams): string {
-  const { cover, torque, staged } = params
+  const { cover, torque, hasStages } = params
   const bolts = `the bolts of ${partText(params, 'cover')}`
   if (cover?.carriesBearings === true)
     return `${tightenText(params, bolts)} Follow the machine's manual alone: its shims set the bearings.`
@@ -145,10 +145,11 @@ export function tightenCoverText(params: StepParams): string {
     'not stated': '',
   }[pattern]
   const snugText =
-    torque === undefined || staged === true
+    torque === undefined || hasStages === true
       ? ''
       : `Turn all bolts of ${partText(params, 'cover')} snug first. `
   const boltsText = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
-  const openText = cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
-  return `${snugText}${tightenText(params, boltsText)}${openText}`
+  const unknownOrderText =
+    cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
+  return `${snugText}${tightenText(params, boltsText)}${unknownOrderText}`
 }

@@ -224,16 +224,16 @@ export const stepTexts: StepTexts = {
   },
   'fit filter': {
     full: (params) => {
-      const what = partText(params, 'filter')
+      const filterText = partText(params, 'filter')
       const isClean = params.filter?.renewed === false
       if (params.filter?.screwed !== true)
-        return `${isClean ? `Put ${what} back in` : `Put in a new ${shortPartText(params, 'filter')}`}. Make sure that it seats.`
-      const take = isClean ? '' : `Take a new ${shortPartText(params, 'filter')}. `
-      return `${take}Wipe ${isClean ? `the ring of ${what}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
+        return `${isClean ? `Put ${filterText} back in` : `Put in a new ${shortPartText(params, 'filter')}`}. Make sure that it seats.`
+      const takeText = isClean ? '' : `Take a new ${shortPartText(params, 'filter')}. `
+      return `${takeText}Wipe ${isClean ? `the ring of ${filterText}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
     },
     short: (params) => {
-      const what = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${shortPartText(params, 'filter')}`
-      return params.filter?.screwed === true ? `${what}: oil its ring, on by hand` : `${what} in`
+      const filterText = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${shortPartText(params, 'filter')}`
+      return params.filter?.screwed === true ? `${filterText}: oil its ring, on by hand` : `${filterText} in`
     },
     show: (params) => `${partText(params, 'filter')} as it goes on.`,
   },
@@ -336,12 +336,12 @@ export const stepTexts: StepTexts = {
     show: () => 'A clock next to the closed joint.',
   },
   'measure the oil': {
-    full: ({ volume, oil, gap, together, fluid }) =>
+    full: ({ volume, oil, gap, totalVolume, fluid }) =>
       fluid === 'grease' && volume !== undefined
         ? `Measure out ${volume} of ${oil ?? 'the right grease'}.`
         : volume === undefined
           ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
-          : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${together === undefined ? '' : ` With its additive it makes the refill of ${together}.`}`,
+          : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${totalVolume === undefined ? '' : ` With its additive it makes the refill of ${totalVolume}.`}`,
     short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },
@@ -361,11 +361,11 @@ export const stepTexts: StepTexts = {
       const { volume, level, additiveOrder, fluid } = params
       if (fluid === 'grease')
         return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${partText(params, 'fill opening')}.`
-      const through = `in slowly through ${partText(params, 'fill opening')}`
+      const openingText = `in slowly through ${partText(params, 'fill opening')}`
       // What goes in last runs out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
-        return `Pour oil ${through} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
-      return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${through}.`
+        return `Pour oil ${openingText} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
+      return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${openingText}.`
     },
     short: (params) =>
       `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${shortPartText(params, 'fill opening')}`,

@@ -21,11 +21,11 @@ function angleText(
   { nominal, min, max }: { nominal?: string; min?: string; max?: string },
   say: Say,
 ): string {
-  const degrees = (value: string) => say.quantity({ value, unit: 'deg' })
-  if (nominal !== undefined) return degrees(nominal)
-  if (min !== undefined && max !== undefined) return `${degrees(min)} to ${degrees(max)}`
-  if (min !== undefined) return `at least ${degrees(min)}`
-  return max === undefined ? '–' : `at most ${degrees(max)}`
+  const degreesText = (value: string) => say.quantity({ value, unit: 'deg' })
+  if (nominal !== undefined) return degreesText(nominal)
+  if (min !== undefined && max !== undefined) return `${degreesText(min)} to ${degreesText(max)}`
+  if (min !== undefined) return `at least ${degreesText(min)}`
+  return max === undefined ? '–' : `at most ${degreesText(max)}`
 }
 
 function nearestMarksText(below: Param | undefined, above: Param | undefined, say: Say): string {
