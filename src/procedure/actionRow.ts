@@ -96,7 +96,7 @@ export const SAFETY_NEEDS: readonly NeedName[] = [
   'jack-as-support',
 ]
 
-export const HAZARD = {
+export const HAZARDS = {
   mayMove: { code: 'procedure/caution-machine-may-move', signal: 'warning' },
   mustNotRun: { code: 'procedure/caution-must-not-run', signal: 'notice' },
   exhaust: { code: 'procedure/caution-exhaust', signal: 'warning' },

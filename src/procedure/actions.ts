@@ -2,7 +2,7 @@ import type { Action } from '../spec/index.js'
 import {
   type ActionRow,
   FITTING_NEEDS,
-  HAZARD,
+  HAZARDS,
   LOOSENING_NEEDS,
   MASS_FIGURE,
   OILS_FIGURE,
@@ -31,7 +31,7 @@ const MACHINE = ['machine'] as const
 const GEARCASE = ['gearcase'] as const
 const OPENING = ['opening'] as const
 const COVER = ['cover'] as const
-const PART = ['opening', 'cover'] as const
+const OPENING_OR_COVER = ['opening', 'cover'] as const
 const FILTER = ['filter'] as const
 const SEALS = ['seal', 'cover seal', 'filter seal'] as const
 
@@ -54,7 +54,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
     needs: RUN_NEEDS,
     figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
-    hazards: [HAZARD.exhaust, HAZARD.hotOil],
+    hazards: [HAZARDS.exhaust, HAZARDS.hotOil],
   }),
   'park on level ground': action(
     MACHINE,
@@ -65,9 +65,9 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   ),
   'carry to level ground': action(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
     needs: ['run-on-stands'],
-    hazards: [HAZARD.mustNotRun, HAZARD.mayMove],
+    hazards: [HAZARDS.mustNotRun, HAZARDS.mayMove],
   }),
-  'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARD.mayMove] }),
+  'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARDS.mayMove] }),
   'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
   'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
@@ -77,27 +77,27 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'axle-not-chocked',
     ],
     figures: [MASS_FIGURE],
-    hazards: [HAZARD.lifting, HAZARD.parkingBrake],
+    hazards: [HAZARDS.lifting, HAZARDS.parkingBrake],
     tools: ['jack'],
   }),
   'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {
     needs: ['not-raised'],
     figures: [MASS_FIGURE],
-    hazards: [HAZARD.stands],
+    hazards: [HAZARDS.stands],
     tools: ['stands'],
   }),
   'lower the machine': action(MACHINE, 'lower', 3, ['on its wheels'], {
     needs: ['lowered-with-drain-open'],
-    hazards: [HAZARD.lifting],
+    hazards: [HAZARDS.lifting],
     tools: ['jack'],
   }),
   'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
     needs: [...SAFETY_NEEDS, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
-    hazards: [HAZARD.wheelTurns],
+    hazards: [HAZARDS.wheelTurns],
   }),
   'roll the machine': action(['opening', 'gearcase'], 'roll', 3, ['rolled to the mark'], {
     needs: [...ROLL_NEEDS, 'wheel-turned-with-plug-out'],
-    hazards: [HAZARD.rolling],
+    hazards: [HAZARDS.rolling],
   }),
   'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
     needs: ['variant-not-found', ...SAFETY_NEEDS],
@@ -111,7 +111,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
 
   // Opening plugs and draining the old oil.
-  'clean around': action([...PART, 'filter'], 'clean', 2, ['area clean'], {
+  'clean around': action([...OPENING_OR_COVER, 'filter'], 'clean', 2, ['area clean'], {
     needs: [...SAFETY_NEEDS, 'shield-in-the-way'],
     figures: [PLACE_FIGURE],
     tools: ['brush'],
@@ -129,24 +129,24 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'take out': action(OPENING, 'take-out', 1, ['plug out'], {
     needs: [...SAFETY_NEEDS, 'not-cracked', 'no-pan', 'drain-not-raised'],
     figures: [PLACE_FIGURE],
-    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
   'take off cover': action(COVER, 'take-off', 8, ['cover off'], {
     needs: [...LOOSENING_NEEDS, 'no-pan', 'not-raised'],
     figures: [PLACE_FIGURE],
-    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key', 'scraper'],
     supplies: ['rags'],
   }),
   // Mid-stream: what settled at the plug runs out first. Method: US Navy training manual 14008, "Drain sampling".
   'take an oil sample': action(OPENING, 'sample', 2, ['oil sampled'], {
     needs: [...SAFETY_NEEDS, 'no-pan', 'drain-not-out', 'oil-not-warm', 'sample-too-late'],
-    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     supplies: ['sample bottle'],
   }),
-  'let drain': action(PART, 'drain', 'planned', ['old oil out'], {
+  'let drain': action(OPENING_OR_COVER, 'drain', 'planned', ['old oil out'], {
     needs: [
       'drain-not-out',
       'fill-not-vented',
@@ -156,7 +156,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'not-raised',
       'sample-not-taken',
     ],
-    hazards: [HAZARD.hotOil],
+    hazards: [HAZARDS.hotOil],
   }),
   'suck out the oil': action(OPENING, 'suck', 10, ['old oil out'], {
     needs: [
@@ -167,7 +167,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'breather-not-cleared',
       'not-raised',
     ],
-    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['suction pump'],
     supplies: ['rags'],
   }),
@@ -176,12 +176,12 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
     supplies: ['rags'],
   }),
-  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], { hazards: [HAZARD.chips] }),
-  'inspect the magnet': action(PART, 'look-at-magnet', 1, ['magnet inspected'], {
+  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], { hazards: [HAZARDS.chips] }),
+  'inspect the magnet': action(OPENING_OR_COVER, 'look-at-magnet', 1, ['magnet inspected'], {
     needs: ['not-removed'],
-    hazards: [HAZARD.chips],
+    hazards: [HAZARDS.chips],
   }),
-  'clean the magnet': action(PART, 'wipe-magnet', 1, ['magnet clean'], {
+  'clean the magnet': action(OPENING_OR_COVER, 'wipe-magnet', 1, ['magnet clean'], {
     needs: ['not-removed', 'magnet-not-inspected'],
     supplies: ['rags'],
   }),
@@ -199,13 +199,13 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'no-pan',
     ],
     figures: [PLACE_FIGURE],
-    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
   'inspect the filter': action(FILTER, 'look-at-filter', 2, ['filter inspected'], {
     needs: ['not-removed'],
-    hazards: [HAZARD.chips],
+    hazards: [HAZARDS.chips],
   }),
   'clean the filter': action(FILTER, 'clean-filter', 5, ['filter clean'], {
     needs: ['not-removed', 'filter-not-inspected'],
@@ -231,10 +231,10 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
     needs: ['not-removed'],
     figures: [SEAL_FIGURE],
-    hazards: [HAZARD.sharpScraper],
+    hazards: [HAZARDS.sharpScraper],
     tools: ['scraper'],
   }),
-  'wipe the seal face': action([...PART, 'filter'], 'wipe-face', 1, ['face wiped'], {
+  'wipe the seal face': action([...OPENING_OR_COVER, 'filter'], 'wipe-face', 1, ['face wiped'], {
     needs: ['not-removed', 'old-seal-not-removed'],
     supplies: ['rags'],
   }),
@@ -265,7 +265,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
     needs: [...SAFETY_NEEDS, 'not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/tightening' }],
-    hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
+    hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
     tools: ['torque wrench', 'socket or key'],
   }),
   'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: FITTING_NEEDS }),
@@ -323,7 +323,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       { name: 'temperature', of: 'oil space', leaf: '/fill/level/temperature' },
       SETTLING_FIGURE,
     ],
-    hazards: [HAZARD.hotOil],
+    hazards: [HAZARDS.hotOil],
   }),
   'top up': action(OPENING, 'top-up', 3, ['level topped up'], {
     needs: [...SAFETY_NEEDS, 'opening-closed', 'wrong-wheel-mark'],
@@ -336,7 +336,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
     needs: RUN_NEEDS,
-    hazards: [HAZARD.exhaust, HAZARD.hotOil],
+    hazards: [HAZARDS.exhaust, HAZARDS.hotOil],
   }),
   'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
     needs: ['engine-running'],
@@ -348,10 +348,10 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
     needs: [...SAFETY_NEEDS, 'not-tightened', 'not-wiped-down'],
-    hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
+    hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
   }),
   'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {
-    hazards: [HAZARD.usedOil],
+    hazards: [HAZARDS.usedOil],
     supplies: ['used-oil container'],
   }),
   record: action(MACHINE, 'record', 5, ['work recorded']),

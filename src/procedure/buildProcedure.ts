@@ -18,13 +18,13 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
-import { checkPhase, isRaised, isRechecked } from './build/phases.js'
-import { startWriting } from './build/writer.js'
-import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding } from './codes.js'
+import { chooseCheckPhase, isRaised, isRechecked } from './build/phases.js'
+import { makeWriter } from './build/writer.js'
+import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
 import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
 import { listJobs } from './listJobs.js'
-import { hasFiguresOnly, isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
+import { hasFiguresOnly, includesLevelCheck, mustNotRun, type OilJob } from './oilJob.js'
 
 /** The machine and the services that a procedure is written for. */
 export interface BuildFacts {
@@ -86,8 +86,11 @@ export function buildProcedure(
     throw refuse('options.id', id, "a small letter, then up to 63 of a-z, 0-9 and '-'", 'string')
   const layout = indexSheet(sheet, identity)
   const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
-  const affectedPaths = jobs.flatMap(({ emptied }) =>
-    emptied.flatMap(({ gearcase }) => [gearcase.path, ...gearcase.shields.map((one) => `/shields/${one}`)]),
+  const affectedPaths = jobs.flatMap(({ emptiedInstances }) =>
+    emptiedInstances.flatMap(({ gearcase }) => [
+      gearcase.path,
+      ...gearcase.shields.map((one) => `/shields/${one}`),
+    ]),
   )
   const isAffected = ({ path }: Finding) =>
     affectedPaths.some((one) => path === one || path.startsWith(`${one}/`))
@@ -100,7 +103,7 @@ export function buildProcedure(
   const knownServices = services.filter((service) => Object.hasOwn(sheet.services, service))
   const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
   const context = { layout, jobs: jobsWithSteps, mustNotRun: mustNotRun(events) }
-  const writer = startWriting({ sheet, identity, services: knownServices }, context)
+  const writer = makeWriter({ sheet, identity, services: knownServices }, context)
   if (jobsWithSteps.length > 0 || jobs.length === 0) writeOrderOfWork(writer, jobsWithSteps)
   const names = knownServices.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
@@ -125,7 +128,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   const { fill } = gearcase
   const findings: Finding<ProcedureCodes>[] = []
   const add = (
-    code: CodeWith<OfGearcase>,
+    code: CodeWithParams<GearcaseParams>,
     severity: Severity,
     at: string,
     of = gearcase,
@@ -135,7 +138,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
     findings.push(procedureFinding(code, severity, document, `${of.path}${at}`, params))
   }
   if (oilSpace.kind === 'shared') add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
-  const judged = isLevelJudged(gearcase, job.task)
+  const judged = includesLevelCheck(gearcase, job.task)
   const severityOf = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', severityOf('error'), '/openings')
@@ -147,20 +150,20 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   if (!isRaised(job)) {
     if (judged && fill?.level?.attitude === 'level on stands')
       add('procedure/no-supports', 'error', '/access')
-    const turningOpening = job.emptied
+    const turningOpening = job.emptiedInstances
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turningOpening !== undefined)
       add('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turningOpening.opening.name)
   }
-  for (const one of job.emptied)
+  for (const one of job.emptiedInstances)
     if (
       one.gearcase.gearcase.access.kind === 'raised' &&
       one.gearcase.supports.length === 0 &&
-      !one.gearcase.isLiftedElsewhere
+      !one.gearcase.areSupportsOnOtherAxle
     )
       add('procedure/no-supports', 'error', '/access', one.gearcase)
-  for (const one of job.task === 'change' ? job.emptied : [])
+  for (const one of job.task === 'change' ? job.emptiedInstances : [])
     for (const { opening, path } of listUnnamedDrains(one.gearcase))
       add(
         'procedure/drain-left-out',
@@ -171,7 +174,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       )
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
     add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
-  if (isRechecked(job) && checkPhase(job) !== 'before the lift')
+  if (isRechecked(job) && chooseCheckPhase(job) !== 'before the lift')
     add('procedure/second-lift', 'info', '/oilSpace/fill/level')
   return findings
 }

@@ -10,29 +10,29 @@ export interface CarriedNotes {
  * Carries the notes of an older procedure to a new one of the same work, for example after a revision of the sheet. A step
  * is the same if it does the same on the same part; of several, the first is the first. Its own note comes before.
  */
-export function carryNotes(old: ProcedureDocument, fresh: ProcedureDocument): CarriedNotes {
-  const freshKeys = keysOf(fresh.steps)
+export function carryNotes(oldProcedure: ProcedureDocument, newProcedure: ProcedureDocument): CarriedNotes {
+  const newKeys = listStepKeys(newProcedure.steps)
   const notes = new Map<string, string>()
   const lost: { readonly id: Id; readonly note: string }[] = []
-  for (const [place, key] of keysOf(old.steps).entries()) {
-    const { id, note } = old.steps[place] ?? {}
+  for (const [place, key] of listStepKeys(oldProcedure.steps).entries()) {
+    const { id, note } = oldProcedure.steps[place] ?? {}
     if (id === undefined || note === undefined) continue
-    if (freshKeys.includes(key)) notes.set(key, note)
+    if (newKeys.includes(key)) notes.set(key, note)
     else lost.push({ id, note })
   }
-  const steps = fresh.steps.map((step, place): Step => {
-    const note = notes.get(freshKeys[place] ?? '')
+  const steps = newProcedure.steps.map((step, place): Step => {
+    const note = notes.get(newKeys[place] ?? '')
     if (note === undefined) return step
     return {
       ...step,
       note: step.note === undefined || note.includes(step.note) ? note : `${step.note} ${note}`,
     }
   })
-  return { procedure: { ...fresh, steps }, lost }
+  return { procedure: { ...newProcedure, steps }, lost }
 }
 
 /** For each step what it does and on what, and how often that was before. */
-function keysOf(steps: readonly Step[]): readonly string[] {
+function listStepKeys(steps: readonly Step[]): readonly string[] {
   const counts = new Map<string, number>()
   return steps.map(({ do: action, on = '', at = {} }) => {
     const key = [action, on, at.instance ?? '', at.wheelMark ?? ''].join(' | ')

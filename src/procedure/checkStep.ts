@@ -11,8 +11,8 @@ import {
 import type { SpecSheet, Step } from '../spec/index.js'
 import { ACTIONS } from './actions.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
-import { figuresOf } from './figuresOf.js'
-import { namePart, type Part } from './layout.js'
+import { findStepFigures } from './findStepFigures.js'
+import { type Part, readPartNames } from './layout.js'
 import type { ProcedureContext } from './stepContext.js'
 
 interface CheckedStep {
@@ -30,17 +30,17 @@ interface WrittenStep {
 /** Finds mistakes in how one step is written, without regard to the steps before it. */
 export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: WrittenStep): CheckedStep {
   const { step, place } = written
-  const stopWith = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
+  const reject = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
   const id = asText(step.id)
   const { do: action, on } = step
   if (typeof action !== 'string' || !Object.hasOwn(ACTIONS, action))
-    return stopWith(report(written, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
+    return reject(report(written, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
   const expected = ACTIONS[action].on
   const part = on === undefined ? undefined : context.layout.parts.get(on)
   if (on !== undefined && part === undefined)
-    return stopWith(report(written, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
+    return reject(report(written, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
   if (!expected.includes(part?.kind ?? 'machine'))
-    return stopWith(
+    return reject(
       report(written, 'procedure/wrong-part', on === undefined ? [] : ['on'], {
         step: id,
         action,
@@ -48,18 +48,18 @@ export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: 
       }),
     )
   const instance = checkInstance(written, part)
-  if (instance !== undefined) return stopWith(instance)
-  const params = { step: id, ...namePart(part) }
+  if (instance !== undefined) return reject(instance)
+  const params = { step: id, ...readPartNames(part) }
   if (
     (action === 'turn the wheel' || action === 'roll the machine') &&
     typeof step.at?.wheelMark !== 'string'
   )
-    return stopWith(report(written, 'procedure/mark-missing', [], params))
-  const remove: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
-  const absentPart = isAbsent(part)
-    ? [report(written, 'procedure/part-not-on-this-machine', ['on'], params, [remove])]
+    return reject(report(written, 'procedure/mark-missing', [], params))
+  const removal: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
+  const absentPartFindings = isAbsent(part)
+    ? [report(written, 'procedure/part-not-on-this-machine', ['on'], params, [removal])]
     : []
-  return { findings: [...absentPart, ...checkFigures(sheet, context, written)], canRun: true }
+  return { findings: [...absentPartFindings, ...checkFigures(sheet, context, written)], canRun: true }
 }
 
 function report<Code extends keyof ProcedureCodes>(
@@ -102,40 +102,42 @@ function checkFigures(
 ): readonly Finding<ProcedureCodes>[] {
   const { step, place } = written
   const id = asText(step.id)
-  const figures = figuresOf(sheet, context, step)
+  const figures = findStepFigures(sheet, context, step)
   const given = new Map(Object.entries(step.values ?? {}))
   const values = joinPointer(['steps', place, 'values'])
-  const missing = Object.entries(figures).flatMap(([name, value]): Finding<ProcedureCodes> | readonly [] => {
-    const path = `${values}${joinPointer([name])}`
-    const found = given.get(name)
-    if (found === value) return []
-    const params = { step: id, name, pointer: value }
-    if (found !== undefined) {
-      const wrong = { ...params, found: asText(found) }
-      return report(written, 'procedure/wrong-figure', ['values', name], wrong, [
-        { op: 'replace', path, value },
-      ])
-    }
-    const [at, cure]: [readonly string[], Cure] =
-      step.values === undefined
-        ? [[], { op: 'add', path: values, value: figures }]
-        : [['values'], { op: 'add', path, value }]
-    return report(written, 'procedure/figure-missing', at, params, [cure], 'warning')
-  })
-  const dangling = [...given].flatMap(([name, found]): Finding<ProcedureCodes> | readonly [] => {
+  const wrongFigures = Object.entries(figures).flatMap(
+    ([name, value]): Finding<ProcedureCodes> | readonly [] => {
+      const path = `${values}${joinPointer([name])}`
+      const found = given.get(name)
+      if (found === value) return []
+      const params = { step: id, name, pointer: value }
+      if (found !== undefined) {
+        const wrong = { ...params, found: asText(found) }
+        return report(written, 'procedure/wrong-figure', ['values', name], wrong, [
+          { op: 'replace', path, value },
+        ])
+      }
+      const [at, cure]: [readonly string[], Cure] =
+        step.values === undefined
+          ? [[], { op: 'add', path: values, value: figures }]
+          : [['values'], { op: 'add', path, value }]
+      return report(written, 'procedure/figure-missing', at, params, [cure], 'warning')
+    },
+  )
+  const danglingPointers = [...given].flatMap(([name, found]): Finding<ProcedureCodes> | readonly [] => {
     if (Object.hasOwn(figures, name)) return []
     if (typeof found === 'string' && readPointer(sheet, found) !== undefined) return []
     const cure = { op: 'remove', path: `${values}${joinPointer([name])}` } as const
     const params = { step: id, name, found: asText(found) }
     return report(written, 'procedure/dangling-pointer', ['values', name], params, [cure])
   })
-  return [...missing, ...dangling]
+  return [...wrongFigures, ...danglingPointers]
 }
 
 function isAbsent(part: Part | undefined): boolean {
   if (part?.kind === 'shield') return part.shield.applies === 'no'
   if (part === undefined || !('gearcase' in part)) return false
-  const inner =
+  const innerPart =
     'opening' in part
       ? part.opening
       : 'cover' in part
@@ -143,5 +145,5 @@ function isAbsent(part: Part | undefined): boolean {
         : 'filter' in part
           ? part.filter
           : undefined
-  return part.gearcase.applies === 'no' || inner?.applies === 'no'
+  return part.gearcase.applies === 'no' || innerPart?.applies === 'no'
 }

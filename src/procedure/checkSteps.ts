@@ -1,17 +1,17 @@
 import { type Cure, type Finding, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, Step } from '../spec/index.js'
-import { nameStep } from './build/writer.js'
+import { makeStepId } from './build/writer.js'
 import type { ProcedureCodes } from './codes.js'
 import { countTroubles } from './countTroubles.js'
-import { figuresOf } from './figuresOf.js'
+import { findStepFigures } from './findStepFigures.js'
 import { findTroubles, type Trouble } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
-import type { TroubleCounter } from './runKnownStep.js'
+import type { TroubleCounter } from './runCachedStep.js'
 import type { StepDraft } from './stepContext.js'
 import { type StepTrace, traceSteps } from './traceSteps.js'
 
 /** Up to here every change is tried for each finding; with more findings only the nearest ones. */
-export const A_FEW = 4
+export const FULL_SEARCH_LIMIT = 4
 
 /** The findings about the steps, each with single changes that would correct it. */
 export function checkSteps(
@@ -19,20 +19,20 @@ export function checkSteps(
   procedure: ProcedureDocument,
   trace: StepTrace = traceSteps(counter, procedure.steps),
 ): readonly Finding<ProcedureCodes>[] {
-  const { troubles } = findTroubles(counter.sheet, counter.context, procedure, undefined, counter.known)
+  const { troubles } = findTroubles(counter.sheet, counter.context, procedure, undefined, counter.stepChecks)
   if (troubles.length === 0) return []
-  counter.effort.left -= procedure.steps.length
-  const find = troubles.length > A_FEW ? findNearestCure : findCures
+  counter.budget.left -= procedure.steps.length
+  const findCuresFor = troubles.length > FULL_SEARCH_LIMIT ? findNearestCure : findCures
   // The limited search serves the most dangerous first.
-  const cured = new Map<Trouble, Finding<ProcedureCodes>>()
+  const findingByTrouble = new Map<Trouble, Finding<ProcedureCodes>>()
   for (const trouble of troubles.toSorted(
     (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
   )) {
     const { finding } = trouble
-    const cures = finding.cures ?? find(counter, trace, trouble)
-    cured.set(trouble, cures.length === 0 ? finding : { ...finding, cures })
+    const cures = finding.cures ?? findCuresFor(counter, trace, trouble)
+    findingByTrouble.set(trouble, cures.length === 0 ? finding : { ...finding, cures })
   }
-  return troubles.map((trouble) => cured.get(trouble) ?? trouble.finding)
+  return troubles.map((trouble) => findingByTrouble.get(trouble) ?? trouble.finding)
 }
 
 interface Attempt {
@@ -43,12 +43,12 @@ interface Attempt {
 /** Single changes that leave fewer troubles than before, best first. */
 function findCures(counter: TroubleCounter, trace: StepTrace, trouble: Trouble): readonly Cure[] {
   const { steps, total } = trace
-  const nearCures = rankCures(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
+  const nearCures = listBestCures(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
   if (nearCures.length > 0) return nearCures
-  const otherCures = rankCures(counter, trace, listOtherChanges(counter, steps, trouble), total - 1)
+  const otherCures = listBestCures(counter, trace, listOtherChanges(counter, steps, trouble), total - 1)
   if (otherCures.length > 0) return otherCures
   // If two steps are missing, adding one removes no trouble, but the next cure then removes both.
-  return rankCures(counter, trace, listNearChanges(counter, steps, trouble), total)
+  return listBestCures(counter, trace, listNearChanges(counter, steps, trouble), total)
 }
 
 /** The first change at the place of the trouble that leaves fewer troubles. */
@@ -59,32 +59,32 @@ function findNearestCure(
 ): readonly Cure[] {
   const { steps, total } = trace
   for (const draft of remedy) {
-    const later = steps.findIndex((step, at) => at > place && isSame(step, draft))
+    const later = steps.findIndex((step, at) => at > place && isSameWork(step, draft))
     const attempts = [
-      ...(later === -1 ? [] : [move(steps, later, place), move(steps, place, later)]),
-      add(steps, draftStep(counter, steps, draft), place),
+      ...(later === -1 ? [] : [moveStep(steps, later, place), moveStep(steps, place, later)]),
+      addStep(steps, completeStep(counter, steps, draft), place),
     ]
     for (const attempt of attempts) {
-      if (counter.effort.left <= 0) return []
+      if (counter.budget.left <= 0) return []
       if (countTroubles(counter, trace, attempt.steps, total - 1) < total) return [attempt.cure]
     }
   }
   return []
 }
 
-function rankCures(
+function listBestCures(
   counter: TroubleCounter,
   trace: StepTrace,
   attempts: Iterable<Attempt>,
   limit: number,
 ): readonly Cure[] {
-  const improvements: { readonly cure: Cure; readonly left: number }[] = []
+  const improvements: { readonly cure: Cure; readonly troublesLeft: number }[] = []
   for (const { cure, steps } of attempts) {
-    if (counter.effort.left <= 0) break
-    const left = countTroubles(counter, trace, steps, limit)
-    if (left <= limit) improvements.push({ cure, left })
+    if (counter.budget.left <= 0) break
+    const troublesLeft = countTroubles(counter, trace, steps, limit)
+    if (troublesLeft <= limit) improvements.push({ cure, troublesLeft })
   }
-  improvements.sort((first, second) => first.left - second.left)
+  improvements.sort((first, second) => first.troublesLeft - second.troublesLeft)
   return improvements.slice(0, 3).map(({ cure }) => cure)
 }
 
@@ -97,13 +97,13 @@ function* listNearChanges(
   const { place, remedy } = trouble
   for (const draft of remedy) {
     for (const [from, step] of steps.entries()) {
-      if (!isSame(step, draft)) continue
+      if (!isSameWork(step, draft)) continue
       if (from > place) {
-        for (let to = place; to >= 0; to -= 1) yield move(steps, from, to)
-        yield move(steps, place, from)
-      } else if (place === steps.length) yield move(steps, from, steps.length - 1)
+        for (let to = place; to >= 0; to -= 1) yield moveStep(steps, from, to)
+        yield moveStep(steps, place, from)
+      } else if (place === steps.length) yield moveStep(steps, from, steps.length - 1)
     }
-    yield add(steps, draftStep(counter, steps, draft), place)
+    yield addStep(steps, completeStep(counter, steps, draft), place)
   }
 }
 
@@ -115,20 +115,20 @@ function* listOtherChanges(
 ): Iterable<Attempt> {
   const { place, remedy } = trouble
   for (const draft of remedy) {
-    const added = draftStep(counter, steps, draft)
-    for (let to = 0; to <= steps.length; to += 1) yield add(steps, added, to)
+    const added = completeStep(counter, steps, draft)
+    for (let to = 0; to <= steps.length; to += 1) yield addStep(steps, added, to)
     for (const [from, step] of steps.entries()) {
-      if (!isSame(step, draft)) continue
-      for (let to = 0; to < steps.length; to += 1) if (to !== from) yield move(steps, from, to)
+      if (!isSameWork(step, draft)) continue
+      for (let to = 0; to < steps.length; to += 1) if (to !== from) yield moveStep(steps, from, to)
     }
   }
   if (place >= steps.length) return
-  for (let to = 0; to < steps.length; to += 1) if (to !== place) yield move(steps, place, to)
-  for (let from = 0; from < place; from += 1) yield move(steps, from, place)
+  for (let to = 0; to < steps.length; to += 1) if (to !== place) yield moveStep(steps, place, to)
+  for (let from = 0; from < place; from += 1) yield moveStep(steps, from, place)
   yield { cure: { op: 'remove', path: joinPointer(['steps', place]) }, steps: steps.toSpliced(place, 1) }
 }
 
-function move(steps: readonly Step[], from: number, to: number): Attempt {
+function moveStep(steps: readonly Step[], from: number, to: number): Attempt {
   const step = steps[from]
   if (step === undefined) throw new RangeError(`from: must be a place in the list, got ${from}`)
   return {
@@ -137,23 +137,23 @@ function move(steps: readonly Step[], from: number, to: number): Attempt {
   }
 }
 
-function draftStep({ sheet, context }: TroubleCounter, steps: readonly Step[], draft: StepDraft): Step {
-  const values = figuresOf(sheet, context, draft)
+function completeStep({ sheet, context }: TroubleCounter, steps: readonly Step[], draft: StepDraft): Step {
+  const values = findStepFigures(sheet, context, draft)
   return {
-    id: nameStep(draft, new Set(steps.map((one) => one.id))),
+    id: makeStepId(draft, new Set(steps.map((one) => one.id))),
     ...draft,
     ...(Object.keys(values).length === 0 ? {} : { values }),
   }
 }
 
-function add(steps: readonly Step[], step: Step, to: number): Attempt {
+function addStep(steps: readonly Step[], step: Step, to: number): Attempt {
   return {
     cure: { op: 'add', path: joinPointer(['steps', to]), value: step },
     steps: steps.toSpliced(to, 0, step),
   }
 }
 
-function isSame(step: Step, draft: StepDraft): boolean {
+function isSameWork(step: Step, draft: StepDraft): boolean {
   const hasSameMark = draft.at?.wheelMark === undefined || draft.at.wheelMark === step.at?.wheelMark
   return (
     step.do === draft.do && step.on === draft.on && step.at?.instance === draft.at?.instance && hasSameMark

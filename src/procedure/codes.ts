@@ -11,8 +11,8 @@ export type AtPart = {
   readonly instance?: string
 }
 
-export type OfGearcase = { readonly part: string; readonly gearcase: string }
-type WithSignal = { readonly signal: SignalWord }
+export type GearcaseParams = { readonly part: string; readonly gearcase: string }
+type SignalParams = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
   // What must hold before a step.
@@ -136,38 +136,41 @@ export interface ProcedureCodes {
   'procedure/sample-not-possible': { readonly service: string; readonly gearcase: string }
   'procedure/part-not-known': { readonly part: string; readonly missing: readonly string[] }
   // Reasons why no procedure can be written, and notes on one that can.
-  'procedure/oil-owner-missing': OfGearcase
-  'procedure/no-fill-opening': OfGearcase
-  'procedure/no-way-to-empty': OfGearcase
-  'procedure/no-level-opening': OfGearcase
-  'procedure/no-supports': OfGearcase
-  'procedure/supports-on-another-axle': OfGearcase
-  'procedure/wheel-on-the-ground': OfGearcase
-  'procedure/drain-left-out': OfGearcase
-  'procedure/attitude-not-stated': OfGearcase
-  'procedure/second-lift': OfGearcase
+  'procedure/oil-owner-missing': GearcaseParams
+  'procedure/no-fill-opening': GearcaseParams
+  'procedure/no-way-to-empty': GearcaseParams
+  'procedure/no-level-opening': GearcaseParams
+  'procedure/no-supports': GearcaseParams
+  'procedure/supports-on-another-axle': GearcaseParams
+  'procedure/wheel-on-the-ground': GearcaseParams
+  'procedure/drain-left-out': GearcaseParams
+  'procedure/attitude-not-stated': GearcaseParams
+  'procedure/second-lift': GearcaseParams
   // Cautions before a step.
-  'procedure/caution-machine-may-move': WithSignal
-  'procedure/caution-must-not-run': WithSignal
-  'procedure/caution-exhaust': WithSignal
-  'procedure/caution-lifting': WithSignal
-  'procedure/caution-parking-brake': WithSignal
-  'procedure/caution-stands': WithSignal
-  'procedure/caution-hot-oil': WithSignal
-  'procedure/caution-oil-on-skin': WithSignal
-  'procedure/caution-wheel-turns': WithSignal
-  'procedure/caution-rolling': WithSignal
-  'procedure/caution-chips': WithSignal
-  'procedure/caution-used-oil': WithSignal
-  'procedure/caution-weeping-washer': WithSignal
-  'procedure/caution-weeping-taper': WithSignal
-  'procedure/caution-sharp-scraper': WithSignal
-  'procedure/caution-shield-stays': WithSignal & { readonly shield: string }
+  'procedure/caution-machine-may-move': SignalParams
+  'procedure/caution-must-not-run': SignalParams
+  'procedure/caution-exhaust': SignalParams
+  'procedure/caution-lifting': SignalParams
+  'procedure/caution-parking-brake': SignalParams
+  'procedure/caution-stands': SignalParams
+  'procedure/caution-hot-oil': SignalParams
+  'procedure/caution-oil-on-skin': SignalParams
+  'procedure/caution-wheel-turns': SignalParams
+  'procedure/caution-rolling': SignalParams
+  'procedure/caution-chips': SignalParams
+  'procedure/caution-used-oil': SignalParams
+  'procedure/caution-weeping-washer': SignalParams
+  'procedure/caution-weeping-taper': SignalParams
+  'procedure/caution-sharp-scraper': SignalParams
+  'procedure/caution-shield-stays': SignalParams & { readonly shield: string }
 }
 
 /** The codes with these params. */
-export type CodeWith<Given> = {
-  [Code in keyof ProcedureCodes]: [Given, ProcedureCodes[Code]] extends [ProcedureCodes[Code], Given]
+export type CodeWithParams<SomeParams> = {
+  [Code in keyof ProcedureCodes]: [SomeParams, ProcedureCodes[Code]] extends [
+    ProcedureCodes[Code],
+    SomeParams,
+  ]
     ? Code
     : never
 }[keyof ProcedureCodes]

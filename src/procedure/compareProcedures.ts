@@ -121,11 +121,11 @@ function listDifferences(first: unknown, second: unknown, path: JsonPointer): re
     const keys = [...new Set([...Object.keys(first), ...Object.keys(second)])]
     return keys.flatMap((key) => listDifferences(first[key], second[key], `${path}${joinPointer([key])}`))
   }
-  const [one, other] = [showValue(first), showValue(second)]
+  const [one, other] = [formatValue(first), formatValue(second)]
   return one === other ? [] : [{ path, first: one, second: other }]
 }
 
-function showValue(value: unknown): string {
+function formatValue(value: unknown): string {
   return typeof value === 'string' ? value : (JSON.stringify(value) ?? 'not there')
 }
 

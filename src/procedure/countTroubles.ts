@@ -1,7 +1,7 @@
 import { isSameJson } from '../base/index.js'
 import type { Step } from '../spec/index.js'
 import { findUndone } from './findUndone.js'
-import { runKnownStep, type TroubleCounter } from './runKnownStep.js'
+import { runCachedStep, type TroubleCounter } from './runCachedStep.js'
 import { copyState } from './state.js'
 import { STRIDE, type StepTrace } from './traceSteps.js'
 
@@ -15,14 +15,14 @@ export function countTroubles(
   steps: readonly Step[],
   limit: number = Number.POSITIVE_INFINITY,
 ): number {
-  const { context, effort } = counter
+  const { context, budget } = counter
   const { counts, states } = trace
   const ids = new Set<string>()
   let state = at(states, 0)
   if (trace.steps[0] !== steps[0]) state = copyState(state)
   let [place, count] = [0, 0]
   /** Goes on to the next step; false above the limit. */
-  const addTroubles = (troubles: number): boolean => {
+  const addStepTroubles = (troubles: number): boolean => {
     const { id } = at(steps, place)
     count += troubles + (ids.has(id) ? 1 : 0)
     ids.add(id)
@@ -30,34 +30,34 @@ export function countTroubles(
     return count <= limit
   }
   const runUntil = (end: number): boolean => {
-    while (place < end) if (!addTroubles(runKnownStep(counter, state, at(steps, place)))) return false
+    while (place < end) if (!addStepTroubles(runCachedStep(counter, state, at(steps, place)))) return false
     return true
   }
-  const stop = (): number => {
-    effort.left -= place
+  const stopCounting = (): number => {
+    budget.left -= place
     return limit + 1
   }
   for (const { from, to, shift } of listCommonRows(trace.steps, steps)) {
-    if (!runUntil(from)) return stop()
-    let wait = STRIDE
-    for (let next = Math.ceil((from + shift) / STRIDE) * STRIDE - shift; next < to; next += wait, wait *= 2) {
-      if (!runUntil(next)) return stop()
+    if (!runUntil(from)) return stopCounting()
+    let gap = STRIDE
+    for (let next = Math.ceil((from + shift) / STRIDE) * STRIDE - shift; next < to; next += gap, gap *= 2) {
+      if (!runUntil(next)) return stopCounting()
       if (!isSameJson(state, at(states, (next + shift) / STRIDE))) continue
       const isLast = to === steps.length && to + shift === trace.steps.length
       const end = isLast ? to : Math.floor((to + shift) / STRIDE) * STRIDE - shift
       while (place < end)
-        if (!addTroubles(at(counts, place + shift + 1) - at(counts, place + shift))) return stop()
+        if (!addStepTroubles(at(counts, place + shift + 1) - at(counts, place + shift))) return stopCounting()
       if (isLast) {
-        effort.left -= place
+        budget.left -= place
         return count + trace.undone
       }
       state = copyState(at(states, (end + shift) / STRIDE))
       break
     }
-    if (!runUntil(to)) return stop()
+    if (!runUntil(to)) return stopCounting()
   }
-  if (!runUntil(steps.length)) return stop()
-  effort.left -= place
+  if (!runUntil(steps.length)) return stopCounting()
+  budget.left -= place
   return count + findUndone(context, state, { kind: 'procedure' }).length
 }
 

@@ -1,6 +1,12 @@
-import { findSharers, stateKey } from './layout.js'
+import { listOilSharers, stateKey } from './layout.js'
 import type { CoverState, FilterState, GearcaseState, MutableState, OpeningState } from './state.js'
-import { coverAt, filterAt, gearcaseAt, openingAt, type StepContext } from './stepContext.js'
+import {
+  getCoverState,
+  getFilterState,
+  getGearcaseState,
+  getOpeningState,
+  type StepContext,
+} from './stepContext.js'
 
 type Effect = (context: StepContext) => void
 
@@ -63,15 +69,15 @@ export const EFFECTS = {
     setOpening(context, { position: 'cracked', everCracked: true, faceWiped: false })
     for (const seal of context.opening?.seals ?? [])
       context.state.seals[stateKey(seal.path, context.instance)] = 'used'
-    undoChecks(context)
+    resetChecks(context)
   },
   'plug in by hand': (context) => setOpening(context, { position: 'nipped' }),
   'plug out': (context) => {
     setOpening(context, { position: 'out' })
-    const { state, self, opening, instance } = context
-    if (self === undefined || opening === undefined) return
-    const mark = gearcaseAt(state, self).wheelMark
-    const { outAt } = openingAt(state, opening, instance)
+    const { state, target, opening, instance } = context
+    if (target === undefined || opening === undefined) return
+    const mark = getGearcaseState(state, target).wheelMark
+    const { outAt } = getOpeningState(state, opening, instance)
     if (mark !== 'not known' && !outAt.includes(mark)) outAt.push(mark)
   },
   'pan in place': (context) => setGearcase(context, { panPlaced: true }),
@@ -84,24 +90,24 @@ export const EFFECTS = {
     setCover(context, { position: 'off', wasRemoved: true, faceWiped: false, cured: false })
     const { state, cover, instance } = context
     if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
-    undoChecks(context)
+    resetChecks(context)
   },
   'filter off': (context) => {
-    const untouched = { wasRemoved: true, inspected: false, cleaned: false, faceWiped: false }
-    setFilter(context, { position: 'off', ...untouched })
+    const removedState = { wasRemoved: true, inspected: false, cleaned: false, faceWiped: false }
+    setFilter(context, { position: 'off', ...removedState })
     for (const seal of context.filter?.seals ?? [])
       context.state.seals[stateKey(seal.path, context.instance)] = 'used'
-    undoChecks(context)
+    resetChecks(context)
   },
   'filter inspected': (context) => setFilter(context, { inspected: true }),
   'filter clean': (context) => setFilter(context, { cleaned: true }),
   'filter on': (context) => {
     setFilter(context, { position: context.filter?.filter.held.kind === 'screwed' ? 'in' : 'tight' })
-    undoChecks(context)
+    resetChecks(context)
   },
   'filter tight': (context) => {
     setFilter(context, { position: 'tight' })
-    undoChecks(context)
+    resetChecks(context)
   },
   'old oil inspected': (context) => setGearcase(context, { oilSeen: true }),
   'magnet inspected': (context) => setPart(context, { magnetSeen: true }),
@@ -114,20 +120,20 @@ export const EFFECTS = {
   'plug in with its seal': (context) => setOpening(context, { position: 'in' }),
   'plug tight': (context) => {
     setOpening(context, { position: 'tight' })
-    undoChecks(context)
+    resetChecks(context)
   },
   'cover on': (context) => setCover(context, { position: 'in' }),
   'cover tight': (context) => {
     setCover(context, { position: 'tight' })
-    undoChecks(context)
+    resetChecks(context)
   },
   'sealant cured': (context) => setCover(context, { cured: true }),
   'refill measured': (context) => setOwner(context, { measured: true }),
   'additive in': (context) => setOwner(context, { additiveIn: true }),
   'new oil in': (context) => {
     const { state, layout, owner } = context
-    for (const one of owner === undefined ? [] : findSharers(layout, owner))
-      gearcaseAt(state, one).oil = 'new'
+    for (const one of owner === undefined ? [] : listOilSharers(layout, owner))
+      getGearcaseState(state, one).oil = 'new'
     setOwner(context, {
       measured: false,
       hoseEmpty: false,
@@ -136,22 +142,22 @@ export const EFFECTS = {
       ranSinceFill: false,
       levelCheckedSinceRun: false,
     })
-    undoChecks(context)
+    resetChecks(context)
   },
   'hose empty': (context) => setOwner(context, { hoseEmpty: true }),
   'level checked': (context) => {
     const { state, owner } = context
-    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(state, owner).ranSinceFill
+    const levelCheckedSinceRun = owner !== undefined && getGearcaseState(state, owner).ranSinceFill
     setOwner(context, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
   },
   'level topped up': (context) => setOwner(context, { toppedUp: true }),
   'oil settled': ({ state }) => set(state, { settled: true }),
   'leaks checked': (context) => {
     // A record that says tight before anyone has looked is no record.
-    const isFirstLook = listGearcases(context).some(
+    const isFirstCheck = listGearcases(context).some(
       (one) => !one.leaksChecked || (one.ranSinceFill && !one.leaksCheckedSinceRun),
     )
-    if (isFirstLook) context.state.recorded = false
+    if (isFirstCheck) context.state.recorded = false
     setGearcases(context, { leaksChecked: true, leaksCheckedSinceRun: true })
   },
   'waited for leaks': (context) => setGearcases(context, { waitedForLeaks: true }),
@@ -171,15 +177,15 @@ function set<T extends object>(state: T, changes: Partial<T>): void {
 }
 
 function setOpening({ state, opening, instance }: StepContext, changes: Partial<OpeningState>): void {
-  if (opening !== undefined) Object.assign(openingAt(state, opening, instance), changes)
+  if (opening !== undefined) Object.assign(getOpeningState(state, opening, instance), changes)
 }
 
 function setCover({ state, cover, instance }: StepContext, changes: Partial<CoverState>): void {
-  if (cover !== undefined) Object.assign(coverAt(state, cover, instance), changes)
+  if (cover !== undefined) Object.assign(getCoverState(state, cover, instance), changes)
 }
 
 function setFilter({ state, filter, instance }: StepContext, changes: Partial<FilterState>): void {
-  if (filter !== undefined) Object.assign(filterAt(state, filter, instance), changes)
+  if (filter !== undefined) Object.assign(getFilterState(state, filter, instance), changes)
 }
 
 /** Changes the opening, cover or filter of the step. */
@@ -189,12 +195,12 @@ function setPart(context: StepContext, changes: Partial<Omit<FilterState, 'posit
   setFilter(context, changes)
 }
 
-function setGearcase({ state, self }: StepContext, changes: Partial<GearcaseState>): void {
-  if (self !== undefined) Object.assign(gearcaseAt(state, self), changes)
+function setGearcase({ state, target }: StepContext, changes: Partial<GearcaseState>): void {
+  if (target !== undefined) Object.assign(getGearcaseState(state, target), changes)
 }
 
 function setOwner({ state, owner }: StepContext, changes: Partial<GearcaseState>): void {
-  if (owner !== undefined) Object.assign(gearcaseAt(state, owner), changes)
+  if (owner !== undefined) Object.assign(getGearcaseState(state, owner), changes)
 }
 
 /** Changes the gearcase of the step, or all if it has none. */
@@ -202,8 +208,8 @@ function setGearcases(context: StepContext, changes: Partial<GearcaseState>): vo
   for (const one of listGearcases(context)) Object.assign(one, changes)
 }
 
-function listGearcases({ state, self }: StepContext): readonly MutableState['gearcases'][string][] {
-  return self === undefined ? Object.values(state.gearcases) : [gearcaseAt(state, self)]
+function listGearcases({ state, target }: StepContext): readonly MutableState['gearcases'][string][] {
+  return target === undefined ? Object.values(state.gearcases) : [getGearcaseState(state, target)]
 }
 
 function setSeal({ state, seal, instance }: StepContext, to: MutableState['seals'][string]): void {
@@ -215,7 +221,7 @@ function setShield({ state, shield }: StepContext, to: 'on' | 'off'): void {
 }
 
 /** Work on a gearcase makes an earlier leak check and record invalid. */
-function undoChecks(context: StepContext): void {
+function resetChecks(context: StepContext): void {
   setGearcase(context, { leaksChecked: false, wipedDown: false })
   context.state.recorded = false
 }

@@ -1,7 +1,7 @@
 import { applyPatch, type Cure } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { findTroubles } from './findTroubles.js'
-import { REFERENCES } from './rankHarm.js'
+import { REFERENCE_CODES } from './rankHarm.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** Corrects ids, figures and instances of steps where only one answer is possible. */
@@ -17,7 +17,7 @@ export function fillReferences(
     const cures = new Map<string, Cure>()
     for (const { finding } of findTroubles(sheet, context, current).troubles) {
       const [only, ...others] = finding.cures ?? []
-      if (only !== undefined && others.length === 0 && REFERENCES.includes(finding.code))
+      if (only !== undefined && others.length === 0 && REFERENCE_CODES.includes(finding.code))
         cures.set(JSON.stringify(only), only)
     }
     if (cures.size === 0) return { procedure: current, applied }

@@ -1,6 +1,6 @@
 import { type Reason, readPointer, splitPointer } from '../base/index.js'
 import type { Gearcase, Opening, SpecSheet, Step } from '../spec/index.js'
-import { HAZARD, type HazardCode, type ShieldCode } from './actionRow.js'
+import { HAZARDS, type HazardCode, type ShieldCode } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 import { procedureReason } from './codes.js'
 
@@ -14,14 +14,14 @@ export function findCautions(
   isOilHot = false,
 ): readonly Reason<HazardCode | ShieldCode>[] {
   const openings = listOpenings(sheet, step)
-  const fits: Partial<Record<HazardCode, boolean>> = {
+  const appliesByCode: Partial<Record<HazardCode, boolean>> = {
     'procedure/caution-weeping-washer': openings.some(hasWasher),
     'procedure/caution-weeping-taper': openings.some((opening) => opening.tightening.kind === 'turns'),
   }
   const hazards = ACTIONS[step.do].hazards
-    .filter((hazard) => fits[hazard.code] ?? true)
+    .filter((hazard) => appliesByCode[hazard.code] ?? true)
     .map(({ code, signal }) =>
-      procedureReason(code, { signal: isOilHot && code === HAZARD.hotOil.code ? 'warning' : signal }),
+      procedureReason(code, { signal: isOilHot && code === HAZARDS.hotOil.code ? 'warning' : signal }),
     )
   if (step.do !== 'clean around') return hazards
   return [

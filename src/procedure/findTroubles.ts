@@ -3,11 +3,11 @@ import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
 import { type AtPart, procedureFinding } from './codes.js'
 import { findUndone, type UndoneWork } from './findUndone.js'
-import { nameInstance, namePart } from './layout.js'
+import { readInstanceName, readPartNames } from './layout.js'
 import { severityOf } from './needs.js'
-import type { TroubleCounter } from './runKnownStep.js'
+import type { TroubleCounter } from './runCachedStep.js'
 import { runStep } from './runStep.js'
-import { initialState, type ProcedureState } from './state.js'
+import { makeInitialState, type ProcedureState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** A finding about the steps, with its place, from which a cure is looked for. */
@@ -17,7 +17,7 @@ export interface Trouble extends UndoneWork {
 }
 
 /**
- * Runs the steps and reports every trouble without cures. `onStep` gets the state after each step; `known` steps without
+ * Runs the steps and reports every trouble without cures. `onStep` gets the state after each step; steps without
  * mistakes are not checked again.
  */
 export function findTroubles(
@@ -25,26 +25,26 @@ export function findTroubles(
   context: ProcedureContext,
   procedure: ProcedureDocument,
   onStep?: (state: ProcedureState) => void,
-  known?: TroubleCounter['known'],
+  stepChecks?: TroubleCounter['stepChecks'],
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
-  const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
-  const state = initialState(context.layout)
+  const sheetDocument = { kind: 'spec-sheet', id: sheet.id } as const
+  const state = makeInitialState(context.layout)
   const troubles: Trouble[] = []
   const ids = new Set<string>()
   for (const [place, step] of procedure.steps.entries()) {
     if (ids.has(step.id))
       troubles.push({ finding: reportDuplicate(procedure, place, step, document), place, remedy: [] })
     ids.add(step.id)
-    const isRight = known?.get(step)?.mistakes === 0
-    const { findings, canRun } = isRight
+    const isKnownCorrect = stepChecks?.get(step)?.mistakes === 0
+    const { findings, canRun } = isKnownCorrect
       ? { findings: [], canRun: true }
       : checkStep(sheet, context, { step, place, document })
     troubles.push(...findings.map((finding) => ({ finding, place, remedy: [] })))
     for (const { name, remedy } of canRun ? runStep(context, state, step) : []) {
       const path = joinPointer(['steps', place])
-      const params = nameStep(context, step)
-      const related = step.on === undefined ? {} : { related: [{ document: onSheet, path: step.on }] }
+      const params = readStepNames(context, step)
+      const related = step.on === undefined ? {} : { related: [{ document: sheetDocument, path: step.on }] }
       const severity = severityOf(name)
       const finding = procedureFinding(`procedure/${name}`, severity, document, path, params, related)
       troubles.push({ finding, place, remedy })
@@ -57,14 +57,14 @@ export function findTroubles(
 }
 
 /** The names of the step and its part, as params. */
-function nameStep({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
+function readStepNames({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
   const part = on === undefined ? undefined : layout.parts.get(on)
   const instance = at?.instance
-  const named =
+  const instanceNames =
     part !== undefined && 'gearcase' in part
-      ? nameInstance(part.gearcase, instance)
+      ? readInstanceName(part.gearcase, instance)
       : dropUndefined({ instance })
-  return { step: asText(id), ...namePart(part), ...named }
+  return { step: asText(id), ...readPartNames(part), ...instanceNames }
 }
 
 function reportDuplicate(
@@ -74,11 +74,11 @@ function reportDuplicate(
   document: DocumentReference,
 ): Trouble['finding'] {
   const used = new Set(steps.map((step) => step.id))
-  const stem = asText(id).slice(0, 58)
+  const baseId = asText(id).slice(0, 58)
   let count = 2
-  while (used.has(`${stem}-${count}`)) count += 1
+  while (used.has(`${baseId}-${count}`)) count += 1
   const path = joinPointer(['steps', place, 'id'])
-  const cures = [{ op: 'replace', path, value: `${stem}-${count}` } as const]
+  const cures = [{ op: 'replace', path, value: `${baseId}-${count}` } as const]
   const params = { step: asText(id) }
   return procedureFinding('procedure/duplicate-step-id', 'error', document, path, params, { cures })
 }

@@ -1,15 +1,15 @@
 import type { DocumentReference, Finding, Severity } from '../base/index.js'
-import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
-import { type GearcaseInstance, nameInstance, namePart } from './layout.js'
+import { type AtPart, type CodeWithParams, type ProcedureCodes, procedureFinding } from './codes.js'
+import { type GearcaseInstance, readInstanceName, readPartNames } from './layout.js'
 import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
-import { isLevelJudged, type OilJob } from './oilJob.js'
+import { includesLevelCheck, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 import {
   draftAt,
-  draftDrain,
-  filterAt,
-  gearcaseAt,
-  openingAt,
+  draftDraining,
+  getFilterState,
+  getGearcaseState,
+  getOpeningState,
   type ProcedureContext,
   type StepDraft,
 } from './stepContext.js'
@@ -30,17 +30,17 @@ export function findUndone(
   const { layout, jobs } = context
   const undone: UndoneWork[] = []
   const add = (
-    code: CodeWith<AtPart>,
+    code: CodeWithParams<AtPart>,
     remedy: readonly StepDraft[],
     params: AtPart = {},
     severity: Severity = 'error',
   ): void => {
     undone.push({ finding: procedureFinding(code, severity, document, '/steps', params), remedy })
   }
-  const addDraft = (code: CodeWith<AtPart>, draft: StepDraft, severity?: Severity): void => {
+  const addDraft = (code: CodeWithParams<AtPart>, draft: StepDraft, severity?: Severity): void => {
     const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
     const instance = draft.at?.instance
-    add(code, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) }, severity)
+    add(code, [draft], { ...readPartNames(part), ...(instance === undefined ? {} : { instance }) }, severity)
   }
   for (const job of jobs) {
     const missing = findMissingOilSteps(job, state)
@@ -48,7 +48,7 @@ export function findUndone(
     const { gearcase, instance } = job.owner
     add(missing.code, missing.remedy, {
       gearcase: gearcase.gearcase.name,
-      ...nameInstance(gearcase, instance),
+      ...readInstanceName(gearcase, instance),
     })
   }
   const instances = layout.instances
@@ -67,27 +67,28 @@ export function findUndone(
 
 /** The first steps that are missing for one oil space. */
 function findMissingOilSteps(
-  { owner, task, emptied }: OilJob,
+  { owner, task, emptiedInstances }: OilJob,
   state: MutableState,
-): { readonly code: CodeWith<AtPart>; readonly remedy: readonly StepDraft[] } | undefined {
+): { readonly code: CodeWithParams<AtPart>; readonly remedy: readonly StepDraft[] } | undefined {
   const { gearcase, instance } = owner
-  const ownerState = gearcaseAt(state, owner)
+  const ownerState = getGearcaseState(state, owner)
   if (task === 'change') {
-    const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
-    if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
-    const closedDrains = emptied.flatMap((one) => listClosedDrains(one, state))
+    const undrained = emptiedInstances.filter((one) => getGearcaseState(state, one).oil === 'old')
+    if (undrained.length > 0)
+      return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDraining) }
+    const closedDrains = emptiedInstances.flatMap((one) => listClosedDrains(one, state))
     if (closedDrains.length > 0) return { code: 'procedure/drain-left-closed', remedy: closedDrains }
-    const unchangedFilters = emptied.flatMap((one) => listUnchangedFilters(one, state))
+    const unchangedFilters = emptiedInstances.flatMap((one) => listUnchangedFilters(one, state))
     if (unchangedFilters.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchangedFilters }
-    const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
-    if (ownerState.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
+    const pourSteps = draftAt('pour the oil', gearcase.fillOpening, instance)
+    if (ownerState.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pourSteps }
   }
-  if (!isLevelJudged(gearcase, task)) return undefined
-  const check = draftAt('check the level', gearcase.levelOpening, instance)
-  if (!ownerState.levelChecked) return { code: 'procedure/level-not-checked', remedy: check }
+  if (!includesLevelCheck(gearcase, task)) return undefined
+  const levelSteps = draftAt('check the level', gearcase.levelOpening, instance)
+  if (!ownerState.levelChecked) return { code: 'procedure/level-not-checked', remedy: levelSteps }
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
   if (!ownerState.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
-  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
+  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: levelSteps }
 }
 
 /** Filters that should have been changed or cleaned and were not removed. */
@@ -96,7 +97,7 @@ function listUnchangedFilters(
   state: MutableState,
 ): readonly StepDraft[] {
   return gearcase.filters
-    .filter((one) => one.applies === 'yes' && !filterAt(state, one, instance).wasRemoved)
+    .filter((one) => one.applies === 'yes' && !getFilterState(state, one, instance).wasRemoved)
     .flatMap((one) => draftAt('take off filter', one, instance))
 }
 
@@ -108,6 +109,6 @@ function listClosedDrains(
   const way = gearcase.emptying
   if (way?.kind !== 'drain plug') return []
   return way.also
-    .filter((one) => one.applies === 'yes' && !openingAt(state, one, instance).everCracked)
+    .filter((one) => one.applies === 'yes' && !getOpeningState(state, one, instance).everCracked)
     .flatMap((one) => draftAt('let drain', one, instance))
 }

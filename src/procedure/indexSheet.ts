@@ -29,7 +29,7 @@ import {
 /** Looks up the parts of one machine on its sheet, to build and check procedures. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   const findings: Finding<ProcedureCodes>[] = []
-  const judge = (path: JsonPointer, name: string): Applicability => {
+  const judgeApplicability = (path: JsonPointer, name: string): Applicability => {
     const judged = judgePart(sheet, identity, path)
     if (judged.verdict === 'cannot tell') {
       const params = { part: name, missing: [...judged.missing] }
@@ -41,15 +41,15 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   const shields = new Map<Id, ShieldLayout>()
   for (const [id, shield] of Object.entries(sheet.shields ?? {})) {
     const path = joinPointer(['shields', id])
-    shields.set(id, { id, path, shield, applies: judge(path, shield.name) })
+    shields.set(id, { id, path, shield, applies: judgeApplicability(path, shield.name) })
   }
   const gearcases = new Map(
     Object.entries(sheet.gearcases).map(([id, gearcase]) => {
-      return [id, indexGearcase(sheet, identity, id, gearcase, judge)]
+      return [id, indexGearcase(sheet, identity, id, gearcase, judgeApplicability)]
     }),
   )
   const supports = Object.entries(sheet.machine.supports)
-  const parts = nameParts(sheet, gearcases, shields)
+  const parts = indexParts(sheet, gearcases, shields)
   const instances = [...gearcases.values()].flatMap((gearcase) =>
     gearcase.instances.map((instance) => ({ gearcase, instance })),
   )
@@ -59,7 +59,7 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
     gearcases,
     shields,
     instances,
-    sharers: instances.filter(({ gearcase }) => gearcase.owner !== gearcase.id),
+    oilSharers: instances.filter(({ gearcase }) => gearcase.owner !== gearcase.id),
     securedItems: [...parts.values()].filter((part) => part.kind === 'secured item'),
     parts,
     findings,
@@ -71,19 +71,19 @@ function indexGearcase(
   identity: Identity,
   id: Id,
   gearcase: Gearcase,
-  judge: (path: JsonPointer, name: string) => Applicability,
+  judgeApplicability: (path: JsonPointer, name: string) => Applicability,
 ): GearcaseLayout {
   const path = joinPointer(['gearcases', id])
-  const applies = judge(path, gearcase.name)
+  const applies = judgeApplicability(path, gearcase.name)
   const openings = Object.entries(gearcase.openings).map(([openingId, opening]): OpeningLayout => {
     const at = `${path}${joinPointer(['openings', openingId])}`
     const seals = opening.seals.map((_seal, place) => indexSeal(sheet, identity, `${at}/seals/${place}`))
-    return { id: openingId, path: at, opening, applies: judge(at, opening.name), seals }
+    return { id: openingId, path: at, opening, applies: judgeApplicability(at, opening.name), seals }
   })
   const covers = Object.entries(gearcase.covers ?? {}).map(([coverId, cover]): CoverLayout => {
     const at = `${path}${joinPointer(['covers', coverId])}`
     const seal = indexSeal(sheet, identity, `${at}/seal`)
-    return { id: coverId, path: at, cover, applies: judge(at, cover.name), seal }
+    return { id: coverId, path: at, cover, applies: judgeApplicability(at, cover.name), seal }
   })
   const filters = Object.entries(gearcase.filters ?? {}).map(([filterId, filter]): FilterLayout => {
     const at = `${path}${joinPointer(['filters', filterId])}`
@@ -92,7 +92,7 @@ function indexGearcase(
       id: filterId,
       path: at,
       filter,
-      applies: judge(at, filter.name),
+      applies: judgeApplicability(at, filter.name),
       seals: filter.seals.map((_seal, place) => indexSeal(sheet, identity, `${at}/seals/${place}`)),
       behind:
         held.kind === 'behind opening'
@@ -106,14 +106,14 @@ function indexGearcase(
   const fill = space.kind === 'own' ? space.fill : undefined
   const namedSupports = access.kind === 'raised' ? access.supports : []
   const supports = namedSupports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
-  const areOnOtherAxle = isLiftedElsewhere(sheet, gearcase, supports)
+  const areSupportsOnOtherAxle = liftOnlyOtherAxles(sheet, gearcase, supports)
   const { method } = fill ?? {}
-  const filledAt = method && 'opening' in method ? method.opening : undefined
-  const ways = chooseWays(gearcase.emptying, openings, covers)
+  const namedOpening = method && 'opening' in method ? method.opening : undefined
+  const emptyingWays = chooseEmptyingWays(gearcase.emptying, openings, covers)
   const possibleOpenings = openings.filter((one) => one.applies !== 'no')
   const fillOpenings = possibleOpenings.filter((one) => servesAs(one, 'fill'))
-  const fillOpening = fillOpenings.find((one) => one.id === filledAt) ?? fillOpenings[0]
-  const judgedAt = method?.kind === 'by quantity' ? undefined : filledAt
+  const fillOpening = fillOpenings.find((one) => one.id === namedOpening) ?? fillOpenings[0]
+  const levelOpeningId = method?.kind === 'by quantity' ? undefined : namedOpening
   return dropUndefined({
     id,
     path,
@@ -127,16 +127,16 @@ function indexGearcase(
     filters,
     fillOpenings,
     fillOpening,
-    possibleFillOpenings: chooseFills(fillOpening, fillOpenings),
+    possibleFillOpenings: chooseFillOpenings(fillOpening, fillOpenings),
     levelOpening: possibleOpenings.find((one) =>
-      judgedAt === undefined ? servesAs(one, 'level') : one.id === judgedAt,
+      levelOpeningId === undefined ? servesAs(one, 'level') : one.id === levelOpeningId,
     ),
-    emptying: ways[0],
-    ways,
+    emptying: emptyingWays[0],
+    emptyingWays,
     ...(fill === undefined ? NO_ADDITIVE : readAdditive(sheet, identity, path)),
-    settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
-    supports: areOnOtherAxle ? [] : supports,
-    isLiftedElsewhere: areOnOtherAxle,
+    hasSettlingTime: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
+    supports: areSupportsOnOtherAxle ? [] : supports,
+    areSupportsOnOtherAxle,
     shields: (gearcase.shields ?? []).filter((one) => sheet.shields?.[one]?.reachedThrough !== true),
   })
 }
@@ -145,14 +145,14 @@ function indexGearcase(
  * Whether these supports lift only other axles, so that the wheels of this gearcase would stay on the ground. Reported as
  * `spec/support-on-another-axle` in a sheet, and as `procedure/supports-on-another-axle` in a procedure.
  */
-function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
+function liftOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
   const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
   const axles = supports.map((support) => machine.supports[support]?.axle)
   return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
 }
 
 /** The fill opening and, if it is uncertain, those that other variants have instead. */
-function chooseFills(
+function chooseFillOpenings(
   fill: OpeningLayout | undefined,
   fillOpenings: readonly OpeningLayout[],
 ): readonly OpeningLayout[] {
@@ -181,27 +181,31 @@ function chooseFills(
  * which applies. With a drain plug, all further drain plugs are opened too, since each lets out oil that the others do
  * not. Common practice, no source.
  */
-function chooseWays(
+function chooseEmptyingWays(
   emptying: Gearcase['emptying'],
   openings: readonly OpeningLayout[],
   covers: readonly CoverLayout[],
 ): readonly EmptyingLayout[] {
-  const ways: EmptyingLayout[] = []
-  const find = <P extends OpeningLayout | CoverLayout>(parts: readonly P[], id: Id): P | undefined =>
+  const emptyingWays: EmptyingLayout[] = []
+  const findPart = <P extends OpeningLayout | CoverLayout>(parts: readonly P[], id: Id): P | undefined =>
     parts.find((one) => one.id === id && one.applies !== 'no')
   for (const [place, way] of emptying.entries()) {
     if (way.kind === 'cover') {
-      const cover = find(covers, way.cover)
-      if (cover !== undefined) ways.push({ kind: 'cover', cover })
+      const cover = findPart(covers, way.cover)
+      if (cover !== undefined) emptyingWays.push({ kind: 'cover', cover })
     } else {
-      const opening = find(openings, way.opening)
+      const opening = findPart(openings, way.opening)
       const also = way.kind === 'drain plug' ? (way.also ?? []) : []
       if (opening !== undefined)
-        ways.push({ kind: way.kind, opening, also: also.flatMap((id) => find(openings, id) ?? []) })
+        emptyingWays.push({
+          kind: way.kind,
+          opening,
+          also: also.flatMap((id) => findPart(openings, id) ?? []),
+        })
     }
-    const lastWay = ways.at(-1)
+    const lastWay = emptyingWays.at(-1)
     if (lastWay === undefined || partOf(lastWay).applies !== 'yes') continue
-    if (lastWay.kind !== 'drain plug') return ways
+    if (lastWay.kind !== 'drain plug') return emptyingWays
     const furtherDrains = emptying
       .slice(place + 1)
       .flatMap((one) => (one.kind === 'drain plug' ? one.opening : []))
@@ -210,20 +214,20 @@ function chooseWays(
     )
     const alsoOpened = new Set([...lastWay.also, ...also])
     alsoOpened.delete(lastWay.opening)
-    return [...ways.slice(0, -1), { ...lastWay, also: [...alsoOpened] }]
+    return [...emptyingWays.slice(0, -1), { ...lastWay, also: [...alsoOpened] }]
   }
-  return ways
+  return emptyingWays
 }
 
 function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
   const candidates = listCandidates(resolveLeaf(sheet, identity, 'seal', path))
-  if (candidates === undefined) return { path, treatment: 'inspect', cures: false }
+  if (candidates === undefined) return { path, treatment: 'inspect', mustCure: false }
   const [treatment, ...others] = new Set(candidates.map(chooseTreatment))
   return {
     path,
     // If it is not known which seal this machine has, renew it.
     treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
-    cures: candidates.some((seal) => seal.kind === 'liquid gasket'),
+    mustCure: candidates.some((seal) => seal.kind === 'liquid gasket'),
   }
 }
 
@@ -265,7 +269,7 @@ function readAdditive(
   }
 }
 
-function nameParts(
+function indexParts(
   sheet: SpecSheet,
   gearcases: ReadonlyMap<Id, GearcaseLayout>,
   shields: ReadonlyMap<Id, ShieldLayout>,

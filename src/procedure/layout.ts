@@ -22,7 +22,7 @@ export interface SealLayout {
   readonly path: JsonPointer
   readonly treatment: SealTreatment
   /** Whether it is a liquid gasket that must cure before it meets oil. */
-  readonly cures: boolean
+  readonly mustCure: boolean
 }
 
 interface PartLayout {
@@ -81,15 +81,15 @@ export interface GearcaseLayout extends PartLayout {
   /** The first of `ways`. */
   readonly emptying?: EmptyingLayout
   /** Several ways if it is unknown which of them this machine has. */
-  readonly ways: readonly EmptyingLayout[]
+  readonly emptyingWays: readonly EmptyingLayout[]
   readonly additive: 'always' | 'for some oils' | 'never'
   /** Whether the manual adds the additive after the oil. */
   readonly oilFirst: boolean
   /** Whether the manual requires a wait between stopping and the level check. */
-  readonly settles: boolean
+  readonly hasSettlingTime: boolean
   readonly supports: readonly Id[]
   /** Whether its supports lift only other axles, so that none of them may be used. */
-  readonly isLiftedElsewhere: boolean
+  readonly areSupportsOnOtherAxle: boolean
   /** Those that come off. */
   readonly shields: readonly Id[]
 }
@@ -98,7 +98,7 @@ export interface ShieldLayout extends PartLayout {
   readonly shield: Shield
 }
 
-interface OfGearcase<Kind extends string> {
+interface PartOfGearcase<Kind extends string> {
   readonly kind: Kind
   readonly gearcase: GearcaseLayout
 }
@@ -114,13 +114,13 @@ export type Part =
   | { readonly kind: 'support' | 'axle'; readonly id: Id }
   | SecuredItemPart
   | { readonly kind: 'shield'; readonly shield: ShieldLayout }
-  | OfGearcase<'gearcase'>
-  | (OfGearcase<'opening'> & { readonly opening: OpeningLayout })
-  | (OfGearcase<'cover'> & { readonly cover: CoverLayout })
-  | (OfGearcase<'filter'> & { readonly filter: FilterLayout })
-  | (OfGearcase<'seal'> & { readonly opening: OpeningLayout; readonly seal: SealLayout })
-  | (OfGearcase<'cover seal'> & { readonly cover: CoverLayout; readonly seal: SealLayout })
-  | (OfGearcase<'filter seal'> & { readonly filter: FilterLayout; readonly seal: SealLayout })
+  | PartOfGearcase<'gearcase'>
+  | (PartOfGearcase<'opening'> & { readonly opening: OpeningLayout })
+  | (PartOfGearcase<'cover'> & { readonly cover: CoverLayout })
+  | (PartOfGearcase<'filter'> & { readonly filter: FilterLayout })
+  | (PartOfGearcase<'seal'> & { readonly opening: OpeningLayout; readonly seal: SealLayout })
+  | (PartOfGearcase<'cover seal'> & { readonly cover: CoverLayout; readonly seal: SealLayout })
+  | (PartOfGearcase<'filter seal'> & { readonly filter: FilterLayout; readonly seal: SealLayout })
 
 /** The parts of one machine on its sheet, by the pointers that steps use. */
 export interface IndexedSheet {
@@ -131,7 +131,7 @@ export interface IndexedSheet {
   /** Every instance of every gearcase. */
   readonly instances: readonly GearcaseInstance[]
   /** Those whose oil another gearcase owns. */
-  readonly sharers: readonly GearcaseInstance[]
+  readonly oilSharers: readonly GearcaseInstance[]
   readonly securedItems: readonly SecuredItemPart[]
   readonly parts: ReadonlyMap<JsonPointer, Part>
   /** Parts that this machine may or may not have, because a fact is missing. */
@@ -139,7 +139,7 @@ export interface IndexedSheet {
 }
 
 /** The mark of the wheel for this role of the opening, if it turns with a wheel. */
-export function wheelMarkFor(opening: OpeningLayout, role: OpeningRole): WheelMark | undefined {
+export function findWheelMark(opening: OpeningLayout, role: OpeningRole): WheelMark | undefined {
   return opening.opening.uses.find((use) => use.role === role)?.wheelMark
 }
 
@@ -173,8 +173,8 @@ export function findOwner(
 }
 
 /** All gearcases that share this oil, the owner first. */
-export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
-  const others = layout.sharers.filter(
+export function listOilSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
+  const others = layout.oilSharers.filter(
     ({ gearcase, instance }) =>
       gearcase.owner === owner.gearcase.id &&
       findOwner(layout, gearcase, instance).instance === owner.instance,
@@ -183,7 +183,7 @@ export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): read
 }
 
 /** The names of a part on the sheet. */
-export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
+export function readPartNames(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
   if (part?.kind === 'shield') return { part: part.shield.shield.name }
   if (part?.kind === 'secured item') return { part: part.item.item }
   if (part === undefined || !('gearcase' in part)) return {}
@@ -195,7 +195,7 @@ export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcas
 }
 
 /** The name of an instance on the sheet. */
-export function nameInstance(
+export function readInstanceName(
   { gearcase }: GearcaseLayout,
   instance: Id | undefined,
 ): Pick<AtPart, 'instance'> {

@@ -62,24 +62,26 @@ export function listJobs(
       const params = { gearcase: gearcase?.gearcase.name ?? sampled, service: service.name }
       findings.push(procedureFinding('procedure/sample-not-possible', 'warning', onSheet, at, params))
     }
-    for (const self of listInstances(layout, service.gearcases)) {
-      const owner = findOwner(layout, self.gearcase, self.instance)
-      const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [self, owner]))
+    for (const target of listInstances(layout, service.gearcases)) {
+      const owner = findOwner(layout, target.gearcase, target.instance)
+      const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [target, owner]))
       if (matchingItems?.length === 0) continue
       for (const one of matchingItems ?? []) matchedItems.add(one)
       const job = jobs.get(keyOf(owner)) ?? {
         owner,
         task: 'check',
-        emptied: [owner],
-        sampled: [],
+        emptiedInstances: [owner],
+        sampledInstances: [],
         services: [],
       }
       jobs.set(keyOf(owner), job)
       if (service.task === 'change') job.task = 'change'
       if (!job.services.includes(serviceId)) job.services = [...job.services, serviceId]
-      const isKnown = job.emptied.some((one) => keyOf(one) === keyOf(self))
-      if (!isKnown && self.gearcase.emptying !== undefined) job.emptied = [...job.emptied, self]
-      if (service.task === 'change' && isSampled(service, self)) job.sampled = [...job.sampled, self]
+      const isListed = job.emptiedInstances.some((one) => keyOf(one) === keyOf(target))
+      if (!isListed && target.gearcase.emptying !== undefined)
+        job.emptiedInstances = [...job.emptiedInstances, target]
+      if (service.task === 'change' && takesSample(service, target))
+        job.sampledInstances = [...job.sampledInstances, target]
     }
   }
   for (const [place, one] of (only ?? []).entries()) {
@@ -89,11 +91,11 @@ export function listJobs(
     const path = joinPointer(['only', place])
     findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
   }
-  const emptiedGearcases = [...jobs.values()].flatMap(({ emptied }) =>
-    emptied.map(({ gearcase }) => gearcase),
+  const emptiedGearcases = [...jobs.values()].flatMap(({ emptiedInstances }) =>
+    emptiedInstances.map(({ gearcase }) => gearcase),
   )
-  for (const { path, gearcase, isLiftedElsewhere } of new Set(emptiedGearcases)) {
-    if (!isLiftedElsewhere) continue
+  for (const { path, gearcase, areSupportsOnOtherAxle } of new Set(emptiedGearcases)) {
+    if (!areSupportsOnOtherAxle) continue
     const params = { part: gearcase.name, gearcase: gearcase.name }
     const at = { kind: 'spec-sheet', id: sheet.id } as const
     const code = 'procedure/supports-on-another-axle'
@@ -109,7 +111,7 @@ export function listJobs(
 }
 
 /** Whether the service asks for an oil sample of a gearcase whose oil runs out of a drain plug. */
-const isSampled = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) =>
+const takesSample = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) =>
   samples.includes(gearcase.id) && gearcase.emptying?.kind === 'drain plug'
 
 /** Instances of these gearcases, without gearcases that this machine does not have. */

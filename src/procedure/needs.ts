@@ -3,9 +3,16 @@ import { stateKey } from './layout.js'
 import { CLOSING_NEEDS, listAffectedInstances } from './needs/closing.js'
 import { FILLING_NEEDS, listNotDrained } from './needs/filling.js'
 import { FILTER_NEEDS } from './needs/filters.js'
-import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
+import { listOtherFillOpenings, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
-import { coverAt, filterAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
+import {
+  getCoverState,
+  getFilterState,
+  getGearcaseState,
+  getOpeningState,
+  type Need,
+  type StepContext,
+} from './stepContext.js'
 
 /** The finding of a need has the code `procedure/<name>`. */
 export type NeedName =
@@ -47,20 +54,20 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
   'oil-not-warm': ({ state }) => {
     state.oilWarm = true
   },
-  'sample-not-taken': ({ state, self }) => {
-    if (self !== undefined) gearcaseAt(state, self).sampled = true
+  'sample-not-taken': ({ state, target }) => {
+    if (target !== undefined) getGearcaseState(state, target).sampled = true
   },
   'fill-not-cracked': (context) => {
-    const [fill] = listOtherFills(context)
+    const [fill] = listOtherFillOpenings(context)
     if (fill === undefined) return
-    const part = openingAt(context.state, fill.opening, fill.instance)
+    const part = getOpeningState(context.state, fill.opening, fill.instance)
     part.everCracked = true
     // Count a forgotten fill plug as one mistake, not two.
     if (part.position === 'tight') part.position = 'nipped'
     for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
   },
   'not-drained': (context) => {
-    for (const one of listNotDrained(context)) gearcaseAt(context.state, one).oil = 'out'
+    for (const one of listNotDrained(context)) getGearcaseState(context.state, one).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
   },
   // As if the oil had been poured, and nothing spilt.
@@ -68,21 +75,21 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
     for (const one of Object.values(state.gearcases)) if (one.oil === 'out') one.oil = 'new'
   },
   'not-rechecked': ({ state, owner }) => {
-    if (owner !== undefined) gearcaseAt(state, owner).levelCheckedSinceRun = true
+    if (owner !== undefined) getGearcaseState(state, owner).levelCheckedSinceRun = true
   },
   // Parts that are fitted count as tight from now on; parts that are out are closed by later steps.
   'not-tightened': (context) => {
     for (const { gearcase, instance } of listAffectedInstances(context)) {
       for (const opening of gearcase.openings) {
-        const part = openingAt(context.state, opening, instance)
+        const part = getOpeningState(context.state, opening, instance)
         if (part.position !== 'out') part.position = 'tight'
       }
       for (const cover of gearcase.covers) {
-        const part = coverAt(context.state, cover, instance)
+        const part = getCoverState(context.state, cover, instance)
         if (part.position !== 'off') part.position = 'tight'
       }
       for (const filter of gearcase.filters) {
-        const part = filterAt(context.state, filter, instance)
+        const part = getFilterState(context.state, filter, instance)
         if (part.position !== 'off') part.position = 'tight'
       }
     }

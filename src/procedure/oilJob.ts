@@ -6,9 +6,9 @@ export interface OilJob {
   readonly owner: GearcaseInstance
   readonly task: 'check' | 'change'
   /** The owner first, then gearcases that share its oil and can be emptied. */
-  readonly emptied: readonly GearcaseInstance[]
+  readonly emptiedInstances: readonly GearcaseInstance[]
   /** Those of `emptied` of which an oil sample is taken. */
-  readonly sampled: readonly GearcaseInstance[]
+  readonly sampledInstances: readonly GearcaseInstance[]
   readonly services: readonly Id[]
 }
 
@@ -19,7 +19,7 @@ export function findJob(jobs: readonly OilJob[], owner: GearcaseInstance): OilJo
 }
 
 /** Whether this task includes a level check. */
-export function isLevelJudged(owner: GearcaseLayout, task: OilJob['task'] | undefined): boolean {
+export function includesLevelCheck(owner: GearcaseLayout, task: OilJob['task'] | undefined): boolean {
   if (owner.fill === undefined || owner.levelOpening === undefined) return false
   return owner.fill.method.kind !== 'by quantity' || task === 'check'
 }

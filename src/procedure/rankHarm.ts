@@ -1,9 +1,9 @@
 import type { ProcedureCodes } from './codes.js'
 
-type Code = keyof ProcedureCodes
+type ProcedureCode = keyof ProcedureCodes
 
 /** What can hurt a person: the machine moves, falls, runs or turns. */
-const PERSON: readonly Code[] = [
+const PERSON_CODES: readonly ProcedureCode[] = [
   'procedure/engine-running',
   'procedure/not-chocked',
   'procedure/chocks-on-lifted-wheels',
@@ -23,7 +23,7 @@ const PERSON: readonly Code[] = [
 ]
 
 /** What strands or ruins the machine, or lets oil onto the ground. */
-const MACHINE: readonly Code[] = [
+const MACHINE_CODES: readonly ProcedureCode[] = [
   'procedure/no-pan',
   'procedure/lowered-with-drain-open',
   'procedure/fill-not-cracked',
@@ -45,7 +45,7 @@ const MACHINE: readonly Code[] = [
 ]
 
 /** How a step is written: where only one answer is possible, it is filled in. */
-export const REFERENCES: readonly Code[] = [
+export const REFERENCE_CODES: readonly ProcedureCode[] = [
   'procedure/duplicate-step-id',
   'procedure/instance-missing',
   'procedure/unknown-instance',
@@ -55,9 +55,9 @@ export const REFERENCES: readonly Code[] = [
 ]
 
 /** 0: can hurt a person; 1: the machine or the ground; 2: the quality of the work; 3: the record; 4: how a step is written. */
-export function rankHarm(code: Code): number {
-  if (PERSON.includes(code)) return 0
-  if (MACHINE.includes(code)) return 1
-  if (REFERENCES.includes(code)) return 4
+export function rankHarm(code: ProcedureCode): number {
+  if (PERSON_CODES.includes(code)) return 0
+  if (MACHINE_CODES.includes(code)) return 1
+  if (REFERENCE_CODES.includes(code)) return 4
   return code === 'procedure/not-recorded' ? 3 : 2
 }

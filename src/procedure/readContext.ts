@@ -16,12 +16,12 @@ export function readContext(
   const { id, revision } = procedure.sheet
   const context = { layout, jobs, mustNotRun: mustNotRun(procedure.events) }
   if (id === sheet.id && revision === sheet.revision) return { context, findings }
-  const otherSheet = procedureFinding(
+  const otherSheetFinding = procedureFinding(
     'procedure/other-sheet',
     id === sheet.id ? 'warning' : 'error',
     { kind: 'procedure', id: procedure.id },
     '/sheet',
     { named: id, namedRevision: revision, sheet: sheet.id, revision: sheet.revision },
   )
-  return { context, findings: [otherSheet, ...findings] }
+  return { context, findings: [otherSheetFinding, ...findings] }
 }

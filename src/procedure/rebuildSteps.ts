@@ -1,10 +1,10 @@
 import { isSameJson } from '../base/index.js'
 import type { ProcedureDocument, Step } from '../spec/index.js'
-import { nameStep } from './build/writer.js'
+import { makeStepId } from './build/writer.js'
 import { buildProcedure } from './buildProcedure.js'
 import { checkStep } from './checkStep.js'
 import { countTroubles } from './countTroubles.js'
-import type { TroubleCounter } from './runKnownStep.js'
+import type { TroubleCounter } from './runCachedStep.js'
 import { traceSteps } from './traceSteps.js'
 
 /**
@@ -18,30 +18,34 @@ export function rebuildSteps(
 ): readonly Step[] | undefined {
   const built = buildSteps(counter, procedure)
   if (built === undefined) return undefined
-  const own = new Map<string, Step[]>()
+  const ownSteps = new Map<string, Step[]>()
   for (const step of procedure.steps) {
     const key = keyOfStep(step)
-    own.set(key, [...(own.get(key) ?? []), step])
+    ownSteps.set(key, [...(ownSteps.get(key) ?? []), step])
   }
   // First the steps that have their old ids, then the others in order.
-  const sameId = built.map((step) => takeStep(own.get(keyOfStep(step)), ({ id }) => id === step.id))
-  const pairs = built.map(
-    (step, place) => [step, sameId[place] ?? takeStep(own.get(keyOfStep(step)), () => true)] as const,
+  const stepsWithSameId = built.map((step) =>
+    takeStep(ownSteps.get(keyOfStep(step)), ({ id }) => id === step.id),
   )
-  const usedIds = new Set(pairs.flatMap(([, mine]) => mine?.id ?? []))
-  const homes = new Map<Step, Step>()
-  let steps: readonly Step[] = pairs.map(([step, mine]) => {
-    const merged = mine === undefined ? renameStep(step, usedIds) : mergeStep(step, mine)
+  const pairs = built.map(
+    (step, place) =>
+      [step, stepsWithSameId[place] ?? takeStep(ownSteps.get(keyOfStep(step)), () => true)] as const,
+  )
+  const usedIds = new Set(pairs.flatMap(([, ownStep]) => ownStep?.id ?? []))
+  const mergedByOwnStep = new Map<Step, Step>()
+  let steps: readonly Step[] = pairs.map(([step, ownStep]) => {
+    const merged = ownStep === undefined ? renameStep(step, usedIds) : mergeStep(step, ownStep)
     usedIds.add(merged.id)
-    if (mine !== undefined) homes.set(mine, merged)
+    if (ownStep !== undefined) mergedByOwnStep.set(ownStep, merged)
     return merged
   })
   let previous: Step | undefined
   for (const step of procedure.steps) {
-    const kept = homes.get(step)
-    const withStep = kept === undefined ? insertOwnStep(counter, steps, step, previous, usedIds) : undefined
-    if (withStep !== undefined) steps = withStep
-    if (kept !== undefined || withStep !== undefined) previous = kept ?? step
+    const kept = mergedByOwnStep.get(step)
+    const stepsWithOwn =
+      kept === undefined ? insertOwnStep(counter, steps, step, previous, usedIds) : undefined
+    if (stepsWithOwn !== undefined) steps = stepsWithOwn
+    if (kept !== undefined || stepsWithOwn !== undefined) previous = kept ?? step
   }
   return steps
 }
@@ -61,24 +65,24 @@ function keyOfStep({ do: action, on, at }: Step): string {
   return JSON.stringify([action, on, at?.instance])
 }
 
-function takeStep(steps: Step[] = [], isFit: (step: Step) => boolean): Step | undefined {
-  const place = steps.findIndex(isFit)
+function takeStep(steps: Step[] = [], isMatch: (step: Step) => boolean): Step | undefined {
+  const place = steps.findIndex(isMatch)
   return place === -1 ? undefined : steps.splice(place, 1)[0]
 }
 
 function renameStep(step: Step, usedIds: ReadonlySet<string>): Step {
-  return usedIds.has(step.id) ? { ...step, id: nameStep(step, usedIds) } : step
+  return usedIds.has(step.id) ? { ...step, id: makeStepId(step, usedIds) } : step
 }
 
-function mergeStep(built: Step, mine: Step): Step {
-  const { note: _note, ...rest } = built
+function mergeStep(built: Step, ownStep: Step): Step {
+  const { note: _note, ...builtFields } = built
   const merged = {
-    ...rest,
-    id: mine.id,
-    ...((built.values ?? mine.values) && { values: { ...mine.values, ...built.values } }),
-    ...(mine.note !== undefined && { note: mine.note }),
+    ...builtFields,
+    id: ownStep.id,
+    ...((built.values ?? ownStep.values) && { values: { ...ownStep.values, ...built.values } }),
+    ...(ownStep.note !== undefined && { note: ownStep.note }),
   }
-  return isSameJson(merged, mine) ? mine : merged
+  return isSameJson(merged, ownStep) ? ownStep : merged
 }
 
 /** The steps with a step of the writer's own, if there is a place where it causes no finding. */
@@ -93,13 +97,13 @@ function insertOwnStep(
   const written = { step, place: 0, document: { kind: 'procedure' } as const }
   const { canRun, findings } = checkStep(sheet, context, written)
   if (!canRun || findings.length > 0 || usedIds.has(step.id)) return undefined
-  const home = previous === undefined ? 0 : steps.indexOf(previous) + 1
+  const preferredPlace = previous === undefined ? 0 : steps.indexOf(previous) + 1
   const places = [...steps.keys(), steps.length].sort(
-    (one, other) => Math.abs(one - home) - Math.abs(other - home),
+    (one, other) => Math.abs(one - preferredPlace) - Math.abs(other - preferredPlace),
   )
   const trace = traceSteps(counter, steps)
   for (const place of places) {
-    if (counter.effort.left <= 0) return undefined
+    if (counter.budget.left <= 0) return undefined
     const attempt = steps.toSpliced(place, 0, step)
     if (countTroubles(counter, trace, attempt, 0) > 0) continue
     usedIds.add(step.id)

@@ -1,6 +1,6 @@
 import { applyPatch, type Cure, type Finding, isSameJson } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
-import { A_FEW, checkSteps } from './checkSteps.js'
+import { checkSteps, FULL_SEARCH_LIMIT } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
 import { countTroubles } from './countTroubles.js'
 import { diffSteps } from './diffSteps.js'
@@ -9,7 +9,7 @@ import { findTroubles } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
 import { readContext } from './readContext.js'
 import { rebuildSteps } from './rebuildSteps.js'
-import type { TroubleCounter } from './runKnownStep.js'
+import type { TroubleCounter } from './runCachedStep.js'
 import { traceSteps } from './traceSteps.js'
 
 export interface Repair {
@@ -57,29 +57,31 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const known: TroubleCounter['known'] = new Map()
-  const newCounter = (): TroubleCounter => ({ sheet, context, known, effort: { left: MAX_STEPS_RUN } })
+  const stepChecks: TroubleCounter['stepChecks'] = new Map()
+  const makeCounter = (): TroubleCounter => ({ sheet, context, stepChecks, budget: { left: MAX_STEPS_RUN } })
   const before = findTroubles(sheet, context, procedure).troubles.map(({ finding }) => finding)
   const filled = fillReferences(sheet, context, procedure)
   let attempt: RepairAttempt = {
     ...filled,
-    troubles: traceSteps(newCounter(), filled.procedure.steps).total,
+    troubles: traceSteps(makeCounter(), filled.procedure.steps).total,
   }
   let stopped: Repair['stopped'] = 'done'
   while (attempt.troubles > 0) {
     // Each round has its own limit, so that a second repair of the result finds no more than this one.
-    const counter = newCounter()
-    const next = improve(attempt, filled, counter)
+    const counter = makeCounter()
+    const next = findBetterAttempt(attempt, filled, counter)
     if (next.troubles >= attempt.troubles) {
-      stopped = counter.effort.left > 0 ? 'no cure' : 'effort'
+      stopped = counter.budget.left > 0 ? 'no cure' : 'effort'
       break
     }
     if (next.isRebuilt === true) stopped = 'rebuilt'
     attempt = next
   }
-  const open = checkSteps(newCounter(), attempt.procedure)
-  const left = [...findings, ...open].toSorted(byHarm)
-  const fixed = before.filter((one) => !open.some((other) => isSameMistake(one, other))).toSorted(byHarm)
+  const openFindings = checkSteps(makeCounter(), attempt.procedure)
+  const left = [...findings, ...openFindings].toSorted(compareHarm)
+  const fixed = before
+    .filter((one) => !openFindings.some((other) => isSameMistake(one, other)))
+    .toSorted(compareHarm)
   return { procedure: attempt.procedure, applied: attempt.applied, fixed, left, stopped }
 }
 
@@ -90,7 +92,7 @@ interface RepairAttempt {
   readonly isRebuilt?: boolean
 }
 
-function byHarm(one: Finding<ProcedureCodes>, other: Finding<ProcedureCodes>): number {
+function compareHarm(one: Finding<ProcedureCodes>, other: Finding<ProcedureCodes>): number {
   return rankHarm(one.code) - rankHarm(other.code)
 }
 
@@ -100,36 +102,36 @@ function isSameMistake(one: Finding<ProcedureCodes>, other: Finding<ProcedureCod
 }
 
 /** The next better list of steps, or the same if there is none. */
-function improve(
+function findBetterAttempt(
   attempt: RepairAttempt,
   start: Pick<RepairAttempt, 'procedure' | 'applied'>,
   counter: TroubleCounter,
 ): RepairAttempt {
-  const single = listCandidateRepairs(attempt, counter)
-  const complete = single.find((one) => one.troubles === 0)
+  const singleRepairs = listCandidateRepairs(attempt, counter)
+  const complete = singleRepairs.find((one) => one.troubles === 0)
   if (complete !== undefined) return complete
   // In the order of harm: the first that helps.
-  let best = single.find((one) => one.troubles < attempt.troubles) ?? attempt
-  if (attempt.troubles <= A_FEW) {
-    for (const one of single)
-      for (const both of listCandidateRepairs(one, counter)) {
-        if (both.troubles === 0) return both
-        if (both.troubles < best.troubles) best = both
+  let best = singleRepairs.find((one) => one.troubles < attempt.troubles) ?? attempt
+  if (attempt.troubles <= FULL_SEARCH_LIMIT) {
+    for (const one of singleRepairs)
+      for (const pairOfRepairs of listCandidateRepairs(one, counter)) {
+        if (pairOfRepairs.troubles === 0) return pairOfRepairs
+        if (pairOfRepairs.troubles < best.troubles) best = pairOfRepairs
       }
     if (best.troubles < attempt.troubles) return best
   }
-  const rebuilt = rebuild(start, counter)
+  const rebuilt = rebuildAttempt(start, counter)
   return rebuilt !== undefined && rebuilt.troubles < best.troubles ? rebuilt : best
 }
 
-function rebuild(
+function rebuildAttempt(
   { procedure, applied }: Pick<RepairAttempt, 'procedure' | 'applied'>,
   counter: TroubleCounter,
 ): RepairAttempt | undefined {
-  const effort = { left: MAX_STEPS_RUN }
-  const steps = rebuildSteps({ ...counter, effort }, procedure)
+  const budget = { left: MAX_STEPS_RUN }
+  const steps = rebuildSteps({ ...counter, budget }, procedure)
   if (steps === undefined) return undefined
-  counter.effort.left -= steps.length
+  counter.budget.left -= steps.length
   return {
     procedure: { ...procedure, steps: [...steps] },
     applied: [...applied, ...diffSteps(procedure.steps, steps)],
@@ -139,17 +141,17 @@ function rebuild(
 }
 
 /** What each cure of the findings would make of the steps, in the order of harm. */
-function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
-  const trace = traceSteps(counter, from.procedure.steps)
-  const findings = checkSteps(counter, from.procedure, trace).toSorted(byHarm)
+function listCandidateRepairs(attempt: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
+  const trace = traceSteps(counter, attempt.procedure.steps)
+  const findings = checkSteps(counter, attempt.procedure, trace).toSorted(compareHarm)
   const cures = new Map(
     findings.flatMap(({ cures = [] }) => cures.map((cure) => [JSON.stringify(cure), cure] as const)),
   )
   return [...cures.values()].map((cure) => {
-    const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
+    const procedure = applyPatch(attempt.procedure, [cure]) as ProcedureDocument
     return {
       procedure,
-      applied: [...from.applied, cure],
+      applied: [...attempt.applied, cure],
       troubles: countTroubles(counter, trace, procedure.steps),
     }
   })

@@ -3,12 +3,12 @@ import { EFFECTS } from './effects.js'
 import { ASSUMED_CHANGES, NEEDS, type NeedName } from './needs.js'
 import type { MutableState } from './state.js'
 import {
+  addState,
+  findStepParts,
   type ProcedureContext,
-  placeStep,
   type StepContext,
   type StepDraft,
-  type StepPlace,
-  withState,
+  type StepParts,
 } from './stepContext.js'
 
 interface FailedNeed {
@@ -25,17 +25,17 @@ export function runStep(
   context: ProcedureContext,
   state: MutableState,
   step: StepDraft,
-  place: StepPlace = placeStep(context, step),
+  place: StepParts = findStepParts(context, step),
 ): readonly FailedNeed[] {
-  const stepContext = withState(place, state)
+  const stepContext = addState(place, state)
   const failed: FailedNeed[] = []
   for (const name of ACTIONS[step.do].needs) {
     const remedy = NEEDS[name](stepContext)
     if (remedy === true) continue
     failed.push({ name, remedy })
-    const assume = ASSUMED_CHANGES[name]
-    if (assume !== undefined) assume(stepContext)
-    else for (const draft of remedy) applyEffects(withState(placeStep(context, draft), state))
+    const assumeChange = ASSUMED_CHANGES[name]
+    if (assumeChange !== undefined) assumeChange(stepContext)
+    else for (const draft of remedy) applyEffects(addState(findStepParts(context, draft), state))
   }
   applyEffects(stepContext)
   return failed

@@ -6,8 +6,8 @@ type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
 
 type Flags<T> = { readonly [Name in keyof T]: boolean }
 
-const PART = { areaClean: false, faceWiped: false, magnetSeen: false, magnetClean: false }
-type PartState = Flags<typeof PART>
+const INITIAL_PART = { areaClean: false, faceWiped: false, magnetSeen: false, magnetClean: false }
+type PartState = Flags<typeof INITIAL_PART>
 
 export interface OpeningState extends PartState {
   readonly position: PlugPosition
@@ -33,7 +33,7 @@ export interface FilterState extends PartState {
 /** `used`: its part was opened since the seal was fitted; `off`: the old seal was removed. */
 type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 
-const GEARCASE = {
+const INITIAL_GEARCASE = {
   oil: 'old',
   panPlaced: false,
   sampled: false,
@@ -54,7 +54,7 @@ const GEARCASE = {
   waitedForLeaks: false,
 } as const
 
-export interface GearcaseState extends Flags<Omit<typeof GEARCASE, 'oil' | 'wheelMark'>> {
+export interface GearcaseState extends Flags<Omit<typeof INITIAL_GEARCASE, 'oil' | 'wheelMark'>> {
   readonly oil: 'old' | 'out' | 'new'
   readonly wheelMark: WheelMark | 'not known'
 }
@@ -100,7 +100,7 @@ type Writable<T> = T extends readonly (infer Item)[]
 export type MutableState = Writable<ProcedureState>
 
 /** The state of the machine on arrival: nothing is known to be safe, every plug is tight, the oil is old. */
-export function initialState(layout: IndexedSheet): MutableState {
+export function makeInitialState(layout: IndexedSheet): MutableState {
   const state: MutableState = {
     variantFound: false,
     manualRead: false,
@@ -124,14 +124,19 @@ export function initialState(layout: IndexedSheet): MutableState {
   }
   for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
   for (const { gearcase, instance } of layout.instances) {
-    state.gearcases[stateKey(gearcase.path, instance)] = { ...GEARCASE }
+    state.gearcases[stateKey(gearcase.path, instance)] = { ...INITIAL_GEARCASE }
     for (const { path, seals } of gearcase.openings) {
       const key = stateKey(path, instance)
-      state.openings[key] = { position: 'tight', everCracked: false, ...PART, outAt: [] }
+      state.openings[key] = { position: 'tight', everCracked: false, ...INITIAL_PART, outAt: [] }
       for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seal } of gearcase.covers) {
-      state.covers[stateKey(path, instance)] = { position: 'tight', wasRemoved: false, ...PART, cured: false }
+      state.covers[stateKey(path, instance)] = {
+        position: 'tight',
+        wasRemoved: false,
+        ...INITIAL_PART,
+        cured: false,
+      }
       state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seals } of gearcase.filters) {
@@ -140,7 +145,7 @@ export function initialState(layout: IndexedSheet): MutableState {
         wasRemoved: false,
         inspected: false,
         cleaned: false,
-        ...PART,
+        ...INITIAL_PART,
       } as const
       state.filters[stateKey(path, instance)] = filterState
       for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'

@@ -32,13 +32,13 @@ export interface ProcedureContext {
 }
 
 /** The parts on which a step acts; every step has every key, so that needs and effects read them fast. */
-export interface StepPlace extends ProcedureContext {
+export interface StepParts extends ProcedureContext {
   readonly step: StepDraft
   readonly part: Part | undefined
   readonly gearcase: GearcaseLayout | undefined
   readonly instance: Id | undefined
   /** The instance, and the one that owns its oil. */
-  readonly self: GearcaseInstance | undefined
+  readonly target: GearcaseInstance | undefined
   readonly owner: GearcaseInstance | undefined
   readonly opening: OpeningLayout | undefined
   readonly cover: CoverLayout | undefined
@@ -48,12 +48,12 @@ export interface StepPlace extends ProcedureContext {
 }
 
 /** The parts of a step, and the state before it. */
-export interface StepContext extends StepPlace {
+export interface StepContext extends StepParts {
   readonly state: MutableState
 }
 
 /** Finds the parts of a step; its pointer must be valid or absent. */
-export function placeStep({ layout, jobs, mustNotRun }: ProcedureContext, step: StepDraft): StepPlace {
+export function findStepParts({ layout, jobs, mustNotRun }: ProcedureContext, step: StepDraft): StepParts {
   const part = step.on === undefined ? undefined : layout.parts.get(step.on)
   const instance = step.at?.instance
   const gearcase = part !== undefined && 'gearcase' in part ? part.gearcase : undefined
@@ -65,7 +65,7 @@ export function placeStep({ layout, jobs, mustNotRun }: ProcedureContext, step: 
     part,
     gearcase,
     instance,
-    self: gearcase && { gearcase, instance },
+    target: gearcase && { gearcase, instance },
     owner: gearcase && findOwner(layout, gearcase, instance),
     opening: part !== undefined && 'opening' in part ? part.opening : undefined,
     cover: part !== undefined && 'cover' in part ? part.cover : undefined,
@@ -76,8 +76,8 @@ export function placeStep({ layout, jobs, mustNotRun }: ProcedureContext, step: 
 }
 
 /** The parts of a step with a state. Written key by key: a spread of so many keys is three times as slow. */
-export function withState(place: StepPlace, state: MutableState): StepContext {
-  const { layout, jobs, mustNotRun, step, part, gearcase, instance, self, owner } = place
+export function addState(place: StepParts, state: MutableState): StepContext {
+  const { layout, jobs, mustNotRun, step, part, gearcase, instance, target, owner } = place
   const { opening, cover, filter, seal, shield } = place
   return {
     layout,
@@ -87,7 +87,7 @@ export function withState(place: StepPlace, state: MutableState): StepContext {
     part,
     gearcase,
     instance,
-    self,
+    target,
     owner,
     opening,
     cover,
@@ -98,30 +98,30 @@ export function withState(place: StepPlace, state: MutableState): StepContext {
   }
 }
 
-export function openingAt(state: MutableState, { path }: OpeningLayout, instance: Id | undefined) {
-  return read(state.openings, stateKey(path, instance))
+export function getOpeningState(state: MutableState, { path }: OpeningLayout, instance: Id | undefined) {
+  return getState(state.openings, stateKey(path, instance))
 }
 
-export function coverAt(state: MutableState, { path }: CoverLayout, instance: Id | undefined) {
-  return read(state.covers, stateKey(path, instance))
+export function getCoverState(state: MutableState, { path }: CoverLayout, instance: Id | undefined) {
+  return getState(state.covers, stateKey(path, instance))
 }
 
-export function filterAt(state: MutableState, { path }: FilterLayout, instance: Id | undefined) {
-  return read(state.filters, stateKey(path, instance))
+export function getFilterState(state: MutableState, { path }: FilterLayout, instance: Id | undefined) {
+  return getState(state.filters, stateKey(path, instance))
 }
 
-export function gearcaseAt(state: MutableState, instance: GearcaseInstance) {
-  return read(state.gearcases, keyOf(instance))
+export function getGearcaseState(state: MutableState, instance: GearcaseInstance) {
+  return getState(state.gearcases, keyOf(instance))
 }
 
 /** The state of the opening, cover or filter of a step. */
-export function partAt({ state, opening, cover, filter, instance }: StepContext) {
-  if (opening !== undefined) return openingAt(state, opening, instance)
-  if (cover !== undefined) return coverAt(state, cover, instance)
-  return filter === undefined ? undefined : filterAt(state, filter, instance)
+export function getPartState({ state, opening, cover, filter, instance }: StepContext) {
+  if (opening !== undefined) return getOpeningState(state, opening, instance)
+  if (cover !== undefined) return getCoverState(state, cover, instance)
+  return filter === undefined ? undefined : getFilterState(state, filter, instance)
 }
 
-function read<T>(record: Record<string, T>, key: string): T {
+function getState<T>(record: Record<string, T>, key: string): T {
   const found = record[key]
   if (found === undefined) throw new RangeError(`state: nothing is kept under ${key}`)
   return found
@@ -133,24 +133,24 @@ export function draftAt(
   part: { readonly path: string } | undefined,
   instance: Id | undefined,
 ): readonly StepDraft[] {
-  return part === undefined ? [] : [draft(action, part.path, instance)]
+  return part === undefined ? [] : [makeDraft(action, part.path, instance)]
 }
 
 /** Another action on the part of a step or on a given part, without wheel marks. */
-export function draftHere(
+export function draftOnStepPart(
   { step, instance }: StepContext,
   action: Action,
   part?: { readonly path: string },
 ): StepDraft {
-  return draft(action, part?.path ?? step.on, instance)
+  return makeDraft(action, part?.path ?? step.on, instance)
 }
 
-function draft(action: Action, on: string | undefined, instance: Id | undefined): StepDraft {
+function makeDraft(action: Action, on: string | undefined, instance: Id | undefined): StepDraft {
   return { do: action, ...(on !== undefined && { on }), ...(instance !== undefined && { at: { instance } }) }
 }
 
 /** The step that empties this gearcase. */
-export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly StepDraft[] {
+export function draftDraining({ gearcase, instance }: GearcaseInstance): readonly StepDraft[] {
   const way = gearcase.emptying
   if (way?.kind === 'cover') return draftAt('let drain', way.cover, instance)
   return draftAt(way?.kind === 'suction' ? 'suck out the oil' : 'let drain', way?.opening, instance)
@@ -160,6 +160,6 @@ export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly S
 export type Need = (context: StepContext) => true | readonly StepDraft[]
 
 /** A need that is met if no steps are missing. */
-export function metIfNone(missingSteps: readonly StepDraft[]): ReturnType<Need> {
+export function trueIfEmpty(missingSteps: readonly StepDraft[]): ReturnType<Need> {
   return missingSteps.length === 0 || missingSteps
 }

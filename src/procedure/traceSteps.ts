@@ -1,7 +1,7 @@
 import type { Step } from '../spec/index.js'
 import { findUndone } from './findUndone.js'
-import { runKnownStep, type TroubleCounter } from './runKnownStep.js'
-import { copyState, initialState, type MutableState } from './state.js'
+import { runCachedStep, type TroubleCounter } from './runCachedStep.js'
+import { copyState, type MutableState, makeInitialState } from './state.js'
 
 /** A list of steps that was run once, so that a similar list is run only where it differs. */
 export interface StepTrace {
@@ -20,13 +20,13 @@ export const STRIDE = 8
 
 /** Runs a list of steps and keeps what similar lists have in common with it. */
 export function traceSteps(counter: TroubleCounter, steps: readonly Step[]): StepTrace {
-  const state = initialState(counter.context.layout)
+  const state = makeInitialState(counter.context.layout)
   const states: MutableState[] = []
   const counts = [0]
   let count = 0
   for (const [place, step] of steps.entries()) {
     if (place % STRIDE === 0) states.push(copyState(state))
-    count += runKnownStep(counter, state, step)
+    count += runCachedStep(counter, state, step)
     counts.push(count)
   }
   if (steps.length % STRIDE === 0) states.push(state)

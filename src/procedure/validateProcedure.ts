@@ -38,6 +38,6 @@ export function validateProcedure(
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const counter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
+  const counter = { sheet, context, stepChecks: new Map(), budget: { left: MAX_STEPS_RUN } }
   return [...findings, ...checkSteps(counter, procedure)]
 }

@@ -60,7 +60,7 @@ export function appendRecord(
   const { document } = record
   const log = set.logs.find((one) => one.document.id === document.machine)
   if (log === undefined)
-    return { ok: false, findings: set.logs.length > 0 ? findings : [noLog(record), ...findings] }
+    return { ok: false, findings: set.logs.length > 0 ? findings : [reportMissingLog(record), ...findings] }
   const refusal = findRefusal(record, log.document)
   if (refusal !== undefined) return { ok: false, findings: [refusal, ...findings] }
   requireLog('log', log.document)
@@ -70,27 +70,31 @@ export function appendRecord(
   )
   const value = {
     log: appended,
-    entries: listDone(document, appended, sheet?.document),
+    entries: judgeEntries(document, appended, sheet?.document),
     faults: openFaults({ ...log, document: appended }, set, circumstances),
   }
   return { ok: true, value, findings }
 }
 
 /** What the record names, judged in the record that it corrects. */
-function listDone(written: ServiceRecord, log: MachineLog, sheet?: SpecSheet): readonly EntryDone[] {
+function judgeEntries(
+  appendedRecord: ServiceRecord,
+  log: MachineLog,
+  sheet?: SpecSheet,
+): readonly EntryDone[] {
   const resolved = resolveRecords(log.records)
   const root = resolved.at(-1)?.root
   const record = root === undefined ? undefined : resolved[root]?.record
-  return written.entries.map(({ service, gearcase, instance }) => {
-    const names = dropUndefined({ service, gearcase, instance })
+  return appendedRecord.entries.map(({ service, gearcase, instance }) => {
+    const reference = dropUndefined({ service, gearcase, instance })
     const entry = record?.entries.find(
       (one) => one.service === service && one.gearcase === gearcase && one.instance === instance,
     )
     const reason =
       record === undefined || entry === undefined
-        ? recordReason('record/corrects-nothing', { record: written.corrects ?? '' })
+        ? recordReason('record/corrects-nothing', { record: appendedRecord.corrects ?? '' })
         : judgeDone(record, entry, sheet)
-    return reason === undefined ? { ...names, done: 'yes' } : { ...names, done: 'no', reason }
+    return reason === undefined ? { ...reference, done: 'yes' } : { ...reference, done: 'no', reason }
   })
 }
 
@@ -109,7 +113,7 @@ function findRefusal(
   return isKnown ? recordFinding('spec/id-used-twice', 'error', reference, '/id', { kind, id }) : undefined
 }
 
-function noLog({ document, name }: Named<ServiceRecord>): Finding<AppendCodes> {
+function reportMissingLog({ document, name }: Named<ServiceRecord>): Finding<AppendCodes> {
   const { kind, id, machine } = document
   const params = { id: machine, known: [], more: 0, meant: undefined }
   return recordFinding(

@@ -29,7 +29,7 @@ export interface OpenFault {
 }
 
 /** Errors that are about the papers, not about the machine. */
-export const PAPER_FAULTS: readonly string[] = [
+export const PAPERWORK_CODES: readonly string[] = [
   'record/corrects-itself',
   'record/corrects-unknown-record',
   'record/date-in-the-future',
@@ -74,20 +74,22 @@ export function openFaults(
   const { document } = log
   const records = resolveRecords(document.records).map(({ record }) => record)
   // The corrected records are judged as they are now, so the log in the set must not hold the others.
-  const corrected = { ...log, document: { ...document, records } }
-  const others = set.logs.filter((one) => one.document.id !== document.id)
-  const resolvedSet = { ...set, logs: [...others, corrected] }
+  const correctedLog = { ...log, document: { ...document, records } }
+  const otherLogs = set.logs.filter((one) => one.document.id !== document.id)
+  const resolvedSet = { ...set, logs: [...otherLogs, correctedLog] }
   return records.flatMap((record, place) =>
     (record.detail !== 'full' || record.entries.length === 0) && record.shields === undefined
       ? []
       : checkRecordRules({ document: record }, resolvedSet, circumstances)
-          .filter(({ code, severity }) => severity === 'error' && !PAPER_FAULTS.includes(code))
-          .filter(({ path }) => !isClosedLater(entryAt(record, path), record, records.slice(place + 1), set))
+          .filter(({ code, severity }) => severity === 'error' && !PAPERWORK_CODES.includes(code))
+          .filter(
+            ({ path }) => !isClosedLater(findEntry(record, path), record, records.slice(place + 1), set),
+          )
           .map((finding) => ({ record: record.id, date: record.date, finding })),
   )
 }
 
-function entryAt({ entries }: ServiceRecord, path: JsonPointer): RecordEntry | undefined {
+function findEntry({ entries }: ServiceRecord, path: JsonPointer): RecordEntry | undefined {
   const [list, place] = splitPointer(path) ?? []
   return list === 'entries' ? entries[Number(place)] : undefined
 }

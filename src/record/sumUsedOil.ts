@@ -87,34 +87,35 @@ export function sumUsedOil(
     .flatMap(({ id: machine, records }) =>
       resolveRecords(records)
         .filter(({ record: { corrects, date } }) => corrects === undefined && date >= from && date <= to)
-        .flatMap(({ record }) => linesOf(machine, record)),
+        .flatMap(({ record }) => listLines(machine, record)),
     )
     .sort((one, other) => compareDates(one.date, other.date))
-  const places = [...new Set(lines.map((line) => line.to))]
+  const carriers = [...new Set(lines.map((line) => line.to))]
   return {
     ...sumLines(lines),
-    carriers: places.map((place) =>
+    carriers: carriers.map((place) =>
       dropUndefined({ to: place, ...sumLines(lines.filter((line) => line.to === place)) }),
     ),
     lines,
   }
 }
 
-function linesOf(
+function listLines(
   machine: Id,
   { id, date, usedOil: to, usedOilLog = [], entries }: ServiceRecord,
 ): readonly UsedOilLine[] {
-  const about = { machine, record: id, date }
-  const stated: readonly UsedOil[] = usedOilLog.length === 0 && to !== undefined ? [{ to }] : usedOilLog
-  for (const [place, { volume }] of stated.entries())
+  const common = { machine, record: id, date }
+  const usedOilLines: readonly UsedOil[] = usedOilLog.length === 0 && to !== undefined ? [{ to }] : usedOilLog
+  for (const [place, { volume }] of usedOilLines.entries())
     if (volume !== undefined) requireVolume(`record ${id}, usedOilLog[${place}].volume`, volume)
-  const drains = entries.flatMap(({ drained }) => (drained === undefined ? [] : [drained]))
-  if (stated.length === 0 && drains.length === 0) return []
-  const [only = {}, ...others] = stated
-  if (only.volume !== undefined || others.length > 0) return stated.map((one) => ({ ...about, ...one }))
-  const volumes = drains.filter((one) => one !== 'not judged')
+  const drainedVolumes = entries.flatMap(({ drained }) => (drained === undefined ? [] : [drained]))
+  if (usedOilLines.length === 0 && drainedVolumes.length === 0) return []
+  const [only = {}, ...others] = usedOilLines
+  if (only.volume !== undefined || others.length > 0)
+    return usedOilLines.map((one) => ({ ...common, ...one }))
+  const volumes = drainedVolumes.filter((one) => one !== 'not judged')
   for (const volume of volumes) requireVolume(`record ${id}, drained`, volume)
-  return [dropUndefined({ ...about, ...only, drained: volumes.length === 0 ? undefined : add(volumes) })]
+  return [dropUndefined({ ...common, ...only, drained: volumes.length === 0 ? undefined : add(volumes) })]
 }
 
 const requireVolume = (name: string, volume: Quantity<VolumeUnit>) =>

@@ -24,25 +24,25 @@ export function chooseVisit(
   facts: VisitFacts,
   { services, due: dueOptions }: VisitOptions,
 ): Result<ChosenVisit, ServiceCodes & ProcedureCodes> {
-  const { sheet, log, today, procedure: own } = facts
-  const refused = findMismatches(sheet, log, services, own)
-  if (refused.length > 0) return { ok: false, findings: refused }
+  const { sheet, log, today, procedure: ownProcedure } = facts
+  const mismatches = findMismatches(sheet, log, services, ownProcedure)
+  if (mismatches.length > 0) return { ok: false, findings: mismatches }
   const dueServices = listDue({ sheet, log, today }, dueOptions)
-  const taken = chooseWork(sheet, dueServices, own?.services ?? services).map((work, place) =>
-    own === undefined || doesService(own, dueServices[place]) ? work : { taken: false },
+  const workChoices = chooseWork(sheet, dueServices, ownProcedure?.services ?? services).map((work, place) =>
+    ownProcedure === undefined || includesService(ownProcedure, dueServices[place]) ? work : { taken: false },
   )
   const chosen = dueServices.flatMap((line, place) =>
-    taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
+    workChoices[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
   )
   const due = dueServices.map(({ gearcase: _gearcase, ...line }, place) => ({
     ...line,
     taken: false,
-    ...taken[place],
+    ...workChoices[place],
   }))
-  const written = chooseProcedure({ ...facts, log: resolveLog(log, sheet).log }, dueServices, chosen)
-  if (!written.ok) return written
-  const value = dropUndefined({ dueServices, due, chosen, procedure: written.value })
-  return { ok: true, value, findings: written.findings }
+  const procedureResult = chooseProcedure({ ...facts, log: resolveLog(log, sheet).log }, dueServices, chosen)
+  if (!procedureResult.ok) return procedureResult
+  const value = dropUndefined({ dueServices, due, chosen, procedure: procedureResult.value })
+  return { ok: true, value, findings: procedureResult.findings }
 }
 
 /** The procedure of a visit: the writer's, checked for this machine, or one that is built for the chosen services. */
@@ -73,7 +73,9 @@ function listOpenEvents(
   { sheet, log, today }: VisitFacts,
   dueServices: readonly ServiceDue[],
 ): readonly MachineEventKind[] {
-  const changed = new Set(dueServices.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
+  const changedGearcases = new Set(
+    dueServices.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])),
+  )
   const isChangedSince = (gearcase: Id, since: DateText) =>
     log.records.some(
       ({ date, entries }) =>
@@ -82,8 +84,10 @@ function listOpenEvents(
     )
   return (log.events ?? []).flatMap((event) => {
     if ('meter' in event || compareDates(event.date, today) > 0) return []
-    const affected = [...changed].filter((gearcase) => event.gearcases?.includes(gearcase) ?? true)
-    return affected.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
+    const affectedGearcases = [...changedGearcases].filter(
+      (gearcase) => event.gearcases?.includes(gearcase) ?? true,
+    )
+    return affectedGearcases.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
   })
 }
 
@@ -92,7 +96,7 @@ function findMismatches(
   sheet: SpecSheet,
   log: MachineLog,
   services: VisitOptions['services'],
-  own: ProcedureDocument | undefined,
+  ownProcedure: ProcedureDocument | undefined,
 ): readonly Finding<ServiceCodes>[] {
   const { id, revision } = log.sheet
   if (id !== sheet.id || revision !== sheet.revision) {
@@ -101,9 +105,9 @@ function findMismatches(
     return [serviceFinding('service/wrong-sheet', 'error', document, '/sheet', params)]
   }
   if (services === 'due') return []
-  if (own !== undefined && !isSameSet(services, own.services)) {
-    const document = { kind: 'procedure', id: own.id } as const
-    const params = { services: own.services, asked: services }
+  if (ownProcedure !== undefined && !isSameSet(services, ownProcedure.services)) {
+    const document = { kind: 'procedure', id: ownProcedure.id } as const
+    const params = { services: ownProcedure.services, asked: services }
     return [serviceFinding('service/procedure-of-other-services', 'error', document, '/services', params)]
   }
   const document = { kind: 'spec-sheet', id: sheet.id } as const
@@ -115,11 +119,11 @@ function findMismatches(
     )
 }
 
-const isSameSet = (some: readonly Id[], others: readonly Id[]) =>
-  some.every((id) => others.includes(id)) && others.every((id) => some.includes(id))
+const isSameSet = (first: readonly Id[], second: readonly Id[]) =>
+  first.every((id) => second.includes(id)) && second.every((id) => first.includes(id))
 
 /** Whether a procedure does this service at this gearcase and instance. */
-function doesService({ services, only }: ProcedureDocument, line: ServiceDue | undefined): boolean {
+function includesService({ services, only }: ProcedureDocument, line: ServiceDue | undefined): boolean {
   if (line === undefined || !services.includes(line.service)) return false
   const { service, gearcase, part } = line
   return (

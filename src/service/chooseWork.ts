@@ -1,5 +1,5 @@
 import type { Id, SpecSheet } from '../spec/index.js'
-import { listServicesThatSatisfy } from './gearcases.js'
+import { listSatisfyingServices } from './gearcases.js'
 import type { ServiceDue } from './listDue.js'
 
 const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
@@ -15,19 +15,19 @@ export function chooseWork(
   due: readonly ServiceDue[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
-  const isRequested = due.map(({ service, verdict }) =>
+  const requested = due.map(({ service, verdict }) =>
     services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
   const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
     other.gearcase === line.gearcase &&
     other.part.instance?.id === line.part.instance?.id &&
-    listServicesThatSatisfy(sheet, line.service).includes(other.service)
+    listSatisfyingServices(sheet, line.service).includes(other.service)
   const taken = due.map(
     (line, place) =>
-      isRequested[place] === true &&
+      requested[place] === true &&
       !due.some(
         (other, otherPlace) =>
-          isRequested[otherPlace] === true &&
+          requested[otherPlace] === true &&
           includesWork(other, line) &&
           (otherPlace < place || !includesWork(line, other)),
       ),

@@ -2,10 +2,10 @@ import { type FindingMaker, makeFinding, makeReason, type Params, type ReasonMak
 import type { ToolKind } from '../procedure/index.js'
 import type { PartName } from './names.js'
 
-type Qty = { readonly value: number | string; readonly unit: string }
-type Ends = { readonly min?: number; readonly max?: number; readonly unit: string }
-type Cost = { readonly amount: number; readonly currency: string }
-type Because = { readonly code: string; readonly params: Params }
+type QuantityParam = { readonly value: number | string; readonly unit: string }
+type RangeParam = { readonly min?: number; readonly max?: number; readonly unit: string }
+type MoneyParam = { readonly amount: number; readonly currency: string }
+type ReasonParam = { readonly code: string; readonly params: Params }
 
 /** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
@@ -17,27 +17,27 @@ export interface ServiceCodes {
   'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
   'service/torque-not-settled': { part: PartName }
   'service/settings-need-toolbox': { parts: readonly PartName[] }
-  'service/due-open': { parts: readonly PartName[]; service: string; reason: Because }
+  'service/due-open': { parts: readonly PartName[]; service: string; reason: ReasonParam }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>
   'service/no-stock': Record<never, never>
   'service/viscosity-not-known': { oil: string }
   // Oil
-  'service/oil-for-ambient': { oil: string; ambient: Qty }
+  'service/oil-for-ambient': { oil: string; ambient: QuantityParam }
   'service/oil-only-choice': { oil: string }
-  'service/no-oil-for-ambient': { part: PartName; ambient: Qty }
-  'service/oil-does-not-meet': { container: string; oil: string; reason: Because }
-  'service/oil-ask-maker': { container: string; oil: string; reason: Because }
+  'service/no-oil-for-ambient': { part: PartName; ambient: QuantityParam }
+  'service/oil-does-not-meet': { container: string; oil: string; reason: ReasonParam }
+  'service/oil-ask-maker': { container: string; oil: string; reason: ReasonParam }
   'service/no-suitable-oil': {
     part: PartName
     oil: string
     offered: readonly string[]
-    reasons: readonly Because[]
+    reasons: readonly ReasonParam[]
   }
   // Tools
-  'service/no-wrench-fits': { part: PartName; reasons: readonly Because[] }
-  'service/wrench-to-get': { from: Qty; to: Qty; count: number }
-  'service/scale-reversed': { wrench: string; lowest: Qty; highest: Qty }
+  'service/no-wrench-fits': { part: PartName; reasons: readonly ReasonParam[] }
+  'service/wrench-to-get': { from: QuantityParam; to: QuantityParam; count: number }
+  'service/scale-reversed': { wrench: string; lowest: QuantityParam; highest: QuantityParam }
   'service/calibration-run-out': { wrench: string; dueOn: string }
   'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
   'service/calibration-not-recorded': { wrench: string }
@@ -46,13 +46,13 @@ export interface ServiceCodes {
   'service/socket-missing': { part: PartName; drive: string; size: string }
   'service/hand-only': { part: PartName }
   'service/drive-not-stated': { part: PartName }
-  'service/vessel-too-coarse': { vessel: string; part: PartName; reason: Because }
-  'service/no-vessel': { part: PartName; reason: Because }
-  'service/pan-too-small': { pan: string; size: Qty; volume: Qty }
-  'service/no-pan': { volume: Qty }
+  'service/vessel-too-coarse': { vessel: string; part: PartName; reason: ReasonParam }
+  'service/no-vessel': { part: PartName; reason: ReasonParam }
+  'service/pan-too-small': { pan: string; size: QuantityParam; volume: QuantityParam }
+  'service/no-pan': { volume: QuantityParam }
   'service/stands-too-few': { have: number; need: number }
-  'service/stands-too-weak': { stands: string; rating: Qty; mass: Qty }
-  'service/stands-strong-enough': { stands: string; rating: Qty; mass: Qty }
+  'service/stands-too-weak': { stands: string; rating: QuantityParam; mass: QuantityParam }
+  'service/stands-strong-enough': { stands: string; rating: QuantityParam; mass: QuantityParam }
   'service/stands-missing': { need: number }
   'service/mass-not-stated': Record<never, never>
   // Seals
@@ -62,17 +62,22 @@ export interface ServiceCodes {
   'service/seal-on-condition': { count: number }
   'service/seal-open': { part: PartName }
   // Waits
-  'service/pour-through': { filler: string; oil: string; temperature: Qty }
+  'service/pour-through': { filler: string; oil: string; temperature: QuantityParam }
   'service/hose-bore-not-known': { filler: string }
-  'service/usual-hoses': { from: Qty; to: Qty; fastest: Qty; slowest: Qty }
-  'service/warm-the-bottle': { temperature: Qty }
+  'service/usual-hoses': {
+    from: QuantityParam
+    to: QuantityParam
+    fastest: QuantityParam
+    slowest: QuantityParam
+  }
+  'service/warm-the-bottle': { temperature: QuantityParam }
   'service/no-filler': { part: PartName }
   'service/no-oil-to-pour': { part: PartName }
   'service/pour-volume-open': { part: PartName }
   'service/drain-until-drips': { part: PartName }
-  'service/settle-stated': { minutes: Qty }
+  'service/settle-stated': { minutes: QuantityParam }
   'service/settle-not-stated': { part: PartName }
-  'service/cure-stated': { product: string; time: Qty }
+  'service/cure-stated': { product: string; time: QuantityParam }
   'service/cure-not-stated': { product: string }
   // Meters
   'service/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
@@ -81,7 +86,7 @@ export interface ServiceCodes {
   'service/time-open': { count: number }
   'service/time-from-records': { count: number; min: number; max: number; estimate: number }
   'service/time-few-visits': { count: number; required: number }
-  'service/labour': { rate: Cost; cost: Cost }
+  'service/labour': { rate: MoneyParam; cost: MoneyParam }
   'service/only-if-low': Record<never, never>
   'service/only-on': {
     variants?: readonly string[]
@@ -94,26 +99,26 @@ export interface ServiceCodes {
     machine: string
     part: PartName
     date: string
-    hours?: Qty
+    hours?: QuantityParam
     oil?: string
-    hoursOnOil?: Qty
+    hoursOnOil?: QuantityParam
   }
   'service/hand-tools': { tools: readonly ToolKind[] }
-  'service/used-oil': { volume: Qty }
-  'service/drain-limit-from-dry-fill': { part: PartName; volume: Qty }
+  'service/used-oil': { volume: QuantityParam }
+  'service/drain-limit-from-dry-fill': { part: PartName; volume: QuantityParam }
   'service/used-oil-open': { part: PartName }
-  'service/not-counted': { date: string; reason: Because }
+  'service/not-counted': { date: string; reason: ReasonParam }
   // Oil that was added between changes
   'service/no-oil-added': { part: PartName; since: string }
   'service/oil-start-not-known': { part: PartName }
   'service/oil-added': {
     part: PartName
-    added: Qty
+    added: QuantityParam
     count: number
     since?: string
     days?: number
-    hours?: Ends
-    per100Hours?: Ends
+    hours?: RangeParam
+    per100Hours?: RangeParam
     percentOfFill?: number
   }
   'service/top-up-of-which': { part: PartName }
@@ -121,15 +126,15 @@ export interface ServiceCodes {
   'service/look-for-leaks': Record<never, never>
   'service/find-the-leak': Record<never, never>
   // Cautions for the whole visit
-  'service/loses-oil': { signal: 'warning'; reasons: readonly Because[] }
-  'service/not-to-be-used': { signal: 'warning'; date: string; fault: Because }
+  'service/loses-oil': { signal: 'warning'; reasons: readonly ReasonParam[] }
+  'service/not-to-be-used': { signal: 'warning'; date: string; fault: ReasonParam }
   'service/manual-first': Record<never, never>
   'service/licensed-work': Record<never, never>
   'service/used-oil-rules': { signal: 'notice' }
   'service/procedure-errors': { count: number; signal: 'warning' }
   // Requests
   'service/wrong-sheet': {
-    required: Because | string
+    required: ReasonParam | string
     revision: string
     given: string
     givenRevision: string

@@ -13,9 +13,9 @@ import {
   type Source,
   type SpecSheet,
 } from '../spec/index.js'
-import { isClip } from './drives.js'
+import { isHeldByClips } from './drives.js'
 import { findOilOwner } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { PlannedFigure } from './visitPlan.js'
 
 /** The figures of a visit, and their places in the plan. */
@@ -39,14 +39,18 @@ export function collectFigures(
   identity: Identity,
   gearcases: readonly Id[],
   procedure: Pick<ProcedureDocument, 'steps'>,
-  withoutSteps: readonly JsonPointer[],
+  partsWithoutSteps: readonly JsonPointer[],
 ): CollectedFigures {
   const neededLeaves = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const addLeaf = (path: JsonPointer): void => {
     const row = findLeafType(splitPointer(path) ?? [])
     const leaf = readPointer(sheet, path)
     if (row === undefined || row.read === 'due' || leaf === undefined) return
-    if (row.kind === 'tightening' && isClip(sheet, identity, path) && (leaf as Leaf).kind === 'not stated')
+    if (
+      row.kind === 'tightening' &&
+      isHeldByClips(sheet, identity, path) &&
+      (leaf as Leaf).kind === 'not stated'
+    )
       return
     neededLeaves.set(path, { role: row.role, leaf: row.kind, path })
   }
@@ -58,7 +62,7 @@ export function collectFigures(
     // If the refill is not stated, the dry fill is the maximum that can run out.
     if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') addLeaf(`${fill}/dryFill`)
   }
-  for (const part of withoutSteps) for (const path of listPartLeaves(sheet, part)) addLeaf(path)
+  for (const part of partsWithoutSteps) for (const path of listPartLeaves(sheet, part)) addLeaf(path)
   for (const step of procedure.steps) {
     if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) addLeaf(path)
     for (const path of Object.values(step.values ?? {})) addLeaf(path)
@@ -68,16 +72,16 @@ export function collectFigures(
   const figures = [...neededLeaves.values()].map(({ role, leaf, path }): PlannedFigure => {
     const resolved: Resolved<Leaf> = resolveLeaf(sheet, identity, leaf, path)
     const computed = computeOtherUnits(resolved)
-    const about = { role, leaf, part: namePart(sheet, path), path, resolved }
-    return computed.length === 0 ? about : { ...about, computed }
+    const common = { role, leaf, part: describePart(sheet, path), path, resolved }
+    return computed.length === 0 ? common : { ...common, computed }
   })
   const read = new Set(figures.flatMap(({ resolved }) => sourcesOf(resolved)))
-  const places = new Map(figures.map(({ path }, place) => [path, place]))
-  const at = (path: JsonPointer) => figures[places.get(path) ?? -1]
+  const placeByPath = new Map(figures.map(({ path }, place) => [path, place]))
+  const at = (path: JsonPointer) => figures[placeByPath.get(path) ?? -1]
   return {
     figures,
     sources: Object.fromEntries(Object.entries(sheet.sources).filter(([id]) => read.has(id))),
-    pointerTo: (path) => (places.has(path) ? `/figures/${places.get(path)}` : undefined),
+    pointerTo: (path) => (placeByPath.has(path) ? `/figures/${placeByPath.get(path)}` : undefined),
     at,
     stated: <L extends Leaf>(path: JsonPointer) => {
       const resolved = at(path)?.resolved
@@ -87,8 +91,8 @@ export function collectFigures(
 }
 
 function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
-  const traced = resolved.kind === 'cannot tell' ? resolved.candidates : [resolved]
-  return traced.flatMap(({ trace }) => trace.source?.ref ?? [])
+  const withTrace = resolved.kind === 'cannot tell' ? resolved.candidates : [resolved]
+  return withTrace.flatMap(({ trace }) => trace.source?.ref ?? [])
 }
 
 /** The leaves that a visit reads for each gearcase; those of the oil are from its owner. */
@@ -103,8 +107,8 @@ function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointe
 
 /** The part, which may be a leaf, and the leaves directly below it. */
 function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPointer[] {
-  const below = new Set(listLeafTypes().flatMap((row) => row.below ?? []))
-  const leaves = [...below].flatMap((rest) => {
+  const leafPaths = new Set(listLeafTypes().flatMap((row) => row.below ?? []))
+  const leaves = [...leafPaths].flatMap((rest) => {
     if (!rest.endsWith('/*')) return `${part}${rest}`
     const list = readPointer(sheet, `${part}${rest.slice(0, -2)}`)
     return Array.isArray(list) ? list.map((_leaf, at) => `${part}${rest.slice(0, -1)}${at}`) : []
@@ -113,7 +117,7 @@ function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPoint
 }
 
 /** The usual units of readers, by measure; those that the manual does not print are calculated. */
-const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
+const USUAL_UNITS: { readonly [M in Measure]?: readonly Unit[] } = {
   torque: ['N.m', 'lbf.ft'],
   volume: ['mL', 'qt_us'],
   temperature: ['degC', 'degF'],
@@ -121,7 +125,7 @@ const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
 }
 
 /** Units with the usual unit of the same system; a reader needs only one of the two. */
-const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
+const USUAL_UNIT_OF_SYSTEM: { readonly [U in Unit]?: Unit } = {
   L: 'mL',
   cm3: 'mL',
   fl_oz_us: 'qt_us',
@@ -139,7 +143,7 @@ function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   const value = leaf.kind === 'torque' ? leaf.torque : leaf
   if (value.kind !== 'nominal' && value.kind !== 'nominal with tolerance' && value.kind !== 'limits')
     return []
-  const printed = [value, ...(value.printed ?? [])].map(({ unit }) => SAME_SYSTEM[unit] ?? unit)
-  const usualUnits = UNITS_SHOWN[measureOf(value.unit)] ?? []
+  const printed = [value, ...(value.printed ?? [])].map(({ unit }) => USUAL_UNIT_OF_SYSTEM[unit] ?? unit)
+  const usualUnits = USUAL_UNITS[measureOf(value.unit)] ?? []
   return usualUnits.filter((unit) => !printed.includes(unit)).flatMap((unit) => secondUnit(value, unit) ?? [])
 }

@@ -7,15 +7,15 @@ import type { PlannedMachine, VisitPlan } from './visitPlan.js'
 export function describeMachine(sheet: SpecSheet, { id, name, identity }: MachineLog): PlannedMachine {
   const { make, model, type, variants } = sheet.machine
   const resolved = resolveVariant(sheet, identity)
-  const nameVariant = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
+  const describeVariant = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
   const { reasons } = resolved
   const variant: PlannedMachine['variant'] =
     resolved.verdict === 'selected'
-      ? { verdict: 'one', ...nameVariant(resolved.variant), reasons }
+      ? { verdict: 'one', ...describeVariant(resolved.variant), reasons }
       : {
           verdict: 'cannot tell',
           missing: resolved.verdict === 'cannot tell' ? resolved.missing : [],
-          candidates: resolved.candidates.map(nameVariant),
+          candidates: resolved.candidates.map(describeVariant),
           reasons,
         }
   const reference = { id: sheet.id, revision: sheet.revision }
@@ -33,8 +33,8 @@ export function describeMachine(sheet: SpecSheet, { id, name, identity }: Machin
 }
 
 /** The last meter readings up to a day, as displayed. */
-export function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
-  const latest = <U extends string>(unit: U | undefined, readings: readonly MeterReading[] = []) => {
+export function readLatestReadings({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
+  const findLatest = <U extends string>(unit: U | undefined, readings: readonly MeterReading[] = []) => {
     const [lastReading] = readings
       .filter(({ date }) => compareDates(date, today) <= 0)
       .toReversed()
@@ -42,7 +42,7 @@ export function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['
     return lastReading && unit && { value: lastReading.value, unit, date: lastReading.date }
   }
   return dropUndefined({
-    hours: latest('h', meters.hours?.readings),
-    distance: latest(meters.distance?.unit, meters.distance?.readings),
+    hours: findLatest('h', meters.hours?.readings),
+    distance: findLatest(meters.distance?.unit, meters.distance?.readings),
   })
 }

@@ -31,7 +31,7 @@ export function listDrives(
 }
 
 /** Whether clips or push rivets hold a part; `path` is the part or its tightening. */
-export function isClip(sheet: SpecSheet, identity: Identity, path: JsonPointer): boolean {
+export function isHeldByClips(sheet: SpecSheet, identity: Identity, path: JsonPointer): boolean {
   const part = path.replace(/(?:\/bolts|\/fasteners|\/held)?\/tightening$/, '')
   const drives = listDrives(sheet, identity, part) ?? []
   return drives.length > 0 && drives.every(({ kind }) => kind === 'clip')

@@ -27,9 +27,9 @@ export function listPartsWithoutSteps(
   gearcases: readonly Id[],
   { steps }: Pick<ProcedureDocument, 'steps'>,
 ): readonly JsonPointer[] {
-  const withSteps = new Set(steps.map(({ on = '' }) => on.split('/')[2]))
+  const gearcasesWithSteps = new Set(steps.map(({ on = '' }) => on.split('/')[2]))
   return gearcases
-    .filter((id) => !withSteps.has(id))
+    .filter((id) => !gearcasesWithSteps.has(id))
     .flatMap((id) => {
       const { openings = {}, covers = {} } = sheet.gearcases[id] ?? {}
       return Object.entries({ openings, covers }).flatMap(([list, parts]) =>
@@ -39,7 +39,7 @@ export function listPartsWithoutSteps(
 }
 
 /** Services that count as this one, directly or through others. */
-export function listServicesThatSatisfy(sheet: SpecSheet, service: Id): readonly Id[] {
+export function listSatisfyingServices(sheet: SpecSheet, service: Id): readonly Id[] {
   const found = new Set<Id>()
   const pending = [service]
   for (let next = pending.pop(); next !== undefined; next = pending.pop())

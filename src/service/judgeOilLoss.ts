@@ -16,11 +16,11 @@ import {
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
 import { type Id, judgePart, resolveLeaf, type SpecSheet, type SpecValue } from '../spec/index.js'
+import { calculateHoursBetween } from './calculateHoursBetween.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner, listInstances } from './gearcases.js'
-import { hoursBetween } from './hoursBetween.js'
 import type { DueFacts } from './listDue.js'
-import { namePart, type PartName } from './names.js'
+import { describePart, type PartName } from './names.js'
 import { readRefill } from './refills.js'
 import { requireDueFacts } from './requireVisit.js'
 
@@ -48,10 +48,10 @@ export interface OilLoss {
   readonly reasons: readonly Reason[]
 }
 
-interface Addition {
+interface OilAddition {
   readonly date: DateText
   readonly volume: Quantity<VolumeUnit>
-  readonly isOfInstance: boolean
+  readonly namesInstance: boolean
 }
 
 const LOG_SHAPE: Shape = {
@@ -60,7 +60,7 @@ const LOG_SHAPE: Shape = {
 }
 
 /** Less than this after a change, and a small quantity: oil that found its way into bearings and tubes. House rule. */
-const SETTLED = { hours: exactOf(10), share: exactOf('0.1') }
+const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
 
 /**
  * Does a gearcase lose oil, and how much? Adds up, for every gearcase and instance of a machine, the oil that was added since its
@@ -92,56 +92,56 @@ export function judgeOilLoss(facts: DueFacts): readonly OilLoss[] {
   requireShape('facts.log', facts.log, LOG_SHAPE)
   const { sheet, today } = facts
   const { log } = resolveLog(facts.log, sheet)
-  const counted = { sheet, log, today }
+  const countedFacts = { sheet, log, today }
   return Object.keys(sheet.gearcases).flatMap((gearcase) =>
     findOilOwner(sheet, gearcase) !== gearcase ||
     judgePart(sheet, log.identity, `/gearcases/${gearcase}`).verdict === 'no'
       ? []
-      : listInstances(sheet, gearcase).map((instance) => judgeOne(counted, gearcase, instance)),
+      : listInstances(sheet, gearcase).map((instance) => judgeGearcase(countedFacts, gearcase, instance)),
   )
 }
 
-function judgeOne(facts: DueFacts, gearcase: Id, instance: Id | undefined): OilLoss {
+function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined): OilLoss {
   const { sheet, log } = facts
-  const part = namePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance }))
-  const about = dropUndefined({ gearcase, instance, part })
-  const since = findStart(facts, gearcase, instance)
+  const part = describePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance }))
+  const common = dropUndefined({ gearcase, instance, part })
+  const since = findStartDate(facts, gearcase, instance)
   const additions = listAdditions(facts, gearcase, instance)
     .filter(({ date }) => since === undefined || compareDates(date, since) > 0)
     .sort((one, other) => compareDates(one.date, other.date))
   const count = additions.length
   const last = additions.at(-1)
-  const startOpen = since === undefined ? [serviceReason('service/oil-start-not-known', { part })] : []
+  const unknownStart = since === undefined ? [serviceReason('service/oil-start-not-known', { part })] : []
   if (last === undefined)
     return dropUndefined({
-      ...about,
+      ...common,
       verdict: since === undefined ? 'cannot tell' : 'no loss',
       since,
       count,
-      reasons: since === undefined ? startOpen : [serviceReason('service/no-oil-added', { part, since })],
+      reasons: since === undefined ? unknownStart : [serviceReason('service/no-oil-added', { part, since })],
     })
   const sum = additions.reduce((total, { volume }) => plus(total, exactIn(volume, 'mL')), exactOf(0))
   const { unit } = last.volume
   const added = nearestQuantity(sum, 'mL', unit)
-  const hours = since === undefined ? undefined : hoursBetween(log, since, last.date)
-  const share = shareOfFill(facts, gearcase, sum)
+  const hours = since === undefined ? undefined : calculateHoursBetween(log, since, last.date)
+  const share = calculateFillShare(facts, gearcase, sum)
   const figures = dropUndefined({
     since,
     days: since === undefined ? undefined : daysBetween(since, last.date),
-    hours: hours && span('h', hours.min, hours.max),
-    per100Hours: hours && ratePer100Hours(sum, hours, unit),
+    hours: hours && makeSpan('h', hours.min, hours.max),
+    per100Hours: hours && calculateRate(sum, hours, unit),
     percentOfFill: share && nearestDouble(times(share, exactOf(100))),
   })
   const reasons = [serviceReason('service/oil-added', { part, added, count, ...figures })]
-  const line = { ...about, count, added, ...figures }
-  if (additions.every(({ isOfInstance }) => !isOfInstance))
+  const line = { ...common, count, added, ...figures }
+  if (additions.every(({ namesInstance }) => !namesInstance))
     return {
       ...line,
       verdict: 'cannot tell',
       reasons: [...reasons, serviceReason('service/top-up-of-which', { part })],
     }
-  const isSmall = share !== undefined && compareExact(share, SETTLED.share) <= 0
-  const isEarly = hours?.max !== undefined && compareExact(hours.max, SETTLED.hours) <= 0
+  const isSmall = share !== undefined && compareExact(share, SETTLING_LIMITS.share) <= 0
+  const isEarly = hours?.max !== undefined && compareExact(hours.max, SETTLING_LIMITS.hours) <= 0
   if (count === 1 && isSmall && isEarly)
     return {
       ...line,
@@ -149,17 +149,17 @@ function judgeOne(facts: DueFacts, gearcase: Id, instance: Id | undefined): OilL
       reasons: [...reasons, serviceReason('service/oil-may-have-settled', {})],
     }
   const code = count === 1 && isSmall ? 'service/look-for-leaks' : 'service/find-the-leak'
-  return { ...line, verdict: 'loses oil', reasons: [...reasons, serviceReason(code, {}), ...startOpen] }
+  return { ...line, verdict: 'loses oil', reasons: [...reasons, serviceReason(code, {}), ...unknownStart] }
 }
 
 /** The day of the last oil change or rebuild, else of first use. */
-function findStart({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
+function findStartDate({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
   const changes = log.records.filter(({ entries }) =>
     entries.some(
       (one) =>
         one.gearcase === gearcase &&
         (one.instance === undefined || one.instance === instance) &&
-        taskOf(sheet, one.service) === 'change',
+        findTask(sheet, one.service) === 'change',
     ),
   )
   const rebuilds = (log.events ?? []).filter(
@@ -172,7 +172,7 @@ function findStart({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id |
     .at(-1)
 }
 
-const taskOf = ({ services }: SpecSheet, service: Id) =>
+const findTask = ({ services }: SpecSheet, service: Id) =>
   Object.hasOwn(services, service) ? services[service]?.task : undefined
 
 /** All oil that was added to a gearcase up to today. In one with instances, what names none may be of any. */
@@ -183,23 +183,23 @@ function listAdditions({ sheet, log, today }: DueFacts, gearcase: Id, instance: 
   }))
   const checks = log.records.flatMap(({ date, entries }) =>
     entries.flatMap(({ service, refilled: volume, ...one }) =>
-      volume === undefined || taskOf(sheet, service) !== 'check'
+      volume === undefined || findTask(sheet, service) !== 'check'
         ? []
         : [{ ...one, date, volume, place: 'refilled' }],
     ),
   )
-  return [...topUps, ...checks].flatMap(({ place, date, volume, ...one }): readonly Addition[] => {
+  return [...topUps, ...checks].flatMap(({ place, date, volume, ...one }): readonly OilAddition[] => {
     requireQuantity(place, volume, 'volume', { min: 0, max: Number.MAX_VALUE })
     if (compareDates(date, today) > 0 || volume.value === 0) return []
     if (findOilOwner(sheet, one.gearcase) !== gearcase) return []
-    const named = one.gearcase === gearcase ? one.instance : undefined
-    if (named !== undefined && named !== instance) return []
-    return [{ date, volume, isOfInstance: named === instance }]
+    const namedInstance = one.gearcase === gearcase ? one.instance : undefined
+    if (namedInstance !== undefined && namedInstance !== instance) return []
+    return [{ date, volume, namesInstance: namedInstance === instance }]
   })
 }
 
 /** A quantity as a share of the refill of one instance. */
-function shareOfFill({ sheet, log }: DueFacts, gearcase: Id, added: Exact): Exact | undefined {
+function calculateFillShare({ sheet, log }: DueFacts, gearcase: Id, added: Exact): Exact | undefined {
   const space = sheet.gearcases[gearcase]?.oilSpace
   const path = `/gearcases/${gearcase}/oilSpace/fill/drainAndRefill`
   const leaf = resolveLeaf(sheet, log.identity, 'value', path)
@@ -209,7 +209,7 @@ function shareOfFill({ sheet, log }: DueFacts, gearcase: Id, added: Exact): Exac
   return fill === undefined || fill.exactEach.n === 0n ? undefined : over(added, fill.exactEach)
 }
 
-function ratePer100Hours(sum: Exact, { min, max }: { min: Exact; max?: Exact }, unit: VolumeUnit) {
+function calculateRate(sum: Exact, { min, max }: { min: Exact; max?: Exact }, unit: VolumeUnit) {
   const rate = (hours: Exact | undefined) =>
     hours === undefined || hours.n === 0n
       ? undefined
@@ -218,7 +218,7 @@ function ratePer100Hours(sum: Exact, { min, max }: { min: Exact; max?: Exact }, 
   return rates.min === undefined && rates.max === undefined ? undefined : { ...rates, unit }
 }
 
-const span = <Unit extends string>(unit: Unit, min: Exact, max: Exact | undefined): Span<Unit> => ({
+const makeSpan = <Unit extends string>(unit: Unit, min: Exact, max: Exact | undefined): Span<Unit> => ({
   min: nearestDouble(min),
   ...(max && { max: nearestDouble(max) }),
   unit,

@@ -1,7 +1,7 @@
 import { dropUndefined, requireShape, type Shape } from '../base/index.js'
 import type { Id } from '../spec/index.js'
-import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
-import { nameNumber, nameSeal } from './names.js'
+import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeals } from './kitSums.js'
+import { describeSeal, formatPartNumber } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What to bring for the visit to one machine. */
@@ -68,16 +68,16 @@ export function kitContents(plan: VisitPlan): Kit {
   )
   const packages = new Set<string>()
   const seals = plan.seals.map(({ seal, count }) => {
-    const name = nameSeal(seal)
+    const name = describeSeal(seal)
     // One package of sealant is enough for all places.
     const isCounted = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
     packages.add(name)
     return { seal, name, count: isCounted ? 0 : count }
   })
-  const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
-  const filters = addFilters(
+  const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: describeSeal(seal), count: buy }))
+  const filters = sumFilters(
     (plan.filters ?? []).map(({ kind, part, count, ...numbers }) => ({
-      name: `${nameNumber(numbers) ?? part.part ?? ''} ${kind}`.trim(),
+      name: `${formatPartNumber(numbers) ?? part.part ?? ''} ${kind}`.trim(),
       count,
     })),
   )
@@ -89,11 +89,11 @@ export function kitContents(plan: VisitPlan): Kit {
   const bottles = (plan.consumables ?? []).filter(({ code }) => code === 'service/sample-label').length
   return dropUndefined({
     machine: { id: log, name },
-    oil: addOils([...needed, ...additives]),
-    seals: addSeals(seals),
+    oil: sumOils([...needed, ...additives]),
+    seals: sumSeals(seals),
     filters,
     sampleBottles: bottles === 0 ? undefined : bottles,
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
-    buy: dropUndefined({ oil: addOils([...oilsToBuy, ...additives]), seals: addSeals(sealsToBuy), filters }),
+    buy: dropUndefined({ oil: sumOils([...oilsToBuy, ...additives]), seals: sumSeals(sealsToBuy), filters }),
   })
 }

@@ -24,14 +24,14 @@ export interface KitFilter {
 let decimalClass: typeof Decimal | undefined
 
 /** A private constructor, since other code may change the settings of the shared one. */
-function exactDecimal(): typeof Decimal {
+function getExactDecimal(): typeof Decimal {
   decimalClass ??= Decimal.clone({ defaults: true, precision: 60 })
   return decimalClass
 }
 
 /** The exact sum of volumes in millilitres, rounded once. */
-function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
-  const Exact = exactDecimal()
+function sumVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
+  const Exact = getExactDecimal()
   const sum = volumes.reduce(
     (total, { value, unit }) => total.plus(new Exact(value).times(UNIT_FACTORS[unit])),
     new Exact(0),
@@ -40,16 +40,16 @@ function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
 }
 
 /** Adds up volumes by the name of the oil, in the order of first mention. */
-export function addOils(oils: readonly KitOil[]): readonly KitOil[] {
+export function sumOils(oils: readonly KitOil[]): readonly KitOil[] {
   const names = [...new Set(oils.map(({ oil }) => oil))]
   return names.map((oil) => ({
     oil,
-    volume: addVolumes(oils.filter((one) => one.oil === oil).map(({ volume }) => volume)),
+    volume: sumVolumes(oils.filter((one) => one.oil === oil).map(({ volume }) => volume)),
   }))
 }
 
 /** Adds up counts by the name of the seal, in the order of first mention, without sums of zero. */
-export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
+export function sumSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
   const sums = new Map<string, KitSeal>()
   for (const { seal, name, count } of seals)
     sums.set(name, { seal, name, count: count + (sums.get(name)?.count ?? 0) })
@@ -57,7 +57,7 @@ export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
 }
 
 /** Adds up counts by the name of the filter; undefined if there are none. */
-export function addFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
+export function sumFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
   const sums = new Map<string, number>()
   for (const { name, count } of filters) sums.set(name, count + (sums.get(name) ?? 0))
   return sums.size === 0 ? undefined : [...sums].map(([name, count]) => ({ name, count }))

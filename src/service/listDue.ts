@@ -12,8 +12,8 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { listInstances, listServicesThatSatisfy } from './gearcases.js'
-import { namePart } from './names.js'
+import { listInstances, listSatisfyingServices } from './gearcases.js'
+import { describePart } from './names.js'
 import { requireDueFacts } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
@@ -69,15 +69,21 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
       if (applies.verdict === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
       for (const instance of listInstances(sheet, gearcase)) {
         const { name: serviceName, task } = entry
-        const part = namePart(sheet, gearcasePath, dropUndefined({ instance }))
-        const about = { service, serviceName, task, gearcase, part }
-        const unknown = [serviceApplies, applies].flatMap((judgement): Reason | readonly [] =>
+        const part = describePart(sheet, gearcasePath, dropUndefined({ instance }))
+        const common = { service, serviceName, task, gearcase, part }
+        const unknownReasons = [serviceApplies, applies].flatMap((judgement): Reason | readonly [] =>
           judgement.verdict === 'cannot tell'
             ? serviceReason('service/part-open', { part, facts: judgement.missing })
             : [],
         )
-        if (unknown.length > 0) {
-          due.push({ ...about, verdict: 'cannot tell', lines: [], reasons: unknown, missing: unknown })
+        if (unknownReasons.length > 0) {
+          due.push({
+            ...common,
+            verdict: 'cannot tell',
+            lines: [],
+            reasons: unknownReasons,
+            missing: unknownReasons,
+          })
           continue
         }
         const { verdict, lines, dueBy, dueOn, reasons, missing } = computeDue(
@@ -85,7 +91,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
             intervals: resolveIntervals(sheet, identity, service, entry),
             log,
             service,
-            doneBy: listServicesThatSatisfy(sheet, service),
+            doneBy: listSatisfyingServices(sheet, service),
             gearcase,
             instance,
             events: entry.events,
@@ -103,12 +109,12 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
           .map(({ date, reason }) => serviceReason('service/not-counted', { date, reason: { ...reason } }))
         due.push(
           dropUndefined({
-            ...about,
+            ...common,
             verdict,
             lines,
             dueBy,
             dueOn,
-            reasons: [...nameServices(sheet, reasons), ...notCounted],
+            reasons: [...replaceServiceIds(sheet, reasons), ...notCounted],
             missing,
           }),
         )
@@ -119,7 +125,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
 }
 
 /** Replaces ids of services in reasons by their names. */
-function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
+function replaceServiceIds(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
   return reasons.map((reason) => {
     const { service } = reason.params
     if (reason.code !== 'interval/done-by-other' || typeof service !== 'string') return reason

@@ -12,9 +12,9 @@ import type { DistanceUnit } from '../quantity/index.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 
 /** More than any machine runs: a window that is not known never ends. In miles too, the meter's limit is not passed. */
-const ENDLESS = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
+const UNREACHABLE = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
 
-type OpenRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
+type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
 
 /**
  * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives each row the verdict that
@@ -53,67 +53,73 @@ export function listDueRows(
       gearcase,
       ...(part.instance === undefined ? [] : [part.instance.id]),
     ]
-    return { ...writeRow(due, facts), id: joinPointer(tokens) }
+    return { ...makeRow(due, facts), id: joinPointer(tokens) }
   })
 }
 
-function writeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
-  const row: OpenRow = {}
+function makeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
+  const row: MutableRow = {}
   const events = lines.flatMap(({ by, from }) => (by === 'event' ? (from?.date ?? []) : []))
   const eventDate = events.sort().at(-1)
-  const started = lines.find(({ since, from }) => since !== undefined && from?.date !== undefined)?.from?.date
+  const startDate = lines.find(({ since, from }) => since !== undefined && from?.date !== undefined)?.from
+    ?.date
   // The first use of a machine may not be known: no calendar limit is then.
-  let lastDate = started ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
+  let lastDate = startDate ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
   // In a row, an event counts after the last service. An event on its day or before is one that the service did not settle.
   if (eventDate !== undefined) {
     row.eventDate = eventDate
     if (lastDate !== undefined && eventDate <= lastDate) lastDate = addDays(eventDate, -1)
   }
   if (lastDate !== undefined) row.lastDate = lastDate
-  const isWindowOpen = missing.some(({ params }) => params['which'] === 'window')
+  const isWindowUnknown = missing.some(({ params }) => params['which'] === 'window')
   for (const line of lines) {
-    if (line.by === 'period') writePeriod(row, line, lastDate ?? '', isWindowOpen)
-    else if (line.by !== 'event') writeMeter(row, line, isWindowOpen, facts)
+    if (line.by === 'period') addPeriodFields(row, line, lastDate ?? '', isWindowUnknown)
+    else if (line.by !== 'event') addMeterFields(row, line, isWindowUnknown, facts)
   }
   return row
 }
 
-function writePeriod(
-  row: OpenRow,
+function addPeriodFields(
+  row: MutableRow,
   { duePoint, overdueAfter }: DueLine,
   lastDate: DateText,
-  isWindowOpen: boolean,
+  isWindowUnknown: boolean,
 ): void {
   const due = dayNumberOf(duePoint?.date)
-  const after = dayNumberOf(overdueAfter?.date)
+  const overdueDay = dayNumberOf(overdueAfter?.date)
   // A limit of no days is `cannot tell`.
   row.everyDays = Number.isNaN(due) ? 0 : due - dayNumberOf(lastDate)
-  if (isWindowOpen) row.windowDays = ENDLESS.days
-  else if (!Number.isNaN(after)) row.windowDays = after - due
+  if (isWindowUnknown) row.windowDays = UNREACHABLE.days
+  else if (!Number.isNaN(overdueDay)) row.windowDays = overdueDay - due
 }
 
-function writeMeter(row: OpenRow, line: DueLine, isWindowOpen: boolean, { log, today }: DueFacts): void {
+function addMeterFields(
+  row: MutableRow,
+  line: DueLine,
+  isWindowUnknown: boolean,
+  { log, today }: DueFacts,
+): void {
   const { by, verdict, limit, used, left, now, duePoint, overdueAfter } = line
   if (limit === undefined || 'period' in limit) return
   const isJudged = used !== undefined && left !== undefined && used.unit !== 'd'
   // The unit of the meter; of a limit that cannot be judged, its own.
   const unit = isJudged ? used.unit : limit.unit
-  const inUnit = (counts: number): number | undefined =>
+  const toUnit = (counts: number): number | undefined =>
     Number.isNaN(counts) ? undefined : counts / countsPer(unit)
-  const countsOf = (amount: { readonly value: number } | undefined): number =>
+  const toCounts = (amount: { readonly value: number } | undefined): number =>
     amount === undefined ? NaN : meterCount(amount.value, unit)
-  const every = isJudged ? inUnit(countsOf(used) + countsOf(left)) : limit.value
-  const window = inUnit(countsOf(overdueAfter?.meter) - countsOf(duePoint?.meter))
+  const every = isJudged ? toUnit(toCounts(used) + toCounts(left)) : limit.value
+  const window = toUnit(toCounts(overdueAfter?.meter) - toCounts(duePoint?.meter))
   const readDay = dayNumberOf(now?.date)
-  const ageless = pauseDays(log.pauses, readDay, dayNumberOf(today))
-  const readOn = Number.isNaN(readDay) ? undefined : dateFromDay(readDay + ageless)
+  const pausedDays = pauseDays(log.pauses, readDay, dayNumberOf(today))
+  const readOn = Number.isNaN(readDay) ? undefined : dateFromDay(readDay + pausedDays)
   const last = isJudged ? 0 : undefined
   const isTracked = verdict !== 'not tracked'
   const fields =
     by === 'hours'
       ? {
           everyHours: every,
-          windowHours: isWindowOpen ? ENDLESS.hours : window,
+          windowHours: isWindowUnknown ? UNREACHABLE.hours : window,
           lastHours: last,
           hours: used?.value,
           hoursDate: readOn,
@@ -122,7 +128,7 @@ function writeMeter(row: OpenRow, line: DueLine, isWindowOpen: boolean, { log, t
       : {
           everyDistance: every,
           everyDistanceUnit: unit as DistanceUnit,
-          windowDistance: isWindowOpen ? ENDLESS.distance : window,
+          windowDistance: isWindowUnknown ? UNREACHABLE.distance : window,
           distanceUnit: unit as DistanceUnit,
           lastDistance: last,
           distance: used?.value,

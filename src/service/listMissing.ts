@@ -14,7 +14,7 @@ export function listMissing(
   figures: readonly PlannedFigure[],
   unsettled: readonly PlannedMissing[],
   waits: readonly PlannedWait[],
-  notGiven: readonly Reason[],
+  missingDocuments: readonly Reason[],
 ): readonly PlannedMissing[] {
   const missing: PlannedMissing[] = []
   if (variant.verdict === 'cannot tell') {
@@ -30,27 +30,27 @@ export function listMissing(
         : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
     missing.push({ kind: resolved.kind, part, path, reason })
   }
-  missing.push(...unsettled, ...listOpenServices(due))
+  missing.push(...unsettled, ...listUnknownServices(due))
   for (const { kind, part, seconds, reasons } of waits) {
     const [reason] = reasons
     if (kind === 'pour' && seconds === undefined && reason !== undefined)
       missing.push({ kind: 'cannot tell', part, reason })
   }
-  return [...missing, ...notGiven.map((reason): PlannedMissing => ({ kind: 'not kept', reason }))]
+  return [...missing, ...missingDocuments.map((reason): PlannedMissing => ({ kind: 'not kept', reason }))]
 }
 
-function listOpenServices(due: readonly PlannedDue[]): readonly PlannedMissing[] {
-  const openServices = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
+function listUnknownServices(due: readonly PlannedDue[]): readonly PlannedMissing[] {
+  const unknownServices = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
   for (const { part, serviceName, verdict, missing } of due) {
     if (verdict !== 'cannot tell') continue
     for (const reason of missing) {
       const key = JSON.stringify([serviceName, reason])
-      const known = openServices.get(key)
-      if (known === undefined) openServices.set(key, { parts: [part], service: serviceName, reason })
+      const known = unknownServices.get(key)
+      if (known === undefined) unknownServices.set(key, { parts: [part], service: serviceName, reason })
       else known.parts.push(part)
     }
   }
-  return [...openServices.values()].map(({ parts, service, reason: why }) => {
+  return [...unknownServices.values()].map(({ parts, service, reason: why }) => {
     const part = parts.length > 1 ? undefined : parts[0]
     const reason = serviceReason('service/due-open', { parts, service, reason: { ...why } })
     return dropUndefined({ kind: 'cannot tell', part, reason })

@@ -3,7 +3,7 @@ import type { FastenerSet, Id } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { listDrives } from './drives.js'
 import { findOilOwner } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { FigureRole, PlannedMissing } from './visitPlan.js'
 
@@ -12,12 +12,12 @@ import type { FigureRole, PlannedMissing } from './visitPlan.js'
  * part, and the number of its fasteners.
  */
 export function listUnstated(
-  { sheet, log, procedure, withoutSteps }: VisitContext,
+  { sheet, log, procedure, partsWithoutSteps }: VisitContext,
   gearcases: readonly Id[],
 ): readonly PlannedMissing[] {
   const missing = new Map<JsonPointer, PlannedMissing>()
   const add = (path: JsonPointer, role: FigureRole): void => {
-    const part = namePart(sheet, path)
+    const part = describePart(sheet, path)
     const reason =
       role === 'access'
         ? serviceReason('service/access-not-stated', { part })
@@ -31,7 +31,7 @@ export function listUnstated(
     if (space?.kind === 'own' && space.fill.method.kind === 'not stated')
       add(`/gearcases/${owner}/oilSpace/fill/method`, 'fill method')
   }
-  for (const on of [...procedure.steps.flatMap((step) => step.on ?? []), ...withoutSteps]) {
+  for (const on of [...procedure.steps.flatMap((step) => step.on ?? []), ...partsWithoutSteps]) {
     if (listDrives(sheet, log.identity, on)?.length === 0) add(`${on}/drive`, 'drive')
     const fasteners = ['/bolts', '/fasteners']
       .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)

@@ -1,6 +1,6 @@
 import { dropUndefined, requireShape } from '../base/index.js'
 import type { Kit } from './kitContents.js'
-import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
+import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeals } from './kitSums.js'
 
 /**
  * Adds up what must be ordered for several kits. Plan the visits one after the other, each with the stock that the one
@@ -28,8 +28,8 @@ export function orderList(kits: readonly Kit[]): {
   const shape = [{ buy: { oil: [{}], seals: [{}], 'filters?': [{}] } }]
   requireShape('kits', kits, shape, 'pass the result of kitContents')
   return dropUndefined({
-    oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
-    seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),
-    filters: addFilters(kits.flatMap(({ buy }) => buy.filters ?? [])),
+    oil: sumOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
+    seals: sumSeals(kits.flatMap(({ buy }) => buy.seals)),
+    filters: sumFilters(kits.flatMap(({ buy }) => buy.filters ?? [])),
   })
 }

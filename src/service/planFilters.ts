@@ -1,6 +1,6 @@
 import { dropUndefined, type JsonPointer, readPointer } from '../base/index.js'
 import type { Filter } from '../spec/index.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedFilter } from './visitPlan.js'
 
@@ -15,6 +15,6 @@ export function planFilters({ sheet, procedure }: VisitContext): readonly Planne
     const filter = readPointer(sheet, path) as Filter | undefined
     if (filter === undefined) return []
     const { kind, partNumber, supersededBy } = filter
-    return dropUndefined({ part: namePart(sheet, path), kind, partNumber, supersededBy, count })
+    return dropUndefined({ part: describePart(sheet, path), kind, partNumber, supersededBy, count })
   })
 }

@@ -25,7 +25,7 @@ import {
 } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { findOilOwner, listInstances } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import { type RefillAmount, readRefill, type SplitRefill, splitRefill } from './refills.js'
 import type { GearcaseInVisit, VisitContext } from './visitContext.js'
 import type { PlannedOil } from './visitPlan.js'
@@ -55,7 +55,7 @@ export function planOil(
     const { oilSpace, yellowMetal = 'not stated' } = sheet.gearcases[gearcase] as Gearcase
     if (findOilOwner(sheet, gearcase) !== gearcase || oilSpace.kind !== 'own') return []
     const path = `/gearcases/${gearcase}`
-    const part = namePart(sheet, path)
+    const part = describePart(sheet, path)
     const oilsPath = `${path}/oilSpace/oils`
     const refillPath = `${path}/oilSpace/fill/drainAndRefill`
     const refill = readRefill(figures.stated(refillPath), oilSpace.fill.per, {
@@ -74,47 +74,52 @@ export function planOil(
     })
     const oils = figures.stated<Oils>(oilsPath)
     if (oils === undefined) return { ...base, take: [], reasons: [] }
-    const judged = chooseOilChoice(oils, ambient)
-    const open: readonly Reason[] = judged.reasons
-    const offers = judged.choices
+    const judgedOils = chooseOilChoice(oils, ambient)
+    const oilReasons: readonly Reason[] = judgedOils.reasons
+    const offers = judgedOils.choices
       .filter(({ verdict }) => verdict !== 'no')
       .map(({ choice }) => ({ choice, ...judgeOilStock(choice, shelf, yellowMetal) }))
-    const [usable] = offers.filter(({ fit }) => Object.keys(fit).length > 0)
+    const [usable] = offers.filter(({ suitable }) => Object.keys(suitable).length > 0)
     const offer = usable ?? offers[0]
     if (offer === undefined) {
       const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }
       const document = { kind: 'spec-sheet', id: sheet.id } as const
       findings.push(serviceFinding('service/no-oil-for-ambient', 'warning', document, oilsPath, params))
-      return { ...base, take: [], reasons: [serviceReason('service/no-oil-for-ambient', params), ...open] }
+      return {
+        ...base,
+        take: [],
+        reasons: [serviceReason('service/no-oil-for-ambient', params), ...oilReasons],
+      }
     }
-    const { choice, fit } = offer
-    const split = refill && splitRefill(refill, choice.additive, instances.length)
-    if (split !== undefined) volumes.set(gearcase, split.all)
+    const { choice, suitable } = offer
+    const splitVolumes = refill && splitRefill(refill, choice.additive, instances.length)
+    if (splitVolumes !== undefined) volumes.set(gearcase, splitVolumes.all)
     const name = formatOilName(choice)
-    const isPart = choice.additive?.includedInRefill === true && split?.additive !== undefined
+    const isPartOfRefill = choice.additive?.includedInRefill === true && splitVolumes?.additive !== undefined
     const isShare = oilSpace.fill.per === 'all instances' && listInstances(sheet, gearcase).length > 1
-    const about = {
+    const common = {
       ...base,
-      ...(split && { perInstance: split.oil.each, needed: split.oil.all }),
-      ...(split && (isPart || isShare) && { measure: split.oil.each }),
-      ...(split && oilSpace.fill.method.kind !== 'by quantity' && { stopAt: oneTenthMore(split.oil) }),
+      ...(splitVolumes && { perInstance: splitVolumes.oil.each, needed: splitVolumes.oil.all }),
+      ...(splitVolumes && (isPartOfRefill || isShare) && { measure: splitVolumes.oil.each }),
+      ...(splitVolumes &&
+        oilSpace.fill.method.kind !== 'by quantity' && { stopAt: addTenth(splitVolumes.oil) }),
       choice: name,
-      ...describeAdditive(choice, figure, oilsPath, split, procedure.steps),
+      ...describeAdditive(choice, figure, oilsPath, splitVolumes, procedure.steps),
     }
-    const isOnly = oils.kind === 'oils' && oils.choices.length === 1
+    const isOnlyChoice = oils.kind === 'oils' && oils.choices.length === 1
     const reasons: Reason[] = [
-      ...open,
+      ...oilReasons,
       ambient === undefined || oils.kind !== 'oils'
         ? serviceReason('service/ambient-not-given', { part })
-        : serviceReason(isOnly ? 'service/oil-only-choice' : 'service/oil-for-ambient', {
+        : serviceReason(isOnlyChoice ? 'service/oil-only-choice' : 'service/oil-for-ambient', {
             oil: name,
             ambient,
           }),
       ...offer.reasons,
     ]
     if (stock === undefined) {
-      const buy = split && { buy: { volume: split.oil.all } }
-      return { ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }
+      const buy = splitVolumes && { buy: { volume: splitVolumes.oil.all } }
+      return { ...common, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }
     }
     const offered = Object.values(stock.containers).map((container) => container.name)
     if (usable === undefined && offered.length > 0) {
@@ -122,8 +127,8 @@ export function planOil(
       const document = { kind: 'stock', id: stock.id } as const
       findings.push(serviceFinding('service/no-suitable-oil', 'warning', document, '/containers', params))
     }
-    if (split === undefined) return { ...about, take: [], reasons }
-    const chosen = chooseContainers(fit, split.oil.all)
+    if (splitVolumes === undefined) return { ...common, take: [], reasons }
+    const chosen = chooseContainers(suitable, splitVolumes.oil.all)
     const taken = takeFromStock(shelf, chosen)
     shelf = taken.shelf
     const container = stock.containers[chosen.use[0]?.id ?? '']
@@ -133,7 +138,7 @@ export function planOil(
       return size === undefined ? [] : [{ size, count }]
     })
     return {
-      ...about,
+      ...common,
       take: taken.take,
       ...(chosen.short && { buy: { volume: chosen.short, containers } }),
       reasons: [...reasons, ...chosen.reasons],
@@ -143,7 +148,7 @@ export function planOil(
 }
 
 /** Whether the oil chosen for a gearcase is a grease, which is pressed in and not poured. */
-export const isGreased = (oil: readonly PlannedOil[], gearcase: Id | undefined): boolean =>
+export const hasGrease = (oil: readonly PlannedOil[], gearcase: Id | undefined): boolean =>
   oil.some(({ part, choice = '' }) => part.path === `/gearcases/${gearcase}` && isGrease(choice))
 
 /** The containers in stock that meet one permitted oil, and the reasons why the others do not. */
@@ -151,50 +156,51 @@ function judgeOilStock(
   choice: OilChoice,
   shelf: OilStock,
   yellowMetal: 'yes' | 'no' | 'not stated',
-): { readonly fit: OilStock; readonly reasons: readonly Reason[] } {
-  const fit: Record<Id, OilContainer> = {}
+): { readonly suitable: OilStock; readonly reasons: readonly Reason[] } {
+  const suitable: Record<Id, OilContainer> = {}
   const reasons: Reason[] = []
   for (const [id, container] of Object.entries(shelf)) {
     // The ambient band is judged in `chooseOilChoice`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
-    const asked = [verdict.viscosity, verdict.category, verdict.limitedSlip]
-    if (asked.every((one) => one === 'yes' || one === 'not judged')) {
-      Object.defineProperty(fit, id, { value: container, enumerable: true })
+    const verdicts = [verdict.viscosity, verdict.category, verdict.limitedSlip]
+    if (verdicts.every((one) => one === 'yes' || one === 'not judged')) {
+      Object.defineProperty(suitable, id, { value: container, enumerable: true })
       continue
     }
-    const code = asked.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask-maker'
-    const [because] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
-    if (because !== undefined)
+    const code = verdicts.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask-maker'
+    const [firstReason] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
+    if (firstReason !== undefined)
       reasons.push(
         serviceReason(code, {
           container: container.name,
           oil: formatOilName(choice),
-          reason: { ...because },
+          reason: { ...firstReason },
         }),
       )
   }
-  return { fit, reasons }
+  return { suitable, reasons }
 }
 
 function describeAdditive(
   { additive }: OilChoice,
   figure: string,
   oilsPath: string,
-  split: SplitRefill | undefined,
+  splitVolumes: SplitRefill | undefined,
   steps: readonly Step[],
 ): Pick<PlannedOil, 'additive'> {
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
-  const { each: perInstance, all: needed } = split?.additive ?? {}
-  const isOf = (one: Step, action: Step['do']) =>
+  const { each: perInstance, all: needed } = splitVolumes?.additive ?? {}
+  const showsOils = (one: Step, action: Step['do']) =>
     one.do === action && Object.values(one.values ?? {}).includes(oilsPath)
-  const added = steps.findIndex((one) => isOf(one, 'add the additive'))
-  const order = added > steps.findIndex((one) => isOf(one, 'pour the oil')) ? 'oil first' : 'additive first'
+  const added = steps.findIndex((one) => showsOils(one, 'add the additive'))
+  const order =
+    added > steps.findIndex((one) => showsOils(one, 'pour the oil')) ? 'oil first' : 'additive first'
   return { additive: dropUndefined({ name, figure, includedInRefill, order, perInstance, needed }) }
 }
 
 /** The volume at which to stop: more means that old oil stayed in, or that the machine is not level. */
-function oneTenthMore({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
+function addTenth({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
   return nearestQuantity(times(exactEach, over(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
@@ -208,28 +214,28 @@ function takeFromStock(
   shelf: OilStock,
   chosen: ContainerChoice,
 ): { readonly shelf: OilStock; readonly take: PlannedOil['take'] } {
-  let left = exactIn(chosen.needed, 'mL')
+  let volumeLeft = exactIn(chosen.needed, 'mL')
   const next: Record<Id, OilContainer> = { ...shelf }
   const take: PlannedOil['take'][number][] = []
   for (const { id, opened, full } of chosen.use) {
     const container = next[id]
     if (container === undefined) continue
-    const { opened: before, ...rest } = container
-    const pour = (available: Exact, opened: boolean): Exact => {
-      const taken = lowerExact(available, left)
+    const { opened: openedBefore, ...containerFields } = container
+    const takeVolume = (available: Exact, opened: boolean): Exact => {
+      const taken = lowerExact(available, volumeLeft)
       if (taken.n > 0n) {
         take.push({ container: id, name: container.name, volume: nearestQuantity(taken, 'mL', 'mL'), opened })
-        left = minus(left, taken)
+        volumeLeft = minus(volumeLeft, taken)
       }
       return minus(available, taken)
     }
-    const open = exactIn(before ?? NO_OIL, 'mL')
+    const openedVolume = exactIn(openedBefore ?? NO_OIL, 'mL')
     const fromOpened = exactIn(opened ?? NO_OIL, 'mL')
-    const keptOpen = plus(minus(open, fromOpened), pour(fromOpened, true))
-    const keptFull = pour(times(exactIn(container.size, 'mL'), exactOf(full)), false)
+    const keptOpen = plus(minus(openedVolume, fromOpened), takeVolume(fromOpened, true))
+    const keptFull = takeVolume(times(exactIn(container.size, 'mL'), exactOf(full)), false)
     const openedAfter = plus(keptOpen, keptFull)
     next[id] = {
-      ...rest,
+      ...containerFields,
       count: container.count - full,
       ...(openedAfter.n > 0n ? { opened: nearestQuantity(openedAfter, 'mL', 'mL') } : {}),
     }

@@ -4,7 +4,7 @@ import { type Exact, exactOf, nearestQuantity, plus, type VolumeUnit } from '../
 import type { Gearcase, Id, SpecValue } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { listInstances } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { OilPlan } from './planOil.js'
 import { type RefillAmount, readRefill } from './refills.js'
 import type { GearcaseInVisit, VisitContext } from './visitContext.js'
@@ -24,35 +24,39 @@ interface PanPlan {
  */
 export function planPan(
   visit: VisitContext,
-  changed: readonly GearcaseInVisit[],
+  changes: readonly GearcaseInVisit[],
   { volumes }: OilPlan,
 ): PanPlan {
   const { sheet, toolbox } = visit
-  if (changed.length === 0) return { usedOil: { reasons: [] }, findings: [] }
+  if (changes.length === 0) return { usedOil: { reasons: [] }, findings: [] }
   const drained: Exact[] = []
-  const open: Reason<keyof ServiceCodes>[] = []
-  for (const { gearcase, instances } of changed) {
-    const part = namePart(sheet, `/gearcases/${gearcase}`)
+  const openReasons: Reason<keyof ServiceCodes>[] = []
+  for (const { gearcase, instances } of changes) {
+    const part = describePart(sheet, `/gearcases/${gearcase}`)
     const refill = volumes.get(gearcase)
     const amount = refill ?? readDryFill(visit, gearcase, instances.length)
     for (const _each of instances) if (amount !== undefined) drained.push(amount.exactEach)
-    if (amount === undefined) open.push(serviceReason('service/used-oil-open', { part }))
+    if (amount === undefined) openReasons.push(serviceReason('service/used-oil-open', { part }))
     else if (refill === undefined)
-      open.push(serviceReason('service/drain-limit-from-dry-fill', { part, volume: amount.all }))
+      openReasons.push(serviceReason('service/drain-limit-from-dry-fill', { part, volume: amount.all }))
   }
   if (drained.length === 0)
-    return { pan: { verdict: 'cannot tell', reasons: open }, usedOil: { reasons: open }, findings: [] }
+    return {
+      pan: { verdict: 'cannot tell', reasons: openReasons },
+      usedOil: { reasons: openReasons },
+      findings: [],
+    }
   const volume = nearestQuantity(drained.reduce(plus, exactOf(0)), 'mL', 'mL')
-  const usedOil = { volume, reasons: [serviceReason('service/used-oil', { volume }), ...open] }
+  const usedOil = { volume, reasons: [serviceReason('service/used-oil', { volume }), ...openReasons] }
   if (toolbox === undefined) {
     const reasons = [serviceReason('service/no-toolbox', {})]
     return { pan: { volume, verdict: 'cannot tell', reasons }, usedOil, findings: [] }
   }
   const { verdict, pan: best = '', reasons } = judgePan(toolbox.pans, drained)
-  const found = toolbox.pans[best]
-  const have = found && { id: best, name: found.name, size: found.size }
-  const about = dropUndefined({ volume, have, reasons: [...reasons, ...open] })
-  if (verdict === 'large enough') return { pan: { ...about, verdict: 'fits' }, usedOil, findings: [] }
+  const bestPan = toolbox.pans[best]
+  const have = bestPan && { id: best, name: bestPan.name, size: bestPan.size }
+  const common = dropUndefined({ volume, have, reasons: [...reasons, ...openReasons] })
+  if (verdict === 'large enough') return { pan: { ...common, verdict: 'fits' }, usedOil, findings: [] }
   const document = { kind: 'toolbox', id: toolbox.id } as const
   const entries = Object.entries(toolbox.pans)
   const [id, pan] = entries.find(([one]) => one === best) ?? entries[0] ?? []
@@ -65,7 +69,7 @@ export function planPan(
           volume,
         })
   const panVerdict = pan === undefined ? 'missing' : 'does not fit'
-  return { pan: { ...about, verdict: panVerdict }, usedOil, findings: [finding] }
+  return { pan: { ...common, verdict: panVerdict }, usedOil, findings: [finding] }
 }
 
 function readDryFill(

@@ -2,9 +2,9 @@ import { dropUndefined, type Reason, splitPointer } from '../base/index.js'
 import { compareDates } from '../calendar/index.js'
 import type { MachineLog, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { readLatest } from './describeMachine.js'
+import { readLatestReadings } from './describeMachine.js'
 import type { ServiceDue } from './listDue.js'
-import { namePart, type PartName } from './names.js'
+import { describePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
 
 /** The label of each oil sample that the steps take. */
@@ -14,13 +14,13 @@ export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): re
     .filter(({ do: action }) => action === 'take an oil sample')
     .map((step) => {
       const part = partOf(visit, step)
-      const isHere = (one: ServiceDue) =>
+      const isSamePart = (one: ServiceDue) =>
         one.part.path === part.path && one.part.instance?.id === part.instance?.id && one.task === 'change'
       const line = due
-        .filter(isHere)
+        .filter(isSamePart)
         .flatMap(({ lines }) => lines)
         .find(({ by, since, used }) => by === 'hours' && since === 'last service' && used !== undefined)
-      const { hours } = readLatest(log, today)
+      const { hours } = readLatestReadings(log, today)
       return serviceReason(
         'service/sample-label',
         dropUndefined({
@@ -28,7 +28,7 @@ export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): re
           part,
           date: today,
           hours: hours && { value: hours.value, unit: hours.unit },
-          oil: lastOil(log, part),
+          oil: findLastOil(log, part),
           hoursOnOil: line?.used,
         }),
       )
@@ -37,11 +37,11 @@ export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): re
 
 function partOf({ sheet }: VisitContext, { on = '', at = {} }: Step) {
   const [, gearcase = ''] = splitPointer(on) ?? []
-  return namePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance: at.instance }))
+  return describePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance: at.instance }))
 }
 
 /** The oil that the last record names for this gearcase. */
-function lastOil({ records }: MachineLog, { path, instance }: PartName): string | undefined {
+function findLastOil({ records }: MachineLog, { path, instance }: PartName): string | undefined {
   return records
     .toSorted((one, other) => compareDates(one.date, other.date))
     .flatMap(({ entries }) => entries)

@@ -2,7 +2,7 @@ import { dropUndefined, type JsonPointer } from '../base/index.js'
 import { matchStockSeals, type SealTask } from '../seal/index.js'
 import type { Id, Seal, StockSeal } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { namePart, nameSeal } from './names.js'
+import { describePart, describeSeal } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedSeal } from './visitPlan.js'
 
@@ -14,52 +14,54 @@ import type { PlannedSeal } from './visitPlan.js'
 export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
   const packages = new Set<string>()
-  return [...listUses(procedure)].flatMap(([path, { renewed, inspected }]): PlannedSeal | readonly [] => {
-    const resolved = figures.at(path)?.resolved
-    const figure = figures.pointerTo(path)
-    if (resolved === undefined || figure === undefined) return []
-    const part = namePart(sheet, path)
-    const count = renewed > 0 ? renewed : inspected.size
-    if (resolved.kind !== 'stated') {
-      const reasons = [serviceReason('service/seal-open', { part })]
-      return { part, figure, seal: { kind: 'not stated' }, replace: 'cannot tell', count, buy: 0, reasons }
-    }
-    const seal = resolved.value as Seal
-    if (seal.kind === 'none' || seal.kind === 'not stated') return []
-    const isApplied = renewed > 0 && APPLIED_KINDS.has(seal.kind)
-    // A spare is taken from the stock like a seal to be fitted, so that the counts stay right.
-    const task: SealTask = { path, seal, action: isApplied ? 'apply' : 'new', inspection: [], reasons: [] }
-    const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
-    const { take = [], buy = count, reasons = [] } = line ?? {}
-    const hasPackage = isApplied && packages.has(nameSeal(seal))
-    if (isApplied) packages.add(nameSeal(seal))
-    const [taken] = take
-    const onShelf = taken && shelf[taken.id]
-    if (!isApplied) shelf = takeSeals(shelf, take)
-    const replaceCode =
-      renewed === 0
-        ? 'service/seal-on-condition'
-        : seal.replace === 'not stated'
-          ? 'service/seal-replace-not-stated'
-          : 'service/seal-every-opening'
-    return dropUndefined({
-      part,
-      figure,
-      seal,
-      replace: seal.replace,
-      count: isApplied ? 1 : count,
-      stock: onShelf && { id: taken.id, name: onShelf.name, have: onShelf.count },
-      take: take.length > 1 ? take : undefined,
-      buy: hasPackage ? 0 : buy,
-      reasons: [serviceReason(replaceCode, { count }), ...(hasPackage ? [] : reasons)],
-    })
-  })
+  return [...countSealUses(procedure)].flatMap(
+    ([path, { renewed, inspected }]): PlannedSeal | readonly [] => {
+      const resolved = figures.at(path)?.resolved
+      const figure = figures.pointerTo(path)
+      if (resolved === undefined || figure === undefined) return []
+      const part = describePart(sheet, path)
+      const count = renewed > 0 ? renewed : inspected.size
+      if (resolved.kind !== 'stated') {
+        const reasons = [serviceReason('service/seal-open', { part })]
+        return { part, figure, seal: { kind: 'not stated' }, replace: 'cannot tell', count, buy: 0, reasons }
+      }
+      const seal = resolved.value as Seal
+      if (seal.kind === 'none' || seal.kind === 'not stated') return []
+      const isApplied = renewed > 0 && APPLIED_KINDS.has(seal.kind)
+      // A spare is taken from the stock like a seal to be fitted, so that the counts stay right.
+      const task: SealTask = { path, seal, action: isApplied ? 'apply' : 'new', inspection: [], reasons: [] }
+      const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
+      const { take = [], buy = count, reasons = [] } = line ?? {}
+      const hasPackage = isApplied && packages.has(describeSeal(seal))
+      if (isApplied) packages.add(describeSeal(seal))
+      const [taken] = take
+      const stockEntry = taken && shelf[taken.id]
+      if (!isApplied) shelf = takeSeals(shelf, take)
+      const replaceCode =
+        renewed === 0
+          ? 'service/seal-on-condition'
+          : seal.replace === 'not stated'
+            ? 'service/seal-replace-not-stated'
+            : 'service/seal-every-opening'
+      return dropUndefined({
+        part,
+        figure,
+        seal,
+        replace: seal.replace,
+        count: isApplied ? 1 : count,
+        stock: stockEntry && { id: taken.id, name: stockEntry.name, have: stockEntry.count },
+        take: take.length > 1 ? take : undefined,
+        buy: hasPackage ? 0 : buy,
+        reasons: [serviceReason(replaceCode, { count }), ...(hasPackage ? [] : reasons)],
+      })
+    },
+  )
 }
 
 const APPLIED_KINDS: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
 
 /** For each seal, how often a new one is fitted, and at which instances the old one is inspected. */
-function listUses({ steps }: VisitContext['procedure']) {
+function countSealUses({ steps }: VisitContext['procedure']) {
   const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
   for (const { do: action, on, at } of steps) {
     if (on === undefined || !SEALING_ACTIONS.has(action)) continue
@@ -79,8 +81,8 @@ function takeSeals(
 ): Readonly<Record<Id, StockSeal>> {
   const next = { ...shelf }
   for (const { id, count } of take) {
-    const piece = next[id]
-    if (piece !== undefined) next[id] = { ...piece, count: piece.count - count }
+    const stockSeal = next[id]
+    if (stockSeal !== undefined) next[id] = { ...stockSeal, count: stockSeal.count - count }
   }
   return next
 }

@@ -15,10 +15,10 @@ import {
 import { serviceReason } from './codes.js'
 import { listDrives } from './drives.js'
 import { findOilOwner } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
-import { isGreased } from './planOil.js'
-import { gearcaseOf, upperEnd, type WaitPlan } from './planWaits.js'
+import { hasGrease } from './planOil.js'
+import { findUpperEnd, gearcaseOf, type WaitPlan } from './planWaits.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedOil, PlannedTightening, VisitPlan } from './visitPlan.js'
 
@@ -34,7 +34,7 @@ const HAND_TOOLS: ReadonlySet<ToolKind> = new Set(['chocks', 'jack', 'brush', 's
 
 const HOT_OIL = 'procedure/caution-hot-oil'
 
-const placeOf = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
+const makeInstanceKey = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
 
 /**
  * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first step that
@@ -51,8 +51,8 @@ export function planSteps(
   const supplies = new Set<string>()
   const handTools = new Set<ToolKind>()
   const topUpSteps = listTopUpSteps(procedure.steps)
-  const refitted = new Set<string>()
-  const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
+  const refittedShields = new Set<string>()
+  const makePointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
   const isOilHot = figures.figures.some(
     ({ role, resolved }) => role === 'drain temperature' && isHot(resolved),
   )
@@ -67,7 +67,7 @@ export function planSteps(
       (topUpSteps.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
     // The cautions of a conditional step count only for steps with the same condition, since it may be skipped.
     const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
-    const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${placeOf(step)}` : code)
+    const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${makeInstanceKey(step)}` : code)
     const cautions = findCautions(sheet, step, isOilHot).filter(
       ({ code }) => !shownCautions.has(keyOf(code)) && !shownCautions.has(`${keyOf(code)} ${condition}`),
     )
@@ -76,38 +76,38 @@ export function planSteps(
     for (const supply of row.supplies) supplies.add(supply)
     // A toolbox has no pumps, so list it with the supplies.
     if (row.tools.includes('suction pump')) supplies.add('suction pump')
-    if (action === 'refit shield' && on !== undefined) refitted.add(on)
-    if (action === 'remove shield' && on !== undefined) refitted.delete(on)
+    if (action === 'refit shield' && on !== undefined) refittedShields.add(on)
+    if (action === 'remove shield' && on !== undefined) refittedShields.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
     const drive = findToollessDrive(visit, step)
     // A wrench that has a setting is among the tools; one for a torque that only the manual has is not.
-    const isSet = drive !== undefined || tightenings[tightening]?.verdict !== 'cannot tell'
+    const hasSetting = drive !== undefined || tightenings[tightening]?.verdict !== 'cannot tell'
     for (const tool of row.tools)
       if (
         HAND_TOOLS.has(tool) ||
         (tool === 'breaker bar' && drive === undefined) ||
-        (tool === 'torque wrench' && !isSet)
+        (tool === 'torque wrench' && !hasSetting)
       )
         handTools.add(tool)
     return dropUndefined({
       id,
       do: action,
       onlyIf,
-      part: on === undefined ? undefined : namePart(sheet, on, at),
-      ...readMachinePart(sheet, step, procedure.steps[place + 1]),
-      shield: refittedShieldName(sheet, step, refitted),
+      part: on === undefined ? undefined : describePart(sheet, on, at),
+      ...describeMachinePart(sheet, step, procedure.steps[place + 1]),
+      shield: findRefittedShield(sheet, step, refittedShields),
       figures: Object.fromEntries(
         Object.entries(values).flatMap(([name, path]) => {
           const found = figures.pointerTo(path)
           return found === undefined ? [] : [[name, found]]
         }),
       ),
-      tightening: showsFigure(action, 'tightening') ? pointer('tightenings', tightening) : undefined,
+      tightening: showsFigure(action, 'tightening') ? makePointer('tightenings', tightening) : undefined,
       wait: waits.pointerTo(step),
-      oil: showsFigure(action, 'oils') ? pointer('oil', findOil(sheet, oil, step)) : undefined,
+      oil: showsFigure(action, 'oils') ? makePointer('oil', findOilPlace(sheet, oil, step)) : undefined,
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
-      fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
+      fluid: hasGrease(oil, gearcaseOf(step)) ? 'grease' : undefined,
       drive,
       filter: describeFilter(sheet, step),
       beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
@@ -130,8 +130,8 @@ function findToollessDrive(
   { sheet, log }: VisitContext,
   { do: action, on = '' }: Step,
 ): 'hand' | 'clip' | undefined {
-  const turns = action === 'crack loose' || showsFigure(action, 'tightening')
-  const drives = turns ? listDrives(sheet, log.identity, on) : undefined
+  const isTurned = action === 'crack loose' || showsFigure(action, 'tightening')
+  const drives = isTurned ? listDrives(sheet, log.identity, on) : undefined
   const [kind, ...others] = new Set(drives?.map((one) => one.kind))
   if (others.length > 0) return undefined
   return kind === 'hand' || kind === 'clip' ? kind : undefined
@@ -145,7 +145,7 @@ const isNipped = (step: Step, next: Step | undefined): boolean =>
  * The jacking point, how an item is secured, or the items that must be released before the machine is driven. Rolling the
  * machine to a mark releases nothing.
  */
-function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
+function describeMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
   if (action === 'clear away' && next?.do !== 'roll the machine') {
     const secured = (machine.secure ?? []).filter(({ when }) => when === 'before work')
     return { how: secured.length === 0 ? undefined : secured.map(({ item }) => item).join(', ') }
@@ -156,11 +156,15 @@ function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, 
 }
 
 /** The shield of this gearcase that was refitted before this step, or stays on. */
-function refittedShieldName(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
+function findRefittedShield(
+  sheet: SpecSheet,
+  { do: action, on }: Step,
+  refittedShields: ReadonlySet<string>,
+) {
   const gearcase = action === 'check for leaks' && on?.split('/')[2]
   const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
   const refittedId = shields.find(
-    (id) => refitted.has(`/shields/${id}`) || sheet.shields?.[id]?.reachedThrough === true,
+    (id) => refittedShields.has(`/shields/${id}`) || sheet.shields?.[id]?.reachedThrough === true,
   )
   return refittedId === undefined ? undefined : sheet.shields?.[refittedId]?.name
 }
@@ -174,12 +178,12 @@ function isHot(resolved: Resolved<Leaf>): boolean {
   const values =
     resolved.kind === 'cannot tell' ? resolved.candidates.map(({ value }) => value) : [resolved.value]
   return values.some((value) => {
-    const highest = upperEnd(value as SpecValue<TemperatureUnit>)
+    const highest = findUpperEnd(value as SpecValue<TemperatureUnit>)
     return highest !== undefined && compareQuantities(highest, BURN_TEMPERATURE) >= 0
   })
 }
 
-function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {
+function findOilPlace(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {
   const gearcase = gearcaseOf(step)
   const owner = gearcase && findOilOwner(sheet, gearcase)
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
@@ -198,23 +202,23 @@ function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefin
 /** Steps on a plug that is opened only to top up, after the level was checked at another place. */
 function listTopUpSteps(steps: readonly Step[]): ReadonlySet<Step> {
   const found = new Set<Step>()
-  let checked: Step | undefined
-  let opened: string | undefined
+  let levelStep: Step | undefined
+  let openedPath: string | undefined
   for (const step of steps) {
     const { do: action, on = '' } = step
     if (action === 'check the level') {
-      checked = step
-      opened = undefined
+      levelStep = step
+      openedPath = undefined
     }
-    if (checked === undefined || placeOf(step) !== placeOf(checked)) continue
-    if (action === 'clean around' && on !== checked.on && /\/openings\//.test(on)) opened = on
-    if (opened === undefined || action === 'top up') continue
-    if (on === opened || on.startsWith(`${opened}/`)) found.add(step)
+    if (levelStep === undefined || makeInstanceKey(step) !== makeInstanceKey(levelStep)) continue
+    if (action === 'clean around' && on !== levelStep.on && /\/openings\//.test(on)) openedPath = on
+    if (openedPath === undefined || action === 'top up') continue
+    if (on === openedPath || on.startsWith(`${openedPath}/`)) found.add(step)
   }
   return found
 }
 
-function describeLevel(sheet: SpecSheet, step: Step, before: readonly Step[]): PlannedStep['level'] {
+function describeLevel(sheet: SpecSheet, step: Step, earlierSteps: readonly Step[]): PlannedStep['level'] {
   if (step.do !== 'pour the oil' && step.do !== 'check the level' && step.do !== 'top up') return undefined
   const owner = findOilOwner(sheet, gearcaseOf(step) ?? '')
   const space = sheet.gearcases[owner]?.oilSpace
@@ -225,7 +229,7 @@ function describeLevel(sheet: SpecSheet, step: Step, before: readonly Step[]): P
     reading: method.kind === 'dipstick' ? method.reading : undefined,
     attitude: level?.attitude ?? 'not stated',
     engine: level?.engine ?? 'not stated',
-    afterFilling: before.some(
+    afterFilling: earlierSteps.some(
       (one) =>
         one.do === 'pour the oil' &&
         gearcaseOf(one) === owner &&
@@ -235,9 +239,9 @@ function describeLevel(sheet: SpecSheet, step: Step, before: readonly Step[]): P
 }
 
 function describeCover(sheet: SpecSheet, { on }: Step): PlannedStep['cover'] {
-  const [room, gearcase = '', kind, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
+  const [section, gearcase = '', kind, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
   const cover =
-    room === 'gearcases' && kind === 'covers' ? sheet.gearcases[gearcase]?.covers?.[id] : undefined
+    section === 'gearcases' && kind === 'covers' ? sheet.gearcases[gearcase]?.covers?.[id] : undefined
   if (cover === undefined) return undefined
   const { position, carriesBearings, bolts } = cover
   const count = bolts.count === 'not stated' ? undefined : bolts.count
@@ -245,9 +249,9 @@ function describeCover(sheet: SpecSheet, { on }: Step): PlannedStep['cover'] {
 }
 
 function describeFilter(sheet: SpecSheet, { on }: Step): PlannedStep['filter'] {
-  const [room, gearcase = '', list, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
+  const [section, gearcase = '', list, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
   const filter =
-    room === 'gearcases' && list === 'filters' ? sheet.gearcases[gearcase]?.filters?.[id] : undefined
+    section === 'gearcases' && list === 'filters' ? sheet.gearcases[gearcase]?.filters?.[id] : undefined
   if (filter === undefined) return undefined
   const { kind, held } = filter
   return { kind, screwed: held.kind === 'screwed', renewed: isFilterRenewed(filter) }
@@ -255,9 +259,9 @@ function describeFilter(sheet: SpecSheet, { on }: Step): PlannedStep['filter'] {
 
 function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan['time'] {
   const minutes = Math.ceil(steps.reduce((sum, step) => sum + step.minutes, 0))
-  const waiting = steps.flatMap(({ wait }) => waits[Number(wait?.slice('/waits/'.length) ?? -1)] ?? [])
-  const waitMinutes = Math.ceil(waiting.reduce((sum, { seconds }) => sum + (seconds ?? 0), 0) / 60)
-  const unknownWaits = waiting.filter(({ seconds }) => seconds === undefined).length
+  const stepWaits = steps.flatMap(({ wait }) => waits[Number(wait?.slice('/waits/'.length) ?? -1)] ?? [])
+  const waitMinutes = Math.ceil(stepWaits.reduce((sum, { seconds }) => sum + (seconds ?? 0), 0) / 60)
+  const unknownWaits = stepWaits.filter(({ seconds }) => seconds === undefined).length
   return {
     minutes,
     basis: 'house estimate',

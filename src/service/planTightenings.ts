@@ -4,14 +4,14 @@ import { exactIn, nearestDouble, readBand, type TorqueUnit } from '../quantity/i
 import type { Id, StatedValue, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
-import { findSocket, isClip, listDrives } from './drives.js'
+import { findSocket, isHeldByClips, listDrives } from './drives.js'
 import { listInstances } from './gearcases.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { VisitOptions } from './requireVisit.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedMissing, PlannedTightening, PlannedTool, TorqueDrawing } from './visitPlan.js'
 
-interface Task {
+interface TighteningTask {
   /** Pointer to the opening, cover or shield. */
   readonly on: JsonPointer
   /** Pointer to its tightening. */
@@ -35,17 +35,17 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
     return { path: on, verdict, reasons: wrenches.flatMap(({ reasons }) => reasons) }
   })
   const tightenings = tasks.map(({ on, path, count, tightening }): PlannedTightening => {
-    const part = namePart(sheet, on)
-    const about = { part, figure: figures.pointerTo(path) ?? '', count }
+    const part = describePart(sheet, on)
+    const common = { part, figure: figures.pointerTo(path) ?? '', count }
     if (tightening === undefined) {
       const resolved = figures.at(path)?.resolved
       const reason =
         resolved?.kind === 'cannot tell'
-          ? serviceReason('service/figure-open', { ...about, role: 'tightening', facts: resolved.missing })
+          ? serviceReason('service/figure-open', { ...common, role: 'tightening', facts: resolved.missing })
           : serviceReason('service/figure-not-stated', { part, role: 'tightening' })
-      return { ...about, verdict: 'cannot tell', reasons: [reason] }
+      return { ...common, verdict: 'cannot tell', reasons: [reason] }
     }
-    if (tightening.kind === 'turns') return { ...about, verdict: 'by turns', reasons: [] }
+    if (tightening.kind === 'turns') return { ...common, verdict: 'by turns', reasons: [] }
     const chosen = choice.covered.find((task) => task.on === on)
     const wrench = chosen && toolbox?.wrenches[chosen.wrench]
     if (chosen === undefined || wrench === undefined || tightening.kind !== 'torque') {
@@ -54,12 +54,12 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
         verdict: 'cannot tell' as const,
         reasons: [serviceReason('service/no-toolbox', {})],
       }
-      return { ...about, verdict, reasons }
+      return { ...common, verdict, reasons }
     }
     const { verdict, setting, reasons } = chosen.fit
     const { min, max } = setting.trueBand.sheetUnit
     return {
-      ...about,
+      ...common,
       verdict,
       wrench: { id: chosen.wrench, name: wrench.name },
       setting: setting.setting,
@@ -83,17 +83,17 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
 /** Stated torques without a setting; without a toolbox, one entry for all of them. */
 function listUnsettled(
   { sheet, toolbox }: VisitContext,
-  tasks: readonly Task[],
+  tasks: readonly TighteningTask[],
   uncovered: readonly { readonly path: JsonPointer }[],
 ): readonly PlannedMissing[] {
   const kind = 'not settled'
   const open = uncovered.map(({ path }): PlannedMissing => {
-    const part = namePart(sheet, path)
+    const part = describePart(sheet, path)
     return { kind, part, path: part.path, reason: serviceReason('service/torque-not-settled', { part }) }
   })
   const stated = tasks.filter(({ tightening }) => tightening?.kind === 'torque')
   if (toolbox !== undefined || stated.length === 0) return open
-  const parts = stated.map(({ on }) => namePart(sheet, on))
+  const parts = stated.map(({ on }) => describePart(sheet, on))
   return [{ kind, reason: serviceReason('service/settings-need-toolbox', { parts }) }]
 }
 
@@ -117,7 +117,7 @@ function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: Torq
 function chooseFewestWrenches(
   { sheet, log }: VisitContext,
   toolbox: Toolbox,
-  tasks: readonly Task[],
+  tasks: readonly TighteningTask[],
   { iso6789, tolerancePercent }: VisitOptions,
 ): WrenchChoice {
   const stated = tasks.flatMap(({ on, tightening }) => {
@@ -135,35 +135,41 @@ function listAdaptors(
   { adaptors, wrenches }: Toolbox,
   covered: readonly CoveredTask[],
 ): readonly PlannedTool[] {
-  const used = new Set(covered.flatMap(({ through }) => through ?? []))
-  return [...used].map((id): PlannedTool => {
+  const usedAdaptors = new Set(covered.flatMap(({ through }) => through ?? []))
+  return [...usedAdaptors].map((id): PlannedTool => {
     const tasks = covered.filter(({ through }) => through === id)
     const name = adaptors?.[id]?.name ?? id
     const names = new Set(tasks.map(({ wrench }) => wrenches[wrench]?.name ?? wrench))
     const reason = serviceReason('service/adaptor-between', { adaptor: name, wrenches: [...names] })
-    const parts = tasks.map(({ on }) => namePart(sheet, on))
+    const parts = tasks.map(({ on }) => describePart(sheet, on))
     return { kind: 'adaptor', for: parts, have: { id, name }, verdict: 'fits', reasons: [reason] }
   })
 }
 
-function listTasks({ sheet, log, procedure, withoutSteps, figures }: VisitContext): readonly Task[] {
+function listTasks({
+  sheet,
+  log,
+  procedure,
+  partsWithoutSteps,
+  figures,
+}: VisitContext): readonly TighteningTask[] {
   const instances = new Map<JsonPointer, Set<Id | undefined>>()
   for (const step of procedure.steps) {
     if (step.on === undefined || !showsFigure(step.do, 'tightening')) continue
-    const seen = instances.get(step.on) ?? new Set()
-    instances.set(step.on, seen.add(step.at?.instance))
+    const instanceIds = instances.get(step.on) ?? new Set()
+    instances.set(step.on, instanceIds.add(step.at?.instance))
   }
-  for (const part of withoutSteps)
+  for (const part of partsWithoutSteps)
     instances.set(part, new Set(listInstances(sheet, part.split('/')[2] ?? '')))
-  return [...instances].flatMap(([on, seen]): readonly Task[] => {
-    const owner = [on, `${on}/bolts`, `${on}/fasteners`, `${on}/held`].find(
+  return [...instances].flatMap(([on, instanceIds]): readonly TighteningTask[] => {
+    const tightenedPath = [on, `${on}/bolts`, `${on}/fasteners`, `${on}/held`].find(
       (candidate) => readPointer(sheet, `${candidate}/tightening`) !== undefined,
     )
-    if (owner === undefined) return []
-    const each = readPointer(sheet, `${owner}/count`)
-    const path = `${owner}/tightening`
-    if (isClip(sheet, log.identity, on) && figures.at(path) === undefined) return []
-    const count = seen.size * (typeof each === 'number' ? each : 1)
+    if (tightenedPath === undefined) return []
+    const fastenerCount = readPointer(sheet, `${tightenedPath}/count`)
+    const path = `${tightenedPath}/tightening`
+    if (isHeldByClips(sheet, log.identity, on) && figures.at(path) === undefined) return []
+    const count = instanceIds.size * (typeof fastenerCount === 'number' ? fastenerCount : 1)
     return [{ on, path, count, tightening: figures.stated<Tightening>(path) }]
   })
 }

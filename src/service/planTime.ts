@@ -22,7 +22,7 @@ import type { Money, PlannedTime } from './visitPlan.js'
 const ENOUGH_VISITS = 3
 
 /** Currencies without two decimals, by ISO 4217, from memory. */
-const DECIMALS: Readonly<Record<string, number>> = Object.fromEntries([
+const CURRENCY_DECIMALS: Readonly<Record<string, number>> = Object.fromEntries([
   ...'BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF'.split(' ').map((code) => [code, 0]),
   ...'BHD IQD JOD KWD LYD OMR TND'.split(' ').map((code) => [code, 3]),
 ])
@@ -37,16 +37,16 @@ export function planTime(
   estimate: PlannedTime,
   rate: Money | undefined,
 ): PlannedTime {
-  const own = listOwnTimes(facts, chosen)
-  const [shortest] = own
-  const longest = own.at(-1)
-  const isEnough = own.length >= ENOUGH_VISITS
-  const exact = isEnough ? medianOf(own) : exactOf(estimate.minutes)
+  const ownTimes = listOwnTimes(facts, chosen)
+  const [shortest] = ownTimes
+  const longest = ownTimes.at(-1)
+  const isEnough = ownTimes.length >= ENOUGH_VISITS
+  const exactMinutes = isEnough ? calculateMedian(ownTimes) : exactOf(estimate.minutes)
   const visits = shortest &&
-    longest && { count: own.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
-  const labour = rate && { rate, cost: costOf(exact, rate) }
+    longest && { count: ownTimes.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
+  const labour = rate && { rate, cost: calculateCost(exactMinutes, rate) }
   return {
-    minutes: nearestDouble(exact),
+    minutes: nearestDouble(exactMinutes),
     basis: isEnough ? 'own records' : 'house estimate',
     ...(isEnough && { estimate: estimate.minutes }),
     ...(visits && { visits }),
@@ -76,7 +76,7 @@ function listOwnTimes(
   return [log, ...others]
     .flatMap(({ records }) => records)
     .filter((record) => record.sheet.id === sheet.id && compareDates(record.date, today) <= 0)
-    .filter((record) => isSameSet(work, workOf(record, sheet)))
+    .filter((record) => isSameSet(work, listWork(record, sheet)))
     .flatMap(({ workingTime }) =>
       workingTime === undefined || workingTime.value === 0 ? [] : [exactIn(workingTime, 'min')],
     )
@@ -86,7 +86,7 @@ function listOwnTimes(
 const keyOf = (...parts: readonly (string | undefined)[]) => parts.join(' ')
 
 /** What a record did; an entry that names no instance is for all of them. */
-function workOf({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
+function listWork({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
   return new Set(
     entries.flatMap(({ service, gearcase, instance }) =>
       (instance === undefined ? listInstances(sheet, gearcase) : [instance]).map((one) =>
@@ -100,15 +100,15 @@ const isSameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
   one.size === other.size && [...one].every((key) => other.has(key))
 
 /** The middle of a sorted list, of an even number the mean of the two in the middle. */
-function medianOf(sorted: readonly Exact[]): Exact {
+function calculateMedian(sorted: readonly Exact[]): Exact {
   const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? exactOf(0)
   const high = sorted[Math.floor(sorted.length / 2)] ?? low
   return over(plus(low, high), exactOf(2))
 }
 
 /** Minutes at a rate for an hour, in the smallest coin of the currency. */
-function costOf(minutes: Exact, { amount, currency }: Money): Money {
+function calculateCost(minutes: Exact, { amount, currency }: Money): Money {
   const cost = over(times(minutes, exactOf(amount)), exactOf(60))
-  const decimals = Object.hasOwn(DECIMALS, currency) ? DECIMALS[currency] : 2
+  const decimals = Object.hasOwn(CURRENCY_DECIMALS, currency) ? CURRENCY_DECIMALS[currency] : 2
   return { amount: Number(exactText(cost, decimals ?? 2)), currency }
 }

@@ -10,7 +10,7 @@ import {
 import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findSocket, listDrives } from './drives.js'
-import { namePart, type PartName } from './names.js'
+import { describePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
@@ -34,41 +34,41 @@ const TURNING_ACTIONS: ReadonlySet<string> = new Set([
 ])
 
 function planSockets(
-  { sheet, log, procedure, withoutSteps }: VisitContext,
+  { sheet, log, procedure, partsWithoutSteps }: VisitContext,
   toolbox: Toolbox,
 ): readonly PlannedTool[] {
   const needed = new Map<string, { readonly drive?: Drive; readonly parts: Map<JsonPointer, PartName> }>()
-  const turned = procedure.steps.flatMap(({ do: action, on }) =>
+  const turnedParts = procedure.steps.flatMap(({ do: action, on }) =>
     on && TURNING_ACTIONS.has(action) ? on : [],
   )
-  for (const on of [...turned, ...withoutSteps]) {
+  for (const on of [...turnedParts, ...partsWithoutSteps]) {
     const drives = listDrives(sheet, log.identity, on)
     for (const drive of drives?.length === 0 ? [undefined] : (drives ?? [])) {
       const key = `${drive?.kind} ${drive?.size ?? ''}`
       const entry = needed.get(key) ?? { ...(drive && { drive }), parts: new Map<JsonPointer, PartName>() }
-      entry.parts.set(on, namePart(sheet, on))
+      entry.parts.set(on, describePart(sheet, on))
       needed.set(key, entry)
     }
   }
   return [...needed.values()].flatMap(({ drive, parts }): readonly PlannedTool[] => {
     const [part] = parts.values()
     if (part === undefined) return []
-    const about = { kind: 'socket', for: [...parts.values()] } as const
+    const common = { kind: 'socket', for: [...parts.values()] } as const
     const { kind, size = '' } = drive ?? {}
     if (drive && (kind === 'hand' || kind === 'clip'))
-      return [{ ...about, drive, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
+      return [{ ...common, drive, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
     if (drive === undefined || kind === undefined || (size === '' && kind !== 'slot')) {
       const reasons = [serviceReason('service/drive-not-stated', { part })]
-      return [{ ...about, ...(drive && { drive }), verdict: 'cannot tell', reasons }]
+      return [{ ...common, ...(drive && { drive }), verdict: 'cannot tell', reasons }]
     }
     const found = findSocket(drive, toolbox)
     if (found === undefined) {
       const reasons = [serviceReason('service/socket-missing', { part, drive: kind, size })]
-      return [{ ...about, drive, verdict: 'missing', reasons }]
+      return [{ ...common, drive, verdict: 'missing', reasons }]
     }
     const { id, socket } = found
     const reasons = [serviceReason('service/socket-found', { tool: socket.name, size })]
-    return [{ ...about, drive, have: { id, name: socket.name }, verdict: 'fits', reasons }]
+    return [{ ...common, drive, have: { id, name: socket.name }, verdict: 'fits', reasons }]
   })
 }
 
@@ -79,14 +79,17 @@ function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): rea
   const need = 2 * new Set(supports.map(({ on }) => on)).size
   const mass = findMaxMass(figures.stated('/machine/mass'))
   const judged = Object.entries(toolbox.stands).map(([id, stands]) => judgeStands(id, stands, mass))
-  const [firstSet] = judged
-  if (firstSet === undefined) {
+  const [firstStands] = judged
+  if (firstStands === undefined) {
     const reasons = [serviceReason('service/stands-missing', { need })]
     return [{ kind: 'stands', for: [], verdict: 'missing', reasons }]
   }
   const adequateStands = judged
     .filter(({ tool }) => tool.verdict !== 'does not fit')
-    .sort((first, second) => VERDICTS.indexOf(first.tool.verdict) - VERDICTS.indexOf(second.tool.verdict))
+    .sort(
+      (first, second) =>
+        USABLE_VERDICTS.indexOf(first.tool.verdict) - USABLE_VERDICTS.indexOf(second.tool.verdict),
+    )
   const sufficientSet = adequateStands.find(({ count }) => count >= need)
   if (sufficientSet !== undefined) return [sufficientSet.tool]
   const combinedSets: PlannedTool[] = []
@@ -98,12 +101,12 @@ function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): rea
   }
   if (have >= need) return combinedSets
   const [best] = adequateStands
-  if (best === undefined) return [{ ...firstSet.tool, verdict: 'does not fit' }]
+  if (best === undefined) return [{ ...firstStands.tool, verdict: 'does not fit' }]
   const reasons = [serviceReason('service/stands-too-few', { have, need })]
   return [{ ...best.tool, verdict: 'does not fit', reasons }]
 }
 
-const VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
+const USABLE_VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
 
 /** One stand must bear the mass of the whole machine, since a load can shift. */
 function judgeStands(

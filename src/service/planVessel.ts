@@ -10,7 +10,7 @@ import {
 } from '../quantity/index.js'
 import type { Id, SpecValue, Toolbox } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { RefillAmount } from './refills.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
@@ -29,45 +29,56 @@ export function planVessel(
   const document = { kind: 'toolbox', id: toolboxId } as const
   const tools = [...volumes].map(([gearcase, { each }]): PlannedTool => {
     const path = `/gearcases/${gearcase}`
-    const part = namePart(sheet, path)
-    const about = { kind: 'vessel', for: [part] } as const
+    const part = describePart(sheet, path)
+    const common = { kind: 'vessel', for: [part] } as const
     const space = sheet.gearcases[gearcase]?.oilSpace
     const isByQuantity = space?.kind === 'own' && space.fill.method.kind === 'by quantity'
     const stated = figures.stated<SpecValue<VolumeUnit>>(`${path}/oilSpace/fill/drainAndRefill`)
-    const choice = chooseVessel(vessels, each, isByQuantity ? narrowerSide(stated) : oneTenth(each))
+    const choice = chooseVessel(
+      vessels,
+      each,
+      isByQuantity ? chooseNarrowerSide(stated) : calculateTenth(each),
+    )
     const { verdict, vessel, reasons } =
       isByQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
     if (verdict === 'does not fit') {
       const { code, params } = reasons[0] ?? serviceReason('service/no-toolbox', {})
       const reason = { code, params }
-      const [coarse] = Object.entries(vessels)
+      const [firstVessel] = Object.entries(vessels)
       findings.push(
-        coarse === undefined
+        firstVessel === undefined
           ? serviceFinding('service/no-vessel', 'warning', document, '/vessels', { part, reason })
-          : serviceFinding('service/vessel-too-coarse', 'warning', document, `/vessels/${coarse[0]}`, {
-              vessel: coarse[1].name,
+          : serviceFinding('service/vessel-too-coarse', 'warning', document, `/vessels/${firstVessel[0]}`, {
+              vessel: firstVessel[1].name,
               part,
               reason,
             }),
       )
-      return { ...about, verdict, reasons }
+      return { ...common, verdict, reasons }
     }
     const name = vessels[vessel]?.name ?? vessel
-    const open = isByQuantity && verdict === 'tolerance not stated'
-    return { ...about, have: { id: vessel, name }, verdict: open ? 'cannot tell' : 'fits', reasons }
+    const isToleranceUnknown = isByQuantity && verdict === 'tolerance not stated'
+    return {
+      ...common,
+      have: { id: vessel, name },
+      verdict: isToleranceUnknown ? 'cannot tell' : 'fits',
+      reasons,
+    }
   })
   return { tools, findings }
 }
 
 /** The printed tolerance; the narrower side if they differ. */
-function narrowerSide(stated: SpecValue<VolumeUnit> | undefined): PrintedQuantity<VolumeUnit> | undefined {
+function chooseNarrowerSide(
+  stated: SpecValue<VolumeUnit> | undefined,
+): PrintedQuantity<VolumeUnit> | undefined {
   if (stated?.kind !== 'nominal with tolerance') return undefined
   const { low, aim, high } = readBand(stated, stated.unit)
   if (low === undefined || aim === undefined || high === undefined) return undefined
-  const isBelow = compareExact(minus(aim, low), minus(high, aim)) <= 0
-  return { value: isBelow ? stated.minus : stated.plus, unit: stated.unit }
+  const isMinusNarrower = compareExact(minus(aim, low), minus(high, aim)) <= 0
+  return { value: isMinusNarrower ? stated.minus : stated.plus, unit: stated.unit }
 }
 
-function oneTenth({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
+function calculateTenth({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
   return { value: Number((value / 10).toPrecision(12)), unit }
 }

@@ -5,7 +5,7 @@ import type { SpecSheet } from '../spec/index.js'
 import { chooseVisit } from './chooseVisit.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
-import { describeMachine, readLatest } from './describeMachine.js'
+import { describeMachine, readLatestReadings } from './describeMachine.js'
 import { listPartsWithoutSteps } from './gearcases.js'
 import { judgeOilLoss } from './judgeOilLoss.js'
 import type { ServiceDue } from './listDue.js'
@@ -59,47 +59,59 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan, VisitCodes> {
   requireVisit(facts, options)
   const { sheet, stock, today, ambient, faults = [] } = facts
-  const visited = chooseVisit(facts, options)
-  if (!visited.ok) return visited
-  const { dueServices, due, chosen, procedure = { steps: [] } } = visited.value
+  const visitChoice = chooseVisit(facts, options)
+  if (!visitChoice.ok) return visitChoice
+  const { dueServices, due, chosen, procedure = { steps: [] } } = visitChoice.value
   const { log } = resolveLog(facts.log, sheet)
-  const counted = { ...facts, log }
-  const checked = facts.toolbox && excludeReversedWrenches(facts.toolbox)
-  const toolbox = checked?.toolbox
+  const countedFacts = { ...facts, log }
+  const checkedToolbox = facts.toolbox && excludeReversedWrenches(facts.toolbox)
+  const toolbox = checkedToolbox?.toolbox
 
-  const own = facts.procedure
-  const errors = own === undefined ? [] : visited.findings.filter(({ severity }) => severity === 'error')
+  const ownProcedure = facts.procedure
+  const procedureErrors =
+    ownProcedure === undefined ? [] : visitChoice.findings.filter(({ severity }) => severity === 'error')
 
-  const parts = groupByGearcase(chosen)
-  const gearcases = parts.map(({ gearcase }) => gearcase)
-  const changes = parts.filter(({ task }) => task === 'change')
-  const withoutSteps = listPartsWithoutSteps(sheet, gearcases, procedure)
-  const figures = collectFigures(sheet, log.identity, gearcases, procedure, withoutSteps)
-  const visit: VisitContext = dropUndefined({ ...counted, toolbox, procedure, withoutSteps, figures })
+  const visitGearcases = groupByGearcase(chosen)
+  const gearcases = visitGearcases.map(({ gearcase }) => gearcase)
+  const changes = visitGearcases.filter(({ task }) => task === 'change')
+  const partsWithoutSteps = listPartsWithoutSteps(sheet, gearcases, procedure)
+  const figures = collectFigures(sheet, log.identity, gearcases, procedure, partsWithoutSteps)
+  const visit: VisitContext = dropUndefined({
+    ...countedFacts,
+    toolbox,
+    procedure,
+    partsWithoutSteps,
+    figures,
+  })
   const oil = planOil(visit, changes)
-  const tightening = planTightenings(visit, options)
+  const tighteningPlan = planTightenings(visit, options)
   const waits = planWaits(visit, oil)
   const filters = planFilters(visit)
   const { pan, usedOil, findings: panFindings } = planPan(visit, changes, oil)
-  const vessel = toolbox && planVessel(visit, oil.volumes, toolbox)
-  const { steps, time, consumables, handTools } = planSteps(visit, tightening.tightenings, oil.oil, waits)
+  const vesselPlan = toolbox && planVessel(visit, oil.volumes, toolbox)
+  const { steps, time, consumables, handTools } = planSteps(visit, tighteningPlan.tightenings, oil.oil, waits)
   const tools =
     toolbox === undefined
       ? []
-      : [...planTools(visit, toolbox), ...tightening.adaptors, ...(vessel?.tools ?? []), ...waits.fillers]
+      : [
+          ...planTools(visit, toolbox),
+          ...tighteningPlan.adaptors,
+          ...(vesselPlan?.tools ?? []),
+          ...waits.fillers,
+        ]
   const machine = describeMachine(sheet, log)
-  const notGiven = [
+  const missingDocuments = [
     ...(toolbox === undefined ? [serviceReason('service/no-toolbox', {})] : []),
     ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
   ]
   const findings = [
-    ...(checked?.findings ?? []),
-    ...reportVisit(visit, options.due, machine, due, tightening, tools),
-    ...reportUnlisted(sheet, options.services, dueServices),
-    ...visited.findings,
+    ...(checkedToolbox?.findings ?? []),
+    ...reportVisit(visit, options.due, machine, due, tighteningPlan, tools),
+    ...reportServicesNotOnMachine(sheet, options.services, dueServices),
+    ...visitChoice.findings,
     ...oil.findings,
-    ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
-    ...(vessel?.findings ?? []),
+    ...(toolbox === undefined ? [] : checkCalibration(toolbox, tighteningPlan.wrenches.use, today)),
+    ...(vesselPlan?.findings ?? []),
     ...panFindings,
   ]
   const plan: VisitPlan = dropUndefined({
@@ -109,7 +121,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     today,
     ambient,
     severity: options.due.severity,
-    readings: readLatest(log, today),
+    readings: readLatestReadings(log, today),
     due,
     work: chosen.map(({ service, serviceName, task, part, due: at }) => ({
       service,
@@ -118,23 +130,23 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       part,
       due: at,
     })),
-    procedure: own && { id: own.id, name: own.name },
+    procedure: ownProcedure && { id: ownProcedure.id, name: ownProcedure.name },
     figures: figures.figures,
     steps,
     lines: planLines(steps),
     oil: oil.oil,
     seals: planSeals(visit),
     filters: filters.length > 0 ? filters : undefined,
-    tightenings: tightening.tightenings,
+    tightenings: tighteningPlan.tightenings,
     tools,
     handTools,
-    wrenches: tightening.wrenches,
+    wrenches: tighteningPlan.wrenches,
     pan,
     waits: waits.waits,
     consumables: [
       ...consumables,
       ...planSamples(visit, dueServices),
-      ...listOwnSupplies(sheet, chosen, consumables),
+      ...listSheetSupplies(sheet, chosen, consumables),
     ],
     cautions: [
       ...faults.map(({ date, finding: { code, params } }) =>
@@ -148,22 +160,22 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
             reasons: reasons.map(({ code, params }) => ({ code, params })),
           }),
         ),
-      ...(errors.length > 0
-        ? [serviceReason('service/procedure-errors', { count: errors.length, signal: 'warning' })]
+      ...(procedureErrors.length > 0
+        ? [serviceReason('service/procedure-errors', { count: procedureErrors.length, signal: 'warning' })]
         : []),
       serviceReason('service/manual-first', {}),
       serviceReason('service/licensed-work', {}),
       ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', { signal: 'notice' })] : []),
     ],
-    time: planTime(counted, chosen, time, options.labourRate),
+    time: planTime(countedFacts, chosen, time, options.labourRate),
     usedOil,
     missing: listMissing(
       machine,
       due,
       figures.figures,
-      [...listUnstated(visit, gearcases), ...tightening.unsettled],
+      [...listUnstated(visit, gearcases), ...tighteningPlan.unsettled],
       waits.waits,
-      chosen.length === 0 ? [] : notGiven,
+      chosen.length === 0 ? [] : missingDocuments,
     ),
     sources: figures.sources,
   })
@@ -171,7 +183,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
 }
 
 /** Findings for named services that do not apply to this machine. */
-function reportUnlisted(
+function reportServicesNotOnMachine(
   sheet: SpecSheet,
   services: VisitOptions['services'],
   dueServices: readonly ServiceDue[],
@@ -188,7 +200,7 @@ function reportUnlisted(
 }
 
 /** What the services need by the sheet and no step does. */
-function listOwnSupplies(sheet: SpecSheet, chosen: readonly ServiceDue[], listed: readonly Reason[]) {
+function listSheetSupplies(sheet: SpecSheet, chosen: readonly ServiceDue[], listed: readonly Reason[]) {
   const supplies = new Set(chosen.flatMap(({ service }) => sheet.services[service]?.supplies ?? []))
   return [...supplies]
     .filter((supply) => !listed.some(({ params }) => params['supply'] === supply))

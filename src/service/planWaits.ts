@@ -13,8 +13,8 @@ import {
 } from '../quantity/index.js'
 import type { FunnelAndHose, Id, LiquidGasket, SpecValue, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { namePart, type PartName } from './names.js'
-import { isGreased, type OilPlan } from './planOil.js'
+import { describePart, type PartName } from './names.js'
+import { hasGrease, type OilPlan } from './planOil.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool, PlannedWait } from './visitPlan.js'
 
@@ -34,22 +34,22 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const { sheet, procedure, toolbox } = visit
   const waits: PlannedWait[] = []
   const places = new Map<string, number>()
-  const used = new Map<Id, PartName[]>()
+  const usedFillers = new Map<Id, PartName[]>()
   for (const step of procedure.steps) {
     const kind = WAIT_BY_ACTION[step.do]
     if (kind === undefined || places.has(keyOf(step, kind))) continue
     const gearcase = gearcaseOf(step)
     // Grease is not poured.
-    if (kind === 'pour' && isGreased(oil.oil, gearcase)) continue
+    if (kind === 'pour' && hasGrease(oil.oil, gearcase)) continue
     places.set(keyOf(step, kind), waits.length)
-    const part = namePart(
+    const part = describePart(
       sheet,
       kind === 'cure' && step.on !== undefined ? step.on : `/gearcases/${gearcase}`,
     )
-    if (kind === 'pour') waits.push(waitForFastestHose(visit, oil, part, gearcase ?? '', used))
+    if (kind === 'pour') waits.push(planFastestHoseWait(visit, oil, part, gearcase ?? '', usedFillers))
     else if (kind === 'cure') waits.push(planCureWait(visit, part, step))
     else if (kind === 'settle')
-      waits.push(waitToSettle(visit, gearcase === undefined ? { path: '' } : part, step))
+      waits.push(planSettleWait(visit, gearcase === undefined ? { path: '' } : part, step))
     else waits.push({ kind, part, reasons: [serviceReason('service/drain-until-drips', { part })] })
   }
   return {
@@ -59,7 +59,7 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
       const place = kind && places.get(keyOf(step, kind))
       return place === undefined ? undefined : `/waits/${place}`
     },
-    fillers: [...used].map(([id, parts]): PlannedTool => {
+    fillers: [...usedFillers].map(([id, parts]): PlannedTool => {
       const name = toolbox?.fillers[id]?.name ?? id
       return { kind: 'filler', for: parts, have: { id, name }, verdict: 'fits', reasons: [] }
     }),
@@ -75,8 +75,8 @@ const WAIT_BY_ACTION: { readonly [action: string]: PlannedWait['kind'] | undefin
 
 /** The gearcase of a step. */
 export function gearcaseOf({ on = '' }: Step): Id | undefined {
-  const [room, id] = splitPointer(on) ?? []
-  return room === 'gearcases' ? id : undefined
+  const [section, id] = splitPointer(on) ?? []
+  return section === 'gearcases' ? id : undefined
 }
 
 function keyOf(step: Step, kind: PlannedWait['kind']): string {
@@ -84,26 +84,26 @@ function keyOf(step: Step, kind: PlannedWait['kind']): string {
 }
 
 /** The wait with the fastest hose, or with the first hose if no time is known. */
-function waitForFastestHose(
+function planFastestHoseWait(
   visit: VisitContext,
   oil: OilPlan,
   part: PartName,
   gearcase: Id,
-  used: Map<Id, PartName[]>,
+  usedFillers: Map<Id, PartName[]>,
 ): PlannedWait {
   const seconds = ({ wait }: { wait: PlannedWait }) => wait.seconds ?? Number.POSITIVE_INFINITY
   const [fastestHose] = Object.entries(visit.toolbox?.fillers ?? {})
-    .map(([id, filler]) => ({ id, wait: waitForHose(visit, oil, part, gearcase, filler) }))
+    .map(([id, filler]) => ({ id, wait: planHoseWait(visit, oil, part, gearcase, filler) }))
     .sort((first, second) => seconds(first) - seconds(second) || 0)
-  if (fastestHose === undefined) return waitForHose(visit, oil, part, gearcase, undefined)
-  used.set(fastestHose.id, [...(used.get(fastestHose.id) ?? []), part])
+  if (fastestHose === undefined) return planHoseWait(visit, oil, part, gearcase, undefined)
+  usedFillers.set(fastestHose.id, [...(usedFillers.get(fastestHose.id) ?? []), part])
   return fastestHose.wait
 }
 
 /** At this air temperature and below, oil pours slowly enough to warm its bottle first. Common practice, no source. */
 const THICK_OIL_TEMPERATURE = { value: 0, unit: 'degC' } as const
 
-function waitForHose(
+function planHoseWait(
   { ambient }: VisitContext,
   { volumes, containerByGearcase }: OilPlan,
   part: PartName,
@@ -128,19 +128,28 @@ function waitForHose(
   }
   const { name, funnel } = filler
   const { bore, ...measures } = filler.hose
-  const pourThrough = (inside: Quantity<LengthUnit>) =>
-    pourTime({ funnel, hose: { ...measures, bore: inside }, kinematicViscosity: viscosity.viscosity, volume })
+  const calculatePour = (insideDiameter: Quantity<LengthUnit>) =>
+    pourTime({
+      funnel,
+      hose: { ...measures, bore: insideDiameter },
+      kinematicViscosity: viscosity.viscosity,
+      volume,
+    })
   if (bore === undefined) {
-    const usualTimes = timeUsualHoses(pourThrough)
+    const usualTimes = timeUsualBores(calculatePour)
     return cannotTell(
       serviceReason('service/hose-bore-not-known', { filler: name }),
       ...usualTimes,
       ...warmingReasons,
     )
   }
-  const time = pourThrough(bore)
-  const through = serviceReason('service/pour-through', { filler: name, oil: oil.name, temperature: ambient })
-  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons, ...warmingReasons)
+  const time = calculatePour(bore)
+  const pourReason = serviceReason('service/pour-through', {
+    filler: name,
+    oil: oil.name,
+    temperature: ambient,
+  })
+  if (time.verdict === 'cannot tell') return cannotTell(pourReason, ...time.reasons, ...warmingReasons)
   return {
     kind: 'pour',
     part,
@@ -150,7 +159,7 @@ function waitForHose(
       { name: 'funnel empties', seconds: time.funnelEmpties.time.value },
       { name: 'hose empties', seconds: time.hoseEmpties.time.value },
     ],
-    reasons: [through, ...viscosity.reasons, ...time.reasons, ...warmingReasons],
+    reasons: [pourReason, ...viscosity.reasons, ...time.reasons, ...warmingReasons],
   }
 }
 
@@ -158,9 +167,9 @@ function waitForHose(
 const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const
 
 /** Whole minutes through the narrowest and the widest usual hose, rounded outward, if both are known. */
-function timeUsualHoses(pourThrough: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
+function timeUsualBores(calculatePour: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
   const { from, to } = USUAL_BORES
-  const [slowest, fastest] = [pourThrough(from), pourThrough(to)]
+  const [slowest, fastest] = [calculatePour(from), calculatePour(to)]
   if (slowest.verdict === 'cannot tell' || fastest.verdict === 'cannot tell') return []
   const minutes = (value: number) => ({ value: Math.max(1, value), unit: 'min' }) as const
   return [
@@ -176,31 +185,32 @@ function timeUsualHoses(pourThrough: (bore: Quantity<LengthUnit>) => PourVerdict
 function planCureWait({ sheet, figures }: VisitContext, part: PartName, step: Step): PlannedWait {
   const path = step.values?.['seal'] ?? `${step.on}/seal`
   const gasket = figures.stated<LiquidGasket>(path)
-  const time = gasket && upperEnd(gasket.cureBeforeOil)
+  const time = gasket && findUpperEnd(gasket.cureBeforeOil)
   const wait = (reason: Reason, seconds?: number): PlannedWait =>
     dropUndefined({ kind: 'cure', part, seconds, reasons: [reason] })
-  if (gasket === undefined) return wait(serviceReason('service/seal-open', { part: namePart(sheet, path) }))
+  if (gasket === undefined)
+    return wait(serviceReason('service/seal-open', { part: describePart(sheet, path) }))
   const { product } = gasket
   if (time === undefined) return wait(serviceReason('service/cure-not-stated', { product }))
-  return wait(serviceReason('service/cure-stated', { product, time }), secondsOf(time))
+  return wait(serviceReason('service/cure-stated', { product, time }), toSeconds(time))
 }
 
-function waitToSettle({ figures }: VisitContext, part: PartName, step: Step): PlannedWait {
+function planSettleWait({ figures }: VisitContext, part: PartName, step: Step): PlannedWait {
   const [longestWait] = Object.values(step.values ?? {})
-    .flatMap((path) => upperEnd(figures.stated<SpecValue<'min' | 'h'>>(path)) ?? [])
+    .flatMap((path) => findUpperEnd(figures.stated<SpecValue<'min' | 'h'>>(path)) ?? [])
     .sort((first, second) => compareQuantities(second, first))
   if (longestWait === undefined)
     return { kind: 'settle', part, reasons: [serviceReason('service/settle-not-stated', { part })] }
   const reasons = [serviceReason('service/settle-stated', { minutes: longestWait })]
-  return { kind: 'settle', part, seconds: secondsOf(longestWait), reasons }
+  return { kind: 'settle', part, seconds: toSeconds(longestWait), reasons }
 }
 
-function secondsOf(time: Quantity): number {
+function toSeconds(time: Quantity): number {
   return Math.ceil(convertAmount(time, 's').value)
 }
 
 /** The upper end of a printed value, such as the longest wait. */
-export function upperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
+export function findUpperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined
   return nearestQuantity(statedEnds(readBand(value, value.unit)).high, value.unit, value.unit)

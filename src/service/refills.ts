@@ -39,7 +39,7 @@ export function readRefill(
   per: 'instance' | 'all instances' | undefined,
   instances: { readonly worked: number; readonly all: number },
 ): RefillAmount | undefined {
-  const highest = stated && highestStated(stated)
+  const highest = stated && findHighestStated(stated)
   if (highest === undefined) return undefined
   // A figure for all instances is divided, even if the visit works on only some of them.
   const share = exactOf(per === 'all instances' ? instances.all : 1)
@@ -64,19 +64,23 @@ export function splitRefill(
   additive: OilAdditive | undefined,
   instances: number,
 ): SplitRefill {
-  const stated = additive && highestStated(additive.volume)
+  const stated = additive && findHighestStated(additive.volume)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
   const additiveAmount = makeAmount(stated.amount, stated.unit, instances)
   const { exactEach } = refill
-  const amount = (each: Exact) => makeAmount(each, 'mL', instances, unit)
+  const makeTotal = (each: Exact) => makeAmount(each, 'mL', instances, unit)
   if (!additive.includedInRefill)
-    return { oil: refill, additive: additiveAmount, all: amount(plus(exactEach, additiveAmount.exactEach)) }
+    return {
+      oil: refill,
+      additive: additiveAmount,
+      all: makeTotal(plus(exactEach, additiveAmount.exactEach)),
+    }
   const oilVolume = minus(exactEach, additiveAmount.exactEach)
-  return { oil: amount(oilVolume.n < 0n ? exactOf(0) : oilVolume), additive: additiveAmount, all: refill }
+  return { oil: makeTotal(oilVolume.n < 0n ? exactOf(0) : oilVolume), additive: additiveAmount, all: refill }
 }
 
-function highestStated(
+function findHighestStated(
   value: SpecValue<VolumeUnit>,
 ): { readonly amount: Exact; readonly unit: VolumeUnit } | undefined {
   if (value.kind === 'not stated') return undefined

@@ -49,11 +49,11 @@ export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   const opened = new Set<Id>()
   for (const line of plan.seals)
     for (const { id, count } of listTaken(line)) {
-      const piece = Object.hasOwn(seals, id) ? seals[id] : undefined
+      const stockSeal = Object.hasOwn(seals, id) ? seals[id] : undefined
       // One package of sealant is enough for all places.
-      if (piece === undefined || opened.has(id)) continue
+      if (stockSeal === undefined || opened.has(id)) continue
       if (line.seal.kind === 'thread sealant' || line.seal.kind === 'liquid gasket') opened.add(id)
-      seals[id] = { ...piece, count: Math.max(0, piece.count - count) }
+      seals[id] = { ...stockSeal, count: Math.max(0, stockSeal.count - count) }
     }
   return { ...stock, containers, seals }
 }
@@ -62,15 +62,21 @@ function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal
   return take ?? (stock === undefined ? [] : [{ id: stock.id, count }])
 }
 
-function pourFrom({ opened: before, ...rest }: OilContainer, taken: Exact, opened: boolean): OilContainer {
-  const open = exactIn(before ?? { value: 0, unit: 'mL' }, 'mL')
-  const size = exactIn(rest.size, 'mL')
+function pourFrom(
+  { opened: openedBefore, ...containerFields }: OilContainer,
+  taken: Exact,
+  opened: boolean,
+): OilContainer {
+  const openedVolume = exactIn(openedBefore ?? { value: 0, unit: 'mL' }, 'mL')
+  const size = exactIn(containerFields.size, 'mL')
   // The volumes of the plan are rounded; do not count a rounding error as another container.
   const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), ROUNDING_MARGIN), 'up')
-  const left = minus(plus(open, times(size, { n: full, d: 1n })), taken)
+  const volumeLeft = minus(plus(openedVolume, times(size, { n: full, d: 1n })), taken)
   return {
-    ...rest,
-    count: rest.count - Number(full),
-    ...(compareExact(left, ROUNDING_MARGIN) > 0 ? { opened: nearestQuantity(left, 'mL', 'mL') } : {}),
+    ...containerFields,
+    count: containerFields.count - Number(full),
+    ...(compareExact(volumeLeft, ROUNDING_MARGIN) > 0
+      ? { opened: nearestQuantity(volumeLeft, 'mL', 'mL') }
+      : {}),
   }
 }

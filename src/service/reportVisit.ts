@@ -4,7 +4,7 @@ import type { DueOptions } from '../interval/index.js'
 import type { Id, Toolbox } from '../spec/index.js'
 import { calibrationInputs } from '../torque/index.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
-import { namePart } from './names.js'
+import { describePart } from './names.js'
 import type { planTightenings } from './planTightenings.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
@@ -24,15 +24,17 @@ export function reportVisit(
   tools: readonly PlannedTool[],
 ): Findings {
   const { sheet, log, toolbox } = visit
-  const ofLog = { kind: 'machine-log', id: log.id } as const
+  const logReference = { kind: 'machine-log', id: log.id } as const
   const findings: Finding<ServiceCodes>[] = []
   if (variant.verdict === 'cannot tell') {
     const { missing: facts } = variant
     const candidates = variant.candidates.map(({ name }) => name)
     findings.push(
       facts.length > 0
-        ? serviceFinding('service/variant-open', 'warning', ofLog, '/identity', { facts, candidates })
-        : serviceFinding('service/variant-contradicted', 'warning', ofLog, '/identity', { candidates }),
+        ? serviceFinding('service/variant-open', 'warning', logReference, '/identity', { facts, candidates })
+        : serviceFinding('service/variant-contradicted', 'warning', logReference, '/identity', {
+            candidates,
+          }),
     )
   }
   findings.push(...reportReadings(visit, options, due))
@@ -43,17 +45,22 @@ export function reportVisit(
     return findings
   }
   for (const { path, reasons } of uncovered) {
-    const params = { part: namePart(sheet, path), reasons }
+    const params = { part: describePart(sheet, path), reasons }
     findings.push(serviceFinding('service/no-wrench-fits', 'warning', document, path, params))
   }
-  const ofToolbox = { kind: 'toolbox', id: toolbox.id } as const
+  const toolboxReference = { kind: 'toolbox', id: toolbox.id } as const
   for (const { kind, verdict, have, reasons } of tools) {
     const [reason] = reasons
     if (reason === undefined || (verdict !== 'missing' && verdict !== 'does not fit')) continue
     if (kind !== 'socket' && kind !== 'stands') continue
     const path = kind === 'socket' ? '/sockets' : have === undefined ? '/stands' : `/stands/${have.id}`
     // The reason of a tool has a service code, so it can become the finding.
-    findings.push({ ...reason, severity: 'warning', document: ofToolbox, path } as Finding<ServiceCodes>)
+    findings.push({
+      ...reason,
+      severity: 'warning',
+      document: toolboxReference,
+      path,
+    } as Finding<ServiceCodes>)
   }
   return findings
 }
@@ -111,10 +118,10 @@ const LAST_FULL_YEAR = '9999-01-01'
 export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], today: DateText): Findings {
   const document = { kind: 'toolbox', id: toolbox.id } as const
   return wrenches.flatMap((id): Findings => {
-    const tool = toolbox.wrenches[id]
-    if (tool === undefined) return []
-    const { from, interval, cycles, byCycles } = calibrationInputs(tool)
-    const wrench = tool.name
+    const wrenchInToolbox = toolbox.wrenches[id]
+    if (wrenchInToolbox === undefined) return []
+    const { from, interval, cycles, byCycles } = calibrationInputs(wrenchInToolbox)
+    const wrench = wrenchInToolbox.name
     const path = `/wrenches/${id}`
     if (from === undefined)
       return [serviceFinding('service/calibration-not-recorded', 'info', document, path, { wrench })]

@@ -7,7 +7,7 @@ import type { VisitFacts } from './requireVisit.js'
 export interface VisitContext extends Omit<VisitFacts, 'procedure'> {
   readonly procedure: Pick<ProcedureDocument, 'steps'>
   /** Parts of gearcases of the visit that no step works on. */
-  readonly withoutSteps: readonly JsonPointer[]
+  readonly partsWithoutSteps: readonly JsonPointer[]
   readonly figures: CollectedFigures
 }
 

@@ -9,7 +9,7 @@ import { brokenArbitrary } from './brokenProcedures.js'
 test('a change counts as many troubles as the whole list, and as much effort as all its steps', () => {
   law(60, brokenArbitrary, fc.nat(), fc.nat(), ({ sheet, bad }, at, to) => {
     const { context } = readContext(bad, sheet)
-    const counter = { sheet, context, known: new Map(), effort: { left: 0 } }
+    const counter = { sheet, context, stepChecks: new Map(), budget: { left: 0 } }
     const trace = traceSteps(counter, bad.steps)
     const { length } = bad.steps
     const step = bad.steps[at % length]
@@ -26,9 +26,9 @@ test('a change counts as many troubles as the whole list, and as much effort as 
     ]
     for (const steps of changes) {
       const { total } = traceSteps(counter, steps)
-      counter.effort.left = 0
+      counter.budget.left = 0
       expect(countTroubles(counter, trace, steps)).toBe(total)
-      expect(counter.effort.left).toBe(-steps.length)
+      expect(counter.budget.left).toBe(-steps.length)
       const limit = trace.total - 1
       const limited = countTroubles(counter, trace, steps, limit)
       expect(limited <= limit ? limited : undefined).toBe(total <= limit ? total : undefined)

@@ -1,6 +1,6 @@
 import { findTroubles } from '../../src/procedure/findTroubles.js'
 import { readContext } from '../../src/procedure/readContext.js'
-import { initialState, type ProcedureState } from '../../src/procedure/state.js'
+import { makeInitialState, type ProcedureState } from '../../src/procedure/state.js'
 import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
 
 /** Runs a procedure on paper: the state before, after each step and at the end, and the findings without cures. */
@@ -11,5 +11,5 @@ export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet
     states.push(structuredClone(state)),
   )
   const all = [...findings, ...troubles.map(({ finding }) => finding)]
-  return { start: initialState(context.layout), states, end, findings: all }
+  return { start: makeInitialState(context.layout), states, end, findings: all }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Reason } from '../../src/base/finding.js'
 import { en } from '../../src/message/en/index.js'
-import { PAPER_FAULTS } from '../../src/record/openFaults.js'
+import { PAPERWORK_CODES } from '../../src/record/openFaults.js'
 import { allRules } from '../../src/rules/allRules.js'
 import { computeDue } from '../../src/v1/interval.js'
 import { renderMessage } from '../../src/v1/message.js'
@@ -281,8 +281,8 @@ describe('open faults', () => {
     )
     const papers = rules.map(({ code }) => code).filter((code) => readComment(code).harm === 'record')
     const others = rules.map(({ code }) => code).filter((code) => !papers.includes(code))
-    expect(PAPER_FAULTS.filter((code) => others.includes(code))).toEqual(['spec/id-used-twice'])
-    expect(papers.filter((code) => !PAPER_FAULTS.includes(code))).toEqual([])
+    expect(PAPERWORK_CODES.filter((code) => others.includes(code))).toEqual(['spec/id-used-twice'])
+    expect(papers.filter((code) => !PAPERWORK_CODES.includes(code))).toEqual([])
   })
 
   it('papers alone leave none: a date, a reading, an unknown part', () => {

@@ -6,7 +6,7 @@ import { build } from 'esbuild'
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
-import { addOils } from '../../src/service/kitSums.js'
+import { sumOils } from '../../src/service/kitSums.js'
 import { BUNDLED } from '../../tsup.config.js'
 import { unpackLibrary } from './support/unpackLibrary.js'
 
@@ -174,7 +174,7 @@ console.log(JSON.stringify([${entries.map((_entry, place) => `Object.keys(e${pla
 import { addOils } from './node_modules/drivetrain-service/dist/chunks/service/kitSums.js'
 console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((list) => addOils(list))))`,
     )
-    expect(JSON.parse(sums)).toEqual(lists.map((list) => addOils(list)))
+    expect(JSON.parse(sums)).toEqual(lists.map((list) => sumOils(list)))
   })
 
   it('carries examples, docs, and every vector with the documents of its base', () => {

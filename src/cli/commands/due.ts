@@ -1,7 +1,7 @@
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
-import { type OpenSample, openFaults, openSamples } from '../../record/index.js'
+import { listOpenSamples, type OpenSample, openFaults } from '../../record/index.js'
 import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
@@ -37,7 +37,7 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     faults: openFaults({ document: log }, fileSet.set, { today }),
     due: listDue({ sheet, log, today }, chooseDueOptions(options, log)),
     ...selectLosses(judgeOilLoss({ sheet, log, today })),
-    ...selectSamples(openSamples(log)),
+    ...selectSamples(listOpenSamples(log)),
   }))
   if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
   else

@@ -1,7 +1,7 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { unitSymbol } from '../../quantity/index.js'
-import { type NotDone, openFaults, openSamples, resolveLog } from '../../record/index.js'
+import { listOpenSamples, type NotDone, openFaults, resolveLog } from '../../record/index.js'
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
 import { listMachines } from '../chooseMachine.js'
@@ -24,7 +24,7 @@ export async function runHistory(options: Options, io: CliIo): Promise<ExitCode>
     const lines = [
       log.name,
       ...describeFaults(faults),
-      ...describeSamples(openSamples(log)),
+      ...describeSamples(listOpenSamples(log)),
       ...describeLosses(judgeOilLoss({ sheet, log, today: options.today })),
       ...log.records.flatMap((one) => describeRecord(one, log, sheet, notDone)),
       ...(log.topUps ?? []).map((one) => describeTopUp(one, sheet)),

@@ -1,29 +1,29 @@
 import { joinPointer, splitPointer } from '../../base/index.js'
 import { findLeafType, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
 import {
+  findWheelMark,
   type GearcaseInstance,
   keyOf,
   type OpeningLayout,
   type ShieldLayout,
   servesAs,
-  wheelMarkFor,
 } from '../layout.js'
 import { listNotCured } from '../needs/filling.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { listUnsecured } from '../needs/securing.js'
-import { isLevelJudged, type OilJob } from '../oilJob.js'
-import { gearcaseAt, openingAt } from '../stepContext.js'
+import { includesLevelCheck, type OilJob } from '../oilJob.js'
+import { getGearcaseState, getOpeningState } from '../stepContext.js'
 import {
-  checkPhase,
-  drainPhase,
-  fillPhase,
+  chooseCheckPhase,
+  chooseDrainPhase,
+  chooseFillPhase,
   isRaised,
   isRechecked,
   needsWheelTurned,
   type Phase,
 } from './phases.js'
-import { closePart, openOpening, turnTo, writeDraining } from './writeDraining.js'
-import { isOpen, type Writer, write, writeAt } from './writer.js'
+import { writeClosing, writeDraining, writeOpening, writeTurn } from './writeDraining.js'
+import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 
 interface Task {
   readonly job: OilJob
@@ -36,34 +36,35 @@ interface Task {
 /** Writes all jobs of a visit: preparation, work on the ground, one lift, the run, last checks, clearing up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
-  write(writer, 'read the manual')
-  write(writer, 'wear protection')
-  if (writer.context.mustNotRun) write(writer, 'carry to level ground')
+  writeStep(writer, 'read the manual')
+  writeStep(writer, 'wear protection')
+  if (writer.context.mustNotRun) writeStep(writer, 'carry to level ground')
   else {
     if (changes.length > 0) {
-      secure(writer, 'before a run')
-      write(writer, 'warm the oil')
+      writeSecuring(writer, 'before a run')
+      writeStep(writer, 'warm the oil')
     }
-    park(writer)
+    writeParking(writer)
   }
   const tasks = jobs.flatMap((job) => planTasks(writer, job))
   writeTasks(writer, jobs, tasks)
   if (changes.length > 0) {
-    runMachine(writer)
+    writeRun(writer)
     const recheckedJobs = jobs.filter(isRechecked)
-    for (const { emptied } of recheckedJobs) for (const one of emptied) writer.finished.delete(keyOf(one))
-    const checks = recheckedJobs.flatMap((job) => planCheck(writer, job))
+    for (const { emptiedInstances } of recheckedJobs)
+      for (const one of emptiedInstances) writer.finished.delete(keyOf(one))
+    const checks = recheckedJobs.flatMap((job) => planCheckTasks(writer, job))
     writeTasks(writer, jobs, checks, true)
     writeLastChecks(writer, jobs)
-    write(writer, 'take used oil away')
+    writeStep(writer, 'take used oil away')
   }
-  write(writer, 'clear away')
-  write(writer, 'record')
+  writeStep(writer, 'clear away')
+  writeStep(writer, 'record')
   // If a part or figure depends on the variant, find the variant before any other step.
   if (
     writer.steps.some(({ values = {} }) => Object.hasOwn(values, 'onlyIf') || isFigureOpen(writer, values))
   ) {
-    write(writer, 'find the variant')
+    writeStep(writer, 'find the variant')
     writer.steps.unshift(...writer.steps.splice(-1))
   }
 }
@@ -76,85 +77,90 @@ function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['val
   })
 }
 
-function runMachine(writer: Writer): void {
-  secure(writer, 'before a run')
-  write(writer, 'clear away')
-  write(writer, 'short run')
-  park(writer)
+function writeRun(writer: Writer): void {
+  writeSecuring(writer, 'before a run')
+  writeStep(writer, 'clear away')
+  writeStep(writer, 'short run')
+  writeParking(writer)
 }
 
 /** Writes leak checks that are missing since the run, and refits the shields that had to wait for them. */
 function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
-  const emptied = jobs.flatMap((job) => job.emptied)
-  for (const one of emptied)
-    if (!gearcaseAt(writer.state, one).leaksCheckedSinceRun)
-      writeAt(writer, 'check for leaks', one.gearcase, one)
-  for (const shield of listShields(writer, emptied))
-    if (writer.state.shields[shield.path] === 'off') write(writer, 'refit shield', shield.path)
+  const emptiedInstances = jobs.flatMap((job) => job.emptiedInstances)
+  for (const one of emptiedInstances)
+    if (!getGearcaseState(writer.state, one).leaksCheckedSinceRun)
+      writePartStep(writer, 'check for leaks', one.gearcase, one)
+  for (const shield of listShields(writer, emptiedInstances))
+    if (writer.state.shields[shield.path] === 'off') writeStep(writer, 'refit shield', shield.path)
 }
 
-function secure(writer: Writer, when: SecuredItem['when']): void {
+function writeSecuring(writer: Writer, when: SecuredItem['when']): void {
   const { layout } = writer.context
-  for (const step of listUnsecured({ layout, state: writer.state }, when)) write(writer, step.do, step.on)
+  for (const step of listUnsecured({ layout, state: writer.state }, when)) writeStep(writer, step.do, step.on)
 }
 
-function park(writer: Writer): void {
-  write(writer, 'park on level ground')
-  write(writer, 'stop the engine')
+function writeParking(writer: Writer): void {
+  writeStep(writer, 'park on level ground')
+  writeStep(writer, 'stop the engine')
 }
 
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
-    if (isLevelJudged(job.owner.gearcase, 'check')) return planCheck(writer, job)
+    if (includesLevelCheck(job.owner.gearcase, 'check')) return planCheckTasks(writer, job)
     return [{ job, phase: 'before the lift', isLast: true, work: () => {} }]
   }
-  const [draining, filling] = [drainPhase(job), fillPhase(job)]
+  const [draining, filling] = [chooseDrainPhase(job), chooseFillPhase(job)]
   const fill = job.owner.gearcase.fillOpening
-  const drain = (): void => {
-    takeOffShields(writer, job)
+  const writeDrainTask = (): void => {
+    writeShieldRemoval(writer, job)
     writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
-    turnTo(writer, job.owner, fill, wheelMarkFor(fill, 'fill'))
+    writeTurn(writer, job.owner, fill, findWheelMark(fill, 'fill'))
     for (const one of job.owner.gearcase.possibleFillOpenings)
-      if (isOpen(writer, one, job.owner)) writeAt(writer, 'nip by hand', one, job.owner)
+      if (isOpen(writer, one, job.owner)) writePartStep(writer, 'nip by hand', one, job.owner)
   }
   return [
-    { job, phase: draining, isLast: false, work: drain },
+    { job, phase: draining, isLast: false, work: writeDrainTask },
     { job, phase: filling, isLast: true, work: () => writeFilling(writer, job) },
   ]
 }
 
-function planCheck(writer: Writer, job: OilJob): readonly Task[] {
-  const phase = checkPhase(job)
+function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
+  const phase = chooseCheckPhase(job)
   const level = job.owner.gearcase.levelOpening
   const check: Task = {
     job,
     phase,
     isLast: true,
     work: () => {
-      takeOffShields(writer, job)
+      writeShieldRemoval(writer, job)
       writeLevelCheck(writer, job)
     },
   }
   if (phase !== 'after the lift' || level === undefined || !needsWheelTurned(job)) return [check]
-  const turn = (): void => {
-    takeOffShields(writer, job)
-    turnTo(writer, job.owner, level, wheelMarkFor(level, 'level'))
+  const writeTurnTask = (): void => {
+    writeShieldRemoval(writer, job)
+    writeTurn(writer, job.owner, level, findWheelMark(level, 'level'))
   }
-  return [{ job, phase: 'on stands', isLast: false, work: turn }, check]
+  return [{ job, phase: 'on stands', isLast: false, work: writeTurnTask }, check]
 }
 
-function writeTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
+function writeTasks(
+  writer: Writer,
+  jobs: readonly OilJob[],
+  tasks: readonly Task[],
+  isAfterRun = false,
+): void {
   const supports = listSupports(writer, tasks)
-  chock(writer, supports)
-  secure(writer, 'before work')
-  if (afterRun && tasks.length > 0) write(writer, 'let settle')
+  writeChocking(writer, supports)
+  writeSecuring(writer, 'before work')
+  if (isAfterRun && tasks.length > 0) writeStep(writer, 'let settle')
   for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
-    if (phase === 'on stands') raise(writer, supports)
-    if (phase === 'after the lift' && supports.length > 0) write(writer, 'lower the machine')
+    if (phase === 'on stands') writeRaising(writer, supports)
+    if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
     for (const task of tasks.filter((one) => one.phase === phase)) {
       task.work()
-      if (task.isLast) finish(writer, jobs, task.job, afterRun || task.job.task === 'check')
+      if (task.isLast) writeJobEnd(writer, jobs, task.job, isAfterRun || task.job.task === 'check')
     }
   }
 }
@@ -164,29 +170,33 @@ function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[]
   const needed = new Set(
     tasks
       .filter((task) => task.phase === 'on stands')
-      .flatMap((task) => task.job.emptied.flatMap(({ gearcase }) => gearcase.supports)),
+      .flatMap((task) => task.job.emptiedInstances.flatMap(({ gearcase }) => gearcase.supports)),
   )
   return [...writer.context.layout.axleOfSupport.keys()].filter((support) => needed.has(support))
 }
 
-function chock(writer: Writer, supports: readonly string[]): void {
+function writeChocking(writer: Writer, supports: readonly string[]): void {
   const { layout } = writer.context
   const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
-  const [staying, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
-  const isSingle = staying !== undefined && others.length === 0 && layout.axles.length > 1
-  write(writer, 'chock the wheels', isSingle ? joinPointer(['machine', 'axles', staying]) : undefined)
+  const [stayingAxle, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
+  const isOneAxleStaying = stayingAxle !== undefined && others.length === 0 && layout.axles.length > 1
+  writeStep(
+    writer,
+    'chock the wheels',
+    isOneAxleStaying ? joinPointer(['machine', 'axles', stayingAxle]) : undefined,
+  )
 }
 
-function raise(writer: Writer, supports: readonly string[]): void {
+function writeRaising(writer: Writer, supports: readonly string[]): void {
   for (const support of supports) {
-    write(writer, 'raise the machine', joinPointer(['machine', 'supports', support]))
-    write(writer, 'set on stands', joinPointer(['machine', 'supports', support]))
+    writeStep(writer, 'raise the machine', joinPointer(['machine', 'supports', support]))
+    writeStep(writer, 'set on stands', joinPointer(['machine', 'supports', support]))
   }
 }
 
-function takeOffShields(writer: Writer, job: OilJob): void {
-  for (const { path } of listShields(writer, job.emptied))
-    if (writer.state.shields[path] === 'on') write(writer, 'remove shield', path)
+function writeShieldRemoval(writer: Writer, job: OilJob): void {
+  for (const { path } of listShields(writer, job.emptiedInstances))
+    if (writer.state.shields[path] === 'on') writeStep(writer, 'remove shield', path)
 }
 
 function listShields(writer: Writer, instances: readonly GearcaseInstance[]): readonly ShieldLayout[] {
@@ -197,32 +207,36 @@ function listShields(writer: Writer, instances: readonly GearcaseInstance[]): re
 }
 
 /** Writes the last steps of a job: wiping, the leak check if no run follows, and refitting shields. */
-function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastCheck: boolean): void {
-  const shieldsToRefit = listShields(writer, job.emptied).filter(
+function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastCheck: boolean): void {
+  const shieldsToRefit = listShields(writer, job.emptiedInstances).filter(
     (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
   )
-  for (const one of job.emptied) {
+  for (const one of job.emptiedInstances) {
     const isHidden = shieldsToRefit.some(({ id }) => one.gearcase.shields.includes(id))
     const isOpenedAgain = !isLastCheck && !isHidden && isRechecked(job)
-    if (!isOpenedAgain && !gearcaseAt(writer.state, one).wipedDown)
-      writeAt(writer, 'wipe down', one.gearcase, one)
+    if (!isOpenedAgain && !getGearcaseState(writer.state, one).wipedDown)
+      writePartStep(writer, 'wipe down', one.gearcase, one)
     const isUnderPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
-    if (isHidden && isUnderPlate && !isLastCheck) writeAt(writer, 'let a leak show', one.gearcase, one)
-    if (isHidden || isLastCheck) writeAt(writer, 'check for leaks', one.gearcase, one)
+    if (isHidden && isUnderPlate && !isLastCheck) writePartStep(writer, 'let a leak show', one.gearcase, one)
+    if (isHidden || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
     writer.finished.add(keyOf(one))
   }
-  const openJobs = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
-  const shieldsStillOff = new Set(openJobs.flatMap(({ emptied }) => listShields(writer, emptied)))
+  const unfinishedJobs = jobs.filter(({ emptiedInstances }) =>
+    emptiedInstances.some((one) => !writer.finished.has(keyOf(one))),
+  )
+  const shieldsStillOff = new Set(
+    unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),
+  )
   for (const shield of shieldsToRefit)
     if (writer.state.shields[shield.path] === 'off' && !shieldsStillOff.has(shield))
-      write(writer, 'refit shield', shield.path)
+      writeStep(writer, 'refit shield', shield.path)
 }
 
 /** A plate under the machine waits for the check after the run, unless refitting it needs the lift. */
 function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
   if (shield.guards !== 'the underside') return true
-  const jobsBehind = jobs.filter(({ emptied }) =>
-    emptied.some(({ gearcase }) => gearcase.shields.includes(id)),
+  const jobsBehind = jobs.filter(({ emptiedInstances }) =>
+    emptiedInstances.some(({ gearcase }) => gearcase.shields.includes(id)),
   )
   return jobsBehind.some(isRaised) && !jobsBehind.some(isRechecked)
 }
@@ -233,60 +247,61 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
   const { fillOpening: fill, levelOpening: level } = gearcase
   const method = gearcase.fill?.method.kind
   if (fill === undefined) return
-  const judged = isLevelJudged(gearcase, 'change') ? level : undefined
-  turnTo(writer, owner, fill, wheelMarkFor(fill, 'fill'))
-  const opensLevel = judged !== undefined && method !== 'sight glass' && judged.path !== fill.path
-  if (opensLevel && method === 'to level hole') openOpening(writer, judged, owner)
-  for (const one of gearcase.possibleFillOpenings) openOpening(writer, one, owner)
+  const levelToCheck = includesLevelCheck(gearcase, 'change') ? level : undefined
+  writeTurn(writer, owner, fill, findWheelMark(fill, 'fill'))
+  const isLevelOpened =
+    levelToCheck !== undefined && method !== 'sight glass' && levelToCheck.path !== fill.path
+  if (isLevelOpened && method === 'to level hole') writeOpening(writer, levelToCheck, owner)
+  for (const one of gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
   for (const wait of listNotCured(writer.context.layout, writer.state, owner))
-    write(writer, wait.do, wait.on, wait.at)
-  writeAt(writer, 'measure the oil', gearcase, owner)
-  const addAdditive = (oilIsIn: boolean): void => {
-    if (gearcase.additive !== 'never' && gearcase.oilFirst === oilIsIn)
-      writeAt(writer, 'add the additive', gearcase, owner)
+    writeStep(writer, wait.do, wait.on, wait.at)
+  writePartStep(writer, 'measure the oil', gearcase, owner)
+  const addAdditive = (isOilIn: boolean): void => {
+    if (gearcase.additive !== 'never' && gearcase.oilFirst === isOilIn)
+      writePartStep(writer, 'add the additive', gearcase, owner)
   }
   addAdditive(false)
   for (const one of gearcase.possibleFillOpenings) {
-    writeAt(writer, 'pour the oil', one, owner)
-    writeAt(writer, 'wait for the hose', one, owner)
+    writePartStep(writer, 'pour the oil', one, owner)
+    writePartStep(writer, 'wait for the hose', one, owner)
   }
   addAdditive(true)
-  if (judged !== undefined) judgeLevel(writer, owner, judged)
-  if (opensLevel) closePart(writer, judged, owner)
-  for (const one of gearcase.possibleFillOpenings) closePart(writer, one, owner)
+  if (levelToCheck !== undefined) writeLevelReading(writer, owner, levelToCheck)
+  if (isLevelOpened) writeClosing(writer, levelToCheck, owner)
+  for (const one of gearcase.possibleFillOpenings) writeClosing(writer, one, owner)
 }
 
 /** Writes a level check without an oil change, or the second check after a run. */
 function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return
-  turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
+  writeTurn(writer, owner, level, findWheelMark(level, 'level'))
   const hasSightGlass = owner.gearcase.fill?.method.kind === 'sight glass'
-  const topUpAt = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
+  const separateFill = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
   if (!hasSightGlass) {
-    if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
-    openOpening(writer, level, owner)
-  } else if (topUpAt !== undefined && isDrainOpening(owner.gearcase, topUpAt))
+    if (!isOpen(writer, level, owner)) writePartStep(writer, 'place the pan', level, owner)
+    writeOpening(writer, level, owner)
+  } else if (separateFill !== undefined && isDrainOpening(owner.gearcase, separateFill))
     // A sight glass is not opened, but the plug for topping up may let oil out.
-    writeAt(writer, 'place the pan', topUpAt, owner)
-  judgeLevel(writer, owner, level)
-  if (topUpAt !== undefined) {
-    openOpening(writer, topUpAt, owner)
-    writeAt(writer, 'top up', topUpAt, owner)
+    writePartStep(writer, 'place the pan', separateFill, owner)
+  writeLevelReading(writer, owner, level)
+  if (separateFill !== undefined) {
+    writeOpening(writer, separateFill, owner)
+    writePartStep(writer, 'top up', separateFill, owner)
   }
-  if (!hasSightGlass) closePart(writer, level, owner)
-  if (topUpAt !== undefined) closePart(writer, topUpAt, owner)
+  if (!hasSightGlass) writeClosing(writer, level, owner)
+  if (separateFill !== undefined) writeClosing(writer, separateFill, owner)
 }
 
-function judgeLevel(writer: Writer, owner: GearcaseInstance, level: OpeningLayout): void {
+function writeLevelReading(writer: Writer, owner: GearcaseInstance, level: OpeningLayout): void {
   const { gearcase, instance } = owner
-  turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
-  if (gearcase.fill?.method.kind !== 'sight glass') openOpening(writer, level, owner)
-  const ownerState = gearcaseAt(writer.state, owner)
-  if ((gearcase.settles || ownerState.ranSinceFill) && !writer.state.settled)
-    writeAt(writer, 'let settle', gearcase, owner)
-  writeAt(writer, 'check the level', level, owner)
+  writeTurn(writer, owner, level, findWheelMark(level, 'level'))
+  if (gearcase.fill?.method.kind !== 'sight glass') writeOpening(writer, level, owner)
+  const ownerState = getGearcaseState(writer.state, owner)
+  if ((gearcase.hasSettlingTime || ownerState.ranSinceFill) && !writer.state.settled)
+    writePartStep(writer, 'let settle', gearcase, owner)
+  writePartStep(writer, 'check the level', level, owner)
   const topUpOpening = servesAs(level, 'fill') ? level : gearcase.fillOpening
-  if (topUpOpening !== undefined && openingAt(writer.state, topUpOpening, instance).position === 'out')
-    writeAt(writer, 'top up', topUpOpening, owner)
+  if (topUpOpening !== undefined && getOpeningState(writer.state, topUpOpening, instance).position === 'out')
+    writePartStep(writer, 'top up', topUpOpening, owner)
 }

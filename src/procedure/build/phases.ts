@@ -1,26 +1,27 @@
-import { wheelMarkFor } from '../layout.js'
-import { isLevelJudged, type OilJob } from '../oilJob.js'
+import { findWheelMark } from '../layout.js'
+import { includesLevelCheck, type OilJob } from '../oilJob.js'
 
 export type Phase = 'before the lift' | 'on stands' | 'after the lift'
 
 export function isRaised(job: OilJob): boolean {
-  return job.emptied.some(({ gearcase }) => gearcase.supports.length > 0)
+  return job.emptiedInstances.some(({ gearcase }) => gearcase.supports.length > 0)
 }
 
-export function drainPhase(job: OilJob): Phase {
+export function chooseDrainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
 /** The phase of filling: on stands, unless the level is read with the machine on its wheels. */
-export function fillPhase(job: OilJob): Phase {
+export function chooseFillPhase(job: OilJob): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'
-  const onWheels = isLevelJudged(owner, 'change') && owner.fill?.level?.attitude === 'level on its wheels'
-  return onWheels ? 'after the lift' : 'on stands'
+  const isOnWheels =
+    includesLevelCheck(owner, 'change') && owner.fill?.level?.attitude === 'level on its wheels'
+  return isOnWheels ? 'after the lift' : 'on stands'
 }
 
 /** The phase in which the level is read. A wheel can only be turned to its mark while it is raised. */
-export function checkPhase(job: OilJob): Phase {
+export function chooseCheckPhase(job: OilJob): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude
   const mustTurnWheel = needsWheelTurned(job)
@@ -31,12 +32,14 @@ export function checkPhase(job: OilJob): Phase {
 
 export function needsWheelTurned(job: OilJob): boolean {
   const level = job.owner.gearcase.levelOpening
-  return isRaised(job) && level !== undefined && wheelMarkFor(level, 'level') !== undefined
+  return isRaised(job) && level !== undefined && findWheelMark(level, 'level') !== undefined
 }
 
 export function isRechecked(job: OilJob): boolean {
   const owner = job.owner.gearcase
   return (
-    job.task === 'change' && owner.fill?.level?.recheckAfterRun === true && isLevelJudged(owner, 'change')
+    job.task === 'change' &&
+    owner.fill?.level?.recheckAfterRun === true &&
+    includesLevelCheck(owner, 'change')
   )
 }

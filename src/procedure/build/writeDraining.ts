@@ -3,194 +3,207 @@ import { isFilterRenewed, type WheelMark } from '../../spec/index.js'
 import {
   type CoverLayout,
   type FilterLayout,
+  findWheelMark,
   type GearcaseInstance,
   keyOf,
   type OpeningLayout,
   partOf,
   type SealLayout,
-  wheelMarkFor,
 } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
-import { coverAt, filterAt, gearcaseAt, openingAt } from '../stepContext.js'
-import { isOpen, type Writer, write, writeAt } from './writer.js'
+import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from '../stepContext.js'
+import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 
 /** Writes the draining of every gearcase of one oil space, and the closing of everything below the oil. */
-export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void {
+export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJob): void {
   const fill = owner.gearcase.fillOpening
   if (fill === undefined) return
-  for (const self of emptied) {
-    const { gearcase } = self
-    if (gearcase.gearcase.breather !== undefined) writeAt(writer, 'clear the breather', gearcase, self)
-    const [way] = gearcase.ways
+  for (const target of emptiedInstances) {
+    const { gearcase } = target
+    if (gearcase.gearcase.breather !== undefined)
+      writePartStep(writer, 'clear the breather', gearcase, target)
+    const [way] = gearcase.emptyingWays
     if (way !== undefined && way.kind !== 'cover')
-      turnTo(writer, self, way.opening, wheelMarkFor(way.opening, 'drain'))
+      writeTurn(writer, target, way.opening, findWheelMark(way.opening, 'drain'))
   }
-  const isSoleOpening = emptied.every(({ gearcase }) =>
-    gearcase.ways.every((way) => partOf(way).path === fill.path),
+  const isSoleOpening = emptiedInstances.every(({ gearcase }) =>
+    gearcase.emptyingWays.every((way) => partOf(way).path === fill.path),
   )
   if (!isSoleOpening) {
     for (const one of owner.gearcase.possibleFillOpenings) {
-      crack(writer, one, owner)
-      writeAt(writer, 'nip by hand', one, owner)
+      writeLoosening(writer, one, owner)
+      writePartStep(writer, 'nip by hand', one, owner)
     }
-    const hole = levelHoleOf(owner, fill)
-    if (hole !== undefined) crack(writer, hole, owner)
+    const levelHole = findLevelHole(owner, fill)
+    if (levelHole !== undefined) writeLoosening(writer, levelHole, owner)
   }
-  for (const self of emptied) emptyGearcase(writer, self, owner, fill)
+  for (const target of emptiedInstances) writeEmptying(writer, target, owner, fill)
 }
 
 /** A separate level hole, loosened before draining since the level cannot be checked if it does not open. */
-function levelHoleOf({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
+function findLevelHole({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
   const { levelOpening: level } = gearcase
   if (level === undefined || gearcase.fill?.method.kind !== 'to level hole' || level.path === fill.path)
     return undefined
-  return wheelMarkFor(level, 'level') === undefined ? level : undefined
+  return findWheelMark(level, 'level') === undefined ? level : undefined
 }
 
 /**
  * Opens one drain after the other and closes each before the next, since there is one pan. The oil is inspected after the
  * last.
  */
-function emptyGearcase(
+function writeEmptying(
   writer: Writer,
-  self: GearcaseInstance,
+  target: GearcaseInstance,
   owner: GearcaseInstance,
   fill: OpeningLayout,
 ): void {
-  const drains = self.gearcase.ways.flatMap((way) =>
+  const drains = target.gearcase.emptyingWays.flatMap((way) =>
     [partOf(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
   )
   for (const [place, { way, part }] of drains.entries()) {
-    if ('opening' in part) turnTo(writer, self, part, wheelMarkFor(part, 'drain'))
-    writeAt(writer, 'place the pan', part, self)
+    if ('opening' in part) writeTurn(writer, target, part, findWheelMark(part, 'drain'))
+    writePartStep(writer, 'place the pan', part, target)
     if ('cover' in part) {
-      writeAt(writer, 'clean around', part, self)
-      writeAt(writer, 'take off cover', part, self)
-    } else openOpening(writer, part, self)
+      writePartStep(writer, 'clean around', part, target)
+      writePartStep(writer, 'take off cover', part, target)
+    } else writeOpening(writer, part, target)
     if (way.kind !== 'suction' && part.path !== fill.path)
-      for (const one of owner.gearcase.possibleFillOpenings) openOpening(writer, one, owner)
-    const isSampled = writer.context.jobs.some(({ sampled }) =>
-      sampled.some((one) => keyOf(one) === keyOf(self)),
+      for (const one of owner.gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
+    const isSampled = writer.context.jobs.some(({ sampledInstances }) =>
+      sampledInstances.some((one) => keyOf(one) === keyOf(target)),
     )
-    if (isSampled && place === 0) writeAt(writer, 'take an oil sample', part, self)
-    writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
+    if (isSampled && place === 0) writePartStep(writer, 'take an oil sample', part, target)
+    writePartStep(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, target)
     const isLast = place === drains.length - 1
-    if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)
-    if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
-    changeFiltersBehind(writer, self, part)
+    if (isLast) writePartStep(writer, 'inspect the oil', target.gearcase, target)
+    if (way.kind === 'drain plug') writeMagnetInspection(writer, part, target)
+    writeFilterChangesBehind(writer, target, part)
     // Oil from the filters runs out at the drain, which is still open.
-    if (isLast) changeOtherFilters(writer, self)
-    if (part.path !== fill.path) closePart(writer, part, self)
+    if (isLast) writeOtherFilterChanges(writer, target)
+    if (part.path !== fill.path) writeClosing(writer, part, target)
   }
 }
 
 /** Writes the steps that open an opening, if it is not open. */
-export function openOpening(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): void {
-  if (isOpen(writer, opening, self)) return
-  if (openingAt(writer.state, opening, self.instance).position === 'tight') crack(writer, opening, self)
-  writeAt(writer, 'take out', opening, self)
+export function writeOpening(writer: Writer, opening: OpeningLayout, target: GearcaseInstance): void {
+  if (isOpen(writer, opening, target)) return
+  if (getOpeningState(writer.state, opening, target.instance).position === 'tight')
+    writeLoosening(writer, opening, target)
+  writePartStep(writer, 'take out', opening, target)
 }
 
-function crack(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): void {
-  writeAt(writer, 'clean around', opening, self)
-  writeAt(writer, 'crack loose', opening, self)
+function writeLoosening(writer: Writer, opening: OpeningLayout, target: GearcaseInstance): void {
+  writePartStep(writer, 'clean around', opening, target)
+  writePartStep(writer, 'crack loose', opening, target)
 }
 
 /** Writes the steps that turn the wheel, or roll the machine, until this opening is at its mark. */
-export function turnTo(
+export function writeTurn(
   writer: Writer,
-  self: GearcaseInstance,
+  target: GearcaseInstance,
   opening: OpeningLayout,
   mark: WheelMark | undefined,
 ): void {
-  if (mark === undefined || gearcaseAt(writer.state, self).wheelMark === mark) return
-  for (const one of self.gearcase.openings)
-    if (isOpen(writer, one, self)) writeAt(writer, 'nip by hand', one, self)
-  const at = dropUndefined({ instance: self.instance, wheelMark: mark })
-  if (self.gearcase.supports.length > 0) {
-    write(writer, 'turn the wheel', opening.path, at)
+  if (mark === undefined || getGearcaseState(writer.state, target).wheelMark === mark) return
+  for (const one of target.gearcase.openings)
+    if (isOpen(writer, one, target)) writePartStep(writer, 'nip by hand', one, target)
+  const at = dropUndefined({ instance: target.instance, wheelMark: mark })
+  if (target.gearcase.supports.length > 0) {
+    writeStep(writer, 'turn the wheel', opening.path, at)
     return
   }
-  const hadPan = gearcaseAt(writer.state, self).panPlaced
-  write(writer, 'clear away')
-  write(writer, 'roll the machine', opening.path, at)
-  write(writer, 'chock the wheels')
-  if (hadPan) writeAt(writer, 'place the pan', opening, self)
+  const hadPan = getGearcaseState(writer.state, target).panPlaced
+  writeStep(writer, 'clear away')
+  writeStep(writer, 'roll the machine', opening.path, at)
+  writeStep(writer, 'chock the wheels')
+  if (hadPan) writePartStep(writer, 'place the pan', opening, target)
 }
 
-function changeOtherFilters(writer: Writer, self: GearcaseInstance): void {
-  for (const filter of self.gearcase.filters) {
-    if (filter.applies === 'no' || filterAt(writer.state, filter, self.instance).wasRemoved) continue
+function writeOtherFilterChanges(writer: Writer, target: GearcaseInstance): void {
+  for (const filter of target.gearcase.filters) {
+    if (filter.applies === 'no' || getFilterState(writer.state, filter, target.instance).wasRemoved) continue
     const { behind } = filter
-    if (behind === undefined) changeFilter(writer, self, filter)
+    if (behind === undefined) writeFilterChange(writer, target, filter)
     else {
-      writeAt(writer, 'place the pan', behind, self)
-      if ('opening' in behind) openOpening(writer, behind, self)
+      writePartStep(writer, 'place the pan', behind, target)
+      if ('opening' in behind) writeOpening(writer, behind, target)
       else {
-        writeAt(writer, 'clean around', behind, self)
-        writeAt(writer, 'take off cover', behind, self)
+        writePartStep(writer, 'clean around', behind, target)
+        writePartStep(writer, 'take off cover', behind, target)
       }
-      changeFiltersBehind(writer, self, behind)
-      if (behind.path !== self.gearcase.fillOpening?.path) closePart(writer, behind, self)
+      writeFilterChangesBehind(writer, target, behind)
+      if (behind.path !== target.gearcase.fillOpening?.path) writeClosing(writer, behind, target)
     }
   }
 }
 
-function changeFiltersBehind(
+function writeFilterChangesBehind(
   writer: Writer,
-  self: GearcaseInstance,
+  target: GearcaseInstance,
   part: OpeningLayout | CoverLayout,
 ): void {
-  for (const filter of self.gearcase.filters)
-    if (filter.applies !== 'no' && filter.behind?.path === part.path) changeFilter(writer, self, filter)
+  for (const filter of target.gearcase.filters)
+    if (filter.applies !== 'no' && filter.behind?.path === part.path)
+      writeFilterChange(writer, target, filter)
 }
 
 /** Writes the steps that change or clean a filter. */
-function changeFilter(writer: Writer, self: GearcaseInstance, filter: FilterLayout): void {
+function writeFilterChange(writer: Writer, target: GearcaseInstance, filter: FilterLayout): void {
   if (filter.behind === undefined) {
-    writeAt(writer, 'place the pan', filter, self)
-    writeAt(writer, 'clean around', filter, self)
+    writePartStep(writer, 'place the pan', filter, target)
+    writePartStep(writer, 'clean around', filter, target)
   }
-  writeAt(writer, 'take off filter', filter, self)
-  writeAt(writer, 'inspect the filter', filter, self)
-  if (!isFilterRenewed(filter.filter)) writeAt(writer, 'clean the filter', filter, self)
-  renewSeals(writer, filter, filter.seals, self)
-  writeAt(writer, 'fit filter', filter, self)
-  if (filter.behind === undefined) writeAt(writer, 'tighten filter', filter, self)
+  writePartStep(writer, 'take off filter', filter, target)
+  writePartStep(writer, 'inspect the filter', filter, target)
+  if (!isFilterRenewed(filter.filter)) writePartStep(writer, 'clean the filter', filter, target)
+  writeSealRenewal(writer, filter, filter.seals, target)
+  writePartStep(writer, 'fit filter', filter, target)
+  if (filter.behind === undefined) writePartStep(writer, 'tighten filter', filter, target)
 }
 
 /** Writes the steps that renew the seals and close a plug or cover. */
-export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
+export function writeClosing(
+  writer: Writer,
+  part: OpeningLayout | CoverLayout,
+  target: GearcaseInstance,
+): void {
   const isOpening = 'opening' in part
   const { state } = writer
-  const partState = isOpening ? openingAt(state, part, self.instance) : coverAt(state, part, self.instance)
+  const partState = isOpening
+    ? getOpeningState(state, part, target.instance)
+    : getCoverState(state, part, target.instance)
   const seals = isOpening ? part.seals : [part.seal]
-  if (!partState.magnetSeen) inspectMagnet(writer, part, self)
-  renewSeals(writer, part, seals, self)
-  writeAt(writer, isOpening ? 'fit' : 'fit cover', part, self)
-  writeAt(writer, isOpening ? 'tighten' : 'tighten cover', part, self)
+  if (!partState.magnetSeen) writeMagnetInspection(writer, part, target)
+  writeSealRenewal(writer, part, seals, target)
+  writePartStep(writer, isOpening ? 'fit' : 'fit cover', part, target)
+  writePartStep(writer, isOpening ? 'tighten' : 'tighten cover', part, target)
 }
 
-function renewSeals(
+function writeSealRenewal(
   writer: Writer,
   part: OpeningLayout | CoverLayout | FilterLayout,
   seals: readonly SealLayout[],
-  self: GearcaseInstance,
+  target: GearcaseInstance,
 ): void {
   for (const seal of seals)
     if (seal.treatment === 'renew' || seal.treatment === 'apply')
-      writeAt(writer, 'take off old seal', seal, self)
-  writeAt(writer, 'wipe the seal face', part, self)
+      writePartStep(writer, 'take off old seal', seal, target)
+  writePartStep(writer, 'wipe the seal face', part, target)
   for (const seal of seals) {
-    if (seal.treatment === 'renew') writeAt(writer, 'fit new seal', seal, self)
-    if (seal.treatment === 'inspect') writeAt(writer, 'inspect the seal', seal, self)
-    if (seal.treatment === 'apply') writeAt(writer, 'apply sealant', seal, self)
+    if (seal.treatment === 'renew') writePartStep(writer, 'fit new seal', seal, target)
+    if (seal.treatment === 'inspect') writePartStep(writer, 'inspect the seal', seal, target)
+    if (seal.treatment === 'apply') writePartStep(writer, 'apply sealant', seal, target)
   }
 }
 
-function inspectMagnet(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
+function writeMagnetInspection(
+  writer: Writer,
+  part: OpeningLayout | CoverLayout,
+  target: GearcaseInstance,
+): void {
   const { magnet } = 'opening' in part ? part.opening : part.cover
   if (magnet !== true) return
-  writeAt(writer, 'inspect the magnet', part, self)
-  writeAt(writer, 'clean the magnet', part, self)
+  writePartStep(writer, 'inspect the magnet', part, target)
+  writePartStep(writer, 'clean the magnet', part, target)
 }

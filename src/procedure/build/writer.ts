@@ -1,7 +1,7 @@
 import { dropUndefined } from '../../base/index.js'
 import type { Action, Id, Identity, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
-import { figuresOf } from '../figuresOf.js'
+import { findStepFigures } from '../findStepFigures.js'
 import type {
   CoverLayout,
   FilterLayout,
@@ -11,8 +11,8 @@ import type {
   SealLayout,
 } from '../layout.js'
 import { runStep } from '../runStep.js'
-import { initialState, type MutableState } from '../state.js'
-import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
+import { type MutableState, makeInitialState } from '../state.js'
+import { getGearcaseState, getOpeningState, type ProcedureContext, type StepDraft } from '../stepContext.js'
 
 /** Writes steps one after the other and keeps the state after them. */
 export interface Writer {
@@ -28,13 +28,13 @@ export interface Writer {
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
 
-interface Facts {
+interface WriterFacts {
   readonly sheet: SpecSheet
   readonly identity: Identity
   readonly services: readonly Id[]
 }
 
-export function startWriting({ sheet, identity, services }: Facts, context: ProcedureContext): Writer {
+export function makeWriter({ sheet, identity, services }: WriterFacts, context: ProcedureContext): Writer {
   const notes = services.flatMap((id) =>
     Object.entries(sheet.services[id]?.notes ?? {}).map(([key, text]) => ({ key, text, used: false })),
   )
@@ -42,7 +42,7 @@ export function startWriting({ sheet, identity, services }: Facts, context: Proc
     sheet,
     identity,
     context,
-    state: initialState(context.layout),
+    state: makeInitialState(context.layout),
     steps: [],
     usedIds: new Set(),
     finished: new Set(),
@@ -50,15 +50,15 @@ export function startWriting({ sheet, identity, services }: Facts, context: Proc
   }
 }
 
-export function write(writer: Writer, action: Action, on?: string, at: StepDraft['at'] = {}): void {
+export function writeStep(writer: Writer, action: Action, on?: string, at: StepDraft['at'] = {}): void {
   const draft: StepDraft = dropUndefined({
     do: action,
     on,
     at: Object.keys(at).length === 0 ? undefined : at,
   })
-  const id = nameStep(draft, writer.usedIds)
+  const id = makeStepId(draft, writer.usedIds)
   writer.usedIds.add(id)
-  const values = figuresOf(writer.sheet, writer.context, draft)
+  const values = findStepFigures(writer.sheet, writer.context, draft)
   const note = takeNote(writer, action, id)
   runStep(writer.context, writer.state, draft)
   const shownValues = Object.keys(values).length === 0 ? undefined : values
@@ -66,20 +66,20 @@ export function write(writer: Writer, action: Action, on?: string, at: StepDraft
 }
 
 /** Writes a step on a part of this gearcase, with the wheel mark if the part turns with a wheel. */
-export function writeAt(
+export function writePartStep(
   writer: Writer,
   action: Action,
   part: GearcaseLayout | OpeningLayout | CoverLayout | FilterLayout | SealLayout,
-  self: GearcaseInstance,
+  target: GearcaseInstance,
 ): void {
   const turnsWithWheel = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)
-  const mark = gearcaseAt(writer.state, self).wheelMark
+  const mark = getGearcaseState(writer.state, target).wheelMark
   const wheelMark = turnsWithWheel && mark !== 'not known' ? mark : undefined
-  write(writer, action, part.path, dropUndefined({ instance: self.instance, wheelMark }))
+  writeStep(writer, action, part.path, dropUndefined({ instance: target.instance, wheelMark }))
 }
 
-export function isOpen(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): boolean {
-  return openingAt(writer.state, opening, self.instance).position === 'out'
+export function isOpen(writer: Writer, opening: OpeningLayout, target: GearcaseInstance): boolean {
+  return getOpeningState(writer.state, opening, target.instance).position === 'out'
 }
 
 function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
@@ -90,7 +90,7 @@ function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
 }
 
 /** A unique id such as `front-crack-fill`: gearcase, instance, action, part, and a number if needed. */
-export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
+export function makeStepId(step: StepDraft, used: ReadonlySet<Id>): Id {
   const tokens = (step.on ?? '').split('/').slice(1)
   const [list, owner, kind, part, ...tokensBelow] = tokens
   const short = ACTIONS[step.do].short

@@ -3,7 +3,7 @@ import type { Action, Id } from '../../spec/index.js'
 import { LINE_TABLE, type LineKind, type LineSlot } from './lineTable.js'
 
 /** What a line needs to know of a step. */
-export interface StepOfLine {
+export interface LineStep {
   readonly id: Id
   readonly do: Action
   readonly on?: JsonPointer
@@ -25,16 +25,16 @@ export interface ProcedureLine {
 const partOf = (on = ''): string | undefined =>
   /^\/(gearcases\/[^/]+\/(openings|covers|filters)|shields|machine\/supports)\/[^/]+/.exec(on)?.[0]
 
-const gearcaseOf = ({ on, instance }: StepOfLine): string | undefined => {
+const gearcaseOf = ({ on, instance }: LineStep): string | undefined => {
   const gearcase = /^\/gearcases\/[^/]+/.exec(on ?? '')?.[0]
   return gearcase && `${gearcase} ${instance ?? ''}`
 }
 
-const agrees = (own: string | undefined, ofLine: string | undefined) =>
-  own === undefined || ofLine === undefined || own === ofLine
+const matches = (own: string | undefined, linePart: string | undefined) =>
+  own === undefined || linePart === undefined || own === linePart
 
 /** The number of steps from `start` that one line of these slots joins. */
-function countJoined(steps: readonly StepOfLine[], start: number, slots: readonly LineSlot[]): number {
+function countJoined(steps: readonly LineStep[], start: number, slots: readonly LineSlot[]): number {
   let firstSlot = 0
   let part: string | undefined
   let gearcase: string | undefined
@@ -42,13 +42,13 @@ function countJoined(steps: readonly StepOfLine[], start: number, slots: readonl
     const step = steps[place]
     if (step === undefined || step.condition !== steps[start]?.condition) return place - start
     const [ownPart, ownGearcase] = [partOf(step.on), gearcaseOf(step)]
-    const isHere = agrees(ownPart, part) && agrees(ownGearcase, gearcase)
-    const found = slots.findIndex(
-      ({ of, anywhere }, index) => index >= firstSlot && of.includes(step.do) && (isHere || anywhere),
+    const isSamePart = matches(ownPart, part) && matches(ownGearcase, gearcase)
+    const slotIndex = slots.findIndex(
+      ({ of, anywhere }, index) => index >= firstSlot && of.includes(step.do) && (isSamePart || anywhere),
     )
-    const slot = slots[found]
+    const slot = slots[slotIndex]
     if (slot === undefined) return place - start
-    firstSlot = slot.many ? found : found + 1
+    firstSlot = slot.many ? slotIndex : slotIndex + 1
     if (slot.anywhere) continue
     part ??= ownPart
     gearcase ??= ownGearcase
@@ -60,7 +60,7 @@ function countJoined(steps: readonly StepOfLine[], start: number, slots: readonl
  * table allows from there. The order is kept, so the lines one after the other are the steps again; in an order that the
  * table does not have, lines only join less.
  */
-export function groupLines(steps: readonly StepOfLine[]): readonly ProcedureLine[] {
+export function groupLines(steps: readonly LineStep[]): readonly ProcedureLine[] {
   const lines: ProcedureLine[] = []
   for (let start = 0; start < steps.length; ) {
     const counts = LINE_TABLE.map(({ slots }) => countJoined(steps, start, slots))

@@ -34,9 +34,9 @@ const once = (...actions: readonly Action[]): readonly LineSlot[] =>
 const many = (...of: readonly Action[]): LineSlot => ({ of, many: true })
 const anywhere = (...of: readonly Action[]): LineSlot => ({ of, anywhere: true })
 
-const OPENING = once('place the pan', 'clean around', 'crack loose', 'take out')
-const READING: readonly LineSlot[] = [...once('let settle', 'check the level'), anywhere('top up')]
-const CLOSING: readonly LineSlot[] = [
+const OPENING_SLOTS = once('place the pan', 'clean around', 'crack loose', 'take out')
+const LEVEL_SLOTS: readonly LineSlot[] = [...once('let settle', 'check the level'), anywhere('top up')]
+const CLOSING_SLOTS: readonly LineSlot[] = [
   ...once('inspect the magnet', 'clean the magnet'),
   many('take off old seal'),
   ...once('wipe the seal face'),
@@ -88,7 +88,7 @@ export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: rea
   {
     kind: 'drain',
     slots: [
-      ...OPENING,
+      ...OPENING_SLOTS,
       ...once('take off cover'),
       anywhere('take out'),
       ...once('take an oil sample', 'let drain', 'suck out the oil'),
@@ -99,7 +99,7 @@ export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: rea
     kind: 'filter',
     slots: once('place the pan', 'clean around', 'take off filter', 'inspect the filter', 'clean the filter'),
   },
-  { kind: 'close', slots: CLOSING },
+  { kind: 'close', slots: CLOSING_SLOTS },
   { kind: 'cure', slots: once('wait for the cure') },
   {
     kind: 'fill',
@@ -109,8 +109,8 @@ export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: rea
       ...once('measure the oil', 'add the additive', 'pour the oil', 'wait for the hose', 'add the additive'),
     ],
   },
-  { kind: 'level', slots: [...OPENING, ...READING] },
-  { kind: 'level', slots: [...READING, ...CLOSING] },
+  { kind: 'level', slots: [...OPENING_SLOTS, ...LEVEL_SLOTS] },
+  { kind: 'level', slots: [...LEVEL_SLOTS, ...CLOSING_SLOTS] },
   {
     kind: 'leaks',
     slots: [{ ...many('wipe down', 'let a leak show', 'check for leaks'), anywhere: true }],

@@ -1,59 +1,63 @@
 import { type GearcaseInstance, type SealLayout, stateKey } from '../layout.js'
 import type { MutableState } from '../state.js'
 import {
-  coverAt,
   draftAt,
-  draftHere,
-  filterAt,
-  gearcaseAt,
-  metIfNone,
+  draftOnStepPart,
+  getCoverState,
+  getFilterState,
+  getGearcaseState,
+  getOpeningState,
+  getPartState,
   type Need,
-  openingAt,
-  partAt,
   type StepContext,
   type StepDraft,
+  trueIfEmpty,
 } from '../stepContext.js'
 
 /** Needs for closing joints: a clean face, the right seal, everything tight. */
 export const CLOSING_NEEDS = {
   'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
-    (partAt(context)?.magnetSeen ?? true) || [draftHere(context, 'inspect the magnet')],
+    (getPartState(context)?.magnetSeen ?? true) || [draftOnStepPart(context, 'inspect the magnet')],
   'magnet-not-cleaned': (context) =>
-    !hasMagnet(context) || (partAt(context)?.magnetClean ?? true) || [draftHere(context, 'clean the magnet')],
+    !hasMagnet(context) ||
+    (getPartState(context)?.magnetClean ?? true) || [draftOnStepPart(context, 'clean the magnet')],
   'old-seal-not-removed': (context) =>
-    metIfNone(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
+    trueIfEmpty(listOldSeals(context).map((seal) => draftOnStepPart(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
-    (partAt(context)?.faceWiped ?? true) || [
-      draftHere(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
+    (getPartState(context)?.faceWiped ?? true) || [
+      draftOnStepPart(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
     ],
   'seal-not-renewed': (context) =>
-    metIfNone(
-      listUnfitSeals(context).map((seal) => draftHere(context, ACTION_BY_TREATMENT[seal.treatment], seal)),
+    trueIfEmpty(
+      listSealsNotReady(context).map((seal) =>
+        draftOnStepPart(context, ACTION_BY_TREATMENT[seal.treatment], seal),
+      ),
     ),
   'not-fitted': (context) => {
-    const position = partAt(context)?.position ?? 'in'
+    const position = getPartState(context)?.position ?? 'in'
     if (position === 'in' || position === 'tight') return true
-    return [draftHere(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
+    return [draftOnStepPart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
-  'not-tightened': (context) => metIfNone(listNotTightened(context.state, listAffectedInstances(context))),
+  'not-tightened': (context) => trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
-    coverAt(context.state, context.cover, context.instance).position === 'tight' || [
-      draftHere(context, 'tighten cover'),
+    getCoverState(context.state, context.cover, context.instance).position === 'tight' || [
+      draftOnStepPart(context, 'tighten cover'),
     ],
   'not-wiped-down': (context) =>
     listAffectedInstances(context).every(
       (one) =>
-        gearcaseAt(context.state, one).wipedDown ||
+        getGearcaseState(context.state, one).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, one)),
-    ) || [draftHere(context, 'wipe down')],
-  'leaks-not-checked': (context) => metIfNone(listNotChecked(context.state, listAffectedInstances(context))),
+    ) || [draftOnStepPart(context, 'wipe down')],
+  'leaks-not-checked': (context) =>
+    trueIfEmpty(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The gearcase of the step, those behind its shield, or all. */
-export function listAffectedInstances({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
-  if (self !== undefined) return [self]
+export function listAffectedInstances({ layout, target, shield }: StepContext): readonly GearcaseInstance[] {
+  if (target !== undefined) return [target]
   const all = layout.instances
   return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
@@ -66,19 +70,19 @@ export function listNotTightened(
 ): readonly StepDraft[] {
   return instances.flatMap(({ gearcase, instance }) => [
     ...gearcase.openings.flatMap((one) => {
-      const { position, everCracked } = openingAt(state, one, instance)
+      const { position, everCracked } = getOpeningState(state, one, instance)
       return position !== 'tight' && isIncluded(one.path, everCracked)
         ? draftAt('tighten', one, instance)
         : []
     }),
     ...gearcase.covers.flatMap((one) => {
-      const { position, wasRemoved } = coverAt(state, one, instance)
+      const { position, wasRemoved } = getCoverState(state, one, instance)
       return position !== 'tight' && isIncluded(one.path, wasRemoved)
         ? draftAt('tighten cover', one, instance)
         : []
     }),
     ...gearcase.filters.flatMap((one) => {
-      const { position, wasRemoved } = filterAt(state, one, instance)
+      const { position, wasRemoved } = getFilterState(state, one, instance)
       const action = one.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
       return position !== 'tight' && isIncluded(one.path, wasRemoved) ? draftAt(action, one, instance) : []
     }),
@@ -91,7 +95,7 @@ export function listNotChecked(
   instances: readonly GearcaseInstance[],
 ): readonly StepDraft[] {
   return instances
-    .filter((one) => wasOpened(state, one) && !gearcaseAt(state, one).leaksChecked)
+    .filter((one) => wasOpened(state, one) && !getGearcaseState(state, one).leaksChecked)
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
@@ -102,7 +106,7 @@ export function listUncheckedSinceRun(
 ): readonly StepDraft[] {
   return instances
     .filter((one) => {
-      const { ranSinceFill, leaksChecked, leaksCheckedSinceRun } = gearcaseAt(state, one)
+      const { ranSinceFill, leaksChecked, leaksCheckedSinceRun } = getGearcaseState(state, one)
       return wasOpened(state, one) && ranSinceFill && leaksChecked && !leaksCheckedSinceRun
     })
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
@@ -110,9 +114,9 @@ export function listUncheckedSinceRun(
 
 function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
-    gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||
-    gearcase.covers.some((one) => coverAt(state, one, instance).wasRemoved) ||
-    gearcase.filters.some((one) => filterAt(state, one, instance).wasRemoved)
+    gearcase.openings.some((one) => getOpeningState(state, one, instance).everCracked) ||
+    gearcase.covers.some((one) => getCoverState(state, one, instance).wasRemoved) ||
+    gearcase.filters.some((one) => getFilterState(state, one, instance).wasRemoved)
   )
 }
 
@@ -137,12 +141,12 @@ function listSeals({ opening, cover, filter, seal }: StepContext): readonly Seal
 function listOldSeals(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
     const sealState = context.state.seals[stateKey(path, context.instance)]
-    const mustGo = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
-    return mustGo && (sealState === 'used' || sealState === 'undisturbed' || sealState === 'inspected')
+    const mustBeRemoved = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
+    return mustBeRemoved && (sealState === 'used' || sealState === 'undisturbed' || sealState === 'inspected')
   })
 }
 
-function listUnfitSeals(context: StepContext): readonly SealLayout[] {
+function listSealsNotReady(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
     const sealState = context.state.seals[stateKey(path, context.instance)]
     if (treatment === 'none' || sealState === 'new') return false

@@ -1,15 +1,15 @@
-import { findSharers, type GearcaseInstance, type IndexedSheet, type OpeningLayout } from '../layout.js'
-import { findJob, isLevelJudged } from '../oilJob.js'
+import { type GearcaseInstance, type IndexedSheet, listOilSharers, type OpeningLayout } from '../layout.js'
+import { findJob, includesLevelCheck } from '../oilJob.js'
 import type { MutableState } from '../state.js'
 import {
-  coverAt,
   draftAt,
-  draftDrain,
-  gearcaseAt,
-  metIfNone,
+  draftDraining,
+  getCoverState,
+  getGearcaseState,
   type Need,
   type StepContext,
   type StepDraft,
+  trueIfEmpty,
 } from '../stepContext.js'
 import { listNotTightened } from './closing.js'
 
@@ -17,39 +17,39 @@ import { listNotTightened } from './closing.js'
 export const FILLING_NEEDS = {
   'not-drained': (context) => {
     const undrained = listNotDrained(context)
-    return undrained.length === 0 || undrained.flatMap(draftDrain)
+    return undrained.length === 0 || undrained.flatMap(draftDraining)
   },
   'oil-not-inspected': ({ state, owner }) =>
     owner === undefined ||
-    gearcaseAt(state, owner).oilSeen ||
+    getGearcaseState(state, owner).oilSeen ||
     draftAt('inspect the oil', owner.gearcase, owner.instance),
   'oil-not-measured': ({ state, owner, opening }) =>
     owner === undefined ||
-    gearcaseAt(state, owner).measured ||
+    getGearcaseState(state, owner).measured ||
     // The machine has only one of the two fill plugs, so the oil is measured once.
-    (opening?.applies === 'cannot tell' && gearcaseAt(state, owner).oil === 'new') ||
+    (opening?.applies === 'cannot tell' && getGearcaseState(state, owner).oil === 'new') ||
     draftAt('measure the oil', owner.gearcase, owner.instance),
   // At a level hole the surplus runs out again; of two alternative fill plugs the machine has one.
   'oil-poured-twice': ({ state, owner, opening }) =>
     owner === undefined ||
-    gearcaseAt(state, owner).oil !== 'new' ||
+    getGearcaseState(state, owner).oil !== 'new' ||
     opening?.applies === 'cannot tell' ||
     owner.gearcase.fill?.method.kind === 'to level hole' ||
     [],
   'additive-missing': ({ state, owner, opening, step }) => {
-    if (owner?.gearcase.additive !== 'always' || gearcaseAt(state, owner).additiveIn) return true
+    if (owner?.gearcase.additive !== 'always' || getGearcaseState(state, owner).additiveIn) return true
     const { oilFirst, fillOpenings } = owner.gearcase
     const closesFill = step.do === 'fit' && fillOpenings.some((fill) => fill.path === opening?.path)
     const isLate = oilFirst
-      ? closesFill && gearcaseAt(state, owner).oil === 'new'
+      ? closesFill && getGearcaseState(state, owner).oil === 'new'
       : step.do === 'pour the oil'
     return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
   },
-  'drain-not-tightened': (context) => metIfNone(listOpenDrains(context)),
+  'drain-not-tightened': (context) => trueIfEmpty(listOpenDrains(context)),
   'cover-not-cured': ({ layout, state, owner }) =>
-    owner === undefined || metIfNone(listNotCured(layout, state, owner)),
+    owner === undefined || trueIfEmpty(listNotCured(layout, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
-    if (owner === undefined || gearcaseAt(state, owner).hoseEmpty) return true
+    if (owner === undefined || getGearcaseState(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
     const isFillOpening = fillOpenings.some((fill) => fill.path === opening?.path)
     if (step.do !== 'check the level' && !isFillOpening) return true
@@ -57,15 +57,16 @@ export const FILLING_NEEDS = {
   },
   'oil-not-settled': ({ state, owner }) => {
     if (owner === undefined || state.settled || owner.gearcase.fill?.level?.engine === 'running') return true
-    const mustWait = owner.gearcase.settles || gearcaseAt(state, owner).ranSinceFill
+    const mustWait = owner.gearcase.hasSettlingTime || getGearcaseState(state, owner).ranSinceFill
     return !mustWait || [{ do: 'let settle' }]
   },
   'level-not-checked': (context) => {
     const { state, jobs, owner } = context
-    if (owner === undefined || !closesLevel(context)) return true
-    const ownerState = gearcaseAt(state, owner)
+    if (owner === undefined || !isLevelCheckOpening(context)) return true
+    const ownerState = getGearcaseState(state, owner)
     const task = findJob(jobs, owner)?.task
-    const isJudged = isLevelJudged(owner.gearcase, task) && (ownerState.oil === 'new' || task === 'check')
+    const isJudged =
+      includesLevelCheck(owner.gearcase, task) && (ownerState.oil === 'new' || task === 'check')
     return (
       !isJudged ||
       ownerState.levelChecked ||
@@ -74,13 +75,13 @@ export const FILLING_NEEDS = {
   },
   'not-rechecked': ({ state, owner, opening }) => {
     if (owner === undefined || !isRecheckedAt(owner, opening)) return true
-    const { oil, ranSinceFill, levelCheckedSinceRun } = gearcaseAt(state, owner)
-    if (oil !== 'new' || !ranSinceFill || !isLevelJudged(owner.gearcase, 'change')) return true
+    const { oil, ranSinceFill, levelCheckedSinceRun } = getGearcaseState(state, owner)
+    if (oil !== 'new' || !ranSinceFill || !includesLevelCheck(owner.gearcase, 'change')) return true
     return levelCheckedSinceRun || draftAt('check the level', opening, owner.instance)
   },
   'not-topped-up': ({ state, owner, opening }) => {
     if (owner === undefined || !isRecheckedAt(owner, opening)) return true
-    const { oil, levelCheckedSinceRun, toppedUp } = gearcaseAt(state, owner)
+    const { oil, levelCheckedSinceRun, toppedUp } = getGearcaseState(state, owner)
     if (oil !== 'new' || !levelCheckedSinceRun) return true
     return toppedUp || draftAt('top up', owner.gearcase.fillOpening, owner.instance)
   },
@@ -92,7 +93,7 @@ function isRecheckedAt({ gearcase }: GearcaseInstance, opening: OpeningLayout | 
 }
 
 /** Whether this is the opening through which the level is checked; with a sight glass, the fill plug. */
-function closesLevel({ owner, opening }: StepContext): boolean {
+function isLevelCheckOpening({ owner, opening }: StepContext): boolean {
   if (owner?.gearcase.fill?.method.kind === 'sight glass')
     return owner.gearcase.fillOpenings.some((fill) => fill.path === opening?.path)
   return owner?.gearcase.levelOpening?.path === opening?.path
@@ -101,7 +102,9 @@ function closesLevel({ owner, opening }: StepContext): boolean {
 /** Gearcases of the job that still have old oil. */
 export function listNotDrained({ state, jobs, owner }: StepContext): readonly GearcaseInstance[] {
   if (owner === undefined) return []
-  return (findJob(jobs, owner)?.emptied ?? [owner]).filter((one) => gearcaseAt(state, one).oil === 'old')
+  return (findJob(jobs, owner)?.emptiedInstances ?? [owner]).filter(
+    (one) => getGearcaseState(state, one).oil === 'old',
+  )
 }
 
 function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDraft[] {
@@ -110,7 +113,7 @@ function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDra
   const pathsLeftOpen = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
   return listNotTightened(
     state,
-    findSharers(layout, owner),
+    listOilSharers(layout, owner),
     (path, wasOpened) => wasOpened && !pathsLeftOpen.has(path),
   )
 }
@@ -121,10 +124,10 @@ export function listNotCured(
   state: MutableState,
   owner: GearcaseInstance,
 ): readonly StepDraft[] {
-  return findSharers(layout, owner).flatMap(({ gearcase, instance }) =>
+  return listOilSharers(layout, owner).flatMap(({ gearcase, instance }) =>
     gearcase.covers.flatMap((cover) => {
-      const { wasRemoved, cured } = coverAt(state, cover, instance)
-      return cover.seal.cures && wasRemoved && !cured ? draftAt('wait for the cure', cover, instance) : []
+      const { wasRemoved, cured } = getCoverState(state, cover, instance)
+      return cover.seal.mustCure && wasRemoved && !cured ? draftAt('wait for the cure', cover, instance) : []
     }),
   )
 }

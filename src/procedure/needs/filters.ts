@@ -1,42 +1,46 @@
 import { isFilterRenewed } from '../../spec/index.js'
 import {
-  coverAt,
   draftAt,
-  draftDrain,
-  draftHere,
-  filterAt,
-  gearcaseAt,
-  metIfNone,
+  draftDraining,
+  draftOnStepPart,
+  getCoverState,
+  getFilterState,
+  getGearcaseState,
+  getOpeningState,
   type Need,
-  openingAt,
+  trueIfEmpty,
 } from '../stepContext.js'
 
 /** Needs for filters: removed after draining, inspected, and back before the plug or cover in front of them. */
 export const FILTER_NEEDS = {
-  'filter-before-drain': ({ state, self }) =>
-    self === undefined || gearcaseAt(state, self).oil !== 'old' || draftDrain(self),
+  'filter-before-drain': ({ state, target }) =>
+    target === undefined || getGearcaseState(state, target).oil !== 'old' || draftDraining(target),
   'filter-not-reached': ({ state, filter, instance }) => {
     const behind = filter?.behind
     if (behind === undefined) return true
     if ('opening' in behind)
-      return openingAt(state, behind, instance).position === 'out' || draftAt('take out', behind, instance)
-    return coverAt(state, behind, instance).position === 'off' || draftAt('take off cover', behind, instance)
+      return (
+        getOpeningState(state, behind, instance).position === 'out' || draftAt('take out', behind, instance)
+      )
+    return (
+      getCoverState(state, behind, instance).position === 'off' || draftAt('take off cover', behind, instance)
+    )
   },
   'filter-not-inspected': (context) => {
     const { state, filter, instance } = context
-    if (filter === undefined || filterAt(state, filter, instance).inspected) return true
-    return [draftHere(context, 'inspect the filter')]
+    if (filter === undefined || getFilterState(state, filter, instance).inspected) return true
+    return [draftOnStepPart(context, 'inspect the filter')]
   },
   'filter-not-cleaned': (context) => {
     const { state, filter, instance } = context
     if (filter === undefined || isFilterRenewed(filter.filter)) return true
-    return filterAt(state, filter, instance).cleaned || [draftHere(context, 'clean the filter')]
+    return getFilterState(state, filter, instance).cleaned || [draftOnStepPart(context, 'clean the filter')]
   },
   'filter-left-out': ({ state, gearcase, opening, cover, instance }) => {
     const closedPath = opening?.path ?? cover?.path
-    const filtersOut = (gearcase?.filters ?? []).filter(
-      (one) => one.behind?.path === closedPath && filterAt(state, one, instance).position === 'off',
+    const removedFilters = (gearcase?.filters ?? []).filter(
+      (one) => one.behind?.path === closedPath && getFilterState(state, one, instance).position === 'off',
     )
-    return metIfNone(filtersOut.flatMap((one) => draftAt('fit filter', one, instance)))
+    return trueIfEmpty(removedFilters.flatMap((one) => draftAt('fit filter', one, instance)))
   },
 } satisfies Readonly<Record<string, Need>>

@@ -1,23 +1,23 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import { type GearcaseLayout, keyOf, type OpeningLayout, partOf, servesAs, wheelMarkFor } from '../layout.js'
+import { findWheelMark, type GearcaseLayout, keyOf, type OpeningLayout, partOf, servesAs } from '../layout.js'
 import {
   draftAt,
-  draftHere,
-  gearcaseAt,
-  metIfNone,
+  draftOnStepPart,
+  getGearcaseState,
+  getOpeningState,
+  getPartState,
   type Need,
-  openingAt,
-  partAt,
   type StepContext,
   type StepDraft,
+  trueIfEmpty,
 } from '../stepContext.js'
 
 const isRemoved: Need = (context) => {
-  const position = partAt(context)?.position ?? 'out'
+  const position = getPartState(context)?.position ?? 'out'
   if (position === 'out' || position === 'off') return true
   const { opening, cover, filter } = context
   const action = cover ? 'take off cover' : filter ? 'take off filter' : 'take out'
-  return [draftHere(context, action, cover ?? filter ?? opening)]
+  return [draftOnStepPart(context, action, cover ?? filter ?? opening)]
 }
 
 /** Needs for opening: it can be filled again, spills nothing, and lets no dirt in. */
@@ -25,30 +25,30 @@ export const OPENING_NEEDS = {
   // A filter behind a plug or cover has no outside to clean.
   'area-not-cleaned': (context) =>
     context.filter?.behind !== undefined ||
-    (partAt(context)?.areaClean ?? true) || [draftHere(context, 'clean around')],
+    (getPartState(context)?.areaClean ?? true) || [draftOnStepPart(context, 'clean around')],
   'shield-in-the-way': ({ gearcase, layout, state }) => {
     const on = (gearcase?.shields ?? [])
       .flatMap((id) => layout.shields.get(id) ?? [])
       .filter(({ path, applies }) => applies !== 'no' && state.shields[path] === 'on')
-    return metIfNone(on.map(({ path }) => ({ do: 'remove shield', on: path })))
+    return trueIfEmpty(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
-    otherFillPassesOrNone(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
+    isMetByOtherFill(context, ({ everCracked }) => everCracked) || draftOnOtherFill(context, 'crack loose'),
   'fill-not-nipped': (context) =>
-    listOtherFills(context).every(
-      ({ opening, instance }) => openingAt(context.state, opening, instance).position !== 'cracked',
-    ) || draftAtFill(context, 'nip by hand'),
+    listOtherFillOpenings(context).every(
+      ({ opening, instance }) => getOpeningState(context.state, opening, instance).position !== 'cracked',
+    ) || draftOnOtherFill(context, 'nip by hand'),
   'fill-not-vented': (context) =>
-    otherFillPassesOrNone(context, ({ position }) => position === 'out') || draftAtFill(context, 'take out'),
+    isMetByOtherFill(context, ({ position }) => position === 'out') || draftOnOtherFill(context, 'take out'),
   'not-cracked': (context) =>
     context.opening === undefined ||
-    openingAt(context.state, context.opening, context.instance).position !== 'tight' || [
-      draftHere(context, 'crack loose'),
+    getOpeningState(context.state, context.opening, context.instance).position !== 'tight' || [
+      draftOnStepPart(context, 'crack loose'),
     ],
   'no-pan': (context) =>
-    context.self === undefined ||
+    context.target === undefined ||
     !letsOilOut(context) ||
-    gearcaseAt(context.state, context.self).panPlaced || [draftHere(context, 'place the pan')],
+    getGearcaseState(context.state, context.target).panPlaced || [draftOnStepPart(context, 'place the pan')],
   'opening-closed': (context) => {
     const { state, step, owner, opening, instance } = context
     if (opening === undefined) return true
@@ -56,32 +56,40 @@ export const OPENING_NEEDS = {
     // A sight glass shows the level with its plug in.
     if (step.do === 'check the level' && method?.kind === 'sight glass' && method.opening === opening.id)
       return true
-    return openingAt(state, opening, instance).position === 'out' || [draftHere(context, 'take out')]
+    return (
+      getOpeningState(state, opening, instance).position === 'out' || [draftOnStepPart(context, 'take out')]
+    )
   },
   'drain-not-out': isRemoved,
   'not-removed': isRemoved,
   'oil-not-warm': ({ state, mustNotRun }) => mustNotRun || state.oilWarm || [{ do: 'warm the oil' }],
   'sample-not-taken': (context) => {
-    const { state, self, jobs, opening } = context
-    if (self === undefined || opening === undefined || gearcaseAt(state, self).sampled) return true
-    const isAsked = jobs.some(({ sampled }) => sampled.some((one) => keyOf(one) === keyOf(self)))
-    return !isAsked || gearcaseAt(state, self).oil !== 'old' || [draftHere(context, 'take an oil sample')]
+    const { state, target, jobs, opening } = context
+    if (target === undefined || opening === undefined || getGearcaseState(state, target).sampled) return true
+    const isSampleRequired = jobs.some(({ sampledInstances }) =>
+      sampledInstances.some((one) => keyOf(one) === keyOf(target)),
+    )
+    return (
+      !isSampleRequired ||
+      getGearcaseState(state, target).oil !== 'old' || [draftOnStepPart(context, 'take an oil sample')]
+    )
   },
   // Oil from the pan, or the dregs in the case, says nothing about the gears.
-  'sample-too-late': ({ state, self }) => self === undefined || gearcaseAt(state, self).oil === 'old' || [],
-  'breather-not-cleared': ({ state, self }) =>
-    self === undefined ||
-    self.gearcase.gearcase.breather === undefined ||
-    gearcaseAt(state, self).breatherClear ||
-    draftAt('clear the breather', self.gearcase, self.instance),
+  'sample-too-late': ({ state, target }) =>
+    target === undefined || getGearcaseState(state, target).oil === 'old' || [],
+  'breather-not-cleared': ({ state, target }) =>
+    target === undefined ||
+    target.gearcase.gearcase.breather === undefined ||
+    getGearcaseState(state, target).breatherClear ||
+    draftAt('clear the breather', target.gearcase, target.instance),
   'wrong-wheel-mark': (context) => {
-    const { state, self, opening, instance } = context
+    const { state, target, opening, instance } = context
     const [mark, ...others] = listMarks(context)
-    if (self === undefined || mark === undefined) return true
-    const currentMark = gearcaseAt(state, self).wheelMark
+    if (target === undefined || mark === undefined) return true
+    const currentMark = getGearcaseState(state, target).wheelMark
     if ([mark, ...others].some((one) => one === currentMark)) return true
     const at = { ...(instance !== undefined && { instance }), wheelMark: mark }
-    const action = self.gearcase.supports.length === 0 ? 'roll the machine' : 'turn the wheel'
+    const action = target.gearcase.supports.length === 0 ? 'roll the machine' : 'turn the wheel'
     return [{ do: action, ...(opening && { on: opening.path }), at }]
   },
 } satisfies Readonly<Record<string, Need>>
@@ -90,36 +98,40 @@ export const OPENING_NEEDS = {
  * Fill openings that must be loosened before this part lets the oil out. None if the part is the only fill opening, if the
  * oil is already out, or if the part lets no oil out.
  */
-export function listOtherFills(
+export function listOtherFillOpenings(
   context: StepContext,
 ): readonly { readonly opening: OpeningLayout; readonly instance: string | undefined }[] {
-  const { self, owner, opening, cover, state } = context
-  if (self === undefined || owner === undefined) return []
-  const letsDrain = cover !== undefined || (opening !== undefined && isDrainOpening(self.gearcase, opening))
-  if (!letsDrain || gearcaseAt(state, self).oil === 'out') return []
+  const { target, owner, opening, cover, state } = context
+  if (target === undefined || owner === undefined) return []
+  const letsOilDrain =
+    cover !== undefined || (opening !== undefined && isDrainOpening(target.gearcase, opening))
+  if (!letsOilDrain || getGearcaseState(state, target).oil === 'out') return []
   return owner.gearcase.fillOpenings
     .filter((fill) => fill.path !== opening?.path)
     .map((fill) => ({ opening: fill, instance: owner.instance }))
 }
 
 /** Whether one of the other fill openings passes the test, or there is none. */
-function otherFillPassesOrNone(
+function isMetByOtherFill(
   context: StepContext,
-  test: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
+  isMet: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
 ): boolean {
-  const fills = listOtherFills(context).map((fill) => openingAt(context.state, fill.opening, fill.instance))
-  return fills.length === 0 || fills.some(test)
+  const fillStates = listOtherFillOpenings(context).map((fill) =>
+    getOpeningState(context.state, fill.opening, fill.instance),
+  )
+  return fillStates.length === 0 || fillStates.some(isMet)
 }
 
-function draftAtFill(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {
-  const [fill] = listOtherFills(context)
+function draftOnOtherFill(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {
+  const [fill] = listOtherFillOpenings(context)
   return draftAt(action, fill?.opening, fill?.instance)
 }
 
 /** Whether oil runs out of this opening. */
-export function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout): boolean {
+export function isDrainOpening({ emptyingWays }: GearcaseLayout, opening: OpeningLayout): boolean {
   return (
-    servesAs(opening, 'drain') || ways.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
+    servesAs(opening, 'drain') ||
+    emptyingWays.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
   )
 }
 
@@ -145,5 +157,5 @@ const ROLES_BY_ACTION: Readonly<Partial<Record<StepDraft['do'], readonly Opening
 /** Marks of the wheel at which this step can be done, if the opening turns with a wheel. */
 function listMarks({ opening, step }: StepContext): readonly WheelMark[] {
   if (opening === undefined) return []
-  return (ROLES_BY_ACTION[step.do] ?? []).flatMap((role) => wheelMarkFor(opening, role) ?? [])
+  return (ROLES_BY_ACTION[step.do] ?? []).flatMap((role) => findWheelMark(opening, role) ?? [])
 }

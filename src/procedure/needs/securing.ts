@@ -1,16 +1,16 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { findOwner, servesAs, wheelMarkFor } from '../layout.js'
+import { findOwner, findWheelMark, servesAs } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
-  coverAt,
   draftAt,
-  gearcaseAt,
-  metIfNone,
+  getCoverState,
+  getGearcaseState,
+  getOpeningState,
   type Need,
-  openingAt,
   type StepContext,
   type StepDraft,
+  trueIfEmpty,
 } from '../stepContext.js'
 
 /** Needs for safety: the machine cannot move, fall or turn during the work. */
@@ -26,57 +26,57 @@ export const SECURING_NEEDS = {
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
-  'not-secured': (context) => metIfNone(listUnsecured(context, 'before work')),
-  'not-secured-for-run': (context) => metIfNone(listUnsecured(context, 'before a run')),
+  'not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
+  'not-secured-for-run': (context) => trueIfEmpty(listUnsecured(context, 'before a run')),
   'not-cleared-away': ({ state }) =>
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
     ],
   'guard-not-refitted': ({ layout, state }) => {
-    const guardsOff = [...layout.shields.values()].filter(
+    const removedGuards = [...layout.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
     )
-    return metIfNone(guardsOff.map(({ path }) => ({ do: 'refit shield', on: path })))
+    return trueIfEmpty(removedGuards.map(({ path }) => ({ do: 'refit shield', on: path })))
   },
   'chocks-on-lifted-wheels': (context) => {
     const stayingAxles = listStayingAxles(context)
     return (
       stayingAxles.length === 0 ||
       stayingAxles.some((axle) => context.state.chocked.includes(axle)) ||
-      stayingAxles.map(chockAxle)
+      stayingAxles.map(draftChocking)
     )
   },
   'axle-not-chocked': (context) => {
     const stayingAxles = listStayingAxles(context)
-    const unchocked = stayingAxles.filter((axle) => !context.state.chocked.includes(axle))
-    return unchocked.length === stayingAxles.length || metIfNone(unchocked.map(chockAxle))
+    const unchockedAxles = stayingAxles.filter((axle) => !context.state.chocked.includes(axle))
+    return unchockedAxles.length === stayingAxles.length || trueIfEmpty(unchockedAxles.map(draftChocking))
   },
   'jack-as-support': ({ state: { lifted, onStands } }) => {
-    const onJack = lifted.filter((support) => !onStands.includes(support))
-    return metIfNone(onJack.map((support) => draftAtSupport('set on stands', support)))
+    const supportsOnJack = lifted.filter((support) => !onStands.includes(support))
+    return trueIfEmpty(supportsOnJack.map((support) => draftOnSupport('set on stands', support)))
   },
   'not-raised': ({ state, part, gearcase }) => {
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
     const missing = needed.filter((support) => !state.lifted.includes(support))
     if (missing.length === 0) return true
-    if (part?.kind !== 'support') return raiseOnStands(missing)
-    return missing.map((support) => draftAtSupport('raise the machine', support))
+    if (part?.kind !== 'support') return draftRaising(missing)
+    return missing.map((support) => draftOnSupport('raise the machine', support))
   },
   'drain-not-raised': (context) =>
-    metIfNone(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
+    trueIfEmpty(isDraining(context) ? draftRaising(listMissingSupports(context)) : []),
   'lowered-with-drain-open': ({ layout, state }) =>
-    metIfNone(
+    trueIfEmpty(
       layout.instances
         .filter(({ gearcase }) => gearcase.supports.some((support) => state.lifted.includes(support)))
         .flatMap(({ gearcase, instance }) =>
-          gearcase.ways.flatMap((way): readonly StepDraft[] => {
+          gearcase.emptyingWays.flatMap((way): readonly StepDraft[] => {
             if (way.kind === 'cover')
-              return coverAt(state, way.cover, instance).position === 'off'
+              return getCoverState(state, way.cover, instance).position === 'off'
                 ? draftAt('fit cover', way.cover, instance)
                 : []
             if (way.kind === 'suction' || servesAs(way.opening, 'fill')) return []
             return [way.opening, ...way.also]
-              .filter((one) => openingAt(state, one, instance).position === 'out')
+              .filter((one) => getOpeningState(state, one, instance).position === 'out')
               .flatMap((one) => draftAt('fit', one, instance))
           }),
         ),
@@ -84,15 +84,15 @@ export const SECURING_NEEDS = {
   'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
   'must-not-run': ({ state, jobs, mustNotRun, step }) => {
     const changes = jobs.filter(({ task }) => task === 'change')
-    const isRenewed =
-      changes.length > 0 && changes.every(({ owner }) => gearcaseAt(state, owner).oil === 'new')
-    if (!mustNotRun || isRenewed) return true
+    const isOilRenewed =
+      changes.length > 0 && changes.every(({ owner }) => getGearcaseState(state, owner).oil === 'new')
+    if (!mustNotRun || isOilRenewed) return true
     return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
   },
   'run-without-oil': ({ layout, state }) => {
-    const dry = layout.instances.filter((one) => gearcaseAt(state, one).oil === 'out')
-    return metIfNone(
-      dry.flatMap((one) => {
+    const emptyGearcases = layout.instances.filter((one) => getGearcaseState(state, one).oil === 'out')
+    return trueIfEmpty(
+      emptyGearcases.flatMap((one) => {
         const { gearcase, instance } = findOwner(layout, one.gearcase, one.instance)
         return draftAt('pour the oil', gearcase.fillOpening, instance)
       }),
@@ -102,15 +102,15 @@ export const SECURING_NEEDS = {
     const missing = listMissingSupports(context)
     if (context.gearcase === undefined) return true
     if (context.gearcase.supports.length === 0) return [{ ...context.step, do: 'roll the machine' }]
-    return missing.length === 0 || raiseOnStands(missing)
+    return missing.length === 0 || draftRaising(missing)
   },
-  'wheel-turned-with-plug-out': ({ state, layout, self, step }) => {
+  'wheel-turned-with-plug-out': ({ state, layout, target, step }) => {
     // Rolling turns the wheels on every side.
-    const turnedInstances = step.do === 'roll the machine' ? layout.instances : self ? [self] : []
-    return metIfNone(
+    const turnedInstances = step.do === 'roll the machine' ? layout.instances : target ? [target] : []
+    return trueIfEmpty(
       turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
-          .filter((one) => openingAt(state, one, instance).position === 'out')
+          .filter((one) => getOpeningState(state, one, instance).position === 'out')
           .flatMap((one) => draftAt('nip by hand', one, instance)),
       ),
     )
@@ -125,7 +125,7 @@ export const SECURING_NEEDS = {
       case 'level on stands':
         return (
           (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
-          raiseOnStands(owner?.gearcase.supports ?? [])
+          draftRaising(owner?.gearcase.supports ?? [])
         )
       default:
         return true
@@ -143,28 +143,28 @@ export function listUnsecured(
     .map(({ path }) => ({ do: 'secure the machine', on: path }))
 }
 
-function chockAxle(axle: string): StepDraft {
+function draftChocking(axle: string): StepDraft {
   return { do: 'chock the wheels', on: joinPointer(['machine', 'axles', axle]) }
 }
 
-function draftAtSupport(action: StepDraft['do'], support: string): StepDraft {
+function draftOnSupport(action: StepDraft['do'], support: string): StepDraft {
   return { do: action, on: joinPointer(['machine', 'supports', support]) }
 }
 
-function raiseOnStands(supports: readonly string[]): readonly StepDraft[] {
+function draftRaising(supports: readonly string[]): readonly StepDraft[] {
   return supports.flatMap((support) => [
-    draftAtSupport('raise the machine', support),
-    draftAtSupport('set on stands', support),
+    draftOnSupport('raise the machine', support),
+    draftOnSupport('set on stands', support),
   ])
 }
 
 /** Whether old oil runs out of this plug: not at a level check or at another mark of the wheel. */
-function isDrain({ state, jobs, gearcase, instance, owner, opening }: StepContext): boolean {
+function isDraining({ state, jobs, gearcase, instance, owner, opening }: StepContext): boolean {
   if (gearcase === undefined || owner === undefined || opening === undefined) return false
   const way = gearcase.emptying
   if (way?.kind !== 'drain plug' || way.opening.id !== opening.id) return false
-  const gearcaseState = gearcaseAt(state, { gearcase, instance })
-  const mark = wheelMarkFor(opening, 'drain')
+  const gearcaseState = getGearcaseState(state, { gearcase, instance })
+  const mark = findWheelMark(opening, 'drain')
   if (mark !== undefined && gearcaseState.wheelMark !== mark) return false
   return gearcaseState.oil === 'old' && findJob(jobs, owner)?.task !== 'check'
 }

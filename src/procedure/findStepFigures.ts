@@ -3,21 +3,21 @@ import { type Action, readOverrides, type SpecSheet } from '../spec/index.js'
 import type { ShownFigure } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 import type { GearcaseLayout } from './layout.js'
-import { type ProcedureContext, placeStep, type StepDraft, type StepPlace } from './stepContext.js'
+import { findStepParts, type ProcedureContext, type StepDraft, type StepParts } from './stepContext.js'
 
 /**
  * The figures that a step must show, by name, as pointers to leaves of the base sheet; overrides are resolved later.
  * `onlyIf` points to the condition of a part if it is unknown whether this machine has it.
  */
-export function figuresOf(
+export function findStepFigures(
   sheet: SpecSheet,
   context: ProcedureContext,
   step: StepDraft,
 ): Readonly<Record<string, JsonPointer>> {
-  const place = placeStep(context, step)
+  const place = findStepParts(context, step)
   const figures: Record<string, JsonPointer> = {}
   for (const shown of ACTIONS[step.do].figures)
-    for (const [name, base] of listBases(place, shown))
+    for (const [name, base] of listFigureOwners(place, shown))
       if (hasLeaf(sheet, `${base}${shown.leaf}`)) figures[name] = `${base}${shown.leaf}`
   const onlyIf = [place.opening ?? place.cover ?? place.filter ?? place.shield, place.gearcase]
     .filter((part) => part?.applies === 'cannot tell')
@@ -33,8 +33,12 @@ export function showsFigure(action: Action, name: string): boolean {
 }
 
 /** The parts that have the figure, each with the name of the figure in the step. */
-function listBases(place: StepPlace, { name, of }: ShownFigure): readonly (readonly [string, JsonPointer])[] {
-  const byId = (gearcases: readonly GearcaseLayout[]) => gearcases.map(({ id, path }) => [id, path] as const)
+function listFigureOwners(
+  place: StepParts,
+  { name, of }: ShownFigure,
+): readonly (readonly [string, JsonPointer])[] {
+  const pairWithIds = (gearcases: readonly GearcaseLayout[]) =>
+    gearcases.map(({ id, path }) => [id, path] as const)
   switch (of) {
     case 'machine':
       return [[name, '/machine']]
@@ -43,14 +47,17 @@ function listBases(place: StepPlace, { name, of }: ShownFigure): readonly (reado
     case 'oil space':
       return place.owner === undefined ? [] : [[name, `${place.owner.gearcase.path}/oilSpace`]]
     case 'each changed gearcase':
-      return byId(
-        place.jobs.flatMap(({ task, emptied }) =>
-          task === 'change' ? emptied.map((one) => one.gearcase) : [],
+      return pairWithIds(
+        place.jobs.flatMap(({ task, emptiedInstances }) =>
+          task === 'change' ? emptiedInstances.map((one) => one.gearcase) : [],
         ),
       )
     case 'each oil space':
       if (place.gearcase !== undefined) return []
-      return byId(place.jobs.map(({ owner }) => owner.gearcase)).map(([id, path]) => [id, `${path}/oilSpace`])
+      return pairWithIds(place.jobs.map(({ owner }) => owner.gearcase)).map(([id, path]) => [
+        id,
+        `${path}/oilSpace`,
+      ])
   }
 }
 

@@ -2,34 +2,34 @@ import type { SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
 import { runStep } from './runStep.js'
 import type { MutableState } from './state.js'
-import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.js'
+import { findStepParts, type ProcedureContext, type StepParts } from './stepContext.js'
 
 /** Counts the troubles of many similar lists of steps, and checks each step only once. */
 export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
-  readonly known: Map<Step, StepCheck>
+  readonly stepChecks: Map<Step, StepCheck>
   /** Steps of lists that may still be tried in the search for cures, whether run or known from a similar list. */
-  readonly effort: { left: number }
+  readonly budget: { left: number }
 }
 
 interface StepCheck {
   readonly mistakes: number
   readonly canRun: boolean
-  readonly place: StepPlace
+  readonly place: StepParts
 }
 
 /** Runs a step and counts its troubles. */
-export function runKnownStep(counter: TroubleCounter, state: MutableState, step: Step): number {
-  const { mistakes, canRun, place } = checkKnownStep(counter, step)
+export function runCachedStep(counter: TroubleCounter, state: MutableState, step: Step): number {
+  const { mistakes, canRun, place } = checkCachedStep(counter, step)
   return canRun ? mistakes + runStep(counter.context, state, step, place).length : mistakes
 }
 
-function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): StepCheck {
-  const found = known.get(step)
+function checkCachedStep({ sheet, context, stepChecks }: TroubleCounter, step: Step): StepCheck {
+  const found = stepChecks.get(step)
   if (found !== undefined) return found
   const { findings, canRun } = checkStep(sheet, context, { step, place: 0, document: { kind: 'procedure' } })
-  const check = { mistakes: findings.length, canRun, place: placeStep(context, step) }
-  known.set(step, check)
+  const check = { mistakes: findings.length, canRun, place: findStepParts(context, step) }
+  stepChecks.set(step, check)
   return check
 }

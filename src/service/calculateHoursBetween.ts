@@ -13,13 +13,17 @@ export interface HoursBetween {
  * The hours that a machine ran between two days, from the readings of those days, else from those before and after them. Undefined
  * without an hour meter, without a reading up to the first day, or if its readings cannot be followed.
  */
-export function hoursBetween(log: MachineLog, from: DateText, to: DateText): HoursBetween | undefined {
+export function calculateHoursBetween(
+  log: MachineLog,
+  from: DateText,
+  to: DateText,
+): HoursBetween | undefined {
   const { hours = [] } = readMeters(log)
-  const start = readingsAround(hours, from)
-  const end = readingsAround(hours, to)
-  const used = [start.last, end.last, start.next, end.next].filter((one) => one !== undefined)
+  const start = findReadingsAround(hours, from)
+  const end = findReadingsAround(hours, to)
+  const usedReadings = [start.last, end.last, start.next, end.next].filter((one) => one !== undefined)
   if (start.last === undefined || end.last === undefined) return undefined
-  if (used.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
+  if (usedReadings.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
   const difference = (one: CountedMeterReading, other: CountedMeterReading) =>
     minus(exactOf(one.total.value), exactOf(other.total.value))
   const shortest = start.next === undefined ? exactOf(0) : difference(end.last, start.next)
@@ -28,9 +32,9 @@ export function hoursBetween(log: MachineLog, from: DateText, to: DateText): Hou
 }
 
 /** The last reading up to a day and the first one from it on; both are of that day if it has one. */
-function readingsAround(readings: readonly CountedMeterReading[], day: DateText) {
-  const until = readings.filter(({ date }) => daysBetween(date, day) > 0)
+function findReadingsAround(readings: readonly CountedMeterReading[], day: DateText) {
+  const before = readings.filter(({ date }) => daysBetween(date, day) > 0)
   const onDay = readings.filter(({ date }) => daysBetween(date, day) === 0)
   const after = readings.filter(({ date }) => daysBetween(date, day) < 0)
-  return { last: onDay[0] ?? until.at(-1), next: onDay.at(-1) ?? after[0] }
+  return { last: onDay[0] ?? before.at(-1), next: onDay.at(-1) ?? after[0] }
 }

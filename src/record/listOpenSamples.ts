@@ -10,7 +10,7 @@ export interface OpenSample extends RecordedSample {
 }
 
 /** The oil samples of a log whose result has not been recorded, in the order of the records. */
-export function openSamples({ records }: MachineLog): readonly OpenSample[] {
+export function listOpenSamples({ records }: MachineLog): readonly OpenSample[] {
   return resolveRecords(records).flatMap(({ record: { id, date, entries } }) =>
     entries.flatMap(({ gearcase, instance, sample }) =>
       sample === undefined || sample.result !== undefined
