@@ -36,54 +36,65 @@ export type PatchOperation =
 export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
   if (!Array.isArray(operations)) throw refuse('operations', operations, 'a list of patch operations')
   let result = document
-  for (const [place, operation] of operations.entries()) result = applyOne(result, operation, place)
+  for (const [index, operation] of operations.entries()) result = applyOne(result, operation, index)
   return result
 }
 
-function applyOne(document: unknown, operation: PatchOperation, place: number): unknown {
+function applyOne(document: unknown, operation: PatchOperation, index: number): unknown {
   const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
-  requireShape(`operations[${place}]`, operation, shape, 'operations are those of RFC 6902')
-  const fail = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
-  const tokensOf = (pointer: JsonPointer): readonly string[] => {
+  requireShape(`operations[${index}]`, operation, shape, 'operations are those of RFC 6902')
+  const patchError = (problem: string): RangeError =>
+    new RangeError(`operations[${index}] (${operation.op}): ${problem}`)
+  const requireTokens = (pointer: JsonPointer): readonly string[] => {
     const tokens = splitPointer(pointer)
-    if (tokens === undefined) throw fail(`${JSON.stringify(pointer)} is not a JSON Pointer`)
+    if (tokens === undefined) throw patchError(`${JSON.stringify(pointer)} is not a JSON Pointer`)
     if (tokens.length > MAX_DEPTH)
-      throw fail(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
+      throw patchError(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
     return tokens
   }
-  const mustExist = (pointer: JsonPointer): unknown => {
-    const found = readPointer(document, pointer)
-    if (found === undefined) throw fail(`no value at ${JSON.stringify(pointer)}`)
-    return found
+  const requireValueAt = (pointer: JsonPointer): unknown => {
+    const existingValue = readPointer(document, pointer)
+    if (existingValue === undefined) throw patchError(`no value at ${JSON.stringify(pointer)}`)
+    return existingValue
   }
   switch (operation.op) {
     case 'add':
-      return changeAt(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, fail)
+      return changeAt(
+        document,
+        requireTokens(operation.path),
+        { kind: 'insert', value: operation.value },
+        patchError,
+      )
     case 'replace':
-      tokensOf(operation.path)
-      mustExist(operation.path)
-      return changeAt(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, fail)
+      requireTokens(operation.path)
+      requireValueAt(operation.path)
+      return changeAt(
+        document,
+        requireTokens(operation.path),
+        { kind: 'set', value: operation.value },
+        patchError,
+      )
     case 'remove':
-      tokensOf(operation.path)
-      mustExist(operation.path)
-      return changeAt(document, tokensOf(operation.path), { kind: 'delete' }, fail)
+      requireTokens(operation.path)
+      requireValueAt(operation.path)
+      return changeAt(document, requireTokens(operation.path), { kind: 'delete' }, patchError)
     case 'move': {
-      const from = tokensOf(operation.from)
-      const value = mustExist(operation.from)
+      const fromTokens = requireTokens(operation.from)
+      const value = requireValueAt(operation.from)
       if (operation.path === operation.from) return document
       if (operation.path.startsWith(`${operation.from}/`))
-        throw fail(`${JSON.stringify(operation.from)} cannot move into itself`)
-      const remainingDocument = changeAt(document, from, { kind: 'delete' }, fail)
-      return changeAt(remainingDocument, tokensOf(operation.path), { kind: 'insert', value }, fail)
+        throw patchError(`${JSON.stringify(operation.from)} cannot move into itself`)
+      const remainingDocument = changeAt(document, fromTokens, { kind: 'delete' }, patchError)
+      return changeAt(remainingDocument, requireTokens(operation.path), { kind: 'insert', value }, patchError)
     }
     case 'test':
-      requireTree(`operations[${place}].value`, operation.value)
-      if (!isSameJson(mustExist(operation.path), operation.value))
-        throw fail(`a different value at ${JSON.stringify(operation.path)}`)
+      requireTree(`operations[${index}].value`, operation.value)
+      if (!isSameJson(requireValueAt(operation.path), operation.value))
+        throw patchError(`a different value at ${JSON.stringify(operation.path)}`)
       return document
     default:
       throw new TypeError(
-        `operations[${place}]: 'op' must be add, remove, replace, move or test, got ${quoteValue((operation as { op?: unknown }).op)}`,
+        `operations[${index}]: 'op' must be add, remove, replace, move or test, got ${quoteValue((operation as { op?: unknown }).op)}`,
       )
   }
 }
@@ -97,24 +108,24 @@ function changeAt(
   value: unknown,
   tokens: readonly string[],
   change: Change,
-  fail: (why: string) => RangeError,
+  patchError: (problem: string) => RangeError,
 ): unknown {
   const [token, ...innerTokens] = tokens
   if (token === undefined) {
-    if (change.kind === 'delete') throw fail('the whole document cannot be removed')
+    if (change.kind === 'delete') throw patchError('the whole document cannot be removed')
     return change.value
   }
-  if (Array.isArray(value)) return changeList(value, token, innerTokens, change, fail)
+  if (Array.isArray(value)) return changeList(value, token, innerTokens, change, patchError)
   if (typeof value !== 'object' || value === null)
-    throw fail(`no object or list holds ${JSON.stringify(token)}`)
-  const record = value as Readonly<Record<string, unknown>>
+    throw patchError(`no object or list holds ${JSON.stringify(token)}`)
+  const object = value as Readonly<Record<string, unknown>>
   if (innerTokens.length > 0) {
-    if (!Object.hasOwn(record, token)) throw fail(`no key ${JSON.stringify(token)}`)
-    return { ...record, [token]: changeAt(record[token], innerTokens, change, fail) }
+    if (!Object.hasOwn(object, token)) throw patchError(`no key ${JSON.stringify(token)}`)
+    return { ...object, [token]: changeAt(object[token], innerTokens, change, patchError) }
   }
-  if (change.kind !== 'delete') return { ...record, [token]: change.value }
-  const { [token]: _removed, ...others } = record
-  return others
+  if (change.kind !== 'delete') return { ...object, [token]: change.value }
+  const { [token]: _removed, ...remainingFields } = object
+  return remainingFields
 }
 
 function changeList(
@@ -122,13 +133,14 @@ function changeList(
   token: string,
   innerTokens: readonly string[],
   change: Change,
-  fail: (why: string) => RangeError,
+  patchError: (problem: string) => RangeError,
 ): readonly unknown[] {
-  const inserts = innerTokens.length === 0 && change.kind === 'insert'
-  const place = token === '-' && inserts ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
-  const lastPlace = inserts ? list.length : list.length - 1
-  if (place < 0 || place > lastPlace) throw fail(`no item ${JSON.stringify(token)} in the list`)
-  if (inserts) return list.toSpliced(place, 0, change.value)
-  if (innerTokens.length > 0) return list.with(place, changeAt(list[place], innerTokens, change, fail))
-  return change.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, change.value)
+  const isInsertion = innerTokens.length === 0 && change.kind === 'insert'
+  const index =
+    token === '-' && isInsertion ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
+  const lastIndex = isInsertion ? list.length : list.length - 1
+  if (index < 0 || index > lastIndex) throw patchError(`no item ${JSON.stringify(token)} in the list`)
+  if (isInsertion) return list.toSpliced(index, 0, change.value)
+  if (innerTokens.length > 0) return list.with(index, changeAt(list[index], innerTokens, change, patchError))
+  return change.kind === 'delete' ? list.toSpliced(index, 1) : list.with(index, change.value)
 }

@@ -6,9 +6,9 @@ export function isSameJson(first: unknown, second: unknown): boolean {
   if (Array.isArray(first) !== Array.isArray(second)) return false
   const firstKeys = Object.keys(first)
   if (firstKeys.length !== Object.keys(second).length) return false
-  const firstRecord = first as Readonly<Record<string, unknown>>
-  const secondRecord = second as Readonly<Record<string, unknown>>
+  const firstObject = first as Readonly<Record<string, unknown>>
+  const secondObject = second as Readonly<Record<string, unknown>>
   return firstKeys.every(
-    (key) => Object.hasOwn(second, key) && isSameJson(firstRecord[key], secondRecord[key]),
+    (key) => Object.hasOwn(second, key) && isSameJson(firstObject[key], secondObject[key]),
   )
 }

@@ -21,12 +21,12 @@ import { quoteValue } from './quoteValue.js'
  */
 export function joinPointer(tokens: readonly (string | number)[]): JsonPointer {
   if (!Array.isArray(tokens)) throw new TypeError(`tokens must be a list, got ${quoteValue(tokens)}`)
-  return tokens.map((token: string | number, at) => `/${textOf(token, at)}`).join('')
+  return tokens.map((token: string | number, index) => `/${escapeToken(token, index)}`).join('')
 }
 
-function textOf(token: string | number, at: number): string {
+function escapeToken(token: string | number, index: number): string {
   if (typeof token === 'string') return token.replaceAll('~', '~0').replaceAll('/', '~1')
   if (Number.isSafeInteger(token) && token >= 0) return String(token)
   const ErrorType = typeof token === 'number' ? RangeError : TypeError
-  throw new ErrorType(`tokens[${at}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
+  throw new ErrorType(`tokens[${index}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
 }

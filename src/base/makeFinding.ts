@@ -7,7 +7,7 @@ export type FindingMaker<Codes extends object> = <Code extends keyof Codes & str
   document: DocumentReference,
   path: JsonPointer,
   params: Codes[Code],
-  places?: Pick<FindingOf, 'related' | 'cures'>,
+  details?: Pick<FindingOf, 'related' | 'cures'>,
 ) => Finding<Pick<Codes, Code>>
 
 /** A finding as plain data. Each room's `codes.ts` narrows it to the codes of that room. */
@@ -17,7 +17,7 @@ export function makeFinding(
   document: DocumentReference,
   path: JsonPointer,
   params: unknown,
-  places: Pick<FindingOf, 'related' | 'cures'> = {},
+  details: Pick<FindingOf, 'related' | 'cures'> = {},
 ): Finding {
-  return { code, severity, document, path, params: params as Params, ...places }
+  return { code, severity, document, path, params: params as Params, ...details }
 }

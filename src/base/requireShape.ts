@@ -11,10 +11,10 @@ export type Shape = 'string' | 'number' | 'function' | readonly Shape[] | { read
  * shape: the parser checks a document in full.
  */
 export function requireShape(
-  place: string,
+  name: string,
   value: unknown,
   shape: Shape,
-  help = 'parse the document first',
+  hint = 'parse the document first',
 ): void {
   const isList = Array.isArray(shape)
   const hasShape =
@@ -23,15 +23,15 @@ export function requireShape(
       : typeof value === 'object' && value !== null && Array.isArray(value) === isList
   if (!hasShape) {
     const expected = typeof shape === 'string' ? `a ${shape}` : isList ? 'a list' : 'an object'
-    const got = Array.isArray(value) ? 'a list' : quoteValue(value)
-    throw new TypeError(`${place} must be ${expected}, got ${got}; ${help}`)
+    const actual = Array.isArray(value) ? 'a list' : quoteValue(value)
+    throw new TypeError(`${name} must be ${expected}, got ${actual}; ${hint}`)
   }
   if (typeof shape === 'string') return
   const fields = value as { readonly [key: string]: unknown }
-  for (const [key, inner] of Object.entries(shape)) {
-    const name = key.replace('?', '')
-    for (const at of isList || key === '*' ? Object.keys(fields) : [name])
-      if (name === key || fields[at] !== undefined)
-        requireShape(isList ? `${place}[${at}]` : `${place}.${at}`, fields[at], inner, help)
+  for (const [key, innerShape] of Object.entries(shape)) {
+    const fieldName = key.replace('?', '')
+    for (const at of isList || key === '*' ? Object.keys(fields) : [fieldName])
+      if (fieldName === key || fields[at] !== undefined)
+        requireShape(isList ? `${name}[${at}]` : `${name}.${at}`, fields[at], innerShape, hint)
   }
 }

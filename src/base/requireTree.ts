@@ -1,10 +1,10 @@
 import { MAX_DEPTH } from './documentLimits.js'
 
 /** Throws TypeError, naming the place, if a value is nested deeper than any document or contains itself. */
-export function requireTree(place: string, value: unknown, parents: readonly object[] = []): void {
+export function requireTree(name: string, value: unknown, parents: readonly object[] = []): void {
   if (typeof value !== 'object' || value === null) return
   // Detects a cycle early; otherwise the walk is exponential.
   if (parents.length >= MAX_DEPTH || parents.includes(value))
-    throw new TypeError(`${place} must be nested at most ${MAX_DEPTH} levels deep; parse the document first`)
-  for (const inner of Object.values(value)) requireTree(place, inner, [...parents, value])
+    throw new TypeError(`${name} must be nested at most ${MAX_DEPTH} levels deep; parse the document first`)
+  for (const child of Object.values(value)) requireTree(name, child, [...parents, value])
 }

@@ -2,17 +2,17 @@
  * The name in a list that a mistyped name most likely means; undefined if none is similar or two are equally similar. Similar
  * names differ by at most two typing mistakes, and at most one for every three letters.
  */
-export function suggestName(written: string, names: readonly string[]): string | undefined {
-  if (written.length > 66) return undefined
+export function suggestName(writtenName: string, names: readonly string[]): string | undefined {
+  if (writtenName.length > 66) return undefined
   // People type names from memory: case, spaces, hyphens and underscores do not count.
   const normalize = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
   let bestName: string | undefined
   let fewestEdits = Infinity
   for (const name of names) {
-    const limit = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
-    if (Math.abs(name.length - written.length) > limit) continue
-    const edits = countEdits(normalize(written), normalize(name), limit)
-    if (edits > limit || edits > fewestEdits) continue
+    const maxEdits = Math.min(2, Math.floor(Math.max(name.length, writtenName.length) / 3))
+    if (Math.abs(name.length - writtenName.length) > maxEdits) continue
+    const edits = countEdits(normalize(writtenName), normalize(name), maxEdits)
+    if (edits > maxEdits || edits > fewestEdits) continue
     bestName = edits < fewestEdits ? name : undefined
     fewestEdits = edits
   }

@@ -2,7 +2,7 @@ import type { DateText } from './dateText.js'
 import { readDay } from './readDay.js'
 
 /** −1, 0 or 1, for sorting: dates of four-digit years sort as their texts do. */
-export function compareDates(one: DateText, other: DateText): -1 | 0 | 1 {
-  const difference = readDay(one, 'one') - readDay(other, 'other')
+export function compareDates(first: DateText, second: DateText): -1 | 0 | 1 {
+  const difference = readDay(first, 'first') - readDay(second, 'second')
   return difference < 0 ? -1 : difference > 0 ? 1 : 0
 }

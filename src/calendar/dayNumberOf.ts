@@ -1,5 +1,5 @@
-import { civilOfDay } from './civilOfDay.js'
-import { dayOfCivil } from './dayOfCivil.js'
+import { dayFromYearMonthDay } from './dayFromYearMonthDay.js'
+import { packedDateFromDay } from './packedDateFromDay.js'
 
 /** The day number of 0001-01-01. */
 export const FIRST_DAY = -719_162
@@ -20,7 +20,7 @@ export function dayNumberOf(text: unknown): number {
     if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return NaN
     if (digit >= 0) packedDate = packedDate * 10 + digit
   }
-  const day = dayOfCivil((packedDate / 10_000) | 0, ((packedDate / 100) | 0) % 100, packedDate % 100)
+  const day = dayFromYearMonthDay((packedDate / 10_000) | 0, ((packedDate / 100) | 0) % 100, packedDate % 100)
   // The day number of 30 February is one in March: only a date that exists comes back unchanged.
-  return packedDate > 10_000 && civilOfDay(day) === packedDate ? day : NaN
+  return packedDate > 10_000 && packedDateFromDay(day) === packedDate ? day : NaN
 }

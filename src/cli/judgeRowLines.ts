@@ -10,8 +10,8 @@ import {
   type DueOptions,
   type DueRow,
   type DueState,
-  findMeantFields,
   NO_DAY,
+  suggestFields,
   writeDueRow,
 } from '../interval/index.js'
 import { en } from '../message/en/index.js'
@@ -138,7 +138,7 @@ function describeProblems(row: DueRow, unusableFields: readonly string[], line: 
   const findings = unusableFields
     .filter((key) => !ROW_FIELDS.has(key))
     .map((key) => {
-      const known = findMeantFields(key, row[key as keyof DueRow])
+      const known = suggestFields(key, row[key as keyof DueRow])
       const didYouMean = known.length === 1 ? known[0] : undefined
       const finding = {
         code: 'spec/unknown-key',

@@ -1,6 +1,6 @@
 import { dropUndefined, type Finding, type Result, refuse, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
-import { countsPer, type IntervalCodes, MAX_METER_COUNT, meterCount } from '../interval/index.js'
+import { countsPerUnit, type IntervalCodes, MAX_METER_COUNT, meterCount } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import type { MeterReading } from '../spec/index.js'
 
@@ -137,7 +137,7 @@ export function importReadings(
         : rawValue
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
     if (typeof value !== 'number' || !(count >= 0 && count <= MAX_METER_COUNT[meterName])) {
-      const largest = { value: MAX_METER_COUNT[meterName] / countsPer(unit), unit }
+      const largest = { value: MAX_METER_COUNT[meterName] / countsPerUnit(unit), unit }
       addError('interval/reading-out-of-bounds', entryPath, {
         meter: meterName,
         value: shortenValue(rawValue),

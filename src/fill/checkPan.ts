@@ -30,8 +30,8 @@ import type { VolumeAmount } from './volumeAmount.js'
 export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly VolumeAmount[]): PanVerdict {
   requireObject('pans', pans)
   if (!Array.isArray(volumes)) throw new TypeError('volumes must be an array of volumes')
-  for (const [place, volume] of volumes.entries())
-    requireAmount(`volumes[${place}]`, volume, 'volume', { figure: true })
+  for (const [index, volume] of volumes.entries())
+    requireAmount(`volumes[${index}]`, volume, 'volume', { figure: true })
   for (const [id, pan] of Object.entries(pans)) {
     requireObject(`pans.${id}`, pan)
     requireAmount(`pans.${id}.size`, pan.size, 'volume')

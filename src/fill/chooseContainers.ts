@@ -4,7 +4,7 @@ import type { Id, OilContainer } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { searchContainers } from './searchContainers.js'
-import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+import { compareBigInts, toWholeParts, type VolumeAmount, volumeFromMillilitres } from './volumeAmount.js'
 
 export interface ContainerUse {
   /** Id in the stock. */
@@ -15,14 +15,14 @@ export interface ContainerUse {
   readonly full: number
 }
 
-export type ContainerChoice = ContainersTaken &
+export type ContainerChoice = ContainerChoiceFacts &
   (
     | { readonly verdict: 'enough'; readonly short?: undefined }
     /** `short`: the amount missing from the shelf. */
     | { readonly verdict: 'short'; readonly short: Quantity<VolumeUnit> }
   )
 
-interface ContainersTaken {
+interface ContainerChoiceFacts {
   /** Name of the oil that is used; absent if there are no containers. */
   readonly oil?: string
   readonly needed: Quantity<VolumeUnit>
@@ -64,23 +64,23 @@ export function chooseContainers(
 ): ContainerChoice {
   requireObject('containers', containers)
   requireAmount('volume', volume, 'volume', { figure: true })
-  const names: string[] = []
+  const oilNames: string[] = []
   for (const [id, container] of Object.entries(containers)) {
     requireObject(`containers.${id}`, container)
     requireObject(`containers.${id}.oil`, container.oil)
     requireAmount(`containers.${id}.size`, container.size, 'volume')
     if (container.opened !== undefined) requireAmount(`containers.${id}.opened`, container.opened, 'volume')
-    if (!Number.isInteger(container.count) || container.count < 0 || container.count > MAX_OF_ONE_SIZE) {
+    if (!Number.isInteger(container.count) || container.count < 0 || container.count > MAX_COUNT_OF_SIZE) {
       throw new RangeError(
-        `containers.${id}.count must be whole, 0 … ${MAX_OF_ONE_SIZE}, got ${quoteValue(container.count)}`,
+        `containers.${id}.count must be whole, 0 … ${MAX_COUNT_OF_SIZE}, got ${quoteValue(container.count)}`,
       )
     }
-    if (!names.includes(container.oil.name)) names.push(container.oil.name)
+    if (!oilNames.includes(container.oil.name)) oilNames.push(container.oil.name)
   }
-  const choices = names.map((oil) => chooseOfOneOil(oil, containers, volume))
+  const choices = oilNames.map((oil) => chooseContainersOfOil(oil, containers, volume))
   const [best] = choices.sort(compareChoices)
   if (best === undefined) {
-    const needed = volumeIn(exactIn(volume, 'mL'), volume.unit)
+    const needed = volumeFromMillilitres(exactIn(volume, 'mL'), volume.unit)
     return {
       verdict: 'short',
       needed,
@@ -91,14 +91,14 @@ export function chooseContainers(
       reasons: [fillReason('fill/no-containers', { short: needed })],
     }
   }
-  const otherOils = names.filter((other) => other !== best.choice.oil)
+  const otherOils = oilNames.filter((other) => other !== best.choice.oil)
   const oil = best.choice.oil ?? ''
   const reasons = otherOils.map((other) => fillReason('fill/other-oil-not-mixed', { oil, other }))
   return { ...best.choice, reasons: [...best.choice.reasons, ...reasons] }
 }
 
 /** More of one size on a shelf or in a purchase is a typing mistake. */
-const MAX_OF_ONE_SIZE = 10_000
+const MAX_COUNT_OF_SIZE = 10_000
 
 interface RankedChoice {
   readonly choice: ContainerChoice
@@ -110,93 +110,109 @@ interface RankedChoice {
 
 function compareChoices(first: RankedChoice, second: RankedChoice): number {
   return (
-    compareWhole(first.missing, second.missing) ||
-    compareWhole(second.opened, first.opened) ||
-    compareWhole(first.left, second.left) ||
+    compareBigInts(first.missing, second.missing) ||
+    compareBigInts(second.opened, first.opened) ||
+    compareBigInts(first.left, second.left) ||
     first.full - second.full
   )
 }
 
-function minOf(one: bigint, other: bigint): bigint {
-  return one < other ? one : other
+function minBigInt(first: bigint, second: bigint): bigint {
+  return first < second ? first : second
 }
 
-function chooseOfOneOil(
+function chooseContainersOfOil(
   oil: string,
   containers: Readonly<Record<Id, OilContainer>>,
   volume: VolumeAmount,
 ): RankedChoice {
   const shelf = Object.entries(containers).filter(([, container]) => container.oil.name === oil)
   const sizes = shelf.map(([, { size }]) => size)
-  const openings = shelf.map(([, { opened, size }]) => opened ?? { value: 0, unit: size.unit })
-  const { parts, perMillilitre } = wholeParts([volume, ...sizes, ...openings])
-  const need = parts[0] ?? 0n
+  const openedAmounts = shelf.map(([, { opened, size }]) => opened ?? { value: 0, unit: size.unit })
+  const { parts, perMillilitre } = toWholeParts([volume, ...sizes, ...openedAmounts])
+  const neededParts = parts[0] ?? 0n
   // a document may state a size of 0: such a container is never used or bought
-  const kinds = shelf.map(([, { count }], place) => {
-    const size = parts[1 + place] ?? 0n
-    return size > 0n ? { size, count, maxCount: MAX_OF_ONE_SIZE } : { size: 1n, count: 0, maxCount: 0 }
+  const kinds = shelf.map(([, { count }], index) => {
+    const size = parts[1 + index] ?? 0n
+    return size > 0n ? { size, count, maxCount: MAX_COUNT_OF_SIZE } : { size: 1n, count: 0, maxCount: 0 }
   })
-  const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
+  const toQuantity = (whole: bigint) => volumeFromMillilitres({ n: whole, d: perMillilitre }, volume.unit)
   const openedVolumes = shelf
-    .map((_, place) => ({ place, volume: parts[1 + shelf.length + place] ?? 0n }))
+    .map((_, index) => ({ index, volume: parts[1 + shelf.length + index] ?? 0n }))
     .filter(({ volume }) => volume > 0n)
-    .sort((first, second) => compareWhole(first.volume, second.volume))
-  const taken = shelf.map(() => 0n)
-  let missing = need
-  let left = 0n
-  for (const { place, volume } of openedVolumes) {
+    .sort((first, second) => compareBigInts(first.volume, second.volume))
+  const takenParts = shelf.map(() => 0n)
+  let missing = neededParts
+  let leftOver = 0n
+  for (const { index, volume } of openedVolumes) {
     if (missing === 0n) break
-    taken[place] = volume < missing ? volume : missing
-    left = volume < missing ? 0n : volume - missing
-    missing -= taken[place]
+    takenParts[index] = volume < missing ? volume : missing
+    leftOver = volume < missing ? 0n : volume - missing
+    missing -= takenParts[index]
   }
-  const opened = need - missing
-  const reasons: Reason<keyof FillCodes>[] = shelf.flatMap(([, { name }], place) =>
-    taken[place] ? [fillReason('fill/opened-first', { container: name, taken: amount(taken[place]) })] : [],
+  const opened = neededParts - missing
+  const reasons: Reason<keyof FillCodes>[] = shelf.flatMap(([, { name }], index) =>
+    takenParts[index]
+      ? [fillReason('fill/opened-first', { container: name, taken: toQuantity(takenParts[index]) })]
+      : [],
   )
-  const onShelf = kinds.reduce((sum, { size, count }) => sum + size * BigInt(count), 0n)
-  const short = missing > onShelf ? missing - onShelf : 0n
-  const found = missing === 0n || short > 0n ? undefined : searchContainers(missing, kinds)
-  const counts = short > 0n ? kinds.map(({ count }) => count) : (found?.counts ?? kinds.map(() => 0))
+  const shelfTotal = kinds.reduce((sum, { size, count }) => sum + size * BigInt(count), 0n)
+  const shortfall = missing > shelfTotal ? missing - shelfTotal : 0n
+  const shelfSearch = missing === 0n || shortfall > 0n ? undefined : searchContainers(missing, kinds)
+  const counts =
+    shortfall > 0n ? kinds.map(({ count }) => count) : (shelfSearch?.counts ?? kinds.map(() => 0))
   // the purchase may have up to the maximum count of each size
-  const purchase =
-    short === 0n
+  const purchaseSearch =
+    shortfall === 0n
       ? undefined
       : searchContainers(
-          short,
+          shortfall,
           kinds.map(({ size, maxCount }) => ({
             size,
-            count: Number(minOf(short / size + 1n, BigInt(maxCount))),
+            count: Number(minBigInt(shortfall / size + 1n, BigInt(maxCount))),
           })),
         )
-  if (missing > 0n) left = purchase ? purchase.total - short : found ? found.total - missing : 0n
-  for (const search of [found, purchase]) {
+  if (missing > 0n)
+    leftOver = purchaseSearch
+      ? purchaseSearch.total - shortfall
+      : shelfSearch
+        ? shelfSearch.total - missing
+        : 0n
+  for (const search of [shelfSearch, purchaseSearch]) {
     if (search?.complete === false)
       reasons.push(fillReason('fill/containers-not-searched-fully', { tried: search.tried }))
   }
-  if (short > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: amount(short) }))
-  if (short === 0n || purchase !== undefined)
+  if (shortfall > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: toQuantity(shortfall) }))
+  if (shortfall === 0n || purchaseSearch !== undefined)
     reasons.push(
-      left === 0n
+      leftOver === 0n
         ? fillReason('fill/containers-exact', { oil })
-        : fillReason('fill/containers-left-over', { oil, left: amount(left) }),
+        : fillReason('fill/containers-left-over', { oil, left: toQuantity(leftOver) }),
     )
-  const use = shelf.flatMap(([id], place) => {
-    const full = counts[place] ?? 0
-    const part = taken[place] ?? 0n
-    return full === 0 && part === 0n ? [] : [{ id, ...(part > 0n ? { opened: amount(part) } : {}), full }]
+  const use = shelf.flatMap(([id], index) => {
+    const full = counts[index] ?? 0
+    const openedPart = takenParts[index] ?? 0n
+    return full === 0 && openedPart === 0n
+      ? []
+      : [{ id, ...(openedPart > 0n ? { opened: toQuantity(openedPart) } : {}), full }]
   })
   const choice: ContainerChoice = {
     oil,
-    needed: amount(need),
+    needed: toQuantity(neededParts),
     use,
-    leftOver: amount(left),
-    ...(short > 0n ? { verdict: 'short', short: amount(short) } : { verdict: 'enough' }),
-    buy: shelf.flatMap(([id], place) => {
-      const count = purchase?.counts[place] ?? 0
+    leftOver: toQuantity(leftOver),
+    ...(shortfall > 0n ? { verdict: 'short', short: toQuantity(shortfall) } : { verdict: 'enough' }),
+    buy: shelf.flatMap(([id], index) => {
+      const count = purchaseSearch?.counts[index] ?? 0
       return count === 0 ? [] : [{ id, count }]
     }),
     reasons,
   }
-  return { choice, opened, left, missing: short, full: counts.reduce((sum, count) => sum + count, 0) }
+  return {
+    choice,
+    opened,
+    left: leftOver,
+    missing: shortfall,
+    full: counts.reduce((sum, count) => sum + count, 0),
+  }
 }

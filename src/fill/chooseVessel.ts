@@ -3,7 +3,7 @@ import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, MeasuringVessel } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
-import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+import { compareBigInts, toWholeParts, type VolumeAmount, volumeFromMillilitres } from './volumeAmount.js'
 
 export type VesselChoice =
   | {
@@ -73,37 +73,38 @@ export function chooseVessel(
     requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume')
     return [vessel.size, vessel.graduation, lowest]
   })
-  const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...sizesByVessel.flat()])
+  const { parts, perMillilitre } = toWholeParts([volume, tolerance ?? volume, ...sizesByVessel.flat()])
   // doubled, so that half a graduation is a whole number
-  const [need = 0n, allowed = 0n, ...vesselParts] = parts.map((part) => part * 2n)
-  const amount = (whole: bigint, unit = volume.unit) => volumeIn({ n: whole, d: perMillilitre * 2n }, unit)
+  const [neededParts = 0n, toleranceParts = 0n, ...vesselParts] = parts.map((part) => part * 2n)
+  const toQuantity = (whole: bigint, unit = volume.unit) =>
+    volumeFromMillilitres({ n: whole, d: perMillilitre * 2n }, unit)
   const reasons: Reason<keyof FillCodes>[] = []
-  const reject = (reason: Reason<keyof FillCodes>): [] => {
+  const addReason = (reason: Reason<keyof FillCodes>): [] => {
     reasons.push(reason)
     return []
   }
-  const candidates = entries.flatMap(([id, vessel], place) => {
+  const candidates = entries.flatMap(([id, vessel], index) => {
     const { name } = vessel
-    const [size = 0n, step = 1n, lowest = 0n] = vesselParts.slice(place * 3, place * 3 + 3)
-    if (step === 0n) return reject(fillReason('fill/vessel-without-marks', { vessel: name }))
-    const marks = marksFor(need, (size / step) * step, step, lowest)
+    const [size = 0n, step = 1n, lowest = 0n] = vesselParts.slice(index * 3, index * 3 + 3)
+    if (step === 0n) return addReason(fillReason('fill/vessel-without-marks', { vessel: name }))
+    const marks = chooseMarks(neededParts, (size / step) * step, step, lowest)
     if (marks === 'too large')
-      return reject(fillReason('fill/vessel-too-large', { vessel: name, lowestMark: amount(lowest) }))
+      return addReason(fillReason('fill/vessel-too-large', { vessel: name, lowestMark: toQuantity(lowest) }))
     if (marks === 'too many pours')
-      return reject(fillReason('fill/vessel-too-many-pours', { vessel: name, limit: MAX_POURS }))
-    const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
+      return addReason(fillReason('fill/vessel-too-many-pours', { vessel: name, limit: MAX_POURS }))
+    const difference = marks.reduce((sum, mark) => sum + mark, 0n) - neededParts
     const error = (difference < 0n ? -difference : difference) + (step / 2n) * BigInt(marks.length)
-    if (tolerance !== undefined && error > allowed) {
-      const params = { vessel: name, error: amount(error, tolerance.unit), tolerance }
-      return reject(fillReason('fill/vessel-too-coarse', params))
+    if (tolerance !== undefined && error > toleranceParts) {
+      const params = { vessel: name, error: toQuantity(error, tolerance.unit), tolerance }
+      return addReason(fillReason('fill/vessel-too-coarse', params))
     }
     return [{ id, name, marks, difference, error, size, unit: vessel.size.unit }]
   })
   const [best] = candidates.sort((first, second) => {
-    const byError = compareWhole(first.error, second.error)
-    const byPours = first.marks.length - second.marks.length
-    const by = tolerance === undefined ? byError || byPours : byPours || byError
-    return by || compareWhole(first.size, second.size)
+    const errorOrder = compareBigInts(first.error, second.error)
+    const pourOrder = first.marks.length - second.marks.length
+    const order = tolerance === undefined ? errorOrder || pourOrder : pourOrder || errorOrder
+    return order || compareBigInts(first.size, second.size)
   })
   if (best === undefined) {
     return {
@@ -112,7 +113,7 @@ export function chooseVessel(
       reasons: entries.length === 0 ? [fillReason('fill/no-vessel', {})] : reasons,
     }
   }
-  const error = amount(best.error)
+  const error = toQuantity(best.error)
   if (best.marks.length > 1)
     reasons.push(fillReason('fill/vessel-in-several-pours', { vessel: best.name, pours: best.marks.length }))
   reasons.push(
@@ -120,43 +121,43 @@ export function chooseVessel(
       ? fillReason('fill/tolerance-not-stated', { error })
       : fillReason('fill/vessel-accurate-enough', {
           vessel: best.name,
-          error: amount(best.error, tolerance.unit),
+          error: toQuantity(best.error, tolerance.unit),
           tolerance,
         }),
   )
   return {
     verdict: tolerance === undefined ? 'tolerance not stated' : 'fits',
     vessel: best.id,
-    marks: best.marks.map((mark) => amount(mark, best.unit)),
-    difference: amount(best.difference),
+    marks: best.marks.map((mark) => toQuantity(mark, best.unit)),
+    difference: toQuantity(best.difference),
     error,
     reasons,
   }
 }
 
-function marksFor(
-  need: bigint,
+function chooseMarks(
+  needed: bigint,
   topMark: bigint,
   step: bigint,
   lowest: bigint,
 ): bigint[] | 'too large' | 'too many pours' {
   if (topMark < lowest || topMark === 0n) return 'too large'
-  const full = (need - 1n) / topMark
-  if (full >= BigInt(MAX_POURS)) return 'too many pours'
-  const lastMark = nearestMark(need - full * topMark, step)
-  const topMarks = Array.from({ length: Number(full) }, () => topMark)
+  const fullPours = (needed - 1n) / topMark
+  if (fullPours >= BigInt(MAX_POURS)) return 'too many pours'
+  const lastMark = findNearestMark(needed - fullPours * topMark, step)
+  const topMarks = Array.from({ length: Number(fullPours) }, () => topMark)
   if (lastMark >= lowest && lastMark > 0n) return [...topMarks, lastMark]
-  if (full === 0n) return 'too large'
+  if (fullPours === 0n) return 'too large'
   // a remainder that rounds to zero is not a pour
   if (lastMark === 0n) return topMarks
-  const sharedVolume = need - (full - 1n) * topMark
-  const halfMark = nearestMark(sharedVolume / 2n, step)
-  const otherMark = nearestMark(sharedVolume - halfMark, step)
-  if (halfMark < lowest || otherMark < lowest || otherMark > topMark) return 'too large'
-  return [...topMarks.slice(1), otherMark, halfMark]
+  const sharedVolume = needed - (fullPours - 1n) * topMark
+  const halfMark = findNearestMark(sharedVolume / 2n, step)
+  const remainingMark = findNearestMark(sharedVolume - halfMark, step)
+  if (halfMark < lowest || remainingMark < lowest || remainingMark > topMark) return 'too large'
+  return [...topMarks.slice(1), remainingMark, halfMark]
 }
 
-function nearestMark(volume: bigint, step: bigint): bigint {
-  const below = (volume / step) * step
-  return (volume - below) * 2n > step ? below + step : below
+function findNearestMark(volume: bigint, step: bigint): bigint {
+  const markBelow = (volume / step) * step
+  return (volume - markBelow) * 2n > step ? markBelow + step : markBelow
 }

@@ -72,23 +72,23 @@ export function drainTime(input: DrainInput): DrainVerdict {
   requireAmount('opening.bore', opening.bore, 'length', { above: 0 })
   requireAmount('opening.length', opening.length, 'length', { above: 0 })
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
-  const reasons = airReasons(fillOpening, breather)
+  const reasons = findAirReasons(fillOpening, breather)
   if (reasons.length > 0) return { verdict: 'cannot tell', reasons }
-  const metres = (given: Quantity<LengthUnit>) => convertAmount(given, 'm').value
-  const bore = metres(opening.bore)
-  const length = metres(opening.length)
-  const start = metres(depth) + length
+  const toMetres = (given: Quantity<LengthUnit>) => convertAmount(given, 'm').value
+  const bore = toMetres(opening.bore)
+  const length = toMetres(opening.length)
+  const fullHead = toMetres(depth) + length
   const litres = convertAmount(volume, 'L').value
   const viscousTerm = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
-  const speed = (head: number) =>
+  const speedAtHead = (head: number) =>
     (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 2 * GRAVITY * head))
-  const firstSpeed = speed(start)
-  const lastSpeed = speed(length)
+  const firstSpeed = speedAtHead(fullHead)
+  const lastSpeed = speedAtHead(length)
   const columnLength = litres / 1000 / ((Math.PI / 4) * bore ** 2)
   const minimum = columnLength / firstSpeed
   // with straight walls dt = −(columnLength/depth)·dH/V, and g·dH = (viscousTerm + V)·dV
   const straightTime =
-    (columnLength / (start - length) / GRAVITY) *
+    (columnLength / (fullHead - length) / GRAVITY) *
     (viscousTerm * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
   if (!Number.isFinite(minimum) || !Number.isFinite(straightTime))
     throw new RangeError(
@@ -102,7 +102,7 @@ export function drainTime(input: DrainInput): DrainVerdict {
   }
 }
 
-function airReasons(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
+function findAirReasons(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
   requireOneOf('fillOpening', fillOpening, ['out', 'in', 'none'])
   requireOneOf('breather', breather, ['clear', 'blocked', 'not checked', 'none'])
   return [

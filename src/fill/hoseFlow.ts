@@ -13,37 +13,38 @@ export interface HoseFlow {
   readonly length: number
   readonly drop: number
   readonly viscosity: number
-  readonly kinetic: number
+  readonly kineticFactor: number
 }
 
 /** Mean speed in a wetted length of hose under a head: g·H = 32·ν·x·V/d² + m·V². */
-export function speedUnder(flow: HoseFlow, head: number, wettedLength: number): number {
+export function speedAtHead(flow: HoseFlow, head: number, wettedLength: number): number {
   const viscousTerm = (32 * flow.viscosity * wettedLength) / flow.bore ** 2
-  if (flow.kinetic === 0) return (GRAVITY * head) / viscousTerm
+  if (flow.kineticFactor === 0) return (GRAVITY * head) / viscousTerm
   return (
-    (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 4 * flow.kinetic * GRAVITY * head))
+    (2 * GRAVITY * head) /
+    (viscousTerm + Math.sqrt(viscousTerm ** 2 + 4 * flow.kineticFactor * GRAVITY * head))
   )
 }
 
-export function hoseArea(flow: HoseFlow): number {
+export function calculateHoseArea(flow: HoseFlow): number {
   return (Math.PI / 4) * flow.bore ** 2
 }
 
-export function funnelVolume(flow: HoseFlow, level = flow.depth): number {
-  const at = diameterAt(flow, level)
-  return (Math.PI / 12) * level * (flow.floorDiameter ** 2 + flow.floorDiameter * at + at ** 2)
+export function calculateFunnelVolume(flow: HoseFlow, level = flow.depth): number {
+  const diameter = diameterAt(flow, level)
+  return (Math.PI / 12) * level * (flow.floorDiameter ** 2 + flow.floorDiameter * diameter + diameter ** 2)
 }
 
 /** Level of a volume of oil in the funnel. */
-export function levelOf(flow: HoseFlow, volume: number): number {
+export function levelOfVolume(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, depth } = flow
   if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
-  const spread = (topDiameter - floorDiameter) / depth
+  const widening = (topDiameter - floorDiameter) / depth
   // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level, and D − d =
   // (D³ − d³)/(D² + D·d + d²) stays accurate at a low level
-  const cubeDifference = (12 * spread * Math.max(0, volume)) / Math.PI
-  const at = Math.cbrt(floorDiameter ** 3 + cubeDifference)
-  return cubeDifference / (at ** 2 + at * floorDiameter + floorDiameter ** 2) / spread
+  const cubeDifference = (12 * widening * Math.max(0, volume)) / Math.PI
+  const diameter = Math.cbrt(floorDiameter ** 3 + cubeDifference)
+  return cubeDifference / (diameter ** 2 + diameter * floorDiameter + floorDiameter ** 2) / widening
 }
 
 function diameterAt(flow: HoseFlow, level: number): number {
@@ -51,34 +52,42 @@ function diameterAt(flow: HoseFlow, level: number): number {
 }
 
 /** Seconds in which the front of the oil runs from one length of the hose to another, fed by the funnel. */
-export function hoseFillingTime(flow: HoseFlow, from: number, to: number, volume: number): number {
-  const area = hoseArea(flow)
-  const pathLength = to - from
+export function hoseFillingTime(
+  flow: HoseFlow,
+  fromLength: number,
+  toLength: number,
+  volume: number,
+): number {
+  const area = calculateHoseArea(flow)
+  const pathLength = toLength - fromLength
   // near the end of a cone the level falls as a cube root; with s³ = (to − x)/reach it is smooth
   return integrate((s) => {
-    const front = to - pathLength * s ** 3
-    const level = levelOf(flow, volume - area * (front - from))
-    const speed = speedUnder(flow, level + (flow.drop * front) / flow.length, front)
+    const frontLength = toLength - pathLength * s ** 3
+    const level = levelOfVolume(flow, volume - area * (frontLength - fromLength))
+    const speed = speedAtHead(flow, level + (flow.drop * frontLength) / flow.length, frontLength)
     return (3 * pathLength * s * s) / speed
   })
 }
 
 /** Seconds in which a volume in the funnel runs out through the full hose. */
-export function emptyingTime(flow: HoseFlow, volume: number): number {
+export function funnelEmptyingTime(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, drop, length } = flow
-  const level = levelOf(flow, volume)
+  const level = levelOfVolume(flow, volume)
   if (floorDiameter === topDiameter) {
     const ratio = (topDiameter / flow.bore) ** 2
     const viscousTerm = (32 * flow.viscosity * length) / flow.bore ** 2
-    if (flow.kinetic === 0) return ((ratio * viscousTerm) / GRAVITY) * Math.log1p(level / drop)
-    const first = speedUnder(flow, drop + level, length)
-    const last = speedUnder(flow, drop, length)
-    return (ratio / GRAVITY) * (viscousTerm * Math.log(first / last) + 2 * flow.kinetic * (first - last))
+    if (flow.kineticFactor === 0) return ((ratio * viscousTerm) / GRAVITY) * Math.log1p(level / drop)
+    const firstSpeed = speedAtHead(flow, drop + level, length)
+    const lastSpeed = speedAtHead(flow, drop, length)
+    return (
+      (ratio / GRAVITY) *
+      (viscousTerm * Math.log(firstSpeed / lastSpeed) + 2 * flow.kineticFactor * (firstSpeed - lastSpeed))
+    )
   }
   return integrate((share) => {
-    const here = share * level
-    const ratio = (diameterAt(flow, here) / flow.bore) ** 2
-    return (level * ratio) / speedUnder(flow, drop + here, length)
+    const currentLevel = share * level
+    const ratio = (diameterAt(flow, currentLevel) / flow.bore) ** 2
+    return (level * ratio) / speedAtHead(flow, drop + currentLevel, length)
   })
 }
 
@@ -103,15 +112,15 @@ const MAX_HALVINGS = 500
  * the whole.
  */
 function integrate(f: (at: number) => number): number {
-  const first = estimate(f, 0, 1)
+  const first = estimateIntegral(f, 0, 1)
   const pieces = [{ from: 0, to: 1, value: first }]
   let total = 0
   let halvings = 0
   for (let piece = pieces.pop(); piece !== undefined; piece = pieces.pop()) {
     const { from, to, value } = piece
     const middle = (from + to) / 2
-    const left = { from, to: middle, value: estimate(f, from, middle) }
-    const right = { from: middle, to, value: estimate(f, middle, to) }
+    const left = { from, to: middle, value: estimateIntegral(f, from, middle) }
+    const right = { from: middle, to, value: estimateIntegral(f, middle, to) }
     const refinedSum = left.value + right.value
     halvings += 1
     if (Math.abs(refinedSum - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += refinedSum
@@ -120,11 +129,12 @@ function integrate(f: (at: number) => number): number {
   return total
 }
 
-function estimate(f: (at: number) => number, from: number, to: number): number {
+function estimateIntegral(f: (at: number) => number, from: number, to: number): number {
   const middle = (from + to) / 2
-  const half = (to - from) / 2
+  const halfWidth = (to - from) / 2
   let sum = 0
   for (const [node, weight] of QUADRATURE)
-    sum += node === 0 ? weight * f(middle) : weight * (f(middle - half * node) + f(middle + half * node))
-  return half * sum
+    sum +=
+      node === 0 ? weight * f(middle) : weight * (f(middle - halfWidth * node) + f(middle + halfWidth * node))
+  return halfWidth * sum
 }

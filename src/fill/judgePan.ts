@@ -1,9 +1,9 @@
 import type { Reason } from '../base/index.js'
 import type { Exact, Quantity } from '../quantity/index.js'
-import { compareExact, exactIn, exactOf, over, plus, roundExact, times } from '../quantity/index.js'
+import { add, compareExact, divide, exactIn, exactOf, multiply, roundExact } from '../quantity/index.js'
 import type { DrainPan, Id } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { volumeIn } from './volumeAmount.js'
+import { volumeFromMillilitres } from './volumeAmount.js'
 
 /** `empty between`: the pan holds each drain, but not all the oil of the visit. */
 export type PanVerdict = {
@@ -22,36 +22,43 @@ const NO_VOLUME: Exact = { n: 0n, d: 1n }
 
 /** {@link checkPan} for exact millilitres, such as a third of a printed figure. */
 export function judgePan(pans: Readonly<Record<Id, DrainPan>>, drained: readonly Exact[]): PanVerdict {
-  const sum = drained.reduce(plus, NO_VOLUME)
-  const largest = drained.reduce((one, next) => (compareExact(next, one) > 0 ? next : one), NO_VOLUME)
-  const total = volumeIn(sum, 'mL')
-  const bySize = Object.entries(pans)
+  const sum = drained.reduce(add, NO_VOLUME)
+  const largest = drained.reduce(
+    (largestSoFar, next) => (compareExact(next, largestSoFar) > 0 ? next : largestSoFar),
+    NO_VOLUME,
+  )
+  const total = volumeFromMillilitres(sum, 'mL')
+  const sortedPans = Object.entries(pans)
     .map(([id, pan]) => ({ id, pan, size: exactIn(pan.size, 'mL') }))
     .sort((first, second) => compareExact(first.size, second.size))
-  const paramsOf = ({ name, size }: DrainPan) => ({ pan: name, total: volumeIn(sum, size.unit), size })
-  const panForAll = bySize.find(({ size }) => compareExact(size, sum) >= 0)
+  const makeParams = ({ name, size }: DrainPan) => ({
+    pan: name,
+    total: volumeFromMillilitres(sum, size.unit),
+    size,
+  })
+  const panForAll = sortedPans.find(({ size }) => compareExact(size, sum) >= 0)
   if (panForAll !== undefined) {
     const { id, pan, size } = panForAll
-    const percent = size.n === 0n ? NO_VOLUME : times(over(sum, size), exactOf(100))
+    const percent = size.n === 0n ? NO_VOLUME : multiply(divide(sum, size), exactOf(100))
     const isNearlyFull = compareExact(percent, exactOf(NEARLY_FULL_PERCENT)) > 0
-    const reasons: Reason<keyof FillCodes>[] = [fillReason('fill/pan-large-enough', paramsOf(pan))]
+    const reasons: Reason<keyof FillCodes>[] = [fillReason('fill/pan-large-enough', makeParams(pan))]
     if (isNearlyFull) {
       const params = { pan: pan.name, percent: Number(roundExact(percent, 'down')) }
       reasons.push(fillReason('fill/pan-nearly-full', params))
     }
     return { verdict: 'large enough', pan: id, total, reasons }
   }
-  const panForEach = bySize.find(({ size }) => compareExact(size, largest) >= 0)
-  if (panForEach !== undefined) {
-    const reasons = [fillReason('fill/pan-empty-between', paramsOf(panForEach.pan))]
-    return { verdict: 'empty between', pan: panForEach.id, total, reasons }
+  const panForEachDrain = sortedPans.find(({ size }) => compareExact(size, largest) >= 0)
+  if (panForEachDrain !== undefined) {
+    const reasons = [fillReason('fill/pan-empty-between', makeParams(panForEachDrain.pan))]
+    return { verdict: 'empty between', pan: panForEachDrain.id, total, reasons }
   }
-  const largestPan = bySize.at(-1)
+  const largestPan = sortedPans.at(-1)
   const reason =
     largestPan === undefined
       ? fillReason('fill/no-pan', {})
       : fillReason('fill/pan-too-small', {
-          largest: volumeIn(largest, largestPan.pan.size.unit),
+          largest: volumeFromMillilitres(largest, largestPan.pan.size.unit),
           size: largestPan.pan.size,
         })
   return { verdict: 'too small', total, reasons: [reason] }

@@ -2,20 +2,20 @@ import { dropUndefined, type Reason, requireObject, requireOneOf } from '../base
 import type { Band, Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   compareExact,
+  divide,
   exactIn,
-  minus,
   nearestDouble,
-  over,
   readBand,
   requireBand,
   sideOfBand,
+  subtract,
 } from '../quantity/index.js'
 import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
-import { volumeIn } from './volumeAmount.js'
+import { volumeFromMillilitres } from './volumeAmount.js'
 
-interface RefillJudged {
+interface JudgedRefill {
   /**
    * `right`: inside the stated band, or equal to the printed figure. `the level decides`: the hole, dipstick or glass decides.
    * `outside`: outside the band. `stop`: more than 10 % off; find the cause before more oil goes in.
@@ -27,13 +27,13 @@ interface RefillJudged {
 }
 
 /** The manual states no quantity, or a quantity without a band; then `difference` is from its figure. */
-interface RefillUnknown {
+interface UnknownRefill {
   readonly verdict: 'cannot tell'
   readonly difference?: Quantity<VolumeUnit>
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
 
-export type RefillVerdict = RefillJudged | RefillUnknown
+export type RefillVerdict = JudgedRefill | UnknownRefill
 
 /** House rule: up to 10 %, included, the level may decide. */
 const MAX_DIFFERENCE_PERCENT = 10
@@ -79,14 +79,14 @@ export function judgeRefill(
   requireBand('stated', stated)
   const band = readBand(stated, 'mL')
   const volume = exactIn(refilled, 'mL')
-  const from = referenceVolume(volume, band)
-  const gap = minus(volume, from)
-  const difference = volumeIn(gap, refilled.unit)
+  const reference = referenceVolume(volume, band)
+  const gap = subtract(volume, reference)
+  const difference = volumeFromMillilitres(gap, refilled.unit)
   const size = gap.n < 0n ? { n: -gap.n, d: gap.d } : gap
-  const inside =
+  const isInside =
     band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : sideOfBand(volume, band) === 0
-  if (!inside && isFarOff(size, from)) {
-    const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, nonZeroVolume(from)))
+  if (!isInside && isFarOff(size, reference)) {
+    const percent = nearestDouble(divide({ n: size.n * 100n, d: size.d }, replaceZeroVolume(reference)))
     const params = { difference, percent, limit: MAX_DIFFERENCE_PERCENT }
     return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
@@ -98,7 +98,7 @@ export function judgeRefill(
       reasons: [fillReason('fill/refill-level-decides', params)],
     }
   }
-  return { ...judgeByQuantity(stated, band, refilled, difference, inside), difference }
+  return { ...judgeByQuantity(stated, band, refilled, difference, isInside), difference }
 }
 
 function judgeByQuantity(
@@ -106,16 +106,16 @@ function judgeByQuantity(
   band: Band,
   refilled: Quantity<VolumeUnit>,
   difference: Quantity<VolumeUnit>,
-  inside: boolean,
+  isInside: boolean,
 ): Pick<RefillVerdict, 'verdict' | 'reasons'> {
   if (stated.kind !== 'nominal') {
-    const params = { refilled, ...endsOf(stated, band, refilled.unit) }
-    return inside
+    const params = { refilled, ...makeLimitParams(stated, band, refilled.unit) }
+    return isInside
       ? { verdict: 'right', reasons: [fillReason('fill/refill-inside-band', params)] }
       : { verdict: 'outside', reasons: [fillReason('fill/refill-outside-band', { ...params, difference })] }
   }
   const printed = { value: stated.value, unit: stated.unit }
-  return inside
+  return isInside
     ? { verdict: 'right', reasons: [fillReason('fill/refill-as-printed', { refilled, printed })] }
     : {
         verdict: 'cannot tell',
@@ -124,13 +124,16 @@ function judgeByQuantity(
 }
 
 /** Printed limits as they are printed; the ends of a tolerance in the unit of the refill. */
-function endsOf(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: VolumeUnit) {
+function makeLimitParams(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: VolumeUnit) {
   if (stated.kind === 'limits') {
     const printed = (value: string | undefined) =>
       value === undefined ? undefined : { value, unit: stated.unit }
     return dropUndefined({ min: printed(stated.min), max: printed(stated.max) })
   }
-  return dropUndefined({ min: low && volumeIn(low, unit), max: high && volumeIn(high, unit) })
+  return dropUndefined({
+    min: low && volumeFromMillilitres(low, unit),
+    max: high && volumeFromMillilitres(high, unit),
+  })
 }
 
 /** The volume to compare with: the nominal, otherwise the nearer limit; inside limits the volume itself. */
@@ -140,11 +143,11 @@ function referenceVolume(volume: Exact, band: Band): Exact {
   return (side < 0 ? band.low : side > 0 ? band.high : undefined) ?? volume
 }
 
-function isFarOff(size: Exact, from: Exact): boolean {
-  return size.n * 100n * from.d > from.n * BigInt(MAX_DIFFERENCE_PERCENT) * size.d
+function isFarOff(size: Exact, reference: Exact): boolean {
+  return size.n * 100n * reference.d > reference.n * BigInt(MAX_DIFFERENCE_PERCENT) * size.d
 }
 
 /** A stated volume of zero counts as one millilitre, to avoid a division by zero. */
-function nonZeroVolume(volume: Exact): Exact {
+function replaceZeroVolume(volume: Exact): Exact {
   return volume.n > 0n ? volume : { n: 1n, d: 1n }
 }

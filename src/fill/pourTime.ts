@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
+import { addUpFillingTimes } from './addUpFillingTimes.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { funnelVolume, hoseArea } from './hoseFlow.js'
-import { pourFillings } from './pourFillings.js'
+import { calculateFunnelVolume, calculateHoseArea } from './hoseFlow.js'
 import { type PourInput, readPourInput } from './readPourInput.js'
 
 /** One part of a pour. */
@@ -74,9 +74,9 @@ const MAX_FILLINGS = 1000
  * ```
  */
 export function pourTime(input: PourInput): PourVerdict {
-  const read = readPourInput(input)
-  if ('code' in read) return cannotTell(read)
-  const { flow, volume } = read
+  const inputRead = readPourInput(input)
+  if ('code' in inputRead) return cannotTell(inputRead)
+  const { flow, volume } = inputRead
   const { funnel, hose } = input
   if (flow.drop === 0) return cannotTell(fillReason('fill/hose-not-below-funnel', {}))
   if (flow.drop > flow.length)
@@ -85,40 +85,40 @@ export function pourTime(input: PourInput): PourVerdict {
     const params = { bore: hose.bore, diameter: funnel.diameter }
     return cannotTell(fillReason('fill/bore-wider-than-funnel', params))
   }
-  const fillings = Math.ceil((volume / funnelVolume(flow)) * (1 - 1e-12))
+  const fillings = Math.ceil((volume / calculateFunnelVolume(flow)) * (1 - 1e-12))
   if (fillings > MAX_FILLINGS)
     return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MAX_FILLINGS }))
-  const correctedPour = pourFillings(flow, volume)
-  const plainPour = pourFillings({ ...flow, kinetic: 0 }, volume)
-  const reynolds = (correctedPour.maxSpeed * flow.bore) / flow.viscosity
+  const correctedTimes = addUpFillingTimes(flow, volume)
+  const plainTimes = addUpFillingTimes({ ...flow, kineticFactor: 0 }, volume)
+  const reynolds = (correctedTimes.maxSpeed * flow.bore) / flow.viscosity
   if (!(reynolds <= MAX_LAMINAR))
     return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR }))
-  const entrance = 0.06 * ((correctedPour.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
+  const entrance = 0.06 * ((correctedTimes.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
     const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const
     return cannotTell(fillReason('fill/entrance-longer-than-hose', params))
   }
-  const part = (time: number, uncorrected: number): PourPart => ({
+  const makePart = (time: number, uncorrected: number): PourPart => ({
     time: { value: time, unit: 's' },
     uncorrected: { value: uncorrected, unit: 's' },
   })
-  const total = correctedPour.fillSeconds + correctedPour.emptySeconds + correctedPour.drainSeconds
-  const hoseVolume = { value: hoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
-  const funnelSize = { value: funnelVolume(flow) * 1e6, unit: 'mL' } as const
+  const total = correctedTimes.fillSeconds + correctedTimes.emptySeconds + correctedTimes.drainSeconds
+  const hoseVolume = { value: calculateHoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
+  const funnelSize = { value: calculateFunnelVolume(flow) * 1e6, unit: 'mL' } as const
   const reasons: Reason<keyof FillCodes>[] = [
     fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR }),
     fillReason('fill/kinetic-correction', {
-      seconds: total - plainPour.fillSeconds - plainPour.emptySeconds - plainPour.drainSeconds,
+      seconds: total - plainTimes.fillSeconds - plainTimes.emptySeconds - plainTimes.drainSeconds,
     }),
     ...(fillings > 1 ? [fillReason('fill/several-fillings', { fillings, funnel: funnelSize })] : []),
-    ...(correctedPour.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
+    ...(correctedTimes.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
     fillReason('fill/wall-film-not-counted', {}),
   ]
   return {
     verdict: 'pour time',
-    hoseFills: part(correctedPour.fillSeconds, plainPour.fillSeconds),
-    funnelEmpties: part(correctedPour.emptySeconds, plainPour.emptySeconds),
-    hoseEmpties: part(correctedPour.drainSeconds, plainPour.drainSeconds),
+    hoseFills: makePart(correctedTimes.fillSeconds, plainTimes.fillSeconds),
+    funnelEmpties: makePart(correctedTimes.emptySeconds, plainTimes.emptySeconds),
+    hoseEmpties: makePart(correctedTimes.drainSeconds, plainTimes.drainSeconds),
     total: { value: total, unit: 's' },
     fillings,
     hoseVolume,

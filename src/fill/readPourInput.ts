@@ -42,29 +42,29 @@ export function readPourInput(
   requireAmount('volume', volume, 'volume')
   const lengthRange = { min: MIN_LENGTH, max: MAX_LENGTH }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
-    const level = name === 'hose.drop' && length.value === 0
-    if (!level && isOutside(length, lengthRange)) return outsideRange(name, length, lengthRange)
+    const isLevel = name === 'hose.drop' && length.value === 0
+    if (!isLevel && isOutside(length, lengthRange)) return makeRangeReason(name, length, lengthRange)
   }
   const viscosityRange = { min: MIN_VISCOSITY, max: MAX_VISCOSITY }
   if (isOutside(kinematicViscosity, viscosityRange)) {
-    return outsideRange('kinematicViscosity', kinematicViscosity, viscosityRange)
+    return makeRangeReason('kinematicViscosity', kinematicViscosity, viscosityRange)
   }
   const volumeRange = { min: MIN_VOLUME, max: MAX_VOLUME }
-  if (isOutside(volume, volumeRange)) return outsideRange('volume', volume, volumeRange)
-  const metres = (length: Quantity) => convertAmount(length, 'm').value
-  const bore = metres(hose.bore)
-  const topDiameter = metres(funnel.diameter)
+  if (isOutside(volume, volumeRange)) return makeRangeReason('volume', volume, volumeRange)
+  const toMetres = (length: Quantity) => convertAmount(length, 'm').value
+  const bore = toMetres(hose.bore)
+  const topDiameter = toMetres(funnel.diameter)
   return {
     volume: convertAmount(volume, 'L').value / 1000,
     flow: {
       topDiameter,
       floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,
-      depth: metres(funnel.depth),
+      depth: toMetres(funnel.depth),
       bore,
-      length: metres(hose.length),
-      drop: metres(hose.drop),
+      length: toMetres(hose.length),
+      drop: toMetres(hose.drop),
       viscosity: kinematicViscosity.value * 1e-6,
-      kinetic: KINETIC_FACTOR,
+      kineticFactor: KINETIC_FACTOR,
     },
   }
 }
@@ -74,10 +74,10 @@ interface Limits {
   readonly max: Quantity
 }
 
-function isOutside(given: Quantity, { min, max }: Limits): boolean {
-  return compareQuantities(given, min) < 0 || compareQuantities(given, max) > 0
+function isOutside(quantity: Quantity, { min, max }: Limits): boolean {
+  return compareQuantities(quantity, min) < 0 || compareQuantities(quantity, max) > 0
 }
 
-function outsideRange(name: string, given: Quantity, limits: Limits) {
+function makeRangeReason(name: string, given: Quantity, limits: Limits) {
   return fillReason('fill/measure-outside-range', { name, given, ...limits })
 }

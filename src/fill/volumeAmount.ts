@@ -5,7 +5,7 @@ import { exactIn, nearestQuantity } from '../quantity/index.js'
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>
 
 /** An exact number of mL as a quantity in a unit, to the nearest double. */
-export function volumeIn<U extends VolumeUnit>(millilitres: Exact, unit: U): Quantity<U> {
+export function volumeFromMillilitres<U extends VolumeUnit>(millilitres: Exact, unit: U): Quantity<U> {
   return nearestQuantity(millilitres, 'mL', unit)
 }
 
@@ -13,7 +13,7 @@ export function volumeIn<U extends VolumeUnit>(millilitres: Exact, unit: U): Qua
  * Volumes as whole numbers of one common small part of a millilitre, so that sums and comparisons are exact whatever
  * units are mixed (a US quart is 946.352946 mL).
  */
-export function wholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[]; perMillilitre: bigint } {
+export function toWholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[]; perMillilitre: bigint } {
   const exact = volumes.map((volume) => exactIn(volume, 'mL'))
   // denominators are powers of ten (no volume unit has another), so the largest is a multiple of all
   let perMillilitre = 1n
@@ -22,6 +22,6 @@ export function wholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[];
 }
 
 /** Compares two whole numbers for sorting. */
-export function compareWhole(first: bigint, second: bigint): number {
+export function compareBigInts(first: bigint, second: bigint): number {
   return first < second ? -1 : first > second ? 1 : 0
 }

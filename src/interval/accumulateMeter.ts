@@ -1,9 +1,9 @@
 import { asText } from '../base/index.js'
 import { type DateText, dayNumberOf } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
-import { followMeter, type MeterChange } from './followMeter.js'
+import { addUpReadings, type MeterChange } from './addUpReadings.js'
 import { insertByDay } from './insertByDay.js'
-import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityOf } from './meterCount.js'
+import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityFromCounts } from './meterCount.js'
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /**
@@ -28,7 +28,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     modulus,
     points: [],
     notes: [],
-    kept: 0,
+    keptCount: 0,
     last: undefined,
     offset: 0,
     stretch: 0,
@@ -36,8 +36,8 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   let index = 0
   for (const { date, value } of readings) addPoint(state, 'readings', index++, date, value, unit, lastDay)
   index = 0
-  for (const { date, readings: taken } of records) {
-    const reading = name === 'hours' ? taken.hours : taken.distance
+  for (const { date, readings: recordReadings } of records) {
+    const reading = name === 'hours' ? recordReadings.hours : recordReadings.distance
     if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
     index += 1
   }
@@ -53,8 +53,8 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     if (day <= lastDay)
       changes.push({ day, date, shown, count: 0, stretch: 0, list: 'events', index, newShown })
   }
-  if (changes.length > 1) changes.sort((one, other) => one.day - other.day)
-  followMeter(state, changes)
+  if (changes.length > 1) changes.sort((first, second) => first.day - second.day)
+  addUpReadings(state, changes)
   return state
 }
 
@@ -80,7 +80,7 @@ function addPoint(
     noteReading(state, 'interval/reading-out-of-bounds', 'error', point, {
       meter: name,
       value: Number.isFinite(value) ? value : asText(value).slice(0, 40),
-      largest: quantityOf(max, state.unit),
+      largest: quantityFromCounts(max, state.unit),
     })
   } else if (day <= lastDay) {
     const newestPoint = points.at(-1)

@@ -3,8 +3,8 @@ import { isFigure } from '../quantity/index.js'
 import type { Interval, Resolved } from '../spec/index.js'
 import { intervalReason } from './codes.js'
 import type { DueIntervals, DueOptions } from './intervalFacts.js'
-import { quantityOf } from './meterCount.js'
-import { LIMITS, type Limits, readLimits } from './readLimits.js'
+import { quantityFromCounts } from './meterCount.js'
+import { LIMIT_NAMES, type Limits, readLimits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
@@ -25,22 +25,22 @@ const MILLION = 1_000_000
 export function chooseLimits(
   intervals: DueIntervals,
   severity: DueOptions['severity'],
-  firstNeeded: boolean,
+  isFirstNeeded: boolean,
   reasons: Reason[],
   missing: Reason[],
 ): ChosenLimits | undefined {
   const { first, severe, window } = intervals
-  const read = (interval: Resolved<Interval>, which: string): Limits | undefined => {
-    if (interval.kind === 'stated') return readLimits(interval.value, which)
+  const readInterval = (interval: Resolved<Interval>, intervalName: string): Limits | undefined => {
+    if (interval.kind === 'stated') return readLimits(interval.value, intervalName)
     missing.push(
       interval.kind === 'not stated'
-        ? intervalReason('interval/interval-not-stated', { which })
-        : intervalReason('interval/interval-depends', { which, facts: interval.missing }),
+        ? intervalReason('interval/interval-not-stated', { which: intervalName })
+        : intervalReason('interval/interval-depends', { which: intervalName, facts: interval.missing }),
     )
     return undefined
   }
-  let repeat = read(intervals.repeat, 'repeat')
-  const opening = firstNeeded && first !== undefined ? read(first, 'first') : NO_LIMITS
+  let repeat = readInterval(intervals.repeat, 'repeat')
+  const opening = isFirstNeeded && first !== undefined ? readInterval(first, 'first') : NO_LIMITS
   if (repeat && opening && severity === 'severe') {
     if (severe === undefined) {
       reasons.push(intervalReason('interval/severe-not-given', {}))
@@ -49,15 +49,15 @@ export function chooseLimits(
       repeat = scaleLimits(repeat, factor, missing)
       reasons.push(intervalReason('interval/severe-factor-applied', { factor, criteria }))
     } else {
-      const limits = read(severe.interval, 'severe')
+      const limits = readInterval(severe.interval, 'severe')
       repeat = limits && { ...repeat, ...limits }
       if (limits)
         reasons.push(intervalReason('interval/severe-interval-applied', { criteria: severe.criteria }))
     }
   }
-  const isOpen = window === undefined || window.kind === 'not stated'
-  const allowed = isOpen ? NO_LIMITS : read(window, 'window')
-  return repeat && opening && { repeat, opening: { ...repeat, ...opening }, window: allowed }
+  const isWindowUnknown = window === undefined || window.kind === 'not stated'
+  const windowLimits = isWindowUnknown ? NO_LIMITS : readInterval(window, 'window')
+  return repeat && opening && { repeat, opening: { ...repeat, ...opening }, window: windowLimits }
 }
 
 /**
@@ -68,20 +68,20 @@ function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits 
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = Math.round(Number(factor) * MILLION)
   const scaledLimits: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  for (const by of LIMITS) {
+  for (const by of LIMIT_NAMES) {
     const limit = limits[by]
     if (!limit) continue
     let isWhole = true
-    const times = (count: number): number => {
+    const multiply = (count: number): number => {
       const product = (count % MILLION) * millionths
       if (product % MILLION) isWhole = false
       return Math.floor(count / MILLION) * millionths + Math.round(product / MILLION)
     }
-    const months = times(limit.months)
-    const counts = times(limit.counts)
+    const months = multiply(limit.months)
+    const counts = multiply(limit.counts)
     const { asQuantity } = limit
     if (!('period' in asQuantity)) {
-      const printed = quantityOf(counts, asQuantity.unit)
+      const printed = quantityFromCounts(counts, asQuantity.unit)
       scaledLimits[by] = { months, counts, asQuantity: printed, printed }
     } else if (isWhole) {
       const period = `P${months ? `${months}M` : ''}${counts || !months ? `${counts}D` : ''}`

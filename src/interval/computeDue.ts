@@ -8,7 +8,7 @@ import { insertByDay } from './insertByDay.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
-import { LIMITS } from './readLimits.js'
+import { LIMIT_NAMES } from './readLimits.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 const FACT_KEYS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
@@ -84,77 +84,87 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   let completions = findCompletions(facts, today, reasons)
   const firstDay = dayNumberOf(commissioned)
   const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
-  let zero: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
-  const lastDone = completions.at(-1)?.day ?? NaN
+  let baseOrigin: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
+  const lastDoneDay = completions.at(-1)?.day ?? NaN
   for (const event of events) {
     if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
     const { kind, date } = event
-    const day = pastDay(date, today, kind, reasons)
+    const day = readPastDay(date, today, kind, reasons)
     if (Number.isNaN(day)) continue
-    if (!(day <= lastDone) && facts.events?.includes(kind)) {
+    if (!(day <= lastDoneDay) && facts.events?.includes(kind)) {
       lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
       reasons.push(intervalReason('interval/by-event', { event: kind, date }))
     }
-    if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))
-      zero = { since: kind, day, date, record: -1 }
+    if (
+      kind === 'rebuild' &&
+      intervals.first !== undefined &&
+      !(baseOrigin.since === kind && day <= baseOrigin.day)
+    )
+      baseOrigin = { since: kind, day, date, record: -1 }
   }
-  if (zero.since === 'rebuild') completions = completions.filter(({ day }) => day > zero.day)
+  if (baseOrigin.since === 'rebuild') completions = completions.filter(({ day }) => day > baseOrigin.day)
 
-  const start = completions.at(-1) ?? zero
+  const start = completions.at(-1) ?? baseOrigin
   // A schedule is counted from its first point, even after completions.
-  const firstNeeded = start === zero || intervals.countFrom !== 'completion'
-  const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
+  const isFirstNeeded = start === baseOrigin || intervals.countFrom !== 'completion'
+  const limits = chooseLimits(intervals, options.severity, isFirstNeeded, reasons, missing)
   if (limits) {
-    const due: DueCase = { facts, options, today, limits, completions, zero, start, reasons, missing }
-    const currentLimits = start === zero ? limits.opening : limits.repeat
-    for (const by of LIMITS) {
+    const due: DueCase = { facts, options, today, limits, completions, baseOrigin, start, reasons, missing }
+    const currentLimits = start === baseOrigin ? limits.opening : limits.repeat
+    for (const by of LIMIT_NAMES) {
       const limit = currentLimits[by]
       if (limit) lines.push(judgeLimit(due, by, limit))
     }
   }
-  return settleVerdict(lines, limits !== undefined, reasons, missing)
+  return combineLines(lines, limits !== undefined, reasons, missing)
 }
 
 /** In rising order: the verdict is the highest of all lines. A line that is not tracked does not count. */
-const ORDER = ['not due', 'due soon', 'cannot tell', 'due', 'overdue'] as const
+const VERDICT_ORDER = ['not due', 'due soon', 'cannot tell', 'due', 'overdue'] as const
 
 /**
  * The verdict of all lines. An event comes before every limit. The first limit is the one with the earliest day if all days
  * are known, otherwise the one with the largest fraction used. Limits that cannot be determined, or that the machine does
  * not count, do not decide.
  */
-function settleVerdict(
+function combineLines(
   lines: readonly DueLine[],
-  known: boolean,
+  hasLimits: boolean,
   reasons: Reason[],
   missing: Reason[],
 ): DueVerdict {
-  let worstRank = known ? -1 : ORDER.indexOf('cannot tell')
+  let worstRank = hasLimits ? -1 : VERDICT_ORDER.indexOf('cannot tell')
   let earliestLine: DueLine | undefined
-  let fullestLine: DueLine | undefined
-  let countedLines = 0
-  let allDays = true
+  let mostUsedLine: DueLine | undefined
+  let lineCount = 0
+  let areAllDaysKnown = true
   for (const line of lines) {
     const { dueOn, fraction } = line
-    worstRank = Math.max(worstRank, ORDER.indexOf(line.verdict as DueVerdict['verdict']))
+    worstRank = Math.max(worstRank, VERDICT_ORDER.indexOf(line.verdict as DueVerdict['verdict']))
     if (fraction === undefined) continue
-    countedLines += 1
-    if (!dueOn) allDays = false
+    lineCount += 1
+    if (!dueOn) areAllDaysKnown = false
     else if (!earliestLine?.dueOn || dueOn < earliestLine.dueOn) earliestLine = line
-    if (fullestLine?.fraction === undefined || fraction > fullestLine.fraction) fullestLine = line
+    if (mostUsedLine?.fraction === undefined || fraction > mostUsedLine.fraction) mostUsedLine = line
   }
-  const verdict = ORDER[worstRank]
+  const verdict = VERDICT_ORDER[worstRank]
   if (!verdict) missing.push(intervalReason('interval/no-limit-tracked', {}))
   const [event] = lines
   const isEvent = event?.by === 'event'
-  const first = isEvent ? event : allDays ? earliestLine : fullestLine
+  const first = isEvent ? event : areAllDaysKnown ? earliestLine : mostUsedLine
   // Any other verdict comes from a line that has a fraction or is an event.
   if (!verdict || !first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
-  const isOnly = countedLines === 1
-  const decidedBy = isEvent ? 'event' : isOnly ? 'only limit' : allDays ? 'days' : 'fraction used'
+  const isOnlyLimit = lineCount === 1
+  const decidedBy = isEvent
+    ? 'event'
+    : isOnlyLimit
+      ? 'only limit'
+      : areAllDaysKnown
+        ? 'days'
+        : 'fraction used'
   // Hot path: no spread.
-  if (!isEvent && !isOnly) {
+  if (!isEvent && !isOnlyLimit) {
     const params = dueOn ? { by: dueBy, decidedBy, dueOn } : { by: dueBy, decidedBy }
     reasons.push(intervalReason('interval/governing-limit', params))
   }
@@ -172,13 +182,13 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
     record += 1
     // The first entry that is this service, or one that counts as it, on this gearcase and instance.
     const entry = entries.find(
-      (one) =>
-        one.gearcase === gearcase &&
-        (one.service === service || doneBy?.includes(one.service)) &&
-        (one.instance === undefined || one.instance === instance),
+      (candidate) =>
+        candidate.gearcase === gearcase &&
+        (candidate.service === service || doneBy?.includes(candidate.service)) &&
+        (candidate.instance === undefined || candidate.instance === instance),
     )
     if (!entry) continue
-    const day = pastDay(date, today, id, reasons)
+    const day = readPastDay(date, today, id, reasons)
     if (Number.isNaN(day)) continue
     if (instance !== undefined && entry.instance === undefined)
       reasons.push(intervalReason('interval/record-for-all-instances', { date, instance }))
@@ -190,8 +200,8 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
 }
 
 /** The day of an event or record; NaN if it is not a date, or is after today, which adds a reason. */
-function pastDay(date: DateText, today: number, what: string, reasons: Reason[]): number {
+function readPastDay(date: DateText, today: number, source: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
-  if (day > today) reasons.push(intervalReason('interval/in-the-future', { what, date }))
+  if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: source, date }))
   return day <= today ? day : NaN
 }

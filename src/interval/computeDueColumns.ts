@@ -1,7 +1,7 @@
 import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 import type { DueOptions } from './intervalFacts.js'
-import { MAX_PER_DAY, meterCount, partOf } from './meterCount.js'
+import { fractionOfCounts, MAX_PER_DAY, meterCount } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
@@ -69,94 +69,98 @@ export function computeDueColumns(
   let lineFraction = 0
   let lineDay = NO_DAY
   const judgeMeter = (
-    base: number,
-    now: number,
-    from: number,
+    startReading: number,
+    currentReading: number,
+    startDay: number,
     readingDay: number,
-    every: number,
+    interval: number,
     window: number,
-    before: number,
+    soonLead: number,
     maxPerDay: number,
   ): void => {
     lineState = CANNOT_TELL
     lineFraction = -1
     lineDay = NO_DAY
-    const days = readingDay - from
-    const rise = now - base
+    const daysOfUse = readingDay - startDay
+    const rise = currentReading - startReading
     // No comparison with NaN is true, so an unknown base or reading ends here too.
     if (
-      !(every > 0 && rise >= 0 && rise <= (days + 1) * maxPerDay) ||
-      from === NO_DAY ||
-      days < 0 ||
+      !(interval > 0 && rise >= 0 && rise <= (daysOfUse + 1) * maxPerDay) ||
+      startDay === NO_DAY ||
+      daysOfUse < 0 ||
       readingDay > todayDay
     )
       return
-    const due = base + every
-    lineFraction = rise / every
-    if (days > 0 && rise > 0) {
-      const reachedDay = readingDay + Math.ceil(((due - now) * days) / rise)
+    const due = startReading + interval
+    lineFraction = rise / interval
+    if (daysOfUse > 0 && rise > 0) {
+      const reachedDay = readingDay + Math.ceil(((due - currentReading) * daysOfUse) / rise)
       if (reachedDay >= FIRST_DAY && reachedDay <= LAST_DAY) lineDay = reachedDay
-    } else if (now >= due) lineDay = readingDay
-    if (now > due + window) lineState = OVERDUE
-    else if (now >= due) lineState = DUE
-    else if (now >= due - before || now >= base + partOf(every, fraction)) lineState = DUE_SOON
+    } else if (currentReading >= due) lineDay = readingDay
+    if (currentReading > due + window) lineState = OVERDUE
+    else if (currentReading >= due) lineState = DUE
+    else if (
+      currentReading >= due - soonLead ||
+      currentReading >= startReading + fractionOfCounts(interval, fraction)
+    )
+      lineState = DUE_SOON
     else lineState = todayDay - readingDay > staleDays ? CANNOT_TELL : NOT_DUE
   }
 
   for (let row = 0; row < length; row++) {
-    const missing = untracked[row] as number
-    let worstState = (missing & 4) === 0 ? NOT_COUNTED : CANNOT_TELL
-    let allDays = true
+    const missingFlags = untracked[row] as number
+    let worstState = (missingFlags & 4) === 0 ? NOT_COUNTED : CANNOT_TELL
+    let areAllDaysKnown = true
     let earliestDay = LAST_DAY + 1
     let earliestLimit = 0
-    let topFraction = -1
-    let topFractionLimit = 0
-    let topFractionDay = NO_DAY
+    let highestFraction = -1
+    let highestFractionLimit = 0
+    let highestFractionDay = NO_DAY
     const from = lastDay[row] as number
-    const hoursEvery = everyHours[row] as number
-    if (!Number.isNaN(hoursEvery) && (missing & 1) === 0) {
+    const hoursInterval = everyHours[row] as number
+    if (!Number.isNaN(hoursInterval) && (missingFlags & 1) === 0) {
       judgeMeter(
         lastHours[row] as number,
         hours[row] as number,
         from,
         hoursDay[row] as number,
-        hoursEvery,
+        hoursInterval,
         windowHours[row] as number,
         soonHours,
         MAX_PER_DAY.hours,
       )
       if (lineState < worstState) worstState = lineState
       if (lineFraction >= 0) {
-        topFraction = lineFraction
-        topFractionLimit = 1
-        topFractionDay = lineDay
-        if (lineDay === NO_DAY) allDays = false
+        highestFraction = lineFraction
+        highestFractionLimit = 1
+        highestFractionDay = lineDay
+        if (lineDay === NO_DAY) areAllDaysKnown = false
         else {
           earliestDay = lineDay
           earliestLimit = 1
         }
       }
     }
-    const distanceEvery = everyDistance[row] as number
-    if (!Number.isNaN(distanceEvery) && (missing & 2) === 0) {
+    const distanceInterval = everyDistance[row] as number
+    if (!Number.isNaN(distanceInterval) && (missingFlags & 2) === 0) {
       judgeMeter(
         lastDistance[row] as number,
         distance[row] as number,
         from,
         distanceDay[row] as number,
-        distanceEvery,
+        distanceInterval,
         windowDistance[row] as number,
         soonDistance,
         MAX_PER_DAY.distance,
       )
       if (lineState < worstState) worstState = lineState
       if (lineFraction >= 0) {
-        if (lineFraction > topFraction) {
-          topFraction = lineFraction
-          topFractionLimit = 2
-          topFractionDay = lineDay
+        if (lineFraction > highestFraction) {
+          highestFraction = lineFraction
+          highestFractionLimit = 2
+          highestFractionDay = lineDay
         }
-        if (lineDay === NO_DAY) allDays = false
+        if (lineDay === NO_DAY) areAllDaysKnown = false
         else if (lineDay < earliestDay) {
           earliestDay = lineDay
           earliestLimit = 2
@@ -165,18 +169,20 @@ export function computeDueColumns(
     }
     const months = everyMonths[row] as number
     if (months >= 0) {
-      const plusDays = everyDays[row] as number
+      const extraDays = everyDays[row] as number
       const due =
-        from === NO_DAY || from > todayDay || months + plusDays === 0 ? NaN : addToDay(from, months, plusDays)
+        from === NO_DAY || from > todayDay || months + extraDays === 0
+          ? NaN
+          : addToDay(from, months, extraDays)
       if (Number.isNaN(due)) {
         if (CANNOT_TELL < worstState) worstState = CANNOT_TELL
       } else {
-        const used = todayDay - from
-        const part = used / (due - from)
-        if (part > topFraction) {
-          topFraction = part
-          topFractionLimit = 3
-          topFractionDay = due
+        const usedDays = todayDay - from
+        const usedFraction = usedDays / (due - from)
+        if (usedFraction > highestFraction) {
+          highestFraction = usedFraction
+          highestFractionLimit = 3
+          highestFractionDay = due
         }
         if (due < earliestDay) {
           earliestDay = due
@@ -184,12 +190,15 @@ export function computeDueColumns(
         }
         let dateState = NOT_DUE
         if (todayDay >= due) {
-          const moreMonths = windowMonths[row] as number
-          const moreDays = windowDays[row] as number
+          const windowMonthCount = windowMonths[row] as number
+          const windowDayCount = windowDays[row] as number
           // A window past the calendar's end gives NaN, and nothing is later than NaN.
-          const overdueAfter = moreMonths === 0 && moreDays === 0 ? due : addToDay(due, moreMonths, moreDays)
+          const overdueAfter =
+            windowMonthCount === 0 && windowDayCount === 0
+              ? due
+              : addToDay(due, windowMonthCount, windowDayCount)
           dateState = todayDay > overdueAfter ? OVERDUE : DUE
-        } else if (due - todayDay <= soonDays || used >= partOf(due - from, fraction)) {
+        } else if (due - todayDay <= soonDays || usedDays >= fractionOfCounts(due - from, fraction)) {
           dateState = DUE_SOON
         }
         if (dateState < worstState) worstState = dateState
@@ -200,12 +209,12 @@ export function computeDueColumns(
       if (DUE < worstState) worstState = DUE
       dueBy[row] = 4
       dueDay[row] = event
-    } else if (allDays && earliestLimit > 0) {
+    } else if (areAllDaysKnown && earliestLimit > 0) {
       dueBy[row] = earliestLimit
       dueDay[row] = earliestDay
     } else {
-      dueBy[row] = topFractionLimit
-      dueDay[row] = topFractionDay
+      dueBy[row] = highestFractionLimit
+      dueDay[row] = highestFractionDay
     }
     verdict[row] = worstState === NOT_COUNTED ? CANNOT_TELL : worstState
   }

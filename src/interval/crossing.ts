@@ -1,4 +1,4 @@
-import { compareExact, type Exact, minus, over, plus, roundExact } from '../quantity/index.js'
+import { add, compareExact, divide, type Exact, roundExact, subtract } from '../quantity/index.js'
 
 /** A point in time in days of use after the last reading, and the whole day on which it is reached. */
 export interface Crossing {
@@ -6,26 +6,27 @@ export interface Crossing {
   readonly day: number
 }
 
-const whole = (value: number): Exact => ({ n: BigInt(value), d: 1n })
+const wholeExact = (value: number): Exact => ({ n: BigInt(value), d: 1n })
 
 /** The ratio of two whole numbers. */
-export const exactRatio = (first: number, second: number): Exact => over(whole(first), whole(second))
+export const exactRatio = (first: number, second: number): Exact =>
+  divide(wholeExact(first), wholeExact(second))
 
 /** The mean of one or two fractions. */
-export function exactMean([first = whole(0), second = first]: readonly Exact[]): Exact {
-  const sum = plus(first, second)
+export function exactMean([first = wholeExact(0), second = first]: readonly Exact[]): Exact {
+  const sum = add(first, second)
   return { n: sum.n, d: sum.d * 2n }
 }
 
-export const crossingOf = (days: number): Crossing => ({ days, day: Math.ceil(days) })
+export const toCrossing = (days: number): Crossing => ({ days, day: Math.ceil(days) })
 
-export const exactCrossing = (days: Exact): Crossing => ({
+export const exactToCrossing = (days: Exact): Crossing => ({
   days: Number(days.n) / Number(days.d),
   day: Number(roundExact(days, 'up')),
 })
 
 /** A slope between two of the points as an exact fraction. */
-export function exactSlope(slope: number, x: readonly number[], y: readonly number[]): Exact {
+export function findExactSlope(slope: number, x: readonly number[], y: readonly number[]): Exact {
   for (let i = 0; i < x.length; i++) {
     for (let j = i + 1; j < x.length; j++) {
       const run = (x[j] ?? 0) - (x[i] ?? 0)
@@ -40,15 +41,17 @@ export function exactSlope(slope: number, x: readonly number[], y: readonly numb
  * When the line of this slope through the median of the points reaches `target`, in days after day `span`. It is exact, so
  * that a point which falls exactly on a day is not a day late.
  */
-export function lineCrossing(
+export function findLineCrossing(
   slope: Exact,
   x: readonly number[],
   y: readonly number[],
   target: number,
   span: number,
 ): Crossing {
-  const offsets = x.map((at, index) => minus(whole(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }))
+  const offsets = x.map((at, index) =>
+    subtract(wholeExact(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }),
+  )
   offsets.sort(compareExact)
   const median = exactMean(offsets.slice((offsets.length - 1) >> 1, (offsets.length >> 1) + 1))
-  return exactCrossing(minus(over(minus(whole(target), median), slope), whole(span)))
+  return exactToCrossing(subtract(divide(subtract(wholeExact(target), median), slope), wholeExact(span)))
 }

@@ -3,7 +3,7 @@ import { type DateText, readDay } from '../calendar/index.js'
 import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
 import type { DueOptions } from './intervalFacts.js'
 import {
-  countsPer,
+  countsPerUnit,
   MAX_METER_COUNT,
   MAX_PER_DAY,
   meterCount,
@@ -11,7 +11,7 @@ import {
   ROUNDING_FACTOR,
 } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
-import { COMMON_WORDS, SQL_WORDS, type SqlDialect } from './sqlWords.js'
+import { COMMON_SYNTAX, SQL_SYNTAX, type SqlDialect } from './sqlSyntax.js'
 
 const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
 
@@ -41,20 +41,20 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
  * ```
  */
 export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
-  if (typeof dialect !== 'string' || !Object.hasOwn(SQL_WORDS, dialect))
+  if (typeof dialect !== 'string' || !Object.hasOwn(SQL_SYNTAX, dialect))
     throw refuse('dialect', dialect, "'postgresql', 'duckdb' or 'sqlite'", 'string')
   requireObject('options', options)
   requireDueOptions({ ...options, severity: 'normal' }, OPTION_KEYS)
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
-  const words = { ...COMMON_WORDS, ...SQL_WORDS[dialect] }
-  const { realType, floor, ceil, daysBetween, addTo } = words
+  const words = { ...COMMON_SYNTAX, ...SQL_SYNTAX[dialect] }
+  const { realType, floor, ceil, daysBetween, addPeriod } = words
   const today = words.date(date)
-  const number = (value: number): string => `CAST(${value} AS ${realType})`
-  const column = (field: DueRowField): string => {
-    const given = Object.hasOwn(columns, field) ? columns[field] : undefined
-    const name = given ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+  const writeNumber = (value: number): string => `CAST(${value} AS ${realType})`
+  const writeColumn = (field: DueRowField): string => {
+    const customName = Object.hasOwn(columns, field) ? columns[field] : undefined
+    const name = customName ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
     if (typeof name !== 'string' || name.trim() === '')
       throw refuse(`options.columns.${field}`, name, 'a column name', 'string')
     return words.quoteName(name)
@@ -62,105 +62,109 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   /** Rounds half up to whole counts, with the same operations as `meterCount`. */
   const roundHalfUp = (product: string, half: string): string =>
     `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${half} THEN 1 ELSE 0 END)`
-  const hours = (field: DueRowField): string => {
-    const product = `(CAST(${column(field)} AS ${realType}) * ${number(1000)})`
-    return roundHalfUp(product, `${number(0.5)} - ${product} * ${number(PRODUCT_ERROR)}`)
+  const writeHours = (field: DueRowField): string => {
+    const product = `(CAST(${writeColumn(field)} AS ${realType}) * ${writeNumber(1000)})`
+    return roundHalfUp(product, `${writeNumber(0.5)} - ${product} * ${writeNumber(PRODUCT_ERROR)}`)
   }
-  const distance =
+  const writeDistance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
     (field: DueRowField): string => {
-      const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(countsPer('km'))} WHEN 'mi' THEN ${number(countsPer('mi'))} END`
-      return roundHalfUp(`(CAST(${column(field)} AS ${realType}) * ${perUnit})`, number(0.5))
+      const perUnit = `CASE ${writeColumn(unitField)} WHEN 'km' THEN ${writeNumber(countsPerUnit('km'))} WHEN 'mi' THEN ${writeNumber(countsPerUnit('mi'))} END`
+      return roundHalfUp(`(CAST(${writeColumn(field)} AS ${realType}) * ${perUnit})`, writeNumber(0.5))
     }
-  const meterRank = (meter: {
+  const writeMeterRank = (meter: {
     readonly every: string
-    readonly given: string
+    readonly everyColumn: string
     readonly missingFlag: string
     readonly base: string
     readonly now: string
-    readonly readOn: string
+    readonly readingDate: string
     readonly window: string
-    readonly windowGiven: string
-    readonly before: number | undefined
+    readonly windowColumn: string
+    readonly soonLead: number | undefined
     readonly maximum: number
     readonly maxPerDay: number
   }): string => {
-    const from = column('lastDate')
+    const from = writeColumn('lastDate')
     const { base, every } = meter
     const now = `(${meter.now})`
-    const readOn = `(${meter.readOn})`
-    const window = `CASE WHEN ${meter.windowGiven} IS NULL THEN ${number(0)} ELSE ${meter.window} END`
-    const isUsable = [
-      `${readOn} >= ${from}`,
-      `${readOn} <= ${today}`,
+    const readingDate = `(${meter.readingDate})`
+    const window = `CASE WHEN ${meter.windowColumn} IS NULL THEN ${writeNumber(0)} ELSE ${meter.window} END`
+    const usableCondition = [
+      `${readingDate} >= ${from}`,
+      `${readingDate} <= ${today}`,
       `${every} > 0`,
-      `${every} <= ${number(meter.maximum)}`,
+      `${every} <= ${writeNumber(meter.maximum)}`,
       `${base} >= 0`,
-      `${base} <= ${number(meter.maximum)}`,
-      `${now} <= ${number(meter.maximum)}`,
+      `${base} <= ${writeNumber(meter.maximum)}`,
+      `${now} <= ${writeNumber(meter.maximum)}`,
       `${now} >= ${base}`,
-      `${now} - ${base} <= (${daysBetween(from, readOn)} + 1) * ${number(meter.maxPerDay)}`,
+      `${now} - ${base} <= (${daysBetween(from, readingDate)} + 1) * ${writeNumber(meter.maxPerDay)}`,
     ].join(' AND ')
-    const before =
-      meter.before === undefined ? 'false' : `${now} >= ${base} + ${every} - ${number(meter.before)}`
+    const soonLead =
+      meter.soonLead === undefined ? 'false' : `${now} >= ${base} + ${every} - ${writeNumber(meter.soonLead)}`
     const part =
       soon.fraction === undefined
         ? ''
-        : ` OR ${now} >= ${base} + ${ceil(`${every} * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)}`)}`
-    return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
-    WHEN NOT COALESCE(${isUsable}, false) THEN 2
+        : ` OR ${now} >= ${base} + ${ceil(`${every} * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
+    return `CASE WHEN ${meter.everyColumn} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
+    WHEN NOT COALESCE(${usableCondition}, false) THEN 2
     WHEN ${now} > ${base} + ${every} + ${window} THEN 0
     WHEN ${now} >= ${base} + ${every} THEN 1
-    WHEN ${before}${part} THEN 3
-    WHEN ${daysBetween(readOn, today)} > ${staleAfter.days} THEN 2 ELSE 4 END`
+    WHEN ${soonLead}${part} THEN 3
+    WHEN ${daysBetween(readingDate, today)} > ${staleAfter.days} THEN 2 ELSE 4 END`
   }
-  const meters = distance('distanceUnit')
-  const limits = distance('everyDistanceUnit')
-  const hoursRank = meterRank({
-    every: hours('everyHours'),
-    given: column('everyHours'),
-    missingFlag: column('noHourMeter'),
-    base: hours('lastHours'),
-    now: `CASE WHEN ${column('hours')} IS NULL THEN ${hours('lastHours')} ELSE ${hours('hours')} END`,
-    readOn: `CASE WHEN ${column('hours')} IS NULL THEN ${column('lastDate')} ELSE ${column('hoursDate')} END`,
-    window: hours('windowHours'),
-    windowGiven: column('windowHours'),
-    before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
+  const writeMeterDistance = writeDistance('distanceUnit')
+  const writeLimitDistance = writeDistance('everyDistanceUnit')
+  const hoursRank = writeMeterRank({
+    every: writeHours('everyHours'),
+    everyColumn: writeColumn('everyHours'),
+    missingFlag: writeColumn('noHourMeter'),
+    base: writeHours('lastHours'),
+    now: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeHours('lastHours')} ELSE ${writeHours('hours')} END`,
+    readingDate: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('hoursDate')} END`,
+    window: writeHours('windowHours'),
+    windowColumn: writeColumn('windowHours'),
+    soonLead: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
     maximum: MAX_METER_COUNT.hours,
     maxPerDay: MAX_PER_DAY.hours,
   })
-  const distanceRank = meterRank({
-    every: limits('everyDistance'),
-    given: column('everyDistance'),
-    missingFlag: column('noOdometer'),
-    base: meters('lastDistance'),
-    now: `CASE WHEN ${column('distance')} IS NULL THEN ${meters('lastDistance')} ELSE ${meters('distance')} END`,
-    readOn: `CASE WHEN ${column('distance')} IS NULL THEN ${column('lastDate')} ELSE ${column('distanceDate')} END`,
-    window: limits('windowDistance'),
-    windowGiven: column('windowDistance'),
-    before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
+  const distanceRank = writeMeterRank({
+    every: writeLimitDistance('everyDistance'),
+    everyColumn: writeColumn('everyDistance'),
+    missingFlag: writeColumn('noOdometer'),
+    base: writeMeterDistance('lastDistance'),
+    now: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeMeterDistance('lastDistance')} ELSE ${writeMeterDistance('distance')} END`,
+    readingDate: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('distanceDate')} END`,
+    window: writeLimitDistance('windowDistance'),
+    windowColumn: writeColumn('windowDistance'),
+    soonLead: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
     maximum: MAX_METER_COUNT.distance,
     maxPerDay: MAX_PER_DAY.distance,
   })
-  const from = column('lastDate')
-  const months = `COALESCE(${column('everyMonths')}, 0)`
-  const days = `COALESCE(${column('everyDays')}, 0)`
-  const dueOn = addTo(from, months, days)
-  const past = addTo(dueOn, `COALESCE(${column('windowMonths')}, 0)`, `COALESCE(${column('windowDays')}, 0)`)
+  const from = writeColumn('lastDate')
+  const months = `COALESCE(${writeColumn('everyMonths')}, 0)`
+  const days = `COALESCE(${writeColumn('everyDays')}, 0)`
+  const dueOn = addPeriod(from, months, days)
+  const overdueAfter = addPeriod(
+    dueOn,
+    `COALESCE(${writeColumn('windowMonths')}, 0)`,
+    `COALESCE(${writeColumn('windowDays')}, 0)`,
+  )
   const soonDays = soon.days === undefined ? 'false' : `${daysBetween(today, dueOn)} <= ${soon.days}`
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${realType}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)}`)}`
-  const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
+      : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${realType}) * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
+  const periodRank = `CASE WHEN ${writeColumn('everyMonths')} IS NULL AND ${writeColumn('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
     WHEN ${words.isPastCalendar(dueOn)} THEN 2
-    WHEN ${today} > ${past} THEN 0
+    WHEN ${today} > ${overdueAfter} THEN 0
     WHEN ${today} >= ${dueOn} THEN 1
     WHEN ${soonDays}${soonFraction} THEN 3 ELSE 4 END`
-  const event = column('eventDate')
+  const event = writeColumn('eventDate')
   const eventRank = `CASE WHEN ${event} <= ${today} AND (${from} IS NULL OR ${event} > ${from}) THEN 1 ELSE 5 END`
-  return `CASE ${words.least}(
+  return `CASE ${words.smallestOf}(
   ${hoursRank},
   ${distanceRank},
   ${periodRank},

@@ -52,14 +52,14 @@ interface FirstLimit {
   readonly decidedBy: 'days' | 'fraction used' | 'only limit' | 'event'
 }
 
-interface FoundVerdict extends DueReasons, FirstLimit {
+interface KnownVerdict extends DueReasons, FirstLimit {
   readonly verdict: DueState
 }
 
 /** The first limit may be unknown. */
-interface OpenVerdict extends DueReasons, Partial<FirstLimit> {
+interface UnknownVerdict extends DueReasons, Partial<FirstLimit> {
   readonly verdict: 'cannot tell'
 }
 
 /** Whether one service of one gearcase is due, and why. */
-export type DueVerdict = FoundVerdict | OpenVerdict
+export type DueVerdict = KnownVerdict | UnknownVerdict

@@ -36,7 +36,7 @@ export function fitTheilSen(
   }
   if (slopes.length === 0) return undefined
   const sorted = Float64Array.from(slopes).sort()
-  const variance = (count * (count - 1) * (2 * count + 5) - ties(x) - ties(y)) / 18
+  const variance = (count * (count - 1) * (2 * count + 5) - tieVariance(x) - tieVariance(y)) / 18
   const spread = normalDeviate(confidence) * Math.sqrt(variance)
   const lowRank = Math.max(Math.round((sorted.length - spread) / 2) - 1, 0)
   const highRank = Math.min(Math.round((sorted.length + spread) / 2), sorted.length - 1)
@@ -71,7 +71,7 @@ function median(sorted: Float64Array): number {
 }
 
 /** The share of equal values, which the variance loses: t(t − 1)(2t + 5) for each group of t. */
-function ties(values: readonly number[]): number {
+function tieVariance(values: readonly number[]): number {
   const sorted = Float64Array.from(values).sort()
   let sum = 0
   let group = 1

@@ -7,24 +7,24 @@ import {
   requireShape,
 } from '../base/index.js'
 import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
-import { type Exact, over } from '../quantity/index.js'
+import { divide, type Exact } from '../quantity/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
+import { countPauseDays, dayAfterUse } from './countPauseDays.js'
 import {
   type Crossing,
-  crossingOf,
-  exactCrossing,
   exactMean,
   exactRatio,
-  exactSlope,
-  lineCrossing,
+  exactToCrossing,
+  findExactSlope,
+  findLineCrossing,
+  toCrossing,
 } from './crossing.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
-import { countsPer, meterCount } from './meterCount.js'
-import { dayAfterUse, pauseDays } from './pauseDays.js'
+import { countsPerUnit, meterCount } from './meterCount.js'
 
 export interface ForecastFacts {
   readonly log: MachineLog
@@ -137,7 +137,9 @@ function forecastMeter(
   if (reached !== undefined) return { verdict: 'reached', by: dateFromDay(reached.day), reasons: [] }
 
   const origin = points[0] ?? now
-  const days = points.map((point) => point.day - origin.day - pauseDays(log.pauses, origin.day, point.day))
+  const days = points.map(
+    (point) => point.day - origin.day - countPauseDays(log.pauses, origin.day, point.day),
+  )
   const rises = points.map((point) => point.count - origin.count)
   const span = days.at(-1) ?? 0
   const rise = now.count - origin.count
@@ -154,35 +156,36 @@ function forecastMeter(
   const fit = readings >= 4 ? fitTheilSen(days, rises, confidence) : undefined
   const usesTheilSen = fit !== undefined && fit.slope > 0
   const slope = usesTheilSen
-    ? exactMean(fit.middle.map((one) => exactSlope(one, days, rises)))
+    ? exactMean(fit.middle.map((slope) => findExactSlope(slope, days, rises)))
     : exactRatio(rise, span)
-  let likely = exactCrossing(over(exactRatio(left, 1), slope))
+  let likely = exactToCrossing(divide(exactRatio(left, 1), slope))
   let early: Crossing | undefined
   let late: Crossing | undefined
   if (fit === undefined) {
     reasons.push(intervalReason('interval/forecast-without-band', { readings }))
   } else if (scatter === 'from day to day') {
-    const spread = forecastDayRange(days, rises, span, left, confidence)
+    const dayRange = forecastDayRange(days, rises, span, left, confidence)
     // The ends of the band are rounded and the likely day is not: if they meet, it counts.
-    const end = (days: number): Crossing =>
-      Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : crossingOf(Math.max(days, 0))
-    early = end(spread.early)
-    late = end(spread.late)
+    const toBandEnd = (days: number): Crossing =>
+      Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : toCrossing(Math.max(days, 0))
+    early = toBandEnd(dayRange.early)
+    late = toBandEnd(dayRange.late)
     if (likely.days < early.days) likely = early
     if (likely.days > late.days) likely = late
   } else {
-    const crossing = (one: Exact): Crossing => lineCrossing(one, days, rises, rise + left, span)
-    likely = crossing(slope)
-    early = fit.highSlope > 0 ? crossing(exactSlope(fit.highSlope, days, rises)) : likely
+    const crossingAtSlope = (slope: Exact): Crossing =>
+      findLineCrossing(slope, days, rises, rise + left, span)
+    likely = crossingAtSlope(slope)
+    early = fit.highSlope > 0 ? crossingAtSlope(findExactSlope(fit.highSlope, days, rises)) : likely
     late =
       fit.lowSlope > 0
-        ? crossing(exactSlope(fit.lowSlope, days, rises))
-        : crossingOf(Number.POSITIVE_INFINITY)
+        ? crossingAtSlope(findExactSlope(fit.lowSlope, days, rises))
+        : toCrossing(Number.POSITIVE_INFINITY)
     if (early.days > late.days) [early, late] = [late, early]
     // The last reading shows that the point is not reached yet.
     if (early.days < 0) {
       reasons.push(intervalReason('interval/forecast-contradicted', { date: dateFromDay(now.day) }))
-      early = crossingOf(0)
+      early = toCrossing(0)
       if (likely.days < 0) likely = early
       if (late.days < 0) late = early
     }
@@ -199,7 +202,7 @@ function forecastMeter(
     late: lateDate,
     method: usesTheilSen ? 'Theil–Sen' : 'span rate',
     readings,
-    perDay: { value: (usesTheilSen ? fit.slope : rise / span) / countsPer(meter.unit), unit: meter.unit },
+    perDay: { value: (usesTheilSen ? fit.slope : rise / span) / countsPerUnit(meter.unit), unit: meter.unit },
     reasons,
   })
 }
@@ -233,9 +236,10 @@ function forecastDayRange(
     (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * degreesOfFreedom ** 2)
   // Days h where left = rate·h ± t·σ·√(h + h²/T), solved for h.
   const uncertainty = (t * t * sum) / Math.max(degreesOfFreedom, 1)
-  const square = rate * rate - uncertainty / span
-  const half = rate * left + uncertainty / 2
-  const root = Math.sqrt(Math.max(half * half - square * left * left, 0))
-  if (square <= 0) return { early: (left * left) / (half + root), late: Number.POSITIVE_INFINITY }
-  return { early: (left * left) / (half + root), late: (half + root) / square }
+  const squaredTerm = rate * rate - uncertainty / span
+  const halfLinearTerm = rate * left + uncertainty / 2
+  const root = Math.sqrt(Math.max(halfLinearTerm * halfLinearTerm - squaredTerm * left * left, 0))
+  if (squaredTerm <= 0)
+    return { early: (left * left) / (halfLinearTerm + root), late: Number.POSITIVE_INFINITY }
+  return { early: (left * left) / (halfLinearTerm + root), late: (halfLinearTerm + root) / squaredTerm }
 }

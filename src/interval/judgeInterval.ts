@@ -29,8 +29,8 @@ export interface IntervalReadings {
   readonly now: MetersOnDay
 }
 
-const KEYS = ['every', 'first', 'window', 'severe', 'last', 'firstUse', 'now']
-const SHAPE: Shape = { every: {}, now: {}, 'first?': {}, 'window?': {}, 'severe?': {}, 'last?': {} }
+const READING_KEYS = ['every', 'first', 'window', 'severe', 'last', 'firstUse', 'now']
+const READINGS_SHAPE: Shape = { every: {}, now: {}, 'first?': {}, 'window?': {}, 'severe?': {}, 'last?': {} }
 const DAY_KEYS = ['date', 'hours', 'distance']
 
 /**
@@ -67,24 +67,24 @@ const DAY_KEYS = ['date', 'hours', 'distance']
  * ```
  */
 export function judgeInterval(readings: IntervalReadings, options: Pick<DueOptions, 'soon'>): DueVerdict {
-  requireKnownKeys('readings', readings, KEYS)
-  requireShape('readings', readings, SHAPE)
+  requireKnownKeys('readings', readings, READING_KEYS)
+  requireShape('readings', readings, READINGS_SHAPE)
   requireKnownKeys('options', options, ['soon'])
   const { last, firstUse, now, severe } = readings
   requireKnownKeys('readings.now', now, DAY_KEYS)
-  const today = dayOf('now.date', now.date)
-  if (firstUse !== undefined) dayOf('firstUse', firstUse)
+  const today = requireDay('now.date', now.date)
+  if (firstUse !== undefined) requireDay('firstUse', firstUse)
   if (last !== undefined) {
     requireKnownKeys('readings.last', last, DAY_KEYS)
-    if (dayOf('last.date', last.date) > today)
+    if (requireDay('last.date', last.date) > today)
       throw refuse('readings.last.date', last.date, `a day up to ${now.date}`)
   }
   return computeDue(
     {
-      intervals: readIntervals(readings),
-      log: writeLog(readings),
-      service: SERVICE,
-      gearcase: GEARCASE,
+      intervals: resolveIntervals(readings),
+      log: makeLog(readings),
+      service: SERVICE_ID,
+      gearcase: GEARCASE_ID,
       today: now.date,
     },
     // The only reading that counts is today's.
@@ -92,28 +92,28 @@ export function judgeInterval(readings: IntervalReadings, options: Pick<DueOptio
   )
 }
 
-const SERVICE = 'service'
-const GEARCASE = 'gearcase'
+const SERVICE_ID = 'service'
+const GEARCASE_ID = 'gearcase'
 
-function dayOf(name: string, date: DateText): number {
+function requireDay(name: string, date: DateText): number {
   const day = dayNumberOf(date)
   if (Number.isNaN(day)) throw refuse(`readings.${name}`, date, 'a date YYYY-MM-DD', 'string')
   return day
 }
 
-function readIntervals({ every, first, window, severe }: IntervalReadings): DueIntervals {
+function resolveIntervals({ every, first, window, severe }: IntervalReadings): DueIntervals {
   return {
-    repeat: resolve(every),
+    repeat: resolveInterval(every),
     countFrom: 'completion',
-    ...(first && { first: resolve(first) }),
-    ...(window && { window: resolve(window) }),
+    ...(first && { first: resolveInterval(first) }),
+    ...(window && { window: resolveInterval(window) }),
     ...(severe && {
-      severe: severe.kind === 'factor' ? severe : { ...severe, interval: resolve(severe.interval) },
+      severe: severe.kind === 'factor' ? severe : { ...severe, interval: resolveInterval(severe.interval) },
     }),
   }
 }
 
-function resolve(interval: Interval): Resolved<Interval> {
+function resolveInterval(interval: Interval): Resolved<Interval> {
   const trace = { path: '', reasons: [] }
   return interval.kind === 'not stated'
     ? { kind: 'not stated', trace }
@@ -121,14 +121,14 @@ function resolve(interval: Interval): Resolved<Interval> {
 }
 
 /** The log that says no more than these readings. */
-function writeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
+function makeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
   const sheet = { id: 'sheet', revision: '1' }
-  const head = { version: '1.0', sheet } as const
+  const commonFields = { version: '1.0', sheet } as const
   const distance = now.distance ?? last?.distance
-  const record = (day: MetersOnDay): MachineLog['records'][number] => {
+  const makeRecord = (day: MetersOnDay): MachineLog['records'][number] => {
     const { date, hours, distance } = day
     return {
-      ...head,
+      ...commonFields,
       kind: 'service-record',
       id: 'last',
       machine: 'machine',
@@ -138,13 +138,13 @@ function writeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
         ...(hours !== undefined && { hours: { value: hours, unit: 'h' } }),
         ...(distance && { distance }),
       },
-      entries: [{ service: SERVICE, gearcase: GEARCASE, opened: [], tightened: [], seals: [] }],
+      entries: [{ service: SERVICE_ID, gearcase: GEARCASE_ID, opened: [], tightened: [], seals: [] }],
     }
   }
   const hours = now.hours ?? last?.hours
   const { date } = now
   return {
-    ...head,
+    ...commonFields,
     kind: 'machine-log',
     id: 'machine',
     name: 'machine',
@@ -161,6 +161,6 @@ function writeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
         },
       }),
     },
-    records: last === undefined ? [] : [record(last)],
+    records: last === undefined ? [] : [makeRecord(last)],
   }
 }

@@ -2,14 +2,14 @@ import type { Param, Reason } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
 import { intervalReason } from './codes.js'
+import { countPauseDays, dayAfterUse } from './countPauseDays.js'
 import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
-import { followSchedule } from './followSchedule.js'
+import { findNextDuePoint } from './findNextDuePoint.js'
 import type { DueOptions } from './intervalFacts.js'
-import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
-import { meterCount, partOf, quantityOf } from './meterCount.js'
+import { addLimit, describePoint, type LimitScale } from './limitScale.js'
+import { fractionOfCounts, meterCount, quantityFromCounts } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
-import { dayAfterUse, pauseDays } from './pauseDays.js'
 import type { Limit, Limits } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 
@@ -35,8 +35,8 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if (months + counts === 0) return cannotTell(intervalReason('interval/limit-not-above-zero', { by }))
   if ('code' in scale) return cannotTell(scale)
   const isScheduled = completions.length > 0 && facts.intervals.countFrom !== 'completion'
-  const schedule = isScheduled ? followSchedule(due, by, limit, scale) : undefined
-  const dueAt = schedule ? schedule.due : addOnScale(scale, scale.start, months, counts)
+  const schedule = isScheduled ? findNextDuePoint(due, by, limit, scale) : undefined
+  const dueAt = schedule ? schedule.due : addLimit(scale, scale.start, months, counts)
   // Past the calendar's end, or a service of the schedule has no reading.
   if (Number.isNaN(dueAt))
     return cannotTell(
@@ -54,23 +54,23 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   const window = limits.window?.[by]
   // NaN if the window is not known or ends past the calendar: nothing is later than NaN.
   let overdueAt = limits.window ? dueAt : NaN
-  if (window) overdueAt = addOnScale(scale, dueAt, window.months, window.counts)
+  if (window) overdueAt = addLimit(scale, dueAt, window.months, window.counts)
   const isStale = age > staleAfter
   let verdict: DueState = isStale ? 'cannot tell' : 'not due'
   if (now > overdueAt) verdict = 'overdue'
   else if (now >= dueAt) verdict = 'due'
   else if (isSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
-  const line = writeLine(due, by, limit, scale, dueAt, verdict)
+  const line = makeLine(due, by, limit, scale, dueAt, verdict)
   // The line doubles as the reason's params.
   reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
   if (overdueAt > dueAt) {
-    line.overdueAfter = describePlace(scale, overdueAt)
+    line.overdueAfter = describePoint(scale, overdueAt)
     const { date, meter } = line.overdueAfter
     if (verdict === 'due')
       reasons.push(intervalReason('interval/window-left', { until: (date ?? meter) as Param }))
   }
   if (schedule?.note) {
-    const { date, meter } = describePlace(scale, schedule.noteAt)
+    const { date, meter } = describePoint(scale, schedule.notedPoint)
     const params = { by, date: start.date, point: (date ?? meter) as Param }
     reasons.push(intervalReason(`interval/${schedule.note}`, params))
   }
@@ -83,9 +83,9 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
 }
 
 /** The calendar as a scale for a limit. Points are counted from their start, never from the last point. */
-function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reason {
+function readCalendar({ facts, today, start, baseOrigin }: DueCase): LimitScale | Reason {
   const { day, date } = start
-  if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : zero.day))
+  if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : baseOrigin.day))
     return intervalReason('interval/first-use-missing', {})
   const read = { date: facts.today }
   return {
@@ -107,34 +107,34 @@ function isSoon(
   { start, now }: LimitScale,
   due: number,
 ): boolean {
-  let lead = days
-  if (by === 'hours') lead = hours && meterCount(hours, 'h')
-  if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
+  let soonLead = days
+  if (by === 'hours') soonLead = hours && meterCount(hours, 'h')
+  if (by === 'distance') soonLead = distance && meterCount(distance.value, distance.unit)
   // An option that is not given is NaN, and no comparison with NaN is true.
-  return now >= due - (lead ?? NaN) || now >= start + partOf(due - start, fraction ?? NaN)
+  return now >= due - (soonLead ?? NaN) || now >= start + fractionOfCounts(due - start, fraction ?? NaN)
 }
 
 /** A line under construction. */
-type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
+type MutableLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
 
 /** The line of a limit whose due point is known. */
-function writeLine(
+function makeLine(
   { facts, start: { since } }: DueCase,
   by: keyof Limits,
   { asQuantity: limit, printed }: Limit,
   scale: LimitScale,
   due: number,
   verdict: DueState,
-): OpenLine {
+): MutableLine {
   const { unit, from, read: now } = scale
   const usedCounts = scale.now - scale.start
-  const allCounts = due - scale.start
-  const used = quantityOf(usedCounts, unit)
-  const left = quantityOf(due - scale.now, unit)
-  const fraction = allCounts > 0 ? usedCounts / allCounts : 1
-  const duePoint = describePlace(scale, due)
-  const dueOn = duePoint.date ?? projectDate(facts.log.pauses, scale.points, due)
-  const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
+  const totalCounts = due - scale.start
+  const used = quantityFromCounts(usedCounts, unit)
+  const left = quantityFromCounts(due - scale.now, unit)
+  const fraction = totalCounts > 0 ? usedCounts / totalCounts : 1
+  const duePoint = describePoint(scale, due)
+  const dueOn = duePoint.date ?? estimateDueDate(facts.log.pauses, scale.points, due)
+  const line: MutableLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
   if (printed) line.printed = printed
   if (dueOn) line.dueOn = dueOn
   return line
@@ -144,23 +144,23 @@ function writeLine(
  * The day on which the meter reaches a count: between the readings around it, or later, at the average use in this stretch.
  * Unknown without readings of two days, or past the calendar's end.
  */
-function projectDate(
+function estimateDueDate(
   pauses: MachineLog['pauses'],
   points: readonly MeterPoint[],
   due: number,
 ): DateText | undefined {
-  const place = points.findIndex(({ count }) => count >= due)
-  const reached = place >= 0
+  const index = points.findIndex(({ count }) => count >= due)
+  const isReached = index >= 0
   // Not reached, the place is −1: the newest reading.
-  const after = points.at(place)
+  const after = points.at(index)
   // Of the readings below the count: the last one if the count is reached, the first one for an average.
-  const before = points[reached ? place - 1 : 0]
+  const before = points[isReached ? index - 1 : 0]
   if (!after) return undefined
   if (!before) return dateFromDay(after.day)
-  const days = after.day - before.day - (reached ? 0 : pauseDays(pauses, before.day, after.day))
+  const days = after.day - before.day - (isReached ? 0 : countPauseDays(pauses, before.day, after.day))
   const rise = after.count - before.count
   // A meter that has not risen gives no day within the calendar.
-  if (!reached && days <= 0) return undefined
+  if (!isReached && days <= 0) return undefined
   const daysAhead = Math.ceil(((due - after.count) * days) / rise)
   const day = addToDay(dayAfterUse(pauses, after.day, daysAhead), 0, 0)
   return Number.isNaN(day) ? undefined : dateFromDay(day)

@@ -1,6 +1,6 @@
 import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
-import { quantityOf } from './meterCount.js'
+import { quantityFromCounts } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 
 /** The scale of a limit: the calendar in days, or a meter in counts. */
@@ -20,16 +20,16 @@ export interface LimitScale {
 }
 
 /** Adds a limit to a place; NaN past the calendar's end. */
-export function addOnScale({ unit }: LimitScale, place: number, months: number, counts: number): number {
-  return unit === 'd' ? addToDay(place, months, counts) : place + counts
+export function addLimit({ unit }: LimitScale, point: number, months: number, counts: number): number {
+  return unit === 'd' ? addToDay(point, months, counts) : point + counts
 }
 
 /** A place as a line shows it: its date, or the reading of the meter. */
-export function describePlace(
+export function describePoint(
   { unit, earlierDisplayCounts }: LimitScale,
-  place: number,
+  point: number,
 ): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {
   return unit === 'd'
-    ? { date: dateFromDay(place) }
-    : { meter: quantityOf(place - earlierDisplayCounts, unit) }
+    ? { date: dateFromDay(point) }
+    : { meter: quantityFromCounts(point - earlierDisplayCounts, unit) }
 }

@@ -33,13 +33,17 @@ export interface DueList {
 export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   requireEntries(entries)
   const sorted = [...entries].sort(compareEntries)
-  const of = (...verdicts: readonly DueState[]): DueListEntry[] =>
+  const entriesWith = (...verdicts: readonly DueState[]): DueListEntry[] =>
     sorted.filter((entry) => verdicts.includes(entry.due.verdict))
-  const byDay = groupBy(of('due soon', 'not due'), (entry) => entry.due.dueOn ?? '')
+  const byDay = groupBy(entriesWith('due soon', 'not due'), (entry) => entry.due.dueOn ?? '')
   const later = [...byDay.keys()]
-    .sort((one, other) => (one === '' ? 1 : other === '' ? -1 : one < other ? -1 : 1))
+    .sort((first, second) => (first === '' ? 1 : second === '' ? -1 : first < second ? -1 : 1))
     .map((day) => groupByPlace(byDay.get(day) ?? [], day === '' ? undefined : day))
-  return { now: groupByPlace(of('overdue', 'due')), later, cannotTell: groupByPlace(of('cannot tell')) }
+  return {
+    now: groupByPlace(entriesWith('overdue', 'due')),
+    later,
+    cannotTell: groupByPlace(entriesWith('cannot tell')),
+  }
 }
 
 /** Values to sort or group by must be texts, or the order would be undefined. */
@@ -79,16 +83,16 @@ function groupBy(
 }
 
 /** By code units, so that the order is the same in every locale. */
-function compareEntries(one: DueListEntry, other: DueListEntry): number {
+function compareEntries(first: DueListEntry, second: DueListEntry): number {
   return (
-    compareTexts(one.place, other.place) ||
-    compareTexts(one.machine, other.machine) ||
-    compareTexts(one.gearcase, other.gearcase) ||
-    compareTexts(one.instance ?? '', other.instance ?? '') ||
-    compareTexts(one.service, other.service)
+    compareTexts(first.place, second.place) ||
+    compareTexts(first.machine, second.machine) ||
+    compareTexts(first.gearcase, second.gearcase) ||
+    compareTexts(first.instance ?? '', second.instance ?? '') ||
+    compareTexts(first.service, second.service)
   )
 }
 
-function compareTexts(one: string, other: string): number {
-  return one < other ? -1 : one > other ? 1 : 0
+function compareTexts(first: string, second: string): number {
+  return first < second ? -1 : first > second ? 1 : 0
 }

@@ -4,7 +4,7 @@ export type MeterUnit = 'h' | 'km' | 'mi'
  * The counts in one unit of a limit: whole days, 1/1000 h, or µm. The international mile is 1609.344 m. NaN for any other unit.
  * Hot path: no lookup.
  */
-export function countsPer(unit: MeterUnit | 'd'): number {
+export function countsPerUnit(unit: MeterUnit | 'd'): number {
   if (unit === 'h') return 1000
   if (unit === 'km') return 1_000_000_000
   if (unit === 'mi') return 1_609_344_000
@@ -27,20 +27,23 @@ export const PRODUCT_ERROR = 2 ** -51
  * does the same operations.
  */
 export function meterCount(value: number, unit: MeterUnit): number {
-  const counts = value * countsPer(unit)
+  const counts = value * countsPerUnit(unit)
   const whole = Math.floor(counts)
   const half = unit === 'h' ? 0.5 - counts * PRODUCT_ERROR : 0.5
   return counts - whole >= half ? whole + 1 : whole
 }
 
 /** A fraction of a limit in whole counts, rounded up. The last factor removes the error of the product: 0.07 of 100 is 7. */
-export function partOf(counts: number, fraction: number): number {
+export function fractionOfCounts(counts: number, fraction: number): number {
   return Math.ceil(counts * fraction * ROUNDING_FACTOR)
 }
 
 export const ROUNDING_FACTOR = 0.999_999_999_999_999
 
 /** Counts as a quantity. */
-export function quantityOf<U extends MeterUnit | 'd'>(counts: number, unit: U): { value: number; unit: U } {
-  return { value: counts / countsPer(unit), unit }
+export function quantityFromCounts<U extends MeterUnit | 'd'>(
+  counts: number,
+  unit: U,
+): { value: number; unit: U } {
+  return { value: counts / countsPerUnit(unit), unit }
 }

@@ -27,15 +27,17 @@ const SIGNALS = {
 } as const
 
 /** The maximum count that is a value; larger ones mean an error or no value. */
-const MAX_RAW = 0xfaff_ffff
+const MAX_RAW_COUNT = 0xfaff_ffff
 
 /** The meter value of a signal's count; 0xFE000000 and up are an error, 0xFF000000 and up not available (from memory). */
-export function decodeMeterSignal(signal: MeterSignal, raw: number): SignalReading {
+export function decodeMeterSignal(signal: MeterSignal, rawCount: number): SignalReading {
   const { perUnit, unit } = requireSignal(signal)
-  requireRaw('raw', raw, 0xffff_ffff)
-  if (raw > MAX_RAW)
-    return { kind: raw >= 0xff00_0000 ? 'not available' : raw >= 0xfe00_0000 ? 'error' : 'reserved' }
-  return { kind: 'value', quantity: { value: raw / perUnit, unit } }
+  requireRawCount('rawCount', rawCount, 0xffff_ffff)
+  if (rawCount > MAX_RAW_COUNT)
+    return {
+      kind: rawCount >= 0xff00_0000 ? 'not available' : rawCount >= 0xfe00_0000 ? 'error' : 'reserved',
+    }
+  return { kind: 'value', quantity: { value: rawCount / perUnit, unit } }
 }
 
 /**
@@ -44,16 +46,16 @@ export function decodeMeterSignal(signal: MeterSignal, raw: number): SignalReadi
  */
 export function countBetweenSignals(
   signal: MeterSignal,
-  earlierRaw: number,
-  laterRaw: number,
+  earlierRawCount: number,
+  laterRawCount: number,
   maximum: number,
 ): MeterQuantity | undefined {
   const { perUnit, unit } = requireSignal(signal)
-  requireRaw('earlierRaw', earlierRaw, MAX_RAW)
-  requireRaw('laterRaw', laterRaw, MAX_RAW)
+  requireRawCount('earlierRawCount', earlierRawCount, MAX_RAW_COUNT)
+  requireRawCount('laterRawCount', laterRawCount, MAX_RAW_COUNT)
   if (typeof maximum !== 'number' || !(maximum > 0))
     throw refuse('maximum', maximum, 'a number above 0', 'number')
-  const counts = laterRaw - earlierRaw + (laterRaw < earlierRaw ? MAX_RAW + 1 : 0)
+  const counts = laterRawCount - earlierRawCount + (laterRawCount < earlierRawCount ? MAX_RAW_COUNT + 1 : 0)
   return counts <= maximum * perUnit ? { value: counts / perUnit, unit } : undefined
 }
 
@@ -63,7 +65,7 @@ function requireSignal(signal: MeterSignal): SignalRow {
   return SIGNALS[signal]
 }
 
-function requireRaw(name: string, raw: number, maximum: number): void {
-  if (!Number.isInteger(raw) || raw < 0 || raw > maximum)
-    throw refuse(name, raw, `a whole number from 0 to ${maximum}`, 'number')
+function requireRawCount(name: string, rawCount: number, maximum: number): void {
+  if (!Number.isInteger(rawCount) || rawCount < 0 || rawCount > maximum)
+    throw refuse(name, rawCount, `a whole number from 0 to ${maximum}`, 'number')
 }

@@ -52,7 +52,7 @@ export interface MeterState {
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]
   /** How many of the points are counted; repeated ones are skipped. */
-  kept: number
+  keptCount: number
   /** The reading counted last. */
   last: MeterPoint | undefined
   offset: number

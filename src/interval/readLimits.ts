@@ -16,19 +16,19 @@ export interface Limit {
 }
 
 /** The limits of an interval, ready to be compared; a limit that it does not name is absent. */
-export type Limits = { readonly [By in (typeof LIMITS)[number]]?: Limit }
+export type Limits = { readonly [By in (typeof LIMIT_NAMES)[number]]?: Limit }
 
-export const LIMITS = ['hours', 'distance', 'period'] as const
+export const LIMIT_NAMES = ['hours', 'distance', 'period'] as const
 
 /** Reads an interval's figures. If a distance is printed as two round numbers, the shorter one is used. */
-export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
+export function readLimits({ hours, distance, period }: IntervalStated, intervalName: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   const readFigure = (by: 'hours' | 'distance', value: string, unit: MeterUnit): void => {
     const number = isFigure(value) ? Number(value) : NaN
     const counts = meterCount(number, unit)
     if (!Number.isSafeInteger(counts))
       throw refuse(
-        `intervals.${which}.${by}`,
+        `intervals.${intervalName}.${by}`,
         value,
         "a decimal such as '250' within the meter's range",
         'string',
@@ -44,7 +44,7 @@ export function readLimits({ hours, distance, period }: IntervalStated, which: s
   }
   if (period !== undefined) {
     const parts = typeof period === 'string' ? scanPeriod(period) : undefined
-    if (!parts) throw refuse(`intervals.${which}.period`, period, 'a period such as P6M', 'string')
+    if (!parts) throw refuse(`intervals.${intervalName}.period`, period, 'a period such as P6M', 'string')
     const { years, months, weeks, days } = parts
     limits.period = { months: years * 12 + months, counts: weeks * 7 + days, asQuantity: { period } }
   }

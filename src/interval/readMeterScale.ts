@@ -2,11 +2,11 @@ import type { Reason } from '../base/index.js'
 import type { MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
+import { countPauseDays } from './countPauseDays.js'
 import type { DueCase, Origin } from './dueCase.js'
 import type { LimitScale } from './limitScale.js'
-import { quantityOf } from './meterCount.js'
+import { quantityFromCounts } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
-import { pauseDays } from './pauseDays.js'
 
 /** A meter as a scale for a limit; undefined if the machine has no such meter. Bad readings are added to `reasons`. */
 export function readMeterScale(
@@ -21,7 +21,7 @@ export function readMeterScale(
   const { points, unit } = meter
   const now = points.at(-1)
   if (!now) return intervalReason('interval/reading-missing', { meter: by })
-  const first = pointAt(points, start)
+  const first = findPoint(points, start)
   if (!first) {
     const params = { meter: by, of: start.since, date: start.date }
     return intervalReason('interval/reading-at-start-missing', params)
@@ -34,34 +34,36 @@ export function readMeterScale(
   const earlierDisplayCounts = now.count - now.shown
   const less = earlierDisplayCounts - first.count + first.shown
   if (less !== 0)
-    reasons.push(intervalReason('interval/display-changed', { meter: by, less: quantityOf(less, unit) }))
-  const from = quantityOf(first.shown, unit)
+    reasons.push(
+      intervalReason('interval/display-changed', { meter: by, less: quantityFromCounts(less, unit) }),
+    )
+  const from = quantityFromCounts(first.shown, unit)
   return {
     unit,
     start: first.count,
     now: now.count,
-    age: today - now.day - pauseDays(log.pauses, now.day, today),
+    age: today - now.day - countPauseDays(log.pauses, now.day, today),
     earlierDisplayCounts,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
-    read: { date: now.date, meter: quantityOf(now.shown, unit) },
+    read: { date: now.date, meter: quantityFromCounts(now.shown, unit) },
     points: points.slice(at),
   }
 }
 
 /** The machine's zero. */
-const ZERO = { count: 0, shown: 0, stretch: 0 }
+const MACHINE_ZERO = { count: 0, shown: 0, stretch: 0 }
 
 /** The reading of a record, otherwise the smallest of its day, since the earlier due point is the safe one. */
-export function pointAt(
+export function findPoint(
   points: readonly MeterPoint[],
   { since, day, record }: Origin,
 ): Pick<MeterPoint, 'count' | 'shown' | 'stretch'> | undefined {
-  if (since === 'first use') return ZERO
-  let sameDay: MeterPoint | undefined
+  if (since === 'first use') return MACHINE_ZERO
+  let firstOfDay: MeterPoint | undefined
   for (const point of points) {
     if (point.day !== day) continue
     if (point.list === 'records' && point.index === record) return point
-    sameDay ??= point
+    firstOfDay ??= point
   }
-  return sameDay
+  return firstOfDay
 }

@@ -4,7 +4,7 @@ import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { LOG_SHAPE } from './logShape.js'
-import { countsPer } from './meterCount.js'
+import { countsPerUnit } from './meterCount.js'
 import type { MeterCodes, MeterPoint, MeterState } from './meterState.js'
 
 /** One reading, and its total with the earlier displays. */
@@ -54,16 +54,16 @@ export interface MetersRead {
  */
 export function readMeters(log: MachineLog): MetersRead {
   try {
-    return readBoth(log)
+    return readBothMeters(log)
   } catch (error) {
     requireShape('log', log, LOG_SHAPE)
     throw error
   }
 }
 
-function readBoth(log: MachineLog): MetersRead {
+function readBothMeters(log: MachineLog): MetersRead {
   const findings: Finding<MeterCodes>[] = []
-  const read = (name: MeterName): readonly CountedMeterReading[] | undefined => {
+  const readMeter = (name: MeterName): readonly CountedMeterReading[] | undefined => {
     const meter = accumulateMeter(log, name, LAST_DAY)
     if (meter === undefined) return undefined
     for (const { code, severity, params, point, last } of meter.notes) {
@@ -82,7 +82,7 @@ function readBoth(log: MachineLog): MetersRead {
       )
     }
     const { unit } = meter
-    const perUnit = countsPer(unit)
+    const perUnit = countsPerUnit(unit)
     return meter.points.map((point) => ({
       date: point.date,
       shown: { value: point.shown / perUnit, unit },
@@ -91,8 +91,8 @@ function readBoth(log: MachineLog): MetersRead {
       path: pathOfPoint(meter, point),
     }))
   }
-  const hours = read('hours')
-  const distance = read('distance')
+  const hours = readMeter('hours')
+  const distance = readMeter('distance')
   return { ...(hours && { hours }), ...(distance && { distance }), findings }
 }
 

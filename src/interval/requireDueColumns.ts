@@ -1,10 +1,10 @@
 import { refuse, requireObject } from '../base/index.js'
 import type { DueColumns } from './dueColumns.js'
 
-type Name = Exclude<keyof DueColumns, 'length'>
+type ColumnName = Exclude<keyof DueColumns, 'length'>
 
 /** The type of each column by its tag, since `instanceof` fails for arrays of another frame. */
-const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStringTag] } = {
+const COLUMN_TYPES: { readonly [Column in ColumnName]: DueColumns[Column][typeof Symbol.toStringTag] } = {
   lastDay: 'Int32Array',
   lastHours: 'Float64Array',
   hours: 'Float64Array',
@@ -30,9 +30,9 @@ export function requireDueColumns(columns: DueColumns): void {
   const { length } = columns
   if (!Number.isInteger(length) || length < 0)
     throw refuse('columns.length', length, 'a whole number from 0', 'number')
-  for (const name of Object.keys(KINDS) as Name[]) {
+  for (const name of Object.keys(COLUMN_TYPES) as ColumnName[]) {
     const column = columns[name]
-    const kind = KINDS[name]
+    const kind = COLUMN_TYPES[name]
     if (column?.[Symbol.toStringTag] !== kind || !(column.length >= length))
       throw refuse(`columns.${name}`, column, `${kind} of ${length} rows or more`)
   }

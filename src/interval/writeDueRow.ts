@@ -2,9 +2,9 @@ import { refuse, requireObject } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 import { DUE_ROW_FIELDS, type DueRow } from './dueRow.js'
-import { findMeantFields } from './findMeantFields.js'
 import { MAX_METER_COUNT, type MeterUnit, meterCount } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
+import { suggestFields } from './suggestFields.js'
 
 /**
  * Writes one flat row into columns.
@@ -42,18 +42,18 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
 
 function writeFields(columns: DueColumns, index: number, row: DueRow): readonly string[] {
   let unusable: string[] | undefined
-  const refuseField = (field: string): void => {
+  const rejectField = (field: string): void => {
     unusable ??= []
     unusable.push(field)
   }
-  const day = (field: string, date: unknown): number => {
+  const readDayNumber = (field: string, date: unknown): number => {
     if (date === undefined || date === null) return NO_DAY
     const number = typeof date === 'string' ? dayNumberOf(date) : NaN
     if (!Number.isNaN(number)) return number
-    refuseField(field)
+    rejectField(field)
     return NO_DAY
   }
-  const counts = (
+  const readCounts = (
     field: string,
     value: unknown,
     unit: MeterUnit | null | undefined,
@@ -66,52 +66,54 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
       if (count >= 0 && count <= (unit === 'h' ? MAX_METER_COUNT.hours : MAX_METER_COUNT.distance))
         return count
     }
-    refuseField(field)
+    rejectField(field)
     return unusable
   }
-  const whole = (field: string, value: unknown): number => {
+  const readWholeNumber = (field: string, value: unknown): number => {
     if (value === undefined || value === null) return 0
     if (typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= 9_999_999) return value
-    refuseField(field)
+    rejectField(field)
     return 0
   }
   const { distanceUnit, everyDistanceUnit } = row
-  const lastDay = day('lastDate', row.lastDate)
+  const lastDay = readDayNumber('lastDate', row.lastDate)
   columns.lastDay[index] = lastDay
-  const lastHours = counts('lastHours', row.lastHours, 'h')
+  const lastHours = readCounts('lastHours', row.lastHours, 'h')
   columns.lastHours[index] = lastHours
   // Without a later reading, that of the last service is the newest.
-  columns.hours[index] = counts('hours', row.hours, 'h', lastHours)
-  columns.hoursDay[index] = isGiven(row.hours) ? day('hoursDate', row.hoursDate) : lastDay
+  columns.hours[index] = readCounts('hours', row.hours, 'h', lastHours)
+  columns.hoursDay[index] = isPresent(row.hours) ? readDayNumber('hoursDate', row.hoursDate) : lastDay
   // A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`.
-  columns.everyHours[index] = counts('everyHours', row.everyHours, 'h', NaN, 0)
-  columns.windowHours[index] = counts('windowHours', row.windowHours, 'h', 0)
-  const lastDistance = counts('lastDistance', row.lastDistance, distanceUnit)
+  columns.everyHours[index] = readCounts('everyHours', row.everyHours, 'h', NaN, 0)
+  columns.windowHours[index] = readCounts('windowHours', row.windowHours, 'h', 0)
+  const lastDistance = readCounts('lastDistance', row.lastDistance, distanceUnit)
   columns.lastDistance[index] = lastDistance
-  columns.distance[index] = counts('distance', row.distance, distanceUnit, lastDistance)
-  columns.distanceDay[index] = isGiven(row.distance) ? day('distanceDate', row.distanceDate) : lastDay
-  columns.everyDistance[index] = counts('everyDistance', row.everyDistance, everyDistanceUnit, NaN, 0)
-  columns.windowDistance[index] = counts('windowDistance', row.windowDistance, everyDistanceUnit, 0)
-  const period = isGiven(row.everyMonths) || isGiven(row.everyDays)
-  columns.everyMonths[index] = period ? whole('everyMonths', row.everyMonths) : -1
-  columns.everyDays[index] = period ? whole('everyDays', row.everyDays) : 0
-  columns.windowMonths[index] = whole('windowMonths', row.windowMonths)
-  columns.windowDays[index] = whole('windowDays', row.windowDays)
-  columns.eventDay[index] = day('eventDate', row.eventDate)
-  for (const key of listMisnamed(row)) refuseField(key)
+  columns.distance[index] = readCounts('distance', row.distance, distanceUnit, lastDistance)
+  columns.distanceDay[index] = isPresent(row.distance)
+    ? readDayNumber('distanceDate', row.distanceDate)
+    : lastDay
+  columns.everyDistance[index] = readCounts('everyDistance', row.everyDistance, everyDistanceUnit, NaN, 0)
+  columns.windowDistance[index] = readCounts('windowDistance', row.windowDistance, everyDistanceUnit, 0)
+  const period = isPresent(row.everyMonths) || isPresent(row.everyDays)
+  columns.everyMonths[index] = period ? readWholeNumber('everyMonths', row.everyMonths) : -1
+  columns.everyDays[index] = period ? readWholeNumber('everyDays', row.everyDays) : 0
+  columns.windowMonths[index] = readWholeNumber('windowMonths', row.windowMonths)
+  columns.windowDays[index] = readWholeNumber('windowDays', row.windowDays)
+  columns.eventDay[index] = readDayNumber('eventDate', row.eventDate)
+  for (const key of listMisnamedKeys(row)) rejectField(key)
   columns.untracked[index] =
     (row.noHourMeter === true ? 1 : 0) + (row.noOdometer === true ? 2 : 0) + (unusable === undefined ? 0 : 4)
   return unusable ?? NO_FIELDS
 }
 
 /** Keys that are not fields but mean one, and flags that are neither true nor false. */
-function listMisnamed(row: DueRow): readonly string[] {
+function listMisnamedKeys(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {
     const isField = key === 'id' || KNOWN_FIELDS.has(key)
     if (isField ? !FLAG_FIELDS.has(key) : !Object.hasOwn(row, key)) continue
     const value: unknown = row[key as keyof DueRow]
-    if (!isGiven(value) || (isField ? typeof value === 'boolean' : findMeantFields(key, value).length === 0))
+    if (!isPresent(value) || (isField ? typeof value === 'boolean' : suggestFields(key, value).length === 0))
       continue
     found ??= []
     found.push(key)
@@ -123,6 +125,6 @@ const FLAG_FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(['noHourMeter',
 const KNOWN_FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(DUE_ROW_FIELDS)
 const NO_FIELDS: readonly string[] = []
 
-function isGiven(value: unknown): boolean {
+function isPresent(value: unknown): boolean {
   return value !== undefined && value !== null
 }

@@ -2,7 +2,7 @@ import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
-type Nothing = Record<never, never>
+type NoParams = Record<never, never>
 type GradePair = { permitted: string; offered: string }
 
 /** Codes of the oil room with their params. */
@@ -26,7 +26,7 @@ export interface OilCodes {
   'oil/label-contradicts-viscosity': { grade: string; viscosity: Amount; at: Amount }
   'oil/maker-fluid-named': { name: string }
   'oil/maker-fluid-not-named': { name: string; offered: string }
-  'oil/category-not-stated': Nothing
+  'oil/category-not-stated': NoParams
   'oil/category-on-label': { category: string }
   'oil/category-not-on-label': { category: string }
   'oil/category-differs': { permitted: string; offered: readonly string[] }
@@ -35,31 +35,31 @@ export interface OilCodes {
   'oil/category-yellow-metal-unknown': { permitted: string; offered: readonly string[] }
   'oil/category-higher-no-yellow-metal': { permitted: string; offered: readonly string[] }
   'oil/category-dual-rated': { permitted: string; offered: readonly string[] }
-  'oil/limited-slip-not-stated': Nothing
+  'oil/limited-slip-not-stated': NoParams
   'oil/limited-slip-fits': { limitedSlip: string }
-  'oil/limited-slip-additive-missing': Nothing
+  'oil/limited-slip-additive-missing': NoParams
   'oil/limited-slip-additive-separate': { name: string }
   'oil/limited-slip-additive-twice': { name: string }
-  'oil/limited-slip-not-permitted': Nothing
-  'oil/limited-slip-not-mentioned': Nothing
+  'oil/limited-slip-not-permitted': NoParams
+  'oil/limited-slip-not-mentioned': NoParams
   'oil/limited-slip-not-on-label': { limitedSlip: string }
   'oil/ambient-inside': { ambient: Amount; min?: Amount; max?: Amount }
   'oil/ambient-outside': { ambient: Amount; min?: Amount; max?: Amount }
   'oil/ambient-not-given': { min?: Amount; max?: Amount }
   'oil/ambient-not-a-band': { printed: Amount }
-  'oil/ambient-not-limited': Nothing
-  'oil/oils-not-stated': Nothing
+  'oil/ambient-not-limited': NoParams
+  'oil/oils-not-stated': NoParams
   'oil/no-oil-for-ambient': { ambient: Amount }
   'oil/viscosities-missing': { missing: readonly string[] }
   'oil/viscosities-reversed': { kv40: Amount; kv100: Amount }
   'oil/below-pour-point': { temperature: Amount; pourPoint: Amount }
-  'oil/pour-point-not-stated': Nothing
+  'oil/pour-point-not-stated': NoParams
   'oil/temperature-outside-range': { temperature: Amount; min: Amount; max: Amount }
   'oil/viscosity-outside-range': { viscosity?: Amount; temperature?: Amount; min: Amount; max: Amount }
   'oil/viscosity-by-d341': { kv40: Amount; kv100: Amount; temperature: Amount }
   'oil/viscosity-index-undefined': { kv100: Amount; min: Amount }
   'oil/viscosity-index-by-d2270': { procedure: string; kv40: Amount; kv100: Amount }
-  'oil/density-missing': Nothing
+  'oil/density-missing': NoParams
   'oil/density-outside-range': { density: Amount; min: Amount; max: Amount }
   'oil/density-by-d1250': { density15: Amount; temperature: Amount }
 }

@@ -41,8 +41,8 @@ export function densityAt(
     const params = { temperature, min: MIN_TEMPERATURE, max: MAX_TEMPERATURE }
     return { verdict: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
   }
-  const growth = (K1 / density15.value) * (convert(temperature, 'degC').value - 15)
-  const factor = Math.exp(-growth * (1 + 0.8 * growth))
+  const expansion = (K1 / density15.value) * (convert(temperature, 'degC').value - 15)
+  const factor = Math.exp(-expansion * (1 + 0.8 * expansion))
   return {
     verdict: 'density',
     density: { value: density15.value * factor, unit: 'kg/m3' },

@@ -23,10 +23,10 @@ interface GradeRow {
   readonly basis: 'secondary source' | 'from memory'
 }
 
-type Rows = Readonly<Record<string, GradeRow>>
+type GradeRows = Readonly<Record<string, GradeRow>>
 const basis = 'secondary source'
 
-const J306_2019: Rows = {
+const J306_2019: GradeRows = {
   '70W': { min: 3.8, cold: -55, basis },
   '75W': { min: 3.8, cold: -40, basis },
   '80W': { min: 8.5, cold: -26, basis },
@@ -43,7 +43,7 @@ const J306_2019: Rows = {
   '250': { min: 41, basis },
 }
 
-const J306_2005: Rows = {
+const J306_2005: GradeRows = {
   '70W': { min: 4.1, cold: -55, basis },
   '75W': { min: 4.1, cold: -40, basis },
   '80W': { min: 7, cold: -26, basis },
@@ -57,7 +57,7 @@ const J306_2005: Rows = {
   '250': { min: 41, basis },
 }
 
-const J306_BEFORE_2005: Rows = {
+const J306_BEFORE_2005: GradeRows = {
   '70W': { min: 4.1, cold: -55, basis: 'from memory' },
   '75W': { min: 4.1, cold: -40, basis: 'from memory' },
   '80W': { min: 7, cold: -26, basis: 'from memory' },
@@ -67,7 +67,7 @@ const J306_BEFORE_2005: Rows = {
   '250': { min: 41, basis },
 }
 
-const J300_BEFORE_2013: Rows = {
+const J300_BEFORE_2013: GradeRows = {
   '0W': { min: 3.8, basis },
   '5W': { min: 3.8, basis },
   '10W': { min: 4.1, basis },
@@ -81,14 +81,14 @@ const J300_BEFORE_2013: Rows = {
   '60': { min: 21.9, max: 26.1, basis },
 }
 
-const J300_SINCE_2013: Rows = /* @__PURE__ */ Object.assign({}, J300_BEFORE_2013, {
+const J300_SINCE_2013: GradeRows = /* @__PURE__ */ Object.assign({}, J300_BEFORE_2013, {
   '8': { min: 4, max: 6.1, basis },
   '12': { min: 5, max: 7.1, basis: 'from memory' },
   '16': { min: 6.1, max: 8.2, basis },
   '20': { min: 6.9, max: 9.3, basis },
 })
 
-const ISO_VG: Rows = {
+const ISO_VG: GradeRows = {
   '2': { min: 1.98, max: 2.42, basis },
   '3': { min: 2.88, max: 3.52, basis },
   '5': { min: 4.14, max: 5.06, basis },
@@ -121,8 +121,8 @@ export const GRADES_WITHOUT_LIMITS: Readonly<Record<GradeSystem, readonly string
   'ISO VG': [],
 }
 
-/** The rows of one edition, for {@link gradeBand}. */
-export function gradeRows(system: GradeSystem, edition: string): Rows {
+/** The rows of one edition, for {@link findGradeBand}. */
+export function rowsOfEdition(system: GradeSystem, edition: string): GradeRows {
   if (system === 'ISO VG') return ISO_VG
   if (system === 'SAE J300') return edition === 'before 2013' ? J300_BEFORE_2013 : J300_SINCE_2013
   return edition === '2019' ? J306_2019 : edition === '2005' ? J306_2005 : J306_BEFORE_2005

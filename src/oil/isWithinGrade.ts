@@ -1,6 +1,6 @@
 import { requireObject } from '../base/index.js'
 import { type Quantity, requireQuantity } from '../quantity/index.js'
-import type { GradeBand } from './gradeBand.js'
+import type { GradeBand } from './findGradeBand.js'
 
 /**
  * Whether a kinematic viscosity at `band.at` is in a grade's band: min ≤ ν < below (SAE), min ≤ ν ≤ max (ISO).

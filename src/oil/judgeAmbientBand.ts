@@ -3,7 +3,7 @@ import type { Band, Quantity, TemperatureUnit } from '../quantity/index.js'
 import {
   decimalsOf,
   exactIn,
-  exactText,
+  formatExact,
   readBand,
   requireBand,
   requireQuantity,
@@ -50,7 +50,7 @@ function toleranceLimits(
 ): { min?: string; max?: string } {
   const decimals = (part: string) => Math.max(decimalsOf(value), decimalsOf(part))
   return {
-    ...(low && { min: exactText(low, decimals(minus)) }),
-    ...(high && { max: exactText(high, decimals(plus)) }),
+    ...(low && { min: formatExact(low, decimals(minus)) }),
+    ...(high && { max: formatExact(high, decimals(plus)) }),
   }
 }

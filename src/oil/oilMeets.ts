@@ -4,7 +4,7 @@ import type { GradeOil, OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
 import { judgeAmbientBand } from './judgeAmbientBand.js'
 import { judgeViscosity } from './judgeViscosity.js'
-import { normalCategory } from './normalCategory.js'
+import { normalizeCategory } from './normalizeCategory.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
 export interface OilCircumstances {
@@ -60,35 +60,37 @@ export function oilMeets(
       throw refuse(`offered.${key}`, offered[key], 'a list')
   if (permitted.kind !== 'grade' && typeof permitted.name !== 'string')
     throw refuse('permitted.name', permitted.name, 'a text')
-  const [viscosity, category] = judgeKind(permitted, offered, yellowMetal)
+  const [viscosity, category] = judgeViscosityAndCategory(permitted, offered, yellowMetal)
   const limitedSlip = judgeLimitedSlip(permitted, offered)
-  const band = judgeAmbient(permitted, ambient)
-  const aspects = new Set([viscosity, category, limitedSlip, band])
-  const order = ORDER.flatMap((verdict) => [...aspects].filter((aspect) => aspect.verdict === verdict))
-  const [first] = order
+  const ambientAspect = judgeAmbient(permitted, ambient)
+  const aspects = new Set([viscosity, category, limitedSlip, ambientAspect])
+  const sortedAspects = VERDICT_ORDER.flatMap((verdict) =>
+    [...aspects].filter((aspect) => aspect.verdict === verdict),
+  )
+  const [first] = sortedAspects
   return {
     verdict: first === undefined || first.verdict === 'not judged' ? 'yes' : first.verdict,
     viscosity: viscosity.verdict,
     category: category.verdict,
     limitedSlip: limitedSlip.verdict,
-    ambient: band.verdict,
-    reasons: order.flatMap(({ reasons }) => reasons),
+    ambient: ambientAspect.verdict,
+    reasons: sortedAspects.flatMap(({ reasons }) => reasons),
   }
 }
 
 /** Deciding reasons come first: some callers show only one. */
-const ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'yes', 'not judged']
+const VERDICT_ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'yes', 'not judged']
 
 /** Verdicts on viscosity and category; for a maker's fluid both are the verdict on its name. */
-function judgeKind(
+function judgeViscosityAndCategory(
   permitted: OilChoice,
   offered: OfferedOil,
   yellowMetal: OilCircumstances['yellowMetal'],
 ): [JudgedAspect, JudgedAspect] {
   if (permitted.kind === 'grade')
     return [judgeViscosity(permitted, offered), judgeCategory(permitted, offered, yellowMetal)]
-  const name = judgeName(permitted.name, offered)
-  return [name, name]
+  const nameAspect = judgeName(permitted.name, offered)
+  return [nameAspect, nameAspect]
 }
 
 function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> | undefined): JudgedAspect {
@@ -98,16 +100,16 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
 }
 
 /** Compares names without regard to capitals and spaces. */
-function judgeName(name: string, offered: OfferedOil): JudgedAspect {
-  const plain = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
-  const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
-  return names.includes(plain(name))
-    ? { verdict: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
+function judgeName(nameAspect: string, offered: OfferedOil): JudgedAspect {
+  const normalizeName = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
+  const names = [offered.name, ...(offered.makerFluids ?? [])].map(normalizeName)
+  return names.includes(normalizeName(nameAspect))
+    ? { verdict: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name: nameAspect })] }
     : {
         verdict: 'no',
         reasons: [
           oilReason('oil/maker-fluid-not-named', {
-            name,
+            name: nameAspect,
             offered: asText(offered.name),
           }),
         ],
@@ -131,26 +133,26 @@ function judgeCategory(
 ): JudgedAspect {
   if (permitted.category === undefined)
     return { verdict: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
-  const required = normalCategory(permitted.category)
-  const labels = [...new Set((offered.categories ?? []).map(normalCategory))]
+  const required = normalizeCategory(permitted.category)
+  const labels = [...new Set((offered.categories ?? []).map(normalizeCategory))]
   if (labels.length === 0) {
     return {
       verdict: 'cannot tell',
       reasons: [oilReason('oil/category-not-on-label', { category: required })],
     }
   }
-  const both = { permitted: required, offered: labels }
+  const categoryParams = { permitted: required, offered: labels }
   const isHarmless = yellowMetal === 'no'
   if (required === 'GL-4' && labels.includes('GL-4') && labels.includes('GL-5') && !isHarmless)
-    return { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
+    return { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', categoryParams)] }
   if (labels.includes(required))
     return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
   if (required === 'GL-4' && labels.includes('GL-5')) {
     if (isHarmless)
-      return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
+      return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', categoryParams)] }
     return yellowMetal === 'yes'
-      ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
-      : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
+      ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', categoryParams)] }
+      : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', categoryParams)] }
   }
   const hasSubstitute = SUBSTITUTE_CATEGORIES.some(
     ([category, substitute]) => category === required && labels.includes(substitute),
@@ -158,8 +160,8 @@ function judgeCategory(
   return !hasSubstitute &&
     API_CATEGORIES.includes(required) &&
     labels.every((label) => API_CATEGORIES.includes(label))
-    ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
-    : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
+    ? { verdict: 'no', reasons: [oilReason('oil/category-differs', categoryParams)] }
+    : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', categoryParams)] }
 }
 
 /** Compares the limited-slip additive of an offered oil with the manual. */

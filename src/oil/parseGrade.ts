@@ -1,6 +1,6 @@
 import { quoteValue, type Result, refuse } from '../base/index.js'
 import type { OilCodes } from './codes.js'
-import { GRADE_EDITIONS, GRADES_WITHOUT_LIMITS, type GradeSystem, gradeRows } from './gradeTables.js'
+import { GRADE_EDITIONS, GRADES_WITHOUT_LIMITS, type GradeSystem, rowsOfEdition } from './gradeTables.js'
 
 /** The parts of a viscosity grade; it has a winter or a summer part, or both. */
 export interface Grade {
@@ -14,7 +14,7 @@ export interface Grade {
 }
 
 /**
- * Reads a viscosity grade from a label or a manual. For its limits in mm²/s use {@link gradeBand}.
+ * Reads a viscosity grade from a label or a manual. For its limits in mm²/s use {@link findGradeBand}.
  * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers' charts.
  */
 export function parseGrade(
@@ -27,18 +27,18 @@ export function parseGrade(
       `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${quoteValue(system)}`,
     )
   }
-  const short = text.slice(0, 41).trim().toUpperCase()
-  const iso = system === 'ISO VG'
-  const match = iso
-    ? /^(?:ISO[ -]?)?(?:VG[ -]?)?()([0-9]{1,4})$/.exec(short)
-    : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]))?)?([0-9]{1,3})?$/.exec(short)
+  const upperCaseText = text.slice(0, 41).trim().toUpperCase()
+  const isIso = system === 'ISO VG'
+  const match = isIso
+    ? /^(?:ISO[ -]?)?(?:VG[ -]?)?()([0-9]{1,4})$/.exec(upperCaseText)
+    : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]))?)?([0-9]{1,3})?$/.exec(upperCaseText)
   const [, winter, summer] = match ?? []
   const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
-  const tables = GRADE_EDITIONS[system].map((edition) => gradeRows(system, edition))
+  const tables = GRADE_EDITIONS[system].map((edition) => rowsOfEdition(system, edition))
   const isKnown = (part = '') =>
     tables.some((rows) => Object.hasOwn(rows, part)) || GRADES_WITHOUT_LIMITS[system].includes(part)
   if (parts.length === 0 || !parts.every(isKnown)) {
-    const params = { grade: text.slice(0, 40), system, known: gradesOf(tables) }
+    const params = { grade: text.slice(0, 40), system, known: listGrades(tables) }
     const document = { kind: 'text' } as const
     return {
       ok: false,
@@ -47,7 +47,7 @@ export function parseGrade(
   }
   const value: Grade = {
     system,
-    name: iso ? `VG ${summer}` : parts.join('-'),
+    name: isIso ? `VG ${summer}` : parts.join('-'),
     ...(winter ? { winter } : {}),
     ...(summer ? { summer } : {}),
   }
@@ -55,7 +55,7 @@ export function parseGrade(
 }
 
 /** Every grade of a system in all its editions, W grades first. */
-function gradesOf(tables: readonly object[]): string[] {
+function listGrades(tables: readonly object[]): string[] {
   const rank = (name: string) => Number.parseInt(name, 10) + (name.endsWith('W') ? 0 : 10_000)
   const names = tables.flatMap((rows) => Object.keys(rows))
   return [...new Set(names)].sort((first, second) => rank(first) - rank(second))

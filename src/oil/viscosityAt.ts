@@ -3,7 +3,7 @@ import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import { compareQuantities, convert, requireQuantity } from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
+import { fitViscosityLine, viscosityOnLine } from './fitViscosityLine.js'
 
 export type ViscosityVerdict =
   | {
@@ -62,7 +62,7 @@ export function viscosityAt(
   if (kv100.value >= kv40.value) return cannotTell(oilReason('oil/viscosities-reversed', { kv40, kv100 }))
   for (const viscosity of [kv40, kv100]) {
     if (viscosity.value < MIN_VISCOSITY.value || viscosity.value > MAX_VISCOSITY.value)
-      return outside({ viscosity })
+      return makeOutsideVerdict({ viscosity })
   }
   if (
     compareQuantities(temperature, MIN_TEMPERATURE) < 0 ||
@@ -74,13 +74,14 @@ export function viscosityAt(
   if (pourPoint !== undefined && compareQuantities(temperature, pourPoint) < 0) {
     return cannotTell(oilReason('oil/below-pour-point', { temperature, pourPoint }))
   }
-  const line = viscosityLine(
+  const line = fitViscosityLine(
     { temperature: { value: 40, unit: 'degC' }, viscosity: kv40 },
     { temperature: { value: 100, unit: 'degC' }, viscosity: kv100 },
     273.15,
   )
   const value = viscosityOnLine(line, convert(temperature, 'degC').value)
-  if (!(value >= MIN_VISCOSITY.value && value <= MAX_VISCOSITY.value)) return outside({ temperature })
+  if (!(value >= MIN_VISCOSITY.value && value <= MAX_VISCOSITY.value))
+    return makeOutsideVerdict({ temperature })
   const reasons = [oilReason('oil/viscosity-by-d341', { kv40, kv100, temperature })]
   return {
     verdict: 'viscosity',
@@ -89,7 +90,9 @@ export function viscosityAt(
   }
 }
 
-function outside(where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity }): ViscosityVerdict {
+function makeOutsideVerdict(
+  where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity },
+): ViscosityVerdict {
   return cannotTell(
     oilReason('oil/viscosity-outside-range', { ...where, min: MIN_VISCOSITY, max: MAX_VISCOSITY }),
   )

@@ -1,7 +1,7 @@
 import type { Reason } from '../base/index.js'
 import { type Quantity, requireQuantity } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { VISCOSITY_INDEX_H, VISCOSITY_INDEX_L, viscosityIndexRow } from './viscosityIndexTable.js'
+import { findViscosityIndexRow, VISCOSITY_INDEX_H, VISCOSITY_INDEX_L } from './viscosityIndexTable.js'
 
 export type ViscosityIndexVerdict =
   | {
@@ -34,7 +34,7 @@ export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>
   }
   if (kv40.value <= kv100.value)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/viscosities-reversed', { kv40, kv100 })] }
-  const { l, h } = basicValues(kv100.value)
+  const { l, h } = findBasicValues(kv100.value)
   const procedure = kv40.value > h ? 'A' : 'B'
   const value =
     procedure === 'A'
@@ -45,14 +45,14 @@ export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>
 }
 
 /** L and H for a viscosity at 100 °C of 2 mm²/s or more. */
-function basicValues(y: number): { l: number; h: number } {
+function findBasicValues(y: number): { l: number; h: number } {
   if (y > 70) return { l: 0.8353 * y * y + 14.67 * y - 216, h: 0.1684 * y * y + 11.85 * y - 97 }
-  const { row, from, to } = viscosityIndexRow(y)
-  const between = (column: readonly number[]) => {
+  const { row, from, to } = findViscosityIndexRow(y)
+  const interpolate = (column: readonly number[]) => {
     const [low = 0, high = 0] = [column[row], column[row + 1]]
     return low + ((high - low) * (y - from)) / (to - from)
   }
-  return { l: between(VISCOSITY_INDEX_L), h: between(VISCOSITY_INDEX_H) }
+  return { l: interpolate(VISCOSITY_INDEX_L), h: interpolate(VISCOSITY_INDEX_H) }
 }
 
 function roundHalfToEven(value: number): number {

@@ -49,7 +49,7 @@ export const VISCOSITY_INDEX_H: readonly number[] = [
 ]
 
 /** The table row at or below a viscosity of 2 to 70 mm²/s, and the viscosities of that row and the next. */
-export function viscosityIndexRow(kv100: number): { row: number; from: number; to: number } {
+export function findViscosityIndexRow(kv100: number): { row: number; from: number; to: number } {
   const [start, first, tenths] = kv100 < 20 ? [20, 0, 1] : kv100 < 30 ? [200, 180, 2] : [300, 230, 5]
   // whole tenths, because sums of 0.1 are not exact
   const steps = Math.min(

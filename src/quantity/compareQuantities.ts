@@ -1,8 +1,8 @@
 import { quoteValue, requireObject } from '../base/index.js'
 import { compareExact, type Exact, exactOf } from './exact.js'
-import { figureOf } from './figureOf.js'
+import { convertExact } from './findUnitPair.js'
+import { requireFigure } from './requireFigure.js'
 import type { PrintedQuantity, Quantity } from './unit.js'
-import { exactlyIn } from './unitPair.js'
 
 /**
  * Compares two quantities exactly, in any units of one measure, so that no rounding decides at a limit. A number means its
@@ -16,13 +16,13 @@ export function compareQuantities(
   requireObject('first', first)
   requireObject('second', second)
   return compareExact(
-    exactlyIn(requireExact('first.value', first.value), first.unit, second.unit),
+    convertExact(requireExact('first.value', first.value), first.unit, second.unit),
     requireExact('second.value', second.value),
   )
 }
 
 function requireExact(name: string, value: unknown): Exact {
-  if (typeof value === 'string') return figureOf(value, name)
+  if (typeof value === 'string') return requireFigure(value, name)
   if (typeof value !== 'number')
     throw new TypeError(`${name} must be a number or a figure, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)

@@ -1,7 +1,7 @@
-import { commonFactor, type Exact, exactOfDouble, minus } from './exact.js'
+import { type Exact, exactOfDouble, greatestCommonDivisor, subtract } from './exact.js'
+import { findUnitPair } from './findUnitPair.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { Unit } from './unit.js'
-import { unitPair } from './unitPair.js'
 
 /** A pair of units prepared for double arithmetic: to = from × (`ratioHigh` + `ratioLow`) + (`offsetHigh` + `offsetLow`). */
 export interface ConversionStep {
@@ -24,7 +24,7 @@ export interface ConversionStep {
 }
 
 /** 2^27 + 1: multiplying by it splits a double into two halves of 26 bits. */
-export const SPLIT = 134217729
+export const SPLIT_FACTOR = 134217729
 
 /** Bounds the sum of all rounding errors of a conversion, as a share of the product. */
 export const ERROR_BOUND = 3.944304526105059e-31 // 2 ** -101: a power is kept by bundlers that drop a number
@@ -33,14 +33,14 @@ export const ERROR_BOUND = 3.944304526105059e-31 // 2 ** -101: a power is kept b
 const MAX_FACTOR = 67108864n
 
 export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
-  const { ratio, offset } = unitPair(from, to)
+  const { ratio, offset } = findUnitPair(from, to)
   const ratioHigh = nearestDouble(ratio)
-  const ratioLow = nearestDouble(minus(ratio, exactOfDouble(ratioHigh)))
+  const ratioLow = nearestDouble(subtract(ratio, exactOfDouble(ratioHigh)))
   const offsetHigh = nearestDouble(offset)
-  const offsetLow = nearestDouble(minus(offset, exactOfDouble(offsetHigh)))
+  const offsetLow = nearestDouble(subtract(offset, exactOfDouble(offsetHigh)))
   const inverseRatio = nearestDouble({ n: ratio.d, d: ratio.n })
   const isLinear = offset.n === 0n
-  const scaled = SPLIT * ratioHigh
+  const scaled = SPLIT_FACTOR * ratioHigh
   const ratioTop = scaled - (scaled - ratioHigh)
   return {
     from,
@@ -52,24 +52,24 @@ export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
     ratioTail: ratioHigh - ratioTop,
     offsetHigh,
     offsetLow,
-    divisor: isLinear && isExactly(inverseRatio, { n: ratio.d, d: ratio.n }) ? inverseRatio : 0,
-    ...wholeFactors(ratio, offset),
+    divisor: isLinear && isExactDouble(inverseRatio, { n: ratio.d, d: ratio.n }) ? inverseRatio : 0,
+    ...findWholeFactors(ratio, offset),
   }
 }
 
-function isExactly(value: number, exact: Exact): boolean {
-  const given = exactOfDouble(value)
-  return given.n * exact.d === exact.n * given.d
+function isExactDouble(value: number, exact: Exact): boolean {
+  const exactValue = exactOfDouble(value)
+  return exactValue.n * exact.d === exact.n * exactValue.d
 }
 
-function wholeFactors(
+function findWholeFactors(
   ratio: Exact,
   offset: Exact,
 ): { numerator: number; addend: number; denominator: number } {
   const n = ratio.n * offset.d
   const c = offset.n * ratio.d
   const d = ratio.d * offset.d
-  const commonDivisor = commonFactor(commonFactor(n, c < 0n ? -c : c), d)
+  const commonDivisor = greatestCommonDivisor(greatestCommonDivisor(n, c < 0n ? -c : c), d)
   const denominator = d / commonDivisor
   const numerator = n / commonDivisor
   const addend = c / commonDivisor

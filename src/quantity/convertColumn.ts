@@ -1,5 +1,5 @@
 import { quoteValue } from '../base/index.js'
-import { type ConversionStep, ERROR_BOUND, SPLIT } from './conversionStep.js'
+import { type ConversionStep, ERROR_BOUND, SPLIT_FACTOR } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
 import { findConversionStep } from './findConversionStep.js'
 import type { Unit } from './unit.js'
@@ -51,7 +51,7 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
   for (let at = 0; at < values.length; at++) {
     const value = values[at] as number
     const product = value * ratioHigh
-    const scaled = SPLIT * value
+    const scaled = SPLIT_FACTOR * value
     const top = scaled - (scaled - value)
     const tail = value - top
     const correction =
@@ -76,14 +76,14 @@ function convertSums(values: Float64Array, step: ConversionStep, column: Float64
     const value = values[at] as number
     const size = value < 0 ? -value : value
     const product = value * numerator
-    const scaled = SPLIT * value
+    const scaled = SPLIT_FACTOR * value
     const top = scaled - (scaled - value)
     const sum = product + addend
     const part = sum - product
     const error =
       product - (sum - part) + (addend - part) + (top * numerator - product + (value - top) * numerator)
     const quotient = sum / denominator
-    const scaledQuotient = SPLIT * quotient
+    const scaledQuotient = SPLIT_FACTOR * quotient
     const head = scaledQuotient - (scaledQuotient - quotient)
     const correction = (sum - head * denominator - (quotient - head) * denominator + error) / denominator
     const limit = quotient * MAX_QUOTIENT_ERROR

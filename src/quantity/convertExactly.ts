@@ -1,14 +1,23 @@
 import configureMeasurements from 'convert-units'
 import type { Exact } from './exact.js'
-import { commonDenominator, compareExact, exactOf, exactOfDouble, minus, over, plus, times } from './exact.js'
+import {
+  add,
+  commonDenominator,
+  compareExact,
+  divide,
+  exactOf,
+  exactOfDouble,
+  multiply,
+  subtract,
+} from './exact.js'
+import { findUnitPair } from './findUnitPair.js'
 import { nearestDouble } from './nearestDouble.js'
 import { UNIT_FACTORS, type Unit } from './unit.js'
-import { FACTORS } from './unitFactors.js'
-import { unitPair } from './unitPair.js'
+import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
-type Table = Parameters<typeof configureMeasurements<string, string, string, Exact>>
-type Measures = Table[0]
-type Wrapper = Table[1]
+type ConfigureArguments = Parameters<typeof configureMeasurements<string, string, string, Exact>>
+type Measures = ConfigureArguments[0]
+type Wrapper = ConfigureArguments[1]
 
 let converter: ReturnType<typeof makeConverter> | undefined
 
@@ -26,10 +35,10 @@ export function convertExactly(value: number, from: Unit, to: Unit): number {
 function makeConverter() {
   return configureMeasurements<string, string, string, Exact>(makeMeasures(), {
     create: toExact,
-    add: (left, right) => plus(toExact(left), toExact(right)),
-    sub: (left, right) => minus(toExact(left), toExact(right)),
-    mul: (left, right) => times(toExact(left), toExact(right)),
-    div: (left, right) => over(toExact(left), toExact(right)),
+    add: (left, right) => add(toExact(left), toExact(right)),
+    sub: (left, right) => subtract(toExact(left), toExact(right)),
+    mul: (left, right) => multiply(toExact(left), toExact(right)),
+    div: (left, right) => divide(toExact(left), toExact(right)),
     lt: (left, right) => compareExact(toExact(left), toExact(right)) < 0,
     lte: (left, right) => compareExact(toExact(left), toExact(right)) <= 0,
     gt: (left, right) => compareExact(toExact(left), toExact(right)) > 0,
@@ -43,15 +52,15 @@ function toExact(value: string | number | Exact): Exact {
 
 function makeMeasures(): Measures {
   const measures: Measures = {}
-  for (const [measure, factors] of Object.entries(FACTORS)) {
+  for (const [measure, factors] of Object.entries(FACTORS_BY_MEASURE)) {
     const units = Object.keys(factors) as Unit[]
-    measures[measure] = measure === 'temperature' ? temperatureMeasure(units) : linearMeasure(units)
+    measures[measure] = measure === 'temperature' ? makeTemperatureMeasure(units) : makeLinearMeasure(units)
   }
   return measures
 }
 
 /** All factors of a measure as whole multiples of one anchor. */
-function linearMeasure(units: readonly Unit[]): Measures[string] {
+function makeLinearMeasure(units: readonly Unit[]): Measures[string] {
   const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit]))
   const scale = commonDenominator(factors)
   const rows = units.map((unit, at) => {
@@ -65,22 +74,22 @@ function linearMeasure(units: readonly Unit[]): Measures[string] {
 }
 
 /** One system for each unit, and (value × n + c) / d between any two. */
-function temperatureMeasure(units: readonly Unit[]): Measures[string] {
+function makeTemperatureMeasure(units: readonly Unit[]): Measures[string] {
   const systems: Record<string, object> = {}
   const anchors: Record<string, Record<string, object>> = {}
   for (const from of units) {
     systems[from] = { [from]: { name: { singular: from, plural: from }, to_anchor: 1 } }
     const row: Record<string, object> = {}
-    for (const to of units) row[to] = { transform: temperatureTransform(from, to) }
+    for (const to of units) row[to] = { transform: makeTemperatureTransform(from, to) }
     anchors[from] = row
   }
   return { systems, anchors } as Measures[string]
 }
 
-function temperatureTransform(from: Unit, to: Unit): (value: Exact, cls: Wrapper) => Exact {
-  const { ratio, offset } = unitPair(from, to)
+function makeTemperatureTransform(from: Unit, to: Unit): (value: Exact, wrapper: Wrapper) => Exact {
+  const { ratio, offset } = findUnitPair(from, to)
   const n = String(ratio.n * offset.d)
   const c = String(offset.n * ratio.d)
   const d = String(ratio.d * offset.d)
-  return (value, cls) => cls.div(cls.add(cls.mul(value, n), c), d)
+  return (value, wrapper) => wrapper.div(wrapper.add(wrapper.mul(value, n), c), d)
 }

@@ -1,7 +1,7 @@
-import { commonFactor, type Exact, exactText, powerOfTen, times } from './exact.js'
-import { figureOf } from './figureOf.js'
+import { type Exact, formatExact, greatestCommonDivisor, multiply, powerOfTen } from './exact.js'
+import { convertExact } from './findUnitPair.js'
+import { requireFigure } from './requireFigure.js'
 import type { Figure, Unit } from './unit.js'
-import { exactlyIn } from './unitPair.js'
 
 /** The exact digits of a converted figure. */
 export interface ConvertedFigure {
@@ -19,25 +19,25 @@ const MAX_DIGITS = 34
  * to = from × ratio (temperatures: × ratio + offset), in exact fractions.
  */
 export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFigure {
-  const value = exactlyIn(figureOf(figure), from, to)
-  const common = commonFactor(value.n < 0n ? -value.n : value.n, value.d)
-  const reducedFraction = { n: value.n / common, d: value.d / common }
-  const decimals = countDecimals(reducedFraction.d)
+  const value = convertExact(requireFigure(figure), from, to)
+  const commonDivisor = greatestCommonDivisor(value.n < 0n ? -value.n : value.n, value.d)
+  const reducedFraction = { n: value.n / commonDivisor, d: value.d / commonDivisor }
+  const decimals = countFractionDecimals(reducedFraction.d)
   if (decimals !== undefined)
-    return { digits: trimZeros(exactText(reducedFraction, decimals)), terminates: true }
+    return { digits: trimZeros(formatExact(reducedFraction, decimals)), terminates: true }
   const size = String(reducedFraction.n / reducedFraction.d).replace('-', '')
   let places = size === '0' ? MAX_DIGITS : MAX_DIGITS - size.length
   // below one, the zeros after the point are not significant
-  while (size === '0' && digitCount(reducedFraction, places) < MAX_DIGITS) places += 1
-  return { digits: trimZeros(exactText(reducedFraction, places)), terminates: false }
+  while (size === '0' && countDigits(reducedFraction, places) < MAX_DIGITS) places += 1
+  return { digits: trimZeros(formatExact(reducedFraction, places)), terminates: false }
 }
 
-function digitCount(value: Exact, places: number): number {
-  return exactText(times(value, powerOfTen(places)), 0).replace('-', '').length
+function countDigits(value: Exact, places: number): number {
+  return formatExact(multiply(value, powerOfTen(places)), 0).replace('-', '').length
 }
 
 /** The number of decimals of a reduced fraction; undefined if they never end. */
-function countDecimals(denominator: bigint): number | undefined {
+function countFractionDecimals(denominator: bigint): number | undefined {
   let remaining = denominator
   let twos = 0
   let fives = 0

@@ -1,18 +1,18 @@
-import { type ConversionStep, ERROR_BOUND, SPLIT } from './conversionStep.js'
+import { type ConversionStep, ERROR_BOUND, SPLIT_FACTOR } from './conversionStep.js'
 import { convertExactly } from './convertExactly.js'
-import { exactQuotient } from './exactQuotient.js'
+import { findExactQuotient } from './findExactQuotient.js'
 
 const MIN_NORMAL = 2.2250738585072014e-308 // 2 ** -1022
 
 /** Converts a finite value to the nearest double; throws RangeError if a double cannot hold the result. */
 export function convertValue(value: number, step: ConversionStep): number {
-  if (step.ratioLow === 0 && step.isLinear) return inRange(value * step.ratioHigh, value, step)
-  if (step.divisor !== 0) return inRange(value / step.divisor, value, step)
+  if (step.ratioLow === 0 && step.isLinear) return requireNormalDouble(value * step.ratioHigh, value, step)
+  if (step.divisor !== 0) return requireNormalDouble(value / step.divisor, value, step)
   const size = Math.abs(value)
   if (size < 1e280 && (size > 1e-250 || !step.isLinear)) {
     // the product and its rounding error, both as doubles
     const product = value * step.ratioHigh
-    const scaled = SPLIT * value
+    const scaled = SPLIT_FACTOR * value
     const top = scaled - (scaled - value)
     const tail = value - top
     const error =
@@ -32,13 +32,15 @@ export function convertValue(value: number, step: ConversionStep): number {
       const result = sum + (correction - bound)
       if (result === sum + (correction + bound)) return result
     }
-    const quotient = exactQuotient(value, step)
+    const quotient = findExactQuotient(value, step)
     if (quotient !== undefined) return quotient
   }
-  return value === 0 && step.isLinear ? 0 : inRange(convertExactly(value, step.from, step.to), value, step)
+  return value === 0 && step.isLinear
+    ? 0
+    : requireNormalDouble(convertExactly(value, step.from, step.to), value, step)
 }
 
-function inRange(result: number, value: number, step: ConversionStep): number {
+function requireNormalDouble(result: number, value: number, step: ConversionStep): number {
   const size = Math.abs(result)
   if (size >= MIN_NORMAL && size < Number.POSITIVE_INFINITY) return result
   // any temperature can become zero, a length only if it was zero

@@ -10,10 +10,11 @@ export interface Exact {
  */
 export function exactOf(value: number | string): Exact {
   const text = String(value)
-  const stroke = text.indexOf('/')
-  if (stroke >= 0) return over(exactOf(text.slice(0, stroke)), exactOf(text.slice(stroke + 1)))
-  const power = text.indexOf('e')
-  if (power >= 0) return times(exactOf(text.slice(0, power)), powerOfTen(Number(text.slice(power + 1))))
+  const slash = text.indexOf('/')
+  if (slash >= 0) return divide(exactOf(text.slice(0, slash)), exactOf(text.slice(slash + 1)))
+  const exponentMark = text.indexOf('e')
+  if (exponentMark >= 0)
+    return multiply(exactOf(text.slice(0, exponentMark)), powerOfTen(Number(text.slice(exponentMark + 1))))
   const point = text.indexOf('.')
   if (point < 0) return { n: BigInt(text), d: 1n }
   return {
@@ -35,21 +36,21 @@ export function exactOfDouble(value: number): Exact {
   return { n: BigInt(whole), d: 1n << BigInt(exponent) }
 }
 
-export function times(left: Exact, right: Exact): Exact {
+export function multiply(left: Exact, right: Exact): Exact {
   return { n: left.n * right.n, d: left.d * right.d }
 }
 
-export function over(left: Exact, right: Exact): Exact {
+export function divide(left: Exact, right: Exact): Exact {
   return right.n < 0n
     ? { n: -left.n * right.d, d: left.d * -right.n }
     : { n: left.n * right.d, d: left.d * right.n }
 }
 
-export function plus(left: Exact, right: Exact): Exact {
+export function add(left: Exact, right: Exact): Exact {
   return { n: left.n * right.d + right.n * left.d, d: left.d * right.d }
 }
 
-export function minus(left: Exact, right: Exact): Exact {
+export function subtract(left: Exact, right: Exact): Exact {
   return { n: left.n * right.d - right.n * left.d, d: left.d * right.d }
 }
 
@@ -59,40 +60,40 @@ export function compareExact(left: Exact, right: Exact): -1 | 0 | 1 {
   return first < second ? -1 : first > second ? 1 : 0
 }
 
-export function lowerExact(left: Exact, right: Exact): Exact {
+export function minExact(left: Exact, right: Exact): Exact {
   return compareExact(left, right) <= 0 ? left : right
 }
 
-function floorDiv(n: bigint, d: bigint): bigint {
+function floorDivide(n: bigint, d: bigint): bigint {
   const quotient = n / d
   return n % d < 0n ? quotient - 1n : quotient
 }
 
 /** Rounds a fraction to a whole number: down, up, or to nearest with ties to even (ASTM E29). */
 export function roundExact(value: Exact, rounding: 'down' | 'up' | 'nearest'): bigint {
-  if (rounding === 'down') return floorDiv(value.n, value.d)
-  if (rounding === 'up') return -floorDiv(-value.n, value.d)
-  const floor = floorDiv(value.n, value.d)
+  if (rounding === 'down') return floorDivide(value.n, value.d)
+  if (rounding === 'up') return -floorDivide(-value.n, value.d)
+  const floor = floorDivide(value.n, value.d)
   const doubleRemainder = (value.n - floor * value.d) * 2n
   if (doubleRemainder > value.d) return floor + 1n
   return doubleRemainder === value.d ? floor + (floor & 1n) : floor
 }
 
 /** A fraction as a decimal string with that many decimals. */
-export function exactText(
+export function formatExact(
   value: Exact,
   decimals: number,
   rounding: 'down' | 'up' | 'nearest' = 'nearest',
 ): string {
-  return decimalText(roundExact(times(value, powerOfTen(decimals)), rounding), decimals)
+  return formatDecimal(roundExact(multiply(value, powerOfTen(decimals)), rounding), decimals)
 }
 
 /** `whole` × 10^−`decimals` as a decimal string with all its decimals. */
-export function decimalText(whole: bigint, decimals: number): string {
+export function formatDecimal(whole: bigint, decimals: number): string {
   if (decimals <= 0) return String(whole * 10n ** BigInt(-decimals))
   const digits = String(whole < 0n ? -whole : whole).padStart(decimals + 1, '0')
-  const cut = digits.length - decimals
-  return `${whole < 0n ? '-' : ''}${digits.slice(0, cut)}.${digits.slice(cut)}`
+  const pointPosition = digits.length - decimals
+  return `${whole < 0n ? '-' : ''}${digits.slice(0, pointPosition)}.${digits.slice(pointPosition)}`
 }
 
 export function powerOfTen(exponent: number): Exact {
@@ -101,10 +102,10 @@ export function powerOfTen(exponent: number): Exact {
 
 /** The smallest whole number whose product with each fraction is whole. */
 export function commonDenominator(fractions: readonly Exact[]): bigint {
-  return fractions.reduce((common, { d }) => (common / commonFactor(common, d)) * d, 1n)
+  return fractions.reduce((common, { d }) => (common / greatestCommonDivisor(common, d)) * d, 1n)
 }
 
-export function commonFactor(first: bigint, second: bigint): bigint {
+export function greatestCommonDivisor(first: bigint, second: bigint): bigint {
   let left = first
   let right = second
   while (right !== 0n) [left, right] = [right, left % right]

@@ -1,14 +1,14 @@
 import { type Exact, exactOf } from './exact.js'
+import { convertExact } from './findUnitPair.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
-import { exactlyIn } from './unitPair.js'
 
 /** A written quantity (a figure, or a JSON number by its shortest decimal) as an exact number of `to`. */
 export function exactIn({ value, unit }: Quantity | PrintedQuantity, to: Unit): Exact {
-  return exactlyIn(exactOf(value), unit, to)
+  return convertExact(exactOf(value), unit, to)
 }
 
 /** An exact number of `from` as a quantity in `unit`, rounded once. */
 export function nearestQuantity<U extends Unit>(value: Exact, from: Unit, unit: U): Quantity<U> {
-  return { value: nearestDouble(exactlyIn(value, from, unit)), unit }
+  return { value: nearestDouble(convertExact(value, from, unit)), unit }
 }

@@ -1,4 +1,4 @@
-import { figureOf } from './figureOf.js'
+import { requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
 /**
@@ -6,6 +6,6 @@ import type { Figure } from './unit.js'
  * {@link compareQuantities}, since `0.1` has no exact double.
  */
 export function figureToNumber(figure: Figure): number {
-  figureOf(figure)
+  requireFigure(figure)
   return Number(figure) + 0
 }

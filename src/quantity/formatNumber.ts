@@ -1,6 +1,6 @@
 import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
-import { decimalText, exactOf, exactText } from './exact.js'
-import { figureOf } from './figureOf.js'
+import { exactOf, formatDecimal, formatExact } from './exact.js'
+import { requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
 /** The marks of a language, from its catalogue. */
@@ -32,8 +32,8 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
     if (typeof marks[key] !== 'string')
       throw new TypeError(`marks.${key} must be a text, got ${quoteValue(marks[key])}`)
   requireKnownKeys('digits', digits, ['decimals', 'atMost'])
-  if (typeof value === 'string') figureOf(value, 'value')
-  const text = typeof value === 'string' ? value : numberText(value, digits)
+  if (typeof value === 'string') requireFigure(value, 'value')
+  const text = typeof value === 'string' ? value : formatDigits(value, digits)
   const isNegative = text.startsWith('-')
   const [whole = '', decimals] = (isNegative ? text.slice(1) : text).split('.')
   const groupedDigits =
@@ -41,24 +41,24 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
   return (isNegative ? '−' : '') + groupedDigits + (decimals === undefined ? '' : marks.decimal + decimals)
 }
 
-function numberText(value: number, { decimals, atMost }: NumberDigits): string {
+function formatDigits(value: number, { decimals, atMost }: NumberDigits): string {
   if (typeof value !== 'number')
     throw new TypeError(`value must be a number or a figure, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
   const places = decimals ?? atMost
-  if (places === undefined) return plainDigits(value)
+  if (places === undefined) return writePlainDigits(value)
   if (!Number.isInteger(places) || places < 0 || places > 20)
     throw new RangeError(`decimals must be a whole number from 0 to 20, got ${quoteValue(places)}`)
-  const text = exactText(exactOf(value), places)
+  const text = formatExact(exactOf(value), places)
   return decimals === undefined && places > 0 ? text.replace(/\.?0+$/, '') : text
 }
 
 /** The shortest digits of a double, without an exponent. */
-function plainDigits(value: number): string {
+function writePlainDigits(value: number): string {
   const [digits = '', exponent] = String(value).split('e')
   if (exponent === undefined) return digits
   const [whole = '', decimals = ''] = digits.split('.')
-  return decimalText(
+  return formatDecimal(
     BigInt(whole + decimals) * 10n ** BigInt(Math.max(0, Number(exponent) - decimals.length)),
     Math.max(0, decimals.length - Number(exponent)),
   )

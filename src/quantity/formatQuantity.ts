@@ -30,16 +30,16 @@ export function formatQuantity(
 ): string {
   requireObject('quantity', quantity)
   const symbol = unitSymbol(quantity.unit)
-  return bandText(quantity, marks, digits) + (quantity.unit === 'deg' ? '' : '\u00a0') + symbol
+  return formatBand(quantity, marks, digits) + (quantity.unit === 'deg' ? '' : '\u00a0') + symbol
 }
 
-function bandText(
+function formatBand(
   quantity: Quantity | PrintedQuantity | PrintedBand,
   marks: NumberMarks,
   digits: NumberDigits,
 ): string {
   const format = (value: number | string): string => formatNumber(value, marks, digits)
-  if ('kind' in quantity && quantity.kind === 'limits') return limitsText(quantity, format)
+  if ('kind' in quantity && quantity.kind === 'limits') return formatLimits(quantity, format)
   if (!('kind' in quantity) || quantity.kind === 'nominal') return format(quantity.value)
   const { value, minus, plus } = quantity
   if (minus === plus) return `${format(value)}\u00a0±\u00a0${format(plus)}`
@@ -48,7 +48,7 @@ function bandText(
 
 type Limits = Extract<PrintedBand<Unit>, { kind: 'limits' }>
 
-function limitsText({ min, max }: Limits, format: (value: string) => string): string {
+function formatLimits({ min, max }: Limits, format: (value: string) => string): string {
   if (min !== undefined && max !== undefined) {
     const dash = min.startsWith('-') || max.startsWith('-') ? '\u00a0–\u00a0' : '–'
     return format(min) + dash + format(max)

@@ -1,42 +1,43 @@
 // Exports for other rooms.
 
-export { asDifference } from './asDifference.js'
 export type { FigureSlip, QuantityCodes } from './codes.js'
 export { compareFigures } from './compareFigures.js'
+export { comparePrintedFigures, type PrintedComparison } from './comparePrintedFigures.js'
 export { compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
 export { convertAmount } from './convertAmount.js'
 export { convertColumn } from './convertColumn.js'
 export { convertFigure } from './convertFigure.js'
+export { differenceUnitOf } from './differenceUnitOf.js'
 export {
+  add,
   compareExact,
+  divide,
   type Exact,
   exactOf,
-  exactText,
-  lowerExact,
-  minus,
-  over,
-  plus,
+  formatExact,
+  minExact,
+  multiply,
   roundExact,
-  times,
+  subtract,
 } from './exact.js'
 export { exactIn, nearestQuantity } from './exactIn.js'
-export { decimalsOf } from './figureOf.js'
 export { figureToNumber } from './figureToNumber.js'
+export { convertExact } from './findUnitPair.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
 export { isFigure } from './isFigure.js'
 export { isUnit } from './isUnit.js'
+export { listSpellings } from './listSpellings.js'
 export { measureOf } from './measureOf.js'
 export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
-export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
 export { type Band, readBand, readBandAsPrinted, sideOfBand, singleFigure, statedEnds } from './readBand.js'
 export { requireBand } from './requireBand.js'
+export { decimalsOf } from './requireFigure.js'
 export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
-export { spellingsOf } from './spellingsOf.js'
 export {
   type DistanceUnit,
   type Figure,
@@ -53,6 +54,5 @@ export {
   type UnitOf,
   type VolumeUnit,
 } from './unit.js'
-export { ANGLE, LENGTH, TORQUE } from './unitFactors.js'
-export { exactlyIn } from './unitPair.js'
+export { ANGLE_FACTORS, LENGTH_FACTORS, TORQUE_FACTORS } from './unitFactors.js'
 export { unitSymbol } from './unitSymbol.js'

@@ -1,14 +1,14 @@
 import { type Finding, quoteValue, type Result, requireKnownKeys } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
-import { exactOf, exactText, powerOfTen, times } from './exact.js'
-import { decimalsOf } from './figureOf.js'
+import { exactOf, formatExact, multiply, powerOfTen } from './exact.js'
 import { isFigure } from './isFigure.js'
 import { isUnit } from './isUnit.js'
+import { makeTextFinding } from './makeTextFinding.js'
 import type { PrintedBand } from './printed.js'
-import { type NumberFound, type Reading, readNumber } from './readNumber.js'
-import { type Parts, readBound, readParts } from './readParts.js'
-import { intendedUnit } from './readUnit.js'
-import { textFinding } from './textFinding.js'
+import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
+import { type QuantityParts, readBound, readParts } from './readParts.js'
+import { findIntendedUnit } from './readUnit.js'
+import { decimalsOf } from './requireFigure.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
 /** Facts about a text that the caller knows. */
@@ -53,46 +53,51 @@ export function parseQuantity(
 ): Result<PrintedBand, QuantityCodes> {
   requireArguments(text, options)
   if (text.length > MAX_LENGTH)
-    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: MAX_LENGTH }))
+    return refuseText(
+      makeTextFinding('quantity/text-is-too-long', { length: text.length, longest: MAX_LENGTH }),
+    )
   if (SUPERSCRIPT.test(text)) {
     const without = text.replace(new RegExp(SUPERSCRIPT, 'g'), '')
-    return refused(textFinding('quantity/superscript-digit', { text, without }))
+    return refuseText(makeTextFinding('quantity/superscript-digit', { text, without }))
   }
-  const plain = plainText(text).trim()
-  if (plain === '') return refused(textFinding('quantity/text-is-empty', {}))
-  const reading: Reading = { text: plain, at: 0, mark: options.decimalMark }
+  const plainText = toPlainText(text).trim()
+  if (plainText === '') return refuseText(makeTextFinding('quantity/text-is-empty', {}))
+  const reading: TextCursor = { text: plainText, at: 0, mark: options.decimalMark }
   const bound = readBound(reading)
   const first = readNumber(reading)
-  if (first === undefined) return refused(textFinding('quantity/number-is-missing', { text: plain }))
+  if (first === undefined)
+    return refuseText(makeTextFinding('quantity/number-is-missing', { text: plainText }))
   const findings: Finding<QuantityCodes>[] = []
   const parts = readParts(reading, first, bound)
-  if (reading.at < plain.length) {
-    findings.push(textFinding('quantity/text-after-quantity', { text: plain.slice(reading.at).trim() }))
+  if (reading.at < plainText.length) {
+    findings.push(
+      makeTextFinding('quantity/text-after-quantity', { text: plainText.slice(reading.at).trim() }),
+    )
   }
   const { name, written } = parts
-  if (name === '') findings.push(textFinding('quantity/unit-is-missing', { text: plain }))
-  const unit = name === '' ? undefined : intendedUnit(name, written, options, findings)
+  if (name === '') findings.push(makeTextFinding('quantity/unit-is-missing', { text: plainText }))
+  const unit = name === '' ? undefined : findIntendedUnit(name, written, options, findings)
   // without a unit a minus is not reported
-  const value = bandOf(parts, unit ?? 'degC', reading, findings)
+  const value = makeBand(parts, unit ?? 'degC', reading, findings)
   const isComplete =
     value !== undefined && unit !== undefined && findings.every(({ severity }) => severity !== 'error')
   return isComplete ? { ok: true, value, findings } : { ok: false, findings }
 }
 
 /** The printed value of the numbers; undefined, with findings, if they do not make one. */
-function bandOf(
-  parts: Parts,
+function makeBand(
+  parts: QuantityParts,
   unit: Unit,
-  reading: Reading,
+  reading: TextCursor,
   findings: Finding<QuantityCodes>[],
 ): PrintedBand | undefined {
   const { kind, numbers } = parts
   const [single] = numbers
-  if (kind === 'nominal' && single?.problem === undefined && single?.negative === false) {
+  if (kind === 'nominal' && single?.problem === undefined && single?.isNegative === false) {
     const { value, fraction } = single
     return fraction === undefined ? { kind, value, unit } : { kind, value, unit, asPrinted: fraction }
   }
-  const figures = numbers.map((found) => figureOfNumber(found, reading, findings))
+  const figures = numbers.map((found) => makeFigure(found, reading, findings))
   const [value, second, third] = figures
   if (value === undefined || figures.includes(undefined)) return undefined
   const negativeFigure = value.startsWith('-')
@@ -101,7 +106,9 @@ function bandOf(
       ? second
       : undefined
   if (negativeFigure !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
-    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: negativeFigure, unit } }))
+    findings.push(
+      makeTextFinding('quantity/value-is-negative', { quantity: { value: negativeFigure, unit } }),
+    )
   }
   const separators = kind === 'range' ? ['–'] : kind === 'tolerance' ? [' ± '] : [' +', ' -']
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
@@ -119,58 +126,58 @@ function bandOf(
     // as doubles, figures of at most fifteen digits keep their order
     if (Number(value) <= Number(second))
       return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
-    findings.push(textFinding('quantity/limits-reversed', { min: value, max: second }))
+    findings.push(makeTextFinding('quantity/limits-reversed', { min: value, max: second }))
     return undefined
   }
-  const plus = parts.percent ? shareOf(value, second) : second
+  const plus = parts.isPercent ? percentOfFigure(value, second) : second
   const minus =
     third === undefined
       ? plus
-      : parts.percent
-        ? shareOf(value, third.replace('-', ''))
+      : parts.isPercent
+        ? percentOfFigure(value, third.replace('-', ''))
         : third.replace('-', '')
   if (!isFigure(plus) || !isFigure(minus)) {
-    findings.push(textFinding('quantity/number-is-unreadable', { text: reading.text }))
+    findings.push(makeTextFinding('quantity/number-is-unreadable', { text: reading.text }))
     return undefined
   }
   return { kind: 'nominal with tolerance', value, minus, plus, unit, ...asPrinted }
 }
 
-function figureOfNumber(
-  found: NumberFound,
-  reading: Reading,
+function makeFigure(
+  found: FoundNumber,
+  reading: TextCursor,
   findings: Finding<QuantityCodes>[],
 ): string | undefined {
-  const { problem, readings, negative } = found
+  const { problem, readings, isNegative } = found
   const { text } = reading
   let { value } = found
   if (problem === 'no-figure') {
-    findings.push(textFinding('quantity/number-is-unreadable', { text }))
+    findings.push(makeTextFinding('quantity/number-is-unreadable', { text }))
     return undefined
   }
   if (problem === 'does-not-end') {
-    findings.push(textFinding('quantity/fraction-is-rounded', { text, value }, 'warning'))
+    findings.push(makeTextFinding('quantity/fraction-is-rounded', { text, value }, 'warning'))
   }
   if (readings) {
     const [withPoint, withComma] = readings
     if (reading.mark === undefined) {
-      findings.push(textFinding('quantity/decimal-mark-is-unclear', { text, withPoint, withComma }))
+      findings.push(makeTextFinding('quantity/decimal-mark-is-unclear', { text, withPoint, withComma }))
       return undefined
     }
     // another number of the text shows which mark it is
     value = reading.mark === '.' ? withPoint : withComma
   }
-  return negative && !/^[0.]+$/.test(value) ? `-${value}` : value
+  return isNegative && !/^[0.]+$/.test(value) ? `-${value}` : value
 }
 
 /** `percent` of a figure, exactly. */
-function shareOf(figure: string, percent: string): string {
+function percentOfFigure(figure: string, percent: string): string {
   const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
-  const share = times(exactOf(figure.replace('-', '')), times(exactOf(percent), powerOfTen(-2)))
-  return exactText(share, decimals, 'down').replace(/\.?0+$/, '')
+  const share = multiply(exactOf(figure.replace('-', '')), multiply(exactOf(percent), powerOfTen(-2)))
+  return formatExact(share, decimals, 'down').replace(/\.?0+$/, '')
 }
 
-function refused(finding: Finding<QuantityCodes>): Result<PrintedBand, QuantityCodes> {
+function refuseText(finding: Finding<QuantityCodes>): Result<PrintedBand, QuantityCodes> {
   return { ok: false, findings: [finding] }
 }
 
@@ -193,19 +200,19 @@ function requireArguments(text: unknown, options: ReadingOptions): void {
 }
 
 /** Replaces full-width forms and special spaces, dots and marks by plain characters, and `½` by ` 1/2`. */
-function plainText(text: string): string {
-  let plain = ''
-  let copiedTo = 0
+function toPlainText(text: string): string {
+  let plainText = ''
+  let copiedEnd = 0
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at)
     // ASCII, degree, plus-minus, middle dot, en dash and the two bounds are plain already
     if ((code > 31 && code < 127) || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013)
       continue
     if (code === 0x2264 || code === 0x2265) continue
-    plain += text.slice(copiedTo, at) + plainSign(text.charAt(at))
-    copiedTo = at + 1
+    plainText += text.slice(copiedEnd, at) + toPlainSign(text.charAt(at))
+    copiedEnd = at + 1
   }
-  return copiedTo === 0 ? text : plain + text.slice(copiedTo)
+  return copiedEnd === 0 ? text : plainText + text.slice(copiedEnd)
 }
 
 const PLAIN_SIGNS: readonly (readonly [string, string])[] = [
@@ -237,7 +244,7 @@ const SIGN_TEXTS: { readonly [sign: string]: string } = {
   '…': '–',
 }
 
-function plainSign(sign: string): string {
+function toPlainSign(sign: string): string {
   const code = sign.charCodeAt(0)
   if (code >= 0xff01 && code <= 0xff5e) return String.fromCharCode(code - 0xfee0)
   if (Object.hasOwn(SIGN_TEXTS, sign)) return SIGN_TEXTS[sign] ?? ''

@@ -1,9 +1,9 @@
-import { asDifference } from './asDifference.js'
-import { compareExact, type Exact, exactOf, minus, over, plus, powerOfTen, times } from './exact.js'
-import { decimalsOf } from './figureOf.js'
+import { differenceUnitOf } from './differenceUnitOf.js'
+import { add, compareExact, divide, type Exact, exactOf, multiply, powerOfTen, subtract } from './exact.js'
+import { convertExact } from './findUnitPair.js'
 import type { PrintedBand } from './printed.js'
+import { decimalsOf } from './requireFigure.js'
 import type { Unit } from './unit.js'
-import { exactlyIn } from './unitPair.js'
 
 /**
  * The exact band of a printed value in one unit, and its aim. `basis` is the source of the ends: two printed limits (the aim
@@ -39,14 +39,14 @@ const TWO: Exact = { n: 2n, d: 1n }
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
   const band = readBandAsPrinted(value, tolerancePercent)
   const { low, aim, high } = band
-  const exact = (end: Exact) => exactlyIn(end, value.unit, unit)
+  const exact = (end: Exact) => convertExact(end, value.unit, unit)
   return {
     ...band,
     ...(low && { low: exact(low) }),
     ...(aim && { aim: exact(aim) }),
     ...(high && { high: exact(high) }),
     ...('rounding' in band && {
-      rounding: exactlyIn(band.rounding, asDifference(value.unit), asDifference(unit)),
+      rounding: convertExact(band.rounding, differenceUnitOf(value.unit), differenceUnitOf(unit)),
     }),
   } as Band
 }
@@ -61,20 +61,20 @@ export function readBandAsPrinted(value: PrintedBand, tolerancePercent?: number)
     const low = exactOf(min)
     if (max === undefined) return { basis: 'one limit', low }
     const high = exactOf(max)
-    return { basis: 'limits', low, aim: over(plus(low, high), TWO), high }
+    return { basis: 'limits', low, aim: divide(add(low, high), TWO), high }
   }
   const aim = exactOf(value.value)
-  const bandAround = (basis: 'tolerance' | 'caller', below: Exact, above = below): Band => ({
+  const makeBandAround = (basis: 'tolerance' | 'caller', below: Exact, above = below): Band => ({
     basis,
-    low: minus(aim, below),
+    low: subtract(aim, below),
     aim,
-    high: plus(aim, above),
+    high: add(aim, above),
   })
   if (value.kind === 'nominal with tolerance')
-    return bandAround('tolerance', exactOf(value.minus), exactOf(value.plus))
+    return makeBandAround('tolerance', exactOf(value.minus), exactOf(value.plus))
   if (tolerancePercent !== undefined)
-    return bandAround('caller', over(times(aim, exactOf(tolerancePercent)), exactOf(100)))
-  return { basis: 'nominal', aim, rounding: over(powerOfTen(-decimalsOf(value.value)), TWO) }
+    return makeBandAround('caller', divide(multiply(aim, exactOf(tolerancePercent)), exactOf(100)))
+  return { basis: 'nominal', aim, rounding: divide(powerOfTen(-decimalsOf(value.value)), TWO) }
 }
 
 /** Whether an exact value is below (−1), inside (0) or above (1) a band; the ends are inside. */

@@ -1,5 +1,5 @@
 /** A text being read, and the current place in it. */
-export interface Reading {
+export interface TextCursor {
   readonly text: string
   at: number
   /** The decimal mark that the caller declared, or that another number of the text shows. */
@@ -7,8 +7,8 @@ export interface Reading {
 }
 
 /** A number found in a text. `value` is a figure without its sign; `problem` says why it has no figure. */
-export interface NumberFound {
-  readonly negative: boolean
+export interface FoundNumber {
+  readonly isNegative: boolean
   readonly value: string
   /** The fraction as written, in the plain form `7 1/2`. */
   readonly fraction?: string
@@ -25,21 +25,21 @@ const HYPHEN = 45
 const SLASH = 47
 
 /** Reads a number at the current place; undefined, without moving on, if none begins there. */
-export function readNumber(reading: Reading): NumberFound | undefined {
+export function readNumber(reading: TextCursor): FoundNumber | undefined {
   const { text } = reading
   let at = reading.at
   const sign = text.charCodeAt(at)
-  const negative = sign === HYPHEN
-  if (negative || sign === 43) at += 1
-  while (negative && text.charCodeAt(at) === SPACE) at += 1
+  const isNegative = sign === HYPHEN
+  if (isNegative || sign === 43) at += 1
+  while (isNegative && text.charCodeAt(at) === SPACE) at += 1
   const start = at
-  at = digitsEnd(text, at)
+  at = findDigitsEnd(text, at)
   const wholeEnd = at
   let marks = 0
   for (;;) {
     const mark = text.charCodeAt(at)
     if (mark !== POINT && mark !== COMMA && mark !== SPACE && mark !== APOSTROPHE) break
-    const next = digitsEnd(text, at + 1)
+    const next = findDigitsEnd(text, at + 1)
     if (next === at + 1 || (at === start && mark > COMMA + 2)) break
     // spaces and apostrophes only separate groups of three
     if (
@@ -54,102 +54,110 @@ export function readNumber(reading: Reading): NumberFound | undefined {
   const fraction = marks === 0 ? readFraction(text, start, wholeEnd) : undefined
   if (fraction) {
     reading.at = fraction.end
-    return { negative, ...fraction.found }
+    return { isNegative, ...fraction.found }
   }
   reading.at = at
-  if (marks === 0) return plainFigure(negative, text.slice(start, at))
+  if (marks === 0) return makeFoundNumber(isNegative, text.slice(start, at))
   const mark = text.charAt(wholeEnd)
   if (marks === 1 && mark !== ' ' && mark !== "'" && (reading.mark === undefined || reading.mark === mark)) {
     // groups have three digits, with one to three digits before the first
-    const grouped =
+    const isGrouped =
       at - wholeEnd === 4 && wholeEnd > start && wholeEnd - start < 4 && text.charCodeAt(start) !== 48
-    if (!grouped || reading.mark === mark) {
+    if (!isGrouped || reading.mark === mark) {
       reading.mark = mark as '.' | ','
-      return plainFigure(negative, `${text.slice(start, wholeEnd) || '0'}.${text.slice(wholeEnd + 1, at)}`)
+      return makeFoundNumber(
+        isNegative,
+        `${text.slice(start, wholeEnd) || '0'}.${text.slice(wholeEnd + 1, at)}`,
+      )
     }
   }
-  return markedNumber(negative, text.slice(start, at), reading)
+  return readMarkedNumber(isNegative, text.slice(start, at), reading)
 }
 
-function markedNumber(negative: boolean, written: string, reading: Reading): NumberFound {
-  const withPoint = reading.mark === ',' ? undefined : readWith(written, '.')
-  const withComma = reading.mark === '.' ? undefined : readWith(written, ',')
+function readMarkedNumber(isNegative: boolean, written: string, reading: TextCursor): FoundNumber {
+  const withPoint = reading.mark === ',' ? undefined : readWithMark(written, '.')
+  const withComma = reading.mark === '.' ? undefined : readWithMark(written, ',')
   if (withPoint !== undefined && withComma !== undefined) {
-    if (withPoint === withComma) return plainFigure(negative, withPoint)
-    return { negative, value: '0', problem: 'unclear', readings: [withPoint, withComma] }
+    if (withPoint === withComma) return makeFoundNumber(isNegative, withPoint)
+    return { isNegative, value: '0', problem: 'unclear', readings: [withPoint, withComma] }
   }
   const value = withPoint ?? withComma
-  if (value === undefined) return { negative, value: '0', problem: 'no-figure' }
+  if (value === undefined) return { isNegative, value: '0', problem: 'no-figure' }
   if (value.includes('.')) reading.mark = withPoint === undefined ? ',' : '.'
-  return plainFigure(negative, value)
+  return makeFoundNumber(isNegative, value)
 }
 
 /** The digits with a point, if the text is a number with that decimal mark; groups have three digits and one kind of mark. */
-function readWith(written: string, decimal: '.' | ','): string | undefined {
+function readWithMark(written: string, decimal: '.' | ','): string | undefined {
   const cut = written.indexOf(decimal)
   const whole = cut < 0 ? written : written.slice(0, cut)
   const decimals = cut < 0 ? '' : written.slice(cut + 1)
-  if (digitsEnd(decimals, 0) !== decimals.length) return undefined
+  if (findDigitsEnd(decimals, 0) !== decimals.length) return undefined
   let digits = whole
-  const first = digitsEnd(whole, 0)
+  const first = findDigitsEnd(whole, 0)
   if (first < whole.length) {
     const mark = whole.charAt(first)
     const groups = whole.split(mark)
     if (first === 0 || first > 3 || whole.startsWith('0')) return undefined
-    if (groups.some((group, place) => place > 0 && (group.length !== 3 || digitsEnd(group, 0) !== 3)))
+    if (groups.some((group, place) => place > 0 && (group.length !== 3 || findDigitsEnd(group, 0) !== 3)))
       return undefined
     digits = groups.join('')
   }
   return cut < 0 ? digits : `${digits || '0'}.${decimals}`
 }
 
-function plainFigure(negative: boolean, value: string): NumberFound {
+function makeFoundNumber(isNegative: boolean, value: string): FoundNumber {
   const point = value.indexOf('.')
   const whole = point < 0 ? value.length : point
   const tooLong = whole > 9 || value.length - whole > 7
   if (tooLong || (whole > 1 && value.charCodeAt(0) === 48))
-    return { negative, value: '0', problem: 'no-figure' }
-  return { negative, value }
+    return { isNegative, value: '0', problem: 'no-figure' }
+  return { isNegative, value }
 }
 
 interface Fraction {
   readonly end: number
-  readonly found: Omit<NumberFound, 'negative'>
+  readonly found: Omit<FoundNumber, 'isNegative'>
 }
 
 /** Reads a proper fraction of halves to sixty-fourths, or of thirds: `1/2`, `7 1/2`, `7-1/2`. */
 function readFraction(text: string, start: number, wholeEnd: number): Fraction | undefined {
-  let topStart = start
-  let topEnd = wholeEnd
+  let numeratorStart = start
+  let numeratorEnd = wholeEnd
   if (text.charCodeAt(wholeEnd) !== SLASH) {
-    topStart = wholeEnd
-    while (text.charCodeAt(topStart) === SPACE) topStart += 1
-    if (topStart === wholeEnd && text.charCodeAt(topStart) === HYPHEN) topStart += 1
-    topEnd = digitsEnd(text, topStart)
-    if (topEnd === topStart || topStart === wholeEnd || text.charCodeAt(topEnd) !== SLASH) return undefined
+    numeratorStart = wholeEnd
+    while (text.charCodeAt(numeratorStart) === SPACE) numeratorStart += 1
+    if (numeratorStart === wholeEnd && text.charCodeAt(numeratorStart) === HYPHEN) numeratorStart += 1
+    numeratorEnd = findDigitsEnd(text, numeratorStart)
+    if (
+      numeratorEnd === numeratorStart ||
+      numeratorStart === wholeEnd ||
+      text.charCodeAt(numeratorEnd) !== SLASH
+    )
+      return undefined
   }
-  const end = digitsEnd(text, topEnd + 1)
-  if (end === topEnd + 1) return undefined
-  const written = `${text.slice(topStart, topEnd)}/${text.slice(topEnd + 1, end)}`
-  const whole = topStart === start ? '' : text.slice(start, wholeEnd)
-  const top = Number(text.slice(topStart, topEnd))
-  const bottom = Number(text.slice(topEnd + 1, end))
-  const isUsual = [2, 3, 4, 8, 16, 32, 64].includes(bottom) && top > 0 && top < bottom
+  const end = findDigitsEnd(text, numeratorEnd + 1)
+  if (end === numeratorEnd + 1) return undefined
+  const written = `${text.slice(numeratorStart, numeratorEnd)}/${text.slice(numeratorEnd + 1, end)}`
+  const whole = numeratorStart === start ? '' : text.slice(start, wholeEnd)
+  const numerator = Number(text.slice(numeratorStart, numeratorEnd))
+  const denominator = Number(text.slice(numeratorEnd + 1, end))
+  const isUsual = [2, 3, 4, 8, 16, 32, 64].includes(denominator) && numerator > 0 && numerator < denominator
   if (!isUsual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
     return { end, found: { value: '0', problem: 'no-figure' } }
   const fraction = whole === '' || whole === '0' ? written : `${whole} ${written}`
   // 64ths end within six decimals, thirds never do
-  const decimals = String(Math.round((top * 1e6) / bottom)).padStart(6, '0')
-  const value = `${whole || '0'}.${bottom === 3 ? decimals : decimals.replace(/0+$/, '')}`
-  return { end, found: { value, fraction, ...(bottom === 3 && { problem: 'does-not-end' as const }) } }
+  const decimals = String(Math.round((numerator * 1e6) / denominator)).padStart(6, '0')
+  const value = `${whole || '0'}.${denominator === 3 ? decimals : decimals.replace(/0+$/, '')}`
+  return { end, found: { value, fraction, ...(denominator === 3 && { problem: 'does-not-end' as const }) } }
 }
 
 /** Whether the digits before are a numerator. */
 function isFractionBar(text: string, at: number): boolean {
-  return text.charCodeAt(at) === SLASH && digitsEnd(text, at + 1) > at + 1
+  return text.charCodeAt(at) === SLASH && findDigitsEnd(text, at + 1) > at + 1
 }
 
-function digitsEnd(text: string, from: number): number {
+function findDigitsEnd(text: string, from: number): number {
   let at = from
   for (let code = text.charCodeAt(at); code >= 48 && code <= 57; code = text.charCodeAt(at)) at += 1
   return at

@@ -1,20 +1,20 @@
 import type { Finding } from '../base/index.js'
-import { asDifference } from './asDifference.js'
 import type { QuantityCodes } from './codes.js'
+import { differenceUnitOf } from './differenceUnitOf.js'
+import { makeTextFinding } from './makeTextFinding.js'
 import { measureOf } from './measureOf.js'
-import type { Reading } from './readNumber.js'
-import { textFinding } from './textFinding.js'
+import type { TextCursor } from './readNumber.js'
 import type { Measure, Unit } from './unit.js'
 import { findUnitName } from './unitNames.js'
 
 /** Reads a unit name without spaces, dots and hyphens; `''`, without moving on, if none begins at the current place. */
-export function readUnitName(reading: Reading): string {
+export function readUnitName(reading: TextCursor): string {
   const { text } = reading
   let name = ''
   let at = reading.at
   let kept = at
   for (; at < text.length; at++) {
-    const part = unitCharacter(text, at)
+    const part = classifyCharacter(text, at)
     if (part === 'kept') continue
     if (at > kept) name += text.slice(kept, at)
     kept = at + 1
@@ -26,7 +26,7 @@ export function readUnitName(reading: Reading): string {
 }
 
 /** Whether a character belongs to the unit's name, is left out of it, or ends it. */
-function unitCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
+function classifyCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
   const code = text.charCodeAt(at)
   // letters, and what follows the last of them in ASCII
   if (code > 96 && code < 127) return 'kept'
@@ -62,7 +62,7 @@ function unitCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
 }
 
 /** Options that choose between several meanings of a name. */
-export interface NameOptions {
+export interface UnitNameOptions {
   readonly measure?: Measure
   readonly assume?: readonly Unit[]
 }
@@ -76,15 +76,15 @@ function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
 }
 
 /** The unit that a name means to this caller; doubts about it go into `findings`. */
-export function intendedUnit(
+export function findIntendedUnit(
   name: string,
   written: string,
-  options: NameOptions,
+  options: UnitNameOptions,
   findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
   const meaning = findUnitName(name)
   if (meaning === undefined || (written.includes(' ') && isTwoUnits(written, meaning.units))) {
-    findings.push(textFinding('quantity/unit-is-unknown', { text: written }))
+    findings.push(makeTextFinding('quantity/unit-is-unknown', { text: written }))
     return undefined
   }
   const { measure, assume } = options
@@ -92,20 +92,20 @@ export function intendedUnit(
   const [single] = units
   if (single !== undefined && problem === undefined && measure === undefined) return single
   const isDifference = measure === 'temperatureDifference'
-  const possibleUnits = isDifference ? units.map(asDifference) : units
+  const possibleUnits = isDifference ? units.map(differenceUnitOf) : units
   const fittingUnits =
     measure === undefined ? possibleUnits : possibleUnits.filter((unit) => measureOf(unit) === measure)
   const [first] = fittingUnits
   if (first === undefined) {
     const unit = possibleUnits[0] ?? 'N.m'
     findings.push(
-      textFinding('quantity/unit-of-other-measure', { unit, measure: measure ?? measureOf(unit) }),
+      makeTextFinding('quantity/unit-of-other-measure', { unit, measure: measure ?? measureOf(unit) }),
     )
     return undefined
   }
   if (problem === undefined) return first
   if (problem === 'mass-for-force') {
-    findings.push(textFinding('quantity/mass-unit-for-force', { text: written, unit: first }, 'warning'))
+    findings.push(makeTextFinding('quantity/mass-unit-for-force', { text: written, unit: first }, 'warning'))
     return first
   }
   if (problem === 'ambiguous') {
@@ -113,7 +113,7 @@ export function intendedUnit(
     if (assumedUnit) return assumedUnit
     if (fittingUnits.length === 1 && measure !== undefined) return first
   }
-  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[problem], { text: written, candidates: fittingUnits }))
+  findings.push(makeTextFinding(UNIT_CODES_BY_PROBLEM[problem], { text: written, candidates: fittingUnits }))
   return undefined
 }
 

@@ -1,9 +1,9 @@
 import { requireObject, requireOneOf } from '../base/index.js'
-import { figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
+import { requireFigure } from './requireFigure.js'
 import { type MeasureUnits, requireUnitOf } from './requireQuantity.js'
 
-const FIGURES = {
+const FIGURE_KEYS = {
   nominal: ['value'],
   'nominal with tolerance': ['value', 'minus', 'plus'],
   limits: ['min', 'max'],
@@ -21,8 +21,8 @@ export function requireBand(
   requireObject(name, value)
   const band = value as { readonly [key: string]: unknown; readonly kind: PrintedBand['kind'] }
   if (measure !== undefined) requireUnitOf(measure, `${name}.unit`, band['unit'])
-  requireOneOf(`${name}.kind`, band.kind, Object.keys(FIGURES))
-  const keys = FIGURES[band.kind].filter((key) => band.kind !== 'limits' || band[key] !== undefined)
+  requireOneOf(`${name}.kind`, band.kind, Object.keys(FIGURE_KEYS))
+  const keys = FIGURE_KEYS[band.kind].filter((key) => band.kind !== 'limits' || band[key] !== undefined)
   if (keys.length === 0) throw new TypeError(`${name} of kind limits must have min or max`)
-  for (const key of keys) figureOf(band[key], `${name}.${key}`, measure === undefined)
+  for (const key of keys) requireFigure(band[key], `${name}.${key}`, measure === undefined)
 }

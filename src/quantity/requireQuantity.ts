@@ -1,7 +1,7 @@
 import { type NumberRange, quoteValue, requireNumber, requireObject } from '../base/index.js'
 import { isFigure } from './isFigure.js'
 import type { Measure } from './unit.js'
-import { FACTORS } from './unitFactors.js'
+import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
 /** A measure with its units, for callers that do not load all measures. */
 export type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
@@ -24,10 +24,10 @@ export function requireQuantityOf(
   requireObject(name, quantity)
   const { value, unit } = quantity as { value?: unknown; unit?: unknown }
   requireUnitOf(measure, `${name}.unit`, unit)
-  const place = `${name}.value`
-  if (figure !== true || typeof value !== 'string') requireNumber(place, value, range)
-  else if (isFigure(value)) requireNumber(place, Number(value), range)
-  else throw new TypeError(`${place} must be a number or a printed figure, got ${quoteValue(value)}`)
+  const valueName = `${name}.value`
+  if (figure !== true || typeof value !== 'string') requireNumber(valueName, value, range)
+  else if (isFigure(value)) requireNumber(valueName, Number(value), range)
+  else throw new TypeError(`${valueName} must be a number or a printed figure, got ${quoteValue(value)}`)
 }
 
 /** {@link requireQuantityOf} for any measure; without a range, any finite number. */
@@ -37,5 +37,5 @@ export function requireQuantity(
   measure: Measure,
   range: QuantityRange = { max: Number.MAX_VALUE },
 ): void {
-  requireQuantityOf({ [measure]: FACTORS[measure] }, name, quantity, range)
+  requireQuantityOf({ [measure]: FACTORS_BY_MEASURE[measure] }, name, quantity, range)
 }

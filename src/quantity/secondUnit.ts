@@ -1,10 +1,19 @@
-import { compareExact, type Exact, exactOf, exactText, minus, plus, powerOfTen, times } from './exact.js'
-import { decimalsOf, figureOf } from './figureOf.js'
+import {
+  add,
+  compareExact,
+  type Exact,
+  exactOf,
+  formatExact,
+  multiply,
+  powerOfTen,
+  subtract,
+} from './exact.js'
+import { findUnitPair, type UnitPair } from './findUnitPair.js'
 import { isFigure } from './isFigure.js'
 import type { PrintedBand } from './printed.js'
 import { requireBand } from './requireBand.js'
+import { decimalsOf, requireFigure } from './requireFigure.js'
 import type { Figure, Unit } from './unit.js'
-import { type UnitPair, unitPair } from './unitPair.js'
 
 const MAX_DECIMALS = 6
 
@@ -35,28 +44,28 @@ const MAX_DECIMALS = 6
  */
 export function secondUnit<U extends Unit>(value: PrintedBand, unit: U): PrintedBand<U> | null {
   requireBand('value', value)
-  const pair = unitPair(value.unit, unit)
-  if (value.kind === 'nominal') return secondNominal(value.value, pair, unit)
-  if (value.kind === 'limits') return secondLimits(value.min, value.max, pair, unit)
-  return secondTolerance(value, pair, unit)
+  const pair = findUnitPair(value.unit, unit)
+  if (value.kind === 'nominal') return convertNominal(value.value, pair, unit)
+  if (value.kind === 'limits') return convertLimits(value.min, value.max, pair, unit)
+  return convertTolerance(value, pair, unit)
 }
 
-function secondNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
-  const exact = convertExact(figureOf(figure, 'value.value'), pair)
-  const text = exactText(exact, enoughDecimals([figure], pair))
+function convertNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
+  const exact = convertWithPair(requireFigure(figure, 'value.value'), pair)
+  const text = formatExact(exact, chooseDecimals([figure], pair))
   return isFigure(text, { minus: true }) ? { kind: 'nominal', value: text, unit } : null
 }
 
-function secondLimits<U extends Unit>(
+function convertLimits<U extends Unit>(
   min: Figure | undefined,
   max: Figure | undefined,
   pair: UnitPair,
   unit: U,
 ): PrintedBand<U> | null {
-  const low = min === undefined ? undefined : convertExact(figureOf(min, 'value.min'), pair)
-  const high = max === undefined ? undefined : convertExact(figureOf(max, 'value.max'), pair)
+  const low = min === undefined ? undefined : convertWithPair(requireFigure(min, 'value.min'), pair)
+  const high = max === undefined ? undefined : convertWithPair(requireFigure(max, 'value.max'), pair)
   const printed = [min, max].filter((figure) => figure !== undefined)
-  return roundLimitsInward(low, high, enoughDecimals(printed, pair), unit)
+  return roundLimitsInward(low, high, chooseDecimals(printed, pair), unit)
 }
 
 function roundLimitsInward<U extends Unit>(
@@ -66,8 +75,8 @@ function roundLimitsInward<U extends Unit>(
   unit: U,
 ): PrintedBand<U> | null {
   for (let decimals = minDecimals; decimals <= MAX_DECIMALS; decimals++) {
-    const minText = low && exactText(low, decimals, 'up')
-    const maxText = high && exactText(high, decimals, 'down')
+    const minText = low && formatExact(low, decimals, 'up')
+    const maxText = high && formatExact(high, decimals, 'down')
     if (minText && maxText && compareExact(exactOf(minText), exactOf(maxText)) > 0) continue
     if (![minText, maxText].every((text) => text === undefined || isFigure(text, { minus: true })))
       return null
@@ -76,26 +85,26 @@ function roundLimitsInward<U extends Unit>(
   return null
 }
 
-function secondTolerance<U extends Unit>(
+function convertTolerance<U extends Unit>(
   value: Extract<PrintedBand, { kind: 'nominal with tolerance' }>,
   pair: UnitPair,
   unit: U,
 ): PrintedBand<U> | null {
-  const nominal = figureOf(value.value, 'value.value')
-  const below = figureOf(value.minus, 'value.minus')
-  const above = figureOf(value.plus, 'value.plus')
-  const low = convertExact(minus(nominal, below), pair)
-  const high = convertExact(plus(nominal, above), pair)
+  const nominal = requireFigure(value.value, 'value.value')
+  const below = requireFigure(value.minus, 'value.minus')
+  const above = requireFigure(value.plus, 'value.plus')
+  const low = convertWithPair(subtract(nominal, below), pair)
+  const high = convertWithPair(add(nominal, above), pair)
   const steps = { ratio: pair.ratio, offset: { n: 0n, d: 1n } }
   const minDecimals = Math.max(
-    enoughDecimals([value.value, value.minus, value.plus], pair, 1),
-    enoughDecimals([value.minus, value.plus], steps),
+    chooseDecimals([value.value, value.minus, value.plus], pair, 1),
+    chooseDecimals([value.minus, value.plus], steps),
   )
   for (let decimals = minDecimals; decimals <= MAX_DECIMALS; decimals++) {
-    const nominalText = exactText(convertExact(nominal, pair), decimals)
+    const nominalText = formatExact(convertWithPair(nominal, pair), decimals)
     if (!isFigure(nominalText, { minus: true })) return null
-    const minusText = exactText(minus(exactOf(nominalText), low), decimals, 'down')
-    const plusText = exactText(minus(high, exactOf(nominalText)), decimals, 'down')
+    const minusText = formatExact(subtract(exactOf(nominalText), low), decimals, 'down')
+    const plusText = formatExact(subtract(high, exactOf(nominalText)), decimals, 'down')
     if (isFigure(minusText) && isFigure(plusText))
       return { kind: 'nominal with tolerance', value: nominalText, minus: minusText, plus: plusText, unit }
   }
@@ -103,17 +112,17 @@ function secondTolerance<U extends Unit>(
 }
 
 /** Decimals by the rule above for figures of one value; `counted` says how many of them need two digits. */
-function enoughDecimals(figures: readonly Figure[], pair: UnitPair, counted = figures.length): number {
+function chooseDecimals(figures: readonly Figure[], pair: UnitPair, twoDigitCount = figures.length): number {
   const printed = Math.max(...figures.map(decimalsOf))
-  const last = times(pair.ratio, powerOfTen(-printed))
+  const last = multiply(pair.ratio, powerOfTen(-printed))
   let decimals = 0
   // 10^−k is nearest in ratio to the converted last place x where x² ≥ 10^(−2k−1)
   while (decimals < MAX_DECIMALS && last.n * last.n * 10n ** BigInt(2 * decimals + 1) < last.d * last.d)
     decimals += 1
   if (pair.offset.n !== 0n) return decimals
   const needed = figures
-    .slice(0, counted)
-    .map((figure) => decimalsForTwoDigits(convertExact(figureOf(figure), pair), decimals))
+    .slice(0, twoDigitCount)
+    .map((figure) => decimalsForTwoDigits(convertWithPair(requireFigure(figure), pair), decimals))
   return Math.max(...needed)
 }
 
@@ -128,6 +137,6 @@ function decimalsForTwoDigits(value: Exact, minDecimals: number): number {
   return decimals
 }
 
-function convertExact(value: Exact, { ratio, offset }: UnitPair): Exact {
-  return plus(times(value, ratio), offset)
+function convertWithPair(value: Exact, { ratio, offset }: UnitPair): Exact {
+  return add(multiply(value, ratio), offset)
 }

@@ -1,6 +1,6 @@
-import { FACTORS } from './unitFactors.js'
+import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
-type Factors = typeof FACTORS
+type Factors = typeof FACTORS_BY_MEASURE
 export type Measure = keyof Factors
 export type UnitOf<M extends Measure> = keyof Factors[M]
 export type Unit = { readonly [M in Measure]: UnitOf<M> }[Measure]
@@ -12,11 +12,14 @@ export const UNITS_BY_MEASURE = /* @__PURE__ */ listUnits()
 export const UNIT_FACTORS: { readonly [U in Unit]: string } = /* @__PURE__ */ joinFactors()
 
 function joinFactors() {
-  return Object.assign({}, ...Object.values(FACTORS))
+  return Object.assign({}, ...Object.values(FACTORS_BY_MEASURE))
 }
 
 function listUnits() {
-  const lists = Object.entries(FACTORS).map(([measure, factors]) => [measure, Object.keys(factors)])
+  const lists = Object.entries(FACTORS_BY_MEASURE).map(([measure, factors]) => [
+    measure,
+    Object.keys(factors),
+  ])
   return Object.fromEntries(lists) as { readonly [M in Measure]: readonly UnitOf<M>[] }
 }
 

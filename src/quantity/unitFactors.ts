@@ -3,7 +3,7 @@
  * a fraction of two if the decimals never end; `UNIT_CODES` gives the source of each.
  * Three measures are separate for the torque functions, which load no others.
  */
-export const TORQUE = {
+export const TORQUE_FACTORS = {
   torque: {
     'N.m': '1',
     'cN.m': '0.01',
@@ -16,14 +16,14 @@ export const TORQUE = {
     'kgf.cm': '0.0980665',
   },
 } as const
-export const LENGTH = { length: { mm: '1', cm: '10', m: '1000', in: '25.4', ft: '304.8' } } as const
-export const ANGLE = { angle: { deg: '1' } } as const
+export const LENGTH_FACTORS = { length: { mm: '1', cm: '10', m: '1000', in: '25.4', ft: '304.8' } } as const
+export const ANGLE_FACTORS = { angle: { deg: '1' } } as const
 
-export const FACTORS = /* @__PURE__ */ joinMeasures()
+export const FACTORS_BY_MEASURE = /* @__PURE__ */ joinMeasures()
 
 function joinMeasures() {
   return {
-    ...TORQUE,
+    ...TORQUE_FACTORS,
     volume: {
       mL: '1',
       L: '1000',
@@ -37,7 +37,7 @@ function joinMeasures() {
       qt_imp: '1136.5225',
       gal_imp: '4546.09',
     },
-    ...LENGTH,
+    ...LENGTH_FACTORS,
     distance: { km: '1', mi: '1.609344' },
     force: { N: '1', kN: '1000', lbf: '4.4482216152605' },
     pressure: { kPa: '1', MPa: '1000', bar: '100', psi: '4448.2216152605/645.16' },
@@ -45,7 +45,7 @@ function joinMeasures() {
     temperatureDifference: { degC_diff: '1', degF_diff: '5/9', K_diff: '1' },
     mass: { g: '1', kg: '1000', oz: '28.349523125', lb: '453.59237' },
     duration: { h: '3600', min: '60', s: '1', d: '86400' },
-    ...ANGLE,
+    ...ANGLE_FACTORS,
     speed: { 'km/h': '1', mph: '1.609344' },
     kinematicViscosity: { 'mm2/s': '1' },
     dynamicViscosity: { 'mPa.s': '1' },
@@ -54,4 +54,4 @@ function joinMeasures() {
 }
 
 /** The zero of a temperature scale above absolute zero, in degrees of that scale. */
-export const SHIFTS: { readonly [unit: string]: string } = { degC: '273.15', degF: '459.67' }
+export const TEMPERATURE_SHIFTS: { readonly [unit: string]: string } = { degC: '273.15', degF: '459.67' }

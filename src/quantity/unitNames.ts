@@ -1,7 +1,7 @@
 import type { Unit } from './unit.js'
 
 /** The units that a written name may mean, and why it is not clear. */
-export interface UnitName {
+export interface UnitNameMeaning {
   readonly units: readonly Unit[]
   readonly problem?: 'ambiguous' | 'a-ratio' | 'another-case' | 'mass-for-force'
 }
@@ -10,7 +10,7 @@ export interface UnitName {
  * Unit names as people write them, without spaces, dots and hyphens. A name with capitals is read only as it is, a name in
  * small letters in any case. `lbs` for `lb` and plurals in s are added, except for symbols in which s would be a second.
  */
-const NAMES: { readonly [U in Unit]?: string } = {
+const UNIT_NAMES: { readonly [U in Unit]?: string } = {
   'N.m': 'Nm newtonmetre newtonmeter',
   'cN.m': 'cNm',
   'dN.m': 'dNm',
@@ -54,14 +54,18 @@ const NAMES: { readonly [U in Unit]?: string } = {
 }
 
 /** Liquid measures with a US and an imperial size: the bare name is ambiguous. */
-const LIQUID: { readonly [name: string]: string } = {
+const LIQUID_MEASURES: { readonly [name: string]: string } = {
   fl_oz: 'floz fluidoz fluidounce',
   pt: 'pt pint',
   qt: 'qt quart',
   gal: 'gal gallon',
 }
 
-const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['problem']>, readonly Unit[]])[] = [
+const UNCLEAR_NAMES: readonly (readonly [
+  string,
+  NonNullable<UnitNameMeaning['problem']>,
+  readonly Unit[],
+])[] = [
   ['oz ounce', 'ambiguous', ['oz', 'fl_oz_us', 'fl_oz_imp']],
   ['lb pound #', 'ambiguous', ['lb', 'lbf']],
   ['° deg degree', 'ambiguous', ['deg', 'degC', 'degF']],
@@ -89,32 +93,32 @@ const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['problem']
 /** `ms`, `Ns`, `Nms`, `kPas` are units with a second in them. */
 const AMBIGUOUS_PLURAL = /^([a-z]|[cdk]?nm?|[km]pa)$/i
 
-let names: Map<string, UnitName> | undefined
+let nameTable: Map<string, UnitNameMeaning> | undefined
 
 /** The meaning of a name without spaces, dots and hyphens; undefined if no unit has it. */
-export function findUnitName(name: string): UnitName | undefined {
-  names ??= allNames()
-  return names.get(name) ?? names.get(name.toLowerCase())
+export function findUnitName(name: string): UnitNameMeaning | undefined {
+  nameTable ??= makeNameTable()
+  return nameTable.get(name) ?? nameTable.get(name.toLowerCase())
 }
 
-function allNames(): Map<string, UnitName> {
-  const all = new Map<string, UnitName>()
-  const addName = (written: string, name: UnitName): void => {
-    for (const one of written.split(' ')) {
-      const plural = AMBIGUOUS_PLURAL.test(one) ? one : `${one}s`
-      for (const spelled of [one, plural, one.replace('lb', 'lbs')]) {
-        if (spelled === one || !all.has(spelled)) all.set(spelled, name)
+function makeNameTable(): Map<string, UnitNameMeaning> {
+  const all = new Map<string, UnitNameMeaning>()
+  const addName = (written: string, name: UnitNameMeaning): void => {
+    for (const writtenName of written.split(' ')) {
+      const plural = AMBIGUOUS_PLURAL.test(writtenName) ? writtenName : `${writtenName}s`
+      for (const spelling of [writtenName, plural, writtenName.replace('lb', 'lbs')]) {
+        if (spelling === writtenName || !all.has(spelling)) all.set(spelling, name)
       }
     }
   }
-  for (const [unit, written = ''] of Object.entries(NAMES)) addName(written, { units: [unit as Unit] })
+  for (const [unit, written = ''] of Object.entries(UNIT_NAMES)) addName(written, { units: [unit as Unit] })
   for (const [written, problem, units] of UNCLEAR_NAMES) addName(written, { units, problem })
-  for (const [unit, written] of Object.entries(LIQUID)) {
-    const us: UnitName = { units: [`${unit}_us` as Unit] }
-    const imperial: UnitName = { units: [`${unit}_imp` as Unit] }
+  for (const [unit, written] of Object.entries(LIQUID_MEASURES)) {
+    const us: UnitNameMeaning = { units: [`${unit}_us` as Unit] }
+    const imperial: UnitNameMeaning = { units: [`${unit}_imp` as Unit] }
     addName(written, { units: [...us.units, ...imperial.units], problem: 'ambiguous' })
-    for (const one of written.split(' ')) {
-      for (const base of [one, `${one}s`]) {
+    for (const writtenName of written.split(' ')) {
+      for (const base of [writtenName, `${writtenName}s`]) {
         addName(`us${base} ${base}us usliq${base} usliquid${base}`, us)
         addName(`imp${base} ${base}imp uk${base} ${base}uk imperial${base} ${base}imperial`, imperial)
       }

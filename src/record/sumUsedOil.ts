@@ -1,11 +1,11 @@
 import { dropUndefined, refuse, requireKnownKeys, requireShape } from '../base/index.js'
 import { compareDates, type DateText, isDate } from '../calendar/index.js'
 import {
+  add,
   type Exact,
   exactIn,
   exactOf,
   nearestQuantity,
-  plus,
   type Quantity,
   requireQuantity,
   type VolumeUnit,
@@ -115,7 +115,9 @@ function listLines(
     return usedOilLines.map((one) => ({ ...common, ...one }))
   const volumes = drainedVolumes.filter((one) => one !== 'not judged')
   for (const volume of volumes) requireVolume(`record ${id}, drained`, volume)
-  return [dropUndefined({ ...common, ...only, drained: volumes.length === 0 ? undefined : add(volumes) })]
+  return [
+    dropUndefined({ ...common, ...only, drained: volumes.length === 0 ? undefined : addVolumes(volumes) }),
+  ]
 }
 
 const requireVolume = (name: string, volume: Quantity<VolumeUnit>) =>
@@ -123,7 +125,7 @@ const requireVolume = (name: string, volume: Quantity<VolumeUnit>) =>
 
 function sumLines(lines: readonly UsedOilLine[]): UsedOilSum {
   const sum = (of: readonly UsedOilLine[], key: 'volume' | 'drained' = 'volume') =>
-    add(of.flatMap((line) => line[key] ?? []))
+    addVolumes(of.flatMap((line) => line[key] ?? []))
   return {
     volume: sum(lines),
     keptApart: sum(lines.filter(({ keptApart }) => keptApart !== undefined)),
@@ -133,7 +135,7 @@ function sumLines(lines: readonly UsedOilLine[]): UsedOilSum {
   }
 }
 
-function add(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'L'> {
-  const total = volumes.reduce<Exact>((sum, volume) => plus(sum, exactIn(volume, 'L')), exactOf(0))
+function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'L'> {
+  const total = volumes.reduce<Exact>((sum, volume) => add(sum, exactIn(volume, 'L')), exactOf(0))
   return nearestQuantity(total, 'L', 'L')
 }

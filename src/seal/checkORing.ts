@@ -2,7 +2,7 @@ import { quoteValue, type Reason, refuse, requireObject } from '../base/index.js
 import { convert, type Quantity } from '../quantity/index.js'
 import type { ORing } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { plainRing } from './plainRing.js'
+import { normalizeRingNumber } from './normalizeRingNumber.js'
 
 export interface ORingVerdict {
   /** `found`: only a size was given, and a row has it; `not in the table`: the ring may still be right. */
@@ -59,8 +59,8 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
           reasons: [sealReason('seal/o-ring-found', { designation: found.designation })],
         }
   }
-  const number = plainRing(designation)
-  const row = listRings().find((one) => one.designation.replace('-', '') === number)
+  const number = normalizeRingNumber(designation)
+  const row = listRings().find((candidate) => candidate.designation.replace('-', '') === number)
   if (row === undefined) {
     const params = { designation: designation.slice(0, 40) }
     return { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
@@ -74,10 +74,12 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
 type Row = NonNullable<ORingVerdict['row']>
 
 function hasSize(row: Row, size: NonNullable<ORing['size']>): boolean {
-  return agrees(size.inside, row.inside, size.unit) && agrees(size.section, row.section, size.unit)
+  return (
+    figureAgrees(size.inside, row.inside, size.unit) && figureAgrees(size.section, row.section, size.unit)
+  )
 }
 
-function agrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
+function figureAgrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
   const decimals = (figure.split('.')[1] ?? '').length
   const chartRounding = unit === 'in' ? 0.0005 : 0.005
   // 1e-9 for the binary rounding of the sum
@@ -92,9 +94,11 @@ function listRings(): readonly Row[] {
     const outside = mm(inside + 2 * section)
     return { designation, inside: mm(inside), section: mm(section), outside }
   }
-  const fromInches = (value: number) => convert({ value, unit: 'in' }, 'mm').value
+  const inchesToMillimetres = (value: number) => convert({ value, unit: 'in' }, 'mm').value
   return [
-    ...AS568_ROWS.map(([dash, inside, section]) => row(`-${dash}`, fromInches(inside), fromInches(section))),
+    ...AS568_ROWS.map(([dash, inside, section]) =>
+      row(`-${dash}`, inchesToMillimetres(inside), inchesToMillimetres(section)),
+    ),
     ...JIS_ROWS.flatMap(([series, numbers, less, section]) =>
       numbers.split(' ').map((number) => {
         const inside = Number((Number.parseInt(number, 10) - less).toFixed(1))

@@ -95,43 +95,43 @@ export function checkWasherFit(
     if (typeof figure !== 'string' || !(Number(figure) > 0))
       throw refuse(`size.${key}`, figure, 'a printed figure above 0')
   }
-  const diameter = majorDiameter(read)
+  const diameter = findMajorDiameter(read)
   if (diameter === undefined) return cannotTell(sealReason('seal/pipe-size-not-known', { thread: name }))
   const { unit } = size
   requireOneOf('size.unit', unit, ['mm', 'in'])
-  const length = (figure: string) => convert({ value: Number(figure), unit }, 'mm').value
-  const hole = length(inside)
-  const rounding = length(String(0.5 * 10 ** -(inside.split('.')[1] ?? '').length))
+  const toMillimetres = (figure: string) => convert({ value: Number(figure), unit }, 'mm').value
+  const hole = toMillimetres(inside)
+  const rounding = toMillimetres(String(0.5 * 10 ** -(inside.split('.')[1] ?? '').length))
   const mm = (value: number) => ({ value, unit: 'mm' as const })
   const printed = (value: string) => ({ value, unit })
   const holeParams = { thread: name, inside: printed(inside), major: mm(diameter) }
-  const isHeld = form === 'captive' || form === 'profile ring'
+  const isHeldOnPlug = form === 'captive' || form === 'profile ring'
   // 1e-9 for binary rounding
-  if (hole + rounding + 1e-9 < diameter - (isHeld ? MAX_UNDERCUT : 0))
+  if (hole + rounding + 1e-9 < diameter - (isHeldOnPlug ? MAX_UNDERCUT : 0))
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', holeParams)] }
   if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
     const params = { ...holeParams, largest: mm(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
-  if (length(outside) < hole + MIN_RIM) {
+  if (toMillimetres(outside) < hole + MIN_RIM) {
     const params = { inside: printed(inside), outside: printed(outside), smallest: mm(hole + MIN_RIM) }
     doubts.push(sealReason('seal/washer-rim-too-narrow', params))
   }
-  if (length(thickness) < MIN_THICKNESS || length(thickness) > MAX_THICKNESS) {
+  if (toMillimetres(thickness) < MIN_THICKNESS || toMillimetres(thickness) > MAX_THICKNESS) {
     const params = { thickness: printed(thickness), min: mm(MIN_THICKNESS), max: mm(MAX_THICKNESS) }
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
-  if (isHeld) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
+  if (isHeldOnPlug) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
   const washer = `${inside} × ${outside} × ${thickness} ${unit}`
   const row = WASHER_ROWS.some(
     ([size, d1, d2, h]) =>
       read.kind === 'metric' &&
       size === `M${read.majorDiameter.value}` &&
       d1 === hole &&
-      d2 === length(outside) &&
-      h === length(thickness),
+      d2 === toMillimetres(outside) &&
+      h === toMillimetres(thickness),
   )
   return row
     ? { verdict: 'in the table', reasons: [sealReason('seal/washer-in-table', { thread: name, washer })] }
@@ -143,7 +143,7 @@ function readThread(text: string): Thread | undefined {
   return read.ok ? read.value : undefined
 }
 
-function majorDiameter(thread: Thread): number | undefined {
+function findMajorDiameter(thread: Thread): number | undefined {
   if (thread.kind === 'pipe')
     return Object.hasOwn(PIPE_DIAMETERS, thread.size) ? PIPE_DIAMETERS[thread.size] : undefined
   return convert(thread.majorDiameter, 'mm').value

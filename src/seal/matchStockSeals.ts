@@ -1,9 +1,9 @@
 import { type JsonPointer, quoteValue, type Reason, refuse, requireObject } from '../base/index.js'
 import type { Id, Seal, StockSeal } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { isSameSeal } from './isSameSeal.js'
+import { compareSeals } from './compareSeals.js'
+import type { SealTask } from './listSealTasks.js'
 import { requireSeal } from './requireSeal.js'
-import type { SealTask } from './sealsToReplace.js'
 
 /** One kind of seal that a job needs. */
 export interface SealLine {
@@ -46,20 +46,20 @@ export function matchStockSeals(
     requireObject(`tasks[${place}]`, task)
     requireSeal(`tasks[${place}].seal`, task.seal)
     if (task.action === 'look up') return
-    const group = groups.find(({ seal }) => hasSameProperties(seal, task.seal))
+    const group = groups.find(({ seal }) => canShareLine(seal, task.seal))
     if (group === undefined) groups.push({ seal: task.seal, tasks: [task] })
     else group.tasks.push(task)
   })
-  return groups.map(({ seal, tasks }) => takeSealsFor(seal, tasks, shelf))
+  return groups.map(({ seal, tasks }) => takeFromStock(seal, tasks, shelf))
 }
 
-function takeSealsFor(
+function takeFromStock(
   seal: SealTask['seal'],
   tasks: readonly SealTask[],
   shelf: { readonly id: Id; readonly name: string; readonly seal: Seal; left: number }[],
 ): SealLine {
-  const applied = tasks.some(({ action }) => action === 'apply')
-  const needed = applied ? 1 : tasks.filter(({ action }) => action === 'new').length
+  const isApplied = tasks.some(({ action }) => action === 'apply')
+  const needed = isApplied ? 1 : tasks.filter(({ action }) => action === 'new').length
   const toInspect = tasks.filter(({ action }) => action === 'inspect').length
   const nameOf = (id: Id) => shelf.find((piece) => piece.id === id)?.name ?? id
   const take: { id: Id; count: number }[] = []
@@ -67,13 +67,13 @@ function takeSealsFor(
   let missing = needed
   let spare = 0
   for (const piece of shelf) {
-    const same = isSameSeal(seal, piece.seal)
-    if (same === 'perhaps' && piece.left > 0) possibleMatches.push(piece.id)
-    if (same !== 'yes') continue
+    const match = compareSeals(seal, piece.seal)
+    if (match === 'perhaps' && piece.left > 0) possibleMatches.push(piece.id)
+    if (match !== 'yes') continue
     const count = Math.min(missing, piece.left)
     missing -= count
     // a package of sealant is enough for other lines too
-    if (!applied) piece.left -= count
+    if (!isApplied) piece.left -= count
     if (count > 0) take.push({ id: piece.id, count })
     spare += piece.left
   }
@@ -97,10 +97,10 @@ function takeSealsFor(
 }
 
 /** Two needed seals share a line if they are certainly the same, or described in the same words. */
-function hasSameProperties(first: Seal, second: Seal): boolean {
-  const plain = (seal: Seal) =>
+function canShareLine(first: Seal, second: Seal): boolean {
+  const writeProperties = (seal: Seal) =>
     JSON.stringify(
       Object.entries({ ...seal, replace: null, source: null }).sort(([a], [b]) => (a < b ? -1 : 1)),
     )
-  return isSameSeal(first, second) === 'yes' || plain(first) === plain(second)
+  return compareSeals(first, second) === 'yes' || writeProperties(first) === writeProperties(second)
 }

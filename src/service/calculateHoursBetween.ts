@@ -1,6 +1,6 @@
 import { type DateText, daysBetween } from '../calendar/index.js'
 import { type CountedMeterReading, readMeters } from '../interval/index.js'
-import { type Exact, exactOf, minus } from '../quantity/index.js'
+import { type Exact, exactOf, subtract } from '../quantity/index.js'
 import type { MachineLog } from '../spec/index.js'
 
 /** Hours between two days, as exactly as the readings say; without `max` they show no upper limit. */
@@ -25,7 +25,7 @@ export function calculateHoursBetween(
   if (start.last === undefined || end.last === undefined) return undefined
   if (usedReadings.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
   const difference = (one: CountedMeterReading, other: CountedMeterReading) =>
-    minus(exactOf(one.total.value), exactOf(other.total.value))
+    subtract(exactOf(one.total.value), exactOf(other.total.value))
   const shortest = start.next === undefined ? exactOf(0) : difference(end.last, start.next)
   const min = shortest.n < 0n ? exactOf(0) : shortest
   return end.next === undefined ? { min } : { min, max: difference(end.next, start.last) }

@@ -1,17 +1,17 @@
 import { dropUndefined, type Reason, requireShape, type Shape } from '../base/index.js'
 import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
 import {
+  add,
   compareExact,
+  divide,
   type Exact,
   exactIn,
   exactOf,
+  multiply,
   nearestDouble,
   nearestQuantity,
-  over,
-  plus,
   type Quantity,
   requireQuantity,
-  times,
   type VolumeUnit,
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
@@ -120,7 +120,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
       count,
       reasons: since === undefined ? unknownStart : [serviceReason('service/no-oil-added', { part, since })],
     })
-  const sum = additions.reduce((total, { volume }) => plus(total, exactIn(volume, 'mL')), exactOf(0))
+  const sum = additions.reduce((total, { volume }) => add(total, exactIn(volume, 'mL')), exactOf(0))
   const { unit } = last.volume
   const added = nearestQuantity(sum, 'mL', unit)
   const hours = since === undefined ? undefined : calculateHoursBetween(log, since, last.date)
@@ -130,7 +130,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
     days: since === undefined ? undefined : daysBetween(since, last.date),
     hours: hours && makeSpan('h', hours.min, hours.max),
     per100Hours: hours && calculateRate(sum, hours, unit),
-    percentOfFill: share && nearestDouble(times(share, exactOf(100))),
+    percentOfFill: share && nearestDouble(multiply(share, exactOf(100))),
   })
   const reasons = [serviceReason('service/oil-added', { part, added, count, ...figures })]
   const line = { ...common, count, added, ...figures }
@@ -206,14 +206,14 @@ function calculateFillShare({ sheet, log }: DueFacts, gearcase: Id, added: Exact
   if (space?.kind !== 'own' || leaf.kind !== 'stated') return undefined
   const all = listInstances(sheet, gearcase).length
   const fill = readRefill(leaf.value as SpecValue<VolumeUnit>, space.fill.per, { worked: 1, all })
-  return fill === undefined || fill.exactEach.n === 0n ? undefined : over(added, fill.exactEach)
+  return fill === undefined || fill.exactEach.n === 0n ? undefined : divide(added, fill.exactEach)
 }
 
 function calculateRate(sum: Exact, { min, max }: { min: Exact; max?: Exact }, unit: VolumeUnit) {
   const rate = (hours: Exact | undefined) =>
     hours === undefined || hours.n === 0n
       ? undefined
-      : nearestQuantity(over(times(sum, exactOf(100)), hours), 'mL', unit).value
+      : nearestQuantity(divide(multiply(sum, exactOf(100)), hours), 'mL', unit).value
   const rates = dropUndefined({ min: rate(max), max: rate(min) })
   return rates.min === undefined && rates.max === undefined ? undefined : { ...rates, unit }
 }

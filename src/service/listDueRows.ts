@@ -1,12 +1,12 @@
 import { dropUndefined, joinPointer } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay, dayNumberOf } from '../calendar/index.js'
 import {
-  countsPer,
+  countPauseDays,
+  countsPerUnit,
   type DueLine,
   type DueOptions,
   type DueRow,
   meterCount,
-  pauseDays,
 } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
@@ -105,13 +105,13 @@ function addMeterFields(
   // The unit of the meter; of a limit that cannot be judged, its own.
   const unit = isJudged ? used.unit : limit.unit
   const toUnit = (counts: number): number | undefined =>
-    Number.isNaN(counts) ? undefined : counts / countsPer(unit)
+    Number.isNaN(counts) ? undefined : counts / countsPerUnit(unit)
   const toCounts = (amount: { readonly value: number } | undefined): number =>
     amount === undefined ? NaN : meterCount(amount.value, unit)
   const every = isJudged ? toUnit(toCounts(used) + toCounts(left)) : limit.value
   const window = toUnit(toCounts(overdueAfter?.meter) - toCounts(duePoint?.meter))
   const readDay = dayNumberOf(now?.date)
-  const pausedDays = pauseDays(log.pauses, readDay, dayNumberOf(today))
+  const pausedDays = countPauseDays(log.pauses, readDay, dayNumberOf(today))
   const readOn = Number.isNaN(readDay) ? undefined : dateFromDay(readDay + pausedDays)
   const last = isJudged ? 0 : undefined
   const isTracked = verdict !== 'not tracked'

@@ -1,17 +1,17 @@
 import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { type ContainerChoice, chooseContainers } from '../fill/index.js'
-import { chooseOilChoice, isGrease, oilMeets } from '../oil/index.js'
+import { isGrease, judgeOilChoices, oilMeets } from '../oil/index.js'
 import {
+  add,
+  divide,
   type Exact,
   exactIn,
   exactOf,
-  lowerExact,
-  minus,
+  minExact,
+  multiply,
   nearestQuantity,
-  over,
-  plus,
   type Quantity,
-  times,
+  subtract,
   type VolumeUnit,
 } from '../quantity/index.js'
 import {
@@ -74,7 +74,7 @@ export function planOil(
     })
     const oils = figures.stated<Oils>(oilsPath)
     if (oils === undefined) return { ...base, take: [], reasons: [] }
-    const judgedOils = chooseOilChoice(oils, ambient)
+    const judgedOils = judgeOilChoices(oils, ambient)
     const oilReasons: readonly Reason[] = judgedOils.reasons
     const offers = judgedOils.choices
       .filter(({ verdict }) => verdict !== 'no')
@@ -160,7 +160,7 @@ function judgeOilStock(
   const suitable: Record<Id, OilContainer> = {}
   const reasons: Reason[] = []
   for (const [id, container] of Object.entries(shelf)) {
-    // The ambient band is judged in `chooseOilChoice`.
+    // The ambient band is judged in `judgeOilChoices`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const verdicts = [verdict.viscosity, verdict.category, verdict.limitedSlip]
     if (verdicts.every((one) => one === 'yes' || one === 'not judged')) {
@@ -201,7 +201,7 @@ function describeAdditive(
 
 /** The volume at which to stop: more means that old oil stayed in, or that the machine is not level. */
 function addTenth({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
-  return nearestQuantity(times(exactEach, over(exactOf(11), exactOf(10))), 'mL', each.unit)
+  return nearestQuantity(multiply(exactEach, divide(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
 const NO_OIL = { value: 0, unit: 'mL' } as const
@@ -222,18 +222,18 @@ function takeFromStock(
     if (container === undefined) continue
     const { opened: openedBefore, ...containerFields } = container
     const takeVolume = (available: Exact, opened: boolean): Exact => {
-      const taken = lowerExact(available, volumeLeft)
+      const taken = minExact(available, volumeLeft)
       if (taken.n > 0n) {
         take.push({ container: id, name: container.name, volume: nearestQuantity(taken, 'mL', 'mL'), opened })
-        volumeLeft = minus(volumeLeft, taken)
+        volumeLeft = subtract(volumeLeft, taken)
       }
-      return minus(available, taken)
+      return subtract(available, taken)
     }
     const openedVolume = exactIn(openedBefore ?? NO_OIL, 'mL')
     const fromOpened = exactIn(opened ?? NO_OIL, 'mL')
-    const keptOpen = plus(minus(openedVolume, fromOpened), takeVolume(fromOpened, true))
-    const keptFull = takeVolume(times(exactIn(container.size, 'mL'), exactOf(full)), false)
-    const openedAfter = plus(keptOpen, keptFull)
+    const keptOpen = add(subtract(openedVolume, fromOpened), takeVolume(fromOpened, true))
+    const keptFull = takeVolume(multiply(exactIn(container.size, 'mL'), exactOf(full)), false)
+    const openedAfter = add(keptOpen, keptFull)
     next[id] = {
       ...containerFields,
       count: container.count - full,

@@ -1,14 +1,14 @@
 import { compareDates } from '../calendar/index.js'
 import {
+  add,
   compareExact,
+  divide,
   type Exact,
   exactIn,
   exactOf,
-  exactText,
+  formatExact,
+  multiply,
   nearestDouble,
-  over,
-  plus,
-  times,
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
 import type { ServiceRecord, SpecSheet } from '../spec/index.js'
@@ -103,12 +103,12 @@ const isSameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
 function calculateMedian(sorted: readonly Exact[]): Exact {
   const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? exactOf(0)
   const high = sorted[Math.floor(sorted.length / 2)] ?? low
-  return over(plus(low, high), exactOf(2))
+  return divide(add(low, high), exactOf(2))
 }
 
 /** Minutes at a rate for an hour, in the smallest coin of the currency. */
 function calculateCost(minutes: Exact, { amount, currency }: Money): Money {
-  const cost = over(times(minutes, exactOf(amount)), exactOf(60))
+  const cost = divide(multiply(minutes, exactOf(amount)), exactOf(60))
   const decimals = Object.hasOwn(CURRENCY_DECIMALS, currency) ? CURRENCY_DECIMALS[currency] : 2
-  return { amount: Number(exactText(cost, decimals ?? 2)), currency }
+  return { amount: Number(formatExact(cost, decimals ?? 2)), currency }
 }

@@ -2,10 +2,10 @@ import type { Finding } from '../base/index.js'
 import { chooseVessel } from '../fill/index.js'
 import {
   compareExact,
-  minus,
   type PrintedQuantity,
   type Quantity,
   readBand,
+  subtract,
   type VolumeUnit,
 } from '../quantity/index.js'
 import type { Id, SpecValue, Toolbox } from '../spec/index.js'
@@ -75,7 +75,7 @@ function chooseNarrowerSide(
   if (stated?.kind !== 'nominal with tolerance') return undefined
   const { low, aim, high } = readBand(stated, stated.unit)
   if (low === undefined || aim === undefined || high === undefined) return undefined
-  const isMinusNarrower = compareExact(minus(aim, low), minus(high, aim)) <= 0
+  const isMinusNarrower = compareExact(subtract(aim, low), subtract(high, aim)) <= 0
   return { value: isMinusNarrower ? stated.minus : stated.plus, unit: stated.unit }
 }
 

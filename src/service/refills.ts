@@ -1,15 +1,15 @@
 import {
+  add,
+  convertExact,
+  divide,
   type Exact,
-  exactlyIn,
   exactOf,
-  minus,
+  multiply,
   nearestQuantity,
-  over,
-  plus,
   type Quantity,
   readBand,
   statedEnds,
-  times,
+  subtract,
   type VolumeUnit,
 } from '../quantity/index.js'
 import type { OilAdditive, SpecValue } from '../spec/index.js'
@@ -25,8 +25,8 @@ export interface RefillAmount {
 function makeAmount(each: Exact, from: VolumeUnit, instances: number, unit = from): RefillAmount {
   return {
     each: nearestQuantity(each, from, unit),
-    all: nearestQuantity(times(each, exactOf(instances)), from, unit),
-    exactEach: exactlyIn(each, from, 'mL'),
+    all: nearestQuantity(multiply(each, exactOf(instances)), from, unit),
+    exactEach: convertExact(each, from, 'mL'),
   }
 }
 
@@ -43,7 +43,7 @@ export function readRefill(
   if (highest === undefined) return undefined
   // A figure for all instances is divided, even if the visit works on only some of them.
   const share = exactOf(per === 'all instances' ? instances.all : 1)
-  return makeAmount(over(highest.amount, share), highest.unit, instances.worked)
+  return makeAmount(divide(highest.amount, share), highest.unit, instances.worked)
 }
 
 /** A refill split into oil and additive. */
@@ -74,9 +74,9 @@ export function splitRefill(
     return {
       oil: refill,
       additive: additiveAmount,
-      all: makeTotal(plus(exactEach, additiveAmount.exactEach)),
+      all: makeTotal(add(exactEach, additiveAmount.exactEach)),
     }
-  const oilVolume = minus(exactEach, additiveAmount.exactEach)
+  const oilVolume = subtract(exactEach, additiveAmount.exactEach)
   return { oil: makeTotal(oilVolume.n < 0n ? exactOf(0) : oilVolume), additive: additiveAmount, all: refill }
 }
 

@@ -1,14 +1,14 @@
 import { requireShape } from '../base/index.js'
 import {
+  add,
   compareExact,
+  divide,
   type Exact,
   exactIn,
-  minus,
+  multiply,
   nearestQuantity,
-  over,
-  plus,
   roundExact,
-  times,
+  subtract,
 } from '../quantity/index.js'
 import { type Id, type OilContainer, requireDocument, type Stock, type StockSeal } from '../spec/index.js'
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
@@ -70,8 +70,8 @@ function pourFrom(
   const openedVolume = exactIn(openedBefore ?? { value: 0, unit: 'mL' }, 'mL')
   const size = exactIn(containerFields.size, 'mL')
   // The volumes of the plan are rounded; do not count a rounding error as another container.
-  const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), ROUNDING_MARGIN), 'up')
-  const volumeLeft = minus(plus(openedVolume, times(size, { n: full, d: 1n })), taken)
+  const full = opened || size.n === 0n ? 0n : roundExact(subtract(divide(taken, size), ROUNDING_MARGIN), 'up')
+  const volumeLeft = subtract(add(openedVolume, multiply(size, { n: full, d: 1n })), taken)
   return {
     ...containerFields,
     count: containerFields.count - Number(full),

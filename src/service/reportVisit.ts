@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js'
 import { addPeriod, compareDates, type DateText, daysBetween } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import type { Id, Toolbox } from '../spec/index.js'
-import { calibrationInputs } from '../torque/index.js'
+import { readCalibrationInputs } from '../torque/index.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
 import { describePart } from './names.js'
 import type { planTightenings } from './planTightenings.js'
@@ -120,7 +120,7 @@ export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], toda
   return wrenches.flatMap((id): Findings => {
     const wrenchInToolbox = toolbox.wrenches[id]
     if (wrenchInToolbox === undefined) return []
-    const { from, interval, cycles, byCycles } = calibrationInputs(wrenchInToolbox)
+    const { from, interval, cycles, byCycles } = readCalibrationInputs(wrenchInToolbox)
     const wrench = wrenchInToolbox.name
     const path = `/wrenches/${id}`
     if (from === undefined)

@@ -1,7 +1,8 @@
 // Exports for other rooms.
+
+export { calculatePitchDiameter } from './calculatePitchDiameter.js'
+export { calculateStressArea } from './calculateStressArea.js'
 export type { ThreadCodes } from './codes.js'
+export { findPlugTorqueBand, type PlugHousing, type PlugTorqueBand } from './findPlugTorqueBand.js'
 export { parseThread } from './parseThread.js'
-export { pitchDiameter } from './pitchDiameter.js'
-export { type PlugHousing, type PlugTorqueBand, plugTorqueBand } from './plugTorqueBand.js'
-export { stressArea } from './stressArea.js'
 export type { MetricThread, PipeThread, Thread, UnifiedThread } from './thread.js'

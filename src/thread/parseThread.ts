@@ -48,7 +48,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_LENGTH)
     return refuseText(finding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
-  const plain = writePlain(text)
+  const plain = normalizeDesignation(text)
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
   const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.pipeLettersLast.exec(plain)?.groups
@@ -59,7 +59,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
 }
 
 /** Replaces signs that vary in print: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
-function writePlain(text: string): string {
+function normalizeDesignation(text: string): string {
   return text
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize('NFKC').replace('⁄', '/')}`)
     .replace(/(?<=[0-9]) ?["″”]/g, '')
@@ -69,79 +69,86 @@ function writePlain(text: string): string {
     .trim()
 }
 
-type Groups = { readonly [name: string]: string | undefined }
+type PatternGroups = { readonly [name: string]: string | undefined }
 
-function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thread, ThreadCodes> {
+function readMetric(text: string, { size = '', pitch, fit }: PatternGroups): Result<Thread, ThreadCodes> {
   const diameter = String(Number(size))
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
-  const stated = pitch === undefined ? coarsePitch : Number(pitch)
-  if (stated === undefined) return refuseText(finding('thread/pitch-not-known', 'error', { text, diameter }))
+  const statedPitch = pitch === undefined ? coarsePitch : Number(pitch)
+  if (statedPitch === undefined)
+    return refuseText(finding('thread/pitch-not-known', 'error', { text, diameter }))
   // a pitch of more than a third of the diameter, or of 0, is not a thread
-  if (stated <= 0 || stated * 3 > Number(diameter))
-    return refuseText(finding('thread/pitch-too-coarse', 'error', { text, pitch: String(stated), diameter }))
-  const coarse = stated === coarsePitch
-  const usual = coarse || FINE_PITCHES.includes(stated)
-  const findings = usual
+  if (statedPitch <= 0 || statedPitch * 3 > Number(diameter))
+    return refuseText(
+      finding('thread/pitch-too-coarse', 'error', { text, pitch: String(statedPitch), diameter }),
+    )
+  const isCoarse = statedPitch === coarsePitch
+  const isUsual = isCoarse || FINE_PITCHES.includes(statedPitch)
+  const findings = isUsual
     ? []
-    : [finding('thread/unusual-pitch', 'warning', { text, pitch: String(stated), diameter })]
+    : [finding('thread/unusual-pitch', 'warning', { text, pitch: String(statedPitch), diameter })]
   const value: Thread = {
     kind: 'metric',
-    designation: coarse ? `M${diameter}` : `M${diameter}x${stated}`,
+    designation: isCoarse ? `M${diameter}` : `M${diameter}x${statedPitch}`,
     form: 'parallel',
     majorDiameter: { value: Number(diameter), unit: 'mm' },
-    pitch: { value: stated, unit: 'mm' },
-    coarse,
+    pitch: { value: statedPitch, unit: 'mm' },
+    coarse: isCoarse,
     ...(fit === undefined ? {} : { toleranceClass: fit }),
   }
   return { ok: true, value, findings }
 }
 
-function parsePipeThread(text: string, { system = '', size = '', per }: Groups): Result<Thread, ThreadCodes> {
+function parsePipeThread(
+  text: string,
+  { system = '', size = '', per }: PatternGroups,
+): Result<Thread, ThreadCodes> {
   const letters = system.toUpperCase()
   const inches = size.replace('-', ' ')
   if (letters === 'BSP') {
     const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
     return refuseText(finding('thread/parallel-or-taper', 'error', { text, candidates }))
   }
-  const meaning = PIPE_LETTERS[letters] ?? 'G'
-  const isNpt = meaning === 'NPT' || meaning === 'NPTF'
+  const pipeSystem = PIPE_LETTERS[letters] ?? 'G'
+  const isNpt = pipeSystem === 'NPT' || pipeSystem === 'NPTF'
   const row = Object.hasOwn(PIPE_THREADS_PER_INCH, inches) ? PIPE_THREADS_PER_INCH[inches] : undefined
   // only ISO 228-1 has the sizes that American pipes lack
-  const threadsPerInch = meaning === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
+  const threadsPerInch =
+    pipeSystem === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
   if (threadsPerInch === undefined)
-    return refuseText(finding('thread/size-not-known', 'error', { text, size: inches, system: meaning }))
+    return refuseText(finding('thread/size-not-known', 'error', { text, size: inches, system: pipeSystem }))
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
-    return refuseText(threadsDiffer(text, per, threadsPerInch))
-  const form = meaning === 'G' || meaning === 'Rp' ? 'parallel' : 'taper'
-  const designation = isNpt ? `${inches}-${threadsPerInch} ${meaning}` : `${meaning} ${inches}`
+    return refuseText(makeThreadsFinding(text, per, threadsPerInch))
+  const form = pipeSystem === 'G' || pipeSystem === 'Rp' ? 'parallel' : 'taper'
+  const designation = isNpt ? `${inches}-${threadsPerInch} ${pipeSystem}` : `${pipeSystem} ${inches}`
   return {
     ok: true,
-    value: { kind: 'pipe', designation, form, system: meaning, size: inches, threadsPerInch },
+    value: { kind: 'pipe', designation, form, system: pipeSystem, size: inches, threadsPerInch },
     findings: [],
   }
 }
 
-const TABLED_SERIES = ['UNC', 'UNF', 'UNEF'] as const
+const SERIES_IN_TABLE = ['UNC', 'UNF', 'UNEF'] as const
 
 function readUnified(
   text: string,
-  { size: written = '', per = '', series: letters, fit }: Groups,
+  { size: written = '', per = '', series: letters, fit }: PatternGroups,
 ): Result<Thread, ThreadCodes> {
   const size = readUnifiedSize(written, per)
   const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
-  const named = letters?.toUpperCase() as UnifiedThread['series'] | undefined
+  const namedSeries = letters?.toUpperCase() as UnifiedThread['series'] | undefined
   // Above 1 in, sizes without a fine series have the 12 threads of UN; manuals print UNF for it.
   const lacksFineSeries =
-    named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
+    namedSeries === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
   const series =
     lacksFineSeries && Number(per) === 12
       ? 'UN'
-      : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
+      : (namedSeries ?? SERIES_IN_TABLE.find((one) => row?.[one] === Number(per)))
   if (series === undefined) return refuseText(finding('thread/not-a-thread', 'error', { text }))
-  const usual = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
-  if (row === undefined || usual.length === 0 || (series === 'UN' && size.startsWith('#')))
+  const usualThreads = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
+  if (row === undefined || usualThreads.length === 0 || (series === 'UN' && size.startsWith('#')))
     return refuseText(finding('thread/size-not-known', 'error', { text, size, system: series }))
-  if (!usual.includes(Number(per))) return refuseText(threadsDiffer(text, per, ...usual))
+  if (!usualThreads.includes(Number(per))) return refuseText(makeThreadsFinding(text, per, ...usualThreads))
   const value: Thread = {
     kind: 'unified',
     designation: `${size}-${Number(per)} ${series}`,
@@ -160,8 +167,16 @@ function readUnifiedSize(written: string, per: string): string {
   return /^(4|5|6|8|10|12)$/.test(size) && Number(per) >= 24 ? `#${size}` : size
 }
 
-function threadsDiffer(text: string, stated: string, ...usual: readonly number[]): Finding<ThreadCodes> {
-  return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: usual.join(', ') })
+function makeThreadsFinding(
+  text: string,
+  statedThreads: string,
+  ...usualThreads: readonly number[]
+): Finding<ThreadCodes> {
+  return finding('thread/threads-per-inch-differ', 'error', {
+    text,
+    stated: statedThreads,
+    usual: usualThreads.join(', '),
+  })
 }
 
 /** Inches of a written size: `1/2`, `1 1/4`, `#10` (0.060 in and 0.013 in a number). */

@@ -1,7 +1,15 @@
 import { requireKnownKeys } from '../base/index.js'
 import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/index.js'
-import { ANGLE, exactOf, LENGTH, nearestDouble, requireQuantityOf, TORQUE, times } from '../quantity/index.js'
-import { adaptorRatio } from './adaptorRatio.js'
+import {
+  ANGLE_FACTORS,
+  exactOf,
+  LENGTH_FACTORS,
+  multiply,
+  nearestDouble,
+  requireQuantityOf,
+  TORQUE_FACTORS,
+} from '../quantity/index.js'
+import { calculateAdaptorRatio } from './calculateAdaptorRatio.js'
 
 export interface AdaptorInput {
   readonly torque: Quantity<TorqueUnit>
@@ -50,17 +58,17 @@ export interface AdaptorAnswer {
 export function adaptorSetting(input: AdaptorInput): AdaptorAnswer {
   requireKnownKeys('input', input, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = input
-  requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
-  requireQuantityOf(LENGTH, 'leverLength', leverLength, { above: 0 })
-  requireQuantityOf(LENGTH, 'extension', extension, { min: 0 })
-  if (angle !== undefined) requireQuantityOf(ANGLE, 'angle', angle, { min: 0, max: 180 })
-  const ratio = adaptorRatio(leverLength, extension, angle?.value ?? 0)
+  requireQuantityOf(TORQUE_FACTORS, 'torque', torque, { above: 0 })
+  requireQuantityOf(LENGTH_FACTORS, 'leverLength', leverLength, { above: 0 })
+  requireQuantityOf(LENGTH_FACTORS, 'extension', extension, { min: 0 })
+  if (angle !== undefined) requireQuantityOf(ANGLE_FACTORS, 'angle', angle, { min: 0, max: 180 })
+  const ratio = calculateAdaptorRatio(leverLength, extension, angle?.value ?? 0)
   if (ratio === undefined)
     throw new RangeError(
       `leverLength + extension × cos(angle) must be above 0, got ${leverLength.value} ${leverLength.unit} and ${extension.value} ${extension.unit} at ${angle?.value ?? 0}°`,
     )
   return {
-    setting: { value: nearestDouble(times(exactOf(torque.value), ratio)), unit: torque.unit },
+    setting: { value: nearestDouble(multiply(exactOf(torque.value), ratio)), unit: torque.unit },
     ratio: nearestDouble(ratio),
   }
 }

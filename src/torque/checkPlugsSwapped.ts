@@ -1,18 +1,18 @@
 import { type Reason, requireObject } from '../base/index.js'
 import type { TorqueUnit } from '../quantity/index.js'
 import {
+  multiply,
   nearestDouble,
   readBandAsPrinted,
   requireBand,
   singleFigure,
-  TORQUE,
-  times,
+  TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { nearestTorque, torqueRatio } from './exactTorque.js'
-import { plugFigures } from './plugFigures.js'
+import { findPlugBand } from './findPlugBand.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>
@@ -29,7 +29,7 @@ export interface SwapVerdict {
 const MIN_IMPROVEMENT = 1.5
 
 /** The geometric mean of the lowest and the highest published figure, N·m. */
-function usualTorque(band: PlugTorqueBand & { verdict: 'band' }): number {
+function calculateUsualTorque(band: PlugTorqueBand & { verdict: 'band' }): number {
   const figures = band.published.map(({ value }) => value)
   return Math.sqrt(Math.min(...figures) * Math.max(...figures))
 }
@@ -43,7 +43,7 @@ function deviationRatio(torque: number, usual: number): number {
  * Checks whether the torques of a gearcase's fill and drain plugs were swapped. Only for plugs with different threads or
  * housings.
  *
- * Source: the tables of {@link plugTorqueBand}; the factor of 1.5 is a house rule: correct manuals differ from the tables
+ * Source: the tables of {@link findPlugTorqueBand}; the factor of 1.5 is a house rule: correct manuals differ from the tables
  * by about that much.
  */
 export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
@@ -53,15 +53,15 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   )
   if (fillPlug.band.verdict === 'cannot tell' || drainPlug.band.verdict === 'cannot tell')
     return { verdict: 'cannot tell', reasons: missing }
-  const usualFill = usualTorque(fillPlug.band)
-  const usualDrain = usualTorque(drainPlug.band)
+  const usualFill = calculateUsualTorque(fillPlug.band)
+  const usualDrain = calculateUsualTorque(drainPlug.band)
   const threads = { fillThread: fillPlug.designation, drainThread: drainPlug.designation }
   if (usualFill === usualDrain)
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
   const asPrinted = deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
-  const exchanged = deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
+  const asExchanged = deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
-  if (asPrinted / exchanged >= MIN_IMPROVEMENT)
+  if (asPrinted / asExchanged >= MIN_IMPROVEMENT)
     return {
       verdict: 'looks swapped',
       reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],
@@ -71,12 +71,12 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
 
 function readPlug(name: string, plug: PlugTorque) {
   requireObject(name, plug)
-  requireBand(`${name}.torque`, plug.torque, TORQUE)
+  requireBand(`${name}.torque`, plug.torque, TORQUE_FACTORS)
   const { unit } = plug.torque
   const figure = singleFigure(readBandAsPrinted(plug.torque))
   return {
-    ...plugFigures(plug.thread, plug.housing),
-    value: nearestDouble(times(figure, torqueRatio(unit, 'N.m'))),
+    ...findPlugBand(plug.thread, plug.housing),
+    value: nearestDouble(multiply(figure, torqueRatio(unit, 'N.m'))),
     asQuantity: nearestTorque(figure, unit),
   }
 }

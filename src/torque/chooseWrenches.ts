@@ -2,11 +2,11 @@ import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '
 import { readBandAsPrinted } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
+import { findSmallestSets } from './findSmallestSets.js'
 import { judgeWrench } from './judgeWrench.js'
-import { noTorqueReason, oneLimitReason } from './noBandReason.js'
+import { makeNoTorqueReason, makeOneLimitReason } from './noBandReason.js'
 import { requireDesignation, requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
-import { smallestSets } from './smallestSets.js'
-import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
+import { chooseWrenchesToBuy, type WrenchToGet } from './wrenchToGet.js'
 import type { WrenchFits, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 const MAX_WRENCHES = 20
@@ -52,26 +52,26 @@ export interface WrenchChoice {
   readonly toBuy: readonly WrenchToGet[]
 }
 
-interface Judged {
+interface JudgedWrench {
   readonly id: Id
   readonly through?: Id
   readonly fit: WrenchVerdict
 }
 
-type UsableWrench = Judged & { readonly fit: WrenchFits }
+type UsableWrench = JudgedWrench & { readonly fit: WrenchFits }
 
-function isCovering(tool: Judged): tool is UsableWrench {
+function coversTask(tool: JudgedWrench): tool is UsableWrench {
   return tool.fit.verdict === 'fits' || tool.fit.verdict === 'fits with care'
 }
 
-function judgeTools(
+function judgeWrenches(
   wrenches: readonly (readonly [Id, TorqueWrench])[],
   task: WrenchTask,
   options: ChooseWrenchesOptions,
-): Judged[] {
+): JudgedWrench[] {
   const { adaptors = {}, ...wrenchOptions } = options
   return wrenches.map(([id, wrench]) => {
-    const { driveFits, through } = driveReach(wrench.drive, task.drive, adaptors)
+    const { driveFits, through } = findDriveAdaptor(wrench.drive, task.drive, adaptors)
     if (driveFits || task.drive === undefined)
       return { id, fit: judgeWrench(wrench, task.tightening, wrenchOptions), ...(through ? { through } : {}) }
     const reason = torqueReason('torque/drive-does-not-reach', { wrench: wrench.drive, required: task.drive })
@@ -80,11 +80,11 @@ function judgeTools(
 }
 
 /** Prefers `fits` to `fits with care`, then no drive adaptor, then the order of the toolbox. */
-function bestTool(judged: readonly Judged[], set: number): UsableWrench | undefined {
-  const inSet = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(isCovering)
-  const rank = ({ fit, through }: Judged) =>
+function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWrench | undefined {
+  const coveringTools = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(coversTask)
+  const rank = ({ fit, through }: JudgedWrench) =>
     (fit.verdict === 'fits' ? 0 : 2) + (through === undefined ? 0 : 1)
-  return inSet.reduce<UsableWrench | undefined>(
+  return coveringTools.reduce<UsableWrench | undefined>(
     (chosen, next) => (chosen === undefined || rank(next) < rank(chosen) ? next : chosen),
     undefined,
   )
@@ -153,55 +153,55 @@ export function chooseWrenches(
     if (task.drive !== undefined) requireDesignation(`tasks[${at}].drive`, task.drive)
   }
 
-  const judged = tasks.map((task) => ({ task, tools: judgeTools(tools, task, options) }))
-  const bits = judged.map(({ tools }) =>
-    tools.reduce((sum, tool, at) => (isCovering(tool) ? sum | (1 << at) : sum), 0),
+  const judged = tasks.map((task) => ({ task, tools: judgeWrenches(tools, task, options) }))
+  const toolBits = judged.map(({ tools }) =>
+    tools.reduce((sum, tool, at) => (coversTask(tool) ? sum | (1 << at) : sum), 0),
   )
-  const reachable = judged.filter((_, at) => bits[at] !== 0)
-  const sets = smallestSets(
-    bits.filter((bit) => bit !== 0),
+  const coverable = judged.filter((_, at) => toolBits[at] !== 0)
+  const sets = findSmallestSets(
+    toolBits.filter((bit) => bit !== 0),
     tools.length,
   )
-  let chosen = 0
+  let chosenSet = 0
   let lowestCost = Number.POSITIVE_INFINITY
   for (const set of sets) {
     let cost = 0
-    for (const { tools } of reachable) {
-      const tool = bestTool(tools, set)
+    for (const { tools } of coverable) {
+      const tool = chooseBestTool(tools, set)
       cost += (tool?.fit.verdict === 'fits' ? 0 : MAX_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
     }
     if (cost < lowestCost) {
       lowestCost = cost
-      chosen = set
+      chosenSet = set
     }
   }
 
-  const uncovered = judged.filter((_, at) => bits[at] === 0)
+  const uncovered = judged.filter((_, at) => toolBits[at] === 0)
   return {
-    wrenches: tools.filter((_, at) => (chosen & (1 << at)) !== 0).map(([id]) => id),
-    covered: reachable.flatMap(({ task, tools }) => {
-      const tool = bestTool(tools, chosen)
+    wrenches: tools.filter((_, at) => (chosenSet & (1 << at)) !== 0).map(([id]) => id),
+    covered: coverable.flatMap(({ task, tools }) => {
+      const tool = chooseBestTool(tools, chosenSet)
       if (tool === undefined) return []
       const through = tool.through === undefined ? {} : { through: tool.through }
       return [{ on: task.on, wrench: tool.id, ...through, fit: tool.fit }]
     }),
-    uncovered: uncovered.map(({ task, tools }) => uncoveredReason(task, tools)),
-    toBuy: wrenchesToGet(
+    uncovered: uncovered.map(({ task, tools }) => explainUncovered(task, tools)),
+    toBuy: chooseWrenchesToBuy(
       uncovered
-        .filter(({ task, tools }) => uncoveredReason(task, tools).verdict === 'does not fit')
+        .filter(({ task, tools }) => explainUncovered(task, tools).verdict === 'does not fit')
         .map(({ task }) => task),
       options.tolerancePercent,
     ),
   }
 }
 
-function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[]): UncoveredReason {
+function explainUncovered({ on, tightening }: WrenchTask, tools: readonly JudgedWrench[]): UncoveredReason {
   if (tightening.kind !== 'torque')
-    return { on, verdict: 'cannot tell', wrenches: [{ reasons: [noTorqueReason(tightening)] }] }
+    return { on, verdict: 'cannot tell', wrenches: [{ reasons: [makeNoTorqueReason(tightening)] }] }
   for (const torque of [tightening.torque, ...(tightening.stages ?? [])]) {
-    const stated = readBandAsPrinted(torque)
-    if (stated.basis !== 'one limit') continue
-    const reason = oneLimitReason(stated, torque.unit)
+    const band = readBandAsPrinted(torque)
+    if (band.basis !== 'one limit') continue
+    const reason = makeOneLimitReason(band, torque.unit)
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }
   }
   const hasUnknownFit = tools.some(({ fit }) => fit.verdict === 'cannot tell')
@@ -228,25 +228,25 @@ const SQUARE_DRIVES: Readonly<Record<string, string>> = {
   '25.4 mm': '1 in',
 }
 
-function isSameSquare(one: string, other: string): boolean {
-  const [first, second] = [one, other].map((drive) =>
+function isSameDrive(first: string, second: string): boolean {
+  const [firstDrive, secondDrive] = [first, second].map((drive) =>
     Object.hasOwn(SQUARE_DRIVES, drive) ? SQUARE_DRIVES[drive] : drive,
   )
-  return first === second
+  return firstDrive === secondDrive
 }
 
 /** Finds the drive adaptor, if one is needed. A concentric adaptor does not change the torque. */
-function driveReach(
+function findDriveAdaptor(
   wrenchDrive: string,
-  needed: string | undefined,
+  neededDrive: string | undefined,
   adaptors: Readonly<Record<Id, Adaptor>>,
 ): { readonly driveFits: boolean; readonly through?: Id } {
-  if (needed === undefined || isSameSquare(needed, wrenchDrive)) return { driveFits: true }
+  if (neededDrive === undefined || isSameDrive(neededDrive, wrenchDrive)) return { driveFits: true }
   for (const [id, adaptor] of Object.entries(adaptors))
     if (
       adaptor.kind === 'drive adaptor' &&
-      isSameSquare(adaptor.from, wrenchDrive) &&
-      isSameSquare(adaptor.to, needed)
+      isSameDrive(adaptor.from, wrenchDrive) &&
+      isSameDrive(adaptor.to, neededDrive)
     )
       return { driveFits: true, through: id }
   return { driveFits: false }

@@ -1,10 +1,18 @@
 import { type Reason, requireKnownKeys, requireNumber } from '../base/index.js'
 import type { Quantity, TorqueUnit } from '../quantity/index.js'
-import { exactOf, LENGTH, nearestDouble, over, requireQuantityOf, TORQUE, times } from '../quantity/index.js'
+import {
+  divide,
+  exactOf,
+  LENGTH_FACTORS,
+  multiply,
+  nearestDouble,
+  requireQuantityOf,
+  TORQUE_FACTORS,
+} from '../quantity/index.js'
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
+import { calculateProofLoad } from './calculateProofLoad.js'
 import { torqueReason } from './codes.js'
 import { exactTorque } from './exactTorque.js'
-import { proofLoad } from './proofLoad.js'
 
 export interface ClampLoadInput {
   readonly torque: Quantity<TorqueUnit>
@@ -64,24 +72,24 @@ export type ClampLoad =
 export function clampLoad(input: ClampLoadInput): ClampLoad {
   requireKnownKeys('input', input, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
   const { torque, thread, propertyClass, nutFactor, scatterPercent } = input
-  requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
+  requireQuantityOf(TORQUE_FACTORS, 'torque', torque, { above: 0 })
   requireNumber('nutFactor', nutFactor, { min: 0.05, max: 1 })
   requireNumber('scatterPercent', scatterPercent, { min: 0, below: 100 })
-  const proof = proofLoad(thread, propertyClass)
+  const proof = calculateProofLoad(thread, propertyClass)
   if (proof.verdict === 'cannot tell') return proof
   const { majorDiameter } = thread
-  const diameter = times(exactOf(majorDiameter.value), exactOf(LENGTH.length[majorDiameter.unit]))
-  const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
-  const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
-  const load = newtons(nearestDouble(over(exactTorque(torque, 'N.m'), lever)))
+  const diameter = multiply(exactOf(majorDiameter.value), exactOf(LENGTH_FACTORS.length[majorDiameter.unit]))
+  const lever = multiply(exactOf(nutFactor), multiply(diameter, exactOf('0.001')))
+  const toNewtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
+  const load = toNewtons(nearestDouble(divide(exactTorque(torque, 'N.m'), lever)))
   const scatter = scatterPercent / 100
-  const max = newtons(load.value * (1 + scatter))
+  const max = toNewtons(load.value * (1 + scatter))
   const belowProof = max.value <= proof.load.value
-  const loads = { max, proof: proof.load }
+  const params = { max, proof: proof.load }
   return {
     verdict: 'load',
     load,
-    min: newtons(load.value * (1 - scatter)),
+    min: toNewtons(load.value * (1 - scatter)),
     max,
     proof: proof.load,
     shareOfProof: load.value / proof.load.value,
@@ -89,7 +97,7 @@ export function clampLoad(input: ClampLoadInput): ClampLoad {
     reasons: [
       torqueReason('torque/clamp-load', { torque, nutFactor, force: load }),
       ...proof.reasons,
-      torqueReason(belowProof ? 'torque/below-proof' : 'torque/above-proof', loads),
+      torqueReason(belowProof ? 'torque/below-proof' : 'torque/above-proof', params),
     ],
   }
 }

@@ -1,14 +1,14 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
-import { exactOf, nearestDouble, over, TORQUE, times } from '../quantity/index.js'
+import { divide, exactOf, multiply, nearestDouble, TORQUE_FACTORS } from '../quantity/index.js'
 
 /** One unit of `from` in `to`. */
 export function torqueRatio(from: TorqueUnit, to: TorqueUnit): Exact {
-  return over(exactOf(TORQUE.torque[from]), exactOf(TORQUE.torque[to]))
+  return divide(exactOf(TORQUE_FACTORS.torque[from]), exactOf(TORQUE_FACTORS.torque[to]))
 }
 
 /** A torque as an exact number in another unit. */
 export function exactTorque({ value, unit }: Quantity<TorqueUnit>, to: TorqueUnit): Exact {
-  return times(exactOf(value), torqueRatio(unit, to))
+  return multiply(exactOf(value), torqueRatio(unit, to))
 }
 
 /** An exact torque as a quantity. The only rounding, at the end. */

@@ -2,19 +2,19 @@ import type { Reason } from '../base/index.js'
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import {
   compareExact,
+  divide,
   exactOf,
-  over,
+  multiply,
   readBandAsPrinted,
   requireBand,
   singleFigure,
-  TORQUE,
-  times,
+  TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'
-import { plugFigures } from './plugFigures.js'
+import { findPlugBand } from './findPlugBand.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
@@ -53,20 +53,20 @@ const RATIOS: readonly {
  * Checks whether a plug's printed torque has the wrong unit (lbf·in for lbf·ft, kgf·m for N·m). Only for drain, fill and
  * level plugs: bolts have other torques.
  *
- * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link plugTorqueBand}'s.
+ * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link findPlugTorqueBand}'s.
  */
 export function findTorqueSlip(
   torque: StatedValue<TorqueUnit>,
   thread: string | undefined,
   housing: PlugHousing,
 ): TorqueSlipVerdict {
-  requireBand('torque', torque, TORQUE)
-  const { designation, band: expected } = plugFigures(thread, housing)
-  if (expected.verdict === 'cannot tell')
-    return { verdict: 'cannot tell', unitMistakes: [], reasons: expected.reasons }
+  requireBand('torque', torque, TORQUE_FACTORS)
+  const { designation, band: expectedBand } = findPlugBand(thread, housing)
+  if (expectedBand.verdict === 'cannot tell')
+    return { verdict: 'cannot tell', unitMistakes: [], reasons: expectedBand.reasons }
   const figure = singleFigure(readBandAsPrinted(torque))
-  const min = exactTorque(expected.min, torque.unit)
-  const max = exactTorque(expected.max, torque.unit)
+  const min = exactTorque(expectedBand.min, torque.unit)
+  const max = exactTorque(expectedBand.max, torque.unit)
   const isInside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
   const band = { min: nearestTorque(min, torque.unit), max: nearestTorque(max, torque.unit) }
   const printedTorque = nearestTorque(figure, torque.unit)
@@ -75,15 +75,16 @@ export function findTorqueSlip(
     return {
       verdict: 'usual',
       unitMistakes: [],
-      reasons: [...expected.reasons, torqueReason('torque/inside-plug-band', params)],
+      reasons: [...expectedBand.reasons, torqueReason('torque/inside-plug-band', params)],
     }
   const unitMistakes = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): UnitMistake[] => {
-    const corrected = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
-    if (!isInside(corrected)) return []
+    const correctedTorque =
+      way === 'times' ? multiply(figure, exactOf(ratio)) : divide(figure, exactOf(ratio))
+    if (!isInside(correctedTorque)) return []
     return [
       {
         factor,
-        becomes: nearestTorque(corrected, torque.unit),
+        becomes: nearestTorque(correctedTorque, torque.unit),
         ...(printed === torque.unit ? { meant } : {}),
       },
     ]
@@ -93,7 +94,7 @@ export function findTorqueSlip(
     verdict: unitMistakes.length > 0 ? 'slip' : 'unusual',
     unitMistakes,
     reasons: [
-      ...expected.reasons,
+      ...expectedBand.reasons,
       torqueReason('torque/outside-plug-band', params),
       ...unitMistakes.map((slip) => torqueReason('torque/slip', { ...slip, torque: printedTorque, band })),
     ],

@@ -1,6 +1,5 @@
 // The functions and types that other rooms import.
 export { type AdaptorAnswer, type AdaptorInput, adaptorSetting } from './adaptorSetting.js'
-export { calibrationInputs } from './calibrationInputs.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
 export {
@@ -15,7 +14,8 @@ export { type ClampLoad, type ClampLoadInput, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
 export { findTorqueSlip, type SlipFactor } from './findTorqueSlip.js'
 export { judgeTurns } from './judgeTurns.js'
-export { judgeWrenchReach } from './judgeWrenchReach.js'
+export { judgeWrenchSetting } from './judgeWrenchSetting.js'
+export { readCalibrationInputs } from './readCalibrationInputs.js'
 export type { WrenchToGet } from './wrenchToGet.js'
 export type {
   Fit,

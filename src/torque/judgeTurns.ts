@@ -2,7 +2,7 @@ import { type Reason, requireNumber } from '../base/index.js'
 import { compareExact, exactOf } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { turnsBand } from './turnsBand.js'
+import { readTurnsBand } from './readTurnsBand.js'
 
 export interface TurnsVerdict {
   readonly verdict: 'inside' | 'too few' | 'too many' | 'cannot tell'
@@ -15,18 +15,18 @@ export interface TurnsVerdict {
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
   requireNumber('turns', turns, { min: 0 })
-  const band = turnsBand(tightening)
+  const band = readTurnsBand(tightening)
   if (band.verdict === 'cannot tell' || tightening.kind !== 'turns')
     return { verdict: 'cannot tell', reasons: band.reasons }
   const { min, max } = tightening
-  const done = exactOf(turns)
-  if (compareExact(done, exactOf(min)) < 0)
+  const doneTurns = exactOf(turns)
+  if (compareExact(doneTurns, exactOf(min)) < 0)
     return { verdict: 'too few', reasons: [torqueReason('torque/turns-too-few', { turns, min })] }
   if (max === undefined)
-    return compareExact(done, exactOf(min)) === 0
+    return compareExact(doneTurns, exactOf(min)) === 0
       ? { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min })] }
       : { verdict: 'cannot tell', reasons: band.reasons }
-  if (compareExact(done, exactOf(max)) > 0)
+  if (compareExact(doneTurns, exactOf(max)) > 0)
     return { verdict: 'too many', reasons: [torqueReason('torque/turns-too-many', { turns, max })] }
   return { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min, max })] }
 }

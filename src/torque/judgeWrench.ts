@@ -1,16 +1,16 @@
 import type { Reason } from '../base/index.js'
-import { exactOf, LENGTH, nearestDouble, requireQuantityOf } from '../quantity/index.js'
+import { exactOf, LENGTH_FACTORS, nearestDouble, requireQuantityOf } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
-import { adaptorRatio } from './adaptorRatio.js'
+import { calculateAdaptorRatio } from './calculateAdaptorRatio.js'
 import { torqueReason } from './codes.js'
 import { judgeTorque } from './judgeTorque.js'
-import { noTorqueReason } from './noBandReason.js'
+import { makeNoTorqueReason } from './noBandReason.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
-const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
+const FITS_WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
 
 /** The figures of the angle, without its tolerance. */
-function angleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
+function makeAngleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
   if (angle.kind !== 'limits') return { nominal: angle.value }
   const { min, max } = angle
   return { ...(min && { min }), ...(max && { max }) }
@@ -27,7 +27,7 @@ export function judgeWrench(
     reasons: [reason],
     stages: [],
   })
-  if (tightening.kind !== 'torque') return cannotTell(noTorqueReason(tightening))
+  if (tightening.kind !== 'torque') return cannotTell(makeNoTorqueReason(tightening))
 
   let ratio = exactOf(1)
   const { adaptor } = options
@@ -37,19 +37,19 @@ export function judgeWrench(
     const lever = wrench.leverLength
     if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
     if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
-    requireQuantityOf(LENGTH, 'wrench.leverLength', lever, { above: 0 })
+    requireQuantityOf(LENGTH_FACTORS, 'wrench.leverLength', lever, { above: 0 })
     const degrees = angle?.value ?? 0
-    const found = adaptorRatio(lever, extension, degrees)
-    if (found === undefined)
+    const adaptorRatio = calculateAdaptorRatio(lever, extension, degrees)
+    if (adaptorRatio === undefined)
       throw new RangeError(
         `options.adaptor must not reach back to the hand: L + E·cos θ must be above 0, got L ${lever.value} ${lever.unit}, E ${extension.value} ${extension.unit} at ${degrees}°`,
       )
-    ratio = found
+    ratio = adaptorRatio
   }
   const finalFit = judgeTorque(wrench, tightening.torque, options, ratio)
   const stages = (tightening.stages ?? []).map((stage) => judgeTorque(wrench, stage, options, ratio))
   const fits: readonly TorqueFit[] = [finalFit, ...stages]
-  const verdict = WORST_FIRST.find((fit) => fits.some((one) => one.verdict === fit)) as Fit
+  const verdict = FITS_WORST_FIRST.find((fit) => fits.some((torqueFit) => torqueFit.verdict === fit)) as Fit
 
   const reasons: Reason[] = [...finalFit.reasons]
   for (const [at, stage] of stages.entries())
@@ -67,7 +67,7 @@ export function judgeWrench(
       }),
     )
   if (tightening.thenAngle !== undefined)
-    reasons.push(torqueReason('torque/then-angle', { angle: angleParams(tightening.thenAngle) }))
+    reasons.push(torqueReason('torque/then-angle', { angle: makeAngleParams(tightening.thenAngle) }))
   // a setting only if every stage has one, so that it agrees with `verdict`
   const setting = fits.every((fit) => fit.setting) ? finalFit.setting : undefined
   return { ...finalFit, setting, verdict, reasons, stages } as WrenchVerdict

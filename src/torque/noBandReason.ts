@@ -5,14 +5,14 @@ import { torqueReason } from './codes.js'
 import { nearestTorque } from './exactTorque.js'
 
 /** Why a tightening that states no torque gives no setting. */
-export function noTorqueReason(tightening: Exclude<Tightening, { kind: 'torque' }>): Reason {
+export function makeNoTorqueReason(tightening: Exclude<Tightening, { kind: 'torque' }>): Reason {
   if (tightening.kind === 'not stated') return torqueReason('torque/not-stated', {})
   const { min, max } = tightening
   return torqueReason('torque/by-turns', { min, ...(max && { max }) })
 }
 
 /** Why one limit gives no setting: it can prove a torque wrong, but never right. */
-export function oneLimitReason(band: Band, unit: TorqueUnit): Reason {
+export function makeOneLimitReason(band: Band, unit: TorqueUnit): Reason {
   const limit = nearestTorque(singleFigure(band), unit)
   return torqueReason('torque/one-limit-only', {
     limit,

@@ -1,6 +1,6 @@
 import { requireNumber, requireObject } from '../base/index.js'
-import { LENGTH, type Quantity, requireQuantityOf } from '../quantity/index.js'
-import { type MetricThread, pitchDiameter } from '../thread/index.js'
+import { LENGTH_FACTORS, type Quantity, requireQuantityOf } from '../quantity/index.js'
+import { calculatePitchDiameter, type MetricThread } from '../thread/index.js'
 
 export interface NutFactorInput {
   readonly thread: MetricThread
@@ -24,10 +24,10 @@ export interface NutFactorInput {
 export function nutFactor(input: NutFactorInput): number {
   requireObject('input', input)
   const { thread, threadFriction, headFriction, bearingDiameter } = input
-  const pitchDiameterMm = pitchDiameter(thread).value
+  const pitchDiameterMm = calculatePitchDiameter(thread).value
   requireNumber('threadFriction', threadFriction, { min: 0.02, max: 1 })
   requireNumber('headFriction', headFriction, { min: 0.02, max: 1 })
-  requireQuantityOf(LENGTH, 'bearingDiameter', bearingDiameter, { above: 0 })
+  requireQuantityOf(LENGTH_FACTORS, 'bearingDiameter', bearingDiameter, { above: 0 })
   if (bearingDiameter.unit !== 'mm')
     throw new TypeError(`bearingDiameter.unit must be 'mm', got '${bearingDiameter.unit}'`)
   const lever =

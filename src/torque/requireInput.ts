@@ -1,12 +1,12 @@
 import { quoteValue, requireKnownKeys, requireNumber, requireObject, requireOneOf } from '../base/index.js'
 import {
-  ANGLE,
+  ANGLE_FACTORS,
   isFigure,
-  LENGTH,
+  LENGTH_FACTORS,
   requireBand,
   requireQuantityOf,
   requireUnitOf,
-  TORQUE,
+  TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../spec/index.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
@@ -25,16 +25,16 @@ export function requireWrench(name: string, wrench: TorqueWrench): void {
   if (!Array.isArray(scales) || scales.length === 0)
     throw new TypeError(`${name}.scales must be a list with at least one scale, got ${quoteValue(scales)}`)
   for (const [at, scale] of wrench.scales.entries()) {
-    const place = `${name}.scales[${at}]`
-    requireObject(place, scale)
-    requireUnitOf(TORQUE, `${place}.unit`, scale.unit)
-    requireNumber(`${place}.lowest`, scale.lowest, { min: 0 })
-    requireNumber(`${place}.graduation`, scale.graduation, { above: 0 })
-    requireNumber(`${place}.highest`, scale.highest, { above: 0, min: scale.lowest })
+    const scaleName = `${name}.scales[${at}]`
+    requireObject(scaleName, scale)
+    requireUnitOf(TORQUE_FACTORS, `${scaleName}.unit`, scale.unit)
+    requireNumber(`${scaleName}.lowest`, scale.lowest, { min: 0 })
+    requireNumber(`${scaleName}.graduation`, scale.graduation, { above: 0 })
+    requireNumber(`${scaleName}.highest`, scale.highest, { above: 0, min: scale.lowest })
   }
   if (declaredRange !== undefined) {
-    requireQuantityOf(TORQUE, `${name}.declaredRange.min`, declaredRange.min, { min: 0 })
-    requireQuantityOf(TORQUE, `${name}.declaredRange.max`, declaredRange.max, { above: 0 })
+    requireQuantityOf(TORQUE_FACTORS, `${name}.declaredRange.min`, declaredRange.min, { min: 0 })
+    requireQuantityOf(TORQUE_FACTORS, `${name}.declaredRange.max`, declaredRange.max, { above: 0 })
   }
   requireObject(`${name}.accuracy`, accuracy)
   requireOneOf(`${name}.accuracy.kind`, accuracy.kind, ['ISO 6789', 'of reading', 'of full scale'])
@@ -52,9 +52,9 @@ export function requireTightening(name: string, tightening: Tightening): void {
         throw new TypeError(`${name}.${key} must be a figure such as '12.5', got ${quoteValue(figure)}`)
     }
   if (tightening.kind !== 'torque') return
-  requireBand(`${name}.torque`, tightening.torque, TORQUE)
+  requireBand(`${name}.torque`, tightening.torque, TORQUE_FACTORS)
   for (const [at, stage] of (tightening.stages ?? []).entries())
-    requireBand(`${name}.stages[${at}]`, stage, TORQUE)
+    requireBand(`${name}.stages[${at}]`, stage, TORQUE_FACTORS)
 }
 
 /** Throws if these are not options of {@link checkWrench} or {@link chooseWrenches}. */
@@ -68,6 +68,8 @@ export function requireWrenchOptions(options: WrenchOptions, more: 'adaptor' | '
   requireObject('options.adaptor', adaptor)
   const { kind = 'crowfoot', extension, angle } = adaptor
   requireOneOf('options.adaptor.kind', kind, ['crowfoot', 'straight extension', 'drive adaptor'])
-  if (extension !== undefined) requireQuantityOf(LENGTH, 'options.adaptor.extension', extension, { min: 0 })
-  if (angle !== undefined) requireQuantityOf(ANGLE, 'options.adaptor.angle', angle, { min: 0, max: 180 })
+  if (extension !== undefined)
+    requireQuantityOf(LENGTH_FACTORS, 'options.adaptor.extension', extension, { min: 0 })
+  if (angle !== undefined)
+    requireQuantityOf(ANGLE_FACTORS, 'options.adaptor.angle', angle, { min: 0, max: 180 })
 }

@@ -1,5 +1,5 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
-import { compareExact, exactOf, lowerExact, minus, over, readBand, times } from '../quantity/index.js'
+import { compareExact, divide, exactOf, minExact, multiply, readBand, subtract } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { nearestTorque, torqueRatio } from './exactTorque.js'
 
@@ -21,7 +21,7 @@ export interface UncoveredTask {
   readonly drive?: string
 }
 
-interface Need {
+interface NeededRange {
   readonly task: UncoveredTask
   /** In N·m, as are `highest` and `width`. */
   readonly lowest: Exact
@@ -31,31 +31,31 @@ interface Need {
   readonly unit: TorqueUnit
 }
 
-const lowestOf = (values: readonly Exact[]) => values.reduce(lowerExact)
+const lowestOf = (values: readonly Exact[]) => values.reduce(minExact)
 const highestOf = (values: readonly Exact[]) =>
-  values.reduce((one, next) => (lowerExact(one, next) === one ? next : one))
-const minWidth = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
+  values.reduce((highestSoFar, next) => (minExact(highestSoFar, next) === highestSoFar ? next : highestSoFar))
+const narrowestOf = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
 /** The range that one task needs, over its final torque and its stages. */
-function neededRange(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
+function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefined): NeededRange[] {
   if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening
   const aims: Exact[] = []
   const widths: Exact[] = []
   for (const value of [torque, ...stages]) {
-    const stated = readBand(value, 'N.m', tolerancePercent)
-    if (stated.basis === 'one limit') return []
-    aims.push(stated.aim)
-    if (stated.basis !== 'nominal') widths.push(minus(stated.high, stated.low))
+    const band = readBand(value, 'N.m', tolerancePercent)
+    if (band.basis === 'one limit') return []
+    aims.push(band.aim)
+    if (band.basis !== 'nominal') widths.push(subtract(band.high, band.low))
   }
   return [
-    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: minWidth(widths), unit: torque.unit },
+    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowestOf(widths), unit: torque.unit },
   ]
 }
 
 /** Lowest marks of usual wrenches, times a power of ten: 5–25, 10–50, 20–100, 40–200. Common practice, no source. */
 const LOWEST_MARKS = [1, 2, 4, 5]
-const FIVE = exactOf(5)
+const RANGE_RATIO = exactOf(5)
 /** In lbf·ft. Inch wrenches for smaller torques are marked in lbf·in. Common practice, no source. */
 const MAX_INCH_POUND_RANGE = exactOf(20)
 
@@ -63,27 +63,27 @@ const MAX_INCH_POUND_RANGE = exactOf(20)
  * The fewest wrenches that would cover the tasks. House rule: the highest mark is five times the lowest, so that every
  * torque is between 20 % and 100 % of full scale. One task with stages may need a wider range.
  */
-export function wrenchesToGet(
+export function chooseWrenchesToBuy(
   tasks: readonly UncoveredTask[],
   tolerancePercent: number | undefined,
 ): WrenchToGet[] {
-  let remaining = tasks.flatMap((task) => neededRange(task, tolerancePercent))
+  let remaining = tasks.flatMap((task) => findNeededRanges(task, tolerancePercent))
   const ranges: WrenchToGet[] = []
   // from the highest down: a wrench covers every torque down to a fifth of its highest mark
   while (remaining.length > 0) {
     const to = highestOf(remaining.map((need) => need.highest))
-    const unit = wrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)
+    const unit = chooseWrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)
     const perUnit = torqueRatio(unit, 'N.m')
-    const from = usualLowestMark(over(to, perUnit))
-    const floor = times(from, perUnit)
+    const from = findUsualLowestMark(divide(to, perUnit))
+    const floor = multiply(from, perUnit)
     const group = remaining.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
     remaining = remaining.filter((need) => !group.includes(need))
-    const lowest = over(lowestOf([floor, ...group.map((need) => need.lowest)]), perUnit)
-    const step = minWidth(group.flatMap(({ width }) => width ?? []))
+    const lowest = divide(lowestOf([floor, ...group.map((need) => need.lowest)]), perUnit)
+    const step = narrowestOf(group.flatMap(({ width }) => width ?? []))
     ranges.unshift({
       from: nearestTorque(lowest, unit),
-      to: nearestTorque(times(from, FIVE), unit),
-      ...(step === undefined ? {} : { maxStep: nearestTorque(over(step, perUnit), unit) }),
+      to: nearestTorque(multiply(from, RANGE_RATIO), unit),
+      ...(step === undefined ? {} : { maxStep: nearestTorque(divide(step, perUnit), unit) }),
       drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
       covers: group.map(({ task }) => task.on),
     })
@@ -91,16 +91,16 @@ export function wrenchesToGet(
   return ranges
 }
 
-function wrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
-  const isSmall = compareExact(over(torque, torqueRatio('lbf.ft', 'N.m')), MAX_INCH_POUND_RANGE) <= 0
+function chooseWrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
+  const isSmall = compareExact(divide(torque, torqueRatio('lbf.ft', 'N.m')), MAX_INCH_POUND_RANGE) <= 0
   return unit === 'lbf.ft' && isSmall ? 'lbf.in' : unit
 }
 
 /** The lowest mark of the smallest usual wrench that reaches a torque. */
-function usualLowestMark(torque: Exact): Exact {
+function findUsualLowestMark(torque: Exact): Exact {
   for (let power = -6; ; power += 1)
     for (const mark of LOWEST_MARKS) {
       const lowest = exactOf(`${mark}e${power}`)
-      if (compareExact(torque, times(lowest, FIVE)) <= 0) return lowest
+      if (compareExact(torque, multiply(lowest, RANGE_RATIO)) <= 0) return lowest
     }
 }

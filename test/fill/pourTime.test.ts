@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
-  emptyingTime,
-  funnelVolume,
+  calculateFunnelVolume,
+  calculateHoseArea,
+  funnelEmptyingTime,
   type HoseFlow,
-  hoseArea,
-  levelOf,
-  speedUnder,
+  levelOfVolume,
+  speedAtHead,
 } from '../../src/fill/hoseFlow.js'
 import { type PourInput, type PourTime, pourTime } from '../../src/v1/fill.js'
 import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
@@ -63,10 +63,10 @@ describe('published flow', () => {
 
   it('White 6.27: first flow and Reynolds number of the row', () => {
     const flow = flowOf({ viscosity, bore: boreMm, diameter: diameterMm, length: lengthM * 1000 }, 0)
-    const speed = speedUnder(flow, lengthM + depthM, lengthM) * book
-    expect((speed * hoseArea(flow) * 1e6).toFixed(3)).toBe(WHITE_6_27.firstFlow)
+    const speed = speedAtHead(flow, lengthM + depthM, lengthM) * book
+    expect((speed * calculateHoseArea(flow) * 1e6).toFixed(3)).toBe(WHITE_6_27.firstFlow)
     expect(((speed * flow.bore) / flow.viscosity).toFixed(1)).toBe(WHITE_6_27.reynolds)
-    expect((funnelVolume(flow, depthM) * 1e6).toFixed(1)).toBe(WHITE_6_27.millilitres)
+    expect((calculateFunnelVolume(flow, depthM) * 1e6).toFixed(1)).toBe(WHITE_6_27.millilitres)
   })
 
   it('White 6.17(b): 8 cm³ in 6 s through the tube that the solution finds', () => {
@@ -84,7 +84,7 @@ describe('published flow', () => {
       { viscosity: (dynamic / density) * 1e6, bore: Number(boreMmWorked), length: length * 1000 },
       0,
     )
-    const time = (millilitres * 1e-6) / (book * speedUnder(flow, headM, length) * hoseArea(flow))
+    const time = (millilitres * 1e-6) / (book * speedAtHead(flow, headM, length) * calculateHoseArea(flow))
     expect(time.toFixed(2)).toBe(seconds.toFixed(2))
     // Q ∝ d⁴: the bore for exactly 6 s rounds to the printed 1.5 mm
     expect((Number(boreMmWorked) * (time / seconds) ** 0.25).toFixed(1)).toBe(printed)
@@ -100,7 +100,7 @@ describe('published flow', () => {
       bore,
     }
     const flow = flowOf({ ...tank, viscosity: nu }, 0)
-    expect((speedUnder(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
+    expect((speedAtHead(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
     expect(whyNot(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual(['fill/flow-not-laminar'])
   })
 })
@@ -117,7 +117,7 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
     length: hose.length.value / 1000,
     drop: hose.drop.value / 1000,
     viscosity: kinematicViscosity.value * 1e-6,
-    kinetic,
+    kineticFactor: kinetic,
   }
 }
 
@@ -127,12 +127,12 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
  */
 function step(plain: Plain, kinetic: number, steps: number) {
   const flow = flowOf(plain, kinetic)
-  const area = hoseArea(flow)
+  const area = calculateHoseArea(flow)
   const level = (volume: number): number => {
     let [low, high] = [0, flow.depth * 1.01]
     for (let half = 0; half < 50; half += 1) {
       const middle = (low + high) / 2
-      if (funnelVolume(flow, middle) < volume) low = middle
+      if (calculateFunnelVolume(flow, middle) < volume) low = middle
       else high = middle
     }
     return low
@@ -201,8 +201,8 @@ describe('closed forms', () => {
     law(50, sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
       const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
       const ratio = (flow.topDiameter / flow.bore) ** 2
-      const simpson = sum(2000, flow.depth, (z) => ratio / speedUnder(flow, flow.drop + z, flow.length))
-      expect(relative(emptyingTime(flow, funnelVolume(flow)), simpson)).toBeLessThan(1e-9)
+      const simpson = sum(2000, flow.depth, (z) => ratio / speedAtHead(flow, flow.drop + z, flow.length))
+      expect(relative(funnelEmptyingTime(flow, calculateFunnelVolume(flow)), simpson)).toBeLessThan(1e-9)
     })
   })
 
@@ -216,7 +216,7 @@ describe('closed forms', () => {
       const integral =
         shift ** 2 * Math.log1p(z / h) + 2 * k * shift * z + (k ** 2 * ((h + z) ** 2 - h ** 2)) / 2
       const expected = ((32 * flow.viscosity * flow.length) / (9.80665 * d ** 4)) * integral
-      expect(relative(emptyingTime(flow, funnelVolume(flow)), expected)).toBeLessThan(1e-6)
+      expect(relative(funnelEmptyingTime(flow, calculateFunnelVolume(flow)), expected)).toBeLessThan(1e-6)
     })
   })
 
@@ -229,7 +229,7 @@ describe('closed forms', () => {
       (size, shape, share) => {
         const flow = flowOf({ ...size, shape: shape as 'cone' }, 0)
         const level = flow.depth * share
-        expect(relative(levelOf(flow, funnelVolume(flow, level)), level)).toBeLessThan(1e-9)
+        expect(relative(levelOfVolume(flow, calculateFunnelVolume(flow, level)), level)).toBeLessThan(1e-9)
       },
     )
   })
@@ -238,7 +238,7 @@ describe('closed forms', () => {
     // ∫ x/(Z0 + s·x) dx = L/s − Z0/s²·ln(1 + s·L/Z0), s = h/L − (d/D)²
     const plain = { viscosity: 460, volume: 1300 }
     const flow = flowOf(plain, 0)
-    const z0 = levelOf(flow, 1300e-6)
+    const z0 = levelOfVolume(flow, 1300e-6)
     const s = flow.drop / flow.length - (flow.bore / flow.topDiameter) ** 2
     const integral = flow.length / s - (z0 / s ** 2) * Math.log1p((s * flow.length) / z0)
     const expected = ((32 * flow.viscosity) / (9.80665 * flow.bore ** 2)) * integral
@@ -323,11 +323,11 @@ describe('several fillings, short pours', () => {
   })
 
   it('the second filling finds the hose full: two brimful ones take one filling of the hose and two of the funnel', () => {
-    const capacity = funnelVolume(flowOf({}, 1.1))
+    const capacity = calculateFunnelVolume(flowOf({}, 1.1))
     const two = pour({ volume: 2 * capacity * 1e6 })
     expect(two.fillings).toBe(2)
     const first = pour({ volume: capacity * 1e6 })
-    const again = emptyingTime(flowOf({}, 1.1), capacity)
+    const again = funnelEmptyingTime(flowOf({}, 1.1), capacity)
     expect(relative(two.hoseFills.time.value, first.hoseFills.time.value)).toBeLessThan(1e-9)
     expect(relative(two.funnelEmpties.time.value, first.funnelEmpties.time.value + again)).toBeLessThan(1e-9)
     expect(two.hoseEmpties).toEqual(first.hoseEmpties)

@@ -430,12 +430,12 @@ describe('signals', () => {
   test('misuse throws', () => {
     expect(() => decodeMeterSignal('__proto__' as MeterSignal, 0)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', -1)).toThrow(
-      'raw must be a whole number from 0 to 4294967295, got -1',
+      'rawCount must be a whole number from 0 to 4294967295, got -1',
     )
     expect(() => decodeMeterSignal('engine total hours', 2 ** 32)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', 0.5)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
-    expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRaw')
+    expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRawCount')
     expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
       new RangeError('maximum must be a number above 0, got 0'),
     )
@@ -448,13 +448,13 @@ describe('signals', () => {
       ])
         expect(act).toThrow(`, wheel-based machine distance, got ${shown}`)
       expect(() => decodeMeterSignal(signal, raw)).toThrow(
-        `raw must be a whole number from 0 to 4294967295, got ${shown}`,
+        `rawCount must be a whole number from 0 to 4294967295, got ${shown}`,
       )
       expect(() => countBetweenSignals(signal, raw, 1, 1)).toThrow(
-        `earlierRaw must be a whole number from 0 to 4211081215, got ${shown}`,
+        `earlierRawCount must be a whole number from 0 to 4211081215, got ${shown}`,
       )
       expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(
-        `laterRaw must be a whole number from 0 to 4211081215, got ${shown}`,
+        `laterRawCount must be a whole number from 0 to 4211081215, got ${shown}`,
       )
       expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(
         `maximum must be a number above 0, got ${shown}`,

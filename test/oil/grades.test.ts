@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { gradeBand } from '../../src/oil/gradeBand.js'
+import { findGradeBand } from '../../src/oil/findGradeBand.js'
 import { GRADE_EDITIONS } from '../../src/oil/gradeTables.js'
 import { isWithinGrade } from '../../src/oil/isWithinGrade.js'
 import { parseGrade } from '../../src/oil/parseGrade.js'
@@ -11,14 +11,14 @@ import { law } from '../support/law.js'
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const
 const codes = (result: { reasons: readonly { code: string }[] }) => result.reasons.map(({ code }) => code)
 
-describe('gradeBand against the published tables', () => {
+describe('findGradeBand against the published tables', () => {
   const j306 = [
     ...J306_2019.map((row) => ['2019', ...row] as const),
     ...J306_2005.map((row) => ['2005', ...row] as const),
     ...J306_BEFORE_2005.map((row) => ['before 2005', ...row] as const),
   ]
   it.each(j306)('SAE J306 %s, grade %s', (edition, grade, min, below, cold) => {
-    const band = gradeBand({ system: 'SAE J306', grade, edition })
+    const band = findGradeBand({ system: 'SAE J306', grade, edition })
     expect(band).toEqual({
       kind: 'band',
       system: 'SAE J306',
@@ -40,21 +40,21 @@ describe('gradeBand against the published tables', () => {
   })
 
   it.each(J300)('SAE J300, grade %s', (grade, min, below) => {
-    const band = gradeBand({ system: 'SAE J300', grade, edition: 'since 2013' })
+    const band = findGradeBand({ system: 'SAE J300', grade, edition: 'since 2013' })
     expect(band).toMatchObject({ kind: 'band', min: mm2(min), at: { value: 100 }, basis: 'secondary source' })
     expect(band.kind === 'band' ? band.below : 0).toEqual(below === undefined ? undefined : mm2(below))
   })
 
   it('SAE J300 before 2013: the 20 began at 5.6, and there was no 16', () => {
-    expect(gradeBand({ system: 'SAE J300', grade: '20', edition: 'before 2013' })).toMatchObject({
+    expect(findGradeBand({ system: 'SAE J300', grade: '20', edition: 'before 2013' })).toMatchObject({
       min: mm2(5.6),
     })
-    const none = gradeBand({ system: 'SAE J300', grade: '16', edition: 'before 2013' })
+    const none = findGradeBand({ system: 'SAE J300', grade: '16', edition: 'before 2013' })
     expect(none.kind === 'cannot tell' && codes(none)).toEqual(['oil/grade-not-in-edition'])
   })
 
   it.each(ISO_3448)('ISO VG %s: %s to %s at 40 °C, both belong', (grade, min, max) => {
-    const band = gradeBand({ system: 'ISO VG', grade: `VG ${grade}`, edition: '1992' })
+    const band = findGradeBand({ system: 'ISO VG', grade: `VG ${grade}`, edition: '1992' })
     expect(band).toMatchObject({ min: mm2(Number(min)), max: mm2(Number(max)), at: { value: 40 } })
     if (band.kind !== 'band') return expect.unreachable()
     expect(band.below).toBeUndefined()
@@ -63,48 +63,48 @@ describe('gradeBand against the published tables', () => {
   })
 
   it('rows that were not read say so', () => {
-    expect(gradeBand({ system: 'SAE J300', grade: '12', edition: 'since 2013' })).toMatchObject({
+    expect(findGradeBand({ system: 'SAE J300', grade: '12', edition: 'since 2013' })).toMatchObject({
       basis: 'from memory',
     })
-    expect(gradeBand({ system: 'ISO VG', grade: '2200', edition: '1992' })).toMatchObject({
+    expect(findGradeBand({ system: 'ISO VG', grade: '2200', edition: '1992' })).toMatchObject({
       basis: 'from memory',
     })
-    expect(gradeBand({ system: 'SAE J306', grade: '80W-90', edition: 'before 2005' })).toMatchObject({
+    expect(findGradeBand({ system: 'SAE J306', grade: '80W-90', edition: 'before 2005' })).toMatchObject({
       basis: 'from memory',
     })
   })
 
   it('a multigrade keeps the hot band and the W minimum, and the W grade’s cold limit', () => {
     // 80W-90, 2019: 90 asks 13.5, 80W only 8.5
-    expect(gradeBand({ system: 'SAE J306', grade: '80W-90', edition: '2019' })).toMatchObject({
+    expect(findGradeBand({ system: 'SAE J306', grade: '80W-90', edition: '2019' })).toMatchObject({
       min: mm2(13.5),
       below: mm2(18.5),
       cold: { temperature: { value: -26, unit: 'degC' } },
     })
     // 85W alone has no upper limit
-    expect(gradeBand({ system: 'SAE J306', grade: '85W', edition: '2019' })).not.toHaveProperty('below')
+    expect(findGradeBand({ system: 'SAE J306', grade: '85W', edition: '2019' })).not.toHaveProperty('below')
   })
 
   it('an 80W-80 of 2019 asks 8.5 from both; an 85W-80 cannot be: 11.0 is where 80 ends', () => {
-    expect(gradeBand({ system: 'SAE J306', grade: '80W-80', edition: '2019' })).toMatchObject({
+    expect(findGradeBand({ system: 'SAE J306', grade: '80W-80', edition: '2019' })).toMatchObject({
       min: mm2(8.5),
     })
-    const none = gradeBand({ system: 'SAE J306', grade: '85W-80', edition: '2019' })
+    const none = findGradeBand({ system: 'SAE J306', grade: '85W-80', edition: '2019' })
     expect(none.kind === 'cannot tell' && codes(none)).toEqual(['oil/grade-impossible'])
   })
 
   it('an unknown grade lists the known ones; an unknown edition or system throws', () => {
-    const none = gradeBand({ system: 'SAE J306', grade: '95', edition: '2019' })
+    const none = findGradeBand({ system: 'SAE J306', grade: '95', edition: '2019' })
     expect(none).toMatchObject({
       kind: 'cannot tell',
       reasons: [{ params: { grade: '95', system: 'SAE J306' } }],
     })
     const other = { system: 'SAE J306', grade: '90', edition: '1992' } as const
-    expect(() => gradeBand(other)).toThrow(/edition must be one of 2019, 2005, before 2005/)
+    expect(() => findGradeBand(other)).toThrow(/edition must be one of 2019, 2005, before 2005/)
     // @ts-expect-error a system that is none
-    expect(() => gradeBand({ system: 'toString', grade: '90', edition: '2019' })).toThrow(RangeError)
+    expect(() => findGradeBand({ system: 'toString', grade: '90', edition: '2019' })).toThrow(RangeError)
     // @ts-expect-error a grade that is no text
-    expect(() => gradeBand({ system: 'SAE J306', grade: 90, edition: '2019' })).toThrow(TypeError)
+    expect(() => findGradeBand({ system: 'SAE J306', grade: 90, edition: '2019' })).toThrow(TypeError)
   })
 })
 
@@ -121,7 +121,7 @@ describe('bands of one edition', () => {
     law(50, viscosity, fc.constantFrom('2019', '2005'), (value, edition) => {
       const rows = edition === '2019' ? J306_2019 : J306_2005
       const holding = rows.filter(([grade]) => {
-        const band = gradeBand({ system: 'SAE J306', grade, edition })
+        const band = findGradeBand({ system: 'SAE J306', grade, edition })
         return !grade.endsWith('W') && band.kind === 'band' && isWithinGrade(mm2(value), band)
       })
       expect(holding).toHaveLength(1)
@@ -130,7 +130,7 @@ describe('bands of one edition', () => {
 })
 
 describe('isWithinGrade', () => {
-  const band = gradeBand({ system: 'SAE J306', grade: '90', edition: '2019' })
+  const band = findGradeBand({ system: 'SAE J306', grade: '90', edition: '2019' })
   it.each([
     [13.499999, false],
     [13.5, true],

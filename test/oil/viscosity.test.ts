@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { fitViscosityLine } from '../../src/oil/fitViscosityLine.js'
 import { viscosityIndex } from '../../src/oil/viscosityIndex.js'
-import { viscosityLine } from '../../src/oil/viscosityLine.js'
 import { viscosityAt } from '../../src/v1/oil.js'
 import { VI_EXAMPLES, VI_QUADRATICS, VI_ROWS } from '../published/viscosityIndex.js'
 import { D341_GEAR_OIL, D341_KELVIN, D341_SPREADSHEET } from '../published/viscosityTemperature.js'
@@ -24,7 +24,7 @@ const point = (degrees: number, viscosity: number) => ({
 describe('viscosity by D341', () => {
   it('the published spreadsheet, T = t + 273', () => {
     const { kv40, kv100, zeroCelsius, intercept, slope } = D341_SPREADSHEET
-    const line = viscosityLine(point(40, kv40), point(100, kv100), zeroCelsius)
+    const line = fitViscosityLine(point(40, kv40), point(100, kv100), zeroCelsius)
     expect(line.intercept.toFixed(4)).toBe(intercept)
     expect(line.slope.toFixed(4)).toBe(slope)
     // ν(80 °C) = 10^10^(A − B·log10 353) − 0.7
@@ -35,7 +35,7 @@ describe('viscosity by D341', () => {
 
   it('the same with T = t + 273.15', () => {
     const { kv40, kv100, intercept, slope, at80 } = D341_KELVIN
-    const line = viscosityLine(point(40, kv40), point(100, kv100), 273.15)
+    const line = fitViscosityLine(point(40, kv40), point(100, kv100), 273.15)
     expect(line.intercept.toFixed(6)).toBe(intercept)
     expect(line.slope.toFixed(6)).toBe(slope)
     expect(at(kv40, kv100, 80).toFixed(6)).toBe(at80)
@@ -156,12 +156,12 @@ describe('viscosity by D341', () => {
     // @ts-expect-error
     expect(() => viscosityAt(undefined, celsius(20))).toThrow(TypeError)
     // @ts-expect-error
-    expect(() => viscosityLine(point(40, 32), point(100, 5.4), 273.2)).toThrow(/zeroCelsius/)
-    expect(() => viscosityLine(point(100, 5.4), point(40, 32), 273)).toThrow(/warmer and thinner/)
-    expect(() => viscosityLine(point(40, 32), point(100, 0.2), 273)).toThrow(/0.21 or more/)
+    expect(() => fitViscosityLine(point(40, 32), point(100, 5.4), 273.2)).toThrow(/zeroCelsius/)
+    expect(() => fitViscosityLine(point(100, 5.4), point(40, 32), 273)).toThrow(/warmer and thinner/)
+    expect(() => fitViscosityLine(point(40, 32), point(100, 0.2), 273)).toThrow(/0.21 or more/)
     const kelvin = { temperature: { value: 313, unit: 'K' }, viscosity: mm2(32) } as const
     // @ts-expect-error
-    expect(() => viscosityLine(kelvin, point(100, 5), 273)).toThrow(/degC/)
+    expect(() => fitViscosityLine(kelvin, point(100, 5), 273)).toThrow(/degC/)
   })
 })
 

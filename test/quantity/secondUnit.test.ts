@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { comparePrintedFigures } from '../../src/quantity/comparePrintedFigures.js'
 import { measureOf } from '../../src/quantity/measureOf.js'
-import { printedFiguresAgree } from '../../src/quantity/printedFiguresAgree.js'
 import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
 import { type PrintedBand, secondUnit, type Unit } from '../../src/v1/quantity.js'
 import { cases, law } from '../support/law.js'
@@ -56,8 +56,8 @@ describe('second units, laws', () => {
       }
       if (band.kind !== 'nominal' && leaves(second, band))
         throw new Error(`${JSON.stringify(second)} leaves the band`)
-      const { verdict } = printedFiguresAgree(band, second)
-      const back = printedFiguresAgree(second, band)
+      const { verdict } = comparePrintedFigures(band, second)
+      const back = comparePrintedFigures(second, band)
       if (verdict !== 'agree' || back.verdict !== 'agree')
         throw new Error(`${JSON.stringify(second)}: ${verdict}`)
     })

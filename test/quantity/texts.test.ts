@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Reason } from '../../src/base/finding.js'
 import { en } from '../../src/message/en/index.js'
 import { quantityTexts } from '../../src/message/en/quantity.js'
-import { printedFiguresAgree } from '../../src/quantity/printedFiguresAgree.js'
+import { comparePrintedFigures } from '../../src/quantity/comparePrintedFigures.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { type PrintedBand, parseQuantity, type Unit } from '../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../published/unitTexts.js'
@@ -15,10 +15,10 @@ function reasonsSeen(): Reason[] {
   const long = parseQuantity('9'.repeat(300)).findings
   const limits: PrintedBand = { kind: 'limits', min: '30', max: '36', unit: 'N.m' }
   const judged = [
-    printedFiguresAgree(nominal('10.0', 'N.m'), nominal('10.2', 'N.m')),
-    printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')),
-    printedFiguresAgree(nominal('9', 'N.m'), nominal('50', 'lbf.ft')),
-    printedFiguresAgree(limits, nominal('24', 'lbf.ft')),
+    comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.2', 'N.m')),
+    comparePrintedFigures(nominal('9', 'N.m'), nominal('80', 'lbf.ft')),
+    comparePrintedFigures(nominal('9', 'N.m'), nominal('50', 'lbf.ft')),
+    comparePrintedFigures(limits, nominal('24', 'lbf.ft')),
   ].flatMap(({ reasons }) => reasons)
   return [...read, ...long, ...judged]
 }
@@ -52,7 +52,7 @@ describe('English texts of the room', () => {
   })
 
   it('names both figures of a slip', () => {
-    const [reason] = printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')).reasons
+    const [reason] = comparePrintedFigures(nominal('9', 'N.m'), nominal('80', 'lbf.ft')).reasons
     expect(reason && renderMessage(reason, en)).toBe(
       '9\u00a0N·m and 80\u00a0lbf·ft differ by a factor of 12: perhaps pound-inches and pound-feet were mixed up. Find out which is right before use.',
     )

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { isSameSeal } from '../../src/seal/isSameSeal.js'
+import { compareSeals } from '../../src/seal/compareSeals.js'
+import { listSealTasks, type OpenedPart, type SealTask } from '../../src/seal/listSealTasks.js'
 import { matchStockSeals } from '../../src/seal/matchStockSeals.js'
-import { type OpenedPart, type SealTask, sealsToReplace } from '../../src/seal/sealsToReplace.js'
 import type {
   BondedSeal,
   CrushWasher,
@@ -44,9 +44,9 @@ const fill = '/gearcases/front/openings/fill'
 const codes = (task: { reasons: readonly { code: string }[] } | undefined) =>
   task?.reasons.map(({ code }) => code)
 const one = (seal: Seal, more: Partial<OpenedPart> = {}) =>
-  sealsToReplace([{ path: drain, seals: [seal], ...more }])[0]
+  listSealTasks([{ path: drain, seals: [seal], ...more }])[0]
 
-describe('sealsToReplace', () => {
+describe('listSealTasks', () => {
   it.each(['taken out', 'cracked loose', 'level check'] as const)(
     'a crush washer is new where the plug was %s',
     (how) => {
@@ -103,7 +103,7 @@ describe('sealsToReplace', () => {
   })
 
   it('points to each seal of an opening and to the one of a cover; none gives none', () => {
-    const tasks = sealsToReplace([
+    const tasks = listSealTasks([
       { path: drain, seals: [sealant, { kind: 'none' }, ring] },
       { path: '/gearcases/rear/covers/back', part: 'cover', seals: [liquid] },
     ])
@@ -121,8 +121,8 @@ describe('sealsToReplace', () => {
       { path: fill, seals: [washer], instance: 'right' },
       { path: fill, seals: [washer] },
     ]
-    expect(sealsToReplace(twice).map(({ instance }) => instance)).toEqual(['left', 'right', undefined])
-    expect(sealsToReplace([])).toEqual([])
+    expect(listSealTasks(twice).map(({ instance }) => instance)).toEqual(['left', 'right', undefined])
+    expect(listSealTasks([])).toEqual([])
   })
 
   it('one task a seal and instance, whatever the order (law)', () => {
@@ -134,7 +134,7 @@ describe('sealsToReplace', () => {
       }),
     )
     law(50, parts, (list) => {
-      const keys = sealsToReplace(list).map(({ path, instance }) => `${path} ${instance}`)
+      const keys = listSealTasks(list).map(({ path, instance }) => `${path} ${instance}`)
       expect(new Set(keys).size).toBe(keys.length)
       const wanted = new Set(
         list.flatMap(({ path, instance, seals }) =>
@@ -147,17 +147,17 @@ describe('sealsToReplace', () => {
 
   it.each([
     // @ts-expect-error
-    [() => sealsToReplace('all'), /opened must be an array/],
+    [() => listSealTasks('all'), /opened must be an array/],
     // @ts-expect-error
-    [() => sealsToReplace([null]), /opened\[0\] must be an object/],
+    [() => listSealTasks([null]), /opened\[0\] must be an object/],
     // @ts-expect-error
-    [() => sealsToReplace([{ path: 5, seals: [] }]), /opened\[0\].path/],
+    [() => listSealTasks([{ path: 5, seals: [] }]), /opened\[0\].path/],
     // @ts-expect-error
-    [() => sealsToReplace([{ path: drain }]), /opened\[0\].seals/],
+    [() => listSealTasks([{ path: drain }]), /opened\[0\].seals/],
     // @ts-expect-error
-    [() => sealsToReplace([{ path: drain, seals: [{ kind: 'toString' }] }]), /opened\[0\].seals\[0\].kind/],
+    [() => listSealTasks([{ path: drain, seals: [{ kind: 'toString' }] }]), /opened\[0\].seals\[0\].kind/],
     // @ts-expect-error
-    [() => sealsToReplace([{ path: drain, seals: [7] }]), /opened\[0\].seals\[0\] must be an object/],
+    [() => listSealTasks([{ path: drain, seals: [7] }]), /opened\[0\].seals\[0\] must be an object/],
   ])('misuse %#', (call, message) => {
     expect(call).toThrow(message)
   })
@@ -166,7 +166,7 @@ describe('sealsToReplace', () => {
 describe('matchStockSeals', () => {
   const shelf = (count: number, seal: Seal = washer): StockSeal => ({ name: 'Piece', seal, count })
   const need = (...seals: Seal[]) =>
-    sealsToReplace(seals.map((seal, place) => ({ path: `/openings/${place}`, seals: [seal] })))
+    listSealTasks(seals.map((seal, place) => ({ path: `/openings/${place}`, seals: [seal] })))
   const line = (tasks: readonly SealTask[], stock: Record<string, StockSeal>) =>
     matchStockSeals(tasks, stock)[0]
 
@@ -264,7 +264,7 @@ describe('matchStockSeals', () => {
   })
 })
 
-describe('isSameSeal', () => {
+describe('compareSeals', () => {
   const { size: _w, ...noSize } = washer
   const { size: _r, ...dashOnly } = ring
   const { designation: _d, ...sizeOnly } = ring
@@ -326,7 +326,7 @@ describe('isSameSeal', () => {
     ['not stated', { kind: 'not stated' }, { kind: 'not stated' }, 'no'],
   ]
   it.each(cases)('%s', (_, needed, offered, same) => {
-    expect(isSameSeal(needed, offered)).toBe(same)
-    expect(isSameSeal(offered, needed)).toBe(same)
+    expect(compareSeals(needed, offered)).toBe(same)
+    expect(compareSeals(offered, needed)).toBe(same)
   })
 })

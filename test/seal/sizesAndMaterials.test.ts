@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { materialSuits } from '../../src/seal/materialSuits.js'
+import { judgeSealMaterial } from '../../src/seal/judgeSealMaterial.js'
 import type { CrushWasher, Elastomer } from '../../src/spec/seal.js'
 import { parseThread } from '../../src/thread/parseThread.js'
 import { checkORing, checkWasherFit } from '../../src/v1/seal.js'
@@ -215,9 +215,9 @@ describe('checkORing', () => {
   })
 })
 
-describe('materialSuits', () => {
+describe('judgeSealMaterial', () => {
   const ask = (material: Elastomer, degrees: number) =>
-    materialSuits(material, 'mineral gear oil', celsius(degrees))
+    judgeSealMaterial(material, 'mineral gear oil', celsius(degrees))
 
   it.each(ELASTOMERS)(
     '%s, oil %s: %d to %d °C, special %d to %d °C',
@@ -262,7 +262,7 @@ describe('materialSuits', () => {
   ] as const)(
     'in hypoid EP oil %s works continuously up to %d °C (a seal maker’s chart)',
     (material, max, most) => {
-      const hypoid = (degrees: number) => materialSuits(material, 'hypoid EP oil', celsius(degrees))
+      const hypoid = (degrees: number) => judgeSealMaterial(material, 'hypoid EP oil', celsius(degrees))
       expect(hypoid(max).verdict).toBe('yes')
       expect(hypoid(max + 0.1)).toMatchObject({
         verdict: 'ask',
@@ -274,26 +274,26 @@ describe('materialSuits', () => {
   )
 
   it('other families are judged in hypoid EP oil as in any gear oil, silicone as poor', () => {
-    expect(codes(materialSuits('VMQ', 'hypoid EP oil', celsius(20)))).toEqual(['seal/material-poor'])
-    expect(materialSuits('EPDM', 'hypoid EP oil', celsius(20)).verdict).toBe('no')
-    expect(materialSuits('FFKM', 'hypoid EP oil', celsius(200)).verdict).toBe('yes')
+    expect(codes(judgeSealMaterial('VMQ', 'hypoid EP oil', celsius(20)))).toEqual(['seal/material-poor'])
+    expect(judgeSealMaterial('EPDM', 'hypoid EP oil', celsius(20)).verdict).toBe('no')
+    expect(judgeSealMaterial('FFKM', 'hypoid EP oil', celsius(200)).verdict).toBe('yes')
   })
 
   it('212 °F is 100 °C, where NBR still lasts', () => {
-    expect(materialSuits('NBR', 'mineral gear oil', { value: 212, unit: 'degF' }).verdict).toBe('yes')
-    expect(materialSuits('NBR', 'mineral gear oil', { value: 213, unit: 'degF' }).verdict).toBe('ask')
+    expect(judgeSealMaterial('NBR', 'mineral gear oil', { value: 212, unit: 'degF' }).verdict).toBe('yes')
+    expect(judgeSealMaterial('NBR', 'mineral gear oil', { value: 213, unit: 'degF' }).verdict).toBe('ask')
   })
 
   it.each([
     // @ts-expect-error
-    [() => materialSuits('constructor', 'mineral gear oil', celsius(20)), /material must be one of/],
+    [() => judgeSealMaterial('constructor', 'mineral gear oil', celsius(20)), /material must be one of/],
     // @ts-expect-error
-    [() => materialSuits('NBR', 'water', celsius(20)), /medium must be/],
-    [() => materialSuits('NBR', 'mineral gear oil', celsius(Number.NaN)), /finite/],
+    [() => judgeSealMaterial('NBR', 'water', celsius(20)), /medium must be/],
+    [() => judgeSealMaterial('NBR', 'mineral gear oil', celsius(Number.NaN)), /finite/],
     // @ts-expect-error
-    [() => materialSuits('NBR', 'mineral gear oil', { value: 20, unit: 'mm' }), /temperature.unit/],
+    [() => judgeSealMaterial('NBR', 'mineral gear oil', { value: 20, unit: 'mm' }), /temperature.unit/],
     // @ts-expect-error
-    [() => materialSuits('NBR', 'mineral gear oil', 20), /temperature must be an object/],
+    [() => judgeSealMaterial('NBR', 'mineral gear oil', 20), /temperature must be an object/],
   ])('misuse %#', (call, message) => {
     expect(call).toThrow(message)
   })

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { renderText } from '../../src/card/renderText.js'
-import { isSameSeal } from '../../src/seal/isSameSeal.js'
+import { compareSeals } from '../../src/seal/compareSeals.js'
 import { kitContents, orderList } from '../../src/v1/service.js'
 import { parseSpecSheet, type Seal, writeShort } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
@@ -125,7 +125,7 @@ it('law: two seals with numbers are the same exactly if they share one, in eithe
   law(300, numbers, numbers, (one, other) => {
     const all = (part: typeof one) => [part.partNumber, part.supersededBy, ...part.equivalents]
     const expected = all(one).some((name) => name !== undefined && all(other).includes(name)) ? 'yes' : 'no'
-    expect(isSameSeal(sealOf(one), sealOf(other))).toBe(expected)
-    expect(isSameSeal(sealOf(other), sealOf(one))).toBe(expected)
+    expect(compareSeals(sealOf(one), sealOf(other))).toBe(expected)
+    expect(compareSeals(sealOf(other), sealOf(one))).toBe(expected)
   })
 })

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { parseThread } from '../../src/thread/parseThread.js'
-import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
+import { calculateProofLoad } from '../../src/torque/calculateProofLoad.js'
 import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
-import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
+import { judgeWrenchSetting } from '../../src/torque/judgeWrenchSetting.js'
 import { nutFactor } from '../../src/torque/nutFactor.js'
-import { proofLoad } from '../../src/torque/proofLoad.js'
-import { turnsBand } from '../../src/torque/turnsBand.js'
+import { readCalibrationInputs } from '../../src/torque/readCalibrationInputs.js'
+import { readTurnsBand } from '../../src/torque/readTurnsBand.js'
 import { adaptorSetting, checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
 import { clickWrench, limits } from './wrenches.js'
 
@@ -68,8 +68,8 @@ describe('misuse by the programmer throws, and says what must be', () => {
     misuse(() => checkWrench(wrench, call(value), BY_2017))
     misuse(() => checkWrench(wrench, band, call(value)))
     misuse(() => checkWrench(wrench, band, { iso6789: call(value) }))
-    misuse(() => judgeWrenchReach(call(value), { value: 40, unit: 'N.m' }, '2017'))
-    misuse(() => judgeWrenchReach(wrench, call(value), '2017'))
+    misuse(() => judgeWrenchSetting(call(value), { value: 40, unit: 'N.m' }, '2017'))
+    misuse(() => judgeWrenchSetting(wrench, call(value), '2017'))
     misuse(() => chooseWrenches({ wrench }, [{ on: '/a', tightening: call(value) }], BY_2017))
     misuse(() => chooseWrenches({ wrench: call(value) }, [{ on: '/a', tightening: band }], BY_2017))
     misuse(() => chooseWrenches({ wrench }, [call(value)], BY_2017))
@@ -77,11 +77,11 @@ describe('misuse by the programmer throws, and says what must be', () => {
     misuse(() => adaptorSetting(call(value)))
     misuse(() => findTorqueSlip(call(value), 'M18x1.5', 'steel'))
     misuse(() => checkPlugsSwapped(call(value), call(value)))
-    misuse(() => proofLoad(call(value), '8.8'))
+    misuse(() => calculateProofLoad(call(value), '8.8'))
     misuse(() => clampLoad(call(value)))
     misuse(() => nutFactor(call(value)))
-    misuse(() => calibrationInputs(call(value)))
-    misuse(() => turnsBand(call(value)))
+    misuse(() => readCalibrationInputs(call(value)))
+    misuse(() => readTurnsBand(call(value)))
     misuse(() => judgeTurns(call(value), 2))
   })
 
@@ -137,8 +137,8 @@ describe('misuse by the programmer throws, and says what must be', () => {
       { kind: 'about', value: '40', unit: 'N.m' },
     ])
       misuse(() => checkWrench(wrench, stated(torque), BY_2017))
-    misuse(() => turnsBand({ kind: 'turns', min: '1,5', threadCondition: 'dry' }))
-    misuse(() => turnsBand({ kind: 'turns', min: '1', max: call(3), threadCondition: 'dry' }))
+    misuse(() => readTurnsBand({ kind: 'turns', min: '1,5', threadCondition: 'dry' }))
+    misuse(() => readTurnsBand({ kind: 'turns', min: '1', max: call(3), threadCondition: 'dry' }))
     misuse(() =>
       checkWrench(
         wrench,
@@ -204,7 +204,9 @@ describe('misuse by the programmer throws, and says what must be', () => {
     ])
       misuse(() => nutFactor({ ...friction, ...change } as never))
     misuse(() =>
-      calibrationInputs(clickWrench(10, 100, 1, { calibration: { date: '2030-01-01', cyclesSince: -1 } })),
+      readCalibrationInputs(
+        clickWrench(10, 100, 1, { calibration: { date: '2030-01-01', cyclesSince: -1 } }),
+      ),
     )
     misuse(() =>
       checkPlugsSwapped(

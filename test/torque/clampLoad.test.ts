@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parseThread } from '../../src/thread/parseThread.js'
+import { calculateProofLoad } from '../../src/torque/calculateProofLoad.js'
 import { nutFactor } from '../../src/torque/nutFactor.js'
-import { proofLoad } from '../../src/torque/proofLoad.js'
 import { convert } from '../../src/v1/quantity.js'
 import type { MetricThread, UnifiedThread } from '../../src/v1/thread.js'
 import { clampLoad } from '../../src/v1/torque.js'
@@ -23,13 +23,13 @@ function metric(text: string): MetricThread {
   return thread
 }
 
-describe('proofLoad', () => {
+describe('calculateProofLoad', () => {
   const rows = PROOF_LOADS.flatMap(({ thread, newtons }) =>
     Object.entries(newtons).map(([propertyClass, printed]) => ({ thread, propertyClass, printed })),
   )
 
   it.each(rows)('$thread $propertyClass: $printed N within 0.7 % (ISO 898-1, R2)', (row) => {
-    const proof = proofLoad(bolt(row.thread), row.propertyClass)
+    const proof = calculateProofLoad(bolt(row.thread), row.propertyClass)
     // the table is made from rounded areas and proof ratios, and printed with three digits
     if (proof.verdict !== 'load') throw new Error('no load')
     expect(Math.abs(proof.load.value / row.printed - 1)).toBeLessThan(0.007)
@@ -37,7 +37,7 @@ describe('proofLoad', () => {
 
   it('8.8 bears 580 MPa up to M16 and 600 above; 9.8 ends at M16', () => {
     const stress = (thread: string, propertyClass: string) => {
-      const proof = proofLoad(bolt(thread), propertyClass)
+      const proof = calculateProofLoad(bolt(thread), propertyClass)
       return proof.verdict === 'load' ? proof.stress.value : proof.reasons.map(({ code }) => code)
     }
     expect(stress('M16', '8.8')).toBe(580)
@@ -60,7 +60,7 @@ describe('proofLoad', () => {
       series: 'UNC',
     })
     const stress = (inches: number) => {
-      const proof = proofLoad(sized(inches), `grade ${grade}`)
+      const proof = calculateProofLoad(sized(inches), `grade ${grade}`)
       // 1 ksi = 6.894757293168361 MPa
       return proof.verdict === 'load'
         ? (proof.stress.value / 6.894757293168361).toFixed(0)
@@ -76,16 +76,16 @@ describe('proofLoad', () => {
   })
 
   it('a metric class is not for an inch thread', () => {
-    expect(proofLoad(bolt('3/8-16 UNC'), '8.8').reasons[0]?.code).toBe('torque/class-not-for-thread')
+    expect(calculateProofLoad(bolt('3/8-16 UNC'), '8.8').reasons[0]?.code).toBe('torque/class-not-for-thread')
   })
 
   it('unknown classes and other systems cannot tell, even hostile ones', () => {
     for (const propertyClass of ['', '5.6', '8.80', '__proto__', 'constructor', 'x'.repeat(100_000)]) {
-      const proof = proofLoad(bolt('M10'), propertyClass)
+      const proof = calculateProofLoad(bolt('M10'), propertyClass)
       expect(proof.reasons.map(({ code }) => code)).toEqual(['torque/class-unknown'])
       expect(JSON.stringify(proof).length).toBeLessThan(500)
     }
-    expect(proofLoad(bolt('M10'), 'grade 5').verdict).toBe('cannot tell')
+    expect(calculateProofLoad(bolt('M10'), 'grade 5').verdict).toBe('cannot tell')
   })
 })
 
@@ -135,7 +135,7 @@ describe('clampLoad', () => {
         nutFactor: 0.2,
         scatterPercent: 0,
       })
-    const proof = proofLoad(bolt('M10'), '8.8')
+    const proof = calculateProofLoad(bolt('M10'), '8.8')
     if (proof.verdict !== 'load') throw new Error('no load')
     const limit = proof.load.value * 0.2 * 0.01
     const verdicts = [limit * 0.999999, limit * 1.000001].map((torque) => {

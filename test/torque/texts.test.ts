@@ -4,13 +4,13 @@ import type { Say } from '../../src/message/catalogue.js'
 import { threadTexts } from '../../src/message/en/thread.js'
 import { torqueTexts } from '../../src/message/en/torque.js'
 import { parseThread } from '../../src/thread/parseThread.js'
-import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
+import { calculateProofLoad } from '../../src/torque/calculateProofLoad.js'
 import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
-import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
-import { proofLoad } from '../../src/torque/proofLoad.js'
-import { turnsBand } from '../../src/torque/turnsBand.js'
+import { judgeWrenchSetting } from '../../src/torque/judgeWrenchSetting.js'
+import { readCalibrationInputs } from '../../src/torque/readCalibrationInputs.js'
+import { readTurnsBand } from '../../src/torque/readTurnsBand.js'
 import { checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
@@ -64,7 +64,7 @@ const load = (value: number) =>
     scatterPercent: 25,
   })
 const used = (cyclesSince: number) =>
-  calibrationInputs(clickWrench(10, 100, 1, { calibration: { date: '2030-03-01', cyclesSince } }))
+  readCalibrationInputs(clickWrench(10, 100, 1, { calibration: { date: '2030-03-01', cyclesSince } }))
 const angled = (thenAngle: object) =>
   torque({ kind: 'limits', min: '39', max: '49', unit: 'N.m' }, { thenAngle: { unit: 'deg', ...thenAngle } })
 const declaredRange = { min: { value: 20, unit: 'N.m' }, max: { value: 80, unit: 'N.m' } } as const
@@ -133,23 +133,23 @@ function everyReason(): Reason[] {
     checkPlugsSwapped(plug('30', 'M20x1.5'), plug('55', 'M14x1.5')),
     checkPlugsSwapped(plug('55', 'M20x1.5'), plug('30', 'M14x1.5')),
     checkPlugsSwapped(plug('55', 'M20x1.5'), plug('30', 'M20x1.5')),
-    proofLoad(bolt('M10'), '5.6'),
-    proofLoad(bolt('M24'), '9.8'),
-    proofLoad(bolt('3/8-16 UNC'), '8.8'),
-    proofLoad(bolt('1-8 UNC'), 'grade 2'),
+    calculateProofLoad(bolt('M10'), '5.6'),
+    calculateProofLoad(bolt('M24'), '9.8'),
+    calculateProofLoad(bolt('3/8-16 UNC'), '8.8'),
+    calculateProofLoad(bolt('1-8 UNC'), 'grade 2'),
     load(30),
     load(300),
     used(5000),
     used(4999),
-    calibrationInputs(middle),
-    turnsBand(nominal('40')),
-    turnsBand(turns('3')),
-    turnsBand(turns()),
+    readCalibrationInputs(middle),
+    readTurnsBand(nominal('40')),
+    readTurnsBand(turns('3')),
+    readTurnsBand(turns()),
     judgeTurns(turns('3'), 2.5),
     judgeTurns(turns(), 2),
     judgeTurns(turns('3'), 1),
     judgeTurns(turns('3'), 4),
-    judgeWrenchReach(middle, { value: 40.5, unit: 'N.m' }, '2017'),
+    judgeWrenchSetting(middle, { value: 40.5, unit: 'N.m' }, '2017'),
   ]
   const threads = ['x', '1/2 BSP', 'M11', 'M18x9', 'G 5/7', '1/2-18 NPT', 'M18x1.7', 'M'.repeat(65)]
   return [

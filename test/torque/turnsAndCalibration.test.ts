@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
-import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
-import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
-import { turnsBand } from '../../src/torque/turnsBand.js'
+import { judgeWrenchSetting } from '../../src/torque/judgeWrenchSetting.js'
+import { readCalibrationInputs } from '../../src/torque/readCalibrationInputs.js'
+import { readTurnsBand } from '../../src/torque/readTurnsBand.js'
 import { clickWrench, nominal } from './wrenches.js'
 
 const turns = (min: string, max?: string): Tightening => ({
@@ -14,22 +14,22 @@ const turns = (min: string, max?: string): Tightening => ({
 })
 const NOT_STATED: Tightening = { kind: 'not stated', threadCondition: 'not stated' }
 
-describe('turnsBand and judgeTurns', () => {
+describe('readTurnsBand and judgeTurns', () => {
   it('reads least and most', () => {
-    expect(turnsBand(turns('1.5', '3'))).toEqual({
+    expect(readTurnsBand(turns('1.5', '3'))).toEqual({
       verdict: 'turns',
       min: 1.5,
       max: 3,
       reasons: [{ code: 'torque/turns', params: { min: '1.5', max: '3' } }],
     })
-    const open = turnsBand(turns('2'))
+    const open = readTurnsBand(turns('2'))
     expect(open.verdict === 'turns' && [open.min, open.max]).toEqual([2, undefined])
     expect(open.reasons[0]?.code).toBe('torque/turns-open')
   })
 
   it('cannot tell where nothing is stated, or a torque is', () => {
-    expect(turnsBand(NOT_STATED).reasons[0]?.code).toBe('torque/not-stated')
-    expect(turnsBand(nominal('40')).reasons[0]?.code).toBe('torque/by-torque')
+    expect(readTurnsBand(NOT_STATED).reasons[0]?.code).toBe('torque/not-stated')
+    expect(readTurnsBand(nominal('40')).reasons[0]?.code).toBe('torque/by-torque')
     expect(judgeTurns(NOT_STATED, 2).verdict).toBe('cannot tell')
     expect(judgeTurns(nominal('40'), 2).verdict).toBe('cannot tell')
   })
@@ -51,9 +51,9 @@ describe('turnsBand and judgeTurns', () => {
   })
 })
 
-describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R2)', () => {
+describe('readCalibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R2)', () => {
   const used = (cyclesSince?: number) =>
-    calibrationInputs(
+    readCalibrationInputs(
       clickWrench(10, 100, 1, {
         calibration: { date: '2030-03-01', ...(cyclesSince === undefined ? {} : { cyclesSince }) },
       }),
@@ -76,7 +76,7 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
   it('says what is missing', () => {
     expect(used().byCycles).toBe('cannot tell')
     expect(used().reasons.map(({ code }) => code)).toEqual(['torque/cycles-not-counted'])
-    const none = calibrationInputs(clickWrench(10, 100))
+    const none = readCalibrationInputs(clickWrench(10, 100))
     expect(none.from).toBeUndefined()
     expect(none.reasons.map(({ code }) => code)).toEqual([
       'torque/calibration-date-missing',
@@ -85,10 +85,10 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
   })
 })
 
-describe('judgeWrenchReach', () => {
+describe('judgeWrenchSetting', () => {
   const wrench = clickWrench(10, 100)
   const judge = (value: number, unit: 'N.m' | 'dN.m' = 'N.m') =>
-    judgeWrenchReach(wrench, { value, unit }, '2017')
+    judgeWrenchSetting(wrench, { value, unit }, '2017')
 
   it('a mark can be set; both ends of the scale are marks', () => {
     expect([10, 39, 100].map((value) => judge(value).verdict)).toEqual(['can', 'can', 'can'])
@@ -102,7 +102,7 @@ describe('judgeWrenchReach', () => {
     expect(codes(40.5)).toEqual(['torque/set-not-a-mark'])
     expect(codes(9)).toEqual(['torque/below-lowest-mark'])
     expect(codes(101)).toEqual(['torque/above-highest-mark'])
-    expect(judgeWrenchReach(wrench, { value: 15, unit: 'N.m' }, '2003').verdict).toBe('cannot')
+    expect(judgeWrenchSetting(wrench, { value: 15, unit: 'N.m' }, '2003').verdict).toBe('cannot')
   })
 
   it('another unit is converted exactly', () => {

@@ -1,8 +1,8 @@
 import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import {
-  asDifference,
   convertFigure,
+  differenceUnitOf,
   formatNumber,
   formatQuantity,
   isUnit,
@@ -68,7 +68,7 @@ function describeConversion(value: PrintedBand, unit: Unit): string {
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
   const show = makeFormatter(value.unit, unit)
   // A tolerance is a difference.
-  const showTolerance = makeFormatter(asDifference(value.unit), asDifference(unit))
+  const showTolerance = makeFormatter(differenceUnitOf(value.unit), differenceUnitOf(unit))
   const second = secondUnit(value, unit)
   const printText = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
   return `${describeFigures(value, show, showTolerance)} ${unitSymbol(unit)}${printText}`

@@ -107,9 +107,9 @@ const NOTES: { readonly [U in Unit]?: string } = {
  * a unit, the field is absent; a similar code is never used. Source: UCUM 2.2 (2024); UN/ECE Recommendation 20, revision
  * 17 (2021), annex I; QUDT unit vocabulary.
  */
-export const UNIT_CODES = /* @__PURE__ */ readRows()
+export const UNIT_CODES = /* @__PURE__ */ makeUnitCodes()
 
-function readRows() {
+function makeUnitCodes() {
   const codes = Object.entries(ROWS).map(([unit, [source, ucum, rec20, qudt]]) => {
     const note = NOTES[unit as Unit]
     return [

@@ -1,4 +1,4 @@
-import { compareExact, exactOf, times } from '../../quantity/index.js'
+import { compareExact, exactOf, multiply } from '../../quantity/index.js'
 import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
@@ -17,7 +17,8 @@ export const rule = gearcaseRule('fill/dry-fill-far-above-refill', 'warning', ([
   return sheet.pairs(`${fill}/dryFill`, `${fill}/drainAndRefill`).flatMap(({ path, one, other }) => {
     const low = readStatedVolume(one)?.low
     const high = readStatedVolume(other)?.high
-    if (low === undefined || high === undefined || compareExact(low, times(high, MAX_RATIO)) <= 0) return []
+    if (low === undefined || high === undefined || compareExact(low, multiply(high, MAX_RATIO)) <= 0)
+      return []
     return [{ path, params: { gearcase: name, dryFill: toMillilitres(low), refill: toMillilitres(high) } }]
   })
 })

@@ -1,5 +1,5 @@
 import type { JsonPointer } from '../../base/index.js'
-import { measureOf, type PrintedAgreement, printedFiguresAgree } from '../../quantity/index.js'
+import { comparePrintedFigures, measureOf, type PrintedComparison } from '../../quantity/index.js'
 import {
   type Condition,
   type FoundLeaf,
@@ -103,7 +103,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
 }
 
 /** A printed value that disagrees with the first. */
-type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreement: PrintedAgreement }>
+type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreement: PrintedComparison }>
 
 /**
  * The printed values that disagree with the first. If all others agree with one another, the first is the wrong one, and
@@ -116,14 +116,14 @@ function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disa
     .filter(({ second }) => hasFigure(second) && hasFigure(value))
   const first = pickFirstPrinted(value)
   const found = otherFigures
-    .map((one) => ({ ...one, first, agreement: printedFiguresAgree(first, one.second) }))
+    .map((one) => ({ ...one, first, agreement: comparePrintedFigures(first, one.second) }))
     .filter(({ agreement }) => agreement.verdict !== 'agree')
   const [firstFound, ...others] = found
   const isFirstWrong =
     firstFound !== undefined &&
     others.length > 0 &&
     found.length === otherFigures.length &&
-    others.every(({ second }) => printedFiguresAgree(firstFound.second, second).verdict === 'agree')
+    others.every(({ second }) => comparePrintedFigures(firstFound.second, second).verdict === 'agree')
   return isFirstWrong ? [{ ...firstFound, path }] : found
 }
 

@@ -1,4 +1,4 @@
-import { compareExact, plus } from '../../quantity/index.js'
+import { add, compareExact } from '../../quantity/index.js'
 import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
@@ -22,7 +22,7 @@ export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, cho
     const refill = readStatedVolume(oilSpace.fill.drainAndRefill)
     const dryFill = readStatedVolume(oilSpace.fill.dryFill)
     if (volume === undefined || refill === undefined || dryFill === undefined) return []
-    const exceedsDryFill = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
+    const exceedsDryFill = compareExact(add(refill.low, volume.low), dryFill.high) > 0
     const hasOtherMistake =
       compareExact(volume.low, refill.high) >= 0 || compareExact(refill.low, dryFill.high) > 0
     if (!exceedsDryFill || hasOtherMistake) return []

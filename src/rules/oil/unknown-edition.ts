@@ -1,9 +1,9 @@
 import {
-  editionOf,
+  findEdition,
+  findGradeBand,
   GRADE_EDITIONS,
   GRADES_WITHOUT_LIMITS,
   type Grade,
-  gradeBand,
   parseGrade,
 } from '../../oil/index.js'
 import { oilsRule } from '../ruleMakers.js'
@@ -30,9 +30,9 @@ export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices 
     const known: readonly string[] = GRADE_EDITIONS[system]
     const parsed = parseGrade(grade, system)
     if (!parsed.ok) return []
-    const knownEdition = editionOf(system, edition)
+    const knownEdition = findEdition(system, edition)
     if (knownEdition === 'not read' || (Number(edition) >= 2025 && lacksLimits(parsed.value))) return []
-    if (knownEdition !== undefined && gradeBand({ system, grade, edition: knownEdition }).kind === 'band')
+    if (knownEdition !== undefined && findGradeBand({ system, grade, edition: knownEdition }).kind === 'band')
       return []
     return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
   }),

@@ -1,4 +1,4 @@
-import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/index.js'
+import { findGradeBand, GRADE_EDITIONS, isWithinGrade, parseGrade } from '../../oil/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
@@ -21,7 +21,7 @@ export const rule = containerRule('oil/viscosity-outside-grade', 'warning', ([id
   if (viscosity === undefined || areSwapped) return []
   const isPositive = viscosity.value > 0
   const isAllowed = GRADE_EDITIONS[system].some((edition) => {
-    const band = gradeBand({ system, grade, edition })
+    const band = findGradeBand({ system, grade, edition })
     return isPositive && band.kind === 'band' && isWithinGrade(viscosity, band)
   })
   return isAllowed

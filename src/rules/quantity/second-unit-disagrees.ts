@@ -1,4 +1,4 @@
-import type { PrintedAgreement } from '../../quantity/index.js'
+import type { PrintedComparison } from '../../quantity/index.js'
 import { disagreementRule } from '../ruleMakers.js'
 
 /**
@@ -32,7 +32,7 @@ export const rule = disagreementRule(
 )
 
 const DIFFERENCE_KINDS: Readonly<
-  Partial<Record<PrintedAgreement['verdict'], 'miss' | 'differ' | 'not-comparable'>>
+  Partial<Record<PrintedComparison['verdict'], 'miss' | 'differ' | 'not-comparable'>>
 > = {
   'small miss': 'miss',
   differ: 'differ',

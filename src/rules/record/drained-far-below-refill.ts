@@ -1,4 +1,4 @@
-import { compareExact, exactIn, exactOf, times } from '../../quantity/index.js'
+import { compareExact, exactIn, exactOf, multiply } from '../../quantity/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
@@ -19,7 +19,10 @@ export const rule = entryRule(
     if (!isChange || refilled === undefined) return []
     if (drained === undefined || drained === 'not judged') return []
     if (
-      compareExact(times(exactIn(drained, 'mL'), exactOf(3)), times(exactIn(refilled, 'mL'), exactOf(2))) >= 0
+      compareExact(
+        multiply(exactIn(drained, 'mL'), exactOf(3)),
+        multiply(exactIn(refilled, 'mL'), exactOf(2)),
+      ) >= 0
     )
       return []
     const params = { gearcase: gearcase.name, drained: { ...drained }, refilled: { ...refilled } }

@@ -1,4 +1,4 @@
-import { compareExact, exactIn, exactOf, nearestQuantity, plus, times } from '../../quantity/index.js'
+import { add, compareExact, exactIn, exactOf, multiply, nearestQuantity } from '../../quantity/index.js'
 import type { RecordEntry } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
@@ -27,10 +27,10 @@ export const rule = recordRule('record/more-than-container-held', 'warning', ({ 
     if (container === undefined || containers.length > 1) return []
     const { name, size, count, opened } = container
     const containerSize = exactIn(size, 'mL')
-    const fullVolume = times(containerSize, exactOf(Math.max(1, count)))
-    const held = opened === undefined ? fullVolume : plus(fullVolume, exactIn(opened, 'mL'))
+    const fullVolume = multiply(containerSize, exactOf(Math.max(1, count)))
+    const held = opened === undefined ? fullVolume : add(fullVolume, exactIn(opened, 'mL'))
     const used = sumRefilled(document.entries, id)
-    if (compareExact(used, plus(held, containerSize)) <= 0) return []
+    if (compareExact(used, add(held, containerSize)) <= 0) return []
     const amounts = { used: nearestQuantity(used, 'mL', 'mL'), held: nearestQuantity(held, 'mL', 'mL') }
     return [{ path, params: { container: name, ...amounts } }]
   })
@@ -39,6 +39,6 @@ export const rule = recordRule('record/more-than-container-held', 'warning', ({ 
 const sumRefilled = (entries: readonly RecordEntry[], id: string) =>
   entries.reduce(
     (sum, { oil, refilled }) =>
-      oil?.container === id && refilled !== undefined ? plus(sum, exactIn(refilled, 'mL')) : sum,
+      oil?.container === id && refilled !== undefined ? add(sum, exactIn(refilled, 'mL')) : sum,
     exactOf(0),
   )

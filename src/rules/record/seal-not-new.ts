@@ -1,4 +1,4 @@
-import { sealsToReplace } from '../../seal/index.js'
+import { listSealTasks } from '../../seal/index.js'
 import { resolveLeaf, type Seal } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
@@ -12,7 +12,7 @@ import { entryRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than
  * `new`
  * Harm: machine
- * Source: the judgement of `sealsToReplace`, common practice, no source.
+ * Source: the judgement of `listSealTasks`, common practice, no source.
  */
 export const rule = entryRule(
   'record/seal-not-new',
@@ -32,7 +32,7 @@ export const rule = entryRule(
         { path: part.path, seals, part: part.kind === 'cover' ? ('cover' as const) : ('opening' as const) },
       ]
     })
-    return sealsToReplace(openedParts)
+    return listSealTasks(openedParts)
       .filter(({ action }) => action === 'new' || action === 'apply')
       .flatMap((task) => {
         const sealNotes = document.entries

@@ -1,4 +1,4 @@
-import { compareExact, exactIn, exactOf, readBand, sideOfBand, times } from '../../quantity/index.js'
+import { compareExact, exactIn, exactOf, multiply, readBand, sideOfBand } from '../../quantity/index.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
@@ -29,10 +29,10 @@ export const rule = recordedTighteningRule(
     const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
     const side = sideOfBand(setTorque, band)
     if (side === 0) return []
-    const isFarBelow = band.low !== undefined && compareExact(times(setTorque, exactOf(2)), band.low) < 0
+    const isFarBelow = band.low !== undefined && compareExact(multiply(setTorque, exactOf(2)), band.low) < 0
     const isFarAbove =
       band.high !== undefined &&
-      (isNominal || compareExact(times(setTorque, exactOf(10)), times(band.high, exactOf(11))) > 0)
+      (isNominal || compareExact(multiply(setTorque, exactOf(10)), multiply(band.high, exactOf(11))) > 0)
     const params = {
       part,
       set: { ...done.torque },

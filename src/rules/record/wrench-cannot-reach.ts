@@ -1,6 +1,6 @@
 import { MAX_NUMBER } from '../../base/index.js'
 import type { TorqueWrench } from '../../spec/index.js'
-import { judgeWrenchReach } from '../../torque/index.js'
+import { judgeWrenchSetting } from '../../torque/index.js'
 import { isPlausibleScale } from '../lookup/isPlausibleScale.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
@@ -15,7 +15,7 @@ import { recordedTighteningRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of
  * each reason
  * Harm: machine
- * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
+ * Source: the judgement of `judgeWrenchSetting`; ISO 6789:2017 as quoted by tool makers.
  */
 export const rule = recordedTighteningRule(
   'record/wrench-cannot-reach',
@@ -27,7 +27,7 @@ export const rule = recordedTighteningRule(
       .find((found) => found !== undefined)
     if (wrench === undefined || !isPlausibleWrench(wrench)) return []
     const torque = { ...done.torque, value: Math.min(done.torque.value, MAX_NUMBER) }
-    const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
+    const { verdict, reasons } = judgeWrenchSetting(wrench, torque, '2017')
     if (verdict === 'can') return []
     const because = reasons.map((reason) => ({ ...reason }))
     return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]

@@ -1,5 +1,5 @@
-import { normalCategory } from '../../oil/index.js'
-import { materialSuits } from '../../seal/index.js'
+import { normalizeCategory } from '../../oil/index.js'
+import { judgeSealMaterial } from '../../seal/index.js'
 import type { OilChoice } from '../../spec/index.js'
 import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
 import { listRingsInOil } from '../lookup/listRingsInOil.js'
@@ -29,7 +29,7 @@ export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ she
     const isSilicone = material === 'VMQ'
     const degrees = isSilicone ? 20 : stated && readStatedRange(stated.value, 'degC')?.high
     if (degrees === undefined) return []
-    const { reasons } = materialSuits(material, 'hypoid EP oil', { value: degrees, unit: 'degC' })
+    const { reasons } = judgeSealMaterial(material, 'hypoid EP oil', { value: degrees, unit: 'degC' })
     const reasonCode = isSilicone ? 'seal/material-poor' : 'seal/above-continuous-limit'
     const reason = reasons.find(({ code }) => code === reasonCode)
     if (reason === undefined) return []
@@ -38,4 +38,4 @@ export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ she
 })
 
 const isHypoidOil = (choice: OilChoice): boolean =>
-  choice.kind === 'grade' && normalCategory(choice.category ?? '') === 'GL-5'
+  choice.kind === 'grade' && normalizeCategory(choice.category ?? '') === 'GL-5'

@@ -1,4 +1,4 @@
-import { materialSuits } from '../../seal/index.js'
+import { judgeSealMaterial } from '../../seal/index.js'
 import { listRingsInOil } from '../lookup/listRingsInOil.js'
 import { sheetRule } from '../ruleMakers.js'
 
@@ -15,7 +15,7 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) =>
   listRingsInOil(sheet, ({ kind }) => kind === 'grade').flatMap(({ path, ring: { material }, part }) =>
-    materialSuits(material, 'mineral gear oil', ROOM_TEMPERATURE).verdict === 'no'
+    judgeSealMaterial(material, 'mineral gear oil', ROOM_TEMPERATURE).verdict === 'no'
       ? [{ path: `${path}/material`, params: { part, material } }]
       : [],
   ),

@@ -1,4 +1,4 @@
-import { compareExact, type Exact, exactIn, exactOf, times } from '../../quantity/index.js'
+import { compareExact, type Exact, exactIn, exactOf, multiply } from '../../quantity/index.js'
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
@@ -17,7 +17,7 @@ export const rule = wrenchRule('toolbox/scales-disagree', 'error', ([id, { name,
   return others.flatMap((other, place) => {
     const firstEnd = exactOf(first.highest)
     const otherEnd = exactIn({ value: other.highest, unit: other.unit }, first.unit)
-    const areClose = (low: Exact, high: Exact) => compareExact(high, times(low, exactOf('1.25'))) <= 0
+    const areClose = (low: Exact, high: Exact) => compareExact(high, multiply(low, exactOf('1.25'))) <= 0
     if (areClose(firstEnd, otherEnd) && areClose(otherEnd, firstEnd)) return []
     const params = {
       wrench: name,

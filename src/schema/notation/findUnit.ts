@@ -1,4 +1,4 @@
-import { type QuantityCodes, spellingsOf, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
+import { listSpellings, type QuantityCodes, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
 
 /** What an amount that cannot be read has for a unit. */
@@ -34,7 +34,8 @@ const squeeze = (name: string) =>
     .replaceAll(/[ .·*×()^_-]|liquid /g, '')
     .replace(/(met|lit)er/, '$1re')
     .replace(/(?<=..)s$/, '')
-const namesOf = (unit: Unit) => [...spellingsOf(unit), ...(OTHER_NAMES[unit]?.split(' ') ?? [])].map(squeeze)
+const namesOf = (unit: Unit) =>
+  [...listSpellings(unit), ...(OTHER_NAMES[unit]?.split(' ') ?? [])].map(squeeze)
 
 /** The unit that an amount of one of these measures was probably written with; undefined where none was expected. */
 export function findUnit(found: string, expected: readonly NotationPart[]): UnitFound | undefined {
@@ -45,7 +46,7 @@ export function findUnit(found: string, expected: readonly NotationPart[]): Unit
   const units = measures.flatMap((measure): readonly Unit[] => UNITS_BY_MEASURE[measure])
   const having = (isMeant: (known: string) => boolean) => units.filter((unit) => namesOf(unit).some(isMeant))
   const lower = name.toLowerCase()
-  const symbolsOf = (meant: readonly Unit[]) => meant.map((unit) => spellingsOf(unit)[0] ?? unit)
+  const symbolsOf = (meant: readonly Unit[]) => meant.map((unit) => listSpellings(unit)[0] ?? unit)
   // Names in small letters are met by any case; capitals distinguish units.
   const exact = having((known) => known === name || known === lower)
   if (exact.length === 1) return { figures, symbols: symbolsOf(exact) }

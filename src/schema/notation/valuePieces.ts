@@ -1,5 +1,5 @@
 import { dropUndefined } from '../../base/index.js'
-import { type Measure, spellingsOf, type Unit } from '../../quantity/index.js'
+import { listSpellings, type Measure, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
 import {
   asPattern,
@@ -40,7 +40,7 @@ export const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[
  */
 export function unitGroup(units: readonly Unit[]) {
   const meanings = new Map(
-    units.flatMap((unit) => spellingsOf(unit).map((spelled) => [spelled, unit] as const)),
+    units.flatMap((unit) => listSpellings(unit).map((spelled) => [spelled, unit] as const)),
   )
   const longestFirst = [...meanings.keys()].toSorted((first, second) => second.length - first.length)
   return {

@@ -1,4 +1,4 @@
-import { spellingsOf, type Unit } from '../../quantity/index.js'
+import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { NotationName } from './allPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { writeEntry } from './writeEntry.js'
@@ -6,7 +6,7 @@ import type { Value, Writer } from './writer.js'
 import { sealText } from './writeSeal.js'
 import { join } from './writeValue.js'
 
-const quantity: Writer = ({ value, unit }) => `${value} ${spellingsOf(unit as Unit)[0]}`
+const quantity: Writer = ({ value, unit }) => `${value} ${listSpellings(unit as Unit)[0]}`
 
 const onDay: Writer = ({ date, hours, distance }, source) =>
   `${join(hours && quantity(hours, source), distance && quantity(distance, source))} on ${date}`

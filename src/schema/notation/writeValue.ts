@@ -1,4 +1,4 @@
-import { spellingsOf, type Unit } from '../../quantity/index.js'
+import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { Value, Writer } from './writer.js'
 
 /** Parts with a comma between them; absent ones are left out. */
@@ -8,7 +8,7 @@ export const isNotStated = (value: Value): boolean => value?.kind === 'not state
 
 export function band(value: Value): string {
   const { kind, unit, asPrinted, value: figure, minus, plus, min, max } = value
-  const symbol = spellingsOf(unit as Unit)[0]
+  const symbol = listSpellings(unit as Unit)[0]
   const space = unit === 'deg' ? '' : ' '
   if (kind === 'limits') {
     const between = /^deg[CF]$|^K$/.test(unit) ? ' to ' : '–'

@@ -1,8 +1,8 @@
 import configureMeasurements from 'convert-units'
 import { Decimal as SharedDecimal } from 'decimal.js'
-import { commonDenominator, decimalText, exactOf, exactOfDouble } from '../../../src/quantity/exact.js'
+import { commonDenominator, exactOf, exactOfDouble, formatDecimal } from '../../../src/quantity/exact.js'
+import { findUnitPair } from '../../../src/quantity/findUnitPair.js'
 import { UNIT_FACTORS, UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/unit.js'
-import { unitPair } from '../../../src/quantity/unitPair.js'
 
 type Table = Parameters<typeof configureMeasurements<string, string, string, SharedDecimal>>
 type Measures = Table[0]
@@ -24,7 +24,7 @@ export function convertWithDecimals(value: number, from: Unit, to: Unit): number
   // the package's types know only numbers as input; the wrapper reads the exact decimal text
   const { n, d } = exactOfDouble(value)
   const twos = d.toString(2).length - 1
-  const text = decimalText(n * 5n ** BigInt(twos), twos) as unknown as number
+  const text = formatDecimal(n * 5n ** BigInt(twos), twos) as unknown as number
   return convertDecimal(text).from(from).to(to).toNumber()
 }
 
@@ -81,7 +81,7 @@ function temperatureMeasure(units: readonly Unit[]): Measures[string] {
 }
 
 function temperatureTransform(from: Unit, to: Unit): (value: SharedDecimal, cls: Wrapper) => SharedDecimal {
-  const { ratio, offset } = unitPair(from, to)
+  const { ratio, offset } = findUnitPair(from, to)
   const n = String(ratio.n * offset.d)
   const c = String(offset.n * ratio.d)
   const d = String(ratio.d * offset.d)

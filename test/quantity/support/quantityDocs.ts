@@ -1,6 +1,6 @@
 import { UNIT_FACTORS, UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
-import { SHIFTS } from '../../../src/quantity/unitFactors.js'
+import { TEMPERATURE_SHIFTS } from '../../../src/quantity/unitFactors.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
 import { parseQuantity, type Unit } from '../../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../../published/unitTexts.js'
@@ -20,7 +20,7 @@ const code = (text: string | undefined): string =>
 /** `docs/units.md`: the whole unit table, and how far other tables are from it. */
 export function unitsPage(): string {
   const measures = Object.entries(UNITS_BY_MEASURE).map(([measure, units]) => {
-    const anchor = units.find((unit) => UNIT_FACTORS[unit] === '1' && !SHIFTS[unit]) ?? units[0]
+    const anchor = units.find((unit) => UNIT_FACTORS[unit] === '1' && !TEMPERATURE_SHIFTS[unit]) ?? units[0]
     const rows = units.map((unit) => unitRow(unit))
     return [
       `## ${words(measure)}`,
@@ -63,7 +63,7 @@ export function unitsPage(): string {
 
 function unitRow(unit: Unit): string[] {
   const factor = UNIT_FACTORS[unit]
-  const shift = SHIFTS[unit]
+  const shift = TEMPERATURE_SHIFTS[unit]
   const { name, source, ucum, rec20, qudt } = UNIT_CODES[unit]
   const size = shift === undefined ? factor : `(value + ${shift}) × ${factor}`
   return [code(unit), unitSymbol(unit), name, size, code(ucum), code(rec20), code(qudt), source]

@@ -1,8 +1,0 @@
-import type { Unit } from './unit.js'
-
-/** The unit for a difference of two values: a step of 1 °C is one of 1.8 °F, whatever the zeros of the scales. */
-export function asDifference(unit: Unit): Unit {
-  if (unit === 'degC') return 'degC_diff'
-  if (unit === 'degF') return 'degF_diff'
-  return unit === 'K' ? 'K_diff' : unit
-}

@@ -1,0 +1,43 @@
+import { type ConversionStep, SPLIT_FACTOR } from './conversionStep.js'
+
+/**
+ * (value × numerator + addend) / denominator if two doubles hold it exactly, as they do at every tie (1 in 160 for inches to
+ * millimetres). Each part is checked; undefined: not proved.
+ */
+export function findExactQuotient(
+  value: number,
+  { numerator, addend, denominator }: ConversionStep,
+): number | undefined {
+  if (numerator === 0) return undefined
+  const product = value * numerator
+  const sum = product + addend
+  const error = sumError(product, addend, sum) + productError(value, numerator, product)
+  if (sumError(sumError(product, addend, sum), productError(value, numerator, product), error) !== 0)
+    return undefined
+  const quotient = sum / denominator
+  const quotientProduct = quotient * denominator
+  const gap = sum - quotientProduct
+  const exactGap = gap - productError(quotient, denominator, quotientProduct)
+  const remainder = exactGap + error
+  if (sumError(gap, -productError(quotient, denominator, quotientProduct), exactGap) !== 0) return undefined
+  if (sumError(sum, -quotientProduct, gap) !== 0 || sumError(exactGap, error, remainder) !== 0)
+    return undefined
+  const correction = remainder / denominator
+  const checkProduct = correction * denominator
+  if (checkProduct !== remainder || productError(correction, denominator, checkProduct) !== 0)
+    return undefined
+  return quotient + correction
+}
+
+/** The exact rounding error of a sum. */
+function sumError(left: number, right: number, sum: number): number {
+  const part = sum - left
+  return left - (sum - part) + (right - part)
+}
+
+/** The exact rounding error of a product with a whole number below 2^26. */
+function productError(value: number, whole: number, product: number): number {
+  const scaled = SPLIT_FACTOR * value
+  const top = scaled - (scaled - value)
+  return top * whole - product + (value - top) * whole
+}

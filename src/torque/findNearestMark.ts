@@ -1,0 +1,107 @@
+import type { Reason } from '../base/index.js'
+import {
+  compareExact,
+  divide,
+  type Exact,
+  exactOf,
+  multiply,
+  subtract,
+  type TorqueUnit,
+} from '../quantity/index.js'
+import type { TorqueWrench, WrenchScale } from '../spec/index.js'
+import { torqueReason } from './codes.js'
+import { nearestTorque, torqueRatio } from './exactTorque.js'
+import { type Deviation, deviationAsFraction, findScaleMark } from './findScaleMark.js'
+
+/** The target band at the fastener, exactly, in the sheet's unit. */
+export interface TargetTorque {
+  readonly low: Exact
+  readonly high: Exact
+  readonly aim: Exact
+  readonly unit: TorqueUnit
+  /** The manual prints no tolerance: a mark may be as far from the nominal as the wrench may err. */
+  readonly isNominalOnly: boolean
+}
+
+interface ChosenMark {
+  readonly index: number
+  readonly scale: WrenchScale
+  /** In the unit of the scale. */
+  readonly value: Exact
+  /** At the wrench, in the sheet's unit. */
+  readonly torqueAtWrench: Exact
+  readonly distance: Exact
+}
+
+export interface NearestMark {
+  readonly chosen?: ChosenMark
+  /** Why each scale without a usable mark has none. */
+  readonly refusals: readonly Reason[]
+}
+
+/**
+ * Compares distance to the aim, then the lower torque. A scale in the sheet's unit, which needs no conversion, comes first
+ * if there is a band, and last if there is only a nominal.
+ */
+function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, isNominalOnly }: TargetTorque): boolean {
+  const unitOrder = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)
+  return (
+    ((isNominalOnly ? 0 : unitOrder) ||
+      compareExact(first.distance, second.distance) ||
+      compareExact(first.torqueAtWrench, second.torqueAtWrench) ||
+      unitOrder) < 0
+  )
+}
+
+/** The mark to set among all scales of a wrench. */
+export function findNearestMark(
+  wrench: TorqueWrench,
+  iso6789: '2017' | '2003',
+  deviation: Deviation | undefined,
+  target: TargetTorque,
+  ratio: Exact,
+): NearestMark {
+  const refusals: Reason[] = []
+  let chosen: ChosenMark | undefined
+  for (const [index, scale] of wrench.scales.entries()) {
+    const perUnit = torqueRatio(scale.unit, target.unit)
+    const toScale = (torque: Exact) => divide(multiply(torque, ratio), perUnit)
+    const aim = toScale(target.aim)
+    // as far as the wrench may err; any distance if that is not known
+    const error = deviation
+      ? multiply(deviation.of === 'reading' ? aim : exactOf(scale.highest), deviationAsFraction(deviation))
+      : aim
+    const scaleMark = findScaleMark(wrench, scale, iso6789, deviation, {
+      low: toScale(target.low),
+      high: toScale(target.high),
+      aim,
+      slack: target.isNominalOnly ? error : exactOf(0),
+      asQuantity: nearestTorque(target.aim, target.unit),
+    })
+    if (scaleMark.refusal) refusals.push(scaleMark.refusal)
+    else if (scaleMark.mark) {
+      const torqueAtWrench = multiply(scaleMark.mark, perUnit)
+      const { n, d } = subtract(torqueAtWrench, multiply(target.aim, ratio))
+      const mark = {
+        index,
+        scale,
+        value: scaleMark.mark,
+        torqueAtWrench,
+        distance: { n: n < 0n ? -n : n, d },
+      }
+      if (chosen === undefined || isBetterMark(mark, chosen, target)) chosen = mark
+    } else {
+      const { unit } = scale
+      refusals.push(
+        torqueReason('torque/no-mark-inside', {
+          band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
+          unit,
+          ...(target.isNominalOnly && deviation && { error: deviation }),
+          ...(scaleMark.below && { below: nearestTorque(scaleMark.below, unit) }),
+          ...(scaleMark.above && { above: nearestTorque(scaleMark.above, unit) }),
+        }),
+      )
+    }
+  }
+  return { refusals, ...(chosen && { chosen }) }
+}

@@ -1,0 +1,18 @@
+import type { Reason } from '../base/index.js'
+import { findPlugTorqueBand, type PlugHousing, type PlugTorqueBand, parseThread } from '../thread/index.js'
+import { torqueReason } from './codes.js'
+
+/** The usual torques for a plug with this thread, or why they are not known. */
+export function findPlugBand(
+  thread: string | undefined,
+  housing: PlugHousing,
+): { readonly designation: string; readonly band: PlugTorqueBand } {
+  const cannotTell = (reason: Reason) => ({
+    designation: thread ?? '',
+    band: { verdict: 'cannot tell' as const, reasons: [reason] },
+  })
+  if (thread === undefined) return cannotTell(torqueReason('torque/thread-missing', {}))
+  const threadRead = parseThread(thread)
+  if (!threadRead.ok) return cannotTell(torqueReason('torque/thread-unreadable', { thread }))
+  return { designation: threadRead.value.designation, band: findPlugTorqueBand(threadRead.value, housing) }
+}
