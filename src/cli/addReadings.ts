@@ -13,8 +13,8 @@ export interface AddedReadings {
 }
 
 /**
- * Adds imported readings to a machine's log, the last of each day. A reading that the log already has stays, because a
- * person read the meter. Distances are converted to the log's unit.
+ * Adds imported readings to a machine's log, the last of each day. A reading already in the log is kept,
+ * because a person read the meter. Distances are converted to the log's unit.
  */
 export function addReadings(
   log: MachineLog,
@@ -54,7 +54,7 @@ function mergeReadings<Meter extends { readonly readings: readonly MeterReading[
 ): { readonly meter?: Meter; readonly added: number; readonly keptDays: number } {
   if (meter === undefined) return { added: 0, keptDays: 0 }
   const days = new Set(meter.readings.map(({ date }) => date))
-  // Sent readings are sorted by day and value: the last of a day overwrites the others.
+  // Imported readings are sorted by day and value, so the last of a day overwrites the others.
   const readingByDay = new Map(imported.map((reading) => [reading.date, reading]))
   const added = [...readingByDay.values()].filter(({ date }) => !days.has(date))
   const readings = [...meter.readings, ...added].sort((first, second) =>

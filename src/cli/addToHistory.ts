@@ -1,12 +1,12 @@
 import { writeHistory } from '../schema/index.js'
 import type { MachineLog } from '../spec/index.js'
 
-/** Adds what a log has more than before to the text of its history, a line for each thing; an incomplete last line goes. */
+/** Adds the new entries of a log to its history, one line each, and deletes an incomplete last line. */
 export function addToHistory(text: string, before: MachineLog, after: MachineLog): string {
   const lines = text.split('\n').filter((line) => line.trim() !== '')
   if (!isCompleteLine(lines.at(-1))) lines.pop()
   const knownLines = new Set(writeHistory(before))
-  // Its first line has an empty list for each list of the log; the file keeps its own, also if a list is new.
+  // The first line has an empty list for each list of the log; the file keeps its own first line.
   const [, ...additions] = writeHistory(after)
   return [...lines, ...additions.filter((line) => !knownLines.has(line)), ''].join('\n')
 }

@@ -13,14 +13,14 @@ import type { Options } from './readOptions.js'
 import { readProcedure } from './readProcedure.js'
 import { chooseExitCode, locateFindings } from './renderFindings.js'
 
-/** A log and its sheet, from one closed set. */
+/** A log and its sheet, from the same closed set. */
 export interface MachineFiles {
   readonly fileSet: FileSet
   readonly log: MachineLog
   readonly sheet: SpecSheet
 }
 
-/** The logs that the options choose, each with its sheet. */
+/** The logs selected by the options, each with its sheet. */
 export function listMachines(sets: readonly FileSet[], { machine }: Options): readonly MachineFiles[] {
   const machines = sets.flatMap((fileSet) =>
     fileSet.set.logs
@@ -46,16 +46,16 @@ function requireSheet({ set }: FileSet, { sheet: { id, revision } }: MachineLog,
   if (found !== undefined) return found
   const others = sheets.map((sheet) => `${sheet.id} revision ${sheet.revision}`).join(', ')
   throw new UsageError(
-    `${name}: its sheet ${id} revision ${revision} is not among the files (${others || 'no sheet'})`,
+    `${name}: sheet ${id} revision ${revision} is not among the files (${others || 'no sheet'})`,
   )
 }
 
-/** The options that decide what is due for one machine: `--severity`, else the `use` in its log, else normal. */
+/** The due options for one machine: severity from `--severity`, else from `use` in its log, else normal. */
 export function chooseDueOptions(options: Options, log: MachineLog): DueOptions {
   return { ...options.due, severity: options.severity ?? log.use ?? 'normal' }
 }
 
-/** The toolbox and the stock of a closed set; two of a kind are refused. */
+/** The toolbox and the stock of a closed set; more than one of either is an error. */
 export function chooseToolboxAndStock({ set }: FileSet): {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
@@ -66,7 +66,7 @@ export function chooseToolboxAndStock({ set }: FileSet): {
   return dropUndefined({ toolbox: toolboxes[0]?.document, stock: stocks[0]?.document })
 }
 
-/** Plans the visit to one machine with the options. */
+/** Plans a visit to one machine. */
 export function planMachine(
   { log, sheet: sheetOnFile, fileSet }: MachineFiles,
   options: Options,
@@ -98,7 +98,7 @@ export interface FilePlan {
   readonly exitCode: ExitCode
 }
 
-/** Plans the visit to the machine that the files and options name. */
+/** Plans a visit to the machine selected by the files and options. */
 export async function planFromFiles(command: string, options: Options, io: CliIo): Promise<FilePlan> {
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
@@ -148,7 +148,7 @@ function planFromSets(
     otherLogs,
   )
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
-  // Findings of the plan name documents by id: add the file name.
+  // Findings of the plan give only the id of a document: add the file name.
   const namedFindings = planned.findings.map((finding): Finding => {
     const { kind, id } = finding.document
     const file = documents.findLast(({ document }) => document.kind === kind && document.id === id)
@@ -157,7 +157,7 @@ function planFromSets(
   })
   return {
     planned: planned.ok ? planned : undefined,
-    // The writer's procedure is checked for this machine; in the folder it is not checked again.
+    // The plan has already checked the writer's procedure for this machine.
     findings: [
       ...checkDocuments(removeProcedure(set, ownProcedure), { today: options.today }),
       ...namedFindings,
@@ -173,7 +173,7 @@ const removeProcedure = (
   procedures: set.procedures.filter(({ document }) => document.id !== ownProcedure?.id),
 })
 
-/** The sheet as if its changes of this gearcase asked for an oil sample. */
+/** The sheet with an oil sample at each oil change of this gearcase. */
 function addSample(sheet: SpecSheet, gearcase: string): SpecSheet {
   if (!Object.hasOwn(sheet.gearcases, gearcase))
     throw new UsageError(`--sample ${gearcase}: expected one of ${Object.keys(sheet.gearcases).join(', ')}`)

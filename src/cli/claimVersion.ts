@@ -5,25 +5,31 @@ import { basename, dirname, join } from 'node:path'
 
 /** The right to replace one version of a file. */
 export interface Claim {
-  /** The name for the new text until it is complete. */
+  /** Path of the new text until it is complete. */
   readonly part: string
-  /** False if another process has taken over, because it holds this one to be dead. */
+  /** False if another process has taken over because it considers this one dead. */
   readonly isCurrent: () => Promise<boolean>
-  /** Deletes what dead writers of earlier versions left. Only if the file still has this version. */
+  /**
+   * Deletes leftovers of dead writers of earlier versions. Call it only if the file still has this version.
+   */
   readonly deleteLeftovers: () => Promise<void>
-  /** Without `replaced`, claims of dead writers stay: while the version is there, their numbers are used up. */
+  /**
+   * If the file was not replaced, claims of dead writers stay: their numbers must not be used again for this
+   * version.
+   */
   readonly release: (replaced: boolean) => Promise<void>
 }
 
-/** After this time a claim counts as left by a dead writer, even if its process cannot be looked up. */
+/** After this time the writer of a claim is considered dead, even if its process cannot be looked up. */
 export const ABANDONED_AFTER_MS = 120_000
 
-/** A claim without a text is one whose writer died between two system calls. */
+/** The writer of an empty claim died between two system calls. */
 const EMPTY_CLAIM_AFTER_MS = 5000
 
 /**
- * Claims a version of a file (a hash of its text), or gives the process that has the claim. Each claim has a number of its
- * own: the claim of a dead process is not deleted, but the next number is claimed, so that only one process takes over.
+ * Claims a version of a file (a hash of its text), or returns the process that holds the claim. Claims are
+ * numbered: a dead process's claim is not deleted, and the next number is claimed instead, so only one
+ * process takes over.
  */
 export async function claimVersion(
   target: string,
@@ -48,7 +54,7 @@ export async function claimVersion(
         claimedVersion !== undefined &&
         isDeletable(claimedVersion, Number(claimNumber))
       )
-        // That of another user may have to stay, where only owners delete.
+        // Another user's file may have to stay: in some folders only the owner may delete.
         await rm(join(folder, name), { force: true }).catch(() => undefined)
     }
   }
@@ -64,7 +70,7 @@ export async function claimVersion(
   }
 }
 
-/** Creates a claim with the name of this process in it; false if it is there. */
+/** Creates a claim that names this process; false if the claim exists. */
 async function createClaim(path: string): Promise<boolean> {
   try {
     const file = await open(path, 'wx')
@@ -83,12 +89,12 @@ async function createClaim(path: string): Promise<boolean> {
   }
 }
 
-/** The process that has a claim; undefined if it is dead. */
+/** The process that holds a claim; undefined if it is dead. */
 async function findHolder(path: string): Promise<string | undefined> {
   const unknownHolder = 'another process'
   const text = await readFile(path, 'utf8').catch(() => unknownHolder)
   const stats = await stat(path).catch(() => undefined)
-  // It was released just now.
+  // The claim has just been released.
   if (stats === undefined) return unknownHolder
   const age = Date.now() - stats.mtimeMs
   if (age > ABANDONED_AFTER_MS || (text === '' && age > EMPTY_CLAIM_AFTER_MS)) return undefined
@@ -97,7 +103,7 @@ async function findHolder(path: string): Promise<string | undefined> {
   return text.replace(/ pid:\[\d+\]$/, '') || unknownHolder
 }
 
-/** Where a process number means this process: the machine and, on Linux, the space of process numbers (a container has its own). */
+/** The scope of process numbers: the host and, on Linux, the process namespace (a container has its own). */
 function describeHost(): string {
   try {
     return `${hostname()} ${readlinkSync('/proc/self/ns/pid')}`

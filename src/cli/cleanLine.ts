@@ -1,6 +1,9 @@
 import { cleanText } from '../message/index.js'
 
-/** Makes foreign text safe for a terminal: control characters become their code point. Unlike `cleanText`, it cuts nothing. */
+/**
+ * Makes foreign text safe for a terminal: control characters become their code points. Unlike `cleanText`, it
+ * does not shorten the text.
+ */
 export function cleanLine(text: string): string {
   return (text.match(/.{1,400}/gsu) ?? []).map(cleanText).join('')
 }

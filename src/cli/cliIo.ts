@@ -2,8 +2,8 @@ import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
 
 /**
- * `other`: a pipe, a socket or a device. A link has the kind of its target, except a link to a folder inside a folder,
- * since such links may form a circle.
+ * `other`: a pipe, a socket or a device. A link has the kind of its target, except in a folder a link to
+ * another folder: such links may form a cycle.
  */
 export type PathKind = 'file' | 'folder' | 'folder link' | 'other'
 
@@ -14,10 +14,10 @@ export interface FolderEntry {
 
 export type MakeText = (oldText: string | undefined) => string | undefined | Promise<string | undefined>
 
-/** All files, streams and the clock that a command may use; tests pass their own. */
+/** The files, streams and clock that a command uses; tests pass their own. */
 export interface CliIo {
   readonly readText: (path: string) => Promise<string>
-  /** A file as a stream; without a path: standard input. */
+  /** A file as a stream; without a path, standard input. */
   readonly openInput: (path?: string) => Promise<Readable>
   /** The stream for answers. */
   readonly openOutput: () => Writable
@@ -26,20 +26,21 @@ export interface CliIo {
   /** The entries of a folder, sorted by name. */
   readonly listFolder: (path: string) => Promise<readonly FolderEntry[]>
   /**
-   * Replaces a file by a text made from the one that is there (undefined: there is none), wholly or not at all; creates the
-   * folder if needed. The text is made again if another program wrote the file meanwhile; undefined leaves the file.
+   * Replaces a file completely or not at all. `makeText` gets the old text (undefined if there is no file)
+   * and is called again if another program has changed the file meanwhile; if it returns undefined, the file
+   * is not changed. Creates the folder if needed.
    */
   readonly saveText: (path: string, makeText: MakeText) => Promise<void>
   readonly print: (text: string) => void
-  /** Prints on standard error. */
+  /** Prints to standard error. */
   readonly printError: (text: string) => void
   /** Today's date, read only without `--today`. */
   readonly today: () => DateText
 }
 
 /**
- * 0: no finding at or above `--level`; 1: findings; 2: usage error, or a file that cannot be read. With `--exit-code` of
- * `due` also 3: a service is due; 4: no service is known to be due, but not all could be judged.
+ * 0: no finding at or above `--level`; 1: findings; 2: usage error, or a file that cannot be read. For `due
+ * --exit-code` also 3: a service is due; 4: no service is known to be due, but not all could be judged.
  */
 export type ExitCode = 0 | 1 | 2 | 3 | 4
 

@@ -1,20 +1,20 @@
 import type { OptionName, OptionRow } from './optionTable.js'
 
-/** One command, as help and completions know it. */
+/** One command, for help and completions. */
 export interface CommandRow {
   /** Its line in the list of commands. */
   readonly summary: string
-  /** What is written after its name; one line for each way to use it. */
+  /** The words after its name; one line for each way to use it. */
   readonly usage: readonly string[]
-  /** What it does. */
+  /** A description. */
   readonly help: string
   readonly example: string
   readonly options: readonly OptionName[]
-  /** Formats of `--format` besides text. */
+  /** Values of `--format` besides text. */
   readonly formats: readonly string[]
-  /** What an option means here, where it is not what the table of options says. */
+  /** Differences from the option table for this command. */
   readonly overrides?: { readonly [Name in OptionName]?: Partial<OptionRow> }
-  /** What its exit code means. */
+  /** The meaning of its exit codes. */
   readonly exitCodes?: string
 }
 
@@ -33,16 +33,16 @@ export const COMMAND_TABLE = {
   new: {
     summary: 'write a blank sheet, log, toolbox or stock to fill in',
     usage: ['[sheet] [options]', 'log [--sheet SHEET] [options]', 'toolbox|stock [options]', '--from SHEET'],
-    help: `Writes a document to fill in: in YAML, with an example of what to write at each place. As it is, it has no errors and can be
-planned: what you do not fill in is not stated. A log names its sheet: give it with --sheet. With --from, rewrites a full sheet in short notation.`,
+    help: `Writes a document to fill in, as YAML with an example for each value. Even unfilled it has no errors and can be planned: missing
+values are "not stated". Name the sheet of a log with --sheet. With --from, rewrites a full sheet in short notation.`,
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
     options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'format'],
     formats: ['json'],
     overrides: {
-      sheet: { help: 'the sheet that the log is for' },
+      sheet: { help: 'the sheet of the log' },
       out: {
         value: 'FILE',
-        help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
+        help: 'file to write, .yaml or .json; an existing file is not replaced (default: standard output)',
       },
     },
     exitCodes: '0 written, 1 the given sheet has errors, 2 usage error, or the file exists.',
@@ -50,41 +50,42 @@ planned: what you do not fill in is not stated. A log names its sheet: give it w
   check: {
     summary: 'report errors in documents',
     usage: ['[options] <file, folder, pattern or -> ...'],
-    help: `Reads documents and prints one finding for each error in them. In a folder, all folders below are read too, each as a set of
-its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents and folders that
-were read and skipped (on standard error with --format json or sarif).`,
+    help: `Reads documents and prints one finding for each error in them. Subfolders are read too, each as a separate set; hidden folders,
+links and node_modules are not searched. The last lines give the numbers of documents and folders read and skipped (on standard
+error with --format json or sarif).`,
     example: 'check examples/tind-4',
     options: ['today', 'level', 'format'],
     formats: ['json', 'sarif'],
     overrides: {
-      today: { help: "reports readings and records after this day (default: this machine's clock)" },
+      today: { help: "report readings and records after this day (default: this machine's clock)" },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },
   due: {
-    summary: 'list the services that are due, and why',
+    summary: 'list the due services, with reasons',
     usage: [
       '--every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "512.6 h"',
       '[options] <file or folder> ...',
       '[options] --sheet SHEET < logs.jsonl > due.jsonl',
       '[options] <file.jsonl or -> [sheet] ...',
     ],
-    help: `Prints every service of every machine with its verdict and the reasons. With --every no document is needed: it says whether
-one service is due, from the manual's interval and the meters at the last service and now.
+    help: `Prints every service of every machine with its verdict and reasons. With --every no document is needed: it prints whether one
+service is due, from the manual's interval and the meter readings at the last service and now.
 
-For fleets: JSON Lines, from a file or standard input (-), one machine log on each line. Each line gives one line of JSON, in
-constant memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet
-each line is a flat row instead, one service with its limits:
+For fleets: JSON Lines from a file or standard input (-), with one machine log on each line. Each line is answered with one line
+of JSON, in constant memory. A line that cannot be read is answered with findings, reading continues, and the exit code is 1.
+Without a sheet each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
-A misspelt field gives a finding, and its row is "cannot tell"; other columns are ignored and listed at the end.`,
+A misspelt field gives a finding and the verdict "cannot tell"; other columns are ignored and listed at the end.`,
     example: 'due --every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "2023-10-06 at 512.6 h"',
     options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
     formats: ['json'],
-    exitCodes: `0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
+    exitCodes: `0 every document and line was read, 1 findings in them, 2 usage error or a file that cannot be read;
 with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
   },
   plan: {
-    summary: 'plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, unknown facts',
+    summary:
+      'plan one visit: figures, steps, oil and seals to buy, wrench settings, waiting times, unknown facts',
     usage: ['[options] <file or folder> ...'],
     help: 'Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.',
     example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
@@ -93,7 +94,7 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     exitCodes: FINDINGS_EXIT_CODES,
   },
   card: {
-    summary: 'write the plan as a card: HTML, Markdown, text and a short card, into --out',
+    summary: 'write the plan as a card to --out: HTML, Markdown, text and a short card',
     usage: ['[options] --out FOLDER <file or folder> ...'],
     help: 'Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.',
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
@@ -104,46 +105,47 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
   cues: {
     summary: 'print a cue list for a presenter, as text or WebVTT',
     usage: ['[options] <file or folder> ...'],
-    help: "Prints a presenter's pictures, words and screen texts, step by step.",
+    help: 'Prints the pictures, words and screen texts for a presenter, step by step.',
     example: 'cues examples/tind-4 --today 2023-10-06 --format vtt',
     options: [...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'vtt'],
   },
   kits: {
-    summary: 'list oil, seals and tools for each due machine, and one order list for all',
+    summary: 'list oil, seals and tools for each machine with a due service, and one order list for all',
     usage: ['[options] <file or folder> ...'],
-    help: 'Prints oil, seals and tools to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.',
+    help: 'Prints the oil, seals and tools to bring for each machine with a due service, and one order list for all. Needs logs and their sheets.',
     example: 'kits examples/tind-4 --today 2023-10-06',
     options: [...VISIT_OPTIONS, 'format'],
     formats: ['json'],
   },
   procedure: {
-    summary: 'write out the steps of a visit, to edit and to give to plan, card and cues with --procedure',
+    summary: 'write out the steps of a visit, to edit and to use in plan, card and cues with --procedure',
     usage: [
       '[options] <file or folder> ...',
       '[options] --service ID <sheet>',
       '[options] --from OLD <sheet> ...',
     ],
-    help: `Writes the built steps in YAML, each line of the card above its steps. Needs a log with its sheet, or a sheet and --service.
-With --from, the notes of an older procedure of this sheet are kept at the steps that do the same; notes whose step is gone are
-listed, and, if the older revision of the sheet is among the files, the figures that changed.`,
+    help: `Writes the built steps as YAML, with each line of the card as a comment above its steps. Needs a log with its sheet, or a sheet and
+--service. With --from, keeps the notes of an older procedure of this sheet at the steps with the same action; lists notes whose
+step is gone and, if the older revision of the sheet is among the files, figures that changed.`,
     example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
     options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
     formats: ['json'],
     overrides: {
       out: {
         value: 'FILE',
-        help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
+        help: 'file to write, .yaml or .json; an existing file is not replaced (default: standard output)',
       },
-      from: { value: 'OLD', help: 'an older procedure, whose notes are kept' },
+      from: { value: 'OLD', help: 'older procedure whose notes are kept' },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },
   repair: {
-    summary: 'fix a procedure, what is dangerous first',
+    summary: 'fix a procedure, dangerous mistakes first',
     usage: ['[options] [--out FILE] <file or folder> ...'],
-    help: `Corrects a procedure with the fewest changes, or in the usual order if there is much to correct; notes and further steps are kept.
-Prints what was dangerous, the rest, both lists around each change, and what is left; with --out also writes the corrected procedure.`,
+    help: `Corrects a procedure with the fewest changes, or rebuilds it in the usual order if there are too many mistakes; notes and further
+steps are kept. Prints dangerous mistakes first, then the others, each change with its neighbouring steps, and the remaining
+mistakes. With --out, also writes the corrected procedure.`,
     example: 'repair procedure.json sheet.json --out corrected.json',
     options: ['out', 'level', 'format'],
     formats: ['json'],
@@ -152,24 +154,24 @@ Prints what was dangerous, the rest, both lists around each change, and what is 
   compare: {
     summary: "compare two sheets, two procedures, or one sheet's variants",
     usage: ['[options] <file> <file>', '[options] <sheet>'],
-    help: `Compares two sheets figure by figure, or two procedures by their effect; with one sheet, its variants.
-Exit code 1 when they differ.`,
+    help: `Compares two sheets figure by figure, two procedures by their effect, or the variants of one sheet.
+The exit code is 1 if they differ.`,
     example: 'compare examples/tind-4/sheet.yaml',
     options: ['format'],
     formats: ['json'],
   },
   record: {
-    summary: 'append a record of what was done to its log',
+    summary: 'append a service record to its log',
     usage: [
       '[options] --out LOG <record> <log> <sheet> [toolbox]',
       '--from-plan [options] --out RECORD <log> <sheet> [toolbox] [stock]',
       '--top-up "50 mL of NAME" --at GEARCASE [--on "DATE at 512.6 h"] --out LOG <log> <sheet> [stock]',
     ],
-    help: `Appends a record of what was really done, mistakes included, to the log of its machine, and writes the log to --out; without
---out only checks. Reports the mistakes, what does not count as done, and the open faults: the machine is not to be used
-until a record with "corrects" closes them. Refuses only what cannot be read or is of another machine. --from-plan writes a
-record of the planned visit: fill in each ?, and change what was done in another way. --top-up appends oil that was added
-between services, and says how much oil the gearcase loses.`,
+    help: `Appends a record of the work done, mistakes included, to the log of its machine, and writes the log to --out; without --out it
+only checks. Reports mistakes, work that does not count as done, and open faults: the machine must not be used until a record
+with "corrects" closes them. Refuses only a record that cannot be read or belongs to another machine. --from-plan writes a record
+of the planned visit: replace each ?, and correct the entries that differ from the work. --top-up appends oil added between
+services, and prints how much oil the gearcase loses.`,
     example: 'record record.json log.json sheet.json --out log.json',
     options: [
       'from-plan',
@@ -186,29 +188,32 @@ between services, and says how much oil the gearcase loses.`,
     ],
     formats: ['json', 'sarif'],
     overrides: {
-      out: { value: 'LOG', help: 'file for the log with the record or top-up, or for the record of a plan' },
+      out: {
+        value: 'LOG',
+        help: 'file for the log with the new record or top-up, or for the record of a plan',
+      },
       at: { value: 'front', help: 'with --top-up: id of the gearcase, such as front or "hub left"' },
-      service: { help: 'with --from-plan: this service, due or not; may be repeated' },
+      service: { help: 'with --from-plan: include this service, due or not; may be repeated' },
       ambient: { help: 'with --from-plan: ambient temperature, for the choice of oil' },
-      today: { help: "reports a record after this day (default: this machine's clock)" },
+      today: { help: "report a record after this day (default: this machine's clock)" },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },
   history: {
     summary: 'print the records and top-ups of a machine, with corrections, open faults and lost oil',
     usage: ['[options] <log> <sheet>'],
-    help: `Prints every record of the log as it was written: what was done, what does not count and why, and what was corrected by which record;
-before them the open faults and the gearcases that lose oil, after them the top-ups.`,
+    help: `Prints the open faults and the gearcases that lose oil, then every record of the log with its work, work that does not count (and
+why) and corrections, then the top-ups.`,
     example: 'history examples/tind-4',
     options: ['machine', 'today'],
     formats: [],
-    overrides: { today: { help: "reports a record after this day (default: this machine's clock)" } },
+    overrides: { today: { help: "report a record after this day (default: this machine's clock)" } },
   },
   'used-oil': {
-    summary: 'add up the used oil that the records hand over, and to whom',
+    summary: 'add up the used oil handed over, by recipient',
     usage: ['[options] <log or folder> ...'],
-    help: `Prints the used oil of all records in litres: the sum, by who took it, and line by line. Oil kept apart, oil without a receipt and
-lines without a volume are listed as such; what was drained there is shown, but not counted.`,
+    help: `Prints the used oil of all records in litres: the total, by recipient, and line by line. Oil kept apart, oil without a receipt
+and lines without a volume are marked; for lines without a volume the drained oil is shown, but not added.`,
     example: 'used-oil examples/tind-4 --since 2023-01-01 --until 2023-12-31',
     options: ['machine', 'since', 'until', 'format'],
     formats: ['json', 'csv'],
@@ -216,54 +221,54 @@ lines without a volume are listed as such; what was drained there is shown, but 
   import: {
     summary: "add a maker's telematics readings (ISO/TS 15143-3) to a log",
     usage: ['[options] --out LOG <telematics.json> <log.json>'],
-    help: `Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading for each day. Days that already
-have a reading in the log are skipped. Without --out only prints the number of new readings.`,
+    help: `Adds a maker's hours and distances (JSON as in ISO/TS 15143-3) to a log, one reading for each day. Days that already have a
+reading in the log are skipped. Without --out, only prints the number of new readings.`,
     example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
     options: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
     overrides: {
       out: { value: 'LOG', help: 'file for the log with the readings' },
-      today: { help: "reports readings after this day (default: this machine's clock)" },
+      today: { help: "report readings after this day (default: this machine's clock)" },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },
   convert: {
     summary: 'convert one quantity to another unit, exactly rounded',
     usage: ['"8.9 lbf·ft" --to N.m [--assume us|imperial]'],
-    help: `Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
-the second figure to print (limits rounded inward). Ambiguous text is refused, with its possible meanings.`,
+    help: `Reads one quantity, tolerance or range as people write it, and prints it in another unit: the exactly rounded number, and the
+second figure to print (limits are rounded inward). Ambiguous text is an error that lists its possible meanings.`,
     example: 'convert "1 qt" --to L --assume us',
     options: ['to', 'assume', 'format'],
     formats: ['json'],
   },
   torque: {
-    summary: 'find the setting of a torque wrench, and the actual torque',
+    summary: 'find the setting of a torque wrench and the actual torque',
     usage: ['"9.3 lbf·ft" --wrench "40–200 lbf·in by 1" [options]'],
-    help: 'Prints the mark to set on this wrench, the actual torque with the error of the wrench, and why.',
+    help: 'Prints the mark to set on this wrench, the actual torque with the wrench error, and the reasons.',
     example: 'torque "9.3 lbf·ft" --wrench "40–200 lbf·in by 1" --accuracy 4% --tolerance 5',
     options: ['wrench', 'accuracy', 'crowfoot', 'lever', 'tolerance', 'edition', 'format'],
     formats: ['json'],
     exitCodes: ANSWER_EXIT_CODES,
   },
   fill: {
-    summary: 'find the marks of a jug for a refill',
+    summary: 'find the marks on a jug for a refill',
     usage: ['"340 cc" --vessel "700 mL by 10" [--tolerance 5]'],
-    help: 'Prints how many pours, the mark of each, and the error.',
+    help: 'Prints the number of pours, the mark for each, and the error.',
     example: 'fill "340 cc" --vessel "700 mL by 10" --tolerance 5',
     options: ['vessel', 'tolerance', 'format'],
     formats: ['json'],
     overrides: {
       tolerance: {
-        help: 'how far the refill may be off, per cent (default: that of the quantity, if it has one)',
+        help: 'permitted error of the refill in per cent (default: the tolerance of the quantity, if any)',
       },
     },
     exitCodes: ANSWER_EXIT_CODES,
   },
   pour: {
-    summary: 'find how long oil takes through a funnel and a hose',
+    summary: 'find how long oil takes to pour through a funnel and a hose',
     usage: ['"340 cc" --kv40 143 --kv100 15.1 --at "-5 °C" --hose "6 mm x 1 m" --funnel "120 mm x 100 mm"'],
-    help: `Prints how long the refill takes to pour. The grade of an oil does not say how thick it is when cold: take the two
-viscosities from its data sheet.`,
+    help: `Prints how long the refill takes to pour. The grade of an oil does not give its viscosity in the cold: take the two viscosities
+from its data sheet.`,
     example:
       'pour "340 cc" --kv40 143 --kv100 15.1 --at "-5 °C" --hose "8 mm x 1 m" --funnel "120 mm x 100 mm"',
     options: ['kv40', 'kv100', 'at', 'hose', 'drop', 'funnel', 'format'],
@@ -271,21 +276,21 @@ viscosities from its data sheet.`,
     exitCodes: ANSWER_EXIT_CODES,
   },
   meets: {
-    summary: 'find whether an oil meets what the manual permits',
+    summary: "find whether an oil meets the manual's requirements",
     usage: ['"80W-90 GL-5" --manual "80W-90 GL-4" [options]'],
-    help: 'Prints whether the manual permits an oil, from its label. An oil with two ratings is written "80W-90 GL-4/GL-5".',
+    help: 'Prints whether the manual permits an oil, judged by its label. Write an oil with two ratings as "80W-90 GL-4/GL-5".',
     example: 'meets "80W-90 GL-5" --manual "80W-90 GL-4" --yellow-metal yes',
     options: ['manual', 'yellow-metal', 'additive', 'ambient', 'format'],
     formats: ['json'],
     overrides: {
-      ambient: { help: 'ambient temperature, if the manual permits the oil in a range (default: not known)' },
+      ambient: { help: 'ambient temperature, if the manual limits the oil to a range (default: not known)' },
     },
     exitCodes: '0 yes, 1 no, cannot tell, or ask the maker, 2 usage error.',
   },
   washer: {
-    summary: "find whether a washer fits a plug's thread",
+    summary: 'find whether a washer fits the thread of a plug',
     usage: ['"18 x 24 x 1.5 mm" --thread M18x1.5'],
-    help: 'Compares the inside, outside and thickness of a sealing washer with the thread.',
+    help: 'Compares the inside diameter, outside diameter and thickness of a sealing washer with the thread.',
     example: 'washer "18 x 22 x 1.5 mm" --thread M18x1.5',
     options: ['thread', 'format'],
     formats: ['json'],

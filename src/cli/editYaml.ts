@@ -1,6 +1,6 @@
 import { isMap, isSeq, parseDocument } from 'yaml'
 
-/** Writes the changes from one document to another into its YAML text: comments, order and all that did not change stay. */
+/** Applies the changes between two documents to the YAML text of the first; comments and order are kept. */
 export function editYaml(text: string, before: object, after: object): string {
   const document = parseDocument(text)
   const editNode = (path: readonly (string | number)[], from: unknown, to: unknown): void => {

@@ -25,7 +25,7 @@ export interface FoundFiles {
 
 const DOCUMENT_NAME = /\.(json|ya?ml|history\.jsonl)$/i
 
-/** A search under way. */
+/** The state of a search. */
 interface Search {
   readonly io: CliIo
   readonly below: boolean
@@ -38,8 +38,8 @@ interface Search {
 }
 
 /**
- * Finds the JSON and YAML files of paths and patterns; with `below`, also those in folders below a folder. A pipe is not
- * opened, because reading could wait for ever.
+ * Finds the JSON and YAML files of paths and patterns; with `below`, also in subfolders. A pipe is not
+ * opened, because reading it could block for ever.
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
   const skipped = { otherFiles: 0, pipes: 0, emptyFolders: 0, unsearchedFolders: 0 }
@@ -74,11 +74,11 @@ async function addPath(search: Search, path: string): Promise<void> {
   if (kind === undefined) await addMatches(search, path)
   else if (kind === 'folder') await addFolder(search, path)
   else if (kind === 'other' && DOCUMENT_NAME.test(path))
-    throw new UsageError(`${path}: a pipe or device; to read it, write - < ${path}`)
+    throw new UsageError(`${path} is a pipe or device; to read it, use - < ${path}`)
   else files.push(path)
 }
 
-/** Files that match a pattern are one set. With `**` each folder is a set, and only files match. */
+/** The files that match a pattern form one set. With `**` only files match, and each folder is a set. */
 async function addMatches(search: Search, pattern: string): Promise<void> {
   const matches = await matchPattern(pattern, search.io)
   if (matches.length === 0) throw new UsageError(`${pattern}: no file or folder matches`)
@@ -92,7 +92,7 @@ async function addMatches(search: Search, pattern: string): Promise<void> {
   }
 }
 
-/** Adds a named folder, with `below` also the folders in it. */
+/** Adds a named folder and, with `below`, its subfolders. */
 async function addFolder(search: Search, path: string): Promise<void> {
   const { folders, below, emptyNotices } = search
   const folder = dirname(join(path, 'x'))
@@ -125,7 +125,7 @@ function addToFolder({ folders }: Search, folder: string, file: string): void {
 function skipFile({ io, skipped }: Search, path: string, kind: PathKind): void {
   if (kind === 'other' && DOCUMENT_NAME.test(path)) {
     skipped.pipes += 1
-    io.printError(cleanLine(`${path}: a pipe or device, skipped`))
+    io.printError(cleanLine(`${path} is a pipe or device: skipped`))
   } else skipped.otherFiles += 1
 }
 

@@ -4,7 +4,7 @@ import type { AnyDocument, DocumentName, Parsed } from '../spec/index.js'
 
 export type ParsedDocument = Result<AnyDocument> & Pick<Parsed<unknown>, 'places'>
 
-/** Keys by which a document without a kind is known; all others are sheets. */
+/** Keys that show the kind of a document without one; all others are sheets. */
 const KEYS_BY_KIND: readonly (readonly [DocumentName, readonly string[]])[] = [
   ['toolbox', ['wrenches', 'sockets', 'vessels']],
   ['stock', ['containers']],
@@ -13,12 +13,12 @@ const KEYS_BY_KIND: readonly (readonly [DocumentName, readonly string[]])[] = [
   ['service-record', ['entries']],
 ]
 
-/** Lists in lists are found one level at a time. */
+/** Nested lists are found one level at a time. */
 const MAX_ROUNDS = 4
 
 /**
- * Reads a document on after mistakes that hide others: without a usable kind it is read as what it looks like, and a list in
- * place of a map as a map by place. So one run shows all mistakes.
+ * Finds mistakes hidden by others, so that one run shows all: a document without a usable kind is read as the
+ * kind that it looks like, and a list instead of a map as a map by index.
  */
 export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: string): ParsedDocument {
   if (parsed.ok || typeof data !== 'object' || data === null || Array.isArray(data)) return parsed
@@ -67,7 +67,7 @@ function isListInsteadOfMap({ code, params }: Finding): boolean {
   return code === 'spec/wrong-type' && params['expected'] === 'object' && params['found'] === 'list'
 }
 
-/** A list inside a part is one value, unless it has parts itself. */
+/** A list inside a part is one value, unless its items are parts. */
 function replaceList(data: object, path: string): void {
   const tokens = splitPointer(path) ?? []
   const parent: unknown = readPointer(data, joinPointer(tokens.slice(0, -1)))
@@ -77,7 +77,7 @@ function replaceList(data: object, path: string): void {
   if (isListOfParts) Object.assign(parent as object, { [tokens.at(-1) ?? '']: { ...list } })
 }
 
-/** The key of an entry is its place in the list, which is not an id. */
+/** The key is an index in the list, not an id. */
 function isIndexAsId({ code, path }: Finding, listPaths: readonly string[]): boolean {
   return code === 'spec/bad-id' && listPaths.includes(path.slice(0, path.lastIndexOf('/')))
 }

@@ -3,7 +3,7 @@ import { checkDocuments, type DocumentSet } from '../rules/index.js'
 import type { MachineLog } from '../spec/index.js'
 import type { Options } from './readOptions.js'
 
-/** The findings that what is new in a log causes; the set has the log as it was. */
+/** Findings caused by new entries of a log; the set has the log before the change. */
 export function findNewMistakes(
   before: DocumentSet,
   after: MachineLog,

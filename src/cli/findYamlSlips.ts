@@ -6,8 +6,8 @@ import type { SpecCodes } from '../spec/index.js'
 type YamlCode = Extract<keyof SpecCodes, `spec/yaml-${string}`>
 
 /**
- * Texts that YAML does not read as they look: a comma that ends a text in braces, a `#` that begins a comment in a text, and
- * a key that is true or false. Warnings only: the data is what YAML says.
+ * Finds YAML that means something else than it seems: a comma that ends a text in braces, a `#` that starts a
+ * comment inside a text, and a key that is true or false. Only warnings: the data is read as YAML defines it.
  */
 export function findYamlSlips(root: ParsedNode | null, document: Finding['document']): readonly Finding[] {
   const findings: Finding[] = []
@@ -31,7 +31,7 @@ export function findYamlSlips(root: ParsedNode | null, document: Finding['docume
   return findings
 }
 
-/** The pointer of the last pair or list entry of a way down. */
+/** The pointer to the last pair or list entry in a chain of nodes. */
 function makePointer(ancestors: readonly unknown[]): JsonPointer {
   const tokens: (string | number)[] = []
   for (const [index, node] of ancestors.entries()) {

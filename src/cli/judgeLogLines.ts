@@ -16,11 +16,11 @@ import { selectLosses } from './selectLosses.js'
 export interface LogLinesOptions {
   /** JSON Lines: one machine log on each line; blank lines are skipped. */
   readonly input: Readable
-  /** Gets one line of JSON for each log, in the same order. */
+  /** Receives one line of JSON for each log, in the same order. */
   readonly output: Writable
   readonly sheets: readonly SpecSheet[]
   readonly today: DateText
-  /** The options that decide what is due for one machine. */
+  /** The due options for one machine. */
   readonly chooseOptions: (log: MachineLog) => DueOptions
   /** Only this machine is judged. */
   readonly machine?: string
@@ -32,7 +32,7 @@ export interface LogLinesSummary {
   readonly lines: number
   /** Number of lines without a log that can be judged. */
   readonly refusedLines: number
-  /** Number of machines that are not to be used. */
+  /** Number of machines that must not be used. */
   readonly machinesWithFaults: number
   readonly verdicts: ReadonlySet<DueState>
 }
@@ -43,9 +43,9 @@ export interface LineAnswer {
   readonly machine?: string
   readonly name?: string
   readonly due?: readonly ServiceDue[]
-  /** While the machine has one, it is not to be used. */
+  /** A machine with an open fault must not be used. */
   readonly faults?: readonly OpenFault[]
-  /** The gearcases to which oil was added since their last change. */
+  /** Gearcases to which oil was added since their last oil change. */
   readonly oilLoss?: readonly OilLoss[]
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }

@@ -21,12 +21,12 @@ import { readLines } from './readLines.js'
 export interface RowLinesOptions {
   /** JSON Lines: one flat row (`DueRow`) on each line; blank lines are skipped. */
   readonly input: Readable
-  /** Gets one line of JSON for each row, in the same order. */
+  /** Receives one line of JSON for each row, in the same order. */
   readonly output: Writable
   readonly today: DateText
   readonly soon: DueOptions['soon']
   readonly staleAfter: DueOptions['staleAfter']
-  /** Called after every batch with the number of lines so far. */
+  /** Called after each batch with the number of lines so far. */
   readonly onProgress?: (lines: number) => void
 }
 
@@ -43,7 +43,7 @@ export interface RowLinesSummary {
 
 interface BatchRow {
   readonly id: string
-  /** The end of its answer: unusable fields and findings. */
+  /** The end of its answer: unusable fields and their findings. */
   readonly problemText: string
 }
 
@@ -62,7 +62,7 @@ export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesS
   // Check the options now, not in the middle of the stream.
   computeDueColumns(createDueColumns(0), today, { soon, staleAfter })
   const columns = createDueColumns(BATCH_SIZE)
-  /** In the order of the lines; a string is the answer to a line without a row. */
+  /** In the order of the lines; a string is the answer to a line that is not a row. */
   let batch: (BatchRow | string)[] = []
   let rows = 0
   const countByState = { overdue: 0, due: 0, 'cannot tell': 0, 'due soon': 0, 'not due': 0 }
@@ -164,12 +164,12 @@ function parseRow(line: string): DueRow | undefined {
   }
 }
 
-/** Resolves when the output has accepted the text. */
+/** Resolves when the output accepts the text. */
 function writeText(output: Writable, text: string): Promise<void> {
   return new Promise((resolve, reject) => {
     output.once('error', reject)
     output.write(text, (error) => {
-      // A failed write also emits an error event: keep the listener.
+      // A failed write also emits an error event, so the listener stays.
       if (error) return reject(error)
       output.off('error', reject)
       resolve()

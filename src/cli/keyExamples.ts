@@ -1,6 +1,6 @@
 import { type DocumentKind, splitPointer } from '../base/index.js'
 
-/** What is written at a place of a document: what it is for, then examples in YAML to copy. */
+/** A key of a document: its meaning, and examples in YAML to copy. */
 export interface KeyExample {
   readonly meaning: string
   readonly examples: readonly string[]
@@ -8,32 +8,32 @@ export interface KeyExample {
 
 type ExampleRow = readonly [meaning: string, ...examples: string[]]
 
-/** The places that a first document leaves out or gets wrong; `*` is any id. */
+/** Keys that a first document often lacks or has wrong; `*` is any id. */
 const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
   '/kind': ['what this document is', 'kind: spec-sheet'],
   '/version': ['the version of this format', 'version: "1.0"'],
   '/id': ['the name by which other documents refer to it', 'id: ferd-2'],
-  '/revision': ['which state of the sheet this is', 'revision: "1"'],
+  '/revision': ['the revision of this sheet', 'revision: "1"'],
   '/name': ['your name for it', 'name: Station 2'],
   '/machine': ['the machine of the sheet', 'machine: { make: Nordli, model: Ferd 2, type: utility machine }'],
   '/machine/make': ['the maker', 'make: Nordli'],
   '/machine/model': ['the model', 'model: Ferd 2'],
-  '/machine/type': ['what kind of machine it is', 'type: utility machine'],
+  '/machine/type': ['the type of machine', 'type: utility machine'],
   '/machine/variants': [
-    'a map of variants by id, and what differs between them',
+    'a map of variants by id, and the values that differ',
     'variants: { short: {}, long: {} }',
     'overrides:\n  - when: variant long\n    set: { /gearcases/rear/oilSpace/fill/drainAndRefill: 950 mL }',
   ],
   '/overrides': [
-    'a list of what differs by variant, serial number, model year or market',
+    'a list of values that differ by variant, serial number, model year or market',
     'overrides:\n  - when: variant long\n    set: { /gearcases/rear/oilSpace/fill/drainAndRefill: 950 mL }',
   ],
   '/source': ['the page of all figures below it', 'source: p. 31', 'source: manual p. 31'],
   '/sources': ['the manuals of the figures', "sources: { manual: Ferd 2 owner's manual }"],
   '/gearcases': ['a map of gearcases by id', 'gearcases:\n  rear:\n    type: final drive'],
   '/gearcases/*': ['one gearcase', 'rear:\n  type: final drive'],
-  '/gearcases/*/type': ['what kind of gearcase it is', 'type: final drive'],
-  '/gearcases/*/access': ['how to get at it', 'access: from the ground'],
+  '/gearcases/*/type': ['the type of gearcase', 'type: final drive'],
+  '/gearcases/*/access': ['how to reach it', 'access: from the ground'],
   '/gearcases/*/oilSpace': ['the oil in it', 'oilSpace: { oils: SAE 80W-90 GL-5, fill: 450 mL }'],
   '/gearcases/*/oilSpace/oils': [
     'its oil',
@@ -41,19 +41,19 @@ const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
     'oils: SAE 90 GL-4, -10 to 45 °C; ISO VG 220',
   ],
   '/gearcases/*/oilSpace/fill': [
-    'its refill with the unit',
+    'its refill quantity with the unit',
     'fill: 450 mL',
     'fill: 0.48 US qt (450 mL), by quantity',
   ],
-  '/gearcases/*/oilSpace/fill/opening': ['at the plug whose hole sets the level', 'uses: fill, level'],
+  '/gearcases/*/oilSpace/fill/opening': ['for the plug whose hole sets the level', 'uses: fill, level'],
   '/gearcases/*/openings': ['a map of plugs by id', 'openings:\n  drain: 25 N·m'],
   '/gearcases/*/openings/*': [
     'a plug and its torque',
     'drain: 25 N·m',
     'drain: { tightening: 22 lbf·ft, drive: external hex 19 mm }',
   ],
-  '/gearcases/*/openings/*/uses': ['what an opening is for', 'uses: fill, level'],
-  '/gearcases/*/openings/*/drive': ['what tool fits it', 'drive: internal hex 8 mm'],
+  '/gearcases/*/openings/*/uses': ['the uses of an opening', 'uses: fill, level'],
+  '/gearcases/*/openings/*/drive': ['the tool that fits it', 'drive: internal hex 8 mm'],
   '/gearcases/*/openings/*/tightening': [
     'its torque with the unit',
     'tightening: 30 N·m',
@@ -66,14 +66,14 @@ const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
   ],
   '/services': ['a map of services by id', 'services:\n  rear-oil-change: 200 h, 12 months'],
   '/services/*': ['a service and its interval', 'rear-oil-change: 200 h, 12 months'],
-  '/services/*/gearcases': ['the gearcases that it is for', 'gearcases: [front, rear]'],
+  '/services/*/gearcases': ['its gearcases', 'gearcases: [front, rear]'],
   '/services/*/intervals': [
     'its interval',
     'intervals: 200 h, 12 months',
     'intervals: { first: 50 h, repeat: "200 h, 12 months" }',
   ],
   '/sheet': ['the sheet of the machine', 'sheet: ferd-2, revision 1'],
-  '/identity': ['what the plate says', 'identity: { serial: FS 00123 }'],
+  '/identity': ['the data on the plate', 'identity: { serial: FS 00123 }'],
   '/meters': ['the readings', 'meters:\n  - 512.6 h on 2023-10-06'],
   '/records': ['the services done', 'records: []'],
   '/wrenches': ['a map of torque wrenches by id', 'wrenches:\n  small-click: 5–25 N·m by 0.5, click, 1/4 in'],
@@ -84,10 +84,10 @@ const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
   '/steps': ['a list of steps', 'steps:\n  - { id: read, do: read the manual }'],
   '/entries': ['a list of the work done', 'entries:\n  - gear-oil-change of rear'],
   '/date': ['the day of the work', 'date: 2023-10-06'],
-  '/readings': ['what the meters showed', 'readings: 512.6 h'],
+  '/readings': ['the meter readings', 'readings: 512.6 h'],
 }
 
-/** Places that mean something else in one kind of document. */
+/** Keys with another meaning in one kind of document. */
 const EXAMPLES_BY_KIND: { readonly [Kind in DocumentKind]?: { readonly [pattern: string]: ExampleRow } } = {
   'machine-log': { '/id': ['the name by which records refer to the machine', 'id: station-2'] },
   toolbox: {
@@ -102,7 +102,7 @@ const EXAMPLES_BY_KIND: { readonly [Kind in DocumentKind]?: { readonly [pattern:
     '/id': ['your short name for it', 'id: ferd-2-oil-change'],
     '/name': ['your name for it', 'name: Ferd 2 oil change'],
     '/sheet': ['the sheet of the machine', 'sheet: { id: ferd-2, revision: "1" }'],
-    '/services': ['the services that it is for', 'services: [rear-oil-change]'],
+    '/services': ['its services', 'services: [rear-oil-change]'],
   },
   'service-record': {
     '/id': ['your short name for it', 'id: station-2-2023-10-06'],
@@ -110,7 +110,7 @@ const EXAMPLES_BY_KIND: { readonly [Kind in DocumentKind]?: { readonly [pattern:
   },
 }
 
-/** Words of manuals and people for what a sheet says under other keys. */
+/** Usual words for things that a sheet has under other keys. */
 const KEYS_BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/variant/, '/machine/variants'],
   [/override|exception/, '/overrides'],
@@ -124,7 +124,7 @@ const KEYS_BY_WORD: readonly (readonly [RegExp, string])[] = [
   [/^(axle|differential|diff|front|rear|gearbox|case)/, '/gearcases'],
 ]
 
-/** What to write at a place of a document of this kind; undefined if the table does not have it. */
+/** The example for a pointer in a document of this kind; undefined if there is none. */
 export function findKeyExample(path: string, kind: DocumentKind): KeyExample | undefined {
   if (path === '/kind') return { meaning: findExample(path).meaning, examples: [`kind: ${kind}`] }
   const kindExample = EXAMPLES_BY_KIND[kind]?.[path]
@@ -138,7 +138,7 @@ export function findKeyExample(path: string, kind: DocumentKind): KeyExample | u
   return pattern === undefined ? undefined : findExample(pattern)
 }
 
-/** The place that is meant by a key that does not exist, with what to write there. */
+/** The key that an unknown key probably means, with its example. */
 export function findKeyByWord(key: string): (KeyExample & { readonly place: string }) | undefined {
   const pattern = KEYS_BY_WORD.find(([word]) => word.test(key.toLowerCase()))?.[1]
   return pattern === undefined ? undefined : { ...findExample(pattern), place: pattern }

@@ -3,10 +3,10 @@ import type { CommandName } from './commandTable.js'
 import type { ParsedWords } from './parseWords.js'
 import type { Options } from './readOptions.js'
 
-/** What a command does with its words. */
+/** Runs a command with its parsed words. */
 export type RunCommand = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
 
-/** A command that works on documents; it loads when it is called. */
+/** A command that works on documents, loaded when called. */
 const makeDocumentCommand =
   (load: () => Promise<(options: Options, io: CliIo) => Promise<ExitCode>>): RunCommand =>
   async (words, io) => {
@@ -25,7 +25,7 @@ const runDueOnReadings = makeQuestionCommand('runDueQuestion')
 
 const runRecordOnDocuments = makeDocumentCommand(async () => (await import('./commands/record.js')).runRecord)
 
-/** Every command, with the file that it loads. What a command does not need does not slow its start. */
+/** Every command with the file that it loads, so that a command starts without the code of the others. */
 export const COMMANDS: Readonly<Record<CommandName, RunCommand>> = {
   new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
   check: makeDocumentCommand(async () => (await import('./commands/check.js')).runCheck),

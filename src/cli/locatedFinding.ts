@@ -6,11 +6,11 @@ import type { TextPosition } from './makeLocator.js'
 export interface LocatedFinding extends Finding {
   readonly message: string
   readonly position?: Omit<TextPosition, 'text'>
-  /** The text in short notation that the finding is about. */
+  /** The text in short notation with the mistake. */
   readonly text?: string
 }
 
-/** The characters of a text in short notation that a finding is about. */
+/** The range of the mistake in a text in short notation. */
 export function findTextRange({ code, params, range }: Finding): readonly [number, number] | undefined {
   return code === 'spec/bad-notation' ? (params as SpecCodes[typeof code]).range : range
 }

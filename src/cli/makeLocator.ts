@@ -7,16 +7,16 @@ export interface TextPosition {
   readonly line: number
   /** From 1. */
   readonly column: number
-  /** The value there, if it is a text. */
+  /** The value, if it is a string. */
   readonly text?: string
 }
 
-/** In characters. In longer texts, finding the line takes too long. */
+/** In characters. Longer texts would take too long. */
 const MAX_LOCATED_LENGTH = 2_000_000
 
 /**
- * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates, which is the
- * one that is read) or the item of a list, else the nearest part above it. Undefined if the text cannot be read.
+ * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates,
+ * since that one is read), the list item, or else the nearest parent. Undefined if the text cannot be read.
  */
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
@@ -33,7 +33,7 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
 
 function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
   const lines = new LineCounter()
-  // Without nodes, the finding has no line.
+  // Without nodes, findings have no line.
   if (isNestedTooDeep(text)) return { node: null, lines }
   const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
   return { node: node as Node | null, lines }

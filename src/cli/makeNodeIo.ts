@@ -36,7 +36,7 @@ function kindOf(stats: { isDirectory: () => boolean; isFile: () => boolean }): P
   return stats.isDirectory() ? 'folder' : stats.isFile() ? 'file' : 'other'
 }
 
-/** A broken link counts as a file, so that reading it gives an error. */
+/** A broken link is treated as a file, so that reading it fails. */
 async function kindOfLink(path: string): Promise<PathKind> {
   try {
     const kind = kindOf(await stat(path))

@@ -9,7 +9,7 @@ export function makeReadError(path: string, error: unknown): UsageError {
   return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
 }
 
-/** Waits for a file to be read; if it cannot be read, throws a usage error. */
+/** Waits for a read; throws a usage error if it fails. */
 export async function requireReadable<T>(path: string, readPromise: Promise<T>): Promise<T> {
   try {
     return await readPromise

@@ -11,8 +11,8 @@ interface Match {
 }
 
 /**
- * The files and folders that match a pattern, as in most shells: `*` and `?` within a name, `**` for any number of
- * folders. Hidden names match only a pattern that begins with a dot.
+ * The files and folders that match a pattern, as in most shells: `*` and `?` within a name, `**` for any
+ * number of folders. Hidden names match only patterns that start with a dot.
  */
 export async function matchPattern(pattern: string, io: CliIo): Promise<readonly Match[]> {
   const parts = (sep === '\\' ? pattern.replaceAll('\\', '/') : pattern).split('/')

@@ -1,24 +1,24 @@
-/** One option of the command line, as help, completions and the reader of words know it. */
+/** One option of the command line, for help, completions and parsing. */
 export interface OptionRow {
-  /** What follows it in help, such as `LEVEL`; absent: it takes no value. */
+  /** The value in help, such as `LEVEL`; absent if the option has no value. */
   readonly value?: string
   readonly help: string
-  /** The only values, where there are few. */
+  /** All values, if there are few. */
   readonly words?: readonly string[]
-  /** It may be repeated. */
+  /** Whether it may be repeated. */
   readonly isRepeatable?: true
-  /** Its value is a file or a folder. */
+  /** Whether its value is a file or a folder. */
   readonly isPath?: true
 }
 
-/** Every option of every command. A command may put its own value and help in place of these. */
+/** Every option of every command. A command may override its value and help. */
 export const OPTION_TABLE = {
   level: {
     value: 'LEVEL',
     help: 'error, warning or info: findings at or above it give exit code 1 (default warning)',
     words: ['error', 'warning', 'info'],
   },
-  format: { value: 'FORMAT', help: 'how to print the answer' },
+  format: { value: 'FORMAT', help: 'output format' },
   today: { value: '2023-10-06', help: "the day of the visit (default: this machine's clock)" },
   since: { value: '2023-01-01', help: 'the first day (default: all records)' },
   until: { value: '2023-12-31', help: 'the last day (default: all records)' },
@@ -42,9 +42,9 @@ export const OPTION_TABLE = {
     help: 'which intervals apply, normal or severe (default: "use" of the log, else normal)',
     words: ['normal', 'severe'],
   },
-  'soon-hours': { value: '10', help: 'due soon: this many hours of use before (default 10)' },
-  'soon-km': { value: '100', help: 'due soon: this many kilometres before (default 100)' },
-  'soon-days': { value: '14', help: 'due soon: this many days before (default 14)' },
+  'soon-hours': { value: '10', help: 'a service is due soon from this many hours before (default 10)' },
+  'soon-km': { value: '100', help: 'a service is due soon from this many kilometres before (default 100)' },
+  'soon-days': { value: '14', help: 'a service is due soon from this many days before (default 14)' },
   'stale-days': { value: '30', help: 'days after which a reading is too old for "not due" (default 30)' },
   edition: {
     value: 'YEAR',
@@ -55,28 +55,28 @@ export const OPTION_TABLE = {
     value: 'PERCENT',
     help: "your tolerance for torques that the manual prints without one (default: the wrench's own error)",
   },
-  'labour-rate': { value: '"65 EUR"', help: 'what an hour of work costs, for the cost of the labour' },
+  'labour-rate': { value: '"65 EUR"', help: 'price of an hour of work, for the labour cost' },
   'times-from': {
     value: 'LOG',
-    help: 'log or folder of other machines of this sheet: their records of the same work say how long it takes; may be repeated',
+    help: 'log or folder of other machines of this sheet, whose records show how long the same work takes; may be repeated',
     isRepeatable: true,
     isPath: true,
   },
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
   procedure: {
     value: 'FILE',
-    help: 'your own steps in place of the built ones; its services are done',
+    help: 'your own procedure instead of the built steps; its services are planned',
     isPath: true,
   },
   to: { value: 'N.m', help: 'the unit, as in documents or as people write it' },
   assume: {
     value: 'SYSTEM',
-    help: 'us or imperial gallons, quarts, pints and fluid ounces (default: refused)',
+    help: 'us or imperial gallons, quarts, pints and fluid ounces (default: an error)',
     words: ['us', 'imperial'],
   },
   sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', isRepeatable: true, isPath: true },
   gearcases: { value: 'front,rear', help: 'ids of the gearcases of the sheet (default rear)' },
-  variants: { value: 'short,long', help: 'ids of the variants of the machine of the sheet' },
+  variants: { value: 'short,long', help: 'ids of the variants of the machine' },
   unit: {
     value: 'lbf.ft',
     help: 'units of the examples, one or several: lbf.ft,qt_us,mi,degF (default N.m,mL,km,degC)',
@@ -91,53 +91,56 @@ export const OPTION_TABLE = {
     help: 'edition of the file, 2016 or 2020 (default 2020)',
     words: ['2016', '2020'],
   },
-  'from-plan': { help: 'write the record of the visit that is due, to be filled in and changed' },
+  'from-plan': { help: 'write a record of the due visit, to be completed and corrected' },
   'top-up': {
     value: '"50 mL of NAME"',
-    help: 'append oil that was added between services: how much of which oil; needs --at',
+    help: 'append oil added between services: volume and oil; needs --at',
   },
   on: {
     value: '"DATE at 512.6 h"',
-    help: 'with --top-up: the day, and what the meters showed (default: today)',
+    help: 'with --top-up: date and meter readings (default: today)',
   },
   'exit-code': {
-    help: 'exit code 3 if a service is due or overdue, or the machine is not to be used; 4 if no service is, but one cannot be judged, or there are no services',
+    help: 'exit code 3 if a service is due or overdue, or a machine must not be used; 4 if none is due, but one cannot be judged or there are no services',
   },
   every: {
     value: '"250 h, 12 months"',
-    help: "the manual's interval: hours, distance and period, or some of them",
+    help: "the manual's interval: hours, distance, period, or several of these",
   },
   last: {
     value: '"DATE at 301.4 h"',
-    help: 'date and meters of the last service, such as "2022-11-20 at 301.4 h, 1200 mi"',
+    help: 'date and meter readings of the last service, such as "2022-11-20 at 301.4 h, 1200 mi"',
   },
-  'from-new': { value: 'DATE', help: 'never serviced: the day of first use, in place of --last' },
-  now: { value: '"DATE at 512.6 h"', help: 'date and meters now; without a date today' },
-  first: { value: '"50 h"', help: 'the first interval, if the manual gives another one' },
-  window: { value: '"25 h"', help: 'how late the service may be before it is overdue' },
+  'from-new': { value: 'DATE', help: 'date of first use if never serviced, instead of --last' },
+  now: { value: '"DATE at 512.6 h"', help: 'current date and meter readings (default date: today)' },
+  first: { value: '"50 h"', help: 'the first interval, if it differs' },
+  window: { value: '"25 h"', help: 'how late a service may be before it is overdue' },
   severe: { value: '"factor 0.5"', help: 'severe use: a factor, or an interval such as "100 h"' },
   wrench: { value: '"40–200 lbf·in by 1"', help: 'the scale of the wrench: range and step between marks' },
   accuracy: {
     value: '4%',
-    help: 'error of the wrench, of reading, or "2% of full scale" (default: what ISO 6789 permits)',
+    help: 'error of the wrench, in per cent of reading, or "2% of full scale" (default: the permissible error of ISO 6789)',
   },
   crowfoot: {
     value: '"22 mm"',
-    help: 'a crowfoot straight ahead: from square drive to centre of the fastener; needs --lever',
+    help: 'crowfoot in line with the wrench: distance from square drive to centre of the fastener; needs --lever',
   },
-  lever: { value: '"250 mm"', help: 'from the square drive of the wrench to the middle of the grip' },
-  vessel: { value: '"700 mL by 10"', help: 'the jug: its highest mark and the step between marks' },
+  lever: {
+    value: '"250 mm"',
+    help: 'distance from the square drive of the wrench to the middle of the grip',
+  },
+  vessel: { value: '"700 mL by 10"', help: 'the jug: highest mark and step between marks' },
   kv40: { value: '143', help: 'viscosity of the oil at 40 °C in mm²/s (cSt), from its data sheet' },
   kv100: { value: '15.1', help: 'the same at 100 °C' },
   at: { value: '"-5 °C"', help: 'temperature of the oil' },
   hose: { value: '"6 mm x 1 m"', help: 'bore and length of the hose' },
   drop: {
     value: '"0.8 m"',
-    help: "height of the funnel's bottom over the hose's lower end (default: the hose hangs straight)",
+    help: "height of the funnel's bottom above the hose's lower end (default: the hose hangs straight)",
   },
   funnel: {
     value: '"120 mm x 100 mm"',
-    help: 'diameter at the top and depth of the funnel; a cone unless it begins with cylinder',
+    help: 'top diameter and depth of the funnel; a cone unless the text starts with "cylinder"',
   },
   manual: { value: '"80W-90 GL-4"', help: 'the oil that the manual permits' },
   'yellow-metal': {

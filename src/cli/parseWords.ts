@@ -3,7 +3,7 @@ import { suggestName } from '../base/index.js'
 import { UsageError } from './cliIo.js'
 import { OPTION_TABLE, type OptionName, type OptionRow } from './optionTable.js'
 
-/** The words after a command's name, sorted: options by name, and the rest. */
+/** The words after a command's name: options by name, and positionals. */
 export interface ParsedWords {
   readonly positionals: readonly string[]
   readonly values: { readonly [Name in OptionName | 'help']?: OptionValue<Name> }
@@ -29,7 +29,7 @@ const FLAGS: { readonly [name: string]: Flag } = {
   ),
 }
 
-/** Sorts words; an option of another command is refused. */
+/** Parses words; an option of another command is a usage error. */
 export function parseWords(words: readonly string[], allowed: readonly OptionName[]): ParsedWords {
   const args = keepNegativeNumbers(words)
   const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })

@@ -3,12 +3,13 @@ import { dropUndefined, splitPointer } from '../base/index.js'
 import { writeText } from '../schema/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 
-/** What the technician must look up or measure: a text that cannot be read until it is filled in. */
+/** Marks a value that the technician must fill in: until then the document cannot be read. */
 const TO_FILL_IN = '?'
 
 /**
- * A service record of a planned visit in short YAML. Settings, quantities and parts are those of the plan, for the technician to change where
- * it was done in another way; what only the machine can show is `?`, so that no record claims what nobody saw.
+ * A service record of a planned visit in short YAML. Settings, quantities and parts come from the plan, and
+ * the technician corrects them. Values that only the machine can show are `?`, so that no record claims an
+ * unseen fact.
  */
 export function prefillRecord(plan: VisitPlan): string {
   const { hours, distance } = plan.readings
@@ -34,7 +35,7 @@ export function prefillRecord(plan: VisitPlan): string {
     entries,
     shields: shields.length === 0 ? undefined : Object.fromEntries(shields),
   })
-  // One line for each key and for each gearcase: maps inside are in braces.
+  // One line for each key and each gearcase: inner maps are in braces.
   return Object.entries(record)
     .map(([key, value]) => {
       const isList = Array.isArray(value)
@@ -49,7 +50,10 @@ export function prefillRecord(plan: VisitPlan): string {
 const writeInline = (value: unknown): string =>
   stringify(value, { lineWidth: 0, collectionStyle: 'flow' }).trimEnd()
 
-/** The text of one entry, or an object where a text cannot say it: covers, filters, several seals of one plug. */
+/**
+ * One entry as a text, or as an object if the notation has no form for it: covers, filters, several seals of
+ * one plug.
+ */
 function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', gearcase: PartName): unknown {
   const isOfGearcase = ({ part }: { readonly part?: PartName }) =>
     part?.path.startsWith(`${gearcase.path}/`) === true &&

@@ -11,11 +11,11 @@ import { readYaml } from './readYaml.js'
 
 /** A closed set of documents read from files, with the findings of the parser. */
 export interface FileSet {
-  /** The folder or the files, as on the command line. */
+  /** The folder or files, as on the command line. */
   readonly name: string
   readonly set: DocumentSet
   readonly findings: readonly Finding[]
-  /** The texts by the file name in findings, to find lines and columns. */
+  /** Texts by file name, to find lines and columns. */
   readonly texts: ReadonlyMap<string, string>
 }
 
@@ -23,8 +23,8 @@ export interface FileSet {
 const INPUT_NAME = 'standard input'
 
 /**
- * Reads files and folders. All named files together form one closed set; each folder is a closed set of the JSON and YAML files
- * directly in it.
+ * Reads files and folders. All named files form one closed set; the JSON and YAML files directly in a folder
+ * form another.
  */
 export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly FileSet[]> {
   return readFoundFiles(await findFiles(paths, io), io)
@@ -57,10 +57,10 @@ async function readFileSet(name: string, files: readonly string[], io: CliIo): P
     const text = await readWholeText(path, io)
     const isPiped = path === STANDARD_INPUT
     const file = isPiped ? INPUT_NAME : path
-    // Standard input has no file name: text that does not begin like JSON is YAML, unless it is a table.
+    // Standard input has no file name: text that does not start like JSON is YAML, unless it is a table.
     const isJson = /^[\s\uFEFF]*([[{]|$)/.test(text) || readTableHead(text) !== undefined
     const isYaml = isPiped ? !isJson : /\.ya?ml$/i.test(file)
-    // A place in the log of a history is not one in its text.
+    // Pointers into the log of a history do not fit its text.
     if (!isHistoryPath(file)) texts.set(file, isYaml ? replaceTabs(text) : text)
     const parsed = isHistoryPath(file)
       ? parseHistory(text.split('\n'), { name: file })
@@ -89,7 +89,7 @@ function replaceTabs(text: string): string {
   return text.replaceAll(/^[ \t]+/gm, (indent) => indent.replaceAll('\t', '  '))
 }
 
-/** After these, the text is not data. */
+/** Codes for texts that are not data. */
 const SYNTAX_CODES: readonly string[] = ['spec/table', 'spec/not-json', 'spec/too-long', 'spec/too-deep']
 
 function readJsonDocument(text: string, name: string): ParsedDocument {
@@ -101,7 +101,7 @@ function readJsonDocument(text: string, name: string): ParsedDocument {
 function readYamlDocument(text: string, name: string): ParsedDocument {
   const parsedYaml = readYaml(text, name)
   if (!parsedYaml.ok) {
-    // Tabs are one mistake: the rest is read as if they were spaces.
+    // Tabs are one mistake: to find others, the text is read with spaces instead.
     const spacedText = replaceTabs(text)
     return spacedText === text
       ? parsedYaml

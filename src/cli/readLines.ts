@@ -2,7 +2,7 @@ import type { Readable } from 'node:stream'
 import { StringDecoder } from 'node:string_decoder'
 
 export interface TextLine {
-  /** From 1; blank lines count. */
+  /** From 1, blank lines included. */
   readonly line: number
   /** Absent: the line is too long. */
   readonly text?: string
@@ -10,7 +10,7 @@ export interface TextLine {
   readonly length: number
 }
 
-/** In characters; a log of many years is shorter. */
+/** In characters; longer than a log of many years. */
 export const MAX_LINE_LENGTH = 10_000_000
 
 /**

@@ -7,32 +7,32 @@ import { type CliIo, UsageError } from './cliIo.js'
 import type { ParsedWords } from './parseWords.js'
 import type { FindingFormat } from './renderFindings.js'
 
-/** The options of the command line, checked. */
+/** The checked options of the command line. */
 export interface Options {
   readonly paths: readonly string[]
   readonly level: Severity
   readonly format: FindingFormat | 'vtt' | 'csv'
   readonly today: DateText
-  /** The days that count, both ends included. */
+  /** The period to report, both ends included. */
   readonly period: { readonly from?: DateText; readonly to?: DateText }
   readonly ambient?: Quantity<TemperatureUnit>
   readonly machine?: string
   readonly services: readonly string[] | 'due'
-  /** Gearcases of which an oil sample is taken, asked for or not. */
+  /** Gearcases to sample, even if the sheet does not require it. */
   readonly samples: readonly string[]
   readonly due: Omit<DueOptions, 'severity'>
-  /** Absent: the log's `use` decides. */
+  /** If absent, the log's `use` decides. */
   readonly severity?: DueOptions['severity']
   readonly iso6789: '2017' | '2003'
   readonly tolerancePercent?: number
   readonly out?: string
   /** The cost of an hour of work. */
   readonly labourRate?: Money
-  /** Logs of other machines whose records say how long work takes. */
+  /** Logs of other machines whose records show how long work takes. */
   readonly timesFrom: readonly string[]
-  /** A writer's procedure in place of the built steps. */
+  /** A writer's procedure instead of the built steps. */
   readonly procedure?: string
-  /** An older procedure, whose notes are kept. */
+  /** An older procedure whose notes are kept. */
   readonly from?: string
   readonly to?: string
   readonly assume?: string
@@ -49,7 +49,7 @@ export interface Options {
 
 const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
-/** Reads the options of a command. The defaults are those of the help text. */
+/** Reads the options of a command. Defaults are as in the help text. */
 export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Options {
   const { machine, severity, out, procedure, from, to, assume, equipment, today = io.today() } = values
   if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
@@ -117,7 +117,7 @@ function readNumber(flag: string, text: string): number {
 function readPercent(text: string): number {
   const percent = readNumber('--tolerance', text.replace(/ ?%$/, ''))
   if (!(percent > 0 && percent < 100))
-    throw new UsageError(`--tolerance ${text}: expected per cent above 0 and below 100`)
+    throw new UsageError(`--tolerance ${text}: expected a percentage above 0 and below 100`)
   return percent
 }
 

@@ -2,7 +2,10 @@ import type { ProcedureDocument } from '../spec/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { type FileSet, listDocuments, readDocuments } from './readDocuments.js'
 
-/** The procedure in a file that an option names; none if it has mistakes, which are among the findings of the set. */
+/**
+ * The procedure in the file of an option; undefined if it has errors, which are among the findings of the
+ * set.
+ */
 export async function readProcedure(
   flag: string,
   path: string,

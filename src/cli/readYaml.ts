@@ -6,8 +6,8 @@ import { findYamlSlips } from './findYamlSlips.js'
 const MAX_YAML_LENGTH = 2_000_000
 
 /**
- * Reads one YAML text into plain data. A repeated key is a finding, as in JSON. A figure must be quoted, `"10.0"`: without
- * quotes it is a number and loses its printed digits, which the shape reports.
+ * Reads one YAML text into plain data. A repeated key is a finding, as in JSON. A figure must be quoted
+ * (`"10.0"`): as a number it would lose its printed digits; the shape reports that.
  */
 export function readYaml(text: string, name: string): Result<unknown> {
   const document = { kind: 'text', name } as const
@@ -37,7 +37,7 @@ export function readYaml(text: string, name: string): Result<unknown> {
   try {
     const alias = findAlias(parsed)
     if (alias !== undefined)
-      return refuseAt(alias, 'anchors and aliases are not allowed: write the value out')
+      return refuseAt(alias, 'anchors and aliases are not allowed: write out the value')
     findRepeatedKeys(parsed.contents, [], (path, key) =>
       findings.push({
         code: 'spec/duplicate-key',
@@ -83,7 +83,7 @@ function findRepeatedKeys(
     for (const [index, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(index)], report)
 }
 
-/** Documents have at most 32 levels; the YAML reader can read many more than 500. */
+/** Documents have at most 32 levels; the YAML reader handles many more than 500. */
 const MAX_LEVELS = 500
 
 /**
@@ -117,5 +117,5 @@ const OPEN_LIST = 0x5b
 const CLOSE_LIST = 0x5d
 const OPEN_OBJECT = 0x7b
 const CLOSE_OBJECT = 0x7d
-/** Space, tab, `-`, `:` and `?`: the characters before a value at the start of a line. */
+/** Space, tab, `-`, `:` and `?`: characters before a value at the start of a line. */
 const INDENT_CHARACTERS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])

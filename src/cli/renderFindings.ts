@@ -12,7 +12,7 @@ export type FindingFormat = 'text' | 'json' | 'sarif'
 
 const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
-/** Whether a finding is at or above a level. A waived finding never is. */
+/** Whether a finding is at or above a level; a waived finding never is. */
 export function isAtLevel(finding: Finding, level: Severity): boolean {
   return finding.waived === undefined && SEVERITY_RANK[finding.severity] <= SEVERITY_RANK[level]
 }
@@ -22,7 +22,7 @@ export function chooseExitCode(findings: readonly Finding[], level: Severity): E
   return findings.some((finding) => isAtLevel(finding, level)) ? 1 : 0
 }
 
-/** Prints the findings of the parser; true if a document has an error, so that the command must stop. */
+/** Prints the findings of the parser; true if a document has an error and the command must stop. */
 export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
   const findings = sets.flatMap((read) => read.findings)
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
@@ -74,7 +74,7 @@ export function renderFindings(
   return `${JSON.stringify(report, null, 2)}\n`
 }
 
-/** A path as the URI reference of SARIF; `\\` of some systems becomes `/`. */
+/** A path as a URI reference for SARIF, with `/` instead of `\\`. */
 function toUri(path: string): string {
   const parts = path
     .replace(/\p{Cs}/gu, '\uFFFD')

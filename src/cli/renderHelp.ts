@@ -11,7 +11,7 @@ Usage: drivetrain-service <command> [options] <file or folder> ...
 ${lines.join('\n')}
 
 Files are JSON or YAML; - is standard input. Several files are one set: a log finds its sheet among them by id and revision.
-Each folder is a set of its own. Patterns (*, ? and **) work in quotes too; with ** the files of each folder are a set.
+Each folder is a separate set. Patterns (*, ? and **) also work in quotes; with ** the files of each folder form a set.
 For details: drivetrain-service help <command>. The machine's own manual always comes first.
 `
 }

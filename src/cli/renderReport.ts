@@ -5,10 +5,10 @@ import { cleanLine } from './cleanLine.js'
 import { findKeyByWord, findKeyExample, type KeyExample } from './keyExamples.js'
 import { findTextRange, type LocatedFinding } from './locatedFinding.js'
 
-/** Lines that the findings of one document may have: one screen with the summary. */
+/** Maximum lines for one document: with the summary they fill one screen. */
 const MAX_LINES = 38
 
-/** What blocks the reading of a document, the most first. Other findings stay in their order after them. */
+/** Findings that prevent reading a document, the most basic first. Other findings follow in their order. */
 const BLOCKING_CODES: readonly (readonly string[])[] = [
   ['spec/not-yaml', 'spec/not-json', 'spec/duplicate-key'],
   ['spec/wrong-kind', 'spec/wrong-version'],
@@ -17,8 +17,8 @@ const BLOCKING_CODES: readonly (readonly string[])[] = [
 ]
 
 /**
- * Writes findings for people: of each document what blocks its reading first, what is found at several places once, and at
- * most one screen.
+ * Writes findings for people, at most one screen for each document: findings that prevent reading come first,
+ * and repeated findings are merged.
  */
 export function renderReport(findings: readonly LocatedFinding[]): string {
   const lines = groupItems(findings, findFileName).flatMap(renderFile)
@@ -46,7 +46,7 @@ function rankFinding({ code }: LocatedFinding): number {
   return rank === -1 ? BLOCKING_CODES.length : rank
 }
 
-/** Findings with the same text are shown together, and so are the keys that one part lacks. */
+/** Findings with the same text are merged, and so are the missing keys of one part. */
 function makeGroupKey(finding: LocatedFinding): string {
   const { code, severity, message, path, text, waived } = finding
   if (code === 'spec/missing-key') return `${code} ${path}`
@@ -61,7 +61,7 @@ function makeGroupKey(finding: LocatedFinding): string {
   ])
 }
 
-/** One entry: where, what, what to write, and the code. */
+/** One entry: position, message, suggestion and code. */
 function describeGroup(group: readonly LocatedFinding[], listedKeys: Set<string>): readonly string[] {
   const [finding, ...others] = group
   if (finding === undefined) return []
@@ -96,7 +96,7 @@ function describeMissingKeys(group: readonly LocatedFinding[]): string {
   return `Missing keys ${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}.`
 }
 
-/** The keys of a part are listed once. */
+/** The known keys of a part are listed once. */
 function removeRepeatedList({ code, message, params }: LocatedFinding, listedKeys: Set<string>): string {
   if (code !== 'spec/unknown-key') return message
   const list = (params as SpecCodes['spec/unknown-key']).known.join()
@@ -105,7 +105,7 @@ function removeRepeatedList({ code, message, params }: LocatedFinding, listedKey
   return isListed ? message.replace(/ Known: .*$/, '') : message
 }
 
-/** The text, the place in it under a caret line, and what to write instead. */
+/** The text, carets under the mistake, and the suggestion. */
 function renderExcerpt(finding: LocatedFinding): readonly string[] {
   const range = findTextRange(finding)
   const { text } = finding
@@ -119,7 +119,7 @@ function renderExcerpt(finding: LocatedFinding): readonly string[] {
   return [`    ${cleanLine(text)}`, `    ${before}${carets}`, ...cures]
 }
 
-/** The smallest correct form, to copy. */
+/** The shortest correct form, to copy. */
 function suggestFix(finding: LocatedFinding): readonly string[] {
   const { code, path, params, cures, document } = finding
   const name = splitPointer(path)?.at(-1) ?? ''
@@ -158,7 +158,7 @@ function suggestFix(finding: LocatedFinding): readonly string[] {
   }
 }
 
-/** An override replaces leaves: those below the place that was written. */
+/** An override sets leaves: those below the path that it names. */
 function listLeavesBelow(written: string): readonly string[] {
   const tokens = splitPointer(written) ?? []
   const below = listLeafTypes().filter(({ place }) =>
@@ -166,7 +166,7 @@ function listLeavesBelow(written: string): readonly string[] {
   )
   if (tokens.length === 0 || below.length === 0) return []
   const places = below.map(({ place }) => joinPointer([...tokens, ...place.slice(tokens.length)]))
-  return ['an override sets one value, here one of', ...indent(places)]
+  return ['an override sets a single value, such as', ...indent(places)]
 }
 
 function suggestExample(path: string, finding: LocatedFinding): readonly string[] {
@@ -176,7 +176,7 @@ function suggestExample(path: string, finding: LocatedFinding): readonly string[
     : [`write ${example.meaning}, such as`, ...indent(renderExample(example, finding))]
 }
 
-/** Lines to copy, in the language of the document. */
+/** Lines to copy, in the format of the document. */
 function renderExample({ examples }: KeyExample, { document }: LocatedFinding): readonly string[] {
   return document.name?.endsWith('.json')
     ? examples.map((example) => JSON.stringify(parse(example)).slice(1, -1))

@@ -9,7 +9,10 @@ interface DocumentHead {
 
 const KINDS: readonly string[] = DOCUMENT_NAMES
 
-/** Refuses to replace a document by anything but the same document, or to replace another file by a document. */
+/**
+ * Throws if a document would replace a different document or another file, or another file would replace a
+ * document.
+ */
 export function requireSameDocument(path: string, old: string, text: string): void {
   if (old.trim() === '') return
   const oldHead = readHead(old)
@@ -22,9 +25,9 @@ export function requireSameDocument(path: string, old: string, text: string): vo
   throw new UsageError(`${path} is ${found}, not ${expected}: choose another name; nothing was written`)
 }
 
-/** Kind and id of a document, also of one with mistakes; undefined: the text is not a document. */
+/** Kind and id of a document, even one with mistakes; undefined if the text is not a document. */
 function readHead(text: string): DocumentHead | undefined {
-  // A card, which is no data, is not parsed.
+  // A card is not data and is not parsed.
   const [, kind] = new RegExp(`\\bkind["']?\\s*:\\s*["']?(${KINDS.join('|')})\\b`).exec(text) ?? []
   if (kind === undefined) return undefined
   // The first line of a history is the log.

@@ -6,7 +6,7 @@ import { parseWords } from './parseWords.js'
 import { renderHelp, renderOverview } from './renderHelp.js'
 import { VERSION } from './version.js'
 
-/** Runs one command line. Errors give a message and an exit code, never a stack trace. */
+/** Runs one command line. Errors become a message and an exit code, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
   const [name, ...others] = words
   try {
@@ -34,7 +34,7 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
   } catch (error) {
     const { cleanLine } = await import('./cleanLine.js')
     const message = cleanLine(error instanceof Error ? error.message : String(error))
-    // By its name: a command that is bundled by itself has a class of its own.
+    // Compare names: a command in a separate bundle has its own copy of the class.
     if (error instanceof Error && error.name === 'UsageError') {
       io.printError(`drivetrain-service: ${message}`)
       return 2

@@ -18,7 +18,7 @@ import { setTimeout as wait } from 'node:timers/promises'
 import { ABANDONED_AFTER_MS, type Claim, claimVersion } from './claimVersion.js'
 import { type MakeText, UsageError } from './cliIo.js'
 
-/** The places in a save where a test stops it. */
+/** Points of a save where a test can stop it. */
 export type SaveStep =
   | 'claimed'
   | 'swept'
@@ -33,11 +33,11 @@ export interface SaveOptions {
   readonly onStep?: (step: SaveStep) => void | Promise<void>
   /** How long to wait for another writer. */
   readonly waitMs?: number
-  /** How long a save may take: less than the time after which others take over. */
+  /** Maximum time for a save, less than the time after which others take over. */
   readonly maxMs?: number
 }
 
-/** A version of a file: undefined if there is none. */
+/** A version of a file. */
 interface FileVersion {
   readonly bytes: Buffer
   readonly stats: Stats
@@ -46,9 +46,10 @@ interface FileVersion {
 const PIECE_BYTES = 65_536
 
 /**
- * Replaces a file by a text made from the one that is there. At any moment the file has the old text or the whole new one,
- * and when this returns, the new one is on the disk. If another process saves the same file meanwhile, the text is made again from
- * what that one wrote. Links are followed; mode and owner stay; only a regular file is replaced.
+ * Replaces a file by a text made from its old text. At any moment the file has either the old or the complete
+ * new text; when the function returns, the new text is on the disk. If another process saves the same file
+ * meanwhile, the text is made again from that version. Links are followed, mode and owner are kept, and only
+ * a regular file is replaced.
  */
 export async function saveFile(
   path: string,
@@ -92,7 +93,7 @@ export async function saveFile(
 interface Replacement {
   readonly path: string
   readonly target: string
-  /** The first of the folders that were made for it. */
+  /** The first of the folders created for it. */
   readonly firstNewFolder: string | undefined
   readonly old: FileVersion | undefined
   readonly bytes: Buffer
@@ -101,7 +102,10 @@ interface Replacement {
   readonly onStep: NonNullable<SaveOptions['onStep']>
 }
 
-/** Writes the new text beside the file and renames it; false, and nothing is changed, if the file has another version now. */
+/**
+ * Writes the new text next to the file and renames it; returns false without a change if the file now has
+ * another version.
+ */
 async function replaceVersion({
   path,
   target,
@@ -131,7 +135,7 @@ async function replaceVersion({
     await onStep('confirmed')
     return true
   } finally {
-    // An error before this one is the one to report; and a saved file is saved, whatever becomes of its claim.
+    // A failed release must not hide an earlier error or make a saved file look unsaved.
     await claim.release(replaced).catch(() => undefined)
   }
 }
@@ -158,7 +162,7 @@ async function writePart(
   }
 }
 
-/** Gives a file the owner and mode of another one. */
+/** Gives a file the owner and mode of another file. */
 async function copyOwnerAndMode(file: FileHandle, { uid, gid, mode }: Stats): Promise<void> {
   const isAllowed = (request: Promise<void>): Promise<boolean> =>
     request.then(
@@ -166,7 +170,7 @@ async function copyOwnerAndMode(file: FileHandle, { uid, gid, mode }: Stats): Pr
       () => false,
     )
   const current = await file.stat()
-  // Only the system's administrator gives a file away. If even the group cannot stay, it loses its rights.
+  // Only an administrator may change the owner. If the group cannot be kept either, it loses its permissions.
   const keepsGroup =
     (current.uid === uid && current.gid === gid) ||
     (await isAllowed(file.chown(uid, gid))) ||
@@ -175,7 +179,7 @@ async function copyOwnerAndMode(file: FileHandle, { uid, gid, mode }: Stats): Pr
   if ((current.mode & 0o7777) !== allowed) await file.chmod(allowed)
 }
 
-/** The real file behind links, also behind one whose file does not exist yet. */
+/** The target of links, even if it does not exist yet. */
 async function followLinks(path: string): Promise<string> {
   try {
     return await realpath(path)
@@ -186,7 +190,10 @@ async function followLinks(path: string): Promise<string> {
   return link === undefined ? resolve(path) : followLinks(resolve(await realpath(dirname(path)), link))
 }
 
-/** What is in the file now. Something that is not a file, or must not be written, is an error. */
+/**
+ * The current version; undefined if there is no file. A path that is not a file, or not writable, is an
+ * error.
+ */
 async function readVersion(path: string, target: string): Promise<FileVersion | undefined> {
   try {
     const stats = await stat(target)
@@ -211,9 +218,9 @@ function hashVersion(version: FileVersion | undefined): string {
     : createHash('sha256').update(version.bytes).digest('hex').slice(0, 16)
 }
 
-/** Waits until the names of the file, and of the folders that were made for it, are on the disk. */
+/** Waits until the file and the folders created for it are on the disk by name. */
 async function syncFolders(path: string, target: string, firstNewFolder: string | undefined): Promise<void> {
-  // Windows has no such call for folders.
+  // Windows cannot sync folders.
   if (process.platform === 'win32') return
   const topFolder = firstNewFolder === undefined ? dirname(target) : dirname(firstNewFolder)
   for (let folder = dirname(target); ; folder = dirname(folder)) {
@@ -222,7 +229,7 @@ async function syncFolders(path: string, target: string, firstNewFolder: string 
       await handle.sync()
     } catch (error) {
       const { code = '' } = error as NodeJS.ErrnoException
-      // Some file systems cannot do it.
+      // Some file systems cannot sync folders.
       if (!['EINVAL', 'ENOTSUP'].includes(code))
         throw new UsageError(`${path}: written, but the disk did not confirm it (${code})`)
     } finally {

@@ -9,8 +9,9 @@ import { listDocuments, readDocuments } from './readDocuments.js'
 import { writeOut } from './writeOut.js'
 
 /**
- * Writes an extended log to a path. If the file exists, it must be this log, and `extend` is called with what is in it when it is
- * written: another program may have extended it since it was read. `extend` gives undefined if there is nothing to write.
+ * Writes an extended log to a path. An existing file must be this log; `extend` gets its current version,
+ * since another program may have extended it meanwhile. `extend` returns undefined if there is nothing to
+ * write.
  */
 export async function saveLog(
   path: string,
@@ -35,7 +36,7 @@ export async function saveLog(
   return saved
 }
 
-/** The log in the text of a file; it must have all that the log had that was read. */
+/** The log in the text of a file; it must have every entry of the log as read. */
 async function readLog(path: string, text: string, logAsRead: MachineLog, io: CliIo): Promise<MachineLog> {
   const sets = await readDocuments([path], { ...io, readText: async () => text, kindOf: async () => 'file' })
   const [log] = listDocuments(sets, ({ logs }) => logs)
@@ -49,7 +50,7 @@ async function readLog(path: string, text: string, logAsRead: MachineLog, io: Cl
   return log
 }
 
-/** A record, top-up or reading of one log that another copy of it does not have. */
+/** A record, top-up or reading that is missing from another copy of the log. */
 function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined {
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))

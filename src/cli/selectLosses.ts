@@ -1,6 +1,6 @@
 import type { OilLoss } from '../service/index.js'
 
-/** The gearcases to which oil was added since their last change; no key if there are none. */
+/** Gearcases to which oil was added since their last oil change; no key if there are none. */
 export function selectLosses(losses: readonly OilLoss[]): { readonly oilLoss?: readonly OilLoss[] } {
   const oilLoss = losses.filter(({ count }) => count > 0)
   return oilLoss.length > 0 ? { oilLoss } : {}

@@ -1,15 +1,15 @@
 import { type CliIo, UsageError } from './cliIo.js'
 import { requireSameDocument } from './requireSameDocument.js'
 
-/** How `--out` treats a file that is there. */
+/** How to treat an existing file. */
 interface WriteOptions {
-  /** It is an error. */
+  /** An existing file is an error. */
   readonly mustBeNew?: boolean
 }
 
 /**
- * Writes one file; a path that cannot be written is a usage error. A document is replaced only by the same document (kind and
- * id), and a document replaces no other file.
+ * Writes one file; a path that cannot be written is a usage error. A document replaces only the same document
+ * (kind and id), no other file.
  */
 export async function writeOut(
   path: string,
@@ -37,12 +37,12 @@ const ERROR_TEXTS: Readonly<Record<string, string>> = {
   EPERM: 'no permission',
   EROFS: 'the disk is read-only',
   ENOSPC: 'the disk is full',
-  EDQUOT: 'your share of the disk is full',
+  EDQUOT: 'your disk quota is used up',
   EFBIG: 'the file would be too large',
-  EIO: 'the disk has an error',
+  EIO: 'disk error',
   EISDIR: 'it is a folder',
   ENOTDIR: 'expected a folder, found a file',
   EEXIST: 'expected a folder, found a file',
-  ELOOP: 'its links form a circle',
+  ELOOP: 'its links form a cycle',
   ENAMETOOLONG: 'the name is too long',
 }

@@ -20,7 +20,7 @@ const STACK = /\n\s+at .+:\d+:\d+/
 describe('wrong command lines: exit code 2, one line that says what to change', () => {
   it.each([
     [['destroy'], /unknown command "destroy"/],
-    [['check'], /name a file or a folder/],
+    [['check'], /name the files or folders/],
     [['check', 'no/such/file.json'], /no\/such\/file\.json: no such file or folder/],
     [['check', '--colour', EXAMPLE], /--colour is unknown \(options: --today, --level, --format\)$/],
     [['plan', '--stale-day', '3', EXAMPLE], /--stale-day is unknown; did you mean --stale-days\?/],
@@ -35,7 +35,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['plan', EXAMPLE, '--edition', '1999'], /expected one of 2017, 2003/],
     [['plan', EXAMPLE, '--soon-hours', '-3'], /option|number/i],
     [['plan', EXAMPLE, '--machine', 'station-99'], /no log with the id station-99/],
-    [['plan', `${EXAMPLE}/log.yaml`], /its sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
+    [['plan', `${EXAMPLE}/log.yaml`], /sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
     [['plan', `${EXAMPLE}/sheet.yaml`], /no machine log among the files/],
     [['card', EXAMPLE], /--out FOLDER/],
     [['schema', 'banana'], /one of spec-sheet/],

@@ -61,7 +61,7 @@ describe('check of a folder', () => {
     expect(out).toBe(
       '5 documents read from 4 folders, 0 findings of level warning or above.\nSkipped: 2 files neither .json nor .yaml, 1 pipe, 3 folders without documents, 3 folders hidden, linked or named node_modules.',
     )
-    expect(err).toBe('/shelves/waiting.json: a pipe or device, skipped')
+    expect(err).toBe('/shelves/waiting.json is a pipe or device: skipped')
     expect(code).toBe(0)
   })
 
@@ -119,7 +119,7 @@ describe('other commands', () => {
   it('do not wait for a pipe that is named', async () => {
     expect(await run('plan', at('shelves', 'waiting.json'))).toMatchObject({
       code: 2,
-      err: expect.stringContaining('/shelves/waiting.json: a pipe or device; to read it, write - < '),
+      err: expect.stringContaining('/shelves/waiting.json is a pipe or device; to read it, use - < '),
     })
   })
 })

@@ -69,7 +69,7 @@ describe('record --from-plan', () => {
     const files = Object.fromEntries(documents)
     const day = ['--today', '2023-10-06']
     const plan = await run(['record', 'set', '--from-plan', ...day, '--out', 'record.yaml'], files)
-    expect(plan).toMatchObject({ code: 0, err: expect.stringMatching(/Fill in each \?/) })
+    expect(plan).toMatchObject({ code: 0, err: expect.stringMatching(/Replace each \?/) })
     const written = plan.written.get('record.yaml') ?? ''
     const unfilled = await run(['record', 'set', ...day], { ...files, 'set/record.yaml': written })
     expect(unfilled).toMatchObject({ code: 1, out: expect.stringContaining('spec/bad-notation') })
@@ -116,7 +116,7 @@ describe('record --from-plan', () => {
 
   it('has options of its own', async () => {
     const refused = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
-    expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/for --from-plan/) })
+    expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/only be used with --from-plan/) })
     const one = ['--from-plan', '--service', 'gear-oil-check', '--today', '2023-10-06']
     const check = await run(['record', 'examples/tind-4', ...one])
     expect(check.out).toContain('gear-oil-check of rear, level ?, joints ?, fill 40 N·m')

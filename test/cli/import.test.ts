@@ -207,7 +207,7 @@ describe('addReadings', () => {
         [NEW_DAY, 514],
       ]),
     )
-    expect(added).toMatchObject({ added: { hours: 2, distance: 0 }, kept: 1, missingMeters: [] })
+    expect(added).toMatchObject({ added: { hours: 2, distance: 0 }, keptDays: 1, missingMeters: [] })
     const readings = added.log.meters.hours?.readings ?? []
     expect(readings.map(({ date }) => date)).toEqual(readings.map(({ date }) => date).sort())
     expect(readings.slice(-2)).toEqual([
@@ -226,7 +226,7 @@ describe('addReadings', () => {
 
   it('adds no meter that the log does not keep, and says so', () => {
     const added = addReadings({ ...log, meters: noHours }, machine([[NEW_DAY, 1]]))
-    expect(added).toMatchObject({ added: { hours: 0 }, kept: 0, missingMeters: ['hours'] })
+    expect(added).toMatchObject({ added: { hours: 0 }, keptDays: 0, missingMeters: ['hours'] })
     expect(added.log.meters).toEqual(noHours)
     const none = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
     expect(none).toMatchObject({ missingMeters: ['hours', 'distance'], log: { meters: {} } })

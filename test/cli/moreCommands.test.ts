@@ -141,7 +141,7 @@ describe('compare', () => {
 describe('record', () => {
   it.each([
     [['record'], {}, /name the record, its log/],
-    [['record', TIND, 'examples/kvist-2'], {}, /or one folder/],
+    [['record', TIND, 'examples/kvist-2'], {}, /or their folder/],
     [['record', `${TIND}/log.yaml`], {}, /expected one record, found 0/],
     [['record', `${TIND}/record.yaml`, `${TIND}/record.yaml`], {}, /expected one record, found 2/],
     [
@@ -185,7 +185,7 @@ describe('record', () => {
       'set/record.json': JSON.stringify({ ...record, sheet: { ...record.sheet, id: 'kvernmo-hale-van' } }),
     })
     expect(found.code).toBe(1)
-    expect(found.out).toMatch(/Not appended: the record is of another sheet\.$/)
+    expect(found.out).toMatch(/Not appended: the record is for another sheet\.$/)
     expect(found.written.size).toBe(0)
   })
 })

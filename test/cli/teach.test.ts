@@ -114,7 +114,7 @@ describe('a naive first sheet', () => {
       'write a map of gearcases by id, such as\n      gearcases:\n        rear:\n          type: final drive\n',
     )
     expect(out).toMatch(
-      /first\.yaml:9:7: error: Expected an object, found a number \(300\)\.\n {4}write its refill with the unit, such as\n {6}fill: 450 mL\n/,
+      /first\.yaml:9:7: error: Expected an object, found a number \(300\)\.\n {4}write its refill quantity with the unit, such as\n {6}fill: 450 mL\n/,
     )
     expect(out).toContain('at /gearcases/0/oilSpace/oils')
     expect(out).toContain('... and 3 more')
@@ -176,15 +176,15 @@ describe('a document without a kind is read as what it looks like, and everythin
     'id: ferd-2-oil-change   (your short name for it)',
     'name: Ferd 2 oil change   (your name for it)',
     'sheet: { id: ferd-2, revision: "1" }   (the sheet of the machine)',
-    'identity: { serial: FS 00123 }   (what the plate says)',
-    'services: [rear-oil-change]   (the services that it is for)',
+    'identity: { serial: FS 00123 }   (the data on the plate)',
+    'services: [rear-oil-change]   (its services)',
   ]
   const RECORD = [
     'id: station-2-2023-10-06   (your short name for it)',
     'machine: station-2   (the id of its log)',
     SHEET,
     'date: 2023-10-06   (the day of the work)',
-    'readings: 512.6 h   (what the meters showed)',
+    'readings: 512.6 h   (the meter readings)',
   ]
   const written = (lines: readonly string[]) => lines.map((line) => `    write: ${line}`)
   const missing = (lines: readonly string[]) => {
@@ -306,7 +306,7 @@ ${rest}`
     [
       'the hole of the level',
       '1.2 L, to level hole',
-      'write: uses: fill, level   (at the plug whose hole sets the level)\n',
+      'write: uses: fill, level   (for the plug whose hole sets the level)\n',
     ],
   ])('%s', async (_name, written, taught) => {
     const rest = written.endsWith('\n')
@@ -325,7 +325,7 @@ ${rest}`
     set: { /gearcases/rear/oilSpace/fill: 1.5 L }
 `
     const { out } = await check(sheet(override))
-    const [, place = ''] = /an override sets one value, here one of\n *(\S+)\n/.exec(out) ?? []
+    const [, place = ''] = /an override sets a single value, such as\n *(\S+)\n/.exec(out) ?? []
     expect(place).toBe('/gearcases/rear/oilSpace/fill/drainAndRefill')
     const cured = override.replace('/gearcases/rear/oilSpace/fill:', `${place}:`)
     expect(await check(sheet(cured))).toMatchObject({ code: 0 })

@@ -126,14 +126,14 @@ describe('record --top-up', () => {
     [['--top-up', OIL, '--at', 'middle'], /--at "middle": expected one of front, rear/],
     [['--top-up', OIL, '--at', 'front left'], /expected one of front, rear/],
     [['--top-up', OIL, '--at', '__proto__'], /expected one of front, rear/],
-    [['--top-up', '50 mL', '--at', 'front'], /expected how much of which oil/],
-    [['--top-up', `50 mL of ${'x'.repeat(300)}`, '--at', 'front'], /expected how much of which oil/],
+    [['--top-up', '50 mL', '--at', 'front'], /expected a volume and an oil/],
+    [['--top-up', `50 mL of ${'x'.repeat(300)}`, '--at', 'front'], /expected a volume and an oil/],
     [['--top-up', '50 N·m of oil', '--at', 'front'], /--top-up/],
-    [['--top-up', '0 mL of oil', '--at', 'front'], /more than nothing/],
+    [['--top-up', '0 mL of oil', '--at', 'front'], /a volume above zero/],
     [['--top-up', '1 qt of oil', '--at', 'front'], /--top-up "1 qt"/],
     [['--top-up', OIL, '--at', 'front', '--on', 'yesterday'], /expected a date/],
-    [['--top-up', OIL, '--at', 'front', '--from-plan'], /do not go with --top-up/],
-    [['--at', 'front'], /--at and --on are for --top-up/],
+    [['--top-up', OIL, '--at', 'front', '--from-plan'], /cannot be used with --top-up/],
+    [['--at', 'front'], /can only be used with --top-up/],
   ])('%j is refused', async (words, message) => {
     const { code, err, written } = await run(['record', ...words, 'set', '--out', 'new.json'])
     expect(code).toBe(2)

@@ -22,11 +22,11 @@ describe('used-oil', () => {
     const { code, out } = await run('log.yaml')
     expect(code).toBe(0)
     expect(out.replaceAll('\u00a0', ' ').split('\n')).toEqual([
-      'Used oil: 1.9 L; 0.7 L of it kept apart; 0.7 L of it without a receipt; 1 line without a volume',
+      'Used oil: 1.9 L; 0.7 L kept apart; 0.7 L without a receipt; 1 line without a volume',
       '  Nordfoss Collection: 1.2 L',
-      '  the solvent store: 0.7 L; 0.7 L of it kept apart; 0.7 L of it without a receipt',
+      '  the solvent store: 0.7 L; 0.7 L kept apart; 0.7 L without a receipt',
       '  =HYPERLINK(1): 0 L; 1 line without a volume',
-      '  Oil kept apart never goes into the used-oil tank. Ask the collection point and follow the local rules.',
+      '  Never put oil kept apart into the used-oil tank. Ask the collection point and follow the local rules.',
       '  2023-03-01  station-2  1.2 L, to Nordfoss Collection, receipt K-1043',
       '  2023-03-01  station-2  700 mL, to the solvent store, KEPT APART: coolant',
       '  2023-04-01  station-2  volume not recorded, to =HYPERLINK(1)',

@@ -16,23 +16,23 @@ export function renderBlankLog(sheet: LogSheet, { distance }: ExampleUnits): str
   )
   const readings = (hours: number, distanceRun: number) => `${hours} h, ${distanceRun} ${distance}`
   return `# Machine log: the facts, meter readings and services of one machine.
-# To fill a part in, delete its {} or [] and the # before the lines below it; then write your own values.
+# To fill in a part, delete its {} or [] and the # before the lines below it, then write your own values.
 kind: machine-log
 version: "1.0"
 id: machine-1
 name: Machine 1
 sheet: { id: ${id}, revision: ${JSON.stringify(revision)} }
-# First day in use.
+# First day of use.
 #commissioned: 2022-05-20
-# What its plate says${variants.length > 1 ? `, or its variant: ${variants.join(' or ')}` : ''}.
+# From its plate${variants.length > 1 ? `, or its variant: ${variants.join(' or ')}` : ''}.
 identity: {}
 #  serial: TS 00123
 #  modelYear: 2022
-${variants.length > 1 ? `#  variant: ${variants[0]}\n` : ''}# Readings of its meters, of both or of one. The last one says how far it has run.
+${variants.length > 1 ? `#  variant: ${variants[0]}\n` : ''}# Readings of the hour meter, the odometer or both. The last one is the current state.
 meters: []
 #  - ${readings(301.4, 1820)} on 2022-11-20
 #  - ${readings(512.6, 3104)} on 2023-10-06
-# Services done: the day, the meters and what was done.
+# Services done: date, meter readings and work.
 records: []
 #  - date: 2022-11-20
 #    readings: ${readings(301.4, 1820)}

@@ -1,7 +1,7 @@
 import { unitSymbol } from '../../quantity/index.js'
 import { convertExample, type ExampleUnits } from './convertExample.js'
 
-/** The types whose name is in an id: `front-final-drive` is a final drive. */
+/** Gearcase types recognized in an id: `front-final-drive` is a final drive. */
 const TYPE_PATTERNS: readonly (readonly [RegExp, string])[] = [
   [/final/, 'final drive'],
   [/transfer/, 'transfer case'],
@@ -12,7 +12,7 @@ const TYPE_PATTERNS: readonly (readonly [RegExp, string])[] = [
 
 const GEARCASE_TYPES = ['differential', ...new Set(TYPE_PATTERNS.map(([, type]) => type))]
 
-/** A spec sheet to fill in: every value is `not stated`, with an example beside it. */
+/** A spec sheet to fill in: every value is `not stated`, with an example next to it. */
 export function renderBlankSheet(
   gearcases: readonly string[],
   variants: readonly string[],
@@ -31,8 +31,8 @@ export function renderBlankSheet(
   const refill = `${convertExample(units.volume, { value: 450, unit: 'mL' })} ${volumeSymbol}`
   const distance = `${convertExample(units.distance, { value: 2000, unit: 'km' })} ${distanceSymbol}`
   const ambient = `${temperatureExample(-10)} to ${temperatureExample(45)} ${temperatureSymbol}`
-  return `# Spec sheet. Write what the manual prints over "not stated", in its own units, as the examples behind # show.
-# What the manual does not say stays "not stated". More that you can write:
+  return `# Spec sheet. Replace "not stated" with what the manual prints, in its own units, as in the examples after #.
+# Leave "not stated" where the manual gives nothing. Other forms:
 #   tightening: ${torqueExample(25)}–${drainPlug}, dry
 #   tightening: ${torqueExample(20)} ${torqueSymbol} then 90°, oiled
 #   fill: ${refill} (15 US fl oz), by quantity
@@ -42,9 +42,9 @@ export function renderBlankSheet(
 #   seals: o-ring 15.6 x 1.78 mm, on condition
 #   intervals: { first: 50 h, repeat: "200 h, 12 months" }
 #   thread: M14x1.5
-# Round brackets hold the value in another unit, square ones its page; "source" is the page of a whole section.
-# If the fill hole sets the level, write "uses: fill, level" at that plug, and "fill: ${refill}, to level hole".
-${variants.length === 0 ? '# For a machine in several variants, begin with: new --variants short,long\n' : ''}kind: spec-sheet
+# Round brackets: the value in another unit. Square brackets: its page. "source": the page of a whole section.
+# If the fill hole sets the level, write "uses: fill, level" for that plug, and "fill: ${refill}, to level hole".
+${variants.length === 0 ? '# For a machine with several variants, start with: new --variants short,long\n' : ''}kind: spec-sheet
 version: "1.0"
 id: my-machine
 revision: "1"
@@ -62,9 +62,9 @@ services:
     intervals: not stated  # 200 h, ${distance}, 12 months
 ${variants.length === 0 ? '' : renderOverrideExample()}`
 
-  /** Not a blank that can be filled in: what differs is known only when the sheet is written. */
+  /** Only an example: the differing values are known only when the sheet is written. */
   function renderOverrideExample(): string {
-    return `# What is different in one variant: the place of the value in this sheet, and the value.
+    return `# Values that differ in one variant: the path of the value in this sheet, and the value.
 #overrides:
 #  - when: variant ${variants.at(-1)}
 #    set:

@@ -5,13 +5,13 @@ import { convertExample, type ExampleUnits } from './convertExample.js'
 export function renderBlankStock({ volume }: ExampleUnits): string {
   const amount = (value: number): string =>
     `${convertExample(volume, { value, unit: 'mL' }, 1)} ${unitSymbol(volume).replaceAll('\u00a0', ' ')}`
-  return `# Stock: oil and seals on the shelf. A plan takes from it, and lists what to buy.
-# To fill a part in, delete its {} and the # before the lines below it; then write your own values.
+  return `# Stock: oil and seals on the shelf. A plan takes from it and lists what to buy.
+# To fill in a part, delete its {} and the # before the lines below it, then write your own values.
 kind: stock
 version: "1.0"
 id: my-shelf
 name: My shelf
-# Containers, with the grade and categories on the label; "opened" is the rest in an opened one. An oil's own name and data go
+# Containers, with grade and categories from the label; "opened" is the rest in an opened one. Name and data of an oil go
 # under "oil": { size: ${amount(1000)}, count: 2, oil: { name: gear oil, grade: 80W-90, system: SAE J306, kv100: 14.5 mm²/s } }
 containers: {}
 #  bottle-80w-90: 2 x ${amount(1000)} of 80W-90 GL-5, opened ${amount(250)}

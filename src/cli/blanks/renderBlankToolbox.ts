@@ -5,21 +5,21 @@ import { convertExample, type ExampleUnits } from './convertExample.js'
 export function renderBlankToolbox({ torque, volume }: ExampleUnits): string {
   const plainSymbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
   const amount = (value: number): number => convertExample(volume, { value, unit: 'mL' }, 1)
-  return `# Toolbox: what the workshop has. A plan checks it, and gives the setting of each wrench.
-# To fill a part in, delete its {} and the # before the lines below it; then write your own values.
+  return `# Toolbox: the tools of the workshop. A plan checks them and gives the setting of each wrench.
+# To fill in a part, delete its {} and the # before the lines below it, then write your own values.
 kind: toolbox
 version: "1.0"
 id: my-workshop
 name: My workshop
-# Torque wrenches: the scale as it is marked, the type and the square drive. Its accuracy is ISO 6789 unless you write the
-# maker's figure behind them: "4 % of reading".
+# Torque wrenches: scale as marked, type and square drive. The accuracy is that of ISO 6789 unless you add the
+# maker's figure: "4 % of reading".
 wrenches: {}
 #  half-inch-click: 20–100 ${plainSymbol(torque)} by 1, click, 1/2 in
-# Keys, sockets and bits; those with a square drive name it.
+# Keys, sockets and bits, with the square drive if they have one.
 sockets: {}
 #  hex-8: internal hex 8 mm, 1/2 in
 #  ring-19: external hex 19 mm
-# Measuring jugs and bottles: the highest mark, and the step between marks.
+# Measuring jugs and bottles: highest mark, and step between marks.
 vessels: {}
 #  jug: ${amount(1000)} ${plainSymbol(volume)} by ${amount(50)}
 # Drain pans.
@@ -30,7 +30,7 @@ fillers: {}
 #  funnel:
 #    funnel: { shape: cone, diameter: 150 mm, depth: 120 mm }
 #    hose: { bore: 12 mm, length: 600 mm, drop: 500 mm }
-# Stands, and the rated load of one.
+# Stands, with the rated load of one stand.
 stands: {}
 #  axle-stands: 2 x 1500 kg
 `

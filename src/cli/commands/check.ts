@@ -6,9 +6,9 @@ import { readFoundFiles } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 
-/** `check`: prints the mistakes in documents. */
+/** `check`: prints the errors in documents. */
 export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
-  if (options.paths.length === 0) throw new UsageError('check: name a file or a folder to check')
+  if (options.paths.length === 0) throw new UsageError('check: name the files or folders to check')
   const foundFiles = await findFiles(options.paths, io, true)
   const sets = await readFoundFiles(foundFiles, io)
   const findings = sets.flatMap(({ set, findings: read }) => [
@@ -22,7 +22,7 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   const fileCount = sets.reduce((sum, { texts }) => sum + texts.size, 0)
   const folderText =
     foundFiles.folders.size === 0 ? '' : ` from ${formatCount(foundFiles.folders.size, 'folder')}`
-  // With output for programs, the summary goes to standard error.
+  // With --format json or sarif, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
   report(
     `${formatCount(fileCount, 'document')} read${folderText}, ${formatCount(count, 'finding')} of level ${options.level} or above.`,

@@ -24,12 +24,12 @@ const SHELLS = Object.keys(SCRIPTS).join(' ')
 
 const listOptions = (command: CommandName): readonly OptionName[] => COMMAND_TABLE[command].options
 
-/** The words that can follow a command, besides its options and files. */
+/** Words that may follow a command, besides options and files. */
 function listWords(command: CommandName): string {
   return command === 'completion' ? SHELLS : ''
 }
 
-/** Single quotes around a text, as all three shells read it. */
+/** Quotes a text for all three shells. */
 const quote = (text: string): string => `'${text.replaceAll("'", '\u2019')}'`
 
 function writeBash(): string {

@@ -19,15 +19,15 @@ import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
 import { selectLosses } from '../selectLosses.js'
 
-/** Matches a file of JSON Lines, or standard input. */
+/** A JSON Lines file or standard input. */
 const JSON_LINES_PATH = /(^-|\.(jsonl|ndjson))$/i
 
-/** `due`: prints every service of every machine, with its verdict and the reasons. */
+/** `due`: prints every service of every machine with its verdict and reasons. */
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const linePaths = options.paths.filter((path) => JSON_LINES_PATH.test(path) && !isHistoryPath(path))
   if (options.sheets.length > 0 || linePaths.length > 0) return judgeLines(options, linePaths, io)
   if (options.paths.length === 0)
-    throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows by standard input')
+    throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows on standard input')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { today } = options
@@ -60,7 +60,10 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
 
 const selectSamples = (samples: readonly OpenSample[]) => (samples.length === 0 ? {} : { samples })
 
-/** 3 if a service is due or a machine not to be used; 4 if a service cannot be judged, or if the input has no service. */
+/**
+ * 3 if a service is due or a machine must not be used; 4 if a service cannot be judged or the input has no
+ * service.
+ */
 function chooseExitCode(verdicts: ReadonlySet<DueState>, { exitCode }: Options, hasFaults = false): ExitCode {
   if (exitCode !== true) return 0
   if (hasFaults || verdicts.has('overdue') || verdicts.has('due')) return 3
@@ -74,14 +77,14 @@ function describeService(line: ServiceDue): string {
   return [heading, ...reasons].join('\n')
 }
 
-/** Judges JSON Lines: machine logs if there are sheets, else flat rows with their limits. */
+/** Judges JSON Lines: machine logs if there is a sheet, else flat rows with their limits. */
 async function judgeLines(options: Options, linePaths: readonly string[], io: CliIo): Promise<ExitCode> {
   const sheetPaths = [...options.sheets, ...options.paths.filter((path) => !JSON_LINES_PATH.test(path))]
   const path = linePaths[0] === '-' ? undefined : linePaths[0]
   if (linePaths.length > 1)
     throw new UsageError(`due: expected one .jsonl file or -, found ${linePaths.length}`)
   if (path === undefined && sheetPaths.includes(STANDARD_INPUT))
-    throw new UsageError('due: the lines and a sheet cannot both come by standard input')
+    throw new UsageError('due: the lines and a sheet cannot both come from standard input')
   const sets = sheetPaths.length === 0 ? [] : await readDocuments(sheetPaths, io)
   if (reportReadErrors(sets, io)) return 1
   const sheets = listDocuments(sets, (set) => set.sheets)

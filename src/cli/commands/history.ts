@@ -13,7 +13,9 @@ import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
 
-/** `history`: prints every record and top-up of a machine as it was written, what did not count, what was corrected, and the open faults. */
+/**
+ * `history`: prints every record and top-up of a machine, with uncounted work, corrections and open faults.
+ */
 export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
   const sets = await readDocuments(options.paths, io)

@@ -11,7 +11,7 @@ import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { saveLog } from '../saveLog.js'
 
-/** `import`: adds the readings from a maker's telematics file to a log. */
+/** `import`: adds readings from a maker's telematics file to a log. */
 export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
   const [telematicsPath, logPath] = options.paths
   if (telematicsPath === undefined || logPath === undefined || options.paths.length > 2)
@@ -34,7 +34,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   if (log === undefined) throw new UsageError(`import: expected a machine log, found ${logPath}`)
   const machine = chooseEquipment(imported.value.machines, log.document, options)
   const added = addReadings(log.document, machine)
-  // Without its sheet: only the readings are new.
+  // The sheet is not needed: only readings are new.
   const makeLogSet = (document: MachineLog) => ({ ...EMPTY_SET, logs: [{ name: logPath, document }] })
   const newMistakes = findNewMistakes(makeLogSet(log.document), added.log, options)
   if (newMistakes.some(isError)) return refuse([...importFindings, ...newMistakes])
@@ -49,7 +49,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
       return hasErrors ? undefined : extended
     }
     if ((await saveLog(options.out, log.document, extend, io)) === undefined) {
-      report('Nothing is written: the log was changed meanwhile, and the readings do not fit it any more.')
+      report('Nothing is written: the log was changed meanwhile, and the readings no longer fit it.')
       return 1
     }
     report(`Written: ${options.out}`)
@@ -70,7 +70,10 @@ async function readJson(path: string, io: CliIo): Promise<unknown> {
   }
 }
 
-/** The machine with the given number, else with the log's serial number, else the only machine without numbers. */
+/**
+ * The machine with the number from `--equipment`, else with the log's serial number, else the only one if it
+ * has no number.
+ */
 function chooseEquipment(
   machines: readonly ImportedMachine[],
   log: MachineLog,

@@ -17,14 +17,14 @@ interface UndecidedMachine {
   readonly reasons: readonly Reason[]
 }
 
-/** `kits`: prints a kit for each machine with a service due, and one order list for all. */
+/** `kits`: prints a kit for each machine with a due service, and one order list for all. */
 export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const findings: Finding[] = []
   const undecided: UndecidedMachine[] = []
-  // Each machine gets the stock that the machines before it left.
+  // Each machine gets the stock left by the machines before it.
   const stockBySet = new Map<FileSet, Stock>()
   const kits = listMachines(sets, options).flatMap((machine) => {
     const { log, fileSet } = machine

@@ -14,7 +14,7 @@ import { readYaml } from '../readYaml.js'
 import { reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
-/** The kinds by the words for them; the first word of each kind is in the help. */
+/** Kinds of document by their names on the command line; help gives the first name of each. */
 const KINDS = {
   sheet: 'spec-sheet',
   'spec-sheet': 'spec-sheet',
@@ -24,7 +24,7 @@ const KINDS = {
   stock: 'stock',
 } as const
 
-/** The sheet of a log, if none is given: the blank one. */
+/** The blank sheet: used for a log without --sheet. */
 const BLANK_SHEET: LogSheet = {
   id: 'my-machine',
   revision: '1',
@@ -49,7 +49,7 @@ export async function runNew(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   return 0
 }
 
-/** The document as YAML; undefined if a sheet that it needs has errors. */
+/** The document as YAML; undefined if its sheet has errors. */
 async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): Promise<string | undefined> {
   const { gearcases, variants, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
@@ -61,7 +61,7 @@ async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): P
   if (from !== undefined) {
     if ((gearcases ?? variants ?? unit) !== undefined)
       throw new UsageError(
-        'new: --gearcases, --variants and --unit cannot be used with --from, which copies them from the sheet',
+        'new: --gearcases, --variants and --unit cannot be used with --from: they are copied from the sheet',
       )
     const sheet = await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
@@ -89,7 +89,7 @@ function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS
   return found[1]
 }
 
-/** The blank sheet of these gearcases and variants; ids that do not make a sheet are refused. */
+/** A blank sheet for these gearcases and variants; bad ids are a usage error. */
 function writeBlankSheet(gearcases: string, variants: string | undefined, units: ExampleUnits): string {
   const splitIds = (word: string) => word.split(',').map((id) => id.trim())
   const gearcaseIds = splitIds(gearcases)
@@ -111,7 +111,7 @@ function writeBlankSheet(gearcases: string, variants: string | undefined, units:
   return text
 }
 
-/** The units of the examples, by name or as people write them. */
+/** The units of the examples, as in documents or as people write them. */
 function readUnits(word: string | undefined): ExampleUnits {
   const units: Record<keyof ExampleUnits, Unit> = {
     torque: 'N.m',

@@ -14,7 +14,7 @@ import { readProcedure } from '../readProcedure.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
-/** The built procedure of the files, with the machine that it is for. */
+/** The procedure built from the files, with its machine. */
 interface BuiltProcedure {
   readonly written: Result<ProcedureDocument | undefined, ServiceCodes & ProcedureCodes>
   readonly sheet: SpecSheet
@@ -66,7 +66,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   return report(written.findings)
 }
 
-/** The steps of the visit of one machine, or of the services of a sheet on its own. */
+/** The steps for a visit to one machine, or for the services of a sheet without a log. */
 function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedure {
   const logs = listDocuments(sets, (set) => set.logs)
   if (logs.length === 0) {
@@ -86,13 +86,13 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
   return { written: visit.ok ? { ...visit, value: visit.value.procedure } : visit, sheet, log }
 }
 
-/** The steps of an older procedure's services, built again from the sheet of the files. */
+/** Steps for the services of an older procedure, built from the current sheet. */
 function rebuildProcedure(old: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
   const sheets = listDocuments(sets, (set) => set.sheets).filter(({ id }) => id === old.sheet.id)
   const others = sheets.filter(({ revision }) => revision !== old.sheet.revision)
   const [sheet = sheets[0]] = others
   if (sheet === undefined || others.length > 1)
-    throw new UsageError(`procedure: expected the sheet ${old.sheet.id} in its new revision among the files`)
+    throw new UsageError(`procedure: expected the new revision of sheet ${old.sheet.id} among the files`)
   const { id, name, services, only, events } = old
   const logs = listDocuments(sets, (set) => set.logs)
   const log = logs.find((one) => one.sheet.id === sheet.id && one.sheet.revision === sheet.revision)
@@ -101,7 +101,7 @@ function rebuildProcedure(old: ProcedureDocument, sets: readonly FileSet[]): Bui
   return { written: buildProcedure(facts, { id, name }), sheet, log: log ?? makeEmptyLog(sheet, identity) }
 }
 
-/** A log for the lines of a machine that has none. */
+/** An empty log, so that the steps can be planned. */
 function makeEmptyLog({ id, revision, machine }: SpecSheet, identity: MachineLog['identity']): MachineLog {
   const name = `${machine.make} ${machine.model}`
   return {
@@ -116,7 +116,7 @@ function makeEmptyLog({ id, revision, machine }: SpecSheet, identity: MachineLog
   }
 }
 
-/** The figures of these steps that differ from the older revision of the sheet, if it is among the files. */
+/** Figures of these steps that differ from the older revision of the sheet, if it is among the files. */
 function describeChanges(
   old: ProcedureDocument,
   sheet: SpecSheet,
@@ -139,7 +139,7 @@ function describeChanges(
   })
 }
 
-/** YAML with the line of the card above the steps that it joins. */
+/** YAML with each line of the card as a comment above its steps. */
 function writeYaml(procedure: ProcedureDocument, planned: PlannedVisit | undefined): string {
   const parts =
     planned === undefined ? [] : cardModel(planned, en).sections.flatMap((section) => section.parts)

@@ -12,19 +12,17 @@ import { chooseExitCode, locateFindings, renderFindings } from '../renderFinding
 import { saveLog } from '../saveLog.js'
 import { writeOut } from '../writeOut.js'
 
-/** `record`: appends a record of what was done to the log of its machine, and reports the mistakes and the open faults. */
+/** `record`: appends a service record to the log of its machine, and reports mistakes and open faults. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
   // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
   if (options.fromPlan) return writeRecordFromPlan(options, io)
   if (options.services !== 'due' || options.ambient !== undefined)
-    throw new UsageError('record: --service and --ambient are for --from-plan')
+    throw new UsageError('record: --service and --ambient can only be used with --from-plan')
   const sets = await readDocuments(options.paths, io)
   const [fileSet] = sets
   if (fileSet === undefined || sets.length > 1)
-    throw new UsageError(
-      'record: name the record, its log, its sheet and the toolbox as files, or one folder',
-    )
+    throw new UsageError('record: name the record, its log, its sheet and the toolbox, or their folder')
   const readFindings = fileSet.findings
   if (readFindings.some(({ severity }) => severity === 'error')) {
     io.print(renderFindings(locateFindings(readFindings, sets), options.format))
@@ -45,7 +43,7 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
     report(
       refusal?.code === 'spec/id-used-twice'
         ? `Not appended: the log already has a record ${record.document.id}.`
-        : `Not appended: the record is of another ${refusal?.code === 'record/other-sheet' ? 'sheet' : 'machine'}.`,
+        : `Not appended: the record is for another ${refusal?.code === 'record/other-sheet' ? 'sheet' : 'machine'}.`,
     )
     return 1
   }
@@ -73,7 +71,7 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   return exitCode
 }
 
-/** Writes the record of a planned visit, for the technician to change where the work was done in another way. */
+/** Writes a record of the planned visit for the technician to correct. */
 async function writeRecordFromPlan(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.format !== 'text')
     throw new UsageError(`record --from-plan --format ${options.format}: the record is YAML to fill in`)
@@ -88,7 +86,7 @@ async function writeRecordFromPlan(options: Options, io: CliIo): Promise<ExitCod
   if (options.out === undefined) io.print(record.trimEnd())
   else await writeOut(options.out, record, io, { mustBeNew: true })
   io.printError(
-    `Fill in each ?, change what was done in another way, delete what was not done. Then append it: record <record> <log> <sheet> --out LOG`,
+    `Replace each ?, correct the entries that differ from the work, and delete work that was not done. Then append it: record <record> <log> <sheet> --out LOG`,
   )
   return 0
 }

@@ -10,7 +10,10 @@ import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
-/** `repair`: corrects a procedure and shows what was dangerous first, then the rest, then what is left. */
+/**
+ * `repair`: corrects a procedure and shows dangerous mistakes first, then other corrections, then remaining
+ * mistakes.
+ */
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
@@ -45,12 +48,13 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
 
 const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
   done: 'No finding about the steps is left.',
-  rebuilt: 'No finding about the steps is left. Read the whole order before work.',
-  'no cure': 'No further change helps. Correct the rest by hand, or start from the command `procedure`.',
+  rebuilt: 'No finding about the steps is left. Read all steps before work.',
+  'no cure':
+    'No further change helps. Correct the rest by hand, or start again with the command `procedure`.',
   effort: 'The search reached its limit. Correct some of the rest by hand, then repair again.',
 }
 
-/** What was dangerous and is corrected, the rest, the changes, and why the repair ended. */
+/** Dangerous and other corrections, the changes, and why the repair ended. */
 function describeRepair(document: ProcedureDocument, { applied, fixed, left, stopped }: Repair): string {
   if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
   const listFixed = (title: string, hasRank: (rank: number) => boolean) => {
@@ -63,17 +67,19 @@ function describeRepair(document: ProcedureDocument, { applied, fixed, left, sto
     ...listFixed('Also corrected:', (rank) => rank === 2 || rank === 3),
     ...(filledCount === 0
       ? []
-      : ['Filled in:', `  ${filledCount} figures and ids filled in, each with its only answer.`]),
+      : ['Filled in:', `  ${filledCount} figures and ids filled in, each with its only possible value.`]),
     stopped === 'rebuilt'
-      ? 'Too many for single changes: the steps are in the usual order now, with your ids, notes and further steps.'
+      ? 'Too many mistakes for single changes: the steps are now in the usual order, with your ids, notes and further steps.'
       : 'Changes:',
     ...listStepChanges(document, applied),
-    '  + added, - taken out or moved, * other figures or another id',
+    '  + added, - removed or moved, * other figures or another id',
     END_TEXTS[stopped],
   ].join('\n')
 }
 
-/** Both lists in one, around the changes. Places count from 1, in the list that has the step. */
+/**
+ * Old and new steps in one list, near the changes. Numbers start from 1; a removed step has its old number.
+ */
 function listStepChanges(document: ProcedureDocument, applied: readonly Cure[]): readonly string[] {
   const lines: { mark: ' ' | '-' | '+' | '*'; step: Step }[] = document.steps.map((step) => ({
     mark: ' ',
@@ -105,7 +111,7 @@ function listStepChanges(document: ProcedureDocument, applied: readonly Cure[]):
   return lines.flatMap(({ mark, step }, index) => {
     if (mark !== '+') oldNumber += 1
     if (mark !== '-') newNumber += 1
-    // Far from every change, the steps are as they were.
+    // Steps far from every change are omitted.
     const neighbours = lines.slice(Math.max(0, index - 1), index + 2)
     if (neighbours.every((one) => one.mark === ' '))
       return lines[index - 1]?.mark === ' ' && index > 0 ? [] : '     ...'

@@ -11,7 +11,7 @@ export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> 
   const kind: DocumentName | undefined = KINDS.find((one) => one === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
-  // The published file, with its descriptions: the library itself does not carry them.
+  // The published file has descriptions; the library does not.
   const schema: unknown = createRequire(import.meta.url)(`drivetrain-service/schemas/v1/${kind}.json`)
   io.print(JSON.stringify(schema, null, 2))
   return 0

@@ -17,13 +17,14 @@ import { readOptions } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { saveLog } from '../saveLog.js'
 
-/** `record --top-up`: appends oil that was added between services, and the meters of that day, to the log of a machine. */
+/** `record --top-up`: appends oil added between services, with meter readings, to the log of a machine. */
 export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const options = readOptions(words, io)
   const { values } = words
-  if (values['top-up'] === undefined) throw new UsageError('record: --at and --on are for --top-up')
+  if (values['top-up'] === undefined)
+    throw new UsageError('record: --at and --on can only be used with --top-up')
   if (options.fromPlan || values.service !== undefined || values.ambient !== undefined)
-    throw new UsageError('record: --from-plan, --service and --ambient do not go with --top-up')
+    throw new UsageError('record: --from-plan, --service and --ambient cannot be used with --top-up')
   if (options.paths.length === 0) throw new UsageError('record: name the log and its sheet, or their folder')
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments(options.paths, io)
@@ -57,7 +58,7 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
   const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format))
-  // What was filled in is in, permitted or not.
+  // Oil in the gearcase is recorded even if it is not permitted.
   if (newMistakes.some((finding) => isError(finding) && finding.code !== 'log/oil-not-permitted')) {
     report('Nothing is written.')
     return 1
@@ -85,10 +86,11 @@ function readOil(text: string): Pick<TopUp, 'volume' | 'oil'> {
   const [, amount, oil] = /^(.{1,60}?) of (\S.{0,199})$/.exec(text.trim()) ?? []
   if (amount === undefined || oil === undefined)
     throw new UsageError(
-      `--top-up ${JSON.stringify(text)}: expected how much of which oil, such as "50 mL of gear oil 80W-90"`,
+      `--top-up ${JSON.stringify(text)}: expected a volume and an oil, such as "50 mL of gear oil 80W-90"`,
     )
   const volume = readQuantity('--top-up', amount, 'volume')
-  if (volume.value === 0) throw new UsageError(`--top-up ${JSON.stringify(text)}: expected more than nothing`)
+  if (volume.value === 0)
+    throw new UsageError(`--top-up ${JSON.stringify(text)}: expected a volume above zero`)
   return { volume, oil }
 }
 

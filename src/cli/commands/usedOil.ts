@@ -9,7 +9,7 @@ import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
 
-/** `used-oil`: prints how much used oil the records of a period hand over, and to whom. */
+/** `used-oil`: prints the used oil handed over in a period, by recipient. */
 export async function runUsedOil(options: Options, io: CliIo): Promise<ExitCode> {
   const { paths, machine, period, format } = options
   if (paths.length === 0) throw new UsageError('used-oil: name logs, or folders of them')
@@ -36,7 +36,7 @@ function renderCsv({ lines }: UsedOilReport): string {
 }
 
 const formatLitres = (volume: Quantity) => formatQuantity(volume, en.marks, { atMost: 3 })
-const NO_RECIPIENT = 'not recorded to whom'
+const NO_RECIPIENT = 'recipient not recorded'
 
 function describeReport({ carriers, lines, ...total }: UsedOilReport): readonly string[] {
   if (lines.length === 0) return ['No used oil is recorded.']
@@ -45,7 +45,7 @@ function describeReport({ carriers, lines, ...total }: UsedOilReport): readonly 
     ...carriers.map(({ to, ...sum }) => `  ${to ?? NO_RECIPIENT}: ${describeSum(sum)}`),
     ...(lines.some(({ keptApart }) => keptApart !== undefined)
       ? [
-          '  Oil kept apart never goes into the used-oil tank. Ask the collection point and follow the local rules.',
+          '  Never put oil kept apart into the used-oil tank. Ask the collection point and follow the local rules.',
         ]
       : []),
     ...lines.map(describeLine),
@@ -56,8 +56,8 @@ function describeSum({ volume, keptApart, withoutReceipt, withoutVolume, drained
   const isPositive = (one: Quantity) => one.value > 0
   return [
     formatLitres(volume),
-    isPositive(keptApart) && `${formatLitres(keptApart)} of it kept apart`,
-    isPositive(withoutReceipt) && `${formatLitres(withoutReceipt)} of it without a receipt`,
+    isPositive(keptApart) && `${formatLitres(keptApart)} kept apart`,
+    isPositive(withoutReceipt) && `${formatLitres(withoutReceipt)} without a receipt`,
     withoutVolume > 0 && `${formatCount(withoutVolume, 'line')} without a volume`,
     isPositive(drained) && `drained there, not counted: ${formatLitres(drained)}`,
   ]

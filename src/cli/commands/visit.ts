@@ -29,7 +29,7 @@ export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
   return exitCode
 }
 
-/** `card`: writes the visit as files to print or paste. Nothing is written if a document cannot be read. */
+/** `card`: writes the plan as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   const { planned, findings, exitCode } = await planFromFiles('card', options, io)
@@ -37,7 +37,7 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (planned === undefined) return exitCode
   const card = cardModel(planned, en)
   const basePath = join(options.out, planned.value.machine.log)
-  // Render all before writing the first, so that an error leaves no incomplete set.
+  // Render all cards before writing any, so that an error leaves no incomplete set.
   const files: readonly (readonly [string, string])[] = [
     [`${basePath}.html`, renderHtml(card)],
     [`${basePath}.md`, renderMarkdown(card)],

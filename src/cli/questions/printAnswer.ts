@@ -4,21 +4,21 @@ import type { Quantity } from '../../quantity/index.js'
 import type { CliIo, ExitCode } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 
-/** The answer in one line, and the result that it comes from. */
+/** The answer in one line, and its result. */
 export interface Answer {
   readonly text: string
   readonly result: object
   readonly isYes: boolean
 }
 
-/** Prints the answer, then why; its exit code says yes or no. */
+/** Prints the answer and the reasons; the exit code is yes or no. */
 export function printAnswer({ values }: ParsedWords, io: CliIo, { text, result, isYes }: Answer): ExitCode {
   if (values.format === 'json') io.print(JSON.stringify(result, null, 2))
   else io.print([text, ...explain(result, en).map((reason) => `  ${reason}`)].join('\n'))
   return isYes ? 0 : 1
 }
 
-/** A quantity for an answer. */
+/** A quantity as text for an answer. */
 export const formatAnswer = (quantity: Quantity): string => showQuantity(quantity, en.marks) ?? ''
 
 export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -3,7 +3,7 @@ import type { MetersOnDay } from '../../interval/index.js'
 import { UsageError } from '../cliIo.js'
 import { readQuantity } from './readText.js'
 
-/** `2022-11-20 at 301.4 h, 1200 mi`; without a date it is the given one. */
+/** `2022-11-20 at 301.4 h, 1200 mi`; without a date, the given one. */
 export function readDay(option: string, text: string, today?: DateText): MetersOnDay {
   const [, date = today, , meters] = /^(\d{4}-\d{2}-\d{2})?(?:(^|\s+at\s+)(.+))?$/s.exec(text.trim()) ?? []
   if (date === undefined || !isDate(date))

@@ -11,7 +11,7 @@ export function readScale<M extends Measure>(
   const [range = '', step, ...others] = text.split(/\s+by\s+/)
   if (step === undefined || others.length > 0)
     throw new UsageError(
-      `${option} ${JSON.stringify(text)}: expected marks and their step, such as "700 mL by 10"`,
+      `${option} ${JSON.stringify(text)}: expected marks and a step, such as "700 mL by 10"`,
     )
   const band = readBand(option, range, measure)
   const stepQuantity = readInUnit(option, step, measure, band.unit)

@@ -14,7 +14,7 @@ import { UsageError } from '../cliIo.js'
 import type { OptionName } from '../optionTable.js'
 import type { ParsedWords } from '../parseWords.js'
 
-/** The value of an option that the question needs. */
+/** The value of a required option. */
 export function requireOption(
   { values }: ParsedWords,
   command: string,
@@ -31,10 +31,10 @@ type TextOptionName = Exclude<
   'exit-code' | 'from-plan' | 'service' | 'sample' | 'sheet' | 'times-from'
 >
 
-/** The words before the options: what is asked about. */
+/** The words before the options: the subject of the question. */
 export function requireSubject({ positionals }: ParsedWords, command: string, example: string): string {
   const text = positionals.join(' ')
-  if (text === '') throw new UsageError(`${command}: write what it is about, such as ${command} ${example}`)
+  if (text === '') throw new UsageError(`${command}: expected a value, such as ${command} ${example}`)
   return text
 }
 
@@ -61,7 +61,7 @@ export function readQuantity<M extends Measure>(
   return { value: Number(band.value), unit: unit as UnitOf<M> & Unit }
 }
 
-/** A number alone, or with a unit of the measure; without one it is in `unit`. */
+/** A number with a unit of the measure; without a unit it is in `unit`. */
 export function readInUnit<M extends Measure>(
   option: string,
   text: string,
@@ -71,7 +71,7 @@ export function readInUnit<M extends Measure>(
   return readQuantity(option, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure)
 }
 
-/** A text in the short notation of sheets; `written`: what the user wrote of it. */
+/** A text in the short notation of sheets; `written` is the user's own text. */
 export function readNotation(
   option: string,
   text: string,
@@ -83,7 +83,7 @@ export function readNotation(
   return parsed.value
 }
 
-/** Says what is wrong with a text, and what to write in its place. */
+/** The error for a bad text, with suggestions. */
 function makeReadError(
   option: string,
   written: string,

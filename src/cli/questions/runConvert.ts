@@ -67,7 +67,7 @@ function describeConversion(value: PrintedBand, unit: Unit): string {
   const makeFormatter = (from: Unit, to: Unit) => (figure: string) =>
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
   const show = makeFormatter(value.unit, unit)
-  // A tolerance is a difference.
+  // A tolerance converts as a difference.
   const showTolerance = makeFormatter(differenceUnitOf(value.unit), differenceUnitOf(unit))
   const second = secondUnit(value, unit)
   const printText = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`

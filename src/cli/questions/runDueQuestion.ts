@@ -13,13 +13,13 @@ import { readNotation, requireOption } from './readText.js'
 export async function runDueQuestion(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const { values, positionals } = words
   if (positionals.length > 0)
-    throw new UsageError(`due: --every asks without a document; found ${JSON.stringify(positionals[0])}`)
+    throw new UsageError(`due: --every needs no document; found ${JSON.stringify(positionals[0])}`)
   const { due, today } = readOptions(words, io)
   const { last, first, window, severe } = values
   const firstUse = values['from-new']
   if ((last === undefined) === (firstUse === undefined))
     throw new UsageError(
-      'due: write --last "2022-11-20 at 301.4 h", or --from-new with the date if it was never serviced',
+      'due: write --last "2022-11-20 at 301.4 h", or --from-new with the date of first use if it was never serviced',
     )
   if (firstUse !== undefined && !isDate(firstUse))
     throw new UsageError(`--from-new ${firstUse}: expected a date such as 2022-05-01`)
@@ -60,14 +60,14 @@ function describeVerdict({ verdict, lines, dueBy }: DueVerdict): string {
   return `${capitalize(verdict)}: ${left.value < 0 ? `${amount} over` : `${amount} left`}, due ${point}.`
 }
 
-/** An interval in short notation; a unit may be right behind its figure. */
+/** An interval in short notation; the space before a unit is optional. */
 function readInterval(where: string, text: string, notation: 'interval' | 'window'): Interval {
   return readNotation(where, separateUnits(text), notation, text) as Interval
 }
 
 const separateUnits = (text: string): string => text.replaceAll(/(?<=\d)(?=[a-z])/gi, ' ')
 
-/** A factor or an interval; the reason for it may follow after `when`. */
+/** A factor or an interval; a reason may follow after `when`. */
 function readSevereUse(text: string): SevereUse {
   const [intervalText = '', ...reasons] = text.split(' when ')
   const reason = reasons.length === 0 ? 'as given' : reasons.join(' when ')

@@ -40,7 +40,7 @@ function readTwoLengths(option: string, text: string): readonly [Quantity<Length
   return [readQuantity(option, first, 'length'), readQuantity(option, second, 'length')]
 }
 
-/** The model is not exact to the second: longer times are whole minutes. */
+/** Long times are rounded to minutes: the model is not exact to the second. */
 function formatTime(seconds: number): string {
   const wholeSeconds = Math.round(seconds)
   if (wholeSeconds < 120) return `${wholeSeconds} s`

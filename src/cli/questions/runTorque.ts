@@ -53,6 +53,6 @@ function readAccuracy(text: string | undefined): TorqueWrench['accuracy'] {
   const [, percent, of] =
     /^±?\s*(\d{1,2}(?:\.\d{1,3})?)\s*%?(\s+of (?:full scale|reading))?$/.exec(text.trim()) ?? []
   if (percent === undefined || Number(percent) === 0)
-    throw new UsageError(`--accuracy ${text}: expected per cent, such as 4% or "2% of full scale"`)
+    throw new UsageError(`--accuracy ${text}: expected a percentage, such as 4% or "2% of full scale"`)
   return { kind: of?.trim() === 'of full scale' ? 'of full scale' : 'of reading', percent: Number(percent) }
 }

@@ -7,7 +7,7 @@ import { readNotation, requireOption, requireSubject } from './readText.js'
 
 const ANSWERS: { readonly [verdict: string]: string } = {
   'in the table': 'It fits.',
-  plausible: 'It fits, as far as sizes say.',
+  plausible: 'It fits, by its size.',
 }
 
 /** `washer`: whether a sealing washer fits a thread. */
