@@ -5,20 +5,24 @@ import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
 import { capitalise, joinLines, joinSpans, quoteOptionalText, quoteText, writeWords } from './spans.js'
 
-/** The plan and the language of a card. */
-export interface CardContext {
-  readonly plan: VisitPlan
+/** The language of a card or slip. */
+export interface TextContext {
   readonly catalogue: Catalogue
   readonly words: CardWords
   /** `spoken` writes figures in words. */
   readonly form: 'written' | 'spoken'
 }
 
+/** The plan and the language of a card. */
+export interface CardContext extends TextContext {
+  readonly plan: VisitPlan
+}
+
 const SPOKEN_NUMBER_MARKS = { decimal: '.', group: '' } as const
 
 /** A calculated or measured quantity of the plan; empty if it is not known. */
 export function writeQuantity(
-  { catalogue: { marks, speech }, form }: CardContext,
+  { catalogue: { marks, speech }, form }: TextContext,
   quantity: Quantity | undefined,
   pointer: JsonPointer,
   tone?: SpanTone,
@@ -36,7 +40,7 @@ export function writeQuantity(
 
 /** A time in whole seconds; empty if it is not known. */
 export function writeDuration(
-  { catalogue, words, form }: CardContext,
+  { catalogue, words, form }: TextContext,
   seconds: number | undefined,
   pointer: JsonPointer,
   tone?: SpanTone,
@@ -46,13 +50,13 @@ export function writeDuration(
 }
 
 /** A reason of the plan as a whole sentence. */
-export function writeReason({ catalogue }: CardContext, reason: Reason, pointer: JsonPointer): Line {
+export function writeReason({ catalogue }: TextContext, reason: Reason, pointer: JsonPointer): Line {
   return capitalise([{ text: renderMessage(reason, catalogue), from: pointer }])
 }
 
 /** Reasons as sentences, except those that other lines already show. */
 export function writeReasons(
-  context: CardContext,
+  context: TextContext,
   reasons: readonly Reason[],
   pointer: JsonPointer,
   shownCodes?: ReadonlySet<string>,
@@ -71,7 +75,7 @@ export function writeReasons(
  * word.
  */
 export function writeCautions(
-  context: CardContext,
+  context: TextContext,
   cautions: readonly Reason[],
   pointer: JsonPointer,
 ): CardCaution[] {

@@ -1,5 +1,5 @@
 import type { JsonPointer } from '../base/index.js'
-import type { CardSectionId } from '../message/index.js'
+import type { CardSectionId, SlipSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
 import type { Id } from '../spec/index.js'
 
@@ -94,7 +94,7 @@ export type CardPart = CardTable | CardList | CardFigurePanel | CardSteps | Card
 export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
-  readonly id: CardSectionId
+  readonly id: CardSectionId | SlipSectionId
   readonly heading: string
   readonly parts: readonly CardPart[]
 }
@@ -105,7 +105,8 @@ export interface CardModel {
   readonly version: '1.0'
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
-  readonly extent: 'full' | 'short'
+  /** `slip`: what the owner is given, from an owner's slip in place of a plan. */
+  readonly extent: 'full' | 'short' | 'slip'
   readonly title: string
   /** The title of the expert's card. */
   readonly shortTitle: string

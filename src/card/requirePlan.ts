@@ -4,14 +4,17 @@ import type { VisitPlan } from '../service/index.js'
 const QUANTITY_SHAPE = { value: 'number', unit: 'string' } as const
 const NAMED_SHAPE = { name: 'string' } as const
 const POINT_SHAPE = { 'meter?': QUANTITY_SHAPE } as const
-const LIMIT_SHAPE = {
+const LIMIT_SHAPE: Shape = {
   'limit?': {},
   'used?': QUANTITY_SHAPE,
   'left?': QUANTITY_SHAPE,
   'from?': POINT_SHAPE,
   'duePoint?': POINT_SHAPE,
   'overdueAfter?': POINT_SHAPE,
-} as const
+}
+
+/** A service with its limits, of a plan or a slip. */
+export const DUE_SHAPE: Shape = { part: {}, lines: [LIMIT_SHAPE], reasons: [{ params: {} }] }
 
 /** The objects and lists of a plan that a card reads. Strings are checked later. */
 const PLAN_SHAPE: Shape = {
@@ -19,7 +22,7 @@ const PLAN_SHAPE: Shape = {
   'ambient?': QUANTITY_SHAPE,
   'procedure?': NAMED_SHAPE,
   readings: { 'hours?': QUANTITY_SHAPE, 'distance?': QUANTITY_SHAPE },
-  due: [{ part: {}, lines: [LIMIT_SHAPE], reasons: [{ params: {} }] }],
+  due: [DUE_SHAPE],
   work: [{ part: {} }],
   figures: [{ path: 'string', part: { path: 'string' }, resolved: { kind: 'string' }, 'computed?': [{}] }],
   steps: [{ do: 'string', figures: {}, cautions: [{ params: {} }] }],

@@ -48,6 +48,15 @@ const buildWordsShape = (): Shape => ({
     ...repeatShape({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
     ...repeatShape({}, ['confidences']),
   },
+  slip: {
+    authority: ['string'],
+    ...Object.fromEntries(
+      ['sections', 'labels', 'oil', 'magnet', 'filter', 'leaks', 'level', 'tightened'].map((name) => [
+        name,
+        {},
+      ]),
+    ),
+  },
 })
 
 /** Throws a TypeError that names the wrong field if `catalogue` is not a language of the library. */

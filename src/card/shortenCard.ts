@@ -36,10 +36,11 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
 
 /**
  * The short card, for a technician who knows this job on this machine: figures, settings, short steps with cautions,
- * gaps.
+ * gaps. An owner's slip stays as it is: everything on it is for the owner.
  */
 export function shortenCard(card: CardModel): CardModel {
   requireCard(card)
+  if (card.extent === 'slip') return card
   return {
     ...card,
     extent: 'short',

@@ -209,6 +209,24 @@ why) and corrections, then the top-ups.`,
     formats: [],
     overrides: { today: { help: "report a record after this day (default: this machine's clock)" } },
   },
+  slip: {
+    summary: 'write what the owner is given after a visit: faults, what was done and found, next services',
+    usage: ['[options] <log> <sheet> [toolbox]', '[options] <folder>'],
+    help: `Prints one page for the owner: open faults first, then what was done, found and not done, when each service is next due, and the oil
+samples without a result. Corrections apply. A record among the files that is not in the log yet counts too.`,
+    example: 'slip examples/tind-4 --today 2023-10-06 --out slip.html',
+    options: ['record', 'out', ...DUE_OPTIONS, 'format'],
+    formats: ['markdown', 'html', 'json'],
+    overrides: {
+      out: {
+        value: 'FILE',
+        help: 'file to write, .txt, .md, .html or .json (default: standard output)',
+      },
+      today: { help: "when the next services are judged (default: this machine's clock)" },
+    },
+    exitCodes:
+      '0 printed, also with open faults, 1 a document has errors, 2 usage error or a file that cannot be read.',
+  },
   'used-oil': {
     summary: 'add up the used oil handed over, by recipient',
     usage: ['[options] <log or folder> ...'],

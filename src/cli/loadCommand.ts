@@ -42,6 +42,7 @@ export const COMMANDS: Readonly<Record<CommandName, RunCommand>> = {
       ? runRecordOnDocuments(words, io)
       : (await import('./commands/topUp.js')).runTopUp(words, io),
   history: makeDocumentCommand(async () => (await import('./commands/history.js')).runHistory),
+  slip: makeDocumentCommand(async () => (await import('./commands/slip.js')).runSlip),
   'used-oil': makeDocumentCommand(async () => (await import('./commands/usedOil.js')).runUsedOil),
   import: makeDocumentCommand(async () => (await import('./commands/import.js')).runImport),
   convert: makeQuestionCommand('runConvert'),

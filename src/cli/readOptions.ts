@@ -5,13 +5,13 @@ import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../
 import type { Money } from '../service/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import type { ParsedWords } from './parseWords.js'
-import type { FindingFormat } from './renderFindings.js'
+import type { Format } from './renderFindings.js'
 
 /** The checked options of the command line. */
 export interface Options {
   readonly paths: readonly string[]
   readonly level: Severity
-  readonly format: FindingFormat | 'vtt' | 'csv'
+  readonly format: Format
   readonly today: DateText
   /** The period to report, both ends included. */
   readonly period: { readonly from?: DateText; readonly to?: DateText }
@@ -43,6 +43,8 @@ export interface Options {
   readonly telematics: '2016' | '2020'
   /** Whether `record` writes the record of a planned visit. */
   readonly fromPlan?: boolean
+  /** The record of the visit that the slip is about; absent: the last. */
+  readonly record?: string
   /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
 }
@@ -60,7 +62,15 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
   return dropUndefined({
     paths: positionals,
     level: requireWord('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
-    format: requireWord('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt', 'csv']),
+    format: requireWord('--format', values.format ?? 'text', [
+      'text',
+      'json',
+      'sarif',
+      'vtt',
+      'csv',
+      'markdown',
+      'html',
+    ]),
     today,
     period: readPeriod(values.since, values.until),
     ambient: values.ambient === undefined ? undefined : readTemperature(values.ambient),
@@ -87,6 +97,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     assume,
     sheets: values.sheet ?? [],
     equipment,
+    record: values.record,
     fromPlan: values['from-plan'],
     exitCode: values['exit-code'],
     telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),

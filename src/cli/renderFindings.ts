@@ -8,7 +8,8 @@ import { makeLocator, type TextPosition } from './makeLocator.js'
 import type { FileSet } from './readDocuments.js'
 import { renderReport } from './renderReport.js'
 
-export type FindingFormat = 'text' | 'json' | 'sarif'
+/** How a command prints its answer; findings are text, JSON or SARIF. */
+export type Format = 'text' | 'json' | 'sarif' | 'vtt' | 'csv' | 'markdown' | 'html'
 
 const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
@@ -65,10 +66,7 @@ function compareTexts(first: string, second: string): number {
 }
 
 /** Writes findings in an output format. */
-export function renderFindings(
-  findings: readonly LocatedFinding[],
-  format: FindingFormat | 'vtt' | 'csv',
-): string {
+export function renderFindings(findings: readonly LocatedFinding[], format: Format): string {
   if (format !== 'json' && format !== 'sarif') return renderReport(findings)
   const report = format === 'sarif' ? renderSarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`

@@ -13,6 +13,7 @@ import type { Action, Seal, SpecCodes, WheelMark } from '../spec/index.js'
 import type { ThreadCodes } from '../thread/index.js'
 import type { TorqueCodes } from '../torque/index.js'
 import type { CardWords } from './cardWords.js'
+import type { SlipWords } from './slipWords.js'
 
 /** Every code that any room emits, with its params. A catalogue has a text for each. */
 export interface AllCodes
@@ -76,6 +77,8 @@ export interface Catalogue extends Messages {
   readonly lines: readonly LineText[]
   /** Headings, labels and the names of kinds and states on cards. */
   readonly card: CardWords
+  /** Headings, labels and findings on an owner's slip. */
+  readonly slip: SlipWords
   /** Numbers and units for a voice. */
   readonly speech: SpeechWords
 }

@@ -22,4 +22,5 @@ export {
   renderWebVtt,
   type Span,
   type SpanTone,
+  slipModel,
 } from '../card/index.js'

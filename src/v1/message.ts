@@ -8,6 +8,8 @@ export {
   type Messages,
   renderMessage,
   type Say,
+  type SlipSectionId,
+  type SlipWords,
   type SpeechWords,
   type StepParams,
   type StepText,

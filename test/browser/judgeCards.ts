@@ -1,10 +1,12 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import { renderHtml } from '../../src/v1/card.js'
+import { renderHtml, slipModel } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import { ownerSlip } from '../../src/v1/service.js'
 import { planExamples } from '../card/planExamples.js'
 import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
-import { cardOf } from '../support/planExample.js'
+import { cardOf, requestExample } from '../support/planExample.js'
 
 export const CHROMIUM = '/usr/bin/chromium'
 export const hasChromium = () => existsSync(CHROMIUM)
@@ -127,6 +129,9 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
         { name: `${name} short`, html: renderHtml(shortenCard(card)), most: most - 1 },
       ]
     })
+    const { sheet, log, today, due } = requestExample('acre-26')
+    const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), en)
+    pages.push({ name: 'the slip of an owner', html: renderHtml(slip), most: 1 })
     for (const { name, html, most } of pages) {
       const { judged, complaints: found } = await judgeCard(browser, name, html, output)
       cards.push(judged)

@@ -7,9 +7,10 @@ import { renderMarkdown } from '../../src/card/renderMarkdown.js'
 import { renderText } from '../../src/card/renderText.js'
 import { renderWebVtt } from '../../src/card/renderWebVtt.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import type { VisitPlan } from '../../src/service/index.js'
+import { slipModel } from '../../src/card/slipModel.js'
+import { type OwnerSlip, ownerSlip, type VisitPlan } from '../../src/service/index.js'
 import { en } from '../../src/v1/message/en.js'
-import { planExample } from '../support/planExample.js'
+import { planExample, requestExample } from '../support/planExample.js'
 
 // A plan or a card that a caller has put together or cut wrong: every part of it in turn is left out, or is something
 // else. The functions may answer or throw, but what they throw is their own error and never the engine's.
@@ -22,7 +23,7 @@ const SPOILT: Readonly<Record<string, unknown>> = {
   'a number': 7,
   'a ring': ring,
 }
-const OWN = /^[a-z]+(\.|\[|\b).* must be |^text must be /
+const OWN = /^[a-z]+(\.|\[|\b).* must (be|contain) |^text must be /
 
 type Path = readonly (string | number)[]
 
@@ -80,6 +81,15 @@ describe('a spoiled plan', () => {
       'planned.value.oil[0].part must be',
     )
     expect(build({ ...plan, due: [ring] })).toThrow('planned.value must be nested at most')
+  })
+})
+
+describe("a spoiled owner's slip", () => {
+  it('is refused by name or read', () => {
+    const { sheet, log, today, due } = requestExample('acre-26')
+    const slip = ownerSlip({ sheet, log, today, faults: [] }, { due })
+    expect(paths(slip, 5).length).toBeGreaterThan(80)
+    expect(faultsOf(slip, 5, (value: OwnerSlip) => slipModel(value, en))).toEqual([])
   })
 })
 

@@ -183,10 +183,13 @@ tr,.list li,.blanks{break-inside:avoid}
 .blanks h3{flex:none;width:26mm;margin:0}
 .fields{flex:1;gap:1px 14px}
 .blank{flex-basis:26mm;min-height:1.6em}
+body.slip,.slip .cautions{font-size:10pt;line-height:1.25}
+.slip h2{font-size:12pt;margin-top:10px}
+.slip .note,.slip .about,.slip .facts,.slip .header-note,.slip .label{font-size:9pt}
 }
 @media print and (max-height:288mm){
 @page{margin:6mm 7mm}
-body{font-size:7.5pt}
+body:not(.slip){font-size:7.5pt}
 .short{font-size:7pt}
 .short .row.large .main,.short .row.middle .main{font-size:12pt}
 .short .caution{font-size:6.6pt}

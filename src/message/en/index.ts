@@ -11,6 +11,7 @@ import { recordTexts } from './record.js'
 import { rulesTexts } from './rules.js'
 import { sealTexts } from './seal.js'
 import { serviceTexts } from './service.js'
+import { slipWords } from './slip.js'
 import { specTexts } from './spec.js'
 import { speechWords } from './speech.js'
 import { stepTexts } from './steps.js'
@@ -68,5 +69,6 @@ export const en: Catalogue = {
   steps: stepTexts,
   lines: lineTexts,
   card: cardWords,
+  slip: slipWords,
   speech: speechWords,
 }

@@ -1,0 +1,86 @@
+import type { JsonPointer } from '../../base/index.js'
+import type { SlipWork } from '../../service/index.js'
+import { writePart, writeQuantity } from '../cardContext.js'
+import type { Line } from '../cardParts.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmptyLines,
+  joinLines,
+  quoteOptionalText,
+  quoteText,
+  writeWords,
+} from '../spans.js'
+import { type Item, type SlipContext, writeWork } from './slipContext.js'
+
+/** The work that counts, with oil, torques, seals and filters; then the shields. */
+export function writeDone(context: SlipContext): Item[] {
+  const { slip, catalogue } = context
+  const { labels } = catalogue.slip
+  const items = slip.work.flatMap((work, index): Item[] => {
+    if (work.notDone !== undefined) return []
+    const pointer = `/work/${index}`
+    const { refilled, oil } = work
+    const amount = writeQuantity(context, refilled, `${pointer}/refilled`)
+    const name = quoteOptionalText(oil?.name, `${pointer}/oil/name`)
+    const sealsOf = (done: SlipWork['seals'][number]['done']) =>
+      joinLines(
+        work.seals.map((seal, place) =>
+          seal.done === done ? writeRenewed(context, seal, `${pointer}/seals/${place}`) : [],
+        ),
+        '; ',
+      )
+    return [
+      {
+        line: joinLines([writeWork(work, pointer), joinLines([amount, name], labels.oilOf)], ', '),
+        notes: dropEmptyLines([
+          addLabel(labels.tightened, writeTightened(context, work.tightened, `${pointer}/tightened`)),
+          addLabel(labels.newSeals, sealsOf('new')),
+          addLabel(labels.sameSeals, sealsOf('inspected and used again')),
+          ...work.filters.map((filter, place) => writeFilter(context, filter, `${pointer}/filters/${place}`)),
+        ]),
+      },
+    ]
+  })
+  const shields = addLabel(labels.shields, writeTightened(context, slip.shields, '/shields'))
+  return shields.length === 0 ? items : [...items, { line: shields, notes: [] }]
+}
+
+/** `drain plug 22.5 N·m; fill plug 30 N·m` */
+function writeTightened(context: SlipContext, list: SlipWork['tightened'], at: string): Line {
+  const { labels, tightened } = context.catalogue.slip
+  const lines = list.map((one, place) => {
+    const pointer = `${at}/${place}`
+    const how =
+      one.kind === 'torque set'
+        ? writeQuantity(context, one.torque, `${pointer}/torque`)
+        : one.kind === 'turns'
+          ? [...quoteText(String(one.turns), `${pointer}/turns`), ...writeWords(labels.turns)]
+          : quoteText(tightened[one.kind] ?? '', `${pointer}/kind`)
+    return joinLines([writePart(one.part, `${pointer}/part`, false), how], ' ')
+  })
+  return joinLines(lines, '; ')
+}
+
+/** A new part with its number. */
+function writeRenewed(
+  { catalogue }: SlipContext,
+  { part, partNumber }: { readonly part: SlipWork['part']; readonly partNumber?: string },
+  pointer: JsonPointer,
+): Line {
+  const number = quoteOptionalText(partNumber, `${pointer}/partNumber`)
+  const { part: label } = catalogue.slip.labels
+  return joinLines(
+    [
+      writePart(part, `${pointer}/part`, false),
+      number.length === 0 ? [] : [...writeWords(`${label} `), ...number],
+    ],
+    ', ',
+  )
+}
+
+function writeFilter(context: SlipContext, filter: SlipWork['filters'][number], pointer: JsonPointer): Line {
+  const { newFilter, cleanedFilter } = context.catalogue.slip.labels
+  const done = quoteText(filter.done === 'new' ? newFilter : cleanedFilter, `${pointer}/done`)
+  return joinLines([capitalise(writeRenewed(context, filter, pointer)), done], ': ')
+}
