@@ -74,7 +74,7 @@ export function planMachine(
   procedure?: ProcedureDocument,
   otherLogs?: readonly MachineLog[],
 ): ReturnType<typeof planVisit> {
-  const { services, today, iso6789, tolerancePercent, ambient, labourRate } = options
+  const { services, today, iso6789, tolerancePercent, ambient, labourRate, raiseOn } = options
   const sheet = options.samples.reduce(addSample, sheetOnFile)
   const faults = openFaults({ document: log }, fileSet.set, { today })
   const facts = dropUndefined({
@@ -88,7 +88,7 @@ export function planMachine(
     otherLogs,
   })
   const due = chooseDueOptions(options, log)
-  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, labourRate }))
+  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, labourRate, raiseOn }))
 }
 
 /** The plan of one visit with all findings; no plan if a document has errors. */

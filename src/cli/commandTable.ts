@@ -20,7 +20,15 @@ export interface CommandRow {
 
 const DUE_SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
 const DUE_OPTIONS = ['today', 'machine', 'severity', ...DUE_SOON_OPTIONS, 'stale-days'] as const
-const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'sample', 'edition', 'tolerance'] as const
+const VISIT_OPTIONS = [
+  ...DUE_OPTIONS,
+  'ambient',
+  'service',
+  'sample',
+  'raise-on',
+  'edition',
+  'tolerance',
+] as const
 const PLAN_OPTIONS = [...VISIT_OPTIONS, 'procedure', 'labour-rate', 'times-from'] as const
 
 const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const

@@ -55,6 +55,11 @@ export const OPTION_TABLE = {
     value: 'PERCENT',
     help: "your tolerance for torques that the manual prints without one (default: the wrench's own error)",
   },
+  'raise-on': {
+    value: 'WHAT',
+    help: 'stands or ramps (default: ramps only if the toolbox has no stands and the manual permits ramps)',
+    words: ['stands', 'ramps'],
+  },
   'labour-rate': { value: '"65 EUR"', help: 'price of an hour of work, for the labour cost' },
   'times-from': {
     value: 'LOG',

@@ -25,6 +25,7 @@ export interface Options {
   readonly severity?: DueOptions['severity']
   readonly iso6789: '2017' | '2003'
   readonly tolerancePercent?: number
+  readonly raiseOn?: 'stands' | 'ramps'
   readonly out?: string
   /** The cost of an hour of work. */
   readonly labourRate?: Money
@@ -88,6 +89,10 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     severity: severity === undefined ? undefined : requireWord('--severity', severity, ['normal', 'severe']),
     iso6789: requireWord('--edition', values.edition ?? '2017', ['2017', '2003']),
     tolerancePercent: values.tolerance === undefined ? undefined : readPercent(values.tolerance),
+    raiseOn:
+      values['raise-on'] === undefined
+        ? undefined
+        : requireWord('--raise-on', values['raise-on'], ['stands', 'ramps']),
     labourRate: values['labour-rate'] === undefined ? undefined : readLabourRate(values['labour-rate']),
     timesFrom: values['times-from'] ?? [],
     out,

@@ -32,6 +32,7 @@ export type ToolKind =
   | 'chocks'
   | 'jack'
   | 'stands'
+  | 'ramps'
   | 'brush'
   | 'socket or key'
   | 'drain pan'
@@ -103,6 +104,7 @@ export const HAZARDS = {
   lifting: { code: 'procedure/caution-lifting', signal: 'warning' },
   parkingBrake: { code: 'procedure/caution-parking-brake', signal: 'warning' },
   stands: { code: 'procedure/caution-stands', signal: 'warning' },
+  ramps: { code: 'procedure/caution-ramps', signal: 'warning' },
   hotOil: { code: 'procedure/caution-hot-oil', signal: 'caution' },
   oilOnSkin: { code: 'procedure/caution-oil-on-skin', signal: 'caution' },
   wheelTurns: { code: 'procedure/caution-wheel-turns', signal: 'caution' },
@@ -120,6 +122,15 @@ export const RUN_NEEDS: readonly NeedName[] = [
   'run-without-oil',
   'run-on-stands',
   'must-not-run',
+  'not-cleared-away',
+  'not-secured-for-run',
+  'guard-not-refitted',
+]
+
+/** What must hold before the machine drives off its ramps: the fill plug may be turned in by hand until the level is right. */
+export const DRIVE_OFF_NEEDS: readonly NeedName[] = [
+  'driven-with-plug-loose',
+  'run-without-oil',
   'not-cleared-away',
   'not-secured-for-run',
   'guard-not-refitted',

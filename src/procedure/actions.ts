@@ -1,6 +1,7 @@
 import type { Action } from '../spec/index.js'
 import {
   type ActionRow,
+  DRIVE_OFF_NEEDS,
   FITTING_NEEDS,
   HAZARDS,
   LOOSENING_NEEDS,
@@ -73,6 +74,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
     needs: [
       ...SAFETY_NEEDS.filter((name) => name !== 'jack-as-support'),
+      'ramps-and-jack',
       'chocks-on-lifted-wheels',
       'axle-not-chocked',
     ],
@@ -91,6 +93,25 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     hazards: [HAZARDS.lifting],
     tools: ['jack'],
   }),
+  'drive onto ramps': action(
+    ['axle', 'machine'],
+    'ramps',
+    5,
+    ['engine runs and the machine may move', 'on ramps'],
+    {
+      needs: ['manual-not-read', 'not-on-level-ground', ...RUN_NEEDS, 'ramps-not-permitted'],
+      figures: [MASS_FIGURE],
+      hazards: [HAZARDS.ramps],
+      tools: ['ramps'],
+    },
+  ),
+  'drive off ramps': action(
+    MACHINE,
+    'off-ramps',
+    3,
+    ['engine runs and the machine may move', 'off the ramps'],
+    { needs: DRIVE_OFF_NEEDS, hazards: [HAZARDS.mayMove], tools: ['ramps'] },
+  ),
   'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
     needs: [...SAFETY_NEEDS, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
     hazards: [HAZARDS.wheelTurns],

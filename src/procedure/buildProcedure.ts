@@ -17,8 +17,9 @@ import {
   type ServiceOnPart,
   type SpecSheet,
 } from '../spec/index.js'
+import { type ChosenRamps, chooseRamps } from './build/chooseRamps.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
-import { chooseCheckPhase, isRaised, isRechecked } from './build/phases.js'
+import { chooseCheckPhase, isRaised, isRechecked, type OnRamps } from './build/phases.js'
 import { makeWriter } from './build/writer.js'
 import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
@@ -36,6 +37,8 @@ export interface BuildFacts {
   readonly only?: readonly ServiceOnPart[]
   /** Events since the last oil change, such as `submersion`; default: none. */
   readonly events?: readonly MachineEventKind[]
+  /** What raises the machine, if it must be raised; default: stands. */
+  readonly raiseOn?: 'stands' | 'ramps'
 }
 
 export interface BuildOptions {
@@ -74,11 +77,13 @@ export function buildProcedure(
 ): Result<ProcedureDocument, ProcedureCodes> {
   const shape = { identity: {}, services: ['string'], 'only?': [{}], 'events?': ['string'] } as const
   requireShape('facts', facts, shape, 'give a sheet, the known facts of the machine, and services')
-  requireKnownKeys('facts', facts, ['sheet', 'identity', 'services', 'only', 'events'])
+  requireKnownKeys('facts', facts, ['sheet', 'identity', 'services', 'only', 'events', 'raiseOn'])
   requireShape('options', options, { 'id?': 'string', 'name?': 'string' }, 'omit unknown values')
   requireKnownKeys('options', options, ['id', 'name'])
-  const { sheet, identity, services, only, events } = facts
+  const { sheet, identity, services, only, events, raiseOn = 'stands' } = facts
   requireDocument('facts.sheet', sheet, 'spec-sheet')
+  if (raiseOn !== 'stands' && raiseOn !== 'ramps')
+    throw refuse('facts.raiseOn', raiseOn, "'stands' or 'ramps'", 'string')
   if (services.length === 0)
     throw new RangeError('facts.services must have at least one service id, got none')
   const id = options.id ?? [sheet.id, ...services].join('-').slice(0, 64)
@@ -86,6 +91,11 @@ export function buildProcedure(
     throw refuse('options.id', id, "a small letter, then up to 63 of a-z, 0-9 and '-'", 'string')
   const layout = indexSheet(sheet, identity)
   const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
+  const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
+  const ramps: ChosenRamps =
+    raiseOn === 'ramps'
+      ? chooseRamps(sheet, layout, jobsWithSteps, mustNotRun(events))
+      : { axles: [], findings: [] }
   const affectedPaths = jobs.flatMap(({ emptiedInstances }) =>
     emptiedInstances.flatMap(({ gearcase }) => [
       gearcase.path,
@@ -97,13 +107,13 @@ export function buildProcedure(
   const findings: readonly Finding<ProcedureCodes>[] = [
     ...jobFindings,
     ...layout.findings.filter(isAffected),
-    ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id })),
+    ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id }, ramps.onRamps)),
+    ...ramps.findings,
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const knownServices = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
   const context = { layout, jobs: jobsWithSteps, mustNotRun: mustNotRun(events) }
-  const writer = makeWriter({ sheet, identity, services: knownServices }, context)
+  const writer = makeWriter({ sheet, identity, services: knownServices, ramps }, context)
   if (jobsWithSteps.length > 0 || jobs.length === 0) writeOrderOfWork(writer, jobsWithSteps)
   const names = knownServices.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
@@ -122,7 +132,11 @@ export function buildProcedure(
 }
 
 /** Finds reasons why no procedure can be written for a job, and notes on one that can. */
-function findObstacles(job: OilJob, document: DocumentReference): readonly Finding<ProcedureCodes>[] {
+function findObstacles(
+  job: OilJob,
+  document: DocumentReference,
+  onRamps: OnRamps,
+): readonly Finding<ProcedureCodes>[] {
   const { gearcase } = job.owner
   const { name, oilSpace } = gearcase.gearcase
   const { fill } = gearcase
@@ -174,7 +188,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       )
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
     add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
-  if (isRechecked(job) && chooseCheckPhase(job) !== 'before the lift')
+  if (isRechecked(job) && chooseCheckPhase(job, onRamps) !== 'before the lift')
     add('procedure/second-lift', 'info', '/oilSpace/fill/level')
   return findings
 }

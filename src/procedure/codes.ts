@@ -12,6 +12,15 @@ export type AtPart = {
 }
 
 export type GearcaseParams = { readonly part: string; readonly gearcase: string }
+/** Why the work cannot be done on ramps. */
+export type RampObstacle =
+  | 'must not run'
+  | 'manual forbids ramps'
+  | 'axle not known'
+  | 'wheel must turn'
+  | 'level needs flat ground'
+  | 'level needs stands'
+  | 'guard is off'
 type SignalParams = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
@@ -29,6 +38,9 @@ export interface ProcedureCodes {
   'procedure/chocks-on-lifted-wheels': AtPart
   'procedure/axle-not-chocked': AtPart
   'procedure/jack-as-support': AtPart
+  'procedure/ramps-and-jack': AtPart
+  'procedure/ramps-not-permitted': AtPart
+  'procedure/driven-with-plug-loose': AtPart
   'procedure/not-raised': AtPart
   'procedure/drain-not-raised': AtPart
   'procedure/lowered-with-drain-open': AtPart
@@ -146,6 +158,8 @@ export interface ProcedureCodes {
   'procedure/drain-left-out': GearcaseParams
   'procedure/attitude-not-stated': GearcaseParams
   'procedure/second-lift': GearcaseParams
+  'procedure/ramps-not-possible': { readonly because: RampObstacle; readonly part?: string }
+  'procedure/ramps-not-stated': { readonly part: string }
   // Cautions before a step.
   'procedure/caution-machine-may-move': SignalParams
   'procedure/caution-must-not-run': SignalParams
@@ -153,6 +167,7 @@ export interface ProcedureCodes {
   'procedure/caution-lifting': SignalParams
   'procedure/caution-parking-brake': SignalParams
   'procedure/caution-stands': SignalParams
+  'procedure/caution-ramps': SignalParams
   'procedure/caution-hot-oil': SignalParams
   'procedure/caution-oil-on-skin': SignalParams
   'procedure/caution-wheel-turns': SignalParams

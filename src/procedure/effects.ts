@@ -29,9 +29,9 @@ export const EFFECTS = {
   },
   'on level ground': ({ state }) => set(state, { ground: 'level' }),
   'engine stopped': ({ state }) => set(state, { engine: 'stopped' }),
-  'wheels chocked': ({ state, layout, part }) => {
-    const axles = part?.kind === 'axle' ? [part.id] : layout.axles.length > 0 ? layout.axles : ['wheels']
-    state.chocked = [...new Set([...state.chocked, ...axles])]
+  'wheels chocked': (context) => {
+    const { state } = context
+    state.chocked = [...new Set([...state.chocked, ...listAxles(context)])]
   },
   'item secured': ({ state, part }) => {
     if (part?.kind === 'secured item') state.secured = [...new Set([...state.secured, part.path])]
@@ -50,6 +50,9 @@ export const EFFECTS = {
     state.onStands = [...new Set([...state.onStands, ...supports])]
   },
   'on its wheels': ({ state }) => set(state, { lifted: [], onStands: [] }),
+  // Ramps are on level ground, and the machine moves only by its own length.
+  'on ramps': (context) => set(context.state, { ground: 'level', onRamps: listAxles(context) }),
+  'off the ramps': ({ state }) => set(state, { ground: 'level', onRamps: [] }),
   'shield off': (context) => setShield(context, 'off'),
   'shield on': (context) => {
     setShield(context, 'on')
@@ -174,6 +177,12 @@ export type EffectName = keyof typeof EFFECTS
 
 function set<T extends object>(state: T, changes: Partial<T>): void {
   Object.assign(state, changes)
+}
+
+/** The axle of the step, or all. */
+function listAxles({ layout, part }: StepContext): string[] {
+  if (part?.kind === 'axle') return [part.id]
+  return layout.axles.length > 0 ? [...layout.axles] : ['wheels']
 }
 
 function setOpening({ state, opening, instance }: StepContext, changes: Partial<OpeningState>): void {

@@ -60,6 +60,7 @@ export function findUndone(
     if (state.shields[path] === 'off')
       add('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
   if (state.lifted.length > 0) add('procedure/not-lowered', [{ do: 'lower the machine' }])
+  if (state.onRamps.length > 0) add('procedure/not-lowered', [{ do: 'drive off ramps' }])
   if (state.usedOil === 'in the pan') add('procedure/used-oil-left', [{ do: 'take used oil away' }])
   if (!state.recorded && jobs.length > 0) add('procedure/not-recorded', [{ do: 'record' }])
   return undone

@@ -11,7 +11,7 @@ export type {
 export { ACTIONS } from './actions.js'
 export { type BuildFacts, type BuildOptions, buildProcedure } from './buildProcedure.js'
 export { carryNotes } from './carryNotes.js'
-export type { AtPart, ProcedureCodes, SignalWord } from './codes.js'
+export type { AtPart, ProcedureCodes, RampObstacle, SignalWord } from './codes.js'
 export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'
 export type { EffectName } from './effects.js'
 export { findCautions } from './findCautions.js'

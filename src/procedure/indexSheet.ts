@@ -55,6 +55,11 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   )
   return {
     axles: Object.keys(sheet.machine.axles),
+    rampsOfAxle: new Map(
+      Object.entries(sheet.machine.axles).flatMap(([id, { ramps }]) =>
+        ramps === undefined ? [] : [[id, ramps]],
+      ),
+    ),
     axleOfSupport: new Map(supports.map(([id, support]) => [id, support.axle])),
     gearcases,
     shields,

@@ -52,10 +52,18 @@ export function rebuildSteps(
 
 function buildSteps(
   { sheet }: TroubleCounter,
-  { id, name, identity, services, only, events }: ProcedureDocument,
+  { id, name, identity, services, only, events, steps }: ProcedureDocument,
 ): readonly Step[] | undefined {
   if (services.length === 0) return undefined
-  const facts = { sheet, identity, services, ...(only && { only }), ...(events && { events }) }
+  const raiseOn = steps.some((step) => step.do === 'drive onto ramps') ? 'ramps' : 'stands'
+  const facts = {
+    sheet,
+    identity,
+    services,
+    ...(only && { only }),
+    ...(events && { events }),
+    raiseOn,
+  } as const
   const built = buildProcedure(facts, { id, name })
   return built.ok && built.value.steps.length > 0 ? built.value.steps : undefined
 }

@@ -78,6 +78,8 @@ export interface ProcedureState {
   readonly lifted: readonly Id[]
   /** Those of `lifted` that rest on stands; the others are on the jack. */
   readonly onStands: readonly Id[]
+  /** Axles whose wheels are on ramps. */
+  readonly onRamps: readonly Id[]
   readonly oilWarm: boolean
   readonly settled: boolean
   readonly usedOil: 'none' | 'in the pan' | 'taken away'
@@ -111,6 +113,7 @@ export function makeInitialState(layout: IndexedSheet): MutableState {
     secured: [],
     lifted: [],
     onStands: [],
+    onRamps: [],
     oilWarm: false,
     settled: false,
     usedOil: 'none',
@@ -156,13 +159,14 @@ export function makeInitialState(layout: IndexedSheet): MutableState {
 
 /** A copy that can be changed by itself. */
 export function copyState(state: MutableState): MutableState {
-  const { chocked, secured, lifted, onStands, shields, seals } = state
+  const { chocked, secured, lifted, onStands, onRamps, shields, seals } = state
   return {
     ...state,
     chocked: [...chocked],
     secured: [...secured],
     lifted: [...lifted],
     onStands: [...onStands],
+    onRamps: [...onRamps],
     shields: { ...shields },
     seals: { ...seals },
     gearcases: copyParts(state.gearcases, (one) => ({ ...one })),

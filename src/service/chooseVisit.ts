@@ -22,7 +22,7 @@ export interface ChosenVisit {
 /** Chooses the services of a visit and its procedure; not ok for documents that do not belong together. */
 export function chooseVisit(
   facts: VisitFacts,
-  { services, due: dueOptions }: VisitOptions,
+  { services, due: dueOptions, raiseOn }: VisitOptions,
 ): Result<ChosenVisit, ServiceCodes & ProcedureCodes> {
   const { sheet, log, today, procedure: ownProcedure } = facts
   const mismatches = findMismatches(sheet, log, services, ownProcedure)
@@ -39,7 +39,12 @@ export function chooseVisit(
     taken: false,
     ...workChoices[place],
   }))
-  const procedureResult = chooseProcedure({ ...facts, log: resolveLog(log, sheet).log }, dueServices, chosen)
+  const procedureResult = chooseProcedure(
+    { ...facts, log: resolveLog(log, sheet).log },
+    dueServices,
+    chosen,
+    raiseOn,
+  )
   if (!procedureResult.ok) return procedureResult
   const value = dropUndefined({ dueServices, due, chosen, procedure: procedureResult.value })
   return { ok: true, value, findings: procedureResult.findings }
@@ -50,6 +55,7 @@ function chooseProcedure(
   facts: VisitFacts,
   dueServices: readonly ServiceDue[],
   chosen: readonly ServiceDue[],
+  raiseOn = chooseRaising(facts),
 ): Result<ProcedureDocument | undefined, ProcedureCodes> {
   const { sheet, log, procedure } = facts
   const { identity } = log
@@ -65,7 +71,18 @@ function chooseProcedure(
   const only = chosen.map(({ service, gearcase, part }) =>
     dropUndefined({ service, gearcase, instance: part.instance?.id }),
   )
-  return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
+  return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }), raiseOn })
+}
+
+/** Ramps only if the toolbox has no stands, and the manual lets every axle onto ramps. */
+function chooseRaising({ sheet, toolbox }: VisitFacts): 'stands' | 'ramps' {
+  const hasOnlyRamps =
+    toolbox !== undefined &&
+    Object.keys(toolbox.stands).length === 0 &&
+    Object.keys(toolbox.ramps ?? {}).length > 0
+  return hasOnlyRamps && Object.values(sheet.machine.axles).every(({ ramps }) => ramps === true)
+    ? 'ramps'
+    : 'stands'
 }
 
 /** Events after which the oil of an affected gearcase was not changed. */

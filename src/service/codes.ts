@@ -54,6 +54,10 @@ export interface ServiceCodes {
   'service/stands-too-weak': { stands: string; rating: QuantityParam; mass: QuantityParam }
   'service/stands-strong-enough': { stands: string; rating: QuantityParam; mass: QuantityParam }
   'service/stands-missing': { need: number }
+  'service/ramps-too-few': { have: number; need: number }
+  'service/ramps-too-weak': { ramps: string; rating: QuantityParam; mass: QuantityParam }
+  'service/ramps-strong-enough': { ramps: string; rating: QuantityParam; mass: QuantityParam }
+  'service/ramps-missing': { need: number }
   'service/mass-not-stated': Record<never, never>
   // Seals
   'service/seal-every-opening': { count: number }

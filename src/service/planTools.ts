@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../base/index.js'
+import { type JsonPointer, splitPointer } from '../base/index.js'
 import {
   compareQuantities,
   type MassUnit,
@@ -15,10 +15,10 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
 /**
- * Lists the sockets, keys and stands that the steps of a visit need, each with the tool of the toolbox or as missing.
+ * Lists the sockets, keys, stands and ramps that the steps of a visit need, each with the tool of the toolbox or as missing.
  */
 export function planTools(visit: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
-  return [...planSockets(visit, toolbox), ...planStands(visit, toolbox)]
+  return [...planSockets(visit, toolbox), ...planStands(visit, toolbox), ...planRamps(visit, toolbox)]
 }
 
 const TURNING_ACTIONS: ReadonlySet<string> = new Set([
@@ -74,55 +74,82 @@ function planSockets(
 
 function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   const supports = procedure.steps.filter(({ do: action }) => action === 'set on stands')
-  if (supports.length === 0) return []
   // Two stands for each support: a frame tube is held at both ends.
   const need = 2 * new Set(supports.map(({ on }) => on)).size
-  const mass = findMaxMass(figures.stated('/machine/mass'))
-  const judged = Object.entries(toolbox.stands).map(([id, stands]) => judgeStands(id, stands, mass))
-  const [firstStands] = judged
-  if (firstStands === undefined) {
-    const reasons = [serviceReason('service/stands-missing', { need })]
-    return [{ kind: 'stands', for: [], verdict: 'missing', reasons }]
-  }
-  const adequateStands = judged
+  return chooseSets('stands', toolbox.stands, need, findMaxMass(figures.stated('/machine/mass')))
+}
+
+/** One ramp for each wheel that is driven up. */
+function planRamps({ sheet, procedure, figures }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
+  const { axles } = sheet.machine
+  const driven = procedure.steps.flatMap(({ do: action, on }) => {
+    if (action !== 'drive onto ramps') return []
+    const [axle] = splitPointer(on ?? '')?.slice(2) ?? []
+    return axle === undefined ? Object.keys(axles) : [axle]
+  })
+  const need = [...new Set(driven)].reduce((sum, axle) => sum + (axles[axle]?.wheels ?? 0), 0)
+  return chooseSets('ramps', toolbox.ramps ?? {}, need, findMaxMass(figures.stated('/machine/mass')))
+}
+
+/** The sets that together are enough, or the best one with what is wrong. */
+function chooseSets(
+  kind: 'stands' | 'ramps',
+  sets: Toolbox['stands'],
+  need: number,
+  mass: Quantity<MassUnit> | undefined,
+): readonly PlannedTool[] {
+  if (need === 0) return []
+  const judged = Object.entries(sets).map(([id, set]) => judgeSet(kind, id, set, mass))
+  const [firstSet] = judged
+  if (firstSet === undefined)
+    return [
+      { kind, for: [], verdict: 'missing', reasons: [serviceReason(`service/${kind}-missing`, { need })] },
+    ]
+  const adequateSets = judged
     .filter(({ tool }) => tool.verdict !== 'does not fit')
     .sort(
       (first, second) =>
         USABLE_VERDICTS.indexOf(first.tool.verdict) - USABLE_VERDICTS.indexOf(second.tool.verdict),
     )
-  const sufficientSet = adequateStands.find(({ count }) => count >= need)
+  const sufficientSet = adequateSets.find(({ count }) => count >= need)
   if (sufficientSet !== undefined) return [sufficientSet.tool]
   const combinedSets: PlannedTool[] = []
   let have = 0
-  for (const { tool, count } of adequateStands.sort((first, second) => second.count - first.count)) {
+  for (const { tool, count } of adequateSets.sort((first, second) => second.count - first.count)) {
     if (have >= need || count === 0) break
     combinedSets.push(tool)
     have += count
   }
   if (have >= need) return combinedSets
-  const [best] = adequateStands
-  if (best === undefined) return [{ ...firstStands.tool, verdict: 'does not fit' }]
-  const reasons = [serviceReason('service/stands-too-few', { have, need })]
+  const [best] = adequateSets
+  if (best === undefined) return [{ ...firstSet.tool, verdict: 'does not fit' }]
+  const reasons = [serviceReason(`service/${kind}-too-few`, { have, need })]
   return [{ ...best.tool, verdict: 'does not fit', reasons }]
 }
 
 const USABLE_VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
 
-/** One stand must bear the mass of the whole machine, since a load can shift. */
-function judgeStands(
+/** One stand or ramp must bear the mass of the whole machine, since a load can shift. */
+function judgeSet(
+  kind: 'stands' | 'ramps',
   id: Id,
   { name, rating, count }: Stands,
   mass: Quantity<MassUnit> | undefined,
 ): { readonly tool: PlannedTool; readonly count: number } {
-  const tool = (verdict: PlannedTool['verdict'], reason: PlannedTool['reasons'][number]) => ({
-    tool: { kind: 'stands', for: [], have: { id, name }, verdict, reasons: [reason] } as const,
+  const judge = (verdict: PlannedTool['verdict'], reason: PlannedTool['reasons'][number]) => ({
+    tool: { kind, for: [], have: { id, name }, verdict, reasons: [reason] } as const,
     count,
   })
-  if (mass === undefined) return tool('cannot tell', serviceReason('service/mass-not-stated', {}))
-  const params = { stands: name, rating, mass }
-  return compareQuantities(rating, mass) >= 0
-    ? tool('fits', serviceReason('service/stands-strong-enough', params))
-    : tool('does not fit', serviceReason('service/stands-too-weak', params))
+  if (mass === undefined) return judge('cannot tell', serviceReason('service/mass-not-stated', {}))
+  const fits = compareQuantities(rating, mass) >= 0
+  const [verdict, ending] = fits
+    ? (['fits', 'strong-enough'] as const)
+    : (['does not fit', 'too-weak'] as const)
+  const reason =
+    kind === 'stands'
+      ? serviceReason(`service/stands-${ending}`, { stands: name, rating, mass })
+      : serviceReason(`service/ramps-${ending}`, { ramps: name, rating, mass })
+  return judge(verdict, reason)
 }
 
 /** The maximum mass of the machine according to its sheet. */

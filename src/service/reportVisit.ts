@@ -52,8 +52,8 @@ export function reportVisit(
   for (const { kind, verdict, have, reasons } of tools) {
     const [reason] = reasons
     if (reason === undefined || (verdict !== 'missing' && verdict !== 'does not fit')) continue
-    if (kind !== 'socket' && kind !== 'stands') continue
-    const path = kind === 'socket' ? '/sockets' : have === undefined ? '/stands' : `/stands/${have.id}`
+    if (kind !== 'socket' && kind !== 'stands' && kind !== 'ramps') continue
+    const path = kind === 'socket' ? '/sockets' : have === undefined ? `/${kind}` : `/${kind}/${have.id}`
     // The reason of a tool has a service code, so it can become the finding.
     findings.push({
       ...reason,

@@ -41,6 +41,8 @@ export interface VisitOptions {
   readonly iso6789: '2017' | '2003'
   /** A tolerance in per cent for torques that the manual prints without one; absent: not stated. */
   readonly tolerancePercent?: number
+  /** What raises the machine; absent: ramps if the toolbox has no stands and the manual permits ramps, else stands. */
+  readonly raiseOn?: 'stands' | 'ramps'
   /** What an hour of work costs; absent: the plan names no cost. */
   readonly labourRate?: Money
 }
@@ -62,6 +64,7 @@ const OPTION_KEYS: readonly (keyof VisitOptions)[] = [
   'iso6789',
   'tolerancePercent',
   'labourRate',
+  'raiseOn',
 ]
 
 type DueFacts = Pick<VisitFacts, 'sheet' | 'log' | 'today'>
@@ -88,12 +91,14 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   for (const [place, log] of (facts.otherLogs ?? []).entries())
     requireDocument(`facts.otherLogs[${place}]`, log, 'machine-log')
   requireKnownKeys('options', options, OPTION_KEYS)
-  const { services, due, iso6789, tolerancePercent, labourRate } = options
+  const { services, due, iso6789, tolerancePercent, labourRate, raiseOn } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
     throw new TypeError("options.services must be 'due' or a list of service ids")
   requireObject('options.due', due)
   if (iso6789 !== '2017' && iso6789 !== '2003')
     throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${quoteValue(iso6789)}`)
+  if (raiseOn !== undefined && raiseOn !== 'stands' && raiseOn !== 'ramps')
+    throw new RangeError(`options.raiseOn must be 'stands' or 'ramps', got ${quoteValue(raiseOn)}`)
   if (labourRate !== undefined) requireRate(labourRate)
   if (tolerancePercent === undefined) return
   if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')

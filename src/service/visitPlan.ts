@@ -262,7 +262,7 @@ export interface TorqueDrawing {
 }
 
 export interface PlannedTool {
-  readonly kind: 'socket' | 'vessel' | 'pan' | 'filler' | 'stands' | 'adaptor'
+  readonly kind: 'socket' | 'vessel' | 'pan' | 'filler' | 'stands' | 'ramps' | 'adaptor'
   readonly for: readonly PartName[]
   readonly drive?: Drive
   readonly have?: { readonly id: Id; readonly name: string }

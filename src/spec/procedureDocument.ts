@@ -68,6 +68,8 @@ export const ACTION_NAMES = [
   'raise the machine',
   'set on stands',
   'lower the machine',
+  'drive onto ramps',
+  'drive off ramps',
   'remove shield',
   'refit shield',
   'turn the wheel',

@@ -45,6 +45,8 @@ export interface Machine {
         readonly name: string
         /** The number of wheels on this axle: `2`. */
         readonly wheels: number
+        /** Whether its wheels may be driven onto ramps; absent: the manual does not say. */
+        readonly ramps?: boolean
       }
     >
   >

@@ -20,6 +20,8 @@ export interface Toolbox extends DocumentHead<'toolbox'> {
   readonly fillers: Readonly<Record<Id, FunnelAndHose>>
   /** Sets of stands, by id. */
   readonly stands: Readonly<Record<Id, Stands>>
+  /** Sets of wheel ramps, by id. */
+  readonly ramps?: Readonly<Record<Id, Ramps>>
   /** Jacks, by id. */
   readonly jacks?: Readonly<Record<Id, Jack>>
   /** The number of wheel chocks. */
@@ -157,6 +159,16 @@ export interface Stands {
   /** The number of stands. */
   readonly count: number
   /** Rated load of one stand. */
+  readonly rating: Quantity<MassUnit>
+}
+
+/** A set of equal ramps that wheels are driven onto. */
+export interface Ramps {
+  /** The name in plain words: `1 t ramps`. */
+  readonly name: string
+  /** The number of ramps. */
+  readonly count: number
+  /** Rated load of one ramp. */
   readonly rating: Quantity<MassUnit>
 }
 

@@ -399,8 +399,9 @@ export function build(
   sheet: SpecSheet,
   services: readonly string[],
   identity: Identity = { variant: 'plain' },
+  raiseOn: 'stands' | 'ramps' = 'stands',
 ): ProcedureDocument {
-  const built = buildProcedure({ sheet, identity, services })
+  const built = buildProcedure({ sheet, identity, services, raiseOn })
   if (!built.ok) throw new Error(JSON.stringify(built.findings))
   return built.value
 }

@@ -4,6 +4,7 @@ import { BEVEL, FILTERED, HUB, REAR, SHARED, TAIL, TRANSFER } from './unsafe/cas
 import { drop, type Edit, on, type Row, type UnsafeSequence } from './unsafe/edits.js'
 import { FRONT } from './unsafe/frontRows.js'
 import { ODD_MACHINES } from './unsafe/oddMachines.js'
+import { ON_RAMPS } from './unsafe/rampRows.js'
 import { SHORT_LISTS } from './unsafe/shortLists.js'
 
 // Orders of work that can hurt a person, the machine or the ground, written from the trade and not from the table of
@@ -51,6 +52,7 @@ const SECURED: readonly Row[] = [
 
 export const UNSAFE_SEQUENCES: readonly UnsafeSequence[] = [
   ...SHORT_LISTS,
+  ...ON_RAMPS,
   ...ODD_MACHINES,
   ...on(varietySheet, 'front-change', FRONT),
   ...on(varietySheet, 'rear-change', REAR),

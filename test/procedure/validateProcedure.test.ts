@@ -25,6 +25,8 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'raise the machine': 'not-raised',
   'set on stands': 'jack-as-support',
   'lower the machine': 'not-lowered',
+  'drive onto ramps': 'drain-not-raised',
+  'drive off ramps': 'not-lowered',
   'remove shield': 'shield-in-the-way',
   'refit shield': 'shield-left-off',
   'turn the wheel': 'wrong-wheel-mark',

@@ -124,6 +124,69 @@ describe('tools', () => {
     })
   })
 
+  describe('ramps: one a wheel that is driven up, each for the whole machine of 640 kg', () => {
+    const planOn = (
+      sets: Toolbox['ramps'],
+      { stands = {}, raiseOn }: { stands?: Toolbox['stands']; raiseOn?: 'stands' | 'ramps' } = {},
+      ramps: boolean | 'silent' = true,
+    ) => {
+      const plan = planExample('tind-4', {
+        ...toolbox({ stands, ...(sets && { ramps: sets }) }),
+        ...(raiseOn && { request: { raiseOn } }),
+        sheet: (given) => {
+          const axles = Object.entries(given.machine.axles).map(([id, axle]) => [
+            id,
+            { ...axle, ...(ramps !== 'silent' && { ramps }) },
+          ])
+          return { ...given, machine: { ...given.machine, axles: Object.fromEntries(axles) } }
+        },
+      })
+      const found = plan.tools.filter(({ kind }) => kind === 'stands' || kind === 'ramps')
+      return {
+        ramps: plan.steps.some((step) => step.do === 'drive onto ramps'),
+        tools: found.map(({ kind, verdict, reasons }) => [kind, verdict, reasons[0]?.code]),
+        codes: codes(plan.findings).filter((code) => code.includes('ramps')),
+      }
+    }
+    const set = (count: number, value: number) =>
+      ({ pair: { name: 'pair', count, rating: { value, unit: 'kg' } } }) as const
+
+    it('where the toolbox has no stands and the manual permits ramps, the plan uses them', () => {
+      expect(planOn(set(2, 640))).toEqual({
+        ...{ ramps: true, codes: [] },
+        tools: [['ramps', 'fits', 'service/ramps-strong-enough']],
+      })
+    })
+
+    it.each([
+      [2, 639.9, 'service/ramps-too-weak'],
+      [1, 1000, 'service/ramps-too-few'],
+    ])('%s of %s kg do not do', (count, kilograms, code) => {
+      const { tools, codes: found } = planOn(set(count, kilograms))
+      expect(tools).toEqual([['ramps', 'does not fit', code]])
+      expect(found).toEqual([code])
+    })
+
+    it('stands come first where there are some, the manual is silent or forbids ramps', () => {
+      expect(planOn(set(2, 1000), { stands: set(2, 1000) }).ramps).toBe(false)
+      expect(planOn(set(2, 1000), {}, false).ramps).toBe(false)
+      expect(planOn(set(2, 1000), {}, 'silent').tools).toEqual([
+        ['stands', 'missing', 'service/stands-missing'],
+      ])
+    })
+
+    it('asked for, ramps are used where the manual is silent, and refused where it forbids them', () => {
+      const asked = { stands: set(2, 1000), raiseOn: 'ramps' } as const
+      expect(planOn(undefined, asked, 'silent')).toEqual({
+        ...{ ramps: true, tools: [['ramps', 'missing', 'service/ramps-missing']] },
+        codes: ['service/ramps-missing', 'procedure/ramps-not-stated'],
+      })
+      expect(planOn(set(2, 1000), asked, false)).toMatchObject({
+        ...{ ramps: false, codes: ['procedure/ramps-not-possible'] },
+      })
+    })
+  })
+
   describe('calibration: 12 months or 5,000 cycles, due at the limit itself', () => {
     const found = (calibration: unknown) => {
       const plan = planExample('tind-4', {

@@ -1,4 +1,4 @@
-import type { Finding } from '../../src/base/index.js'
+import { dropUndefined, type Finding } from '../../src/base/index.js'
 import { cardModel } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
 import type { Catalogue } from '../../src/v1/message.js'
@@ -45,9 +45,8 @@ export function requestExample(folder: string, changes: Changes = {}): VisitRequ
 
 /** {@link planVisit} of facts and options in one object. */
 export function planRequest(request: VisitRequest) {
-  const { services, due, iso6789, tolerancePercent, ...facts } = request
-  const tolerance = tolerancePercent === undefined ? {} : { tolerancePercent }
-  return planVisit(facts, { services, due, iso6789, ...tolerance })
+  const { services, due, iso6789, tolerancePercent, raiseOn, ...facts } = request
+  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, raiseOn }))
 }
 
 /** A plan with the findings beside it in one object, where the pointers of a card lead. */

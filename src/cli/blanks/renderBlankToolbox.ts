@@ -33,5 +33,7 @@ fillers: {}
 # Stands, with the rated load of one stand.
 stands: {}
 #  axle-stands: 2 x 1500 kg
+# Ramps for wheels, and the rated load of one.
+# ramps: { wheel-ramps: 2 x 1000 kg }
 `
 }

@@ -1,5 +1,5 @@
 import { stringify } from 'yaml'
-import { type Finding, type Result, splitPointer } from '../../base/index.js'
+import { dropUndefined, type Finding, type Result, splitPointer } from '../../base/index.js'
 import { cardModel, type PlannedVisit } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { buildProcedure, carryNotes, type ProcedureCodes } from '../../procedure/index.js'
@@ -73,16 +73,23 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
     const [sheet, ...others] = listDocuments(sets, (set) => set.sheets)
     if (sheet === undefined || others.length > 0 || options.services === 'due')
       throw new UsageError('procedure: expected a log and its sheet, or one sheet and --service')
-    const { services } = options
-    return { written: buildProcedure({ sheet, identity: {}, services }), sheet, log: makeEmptyLog(sheet, {}) }
+    const { services, raiseOn = 'stands' } = options
+    return {
+      written: buildProcedure({ sheet, identity: {}, services, raiseOn }),
+      sheet,
+      log: makeEmptyLog(sheet, {}),
+    }
   }
   const machines = listMachines(sets, options)
   const [machine] = machines
   if (machine === undefined || machines.length > 1)
     throw new UsageError(`found ${machines.length} logs: choose one with --machine`)
   const { sheet, log } = machine
-  const { services, today, iso6789 } = options
-  const visit = chooseVisit({ sheet, log, today }, { services, iso6789, due: chooseDueOptions(options, log) })
+  const { services, today, iso6789, raiseOn } = options
+  const visit = chooseVisit(
+    dropUndefined({ sheet, log, today, toolbox: sets.map(chooseToolboxAndStock)[0]?.toolbox }),
+    dropUndefined({ services, iso6789, due: chooseDueOptions(options, log), raiseOn }),
+  )
   return { written: visit.ok ? { ...visit, value: visit.value.procedure } : visit, sheet, log }
 }
 

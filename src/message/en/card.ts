@@ -228,6 +228,7 @@ export const cardWords: CardWords = {
     pan: 'drain pan',
     filler: 'funnel and hose',
     stands: 'stands',
+    ramps: 'ramps',
     adaptor: 'adaptor',
   },
   toolVerdicts: {

@@ -1,4 +1,4 @@
-import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
+import type { AtPart, ProcedureCodes, RampObstacle } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
 import { addArticle, capitalize, factNames, SIGNAL_WORDS } from './words.js'
 
@@ -15,6 +15,16 @@ function partText({ part, gearcase, instance }: AtPart, fallback: string): strin
 /** The gearcase of the part. */
 function gearcaseText({ gearcase, instance }: AtPart): string {
   return gearcase === undefined ? 'the gearcase' : partText({ gearcase, ...(instance && { instance }) }, '')
+}
+
+const RAMP_OBSTACLES: Readonly<Record<RampObstacle, (part: string) => string>> = {
+  'must not run': () => 'this machine must not run before its oil is changed.',
+  'manual forbids ramps': (part) => `the manual does not let the wheels of the ${part} onto ramps.`,
+  'axle not known': () => 'the sheet does not say which axle its supports lift.',
+  'wheel must turn': (part) => `a wheel must turn for the ${part}, and wheels on ramps cannot.`,
+  'level needs flat ground': (part) => `the ${part} must be level, and with one end on ramps it is tilted.`,
+  'level needs stands': (part) => `the manual reads the level of the ${part} on stands.`,
+  'guard is off': (part) => `the guard at the ${part} would be off while the machine drives.`,
 }
 
 /** ` (step “front-crack-fill”)`, if a step is named. */
@@ -53,6 +63,12 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Only some of the axles that stay on the ground are chocked${stepText(params)}. Chock both sides of each wheel that stays down.`,
   'procedure/jack-as-support': (params) =>
     `Work under a machine held only by the jack${stepText(params)}. Set it on stands first: a jack lifts, it does not hold.`,
+  'procedure/ramps-and-jack': (params) =>
+    `The machine is jacked up while it is on ramps${stepText(params)}, and can roll off them. Drive off the ramps first.`,
+  'procedure/ramps-not-permitted': (params) =>
+    `The manual does not permit these wheels on ramps${stepText(params)}. Use the jack and stands.`,
+  'procedure/driven-with-plug-loose': (params) =>
+    `The machine drives off its ramps with a plug, cover or filter loose${stepText(params)}. Tighten it first; a fill or level plug may be turned in by hand.`,
   'procedure/not-raised': (params) =>
     `The machine has not been raised${stepText(params)}. Raise it first, or leave this step out.`,
   'procedure/drain-not-raised': (params) =>
@@ -222,6 +238,10 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The ${part} of the ${gearcase} is a drain, but no way to empty it names it: no step opens it. Old oil may stay in, and the stated refill would then be too much. Add it under “emptying”, or to “also” of the drain that it is opened with.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
     `The attitude of the machine for the level check of the ${gearcase} is not stated. See the manual.`,
+  'procedure/ramps-not-possible': ({ because, part = 'the machine' }) =>
+    `Ramps cannot be used: ${RAMP_OBSTACLES[because](part)} Raise it on stands.`,
+  'procedure/ramps-not-stated': ({ part }) =>
+    `The manual does not say whether the ${part} may be driven onto ramps. Ask before you do.`,
   'procedure/second-lift': ({ gearcase }) =>
     `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
@@ -236,6 +256,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${SIGNAL_WORDS[signal]}: A parking brake on the lifted axle or on its driveline may hold nothing. Only chocked wheels on the ground hold the machine.`,
   'procedure/caution-stands': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
+  'procedure/caution-ramps': ({ signal }) =>
+    `${SIGNAL_WORDS[signal]}: A machine that rolls or tips off its ramps can kill. Use ramps wider than the tyres, on firm, level ground and rated for the machine. Nobody in front of it or behind it while it moves; no work under it before the wheels on the ground are chocked.`,
   'procedure/caution-hot-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>

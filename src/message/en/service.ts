@@ -125,8 +125,15 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The ${stands} are rated ${say.quantity(rating)} each; the whole machine weighs ${say.quantity(mass)}.`,
   'service/stands-missing': ({ need }, say) =>
     `Stands required: ${say.number(need)}; none in the toolbox. Never rely on a jack alone.`,
+  'service/ramps-too-few': ({ have, need }, say) =>
+    `Ramps required: ${say.number(need)}; in the toolbox: ${say.number(have)}.`,
+  'service/ramps-too-weak': ({ ramps, rating, mass }, say) =>
+    `The ${ramps} are rated ${say.quantity(rating)} each; the machine weighs ${say.quantity(mass)}. Do not use them.`,
+  'service/ramps-strong-enough': ({ ramps, rating, mass }, say) =>
+    `The ${ramps} are rated ${say.quantity(rating)} each; the whole machine weighs ${say.quantity(mass)}.`,
+  'service/ramps-missing': ({ need }, say) => `Ramps required: ${say.number(need)}; none in the toolbox.`,
   'service/mass-not-stated': () =>
-    "The sheet does not state the machine's mass: compare the stands' rating with its plate.",
+    "The sheet does not state the machine's mass: compare the rating of stands or ramps with its plate.",
   'service/seal-every-opening': ({ count }, say) => `${say.number(count)} new: replace at every opening.`,
   'service/seal-replace-not-stated': ({ count }, say) =>
     `${say.number(count)} new: the manual does not say when to replace it.`,

@@ -91,6 +91,18 @@ export const stepTexts: StepTexts = {
     short: () => 'Clear below; off the stands, stands out, lower the machine',
     show: () => 'The wheels as they touch the ground.',
   },
+  'drive onto ramps': {
+    full: ({ part }) =>
+      `Set rated ramps straight and close in front of ${part === undefined ? 'every wheel' : `the wheels of the ${part}`}. Let one person guide you from the side. Drive up slowly in the lowest gear. Stop with every wheel against the end of its ramp.`,
+    short: ({ part }) => `Ramps, ${part ?? 'every wheel'}: drive up slowly, with a guide, to the end stops`,
+    show: () => 'The wheels as they climb, the person who guides, and the wheels against the end stops.',
+  },
+  'drive off ramps': {
+    full: () =>
+      'Make sure that no person, tool or pan is under the machine. Let one person guide you from the side. Release the brake. Drive off slowly, the way that you came. Take the ramps away.',
+    short: () => 'Clear below; drive off the ramps slowly, with a guide',
+    show: () => 'The wheels as they roll down to the ground.',
+  },
   'remove shield': {
     full: (params) => `Take off ${partText(params, 'shield')}. Keep its fasteners together.`,
     short: (params) => `${shortPartText(params, 'shield')} off`,

@@ -109,24 +109,32 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     if (includesLevelCheck(job.owner.gearcase, 'check')) return planCheckTasks(writer, job)
     return [{ job, phase: 'before the lift', isLast: true, work: () => {} }]
   }
-  const [draining, filling] = [chooseDrainPhase(job), chooseFillPhase(job)]
+  const [draining, filling] = [chooseDrainPhase(job), chooseFillPhase(job, writer.ramps.onRamps)]
   const fill = job.owner.gearcase.fillOpening
+  const isPouredFirst = writer.ramps.onRamps === 'tilted' && draining !== filling
   const writeDrainTask = (): void => {
     writeShieldRemoval(writer, job)
     writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
+    // A machine that drives off its ramps has oil in its gears.
+    if (isPouredFirst) writePouring(writer, job)
     writeTurn(writer, job.owner, fill, findWheelMark(fill, 'fill'))
     for (const one of job.owner.gearcase.possibleFillOpenings)
       if (isOpen(writer, one, job.owner)) writePartStep(writer, 'nip by hand', one, job.owner)
   }
+  const writeFillTask = (): void => {
+    if (!isPouredFirst) writePouring(writer, job)
+    else for (const one of job.owner.gearcase.possibleFillOpenings) writeOpening(writer, one, job.owner)
+    writeFillClosing(writer, job)
+  }
   return [
     { job, phase: draining, isLast: false, work: writeDrainTask },
-    { job, phase: filling, isLast: true, work: () => writeFilling(writer, job) },
+    { job, phase: filling, isLast: true, work: writeFillTask },
   ]
 }
 
 function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
-  const phase = chooseCheckPhase(job)
+  const phase = chooseCheckPhase(job, writer.ramps.onRamps)
   const level = job.owner.gearcase.levelOpening
   const check: Task = {
     job,
@@ -152,13 +160,24 @@ function writeTasks(
   isAfterRun = false,
 ): void {
   const supports = listSupports(writer, tasks)
-  writeChocking(writer, supports)
-  writeSecuring(writer, 'before work')
-  if (isAfterRun && tasks.length > 0) writeStep(writer, 'let settle')
+  const usesRamps = writer.ramps.axles.length > 0 && supports.length > 0
+  if (!usesRamps || tasks.some(({ phase }) => phase === 'before the lift')) {
+    writeHolding(writer, usesRamps ? [] : supports)
+    if (isAfterRun && tasks.length > 0) writeStep(writer, 'let settle')
+  }
   for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
-    if (phase === 'on stands') writeRaising(writer, supports)
-    if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
-    for (const task of tasks.filter((one) => one.phase === phase)) {
+    if (phase === 'on stands') {
+      if (usesRamps) {
+        writeDriving(writer, 'drive onto ramps')
+        writeHolding(writer, supports)
+      } else writeRaising(writer, supports)
+    }
+    const tasksNow = tasks.filter((one) => one.phase === phase)
+    if (phase === 'after the lift' && usesRamps) {
+      writeDriving(writer, 'drive off ramps')
+      if (tasksNow.length > 0) writeHolding(writer, [])
+    } else if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
+    for (const task of tasksNow) {
       task.work()
       if (task.isLast) writeJobEnd(writer, jobs, task.job, isAfterRun || task.job.task === 'check')
     }
@@ -173,6 +192,12 @@ function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[]
       .flatMap((task) => task.job.emptiedInstances.flatMap(({ gearcase }) => gearcase.supports)),
   )
   return [...writer.context.layout.axleOfSupport.keys()].filter((support) => needed.has(support))
+}
+
+/** Chocks the wheels that stay on the ground, and secures what the sheet lists. */
+function writeHolding(writer: Writer, supports: readonly string[]): void {
+  writeChocking(writer, supports)
+  writeSecuring(writer, 'before work')
 }
 
 function writeChocking(writer: Writer, supports: readonly string[]): void {
@@ -192,6 +217,18 @@ function writeRaising(writer: Writer, supports: readonly string[]): void {
     writeStep(writer, 'raise the machine', joinPointer(['machine', 'supports', support]))
     writeStep(writer, 'set on stands', joinPointer(['machine', 'supports', support]))
   }
+}
+
+/** Drives onto or off the ramps, and stops. */
+function writeDriving(writer: Writer, action: 'drive onto ramps' | 'drive off ramps'): void {
+  const { axles, onRamps } = writer.ramps
+  const [axle] = onRamps === 'tilted' && action === 'drive onto ramps' ? axles : []
+  const { chocked, gearcases } = writer.state
+  writeSecuring(writer, 'before a run')
+  if (chocked.length > 0 || Object.values(gearcases).some((one) => one.panPlaced))
+    writeStep(writer, 'clear away')
+  writeStep(writer, action, axle === undefined ? undefined : joinPointer(['machine', 'axles', axle]))
+  writeStep(writer, 'stop the engine')
 }
 
 function writeShieldRemoval(writer: Writer, job: OilJob): void {
@@ -241,8 +278,8 @@ function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayo
   return jobsBehind.some(isRaised) && !jobsBehind.some(isRechecked)
 }
 
-/** Writes the filling of one oil space, its level check, and the closing of its upper openings. */
-function writeFilling(writer: Writer, { owner }: OilJob): void {
+/** Writes the filling of one oil space. */
+function writePouring(writer: Writer, { owner }: OilJob): void {
   const { gearcase } = owner
   const { fillOpening: fill, levelOpening: level } = gearcase
   const method = gearcase.fill?.method.kind
@@ -266,6 +303,18 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
     writePartStep(writer, 'wait for the hose', one, owner)
   }
   addAdditive(true)
+}
+
+/** Writes the level check after filling, and the closing of the upper openings. */
+function writeFillClosing(writer: Writer, { owner }: OilJob): void {
+  const { gearcase } = owner
+  const { fillOpening: fill, levelOpening: level } = gearcase
+  if (fill === undefined) return
+  const levelToCheck = includesLevelCheck(gearcase, 'change') ? level : undefined
+  const isLevelOpened =
+    levelToCheck !== undefined &&
+    gearcase.fill?.method.kind !== 'sight glass' &&
+    levelToCheck.path !== fill.path
   if (levelToCheck !== undefined) writeLevelReading(writer, owner, levelToCheck)
   if (isLevelOpened) writeClosing(writer, levelToCheck, owner)
   for (const one of gearcase.possibleFillOpenings) writeClosing(writer, one, owner)

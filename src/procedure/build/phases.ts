@@ -11,22 +11,26 @@ export function chooseDrainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
-/** The phase of filling: on stands, unless the level is read with the machine on its wheels. */
-export function chooseFillPhase(job: OilJob): Phase {
+/** How the machine is while it is raised on ramps; absent: it is raised on stands. */
+export type OnRamps = 'tilted' | 'level' | undefined
+
+/** The phase of filling: raised, unless the level is read with the machine on its wheels or it is tilted on ramps. */
+export function chooseFillPhase(job: OilJob, onRamps: OnRamps): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'
-  const isOnWheels =
-    includesLevelCheck(owner, 'change') && owner.fill?.level?.attitude === 'level on its wheels'
-  return isOnWheels ? 'after the lift' : 'on stands'
+  const isOffStands = onRamps === undefined && owner.fill?.level?.attitude === 'level on its wheels'
+  const isMoved = isOffStands || onRamps === 'tilted'
+  return includesLevelCheck(owner, 'change') && isMoved ? 'after the lift' : 'on stands'
 }
 
 /** The phase in which the level is read. A wheel can only be turned to its mark while it is raised. */
-export function chooseCheckPhase(job: OilJob): Phase {
+export function chooseCheckPhase(job: OilJob, onRamps: OnRamps): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude
   const mustTurnWheel = needsWheelTurned(job)
   if (attitude === 'level on its wheels') return mustTurnWheel ? 'after the lift' : 'before the lift'
   if (attitude === 'level on stands') return 'on stands'
+  if (onRamps === 'tilted') return 'before the lift'
   return mustTurnWheel || gearcase.supports.length > 0 ? 'on stands' : 'before the lift'
 }
 

@@ -13,6 +13,7 @@ import type {
 import { runStep } from '../runStep.js'
 import { type MutableState, makeInitialState } from '../state.js'
 import { getGearcaseState, getOpeningState, type ProcedureContext, type StepDraft } from '../stepContext.js'
+import type { ChosenRamps } from './chooseRamps.js'
 
 /** Writes steps one after the other and keeps the state after them. */
 export interface Writer {
@@ -24,6 +25,7 @@ export interface Writer {
   readonly finished: Set<string>
   readonly sheet: SpecSheet
   readonly identity: Identity
+  readonly ramps: Pick<ChosenRamps, 'axles' | 'onRamps'>
   /** Notes of the services, each for the first matching step. */
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
@@ -32,15 +34,20 @@ interface WriterFacts {
   readonly sheet: SpecSheet
   readonly identity: Identity
   readonly services: readonly Id[]
+  readonly ramps: Writer['ramps']
 }
 
-export function makeWriter({ sheet, identity, services }: WriterFacts, context: ProcedureContext): Writer {
+export function makeWriter(
+  { sheet, identity, services, ramps }: WriterFacts,
+  context: ProcedureContext,
+): Writer {
   const notes = services.flatMap((id) =>
     Object.entries(sheet.services[id]?.notes ?? {}).map(([key, text]) => ({ key, text, used: false })),
   )
   return {
     sheet,
     identity,
+    ramps,
     context,
     state: makeInitialState(context.layout),
     steps: [],

@@ -72,6 +72,14 @@ export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: rea
   },
   { kind: 'raise', slots: once('raise the machine', 'set on stands') },
   {
+    kind: 'raise',
+    slots: [...once('drive onto ramps', 'stop the engine', 'chock the wheels'), many('secure the machine')],
+  },
+  {
+    kind: 'lower',
+    slots: [...once('drive off ramps', 'stop the engine', 'chock the wheels'), many('secure the machine')],
+  },
+  {
     kind: 'lower',
     slots: [...once('lower the machine'), many('secure the machine'), ...once('clear away')],
   },

@@ -1,6 +1,6 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { findOwner, findWheelMark, servesAs } from '../layout.js'
+import { findOwner, findWheelMark, type IndexedSheet, servesAs } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
   draftAt,
@@ -12,6 +12,8 @@ import {
   type StepDraft,
   trueIfEmpty,
 } from '../stepContext.js'
+import { listNotTightened } from './closing.js'
+import { isDrainOpening } from './opening.js'
 
 /** Needs for safety: the machine cannot move, fall or turn during the work. */
 export const SECURING_NEEDS = {
@@ -25,7 +27,13 @@ export const SECURING_NEEDS = {
   'not-on-level-ground': ({ state, mustNotRun }) =>
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
-  'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
+  // Chocks at wheels that are up on ramps do not hold those on the ground.
+  'not-chocked': ({ layout, state: { chocked, onRamps } }) => {
+    const staying = onRamps.length === 0 ? [] : layout.axles.filter((axle) => !onRamps.includes(axle))
+    if (staying.length > 0)
+      return staying.some((axle) => chocked.includes(axle)) || staying.map(draftChocking)
+    return chocked.length > 0 || [{ do: 'chock the wheels' }]
+  },
   'not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
   'not-secured-for-run': (context) => trueIfEmpty(listUnsecured(context, 'before a run')),
   'not-cleared-away': ({ state }) =>
@@ -55,15 +63,19 @@ export const SECURING_NEEDS = {
     const supportsOnJack = lifted.filter((support) => !onStands.includes(support))
     return trueIfEmpty(supportsOnJack.map((support) => draftOnSupport('set on stands', support)))
   },
-  'not-raised': ({ state, part, gearcase }) => {
+  'not-raised': (context) => {
+    const { state, part, gearcase } = context
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
-    const missing = needed.filter((support) => !state.lifted.includes(support))
+    const notLifted = needed.filter((support) => !state.lifted.includes(support))
+    const missing = part?.kind === 'support' ? notLifted : listNotOnRamps(context, notLifted)
     if (missing.length === 0) return true
     if (part?.kind !== 'support') return draftRaising(missing)
     return missing.map((support) => draftOnSupport('raise the machine', support))
   },
   'drain-not-raised': (context) =>
-    trueIfEmpty(isDraining(context) ? draftRaising(listMissingSupports(context)) : []),
+    trueIfEmpty(
+      isDraining(context) ? draftRaising(listNotOnRamps(context, listMissingSupports(context))) : [],
+    ),
   'lowered-with-drain-open': ({ layout, state }) =>
     trueIfEmpty(
       layout.instances
@@ -81,7 +93,28 @@ export const SECURING_NEEDS = {
           }),
         ),
     ),
-  'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
+  'run-on-stands': ({ state }) =>
+    trueIfEmpty([
+      ...(state.lifted.length > 0 ? [{ do: 'lower the machine' } as const] : []),
+      ...(state.onRamps.length > 0 ? [DRIVE_OFF] : []),
+    ]),
+  'ramps-and-jack': ({ state }) => state.onRamps.length === 0 || [DRIVE_OFF],
+  'ramps-not-permitted': ({ layout, part }) => {
+    const axles = part?.kind === 'axle' ? [part.id] : layout.axles
+    return axles.every((axle) => layout.rampsOfAxle.get(axle) !== false) || []
+  },
+  // Fill and level plugs may be turned in by hand: they are opened again for the level on flat ground.
+  'driven-with-plug-loose': ({ layout, state }) =>
+    trueIfEmpty(
+      listNotTightened(state, layout.instances).flatMap((draft) => {
+        const part = layout.parts.get(draft.on ?? '')
+        if (part?.kind !== 'opening') return draft
+        const { position } = getOpeningState(state, part.opening, draft.at?.instance)
+        const isAbove = servesAs(part.opening, 'fill') || servesAs(part.opening, 'level')
+        if (!isAbove || isDrainOpening(part.gearcase, part.opening)) return draft
+        return position === 'out' || position === 'cracked' ? { ...draft, do: 'nip by hand' } : []
+      }),
+    ),
   'must-not-run': ({ state, jobs, mustNotRun, step }) => {
     const changes = jobs.filter(({ task }) => task === 'change')
     const isOilRenewed =
@@ -115,23 +148,36 @@ export const SECURING_NEEDS = {
       ),
     )
   },
-  'wrong-attitude': ({ state, owner, step }) => {
+  'wrong-attitude': ({ layout, state, owner, step }) => {
     const fill = owner?.gearcase.fill
     // Pouring depends on the attitude only if the oil runs out at a level hole.
     if (step.do === 'pour the oil' && fill?.method.kind !== 'to level hole') return true
     switch (fill?.level?.attitude) {
       case 'level on its wheels':
-        return state.lifted.length === 0 || [{ do: 'lower the machine' }]
+        if (state.lifted.length > 0) return [{ do: 'lower the machine' }]
+        return !isTilted(layout, state.onRamps) || [DRIVE_OFF]
       case 'level on stands':
         return (
           (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
           draftRaising(owner?.gearcase.supports ?? [])
         )
       default:
-        return true
+        return !isTilted(layout, state.onRamps) || [DRIVE_OFF]
     }
   },
 } satisfies Readonly<Record<string, Need>>
+
+const DRIVE_OFF: StepDraft = { do: 'drive off ramps' }
+
+/** Whether some wheels are on ramps and others are not. */
+export function isTilted({ axles }: IndexedSheet, onRamps: readonly string[]): boolean {
+  return onRamps.length > 0 && axles.some((axle) => !onRamps.includes(axle))
+}
+
+/** Those of the supports whose axle is not up on ramps either. */
+function listNotOnRamps({ layout, state }: StepContext, supports: readonly string[]): readonly string[] {
+  return supports.filter((support) => !state.onRamps.includes(layout.axleOfSupport.get(support) ?? ''))
+}
 
 /** Steps that secure the items that are not secured. */
 export function listUnsecured(

@@ -3,10 +3,10 @@ import type { Jack, Stands } from '../../spec/index.js'
 import { toolboxRule } from '../ruleMakers.js'
 
 /**
- * A stand or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms were
+ * A stand, ramp or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms were
  * confused, and the tool could collapse.
- * Judges: The `rating` of all stands and jacks. Finds one below 100 kg or above 50,000 kg.
- * Place: `/stands/<id>/rating`, or `/jacks/<id>/rating`
+ * Judges: The `rating` of all stands, ramps and jacks. Finds one below 100 kg or above 50,000 kg.
+ * Place: `/stands/<id>/rating`, `/ramps/<id>/rating` or `/jacks/<id>/rating`
  * Params: tool: its name; rating: as written
  * Harm: injury
  * Common practice, no source: the limits are our own estimates; stands for such machines are rated from 500 kg to 10
@@ -15,13 +15,17 @@ import { toolboxRule } from '../ruleMakers.js'
 export const rule = toolboxRule(
   'toolbox/implausible-load-rating',
   'error',
-  ({ document: { stands, jacks = {} } }) => {
+  ({ document: { stands, ramps = {}, jacks = {} } }) => {
     const findImplausible = (list: string, tools: Readonly<Record<string, Stands | Jack>>) =>
       Object.entries(tools).flatMap(([id, { name, rating }]) => {
         const kilograms = nearestDouble(exactIn(rating, 'kg'))
         if (kilograms >= 100 && kilograms <= 50_000) return []
         return [{ path: `/${list}/${id}/rating`, params: { tool: name, rating: { ...rating } } }]
       })
-    return [...findImplausible('stands', stands), ...findImplausible('jacks', jacks)]
+    return [
+      ...findImplausible('stands', stands),
+      ...findImplausible('ramps', ramps),
+      ...findImplausible('jacks', jacks),
+    ]
   },
 )

@@ -197,9 +197,12 @@ export const support = (): Piece =>
     optional(sequence(words(', lifts '), id('axle'))),
   )
 
-/** `2 wheels`. */
+/** `2 wheels`, `2 wheels, ramps`, `2 wheels, no ramps`. */
 export const axle = (): Piece =>
-  term('(?<wheels>[1-9][0-9]{0,3}) wheels?', 'wheels', ({ wheels }) => ({ wheels: Number(wheels) }))
+  sequence(
+    term('(?<wheels>[1-9][0-9]{0,3}) wheels?', 'wheels', ({ wheels }) => ({ wheels: Number(wheels) })),
+    optional(term(', (?<ramps>(?:no )?ramps)', undefined, ({ ramps }) => ({ ramps: ramps === 'ramps' }))),
+  )
 
 /** `Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01`: the title, and what kind of document it is. */
 export function documentSource(): Piece {

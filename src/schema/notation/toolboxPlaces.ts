@@ -84,7 +84,7 @@ const socket = (): Piece =>
     optional(term(`, (?<drive>${WORDS})`)),
   )
 
-/** `2 x 1000 kg`: the number of stands, and the load of one. */
+/** `2 x 1000 kg`: the number of stands or ramps, and the load of one. */
 const stands = (): Piece =>
   sequence(
     term('(?<count>[1-9][0-9]{0,3}) x ', 'count', ({ count }) => ({ count: Number(count) })),
@@ -154,6 +154,8 @@ export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
       '/fillers/*/hose/drop': length,
       '/stands/*': { text: 'stands', leftOut: name },
       '/stands/*/rating': { text: 'quantityMass' },
+      '/ramps/*': { text: 'stands', leftOut: name },
+      '/ramps/*/rating': { text: 'quantityMass' },
       '/jacks/*': { under: 'rating', leftOut: name },
       '/jacks/*/rating': { text: 'quantityMass' },
     },

@@ -165,7 +165,11 @@ const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
   condition: conditionText,
   variant: ({ name, when }) => join(name, when && `when ${conditionText(when)}`),
   support: ({ at, jack, axle }) => join(at, jack && `jack ${jack}`, axle && `lifts ${axle}`),
-  axle: ({ wheels }) => `${wheels} ${wheels === 1 ? 'wheel' : 'wheels'}`,
+  axle: ({ wheels, ramps }) =>
+    join(
+      `${wheels} ${wheels === 1 ? 'wheel' : 'wheels'}`,
+      ramps !== undefined && (ramps ? 'ramps' : 'no ramps'),
+    ),
   documentSource: ({ title, document, edition, date }) =>
     join(title, document, edition && `edition ${edition}`, date),
   source: (given, source) => source(given).slice(2, -1),

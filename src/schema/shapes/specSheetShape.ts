@@ -2,7 +2,7 @@ import * as z from 'zod/v4/core'
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
-import { buildOnce, count, kind, list, nonEmptyList, object, taggedUnion } from './makeShape.js'
+import { booleanShape, buildOnce, count, kind, list, nonEmptyList, object, taggedUnion } from './makeShape.js'
 import {
   ABOVE_ZERO_PATTERN,
   documentShape,
@@ -84,7 +84,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       type: text.text,
       'mass?': leaf.values.mass.spec,
       variants: recordById({ name: text.text, 'when?': leaf.condition }),
-      axles: recordById({ name: text.text, wheels: count(1) }),
+      axles: recordById({ name: text.text, wheels: count(1), 'ramps?': booleanShape() }),
       supports: recordById({ at: text.text, 'jack?': text.text, 'axle?': text.id }),
       'secure?': list({ item: text.text, how: text.text, when: ['before work', 'before a run'] }),
     },

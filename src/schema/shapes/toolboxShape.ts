@@ -60,6 +60,7 @@ export const toolboxShape = /* @__PURE__ */ buildOnce(() => {
     pans: recordById({ name: text.text, size: quantity.volume }),
     fillers: recordById(funnelAndHose),
     stands: recordById({ name: text.text, count: count(), rating: quantity.mass }),
+    'ramps?': recordById({ name: text.text, count: count(), rating: quantity.mass }),
     'jacks?': recordById({ name: text.text, rating: quantity.mass }),
     'chocks?': count(),
   })

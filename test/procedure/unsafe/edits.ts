@@ -64,8 +64,9 @@ export function on(
   service: string,
   rows: readonly Row[],
   more: Partial<ProcedureDocument> = {},
+  raiseOn: 'stands' | 'ramps' = 'stands',
 ): readonly UnsafeSequence[] {
-  const good = build(sheet, [service])
+  const good = build(sheet, [service], undefined, raiseOn)
   return rows.map(([fact, edit, ...codes]) => ({
     fact,
     sheet,

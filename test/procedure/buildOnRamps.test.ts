@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest'
+import { buildProcedure, repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { SpecSheet } from '../../src/v1/spec.js'
+import { type CaseOptions, makeCase, makeSheet } from './sheets.js'
+import { rampsSheet } from './unsafe/rampRows.js'
+
+const sheetOf = (cases: Readonly<Record<string, CaseOptions>>): SpecSheet =>
+  makeSheet(Object.fromEntries(Object.entries(cases).map(([id, one]) => [id, makeCase(id, one)])))
+
+function buildOnRamps(sheet: SpecSheet, facts: { readonly events?: readonly ['submersion'] } = {}) {
+  const built = buildProcedure({ sheet, identity: {}, services: ['change'], raiseOn: 'ramps', ...facts })
+  if (!built.ok) throw new Error(JSON.stringify(built.findings))
+  const { value: procedure, findings } = built
+  return { procedure, findings, actions: procedure.steps.map((step) => step.do) }
+}
+
+describe('a machine on ramps', () => {
+  test('one end on ramps: poured there, read back on flat ground', () => {
+    const { procedure, actions } = buildOnRamps(rampsSheet)
+    expect(validateProcedure(procedure, rampsSheet)).toEqual([])
+    expect(actions).not.toContain('raise the machine')
+    const ids = procedure.steps.map(({ id }) => id)
+    const order = ['clear', 'ramps-front', 'stop-2', 'chock-rear', 'front-take-out-drain', 'front-pour-fill']
+    const rest = ['front-nip-fill-2', 'clear-2', 'off-ramps', 'stop-3', 'front-level-fill', 'run']
+    const places = [...order, ...rest].map((id) => ids.indexOf(id))
+    expect(places).toEqual([...places].sort((one, other) => one - other))
+    expect(places).not.toContain(-1)
+  })
+
+  test('all wheels on ramps: level, so the oil is filled and read there', () => {
+    const sheet = sheetOf({
+      front: { access: 'front', method: 'to level hole', attitude: 'level on its wheels' },
+      rear: { access: 'rear' },
+    })
+    const { procedure, actions } = buildOnRamps(sheet)
+    expect(validateProcedure(procedure, sheet)).toEqual([])
+    expect(actions.indexOf('check the level')).toBeLessThan(actions.indexOf('drive off ramps'))
+    expect(procedure.steps.find((step) => step.do === 'drive onto ramps')?.on).toBeUndefined()
+  })
+
+  test.each([
+    ['wheel must turn', { access: 'front', out: 'sole opening by wheel' }],
+    ['level needs flat ground', { access: 'front', method: 'to level hole' }],
+    ['level needs stands', { access: 'front', method: 'dipstick', attitude: 'level on stands' }],
+  ] as const)('%s: stands are used, and a finding says why', (because, options) => {
+    const sheet = sheetOf({ box: options })
+    const { procedure, findings, actions } = buildOnRamps(sheet)
+    expect(findings).toContainEqual(
+      expect.objectContaining({
+        ...{ code: 'procedure/ramps-not-possible', severity: 'warning', path: '/gearcases/box' },
+        params: { because, part: 'box' },
+      }),
+    )
+    expect(actions).toContain('set on stands')
+    expect(validateProcedure(procedure, sheet)).toEqual([])
+  })
+
+  test('not where the manual forbids them, nor for a machine that must not run', () => {
+    const sheet = sheetOf({ front: { access: 'front' } })
+    const { axles } = sheet.machine
+    const forbidden = Object.fromEntries(
+      Object.entries(axles).map(([id, one]) => [id, { ...one, ramps: false }]),
+    )
+    const because = ({ findings }: ReturnType<typeof buildOnRamps>) =>
+      findings.flatMap(({ params }) => ('because' in params ? params.because : []))
+    expect(because(buildOnRamps({ ...sheet, machine: { ...sheet.machine, axles: forbidden } }))).toEqual([
+      'manual forbids ramps',
+    ])
+    expect(because(buildOnRamps(sheet, { events: ['submersion'] }))).toEqual(['must not run'])
+  })
+
+  test('where the manual does not mention them, a finding says so', () => {
+    const { findings } = buildOnRamps(sheetOf({ front: { access: 'front' } }))
+    expect(findings).toEqual([
+      expect.objectContaining({
+        ...{ code: 'procedure/ramps-not-stated', severity: 'info', params: { part: 'front axle' } },
+      }),
+    ])
+  })
+
+  test('a repair with much to do rebuilds the order on ramps', () => {
+    const { procedure } = buildOnRamps(rampsSheet)
+    const steps = procedure.steps.filter((step, place) => step.do === 'drive onto ramps' || place % 3 > 0)
+    const { procedure: repaired, left, stopped } = repairProcedure({ ...procedure, steps }, rampsSheet)
+    expect(left).toEqual([])
+    expect(stopped).toBe('rebuilt')
+    const actions = repaired.steps.map((step) => step.do)
+    expect(actions).toContain('drive off ramps')
+    expect(actions).not.toContain('set on stands')
+  })
+})
