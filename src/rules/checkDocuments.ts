@@ -13,16 +13,17 @@ import { runRules } from './runRules.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
- * Finds the mistakes in a closed set of documents, and what is worth knowing about them: for people who write sheets,
- * keep logs or take over either. The documents come from the `parse…` functions of `/v1/spec`, which find mistakes in
- * their shape. The findings of `validateProcedure` and `readMeters` are included, with their codes. To judge one record,
- * use `checkRecord` of the service entry.
+ * Finds the mistakes in a closed set of documents, and other points of note. It is for people who write
+ * sheets, keep logs, or take them over. The documents come from the `parse…` functions of `/v1/spec`, which
+ * find mistakes in their shape. The findings of `validateProcedure` and `readMeters` are included, with their
+ * codes. To judge one record, use `checkRecord` of the service entry.
  *
- * @param set - the documents, by kind; rules look up related documents (the sheet of a log) in it and find nothing without them
- * @param circumstances - `today`, `YYYY-MM-DD`; without it, no date is judged against the calendar
- * @param houseRules - rules of the caller, made with {@link defineRule}; they run after ours
- * @returns all findings, document by document in the order given, sheets first; those of one document in the order of
- * its text. A finding that its sheet waives keeps its place, has `waived`, and the severity `info`.
+ * @param set - the documents, by kind; rules look up related documents in it (the sheet of a log) and report
+ * nothing if one is missing
+ * @param circumstances - `today`, `YYYY-MM-DD`; without it, no date counts as future
+ * @param houseRules - your own rules, made with {@link defineRule}; they run after the built-in ones
+ * @returns all findings, sheets first, then the other documents in the given order; within a document, in the
+ * order of its text. A waived finding keeps its position; it has `waived` and the severity `info`.
  * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `circumstances` has
  * an unknown key; RangeError if `today` is not a date
  *
@@ -68,11 +69,11 @@ export function checkDocuments<House extends AnyRule = never>(
       comparePointers(document, first.path, second.path),
     )
   })
-  // The type of a list of rules does not keep the params of each code; each rule is checked at its definition.
+  // A list of rules loses the type of each code's params; each rule is type-checked where it is defined.
   return moveFindings(found, set) as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }
 
-/** Lowers waived findings to `info`, with the reason of the waiver, and lists the places of unused waivers. */
+/** Lowers waived findings to `info`, adds the waiver's reason, and lists the indexes of unused waivers. */
 function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   const waivers = sheet.waivers ?? []
   const usedIndexes = new Set<number>()
@@ -96,7 +97,10 @@ function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   }
 }
 
-/** The findings of `validateProcedure` for a procedure whose sheet is in the set, and of `readMeters` for a log. */
+/**
+ * The findings of `validateProcedure` for a procedure with its sheet in the set, and of `readMeters` for a
+ * log.
+ */
 function findMeterAndProcedureMistakes({
   input: { document, sheet },
   inside,

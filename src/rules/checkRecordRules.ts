@@ -8,7 +8,7 @@ import { requireSet } from './requireSet.js'
 import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
 
-/** The findings of one record, in the order of the list of rules. */
+/** The findings of one record, in the order of the rules. */
 export function checkRecordRules(
   record: Named<ServiceRecord>,
   set: DocumentSet,
@@ -20,7 +20,7 @@ export function checkRecordRules(
   return moveFindings(findings, { ...set, records: [record] }) as readonly Finding<RuleCodes>[]
 }
 
-/** What a correction says of the machine is judged in the record that it corrects. */
+/** A correction's statements about the machine are judged as part of the record that it corrects. */
 function findInRecord(
   record: Named<ServiceRecord>,
   set: DocumentSet,

@@ -16,7 +16,7 @@ import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/findSerialMistake.js'
 import type { ReferenceTarget } from './lookup/listSheetReferences.js'
 
-/** A quantity in params; a type, since an interface is not assignable to `Params`. */
+/** A quantity in params. It is a type because an interface is not assignable to `Params`. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
 type Millilitres = Amount<'mL'>
 type Volume = Amount<VolumeUnit>
@@ -24,7 +24,7 @@ type Torque = Amount<TorqueUnit>
 type PrintedPair = { readonly first: PrintedValue; readonly second: PrintedValue }
 /** A reason from another function, in params. */
 type ReasonParams = { readonly code: string; readonly params: Params }
-/** A name that does not exist, with the first existing names, the number of others, and the name probably meant. */
+/** A name that does not exist, the first existing names, the number of the others, and the probable name. */
 type UnknownName = {
   readonly id: string
   readonly known: readonly string[]
@@ -221,7 +221,7 @@ export interface RuleCodes {
   'spec/implausible-hours': { hours: Figure }
 }
 
-/** The codes that `checkDocuments` finds: those of the rules, of meters and of procedures. */
+/** The codes of the findings of `checkDocuments`: rules, meters and procedures. */
 export interface DocumentCodes
   extends RuleCodes,
     MeterCodes,

@@ -1,7 +1,7 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 
 /**
- * Compares two places of a document by the order of its text, an object before its values. Places that do not exist
+ * Compares two pointers by the order of the document's text, an object before its values. Pointers to nothing
  * come last.
  */
 export function comparePointers(document: unknown, first: JsonPointer, second: JsonPointer): number {
@@ -19,7 +19,7 @@ export function comparePointers(document: unknown, first: JsonPointer, second: J
   return -1
 }
 
-/** The index of a key in its object or list; its length for a missing key. */
+/** The index of a key in its object or list. For a missing key: the number of keys. */
 function findKeyIndex(key: string, holder: unknown): number {
   if (Array.isArray(holder)) return /^[0-9]+$/.test(key) ? Number(key) : holder.length
   const keys = typeof holder === 'object' && holder !== null ? Object.keys(holder) : []

@@ -6,17 +6,17 @@ import type { DocumentSet, Named, RuleFacts, RuleInput, RuleSubjects, SubjectKin
 
 type NamedDocument = Named<RuleSubjects[SubjectKind]>
 
-/** A document that rules judge: one of the set, or a record inside a log. */
+/** A document for the rules: one of the set, or a record inside a log. */
 export interface Subject {
   readonly input: RuleInput
-  /** Its place inside that document. */
+  /** The pointer of the subject inside the document `inside`. */
   readonly prefix: JsonPointer
   readonly inside: NamedDocument
-  /** Of a record with corrections: the parts that they state, with their places in the list of records. */
+  /** For a record with corrections: the corrected parts, with their pointers into the list of records. */
   readonly places?: ResolvedRecord['places']
 }
 
-/** Every document of a set in the order given, sheets first, the records of a log after their log. */
+/** Every document of a set in the given order, sheets first; the records of a log follow the log. */
 export function listSubjects(set: DocumentSet, facts: RuleFacts): readonly Subject[] {
   const makeSubject = createSubjectMaker(set, facts)
   return [

@@ -2,7 +2,10 @@ import type { DocumentReference, Finding } from '../base/index.js'
 import { placeAsWritten, type WrittenPlaces } from '../spec/index.js'
 import type { DocumentSet } from './rule.js'
 
-/** Moves findings to the places as written. A mistake in the source of a section is reported only once. */
+/**
+ * Moves the pointers of findings from the full form to the document as written. A mistake in a section's
+ * source is reported only once.
+ */
 export function moveFindings(findings: readonly Finding[], set: DocumentSet): readonly Finding[] {
   const { sheets, logs, toolboxes, stocks, procedures, records } = set
   const shortDocuments = [...sheets, ...logs, ...toolboxes, ...stocks, ...procedures, ...records].filter(

@@ -12,7 +12,7 @@ const KIND_BY_LIST = {
   records: 'service-record',
 } as const
 
-/** Throws if a list is missing, a document was not parsed or is of another kind, or `today` is not a date. */
+/** Throws if a list is missing, a document was not parsed or has the wrong kind, or `today` is not a date. */
 export function requireSet(set: DocumentSet, circumstances: Circumstances): void {
   requireObject('set', set)
   for (const [list, kind] of Object.entries(KIND_BY_LIST)) {

@@ -14,7 +14,7 @@ import type { DocumentCodes } from './codes.js'
 import type { RecordIndex } from './lookup/indexRecord.js'
 import type { SheetIndex } from './lookup/indexSheet.js'
 
-/** A closed set of documents, each with a name that the caller gave it. */
+/** A closed set of documents, each with an optional name from the caller. */
 export interface DocumentSet {
   readonly sheets: readonly Named<SpecSheet>[]
   readonly logs: readonly Named<MachineLog>[]
@@ -27,47 +27,50 @@ export interface DocumentSet {
 export interface Named<T> {
   readonly name?: string
   readonly document: T
-  /** Where a sheet in short notation was written, as the parse function gave it: findings then point there. */
+  /**
+   * The written positions of a document in short notation, from the parse function. Findings then point
+   * there.
+   */
   readonly places?: WrittenPlaces
 }
 
 /** Facts besides the documents. */
 export interface Circumstances {
-  /** Without it, no date is judged against the calendar. */
+  /** Without it, no date counts as future. */
   readonly today?: DateText
 }
 
 /** Facts that a rule may use besides the documents. */
 export interface RuleFacts extends Circumstances {
-  /** Indexes of the waivers without a finding; only for the rule that runs last. */
+  /** Indexes of the waivers without a finding; set only for the rule that runs last. */
   readonly unusedWaivers?: readonly number[]
 }
 
-/** A finding of a rule at one place; code, severity and document are added later. */
+/** A finding of a rule at one pointer; code, severity and document are added later. */
 export interface RuleFinding<OwnParams = Params> {
   readonly path: JsonPointer
   readonly params: OwnParams
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
-  /** Replaces the severity of the rule, in cases that its comment names. */
+  /** Replaces the severity of the rule, in the cases named in its comment. */
   readonly severity?: Severity
 }
 
-/** The documents that a rule can be about, by kind; service records include those inside a log. */
+/** The documents that a rule can check, by kind. Service records include those inside a log. */
 export type RuleSubjects = Documents
 
 export type SubjectKind = keyof RuleSubjects
 
-/** The params that the text of a code needs; a code of a house rule may have any. */
+/** The params that the text of a code needs. House rules may have any params. */
 export type RuleParams<Code> = Code extends keyof DocumentCodes ? DocumentCodes[Code] : Params
 
-/** The codes of house rules; their params may be anything. */
+/** The codes of house rules, with any params. */
 export type HouseCodes<House extends AnyRule> = { readonly [Rule in House as Rule['code']]: Params }
 
-/** The input of a rule: one document and what belongs to it. */
+/** The input of a rule: one document with its related documents. */
 export interface RuleInput<Kind extends SubjectKind = SubjectKind> {
   readonly document: RuleSubjects[Kind]
-  /** The sheet, or the one that the document names by id and revision, if it is in the set. */
+  /** The sheet itself, or the sheet that the document names by id and revision, if it is in the set. */
   readonly sheet: [Kind] extends ['spec-sheet'] ? SheetIndex : SheetIndex | undefined
   /** Entries and tightenings of a record, with their parts on the sheet. */
   readonly record: [Kind] extends ['service-record'] ? RecordIndex : RecordIndex | undefined
@@ -78,19 +81,19 @@ export interface RuleInput<Kind extends SubjectKind = SubjectKind> {
 }
 
 /**
- * A check of documents. The file `rules/<topic>/<kebab-name>.ts` holds only the rule with the code
+ * A check of documents. The file `rules/<topic>/<kebab-name>.ts` contains only the rule with the code
  * `<topic>/<kebab-name>`.
  */
 export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends string = string> {
   readonly code: Code
   readonly severity: Severity
-  /** The kinds of document that it judges; it runs once for each document of these kinds. */
+  /** The kinds of document that the rule checks. It runs once for each document of these kinds. */
   readonly about: Kind | readonly Kind[]
   /** Returns one finding for each mistake. */
   check(input: RuleInput<Kind>): readonly RuleFinding<RuleParams<Code>>[]
 }
 
-/** A rule of any kind and code, as the lists hold it. */
+/** A rule of any kind and code, for lists of rules. */
 export interface AnyRule {
   readonly code: string
   readonly severity: Severity
@@ -99,10 +102,10 @@ export interface AnyRule {
 }
 
 /**
- * Gives a rule the types of its document and params, and returns it unchanged. Pass your rules to
- * {@link checkDocuments} as its third argument.
+ * Returns a rule unchanged, with the types of its document and params. Pass your rules to {@link
+ * checkDocuments} as its third argument.
  *
- * @param rule - code `topic/kebab-name`, severity, the kind of document it is about, and the check
+ * @param rule - its code `topic/kebab-name`, severity, kind of document, and check
  * @returns the same rule
  *
  * Source: house rule.

@@ -2,7 +2,7 @@ import type { Severity } from '../base/index.js'
 import type { DocumentCodes } from './codes.js'
 import type { Rule, RuleFinding, RuleInput, RuleParams, SubjectKind } from './rule.js'
 
-/** Makes rules about one kind of document, or several. */
+/** Makes rules about one or more kinds of document. */
 export const documentRule =
   <Kind extends SubjectKind>(...about: readonly Kind[]) =>
   <Code extends keyof DocumentCodes>(

@@ -2,7 +2,7 @@ import { dropUndefined, type Finding, type JsonPointer } from '../base/index.js'
 import type { Subject } from './listSubjects.js'
 import type { AnyRule } from './rule.js'
 
-/** Runs every rule that is about this kind of document, in the order of the list. */
+/** Runs every rule for this kind of document, in the order of the list. */
 export function runRules(
   { input, prefix, inside, places }: Subject,
   rules: readonly AnyRule[],
@@ -30,7 +30,7 @@ export function runRules(
   })
 }
 
-/** The place of a finding in the document as written; what a correction states is in the correction. */
+/** The pointer of a finding in the log as written. Values from a correction are found in the correction. */
 function locateInLog(
   path: JsonPointer,
   prefix: JsonPointer,

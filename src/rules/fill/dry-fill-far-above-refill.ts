@@ -3,10 +3,10 @@ import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A dry fill of many times the refill: draining takes out most of the oil, so one of the figures has a wrong decimal
- * point or unit.
- * Judges: Every gearcase: pairs `oilSpace/fill/dryFill` with `oilSpace/fill/drainAndRefill`. Finds a pair whose low
- * volume of the dry fill exceeds 5 times the high volume of the refill.
+ * A dry fill many times as large as the refill. Draining removes most of the oil, so one of the figures has a
+ * wrong decimal point or unit.
+ * Judges: The pair `oilSpace/fill/dryFill` and `oilSpace/fill/drainAndRefill` of every gearcase. Finds a low
+ * volume of the dry fill above 5 times the high volume of the refill.
  * Place: the dry fill; the refill of an override that sets only the refill
  * Params: gearcase: its name; dryFill: low volume of the dry fill in mL; refill: high volume of the refill in mL
  * Harm: machine

@@ -5,15 +5,16 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A level far below its hole: no finger reaches it, and such a gearcase is hardly ever that deep. A decimal point or
- * a unit is wrong.
- * Judges: Every stated `below` of a fill method `to level hole`, overrides included, by its first printed figure.
- * Finds any whose highest figure is above 100 mm. Not judged if a printed figure beside it disagrees.
+ * An oil level too far below its hole to reach with a finger. Such gearcases are hardly ever that deep, so a
+ * decimal point or a unit is wrong.
+ * Judges: Every stated `below` of a fill method `to level hole`, overrides included, by its first printed
+ * figure. Finds any whose highest figure is above 100 mm. Skipped if another printed figure of the value
+ * disagrees.
  * Place: the value
- * Params: gearcase: its name; below: as printed first
+ * Params: gearcase: its name; below: as first printed
  * Harm: machine
- * Common practice, no source: levels are read with a finger or a bent wire, at most some centimetres down; the 100
- * mm are our own estimate.
+ * Common practice, no source: levels are read with a finger or a bent wire, a few centimetres down at most;
+ * the limit of 100 mm is our own estimate.
  */
 export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
   listGearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {

@@ -6,18 +6,18 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A refill that is far too large for a gearcase of that type or a machine of that mass, or no more than a spoonful:
- * `340 L` for 340 cc.
- * Judges: Every stated refill of the base sheet, and those of overrides if the base sheet states none, by the first
- * printed figure. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
- * reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L (gearbox), times the number
- * of instances if `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass of 50 kg or more. Not
- * judged if a printed figure beside it disagrees, or if it exceeds a stated dry fill
- * (`fill/refill-larger-than-dry-fill`).
+ * A refill far too large for the type of gearcase or the mass of the machine, or as small as a spoonful: `340
+ * L` for 340 cc.
+ * Judges: The first printed figure of every stated refill of the base sheet, or of overrides if the base
+ * sheet states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two volumes: by
+ * type, 10 L (hub reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L
+ * (gearbox), times the number of instances if `per` is `all instances`; by mass, 1 L for each 15 kg of a
+ * stated machine mass of 50 kg or more. Skipped if another printed figure of the value disagrees, or if it
+ * exceeds a stated dry fill (`fill/refill-larger-than-dry-fill`).
  * Place: the refill
- * Params: gearcase: its name; refill: as printed first; limit: the largest volume in L that is plausible here
+ * Params: gearcase: its name; refill: as first printed; limit: the largest plausible volume in L
  * Harm: machine
- * Common practice, no source: the limits are our own estimates, several times what such gearcases hold.
+ * Common practice, no source: the limits are our own estimates, several times the volume of such gearcases.
  */
 export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document, sheet }) => {
   const mass = document.machine.mass

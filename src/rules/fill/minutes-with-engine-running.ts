@@ -1,10 +1,10 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A level that is read with the engine running, some minutes after it was stopped: one of the two was read from
- * another line.
- * Judges: Every gearcase with its own oil whose `level` has `engine` of `running`. Finds a stated `minutesAfterStop`
- * in it; an override of the minutes is not judged.
+ * A level to be read both with the engine running and some minutes after it stopped. One of the two was
+ * copied from the wrong line.
+ * Judges: Every gearcase with its own oil and a `level` with `engine: running`. Finds a stated
+ * `minutesAfterStop`. Overrides are not judged.
  * Place: `/gearcases/<id>/oilSpace/fill/level/minutesAfterStop`
  * Params: gearcase: its name
  * Harm: job

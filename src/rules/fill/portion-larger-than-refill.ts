@@ -2,15 +2,16 @@ import { findLargerVolumes } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase that shares another's oil with a portion larger than the owner's whole refill: the portion is part of
- * that refill. The unit is wrong, or the dry fill was used.
- * Judges: Every gearcase with a shared oil space: pairs `oilSpace/portion` with `oilSpace/fill/drainAndRefill` of the
- * gearcase named by `with`. Finds a pair whose low volume of the portion exceeds the high volume of the refill.
+ * A portion of shared oil larger than the owner's whole refill, although it is part of that refill. The unit
+ * is wrong, or the dry fill was used.
+ * Judges: In every gearcase with a shared oil space, `oilSpace/portion` and the
+ * `oilSpace/fill/drainAndRefill` of the gearcase that `with` names. Finds a low volume of the portion above
+ * the high volume of the refill.
  * Place: the portion; the refill of an override that sets only the refill
  * Params: gearcase: name of the sharing gearcase; portion: low volume of the portion in mL; refill: high volume of
  * the refill in mL
  * Harm: machine
- * House rule; equal volumes pass.
+ * House rule; equal volumes are allowed.
  */
 export const rule = gearcaseRule(
   'fill/portion-larger-than-refill',

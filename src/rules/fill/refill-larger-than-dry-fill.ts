@@ -2,14 +2,14 @@ import { findLargerVolumes } from '../lookup/readStatedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were swapped
+ * A refill larger than the dry fill. Some oil always stays behind after draining, so the figures were swapped
  * or one has the wrong unit.
- * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds a pair whose low
- * volume of the refill exceeds the high volume of the dry fill.
+ * Judges: The pair `oilSpace/fill/drainAndRefill` and `oilSpace/fill/dryFill` of every gearcase. Finds a low
+ * volume of the refill above the high volume of the dry fill.
  * Place: the refill; the dry fill of an override that sets only the dry fill
  * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
  * Harm: machine
- * Common practice, no source; equal volumes pass.
+ * Common practice, no source; equal volumes are allowed.
  */
 export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {
   const fill = `/gearcases/${id}/oilSpace/fill`

@@ -2,16 +2,16 @@ import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A first interval that is longer than the repeat interval by the same measure: the first change takes out the wear
- * of running in, so it comes early; if it comes later, the two figures were probably swapped. Waive it if the manual
+ * A first interval longer than the repeat interval in hours, distance or time. The first change removes the
+ * wear of running in, so it comes early; the figures were probably swapped. Waive the finding if the manual
  * really says so.
- * Judges: Every service with `first`: compares hours, distance and period of `first` with those of `repeat`, each by
- * its comparable size. Finds a `first` with a longer limit; a limit that only one of the two has is not compared. One
- * finding for each service. Overrides are not judged.
+ * Judges: Every service with `first`: hours, distance and period of `first` against those of `repeat`, by
+ * comparable size. Finds a `first` with a longer limit, once for each service. A limit stated by only one of
+ * the two, and overrides, are not judged.
  * Place: `/services/<id>/intervals/first`
  * Params: by: the longer limits of `hours`, `distance`, `period` in this order
  * Harm: job
- * House rule; the same length passes.
+ * House rule; equal lengths are allowed.
  */
 export const rule = scheduleRule('interval/first-longer-than-repeat', 'warning', ({ path, intervals }) => {
   const first = readComparableLimits(intervals.first)

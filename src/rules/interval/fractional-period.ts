@@ -2,10 +2,10 @@ import { scanPeriod } from '../../calendar/index.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A factor for severe use that gives a fraction of a month or of a day: three months times 0.5 has no date, so the
- * limit is unknown. Write out the interval for severe use.
- * Judges: Every service whose `severe` is a factor and whose stated `repeat` has a period. Multiplies years × 12 +
- * months, and weeks × 7 + days, by the factor, exactly. Finds a factor for which one of the two products is not a
+ * A factor for severe use that gives a fraction of a month or a day. Half of three months has no exact date,
+ * so the limit is unknown. State the interval for severe use instead.
+ * Judges: Every service whose `severe` is a factor and whose stated `repeat` has a period. Multiplies the
+ * factor exactly by years × 12 + months, and by weeks × 7 + days. Finds a factor if either product is not a
  * whole number. Overrides are not judged.
  * Place: `/services/<id>/intervals/severe/factor`
  * Params: period: the period as written; factor: the factor as written

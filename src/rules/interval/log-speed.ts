@@ -3,11 +3,11 @@ import { type CountedMeterReading, readMeters } from '../../interval/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * Hours and distance of a log that mean a speed that such a machine cannot have, between two days on which both
- * meters were read: one of the two readings is mistyped, or miles were entered as kilometres.
- * Judges: Readings of both meters on one date, in the order of the dates, each meter as its total (events included).
- * Judges each date against the one before, if neither meter has a break between them: distance in km ÷ hours worked.
- * Finds a speed above 130 km/h over at least five hours.
+ * Readings of both meters on two days that imply an impossible speed between them. A reading is mistyped, or
+ * miles were entered as kilometres.
+ * Judges: Dates with readings of both meters, in order, each meter as its total (events included). Compares
+ * each date with the one before, if neither meter has a break between them: speed = distance in km ÷ hours
+ * worked. Finds a speed above 130 km/h over at least five hours.
  * Place: the later distance reading
  * Params: speed: in km/h; fastest: 130; from: the earlier date; to: the later date
  * Harm: job

@@ -2,11 +2,11 @@ import { scanPeriod } from '../../calendar/index.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * A period in days that is really in months or years, converted with an average month: 91, 183, 365 or 730 days. It
- * falls due on a wrong date after each leap year. Write months.
- * Judges: Every stated interval, overrides included, whose period has only days. Finds days that equal count × year ÷
- * 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60
- * months; the smallest count that fits.
+ * A period of months or years that was converted to days with an average month: 91, 183, 365 or 730 days.
+ * After a leap year the due date is wrong. Write months instead.
+ * Judges: Every stated interval, overrides included, whose period has only days. Finds days equal to count ×
+ * year ÷ 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36,
+ * 48 or 60 months. The smallest count that fits is used.
  * Place: `<interval>/period`
  * Params: days: as written; months: the count that fits
  * Harm: job

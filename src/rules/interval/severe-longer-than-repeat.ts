@@ -2,15 +2,14 @@ import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * An interval for severe use that is longer than the normal one, or a factor above 1: the two were swapped, or the
- * factor is the inverse of the right one.
- * Judges: Every service with `severe`. Finds a factor above 1. Compares hours, distance and period of an interval
- * with those of `repeat` by their comparable sizes and finds each that is longer; a limit that only one of the two
- * has is not compared. Overrides are not judged.
+ * A severe-use interval longer than the normal one, or a factor above 1. The figures were swapped, or the
+ * factor was inverted.
+ * Judges: Every service with `severe`. Finds a factor above 1, and each hours, distance or period longer than
+ * that of `repeat`, by comparable size. A limit stated by only one of the two, and overrides, are not judged.
  * Place: `/services/<id>/intervals/severe/factor`, or `…/severe/interval/<limit>`
  * Params: by: `factor`, or the limit that is longer: `hours`, `distance` or `period`
  * Harm: job
- * House rule; the same length passes.
+ * House rule; equal lengths are allowed.
  */
 export const rule = scheduleRule(
   'interval/severe-longer-than-repeat',

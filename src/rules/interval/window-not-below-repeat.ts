@@ -2,10 +2,10 @@ import { readComparableLimits } from '../lookup/readComparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A window as long as the interval or longer: the service could be omitted without ever being overdue.
- * Judges: Every service with `window`: compares hours, distance and period with those of `repeat` by their comparable
- * sizes. Finds each limit that is as long or longer; a limit that only one of the two has is not compared. Overrides
- * are not judged. Several limits of one window are found in the order of its keys.
+ * A window as long as the interval or longer: the service would never be overdue.
+ * Judges: Every service with `window`: hours, distance and period against those of `repeat`, by comparable
+ * size. Finds each limit that is as long or longer, in the order of the keys. A limit stated by only one of
+ * the two, and overrides, are not judged.
  * Place: `/services/<id>/intervals/window/<limit>`
  * Params: by: `hours`, `distance` or `period`
  * Harm: job

@@ -2,12 +2,12 @@ import type { MachineLog } from '../../spec/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A first use, reading, event or top-up dated after today: the year or the month is mistyped, and the machine would
- * seem to have worked less than it has. Another rule judges the dates of records.
- * Judges: `commissioned`, the dates of the readings of both meters, of events and of top-ups. Finds each date after
- * today; today itself passes. Not judged without today.
+ * A first use, reading, event or top-up dated after today. The year or the month is mistyped, and the machine
+ * would seem to have worked less. Another rule checks the dates of records.
+ * Judges: `commissioned`, the dates of the readings of both meters, of events and of top-ups. Finds each date
+ * after today; today is allowed. Skipped if `today` is not given.
  * Place: the date
- * Params: date: the date as written; today: the day given
+ * Params: date: the date as written; today: today's date
  * Harm: record
  * House rule.
  */

@@ -2,11 +2,11 @@ import type { MeterName } from '../../spec/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A meter that ran while the machine is logged as out of use: the dates of the pause are wrong, or somebody used the
- * machine.
- * Judges: Every entry of `pauses`, for each of the two meters. Finds a pause in which the first and the last reading
- * differ, dates at its ends included. Not judged for a meter with a swap, reset or rollover in the pause, nor for a
- * pause that ends before it starts.
+ * A meter that ran while the machine was logged as out of use. The dates of the pause are wrong, or the
+ * machine was used.
+ * Judges: Every entry of `pauses`, for each of the two meters. Finds a pause whose first and last readings
+ * differ; readings on its first and last day are included. Skipped for a meter with a swap, reset or rollover
+ * in the pause, nor for a pause that ends before it starts.
  * Place: `/pauses/<place>`
  * Params: meter: `hours` or `distance`; first: the first reading; last: the last one
  * Harm: record

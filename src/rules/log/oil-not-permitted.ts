@@ -4,11 +4,12 @@ import { lookUp } from '../lookup/lookUp.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A gearcase topped up with an oil that is none of those that the sheet permits there: two oils are mixed in it. Change the oil
- * before the machine works on.
- * Judges: The `oil` of every top-up of a gearcase with its own oil whose `oils` are stated for this machine, if no later
- * record changes the oil of that gearcase. The oil is that of the container of this name in a stock of the set, else what its name
- * says: grade and categories. Finds an oil for which every permitted one gets the answer `no`.
+ * A gearcase topped up with an oil that the sheet does not permit there. Two oils are now mixed. Change the
+ * oil before the machine works again.
+ * Judges: The `oil` of every top-up of a gearcase with its own oil whose `oils` are stated for this machine,
+ * if no later record changes the oil of that gearcase. The oil is looked up by its name in the stocks of the
+ * set; if no container has that name, grade and categories are read from the name. Finds an oil that meets
+ * none of the permitted oils (every answer is `no`).
  * Place: `/topUps/<place>/oil`
  * Params: gearcase: its name; oil: the name in the log; permitted: grade and category, or name, of each permitted oil
  * Harm: machine

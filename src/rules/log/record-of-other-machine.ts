@@ -1,13 +1,13 @@
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A record inside a log that belongs to another machine: it was copied from another log, and its services would count
- * for the wrong machine.
+ * A record of another machine inside a log. It was copied from another log, and its services would count for
+ * the wrong machine.
  * Judges: Every record of a log. Finds any whose `machine` is not the `id` of the log.
  * Place: `/records/<place>/machine`
  * Params: machine: the machine that the record names; log: the log's id; record: the record's id
  * Harm: record
- * House rule: a record names the log that holds it.
+ * House rule: a record names the log that contains it.
  */
 export const rule = logRule('log/record-of-other-machine', 'error', ({ document: log }) =>
   log.records.flatMap(({ machine, id }, place) =>

@@ -3,13 +3,13 @@ import { lookUp } from '../lookup/lookUp.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: the event would
- * make no service due, and the lost oil would not be counted.
- * Judges: The `gearcases` of every event; the `gearcase` of every top-up and, if the sheet has that gearcase, its
- * `instance`. Finds each id that the sheet does not have. Not judged without the sheet.
+ * An event or top-up of a gearcase or instance that is not on the log's sheet. The event would make no
+ * service due, and the lost oil would not be counted.
+ * Judges: The `gearcases` of every event; the `gearcase` of every top-up and, if the sheet has that gearcase,
+ * its `instance`. Finds each id that the sheet does not have. Skipped without the sheet.
  * Place: the id
- * Params: id: as written; known: up to eight of the ids that exist; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids that exist; more: how many more exist; meant: the probable
+ * id, if one is similar
  * Harm: record
  * House rule.
  */

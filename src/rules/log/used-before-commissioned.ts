@@ -1,10 +1,10 @@
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A record or an event dated before the machine's first use: one of the two dates is wrong, and the first service is
- * counted from the wrong day. An earlier meter reading is normal, from the trial run of the maker.
- * Judges: The dates of events and records of a log with `commissioned`. Finds each earlier date; the day itself
- * passes.
+ * A record or event dated before the machine's first use. One of the dates is wrong, and the first service
+ * may be counted from the wrong day. An earlier meter reading is normal: the maker's trial run.
+ * Judges: The dates of events and records of a log with `commissioned`. Finds each earlier date; the day of
+ * first use is allowed.
  * Place: `/events/<place>/date` or `/records/<place>/date`
  * Params: date: as written; commissioned: as written
  * Harm: record

@@ -4,15 +4,16 @@ import { lookUp } from '../lookup/lookUp.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A machine whose serial, model year or market excludes its stated variant, or which fits no variant of its sheet:
- * one of the facts is wrong, and so is every figure that differs between the variants. Look at the plate.
- * Judges: `identity` against the `when` of each variant of the sheet. Finds a stated variant whose `when` is `no` for
- * the other facts; or, without a stated variant, facts for which every variant's `when` is `no`. Not judged without
- * the sheet, if the stated variant does not exist, or if the `when` of a variant has reversed model years or a wrong
- * serial range.
+ * A machine whose serial, model year or market excludes its stated variant, or that fits no variant of its
+ * sheet. One of these facts is wrong, and every figure that differs between variants may be wrong too. Check
+ * the plate.
+ * Judges: `identity` against the `when` of each variant of the sheet. Finds a stated variant whose `when` is
+ * not met by the other facts. If no variant is stated, finds facts that meet no variant's `when`. Skipped
+ * without the sheet, if the stated variant does not exist, or if the `when` of a variant has reversed model
+ * years or a wrong serial range.
  * Place: `/identity`
- * Params: variant: the stated one, absent if none is stated; candidates: ids of the variants that the facts do not
- * exclude
+ * Params: variant: the stated variant, absent if none is stated; candidates: ids of the variants that the
+ * facts do not exclude
  * Harm: machine
  * House rule: a contradiction is never settled by choosing one side.
  */

@@ -4,8 +4,8 @@ import { findFastening } from './findFastening.js'
 import type { SheetIndex } from './indexSheet.js'
 
 /**
- * The load that a torque puts on the dry bolts (K = 0.20) of a cover or shield, by the nominal or the maximum of limits
- * (the minimum, if there is no maximum). Undefined if class, thread or figure is unknown.
+ * The load on the dry bolts (K = 0.20) of a cover or shield, from the nominal torque or the maximum of limits
+ * (the minimum if there is no maximum). Undefined if class, thread or figure is unknown.
  */
 export function calculateBoltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
   const { fastening } = findFastening(on)

@@ -2,12 +2,15 @@ import type { DriveOnPart } from '../../spec/index.js'
 import { findFastening } from './findFastening.js'
 import type { SheetPart } from './listSheetParts.js'
 
-/** N·m per cubic millimetre of the width across flats. An ordinary plug gets a tenth of it, a strong bolt two thirds. */
+/**
+ * N·m per mm³ of the width across flats. An ordinary plug is tightened to a tenth of the result, a strong
+ * bolt to two thirds.
+ */
 const INTERNAL_HEX_FACTOR = 0.25
 const PLUG_HEX_FACTOR = 0.025
 const BOLT_HEX_FACTOR = 0.04
 
-/** The largest plausible torque in N·m of a part without a stated thread, by the size of its hexagon. */
+/** The largest plausible torque in N·m of a part without a stated thread, from the size of its hexagon. */
 export function calculateMaxTorque(on: SheetPart) {
   const { thread, drive } = findFastening(on).fastening
   const size = drive && 'size' in drive ? drive.size : undefined

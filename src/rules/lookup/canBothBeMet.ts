@@ -1,8 +1,8 @@
 import type { Condition, SpecSheet } from '../../spec/index.js'
 
 /**
- * Whether one machine of this sheet could meet both conditions. The machine must also meet the condition of a variant
- * that both permit. Serials that cannot be compared exclude nothing.
+ * Whether one machine of this sheet could meet both conditions. The machine must also meet the condition of a
+ * variant that both permit. Serials that cannot be compared count as compatible.
  */
 export function canBothBeMet(sheet: SpecSheet, first: Condition, second: Condition): boolean {
   const variants = Object.entries(sheet.machine.variants).filter(

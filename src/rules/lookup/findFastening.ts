@@ -6,12 +6,12 @@ interface Fastening {
   readonly thread?: string
   readonly propertyClass?: string
   readonly drive?: DriveOnPart
-  /** Only of an opening. */
+  /** Only for an opening. */
   readonly uses?: Opening['uses']
 }
 
 /**
- * The object that describes what is tightened at a part, with its place: the opening, the bolts of a cover, the
+ * The object that describes the fastening of a part, with its pointer: the opening, the bolts of a cover, the
  * fasteners of a shield, the thread of a filter. Empty for a filter behind a plug or cover.
  */
 export function findFastening(on: SheetPart): {

@@ -6,7 +6,10 @@ const SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
 
 const plain = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
 
-/** An oil by the name in a log: from the stock that has a container or an oil of this name, else by the grade and categories in it. */
+/**
+ * An oil by its name in a log: from a stock with a container or oil of this name, else from the grade and
+ * categories in the name.
+ */
 export function findOilByName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
   const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
   const found = containers.find(

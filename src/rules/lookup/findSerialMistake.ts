@@ -2,7 +2,7 @@ import type { Condition } from '../../spec/index.js'
 
 export type SerialMistake = 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
 
-/** The mistake in a range of serials that no serial can be in. */
+/** The mistake in a serial range that no serial can fall in. */
 export function findSerialMistake(serials: Condition['serials']): SerialMistake | undefined {
   const { prefix = '', from, to } = serials ?? {}
   const ends = [from, to].filter((end) => end !== undefined)

@@ -1,20 +1,20 @@
 import { type JsonPointer, suggestName } from '../../base/index.js'
 
-/** A reader does not look through more. */
+/** A longer list would not help a reader. */
 const MAX_KNOWN_IDS = 8
 
-/** A place that names something by its id, and the ids that exist. */
+/** An id, its pointer, and the ids that exist. */
 export interface IdToCheck {
   readonly path: JsonPointer
   readonly id: string
   readonly known: readonly string[]
 }
 
-/** A finding for each name that does not exist. */
+/** One finding for each id that does not exist. */
 export const findUnknownIds = (names: readonly IdToCheck[]) =>
   names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [makeUnknownId(path, id, known)]))
 
-/** The finding for a name that does not exist, with the name probably meant as a cure. */
+/** The finding for an id that does not exist, with the probable id as a cure. */
 function makeUnknownId(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]

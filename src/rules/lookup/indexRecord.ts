@@ -14,11 +14,11 @@ import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 import { makeLazy } from './makeLazy.js'
 
-/** The lists of a record that rules judge against its sheet; empty without the sheet. */
+/** The lists of a record that rules compare with its sheet; empty without the sheet. */
 export interface RecordIndex {
-  /** Entries of a record with `detail` of `full`, on gearcases of the sheet. */
+  /** Entries on gearcases of the sheet, if the record has `detail: full`. */
   readonly entries: readonly IndexedEntry[]
-  /** Tightenings of parts of the sheet: those of the entries, then those of the shields. */
+  /** Tightenings of parts on the sheet: first the entries', then the shields'. */
   readonly tightenings: readonly IndexedTightening[]
 }
 
@@ -28,20 +28,20 @@ export interface IndexedEntry {
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
   readonly gearcase: Gearcase
-  /** Whether the oil was to be changed, and nothing says that it was not. */
+  /** Whether the service changes the oil and the entry is not marked as not done. */
   readonly isChange: boolean
   /** The identity in the machine's log; empty if the log is not in the set. */
   readonly identity: Identity
 }
 
-/** A recorded tightening, and the one that the sheet states for this machine. */
+/** A recorded tightening, and the tightening that the sheet states for this machine. */
 export interface IndexedTightening {
   readonly path: JsonPointer
   readonly done: RecordedTightening
   readonly part: string
-  /** Whether the part is turned by hand, such as a cap. */
+  /** Whether the part is turned by hand, as a cap is. */
   readonly isHandTurned: boolean
-  /** Absent if it is not stated or cannot be determined for this machine. */
+  /** Absent if not stated, or if it cannot be determined for this machine. */
   readonly required?: Exclude<Tightening, { readonly kind: 'not stated' }>
 }
 
@@ -86,7 +86,7 @@ export function indexRecord(
   })
 }
 
-/** The tightenings of a record: those of its entries, then those of the shields. */
+/** The tightenings of a record: first its entries', then the shields'. */
 export function listRecordedTightenings({ entries, shields = [] }: ServiceRecord) {
   return [
     ...entries.flatMap(({ tightened }, entry) =>

@@ -25,15 +25,15 @@ import { makeLazy } from './makeLazy.js'
 import { pickFirstPrinted } from './pickFirstPrinted.js'
 
 /**
- * The lists of a sheet that rules judge, in the order of the document, overrides last. `path` is the place in the
- * document.
+ * The lists of a sheet that rules check, in the order of the document, overrides last. `path` is the pointer
+ * in the document.
  */
 export interface SheetIndex {
   readonly document: SpecSheet
   readonly leaves: readonly FoundLeaf[]
   /** Every stated value, including those inside leaves. */
   readonly values: readonly FoundValue[]
-  /** Every printed value: the stated values and the entries of their `printed`. */
+  /** Every printed value: the stated values and their `printed` entries. */
   readonly figures: readonly WithPath<{ figure: PrintedValue }>[]
   /** Printed values that disagree with the first figure of the same value. */
   readonly disagreements: readonly Disagreement[]
@@ -42,22 +42,22 @@ export interface SheetIndex {
   readonly tightenings: readonly WithPath<{ tightening: Tightening; on: SheetPart }>[]
   readonly seals: readonly WithPath<{ seal: Seal; on: SheetPart }>[]
   readonly oils: readonly WithPath<{ choices: readonly OilChoice[]; oilSpace: OwnOilSpace }>[]
-  /** Every stated interval; `place` is its place, or the one that its override replaces. */
+  /** Every stated interval; `place` is its pointer, or the pointer that its override replaces. */
   readonly intervals: readonly WithPath<{ place: JsonPointer; interval: IntervalStated }>[]
   /** The intervals of each service, without overrides. */
   readonly schedules: readonly WithPath<Pick<Service, 'intervals'>>[]
   readonly conditions: readonly WithPath<{ condition: Condition }>[]
-  /** Every place that names another part of the sheet by its id. */
+  /** Every reference to another part of the sheet by its id. */
   readonly references: readonly IdReference[]
-  /** Pairs of two values: on the base sheet, and after each override. */
+  /** Pairs of values: on the base sheet, and with each override applied. */
   readonly pairs: (one: JsonPointer, other: JsonPointer) => readonly ValuePair[]
 }
 
-/** A part of a sheet with its place. */
+/** A part of a sheet with its pointer. */
 type WithPath<Fields> = { readonly path: JsonPointer } & Readonly<Fields>
 
 export function indexSheet(sheet: SpecSheet): SheetIndex {
-  /** A leaf with the part that it is on, if there is one. */
+  /** A leaf with its part, if it has one. */
   const withPart = <Fields>({ path, replaces: place = path }: FoundLeaf, fields: Fields) => {
     const holder = place.split('/', place.startsWith('/shields/') ? 3 : 5).join('/')
     const on = holder === place ? undefined : index.parts.find((part) => part.path === holder)
@@ -106,8 +106,8 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
 type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreement: PrintedComparison }>
 
 /**
- * The printed values that disagree with the first. If all others agree with one another, the first is the wrong one, and
- * the only one listed.
+ * The printed values that disagree with the first. If all the others agree with one another, the first is
+ * wrong, and only it is listed.
  */
 function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disagreement[] {
   const otherFigures = (value.printed ?? [])
@@ -127,12 +127,12 @@ function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disa
   return isFirstWrong ? [{ ...firstFound, path }] : found
 }
 
-/** Two stated values for the same machines, and the place of the one that this block sets. */
+/** Two stated values for the same machines, and the pointer of the one that the override sets. */
 export type ValuePair = WithPath<{ one: StatedValue; other: StatedValue }>
 
 /**
- * Pairs of two values of a sheet: one of the base sheet, and one for each override that sets either of them, with the
- * base value for what it does not set.
+ * Pairs of two values of a sheet: one pair from the base sheet, and one for each override that sets either
+ * value; the base sheet gives the other value.
  */
 function pairValues(
   allLeaves: readonly FoundLeaf[],
@@ -159,7 +159,7 @@ function pairValues(
   })
 }
 
-/** The override that a leaf is in; `''` for the base sheet. */
+/** The pointer of the override that contains a leaf; `''` for the base sheet. */
 function findOverridePath(path: JsonPointer): string {
   return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
 }

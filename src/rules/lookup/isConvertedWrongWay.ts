@@ -1,6 +1,6 @@
 import { compareExact, type DistanceUnit, exactOf, type PrintedQuantity } from '../../quantity/index.js'
 
-/** Whether one of two distances is in miles, the other in km, and the miles are the larger number. */
+/** Whether one distance is in miles and the other in km, and the number of miles is larger. */
 export function isConvertedWrongWay(
   first: PrintedQuantity<DistanceUnit>,
   second: PrintedQuantity<DistanceUnit>,

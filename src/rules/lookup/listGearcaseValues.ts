@@ -3,7 +3,7 @@ import type { Gearcase, StatedValue } from '../../spec/index.js'
 import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 
-/** A stated value of a gearcase; `path` is the place as written. */
+/** A stated value of a gearcase; `path` is the pointer as written. */
 export interface GearcaseValue {
   readonly path: string
   readonly value: StatedValue
@@ -11,7 +11,10 @@ export interface GearcaseValue {
   readonly isOverride: boolean
 }
 
-/** The stated values of all gearcases at one place below them, such as `oilSpace/fill/dryFill`, overrides included. */
+/**
+ * The stated values of all gearcases at one relative pointer, such as `oilSpace/fill/dryFill`, overrides
+ * included.
+ */
 export const listGearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValue[] =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []

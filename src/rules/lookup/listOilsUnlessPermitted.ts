@@ -2,7 +2,7 @@ import { type OilVerdict, oilMeets } from '../../oil/index.js'
 import { type Identity, type OfferedOil, resolveLeaf, type SpecSheet } from '../../spec/index.js'
 import { lookUp } from './lookUp.js'
 
-/** The oils that the sheet permits in a gearcase if this one is none of them; undefined if it is, or may be. */
+/** The oils that the sheet permits in a gearcase; undefined if this oil is one of them, or may be. */
 export function listOilsUnlessPermitted(
   sheet: SpecSheet,
   id: string,

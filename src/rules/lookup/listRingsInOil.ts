@@ -9,7 +9,10 @@ interface RingInOil {
   readonly gearcase: Gearcase
 }
 
-/** The rubber rings of gearcases for which `isOil` is true of an oil, by the owner of the oil if it is shared. */
+/**
+ * The rubber rings of gearcases with an oil for which `isOilInQuestion` is true; shared oil is looked up at
+ * its owner.
+ */
 export function listRingsInOil(
   sheet: SheetIndex,
   isOilInQuestion: (choice: OilChoice) => boolean,

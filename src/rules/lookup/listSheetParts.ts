@@ -1,7 +1,9 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { Cover, Filter, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
-/** An opening, cover, filter or shield of a sheet, with its place and its name after that of its gearcase. */
+/**
+ * An opening, cover, filter or shield of a sheet, with its pointer. The name follows that of its gearcase.
+ */
 export type SheetPart = {
   readonly path: JsonPointer
   readonly name: string
@@ -12,7 +14,7 @@ export type SheetPart = {
   | { readonly kind: 'shield'; readonly part: Shield }
 )
 
-/** Everything on a sheet that is opened and tightened, in the order of the document. */
+/** All parts of a sheet that are opened and tightened, in the order of the document. */
 export function listSheetParts({ gearcases, shields = {} }: SpecSheet): readonly SheetPart[] {
   return [
     ...Object.entries(gearcases).flatMap(([id, gearcase]): SheetPart[] => {

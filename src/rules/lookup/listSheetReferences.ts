@@ -12,7 +12,7 @@ export type ReferenceTarget =
   | 'shield'
   | 'service'
 
-/** A place of a sheet that names another part of it by id. */
+/** A reference by id from one part of a sheet to another. */
 export interface IdReference {
   readonly path: JsonPointer
   readonly to: ReferenceTarget
@@ -20,7 +20,7 @@ export interface IdReference {
   readonly known: readonly string[]
 }
 
-/** Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by id. */
+/** Every reference by id to a source, axle, support, gearcase, opening, cover, shield or service. */
 export function listSheetReferences(sheet: SpecSheet): readonly IdReference[] {
   const gearcases = Object.keys(sheet.gearcases)
   const axles = Object.keys(sheet.machine.axles)

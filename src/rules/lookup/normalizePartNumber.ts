@@ -1,4 +1,4 @@
-/** A part number as it is compared: spaces, hyphens, dots and capitals make no difference. */
+/** A part number for comparison: spaces, hyphens, dots and upper case are ignored. */
 export function normalizePartNumber(partNumber: string): string {
   return partNumber.replaceAll(/[ .-]/g, '').toUpperCase()
 }

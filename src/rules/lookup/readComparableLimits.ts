@@ -4,11 +4,14 @@ import type { Interval } from '../../spec/index.js'
 export interface ComparableLimits {
   readonly hours?: number
   readonly distance?: number
-  /** In days, with months of 365.25 / 12 days; only to compare two periods. */
+  /** In days, with months of 365.25 / 12 days. Use it only to compare two periods. */
   readonly period?: number
 }
 
-/** The sizes of an interval for comparison, without hours up to 12, which `spec/period-as-hours` reports. */
+/**
+ * The limits of an interval as comparable numbers. Hours up to 12 are left out: `spec/period-as-hours`
+ * reports them.
+ */
 export function readComparableLimits(interval: Interval | undefined): ComparableLimits {
   const limits = interval?.kind === 'interval' ? tryReadLimits(interval) : undefined
   if (limits === undefined) return {}

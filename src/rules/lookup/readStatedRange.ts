@@ -3,8 +3,8 @@ import type { StatedValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 
 /**
- * The lowest and the highest first printed figure of a stated value, in `unit`. Undefined for a value without a figure or
- * of another measure, which other rules report.
+ * The lowest and highest of the first printed figures of a stated value, in `unit`. Undefined without a
+ * figure or for another measure; other rules report these.
  */
 export function readStatedRange(value: StatedValue, unit: Unit) {
   if (measureOf(value.unit) !== measureOf(unit) || !hasFigure(value)) return undefined

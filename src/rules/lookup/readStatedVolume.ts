@@ -11,8 +11,8 @@ import { hasFigure } from './hasFigure.js'
 import type { ValuePair } from './indexSheet.js'
 
 /**
- * The low and the high end of a stated volume, exact in millilitres. Undefined if it is not stated, is not a volume, or
- * has no figure.
+ * The low and high ends of a stated volume in exact millilitres. Undefined if it is not stated, not a volume,
+ * or has no figure.
  */
 export function readStatedVolume(value: SpecValue | undefined) {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
@@ -20,7 +20,7 @@ export function readStatedVolume(value: SpecValue | undefined) {
   return hasFigure(value) ? statedEnds(readBand(value, 'mL')) : undefined
 }
 
-/** Finds the pairs whose first volume is certainly larger: its low end exceeds the high end of the other. */
+/** Finds pairs whose first volume is certainly larger: its low end exceeds the other's high end. */
 export const findLargerVolumes = (pairs: readonly ValuePair[]) =>
   pairs.flatMap(({ path, one, other }) => {
     const low = readStatedVolume(one)?.low
@@ -29,5 +29,5 @@ export const findLargerVolumes = (pairs: readonly ValuePair[]) =>
     return [{ path, low: toMillilitres(low), high: toMillilitres(high) }]
   })
 
-/** A volume as params show it. */
+/** A volume for params, in millilitres. */
 export const toMillilitres = (volume: Exact) => nearestQuantity(volume, 'mL', 'mL')

@@ -3,12 +3,12 @@ import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * An additive that is added to the refill, although both together exceed the dry fill: the refill already includes
- * it, and the gearcase would be overfilled.
- * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false, beside the
- * base sheet's refill and dry fill of that gearcase. Finds an additive for which low refill + low additive > high dry
- * fill. Not judged if the low additive is at least the high refill, or the low refill exceeds the high dry fill:
- * other rules find these.
+ * An additive on top of the refill, although both together exceed the dry fill. The refill already includes
+ * it, so the gearcase would be overfilled.
+ * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false,
+ * against the gearcase's refill and dry fill on the base sheet. Finds low refill + low additive > high dry
+ * fill. Skipped if the low additive is at least the high refill, or the low refill exceeds the high dry fill;
+ * other rules report these.
  * Place: `<oils>/choices/<place>/additive/includedInRefill`
  * Params: additive: its name; volume: its low volume in mL; refill: low volume of the refill in mL; dryFill: high
  * volume of the dry fill in mL

@@ -3,10 +3,9 @@ import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * As much additive as the whole refill, or more: it would fill the gearcase by itself. The unit is wrong, usually
- * litres for millilitres.
- * Judges: Every choice of oil with an additive, overrides included, beside the base sheet's refill of that gearcase.
- * Finds an additive whose low volume is at least the high volume of the refill.
+ * As much additive as the whole refill, or more. The unit is wrong, usually litres for millilitres.
+ * Judges: Every choice of oil with an additive, overrides included, against the gearcase's refill on the base
+ * sheet. Finds an additive whose low volume is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`
  * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
  * Harm: machine

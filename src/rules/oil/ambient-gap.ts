@@ -3,11 +3,11 @@ import type { OilChoice } from '../../spec/index.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * Oils for different weather whose temperature bands leave a gap: on a day with a temperature in between, no oil
- * would be permitted. The bands may overlap, and usually do.
- * Judges: Every list of two or more oils, overrides included, in which each choice has `ambient` limits; a list with
- * a choice for any temperature is not judged. Sorts by `min` (an absent one first) and keeps the highest `max` so far, in
- * exact degrees Celsius. Finds the first `min` above it; an absent `max` ends the search.
+ * Oils for different temperatures that leave a gap: in between, no oil would be permitted. The bands may
+ * overlap, and usually do.
+ * Judges: Every list of two or more oils, overrides included, in which each choice has `ambient` limits; a
+ * list with a choice for any temperature is not judged. Sorts by `min` (absent first), in exact degrees
+ * Celsius. Finds the first `min` above the highest `max` so far; an absent `max` ends the search.
  * Place: `<oils>/choices`
  * Params: from: the highest `max` below the gap, as printed; to: the `min` above it, as printed
  * Harm: job

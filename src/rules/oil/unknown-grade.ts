@@ -2,12 +2,12 @@ import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: in that
- * system the number means another oil, and no oil could be judged.
- * Judges: Every grade oil of a sheet, overrides included; every container of a stock with grade and system. Finds a
- * grade that its system does not have.
+ * A viscosity grade that is not in its system, such as 80W-90 in SAE J300, the system for engine oils. No oil
+ * could be compared with it.
+ * Judges: Every grade oil of a sheet, overrides included; every container of a stock with grade and system.
+ * Finds a grade that is not in its system.
  * Place: `<oils>/choices/<place>/grade`, or `/containers/<id>/oil/grade`
- * Params: grade: as written; system: as written; others: the systems that have it
+ * Params: grade: as written; system: as written; others: the systems that have the grade
  * Harm: job
  * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */

@@ -2,11 +2,11 @@ import { findGradeBand, GRADE_EDITIONS, isWithinGrade, parseGrade } from '../../
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An oil in stock whose stated viscosity is outside its grade in every edition of the system: the grade or the
- * figure was copied from another line of the data sheet. The pour time would be calculated from it.
- * Judges: Every container with grade and system that exist: `kv100` for SAE grades, `kv40` for ISO VG. Finds a figure
- * outside the limits of that grade in every edition, or not above zero; a lower limit belongs to the grade, an upper
- * one of SAE does not. Not judged if `kv100` is at least `kv40`.
+ * An oil in stock whose stated viscosity is outside its grade in every edition of the system. The grade or
+ * the figure was copied from the wrong line of the data sheet, and the pour time would be calculated from it.
+ * Judges: Every container with an existing grade and system: `kv100` for SAE grades, `kv40` for ISO VG. Finds
+ * a figure outside the limits of the grade in every edition, or not above zero. A figure at a lower limit is
+ * inside the grade; at an upper limit of SAE it is outside. Skipped if `kv100` is at least `kv40`.
  * Place: `/containers/<id>/oil/kv100` or `…/kv40`
  * Params: oil: its name; grade: as written; viscosity: as written
  * Harm: machine

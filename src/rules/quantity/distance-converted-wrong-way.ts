@@ -2,15 +2,15 @@ import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi: the number
- * was multiplied by 1.609 instead of divided, so one of the two is 2.6 times the other.
- * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed` in the other
- * unit (km and mi). Finds more miles than kilometres, by number. `quantity/interval-distances-differ` does not report
- * these.
+ * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi.
+ * The number was multiplied by 1.609 instead of divided, so one distance is 2.6 times the other.
+ * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed` in the
+ * other unit (km and mi). Finds a number of miles larger than the number of kilometres.
+ * `quantity/interval-distances-differ` skips these.
  * Place: `<interval>/distance/printed/<place>`
- * Params: first: the first distance; second: the other one
+ * Params: first: the first distance; second: the other distance
  * Harm: machine
- * Source: 1 mi = 1.609344 km exactly (international mile), so a number of miles is always the smaller one.
+ * Source: 1 mi = 1.609344 km exactly (international mile), so the number of miles is always smaller.
  */
 export const rule = intervalRule(
   'quantity/distance-converted-wrong-way',

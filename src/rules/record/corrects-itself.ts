@@ -1,10 +1,10 @@
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A correction that corrects itself, or corrections that correct each other in a circle: no record is left that they could
- * change, and their work is not counted.
- * Judges: Every record with `corrects`. Follows `corrects` from record to record of the log. Finds a record that is
- * reached again from itself.
+ * A correction of itself, or corrections of each other in a circle. There is no record to correct, and their
+ * work is not counted.
+ * Judges: Every record with `corrects`. Follows `corrects` through the records of the log. Finds a record
+ * that leads back to itself.
  * Place: `/corrects`
  * Params: id: as written
  * Harm: record

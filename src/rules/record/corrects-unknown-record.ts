@@ -2,12 +2,12 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A correction of a record that the log of its machine does not hold: the id is mistyped, or the record is of another
- * machine. The correction changes nothing and its work is not counted.
+ * A correction of a record that is not in the log of its machine. The id is mistyped, or the record belongs
+ * to another machine. The correction changes nothing, and its work is not counted.
  * Judges: Every record with `corrects` whose log is in the set. Finds an id that no other record of that log has.
  * Place: `/corrects`
- * Params: id: as written; known: up to eight ids of the other records of the log; more: how many more exist; meant: the
- * id that was probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids of the other records of the log; more: how many more exist;
+ * meant: the probable id, if one is similar
  * Harm: record
  * House rule.
  */

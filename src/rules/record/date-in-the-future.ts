@@ -1,11 +1,11 @@
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record dated after today: the year or the month is mistyped, and the next service would be counted from a day in
- * the future.
- * Judges: Finds a `date` after today; today itself passes. Not judged without today.
+ * A record dated after today. The year or the month is mistyped, and the next service would be counted from a
+ * future date.
+ * Judges: Finds a `date` after today; today is allowed. Skipped if `today` is not given.
  * Place: `/date`
- * Params: date: as written; today: the day given
+ * Params: date: as written; today: today's date
  * Harm: record
  * House rule.
  */

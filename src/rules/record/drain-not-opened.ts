@@ -2,11 +2,11 @@ import { isDrainOpened } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change on a gearcase of which no part was opened that lets the oil out: the old oil is still inside with the
- * new oil on top of it, or the record was written without the work.
- * Judges: Every judged change, on a gearcase whose `emptying` is not empty. Finds an entry if no opening
- * or cover that `emptying` names is under `opened` of any entry of the record for the same gearcase and instance. Not
- * judged if one of the parts under `opened` is not on the sheet.
+ * An oil change for which nothing was opened to let the oil out. The old oil is still under the new oil, or
+ * the record was written without doing the work.
+ * Judges: Every judged change, on a gearcase whose `emptying` is not empty. Finds an entry if no entry for
+ * the same gearcase and instance lists under `opened` an opening or cover that `emptying` names. Skipped if
+ * one of the parts under `opened` is not on the sheet.
  * Place: `/entries/<place>/opened`
  * Params: gearcase: its name
  * Harm: machine

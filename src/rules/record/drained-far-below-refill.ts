@@ -2,14 +2,14 @@ import { compareExact, exactIn, exactOf, multiply } from '../../quantity/index.j
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A change with far less oil drained than refilled: either the gearcase has lost oil and the leak was not found,
- * or it was not fully drained and is now overfilled.
- * Judges: Every judged change with both `drained` (a volume) and `refilled`. Finds an entry whose
- * drained volume is below two thirds of the refilled one.
+ * A change with far less oil drained than refilled. Either the gearcase lost oil through a leak that was not
+ * found, or it was not fully drained and is now overfilled.
+ * Judges: Every judged change with both `drained` (a volume) and `refilled`. Finds a drained volume below two
+ * thirds of the refilled volume.
  * Place: `/entries/<place>/drained`
  * Params: gearcase: its name; drained: as written; refilled: as written
  * Harm: machine
- * Common practice, no source: the two thirds are our own estimate.
+ * Common practice, no source: the limit of two thirds is our own estimate.
  */
 export const rule = entryRule(
   'record/drained-far-below-refill',

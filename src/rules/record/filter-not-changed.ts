@@ -2,12 +2,12 @@ import { judgePart } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change without the filter or strainer that the manual changes or cleans with it: the dirt of the old oil
- * gets into the new oil, and a blocked suction strainer starves the pump.
- * Judges: Every judged change: each filter of its gearcase that this machine has for certain and whose
- * `change` is stated. Finds one that no entry of the record for the same gearcase and instance lists under `filters`,
- * or that is only `cleaned` if a new one is due.
- * Place: the note of the filter in this entry, `/entries/<place>/filters/<place>/done`; else `/entries/<place>`
+ * An oil change without changing or cleaning the filter or strainer, as the manual requires. Dirt gets into
+ * the new oil, and a blocked suction strainer starves the pump.
+ * Judges: Every judged change: each filter of its gearcase that the machine certainly has, with a stated
+ * `change`. Finds a filter that no entry for the same gearcase and instance lists under `filters`, or that
+ * was only `cleaned` although a new one was due.
+ * Place: the filter in this entry, `/entries/<place>/filters/<place>/done`; else `/entries/<place>`
  * Params: part: the name of the part (see terms); change: as the sheet states it
  * Harm: machine
  * Common practice, no source.

@@ -1,8 +1,8 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A service that ended with a plug that weeps or drips. Give a plug with a washer a new washer, never more torque;
- * turn a taper plug further only within its stated turns. A gearcase that drips loses its oil.
+ * A plug that still weeps or drips after the service. Fit a new washer, never use more torque; turn a taper
+ * plug further only within its stated turns. A dripping gearcase loses its oil.
  * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`; weeping is a warning, dripping an error.
  * Place: `/entries/<place>/leaks`
  * Params: gearcase: its name; found: `weeping` or `dripping`

@@ -1,10 +1,10 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A level left below or above its mark, or not checked although the sheet requires filling to a level: with too
- * little oil a gearcase wears, with too much the oil foams and comes out of the breather.
- * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level except `at the mark`;
- * `not checked` passes if the fill method is `by quantity`.
+ * A level left below or above its mark, or not checked although the sheet requires filling to a level. With
+ * too little oil a gearcase wears; with too much, the oil foams and escapes through the breather.
+ * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level except `at the
+ * mark`; `not checked` is allowed if the fill method is `by quantity`.
  * Place: `/entries/<place>/level`
  * Params: gearcase: its name; level: as written
  * Harm: machine

@@ -2,12 +2,13 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of a machine whose log is not in the set, although other logs are: the work would not be counted for any machine.
- * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
- * one.
+ * A record of a machine whose log is not in the set, although other logs are. The work would count for no
+ * machine.
+ * Judges: Finds a `machine` that is the `id` of no log. Skipped in a set without a log, or for a record
+ * inside one.
  * Place: `/machine`
- * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the id that was probably
- * meant, if one is similar
+ * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the probable id,
+ * if one is similar
  * Harm: record
  * House rule.
  */

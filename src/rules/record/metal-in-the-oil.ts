@@ -1,11 +1,11 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Chips or pieces on the magnet or in a filter, or metal in the oil of a gearcase that was refilled all the same:
- * something is breaking up inside. Stop, and have the gearcase opened before the machine works again. Fine paste is
- * normal wear.
- * Judges: Every judged entry with `refilled`. Finds `magnet` of `chips` or `pieces`; else the first
- * filter with `found` of these; else `oilFinding` of `metallic`.
+ * Chips or pieces on the magnet or in a filter, or metal in the oil, of a gearcase that was refilled anyway.
+ * Something is breaking up inside. Stop, and have the gearcase opened before the machine works again. Fine
+ * paste is normal wear.
+ * Judges: Every judged entry with `refilled`. Finds a `magnet` of `chips` or `pieces`; else the first filter
+ * with such a `found`; else an `oilFinding` of `metallic`.
  * Place: `/entries/<place>/magnet`, `/entries/<place>/filters/<place>/found` or `/entries/<place>/oilFinding`
  * Params: gearcase: its name; found: `chips`, `pieces` or `metallic`
  * Harm: machine

@@ -4,16 +4,16 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of far more oil from a container than the stock had: the wrong container was written down, or the quantity
- * has the wrong unit.
- * Judges: Every record that is not inside a log: each container that exactly one stock of the set holds, with the sum
- * of what the entries refilled from it. Finds a sum above `size` × (`count`, or 1 if that is 0) + `opened` + one more
- * `size`: a container may have been bought for the work, or used up before the stock was counted.
+ * A record that takes far more oil from a container than the stock had. The wrong container was recorded, or
+ * the unit is wrong.
+ * Judges: Every record that is not inside a log: each container that is in exactly one stock of the set, with
+ * the total refilled from it. Finds a total above `size` × (`count`, or 1 if that is 0) + `opened` + one
+ * extra `size`, since a container may have been bought for the work, or used up before the stock was counted.
  * Place: `/entries/<place>/oil/container` of the first entry that names it
- * Params: container: its name; used: the sum of the record, in mL; held: what the stock has, in mL, without the one
- * more
+ * Params: container: its name; used: the total of the record, in mL; held: the volume in the stock, in mL,
+ * without the extra container
  * Harm: record
- * House rule; the one more container is our own estimate.
+ * House rule; the extra container is our own estimate.
  */
 export const rule = recordRule('record/more-than-container-held', 'warning', ({ document, log, set }) => {
   if (log?.records.some(({ id }) => id === document.id)) return []

@@ -4,13 +4,14 @@ import { normalizePartNumber } from '../lookup/normalizePartNumber.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A new seal or filter whose part number differs from that on the sheet for this machine: the washer of another plug was
- * fitted, or the maker has changed the number.
- * Judges: Every judged entry: each note of `new` with a `partNumber`, on a seal or filter of its gearcase that states
- * one for this machine. Finds one that differs from that number, the number that supersedes it, and every equivalent, in more than
- * spaces, hyphens, dots and capitals.
+ * A new seal or filter whose part number differs from the number on the sheet for this machine. The washer of
+ * another plug was fitted, or the maker has changed the number.
+ * Judges: Every judged entry: each seal or filter of its gearcase recorded as `new` with a `partNumber`, if
+ * the sheet states a number for this machine. Finds a number other than the stated one, its successor and its
+ * equivalents. Spaces, hyphens, dots and upper case are ignored.
  * Place: `/entries/<place>/seals/<place>/partNumber` or `/entries/<place>/filters/<place>/partNumber`
- * Params: part: the name of the part (see terms); fitted: as recorded; stated: the number to buy by the sheet
+ * Params: part: the name of the part (see terms); fitted: as recorded; stated: the number to buy according to
+ * the sheet
  * Harm: job
  * House rule.
  */

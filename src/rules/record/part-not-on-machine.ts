@@ -2,11 +2,11 @@ import { judgePart } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Work recorded on a part that this machine does not have, judged by its variant, serial, model year or market: the
+ * Work recorded on a part that this machine does not have, by its variant, serial, model year or market. The
  * record belongs to another machine, or the wrong plug was recorded.
- * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover and of each
- * filter, against the log's `identity`. Finds each whose answer is `no`; one finding for the gearcase instead of one
- * for each of its parts.
+ * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover and of
+ * each filter, against the log's `identity`. Finds each part whose answer is `no`. A missing gearcase gives
+ * one finding, not one for each of its parts.
  * Place: `/entries/<place>/gearcase`, `/entries/<place>/opened/<place>` or
  * `/entries/<place>/filters/<place>/on`
  * Params: part: name of the gearcase or of the part

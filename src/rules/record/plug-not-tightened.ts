@@ -1,14 +1,14 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An opening or a cover that was opened but is not recorded as tightened: the plug may be loose. Check it before the
- * machine moves.
- * Judges: Every judged entry: each opened part that the sheet has. Finds one that no entry of the record for the same
+ * An opening or cover that was opened but not recorded as tightened. The plug may be loose. Check it before
+ * the machine moves.
+ * Judges: Every judged entry: each opened part that the sheet has. Finds a part that no entry for the same
  * gearcase and instance lists under `tightened`.
  * Place: `/entries/<place>/opened/<place>`
  * Params: part: the name of the part (see terms)
  * Harm: machine
- * Common practice, no source: everything opened is closed, tightened and written down.
+ * Common practice, no source: everything opened is closed, tightened and recorded.
  */
 export const rule = entryRule(
   'record/plug-not-tightened',

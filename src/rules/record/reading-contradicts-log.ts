@@ -2,10 +2,10 @@ import { readMeters } from '../../interval/index.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record outside its log whose meter reading contradicts the readings of the log: it is lower than an earlier one,
- * or higher than is possible in the days between. It was misread, or the record is of another machine.
- * Judges: Reads the meters of the log without and with the record. Finds each meter of the record for which a new
- * error appears. Not judged without the log, or if the log holds the record.
+ * A record outside its log whose meter reading contradicts the log: lower than an earlier reading, or higher
+ * than possible in the days between. It was misread, or the record belongs to another machine.
+ * Judges: Reads the meters of the log without and with the record. Finds each meter of the record with a new
+ * error. Skipped without the log, or if the log contains the record.
  * Place: `/readings/<meter>`
  * Params: reason: code and params of the first new error
  * Harm: record

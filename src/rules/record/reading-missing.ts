@@ -1,10 +1,10 @@
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
- * this one.
- * Judges: Each meter of the log, `hours` then `distance`. Finds any without a reading in the record. Not judged without
- * the log, nor in a correction: what it leaves out stays as it was recorded.
+ * A record without a reading of a meter that the machine has. The next service by that meter cannot be
+ * counted from this record.
+ * Judges: Each meter of the log, `hours` then `distance`. Finds a meter without a reading in the record.
+ * Skipped without the log, and for a correction: it need not repeat what it leaves unchanged.
  * Place: `/readings`
  * Params: meter: `hours` or `distance`
  * Harm: record

@@ -1,9 +1,9 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change without a refilled quantity: it was not recorded, or no oil was filled in.
- * Judges: Every judged change, on a gearcase with its own oil. Finds one without `refilled`; a warning if its
- * `level` is `at the mark`, since then oil went in.
+ * An oil change without a refilled quantity. It was not recorded, or no oil was filled in.
+ * Judges: Every judged change, on a gearcase with its own oil. Finds a change without `refilled`; as a
+ * warning if its `level` is `at the mark`, since oil was then filled in.
  * Place: `/entries/<place>`
  * Params: gearcase: its name
  * Harm: machine

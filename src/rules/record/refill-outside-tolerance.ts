@@ -6,16 +6,16 @@ import { readStatedVolume } from '../lookup/readStatedVolume.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A refill outside the band that the sheet states for this machine, or more than a tenth off if a level decides: the
- * machine was not level, old oil stayed in, or the figure of another machine was used. Take the surplus out or add what
- * lacks, then check the level.
- * Judges: Every judged change with `refilled`, on a gearcase with its own oil and a stated refill; if
- * the gearcase has several instances, only with `per` of `instance` and an instance named. Ends belong to a band; the
- * band of a nominal without tolerance is its rounding. Finds, with the fill method `by quantity`, a volume outside
- * stated limits or tolerance; with any method, a volume outside by more than a tenth of the nominal, or of the
- * nearest limit. The severity follows the harm: an error if it is more than this tenth, else a warning.
+ * A refill outside the band that the sheet states for this machine, or more than a tenth off if a level
+ * decides. The machine was not level, old oil stayed in, or another machine's figure was used. Remove the
+ * surplus or top up, then check the level.
+ * Judges: Every judged change with `refilled`, on a gearcase with its own oil and a stated refill; if the
+ * gearcase has several instances, only with `per: instance` and a named instance. A band includes its ends;
+ * the band of a nominal without tolerance is its rounding. With the fill method `by quantity`, finds a volume
+ * outside stated limits or tolerance. With any method, finds a volume outside by more than a tenth of the
+ * nominal or of the nearest limit; this is an error, other findings are warnings.
  * Place: `/entries/<place>/refilled`
- * Params: gearcase: its name; refilled: as written; printedRefill: the refill as printed first; byLevel:
+ * Params: gearcase: its name; refilled: as written; printedRefill: the refill as first printed; byLevel:
  * whether a level decides; reason: code and params of the judgement
  * Harm: machine
  * Source: the judgement of `judgeRefill`, a house rule.

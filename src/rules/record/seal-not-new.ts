@@ -3,14 +3,14 @@ import { resolveLeaf, type Seal } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A seal that must be new or newly applied at every opening, but the record does not mention it, or says that it was
- * used again: the washer was not recorded, or not fitted. A plug that was loosened counts as opened.
- * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers and of its
- * filters that is replaced at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in
- * any entry of the record for the same gearcase and instance.
- * Place: the note of the seal in this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
- * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than
- * `new`
+ * A seal that must be new or newly applied at every opening, but is not recorded, or is recorded as used
+ * again. The new washer was not recorded, or not fitted. A loosened plug counts as opened.
+ * Judges: Every judged entry: each seal of its opened openings and covers, and of its filters, that is stated
+ * for this machine and is replaced at every opening or applied (sealant, liquid gasket). Finds a seal that no
+ * entry for the same gearcase and instance records as `new`.
+ * Place: the seal in this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
+ * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether it is recorded
+ * as other than `new`
  * Harm: machine
  * Source: the judgement of `listSealTasks`, common practice, no source.
  */

@@ -4,12 +4,12 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A shield that must be removed for the work and is not recorded as fitted again: without its guard a machine can
- * injure someone, and without its skid plate it can lose the drain plug.
- * Judges: Every judged entry with an `opened` part: each of the `shields` of its gearcase that the sheet has and that
- * this machine has for certain. Finds a shield whose pointer `/shields/<id>` is the `on` of no recorded tightening;
- * one finding for each shield of a record. Not judged if `shields` of the record names a part that the sheet does not
- * have.
+ * A shield that must be removed for the work but is not recorded as refitted. Without its guard a machine can
+ * injure someone; without its skid plate it can lose the drain plug.
+ * Judges: Every judged entry with an `opened` part: each of the `shields` of its gearcase that is on the
+ * sheet and that the machine certainly has. Finds a shield if no recorded tightening has its pointer
+ * `/shields/<id>` as `on`; one finding for each shield of a record. Skipped if `shields` of the record names
+ * a part that the sheet does not have.
  * Place: `/entries/<place>/gearcase` of the first entry for which it is removed
  * Params: shield: its name; gearcase: name of the gearcase
  * Harm: injury

@@ -1,10 +1,10 @@
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
- * A plug recorded as tightened by turns although the sheet states a torque, or by a torque although it states turns:
- * one of the two methods does not seal that thread.
- * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
- * `torque set` against turns; the other kinds pass.
+ * A plug recorded as tightened by turns although the sheet states a torque, or the other way round. The wrong
+ * method does not seal that thread.
+ * Judges: Every recorded tightening of a part with a stated tightening for this machine. Finds `turns`
+ * against a torque, or `torque set` against turns; other kinds are allowed.
  * Place: `<tightening>/kind`
  * Params: part: the name of the part (see terms); done: `turns` or `torque set`; required: `turns` or `torque`
  * Harm: machine

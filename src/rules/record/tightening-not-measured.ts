@@ -1,11 +1,11 @@
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
- * A plug whose torque was not measured: it is finger tight, was tightened with a key alone, was not checked, or it is not
- * known how it was tightened. A plug that is finger tight comes loose and lets the oil out.
- * Judges: Every recorded tightening of the kind `by hand`, `without a wrench`, `not checked` or `not known`. Finds each, but
- * for `by hand` on a part whose drive is `hand`. `without a wrench` is a warning, since the part is tight; the others are
- * errors.
+ * A plug whose torque was not measured: finger tight, tightened with a key alone, not checked, or not known.
+ * A finger-tight plug comes loose and lets the oil out.
+ * Judges: Every recorded tightening of the kind `by hand`, `without a wrench`, `not checked` or `not known`.
+ * Finds each of them, except `by hand` on a part whose drive is `hand`. `without a wrench` is a warning,
+ * since the part is tight; the others are errors.
  * Place: `<tightening>/kind`
  * Params: part: the name of the part (see terms); done: the kind as written
  * Harm: machine

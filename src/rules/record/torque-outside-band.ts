@@ -4,19 +4,20 @@ import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
- * A torque set outside the band that the sheet states for this machine. Far too much stretches the bolt or strips the
- * thread: take the part out, inspect the thread, and tighten it afresh with a new washer. Far too little lets it come loose.
- * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
- * count, converted exactly. Finds a torque outside stated limits or tolerance (the ends belong to the band), beyond a
- * single limit, or more than a tenth off a nominal without tolerance. The severity follows the harm: a warning from
- * half the lower end up to the lower end, and above the upper end by up to a tenth of it; else an error. The ends of
- * a nominal without tolerance are a tenth below and above it, and more than its upper end is an error.
+ * A torque set outside the band that the sheet states for this machine. Far too much stretches the bolt or
+ * strips the thread: remove the part, inspect the thread, and tighten it again with a new washer. With far
+ * too little the part comes loose.
+ * Judges: Every recorded `torque set` whose part has a stated torque for this machine. Uses the first printed
+ * figures, converted exactly. Finds a torque outside stated limits or tolerance (ends included), beyond a
+ * single limit, or more than a tenth off a nominal without tolerance. It is a warning from half the lower end
+ * up to the lower end, and up to a tenth above the upper end; else an error. The ends of a nominal without
+ * tolerance are a tenth below and above it; above its upper end it is always an error.
  * Place: `<tightening>/torque`
- * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first;
- * side: `below` or `above` the band
+ * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as first
+ * printed; side: `below` or `above` the band
  * Harm: machine
- * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a secondary
- * source), the half our own estimate.
+ * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a
+ * secondary source); the half is our own estimate.
  */
 export const rule = recordedTighteningRule(
   'record/torque-outside-band',

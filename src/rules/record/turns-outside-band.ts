@@ -2,10 +2,10 @@ import { judgeTurns } from '../../torque/index.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
- * A taper plug turned less or more past finger tight than the sheet states: it may leak, or the housing may have
- * split.
- * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than `min`
- * or more than `max`; both ends belong to the band.
+ * A taper plug turned less or more past finger tight than the sheet states. It may leak, or the housing may
+ * have split.
+ * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than
+ * `min` or more than `max`.
  * Place: `<tightening>/turns`
  * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent if
  * there is none

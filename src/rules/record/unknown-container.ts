@@ -2,11 +2,13 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * Oil from a container that is in no stock of the set: the oil cannot be judged, and the stock would not be reduced.
- * Judges: The `oil/container` of every entry. Finds an id that no stock has. Not judged in a set without a stock.
+ * Oil from a container that is in no stock of the set. The oil cannot be checked, and the stock would not be
+ * reduced.
+ * Judges: The `oil/container` of every entry. Finds an id that no stock has. Skipped in a set without a
+ * stock.
  * Place: `/entries/<place>/oil/container`
- * Params: id: as written; known: up to eight ids of containers; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids of containers; more: how many more exist; meant: the
+ * probable id, if one is similar
  * Harm: record
  * House rule.
  */

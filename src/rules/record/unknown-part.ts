@@ -7,15 +7,16 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record that names a service, a gearcase, an instance, an opening, a seal, a filter or a shield that its sheet does
- * not have, or that belongs to another part of the sheet: the work would not be counted.
- * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
- * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals,
- * `filters/on` against its filters. Then `shields/on`. Pointers lead into the sheet, to the whole opening, cover,
- * shield or seal. An unknown gearcase is the only finding of its entry. Not judged without the sheet.
+ * A record that names a service, gearcase, instance, opening, seal, filter or shield that is not on its
+ * sheet, or is on another part of the sheet. The work would not be counted.
+ * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its
+ * instance; `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against
+ * their seals, `filters/on` against its filters. Then `shields/on`. Pointers lead to a whole opening, cover,
+ * shield or seal of the sheet. If the gearcase is unknown, that is the entry's only finding. Skipped without
+ * the sheet.
  * Place: the id or pointer
- * Params: id: as written; known: up to eight that exist there; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight existing ids or pointers; more: how many more exist; meant: the
+ * probable id, if one is similar
  * Harm: record
  * House rule.
  */

@@ -3,12 +3,12 @@ import { listRecordedTightenings } from '../lookup/indexRecord.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A torque set with a wrench that is in no toolbox of the set: its range and its calibration are unknown.
- * Judges: The `tool` of every `torque set`. Finds an id that is not a wrench of a toolbox. Not judged in a set without a
- * toolbox.
+ * A torque set with a wrench that is in no toolbox of the set. Its range and calibration are unknown.
+ * Judges: The `tool` of every `torque set`. Finds an id that is not a wrench of a toolbox. Skipped in a set
+ * without a toolbox.
  * Place: `<tightening>/tool`
- * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the probable
+ * id, if one is similar
  * Harm: record
  * House rule.
  */

@@ -1,8 +1,8 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Milky oil: water has got into the gearcase. Find where it entered (breather, shaft seal, plug) and change the oil
- * again after a short run. A warning, since the change itself was right.
+ * Milky oil: water has entered the gearcase. Find where (breather, shaft seal, plug), and change the oil
+ * again after a short run. It is a warning, since the change itself was right.
  * Judges: Every judged entry. Finds `oilFinding` of `milky`.
  * Place: `/entries/<place>/oilFinding`
  * Params: gearcase: its name

@@ -6,11 +6,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**
- * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
- * range that its maker declares, or between two marks. The plug did not get that torque.
- * Judges: Every recorded `torque set` above zero whose `tool` a toolbox of the set holds. Not judged if an end of a
- * scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds a torque at which no scale of the
- * wrench has a mark inside the declared range.
+ * A torque recorded with a wrench that has no such setting: above its highest mark, below its lowest, outside
+ * the range declared by its maker, or between two marks. The plug was not tightened to that torque.
+ * Judges: Every recorded `torque set` above zero whose `tool` is in a toolbox of the set. Skipped if the
+ * scale or its graduation is implausible, or the accuracy is 100 % or more. Finds a torque at which no scale
+ * of the wrench has a mark inside the declared range.
  * Place: `<tightening>`
  * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of
  * each reason
@@ -34,7 +34,7 @@ export const rule = recordedTighteningRule(
   },
 )
 
-/** Whether the scales and the accuracy make sense; the rules of the toolbox report it if not. */
+/** Whether the scales and the accuracy are plausible; toolbox rules report implausible ones. */
 function isPlausibleWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
   const { min = { value: 0 }, max = { value: 1 } } = declaredRange ?? {}
   return (

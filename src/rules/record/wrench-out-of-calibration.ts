@@ -4,10 +4,12 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A torque set with a wrench whose calibration had expired on that day: the actual torque of the plug is not known.
- * Judges: Every record: each tool of a `torque set`, of entries and shields, once, whose wrench a toolbox of the set
- * holds with a calibration on or before the date of the record. Finds a wrench if the record is dated on or after the
- * calibration plus 12 months. A record dated after today, and dates in the year 9999, are not judged.
+ * A torque set with a wrench whose calibration had expired by that day. The actual torque of the plug is
+ * unknown.
+ * Judges: Every record: each tool of a `torque set` of entries and shields, once, if its wrench is in a
+ * toolbox of the set with a calibration on or before the date of the record. Finds a wrench if the record is
+ * dated 12 months or more after the calibration. A record dated after today, and dates in the year 9999, are
+ * not judged.
  * Place: the `tool` of the first tightening with that wrench
  * Params: wrench: its name; calibrated: date of the calibration; date: date of the record
  * Harm: machine

@@ -2,7 +2,8 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sealRule } from '../ruleMakers.js'
 
 /**
- * A liquid gasket that may meet oil at once: some may, but if the manual does not say so, write `not stated`.
+ * A liquid gasket that may touch oil at once. Some may, but if the manual does not say so, write `not
+ * stated`.
  * Judges: Every liquid gasket, overrides included. Finds a stated `cureBeforeOil` whose highest figure is zero.
  * Place: `<seal>/cureBeforeOil`
  * Params: part: the name of the part (see terms)

@@ -7,18 +7,18 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A rubber ring in hypoid EP oil that may not last: at the working temperature of its gearcase rubber of its family
- * hardens too soon, or it is silicone, which EP additives attack at any temperature. Check the parts list, or ask the
- * seal's maker about the compound.
- * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
- * its oil, has a grade oil of category GL-5 on the sheet or in an override. Finds NBR above 80 °C, HNBR above 120 °C
- * and FKM above 150 °C, by the highest first printed figure of the `workingTemperature` of its gearcase on the base
- * sheet, if that is stated; and VMQ at any temperature.
+ * A rubber ring that may not last in hypoid EP oil. At the working temperature of its gearcase this kind of
+ * rubber hardens too soon, or it is silicone, which EP additives attack at any temperature. Check the parts
+ * list, or ask the seal's maker about the compound.
+ * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the
+ * owner of its oil, has a grade oil of category GL-5 on the sheet or in an override. Finds NBR above 80 °C,
+ * HNBR above 120 °C and FKM above 150 °C, by the highest first printed figure of the gearcase's
+ * `workingTemperature` on the base sheet, if stated. Finds VMQ at any temperature.
  * Place: `<seal>/material`
  * Params: part: the name of the part (see terms); material: as written; reason: code and params of the judgement
  * Harm: machine
- * Source: a seal maker's chart for hypoid oils, from a secondary source that lacks its picture, and a table of
- * elastomers, from a secondary source; that EP additives attack silicone is common practice, no source.
+ * Source: a seal maker's chart for hypoid oils, from a secondary source without the picture, and a table of
+ * elastomers, from a secondary source. The attack of EP additives on silicone: common practice, no source.
  */
 export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ sheet }) => {
   const workingTemperatures = listGearcaseValues(sheet, 'workingTemperature').filter(

@@ -3,11 +3,11 @@ import { listRingsInOil } from '../lookup/listRingsInOil.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A ring of a rubber that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A fluid
- * that only its brand name describes may have a different base oil, so it is not judged.
- * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
- * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
- * °C destroys: `EPDM`.
+ * A rubber ring that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A
+ * fluid known only by its brand name may have a different base oil, so it is not judged.
+ * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the
+ * owner of its oil, has an oil of a stated grade on the sheet or in an override. Finds `EPDM`, which mineral
+ * gear oil destroys at 20 °C.
  * Place: `<seal>/material`
  * Params: part: the name of the part (see terms); material: as written
  * Harm: machine

@@ -2,9 +2,11 @@ import { parseThread } from '../../thread/index.js'
 import { partRule } from '../ruleMakers.js'
 
 /**
- * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
- * weep. If the manual shows that there is no seal, write `none`; if it says nothing, `not stated`.
- * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
+ * An opening without any entry under `seals`. The washer was forgotten, no seal would be bought, and the plug
+ * would weep. If the manual shows that there is no seal, write `none`; if it says nothing, write `not
+ * stated`.
+ * Judges: Every opening with an empty list of `seals`. It is a warning for a taper thread, which may need no
+ * sealant.
  * Place: `<opening>/seals`
  * Params: part: the name of the part (see terms)
  * Harm: machine

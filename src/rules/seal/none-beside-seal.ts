@@ -1,8 +1,8 @@
 import { partRule } from '../ruleMakers.js'
 
 /**
- * An opening that lists both a seal and `none`: one of the two entries is wrong.
- * Judges: Every opening. Finds one with both an entry `none` and one of another kind.
+ * An opening that lists both a seal and `none`. One of the entries is wrong.
+ * Judges: Every opening. Finds an opening with an entry `none` and an entry of another kind.
  * Place: the first `none`, `<opening>/seals/<place>`
  * Params: part: the name of the part (see terms)
  * Harm: machine

@@ -2,8 +2,8 @@ import { parseThread } from '../../thread/index.js'
 import { partRule } from '../ruleMakers.js'
 
 /**
- * A plug with a parallel thread and `none` as its seal: only a taper thread seals by itself. The washer is part of
- * the plug, or the thread was misread. Waive it for a plug with a metal cone.
+ * A plug with a parallel thread and `none` as its seal. Only a taper thread seals by itself. The washer is
+ * part of the plug, or the thread was misread. Waive the finding for a plug with a metal cone.
  * Judges: Every opening whose thread can be read and is not taper (see terms: thread), with at least one entry under
  * `seals`, all of them `none`. Overrides are not judged.
  * Place: `<opening>/seals`

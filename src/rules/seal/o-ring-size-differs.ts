@@ -5,11 +5,11 @@ import type { SheetIndex } from '../lookup/indexSheet.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * An o-ring whose number and printed size belong to two different rings: one of them was read from another line of
- * the table, and the wrong ring would be bought.
- * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a dash
- * number of 0xx to 2xx, or a JIS number of series P or G, whose tabled inside diameter or section differs from the
- * size; other numbers are not judged.
+ * An o-ring whose number and printed size belong to different rings. One of them was read from the wrong line
+ * of the table, and the wrong ring would be bought.
+ * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a
+ * dash number of 0xx to 2xx, or a JIS number of series P or G, whose inside diameter or section in the table
+ * differs from the size. Other numbers are not judged.
  * Place: `<seal>/size`
  * Params: part: the name of the part (see terms), or the name of the ring in the stock; reason: code and params of
  * the judgement
@@ -29,7 +29,7 @@ export const rule = documentRule('spec-sheet', 'stock')(
     }),
 )
 
-/** The seals of a sheet or a stock, each with the name of what it seals or of its place on the shelf. */
+/** The seals of a sheet or a stock, each with the name of its part or its name in the stock. */
 function listSeals(
   document: SpecSheet | Stock,
   sheet: SheetIndex | undefined,

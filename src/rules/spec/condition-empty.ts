@@ -1,10 +1,10 @@
 import { conditionRule } from '../ruleMakers.js'
 
 /**
- * A condition without content, or with an empty list in it: every machine meets it, or none, so something is missing.
- * Omit the condition if it holds for all machines.
- * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition without keys or whose
- * values are all empty objects.
+ * A condition without content, or with an empty list. Either every machine meets it or none does, so
+ * something is missing. Omit a condition that applies to all machines.
+ * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition without keys,
+ * or with only empty objects as values.
  * Place: `<condition>/variants` or `<condition>/market`; the condition itself if it has no content
  * Params: holds: `never` for an empty list, `always` for a condition without content
  * Harm: job

@@ -2,15 +2,15 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have: its
- * id is mistyped, or the part was removed.
+ * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not
+ * have. The id is mistyped, or the part was removed.
  * Judges: `axle` of supports and gearcases; `access/supports`; `oilSpace/with`, `oilSpace/passageTo`,
- * `oilSpace/fill/method/opening`; `opening` and `cover` of each way of `emptying` and of `filters/held`; `shields` of
- * gearcases; `satisfies` and `gearcases` of services; `source/ref` anywhere. Openings and covers are looked up in the
- * same gearcase. Finds each id that does not exist.
+ * `oilSpace/fill/method/opening`; `opening` and `cover` of each entry of `emptying` and of `filters/held`;
+ * `shields` of gearcases; `satisfies` and `gearcases` of services; `source/ref` anywhere. Openings and covers
+ * are looked up in the same gearcase. Finds each id that does not exist.
  * Place: the id
- * Params: to: the kind of part; id: as written; known: up to eight ids that exist; more: how many more exist; meant:
- * the id that was probably meant, if one is similar
+ * Params: to: the kind of part; id: as written; known: up to eight ids that exist; more: how many more exist;
+ * meant: the probable id, if one is similar
  * Harm: job
  * House rule.
  */

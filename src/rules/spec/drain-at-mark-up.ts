@@ -1,7 +1,7 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A drain that is used with the wheel's mark up: the opening is then at the top, and the oil stays in.
+ * A drain used with the wheel mark up. The opening is then at the top, and the oil stays in.
  * Judges: Every opening: each of its `uses` with the role `drain`. Finds any whose `wheelMark` is `mark up`.
  * Place: `/gearcases/<id>/openings/<id>/uses/<place>/wheelMark`
  * Params: opening: its name

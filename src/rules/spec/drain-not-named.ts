@@ -3,11 +3,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A drain plug that no method of emptying names: it stays closed, the old oil behind it stays in, and the refill
- * overflows.
- * Judges: Every opening with the use `drain`. Finds one that no `drain plug` or `suction` of `emptying` of its
- * gearcase names. Not judged if `emptying` is empty, names an opening or a cover that does not exist, or names as a
- * `drain plug` an opening without the use `drain`.
+ * A drain plug that no method of emptying names. It stays closed, the old oil behind it stays in, and the
+ * refill overflows.
+ * Judges: Every opening with the use `drain`. Finds an opening that no `drain plug` or `suction` under
+ * `emptying` of its gearcase names. Skipped if `emptying` is empty, names a missing opening or cover, or has
+ * a `drain plug` whose opening lacks the use `drain`.
  * Place: `/gearcases/<id>/openings/<id>/uses`
  * Params: opening: its name; gearcase: name of its gearcase
  * Harm: machine

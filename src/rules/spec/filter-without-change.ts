@@ -1,10 +1,10 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A filter that no oil change reaches: its gearcase shares the oil of another and is not emptied itself, so no
- * procedure includes the filter.
- * Judges: Every gearcase with `filters` that shares its oil and has no way under `emptying`, on a sheet with a service
- * of the task `change`. A gearcase with its own oil that no service changes is found by `spec/gearcase-without-change`.
+ * A filter that no oil change includes. Its gearcase shares the oil of another and is not emptied itself, so
+ * no procedure includes the filter.
+ * Judges: Every gearcase with `filters`, shared oil and an empty `emptying`, on a sheet with a service of the
+ * task `change`. `spec/gearcase-without-change` reports gearcases with their own oil that no service changes.
  * Place: `/gearcases/<id>/filters`
  * Params: gearcase: its name
  * Harm: machine

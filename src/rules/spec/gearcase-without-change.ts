@@ -1,13 +1,14 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase with its own oil that no service changes: a service does not list it, and its oil would never be due.
+ * A gearcase with its own oil that no service changes. A service does not list it, so its oil would never be
+ * due.
  * Judges: Every gearcase with its own oil, on a sheet with a service of the task `change`. Finds one that no such
  * service names under `gearcases`.
  * Place: `/gearcases/<id>`
  * Params: gearcase: its name
  * Harm: machine
- * Common practice, no source; waive it if the gearcase is filled for life.
+ * Common practice, no source; waive the finding if the gearcase is filled for life.
  */
 export const rule = gearcaseRule(
   'spec/gearcase-without-change',

@@ -4,10 +4,10 @@ import type { DocumentSet, Named } from '../rule.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * Two documents of one kind with the same id in one set: a reference to this id could mean either of them. Revisions
- * of one sheet may be in one set.
- * Judges: Compares the `id`, and for sheets also the `revision`, of documents of one kind. Records inside logs count
- * too, after the other records. Finds each document after the first, unless the two are equal.
+ * Two documents of one kind with the same id in one set. A reference to this id could mean either of them.
+ * Revisions of one sheet may share a set.
+ * Judges: Compares documents of one kind by `id`, sheets also by `revision`. Records inside logs are
+ * included, after the other records. Finds each document after the first, unless the two are equal.
  * Place: `/id`
  * Params: kind: the kind of document; id: as written
  * Harm: job

@@ -5,12 +5,12 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A drain temperature above 80 °C: such hot oil burns the hand that takes out the plug; the figure may be 86 to 122
- * °F, entered as °C. The temperature at which a level is checked is often higher, and not judged here.
- * Judges: Every stated `drainTemperature` of a gearcase, overrides included, by its first printed figure. Finds one
- * whose highest figure is above 80 °C. Not judged if a printed figure beside it disagrees.
+ * A drain temperature above 80 °C. Such hot oil burns the hand that removes the plug; the figure may be 86 to
+ * 122 °F, entered as °C. The temperature for a level check is often higher, and is not judged here.
+ * Judges: Every stated `drainTemperature` of a gearcase, overrides included, by its first printed figure.
+ * Finds one whose highest figure is above 80 °C. Skipped if another printed figure of the value disagrees.
  * Place: the value
- * Params: gearcase: its name; temperature: as printed first
+ * Params: gearcase: its name; temperature: as first printed
  * Harm: injury
  * Common practice, no source: gear oil is drained warm, at 30 to 60 °C; the limit of 80 °C is our own estimate.
  */

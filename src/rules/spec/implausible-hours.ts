@@ -2,10 +2,10 @@ import { findCalendarMonths } from '../lookup/findCalendarMonths.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * An interval of more hours than gear oil lasts in any small machine: 2500 h instead of 250 h, so that the change
- * comes years too late.
- * Judges: Every stated interval with hours, overrides included. Finds hours above 2000, also with a distance or a
- * period, except those that `spec/period-as-hours` finds.
+ * An interval longer than gear oil lasts in any small machine: 2500 h instead of 250 h. The change comes
+ * years too late.
+ * Judges: Every stated interval with hours, overrides included. Finds hours above 2000, with or without a
+ * distance or period, except those that `spec/period-as-hours` reports.
  * Place: `<interval>/hours`
  * Params: hours: as printed
  * Harm: machine

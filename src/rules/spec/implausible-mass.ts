@@ -4,12 +4,12 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A machine of 0.8 kg, or of more than any small utility machine weighs: tonnes and kilograms were confused. Stands
- * and jacks are judged by this mass.
- * Judges: The stated `mass` of the machine, overrides included, by its first printed figure. Finds one below 50 kg or
- * above 40,000 kg. Not judged if a printed figure beside it disagrees.
+ * A machine mass of 0.8 kg, or above that of any small utility machine. Tonnes and kilograms were confused.
+ * Stands and jacks are judged by this mass.
+ * Judges: The stated `mass` of the machine, overrides included, by its first printed figure. Finds one below
+ * 50 kg or above 40,000 kg. Skipped if another printed figure of the value disagrees.
  * Place: the value
- * Params: mass: as printed first
+ * Params: mass: as first printed
  * Harm: injury
  * Common practice, no source: the limits are our own estimates.
  */

@@ -1,8 +1,8 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase that the machine has more than once, such as left and right, with a quantity that does not say whether
- * it is for one of them or for all: half or twice the oil would be bought and poured.
+ * A gearcase with several instances, such as left and right, whose quantity does not say whether it is for
+ * one or for all. Half or twice the oil would be bought and poured.
  * Judges: Every gearcase with two or more `instances` and its own oil. Finds a `fill` without `per`.
  * Place: `/gearcases/<id>/oilSpace/fill`
  * Params: gearcase: its name; count: number of instances

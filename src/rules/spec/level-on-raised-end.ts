@@ -3,12 +3,12 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A level that is read on stands, although the stands lift only one end, or nothing is raised: the machine is tilted,
+ * A level read on stands although the stands lift only one end, or nothing is raised. The machine is tilted,
  * and the level is wrong.
- * Judges: Every gearcase with its own oil whose `level` has the attitude `level on stands`. Finds one with access
- * `from the ground`, and one whose supports all lift a known axle, but not every axle of the machine. Not judged if
- * the opening of the fill method turns with a wheel (one of its uses has a `wheelMark`), since its mark sets the
- * level.
+ * Judges: Every gearcase with its own oil whose `level` has the attitude `level on stands`. Finds access
+ * `from the ground`, and supports that all lift a known axle but not every axle of the machine. Skipped if
+ * the opening of the fill method turns with a wheel (one of its uses has a `wheelMark`), since its mark sets
+ * the level.
  * Place: `/gearcases/<id>/oilSpace/fill/level/attitude`
  * Params: gearcase: its name; raised: `nothing` or `one end`
  * Harm: machine

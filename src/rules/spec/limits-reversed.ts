@@ -3,10 +3,10 @@ import { makeSwapCures } from '../lookup/makeSwapCures.js'
 import { figureRule } from '../ruleMakers.js'
 
 /**
- * Limits whose minimum exceeds the maximum: no torque, quantity or temperature could be between them. The two figures
- * were swapped, or one has a wrong digit.
- * Judges: Every printed value of kind `limits` with both figures, those in `printed` and in overrides included.
- * Compares them as exact decimals; equal ones pass.
+ * Limits whose minimum exceeds the maximum. No torque, quantity or temperature could be between them. The
+ * figures were swapped, or one has a wrong digit.
+ * Judges: Every printed value of kind `limits` with both figures, those in `printed` and in overrides
+ * included. Compares them as exact decimals; equal figures are allowed.
  * Place: the value
  * Params: min: as printed; max: as printed; unit: as written
  * Harm: machine

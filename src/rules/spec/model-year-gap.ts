@@ -1,11 +1,11 @@
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Model years between those of two variants that no variant covers: a machine of such a year fits none.
- * Judges: A sheet whose variants all have a `when` of model years and nothing else. Sorts them by `from`. Finds each
- * whose `from` is more than one year after the highest `to` before it.
+ * Model years between two variants that no variant covers. A machine of such a year fits none.
+ * Judges: A sheet whose variants all have a `when` with model years only. Sorts the variants by `from`. Finds
+ * each variant whose `from` is more than one year after the highest `to` before it.
  * Place: `/machine/variants/<id>/when/modelYears` of the later variant
- * Params: from: the first year that is missing; to: the last year that is missing
+ * Params: from: the first missing year; to: the last missing year
  * Harm: record
  * House rule; information only.
  */

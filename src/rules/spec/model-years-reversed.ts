@@ -1,7 +1,8 @@
 import { conditionRule } from '../ruleMakers.js'
 
 /**
- * Model years that end before they start: no machine could meet the condition, and what depends on it is never used.
+ * Model years that end before they start. No machine could meet the condition, so its override, variant or
+ * part is never used.
  * Judges: Every condition with both years. Finds `from` above `to`.
  * Place: `<condition>/modelYears`
  * Params: from: as written; to: as written

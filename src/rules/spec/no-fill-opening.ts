@@ -1,9 +1,10 @@
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
- * Judges: Every gearcase with its own oil. Finds one if neither it nor a gearcase that shares its oil has an opening
- * with the use `fill`; as information if its fill method is `not stated`, since such a sheet only gives figures.
+ * An oil space without an opening for filling. A machine drained by this sheet could not be refilled.
+ * Judges: Every gearcase with its own oil. Finds a gearcase if neither it nor a gearcase that shares its oil
+ * has an opening with the use `fill`. It is information if the fill method is `not stated`, since such a
+ * sheet only gives figures.
  * Place: `/gearcases/<id>/openings`
  * Params: gearcase: its name
  * Harm: job

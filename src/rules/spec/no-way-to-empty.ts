@@ -2,10 +2,10 @@ import { lookUp } from '../lookup/lookUp.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A gearcase whose oil a service changes, but that has no way to get the old oil out: no drain plug, no cover, no
- * suction. State a way, even if only suction is left.
- * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`;
- * as information if its fill method is `not stated`, since such a sheet only gives figures.
+ * A gearcase whose oil is changed, but without a way to get the old oil out: no drain plug, cover or suction.
+ * State a way, even if it is only suction.
+ * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty
+ * `emptying`. It is information if the fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/emptying`
  * Params: gearcase: its name
  * Harm: job

@@ -3,15 +3,14 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * An opening named for a use that its entry does not list: a drain plug without the use drain, a level hole or a
- * dipstick without the use level, or a quantity that is poured into an opening without the use fill. One of the two
- * places names the wrong opening.
- * Judges: Every gearcase: the opening of the fill method needs the use `level` for `to level hole` and `dipstick`,
- * else `fill` (with a sight glass, the opening is the one for filling); the opening of each `drain plug` in
- * `emptying`, and each under its `also`, needs `drain`. Finds one that exists without that use.
+ * An opening named for a use that it does not list: a drain plug without the use `drain`, a level hole or
+ * dipstick without `level`, or an opening to pour into without `fill`. Either the reference or the list is wrong.
+ * Judges: Every gearcase: the opening of the fill method needs the use `level` for `to level hole` and
+ * `dipstick`, else `fill` (with a sight glass, the opening for filling); the opening of each `drain plug` in
+ * `emptying`, and each under its `also`, needs `drain`. Finds an existing opening without that use.
  * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, `/gearcases/<id>/emptying/<place>/opening` or
  * `…/also/<place>`
- * Params: opening: its name; role: the use that its entry does not list; use: the fill method, or `drain plug`
+ * Params: opening: its name; role: the missing use; use: the fill method, or `drain plug`
  * Harm: job
  * House rule.
  */

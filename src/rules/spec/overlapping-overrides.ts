@@ -2,17 +2,18 @@ import { canBothBeMet } from '../lookup/canBothBeMet.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Two overrides of one leaf whose conditions one machine could meet at once: it is not known which figure applies,
+ * Two overrides of one leaf whose conditions the same machine could meet. It is unknown which figure applies,
  * and the order in the file must not decide. Narrow one of the conditions.
- * Judges: Every two entries of overrides with the same `path`. They overlap if one machine can meet both conditions:
- * for some variant that both permit (or for none, if the sheet has no variants), any two of these three are
- * compatible: the first condition, the second, and the condition of that variant. Two conditions are compatible if
- * their markets share an entry, their model years share a year, and their serials can be equal: with the same prefix,
- * neither range ends before the other starts; with different prefixes, one is the other followed by digits. What a
- * condition omits is compatible with everything. Ends of serials are compared only if their widths are equal. The
- * later entry gets one finding, with the first earlier entry that it overlaps.
+ * Judges: Every two override entries with the same `path`. They overlap if one machine can meet both
+ * conditions. That is so if, for some variant that both permit (or without one, if the sheet has no
+ * variants), the first condition, the second, and the variant's condition are compatible in pairs. Two
+ * conditions are compatible if their markets share an entry, their model years share a year, and their
+ * serials can be equal: with the same prefix, neither range ends before the other starts; with different
+ * prefixes, one is the other followed by digits. Omitted parts of a condition are compatible with everything.
+ * Ends of serials are compared only if their widths are equal. The later entry gets one finding, which names
+ * the first earlier entry that it overlaps.
  * Place: `/overrides/<place>/set/<place>`
- * Params: target: the path that both set; with: pointer to the earlier entry
+ * Params: target: the shared path; with: pointer to the earlier entry
  * Harm: machine
  * House rule: a conflict is reported, never resolved by the order of overrides.
  */

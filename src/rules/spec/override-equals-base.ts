@@ -2,11 +2,11 @@ import { isSameJson, readPointer } from '../../base/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An override that sets what the sheet already has: it changes nothing, so the figure is perhaps wrong.
- * Judges: Every leaf of an override, of any kind, whose base leaf exists. Finds one that is the same except for its
- * sources.
+ * An override equal to the base value. It changes nothing, so the figure may be wrong.
+ * Judges: Every leaf of an override, of any kind, whose base leaf exists. Finds a leaf that differs from its
+ * base only in sources, or not at all.
  * Place: `/overrides/<place>/set/<place>/to`
- * Params: target: the pointer that it sets
+ * Params: target: the overridden pointer
  * Harm: record
  * House rule; information only.
  */

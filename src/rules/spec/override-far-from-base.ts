@@ -6,13 +6,14 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A figure of some machines that is more than five times that of the others, or less than a fifth: variants of one
- * machine are alike, so a decimal point or a unit is wrong.
- * Judges: Every override of a stated value that is not a temperature, or of a torque, whose base leaf states a figure of
- * the same measure, if both are above zero. Compares the highest first printed figures. Finds one that is more than 5
- * times the other, or less than a fifth. Not judged if a printed figure beside it disagrees.
+ * A figure for some machines that is more than five times the figure for the others, or less than a fifth.
+ * Variants of one machine are alike, so a decimal point or a unit is wrong.
+ * Judges: Every override of a stated value that is not a temperature, or of a torque, whose base leaf states
+ * a figure of the same measure, if both are above zero. Compares the highest first printed figures. Finds a
+ * figure more than 5 times the other, or less than a fifth. Skipped if another printed figure of the value
+ * disagrees.
  * Place: `/overrides/<place>/set/<place>/to`, or its `torque`
- * Params: figure: as printed first in the override; base: as printed first on the sheet
+ * Params: figure: as first printed in the override; base: as first printed on the sheet
  * Harm: machine
  * Common practice, no source: the factor of 5 is our own estimate.
  */

@@ -3,9 +3,9 @@ import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An override of one kind that points at a leaf of another, such as a torque for a quantity. It could not be used as
- * either.
- * Judges: Every entry of an override whose `path` is the place of a leaf. Finds a `kind` other than that of the leaf.
+ * An override of one kind that points to a leaf of another kind, such as a torque for a quantity. It could
+ * not be used as either.
+ * Judges: Every entry of an override whose `path` points to a leaf. Finds a `kind` other than the leaf's.
  * Place: `/overrides/<place>/set/<place>/kind`
  * Params: target: the path; kind: as written; there: the kind of the leaf
  * Harm: machine

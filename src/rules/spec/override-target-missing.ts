@@ -3,17 +3,17 @@ import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An override whose pointer leads to no leaf of the sheet: it is mistyped, or points into the middle of a leaf. It
- * would never be used. An optional leaf that the base sheet omits may be set.
- * Judges: Every entry of an override, its `path` split into unescaped tokens (RFC 6901). Finds a path that is not one
- * of the places under `leaves`, or whose holder (the path without its last token) does not exist on the sheet as
- * written. Keys are compared letter by letter; a list has only its indexes, without leading zeros. The last token is
- * compared with the place alone, so that an index past the end of a list passes; whether the `kind` of the entry fits
- * the place is judged by `spec/override-of-other-kind`.
+ * An override whose pointer leads to no leaf of the sheet. It is mistyped, or points inside a leaf, and would
+ * never be used. An optional leaf that the base sheet omits may be set.
+ * Judges: Every entry of an override, its `path` split into unescaped tokens (RFC 6901). Finds a path that is
+ * not under `leaves`, or whose parent (the path without its last token) is not on the sheet as written. Keys
+ * are compared exactly; a list has only its indexes, without leading zeros. The last token is compared only
+ * with `leaves`, so an index past the end of a list is allowed. `spec/override-of-other-kind` checks the
+ * `kind` of the entry.
  * Place: `/overrides/<place>/set/<place>/path`
  * Params: target: the path
  * Harm: job
- * House rule: overrides replace whole leaves, so that a figure keeps its source.
+ * House rule: overrides replace whole leaves, so each figure keeps its source.
  */
 export const rule = sheetRule('spec/override-target-missing', 'error', ({ document }) =>
   (document.overrides ?? []).flatMap(({ set }, place) =>

@@ -3,11 +3,12 @@ import { normalizePartNumber } from '../lookup/normalizePartNumber.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A part number that is superseded by itself, directly or through the other parts of the sheet: no number is the one to buy.
- * Judges: Every seal and filter with a `partNumber` and `supersededBy`, overrides included. Finds each whose superseding number
- * leads back to its own. Spaces, hyphens, dots and capitals make no difference.
+ * A part number superseded by itself, directly or through other parts of the sheet. There is no number to
+ * buy.
+ * Judges: Every seal and filter with a `partNumber` and `supersededBy`, overrides included. Finds each part
+ * whose superseding numbers lead back to its own. Spaces, hyphens, dots and upper case are ignored.
  * Place: `<part>/supersededBy/partNumber`
- * Params: partNumber: as written; numbers: the numbers from it back to it
+ * Params: partNumber: as written; numbers: the circle of numbers
  * Harm: job
  * House rule.
  */

@@ -2,13 +2,13 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A log, procedure or record that names a sheet that is not in the set, although other sheets are: its pointers
- * cannot be looked up.
- * Judges: Finds a `sheet/id` that is the id of no sheet. Not judged in a set without a sheet, since the sheet may be
- * elsewhere.
+ * A log, procedure or record that names a sheet that is not in the set, although other sheets are. Its
+ * pointers cannot be looked up.
+ * Judges: Finds a `sheet/id` that is the id of no sheet. Skipped in a set without a sheet, since the sheet
+ * may be elsewhere.
  * Place: `/sheet/id`
- * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the probable
+ * id, if one is similar
  * Harm: record
  * House rule.
  */

@@ -1,11 +1,11 @@
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A log, procedure or record that names a revision of its sheet that is not in the set, although another revision is:
- * its pointers may lead to other figures. Compare the revisions and use the new one. A record keeps the revision that
- * was used then.
- * Judges: Finds a `sheet/revision` that no sheet of that id has, if the set has a sheet of that id; as information
- * for a record.
+ * A log, procedure or record that names a revision of its sheet that is not in the set, although another
+ * revision is. Its pointers may lead to other figures. Compare the revisions and use the new one. A record
+ * keeps the revision that was used at the time.
+ * Judges: Finds a `sheet/revision` that no sheet of that id has, if the set has a sheet of that id. It is
+ * information for a record.
  * Place: `/sheet/revision`
  * Params: id: as written; revision: as written; known: the revisions in the set
  * Harm: machine

@@ -2,14 +2,14 @@ import { findFastening } from '../lookup/findFastening.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A size of a drive or a tool that is not written like the sizes it is compared with: `10mm` for `10 mm`, `3/8in` for
- * `3/8 in`. Sizes are compared as texts, so the right socket would not be found.
+ * A size of a drive or tool with another spelling: `10mm` for `10 mm`, `3/8in` for `3/8 in`. Sizes are
+ * compared as text, so the right socket would not be found.
  * Judges: On a sheet: the `size` of the drive of every opening, of the bolts of covers, of screwed filters and of the
  * fasteners of shields. In a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of
  * sockets. Finds a number, or a fraction with or without a whole number before it, followed by `mm` or `in` without
  * exactly one space, or by `MM`, `"`, `IN`, `inch` or `''`.
  * Place: the size
- * Params: size: as written; meant: with one space and `mm` or `in`
+ * Params: size: as written; meant: the size with one space and `mm` or `in`
  * Harm: job
  * House rule: the spelling of the documentation, `10 mm` and `3/8 in`.
  */
@@ -40,7 +40,7 @@ export const rule = documentRule('spec-sheet', 'toolbox')(
 
 const SIZE_PATTERN = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
 
-/** The texts under some keys of each entry of a list. */
+/** The texts under the given keys of each entry of a list. */
 function listSizes<Key extends string>(
   list: string,
   entries: Readonly<Record<string, { readonly [K in Key]?: string }>>,

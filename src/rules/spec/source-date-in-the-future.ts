@@ -1,10 +1,11 @@
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A source dated after today: the year is mistyped, and a later edition would seem older.
- * Judges: The `date` of every source. Finds one after today; today itself passes. Not judged without today.
+ * A source dated after today. The year is mistyped, and a later edition would seem older.
+ * Judges: The `date` of every source. Finds a date after today; today is allowed. Skipped if `today` is not
+ * given.
  * Place: `/sources/<id>/date`
- * Params: date: as written; today: the day given
+ * Params: date: as written; today: today's date
  * Harm: record
  * House rule.
  */

@@ -2,10 +2,10 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase whose supports lift other axles and not its own: the machine would be raised at the wrong end,
- * with the chocks under the wheels that go up.
- * Judges: Every gearcase with an `axle` and `access` of `raised`. Finds any whose supports exist, all name an axle,
- * and none names that of the gearcase. A gearcase without an axle, and a support without one, are not judged.
+ * A gearcase whose supports lift other axles but not its own. The machine would be raised at the wrong end,
+ * with the chocks under the lifted wheels.
+ * Judges: Every gearcase with an `axle` and `access` of `raised`. Finds existing supports that all name an
+ * axle, but not the gearcase's axle. Gearcases and supports without an axle are not judged.
  * Place: `/gearcases/<id>/access/supports`
  * Params: gearcase: its name; axle: name of its axle; lifted: names of the axles that the supports lift
  * Harm: injury

@@ -2,8 +2,9 @@ import { compareFigures, measureOf } from '../../quantity/index.js'
 import { figureRule } from '../ruleMakers.js'
 
 /**
- * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to zero. A
- * decimal mark was lost, or the tolerance is from another line. Temperatures are not judged: their zero is arbitrary.
+ * A tolerance as large as the value or larger, such as 45 ± 45 mL. The band would reach down to zero. A
+ * decimal point was lost, or the tolerance was copied from the wrong line. Temperatures are not judged: their
+ * zero is arbitrary.
  * Judges: Every printed value of kind `nominal with tolerance` except temperatures, those in `printed` and in
  * overrides included. Finds `minus`, else `plus`, at or above `value`, as exact decimals.
  * Place: `<value>/minus` or `<value>/plus`

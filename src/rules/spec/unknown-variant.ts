@@ -2,13 +2,13 @@ import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { documentRule } from '../ruleMakers.js'
 
 /**
- * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
- * figures of that variant would never be found.
+ * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or
+ * procedure. Figures of that variant would never be found.
  * Judges: `variants` of every condition; `identity/variant` of a log or procedure whose sheet is in the set. Finds
  * each id that is not a variant of the sheet.
  * Place: `<condition>/variants/<place>`, or `/identity/variant`
- * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the id that was
- * probably meant, if one is similar
+ * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the probable
+ * id, if one is similar
  * Harm: job
  * House rule: variants are named by their ids.
  */

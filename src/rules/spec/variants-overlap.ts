@@ -2,10 +2,11 @@ import { canBothBeMet } from '../lookup/canBothBeMet.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Two variants whose conditions one machine could meet at once: its serial or model year would not say which of the
- * two it is, and no figure that differs between them could be given.
- * Judges: Every two variants with a `when`. They overlap under the same test as in `spec/overlapping-overrides`,
- * without its part about variants. The later variant gets one finding, with the first earlier one that it overlaps.
+ * Two variants whose conditions the same machine could meet. Serial or model year would not decide between
+ * them, and no figure that differs between them could be given.
+ * Judges: Every two variants with a `when`. The test for overlap is that of `spec/overlapping-overrides`,
+ * without the variants. The later variant gets one finding, which names the first earlier variant that it
+ * overlaps.
  * Place: `/machine/variants/<id>/when`
  * Params: variant: the later id; with: the earlier id
  * Harm: machine

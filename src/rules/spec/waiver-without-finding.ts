@@ -1,10 +1,10 @@
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A waiver for which there is no finding: the mistake was corrected, or the code or the pointer is mistyped and the
- * finding is still there. Correct the waiver or remove it: it would hide a later finding at that place.
- * Judges: Every waiver of the sheet, once all other rules have run. Finds any whose `code` (a retired code counts as its successor) and
- * `path` are those of no finding of this sheet; of two waivers of one finding, finds the later.
+ * A waiver without a finding. The mistake was corrected, or the code or pointer is mistyped and the finding
+ * is still there. Correct or remove the waiver: it would hide a later finding at its pointer.
+ * Judges: Every waiver of the sheet, after all other rules. Finds a waiver if no finding of the sheet has its
+ * `code` (or the successor of a retired code) and `path`. Of two waivers of one finding, finds the later.
  * Place: `/waivers/<place>`
  * Params: code: as written; waived: the path as written
  * Harm: record

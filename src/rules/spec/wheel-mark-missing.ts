@@ -2,11 +2,11 @@ import type { OpeningRole } from '../../spec/index.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * One opening for fill, drain and level that does not say how its wheel must be turned for the drain and for the
- * level: an opening cannot be at the bottom and at the level without turning, so a hub would be filled wrongly, or
- * not at all.
- * Judges: Every opening with the uses `fill`, `drain` and `level`. Finds any whose `drain` or `level` has no
- * `wheelMark`.
+ * One opening for fill, drain and level without the wheel position for draining and for the level. It cannot
+ * be at the bottom and at the level without turning the wheel, so a hub would be filled wrongly, or not at
+ * all.
+ * Judges: Every opening with the uses `fill`, `drain` and `level`. Finds an opening whose `drain` or `level`
+ * has no `wheelMark`.
  * Place: `/gearcases/<id>/openings/<id>/uses`
  * Params: opening: its name
  * Harm: machine

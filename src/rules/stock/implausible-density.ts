@@ -2,7 +2,8 @@ import { exactIn, nearestDouble } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * A density that no oil has, such as 0.89 kg/m³ instead of 0.89 g/cm³: volumes at other temperatures would be wrong.
+ * A density that no oil has, such as 0.89 kg/m³ instead of 0.89 g/cm³. Volumes at other temperatures would be
+ * wrong.
  * Judges: Every container whose oil has `density15`. Finds one below 750 or above 1100 kg/m³.
  * Place: `/containers/<id>/oil/density15`
  * Params: container: its name; density: as written

@@ -1,7 +1,7 @@
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * A pour point above 10 °C: the oil would not flow in a cool workshop. The minus sign was lost.
+ * A pour point above 10 °C. The oil would not flow in a cool workshop. The minus sign was lost.
  * Judges: Every container whose oil has `pourPoint`. Finds one above 10 °C.
  * Place: `/containers/<id>/oil/pourPoint`
  * Params: container: its name; pourPoint: as written

@@ -2,10 +2,10 @@ import { compareQuantities } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An opened container with more oil in it than it can hold: full containers were included, or the unit is wrong. The
- * plan would count on oil that is not there.
- * Judges: Every container with `opened`. Finds `opened` above `size`, converted exactly; equal ones pass, since it
- * may just have been opened.
+ * An opened container with more oil than its size. Full containers were included, or the unit is wrong. The
+ * plan would count on missing oil.
+ * Judges: Every container with `opened`. Finds `opened` above `size`, converted exactly; equal volumes are
+ * allowed, since it may just have been opened.
  * Place: `/containers/<id>/opened`
  * Params: container: its name; opened: as written; size: as written
  * Harm: job

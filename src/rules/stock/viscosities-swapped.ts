@@ -3,8 +3,8 @@ import { makeSwapCures } from '../lookup/makeSwapCures.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An oil as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet were swapped. Every oil
- * thins as it warms.
+ * An oil as thick at 100 °C as at 40 °C, or thicker. The two figures of the data sheet were swapped: every
+ * oil thins as it warms.
  * Judges: Every container whose oil has both figures. Finds `kv100` at or above `kv40`.
  * Place: `/containers/<id>/oil`
  * Params: container: its name; kv40: as written; kv100: as written

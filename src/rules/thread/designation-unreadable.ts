@@ -3,13 +3,13 @@ import { findFastening } from '../lookup/findFastening.js'
 import { partRule } from '../ruleMakers.js'
 
 /**
- * A thread designation that cannot be read, such as a BSP without its form or a size that does not exist: the washer
- * and the torque cannot be judged by it. Write it as the thread standards do.
+ * A thread designation that cannot be read, such as BSP without its form or a size that does not exist. The
+ * washer and the torque cannot be checked against it. Write the designation as the thread standards do.
  * Judges: `thread` of every opening, of the bolts of every cover and of the fasteners of every shield. Finds one that
  * is not a designation of ISO metric, inch (UN), pipe or NPT threads.
  * Place: `<opening>/thread`, `<cover>/bolts/thread` or `<shield>/fasteners/thread`
- * Params: thread: the first 64 characters as written; part: the name of the part (see terms); because: code and
- * params of why it cannot be read
+ * Params: thread: the first 64 characters as written; part: the name of the part (see terms); because: code
+ * and params of the reason
  * Harm: job
  * House rule.
  */

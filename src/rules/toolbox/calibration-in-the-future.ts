@@ -1,11 +1,12 @@
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * A torque wrench calibrated after today: the year or the month is mistyped, and its next calibration would come too
- * late.
- * Judges: Every wrench with `calibration`. Finds a date after today; today itself passes. Not judged without today.
+ * A torque wrench calibrated after today. The year or the month is mistyped, and the next calibration would
+ * come too late.
+ * Judges: Every wrench with `calibration`. Finds a date after today; today is allowed. Skipped if `today` is
+ * not given.
  * Place: `/wrenches/<id>/calibration/date`
- * Params: wrench: its name; date: as written; today: the day given
+ * Params: wrench: its name; date: as written; today: today's date
  * Harm: machine
  * House rule.
  */

@@ -2,7 +2,7 @@ import { compareQuantities } from '../../quantity/index.js'
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * A torque wrench whose declared range ends at or before its start: the two figures were swapped.
+ * A torque wrench whose declared range ends at or before its start. The two figures were swapped.
  * Judges: Every wrench with `declaredRange`. Finds `min` at or above `max`, converted exactly.
  * Place: `/wrenches/<id>/declaredRange`
  * Params: wrench: its name; min: as written; max: as written

@@ -3,7 +3,7 @@ import type { Jack, Stands } from '../../spec/index.js'
 import { toolboxRule } from '../ruleMakers.js'
 
 /**
- * A stand, ramp or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms were
+ * A stand, ramp or jack rated for almost nothing, or for more than any such tool carries. Tonnes and kilograms were
  * confused, and the tool could collapse.
  * Judges: The `rating` of all stands, ramps and jacks. Finds one below 100 kg or above 50,000 kg.
  * Place: `/stands/<id>/rating`, `/ramps/<id>/rating` or `/jacks/<id>/rating`

@@ -2,8 +2,8 @@ import { isPlausibleScale } from '../lookup/isPlausibleScale.js'
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * A torque wrench's scale that starts at or above its end, or whose step between marks is zero or wider than the
- * scale: no setting could be read from it.
+ * A scale of a torque wrench that starts at or above its end, or whose step between marks is zero or wider
+ * than the scale. No setting could be read from it.
  * Judges: Every scale of every wrench. Finds `lowest` at or above `highest`, `graduation` of zero or less or above
  * `highest` − `lowest`, or `highest` above 10⁹.
  * Place: `/wrenches/<id>/scales/<place>`

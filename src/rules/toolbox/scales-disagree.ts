@@ -2,14 +2,14 @@ import { compareExact, type Exact, exactIn, exactOf, multiply } from '../../quan
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one has
- * the wrong unit (inch-pounds for foot-pounds is twelve times off) or a wrong digit.
- * Judges: Every wrench with two or more scales: `highest` of each later one, converted to the unit of the first,
- * against that of the first. Finds one if the larger end exceeds 1.25 × the smaller.
+ * Two scales of one wrench whose ends are more than a quarter apart. They are engraved on the same tube, so
+ * one has the wrong unit (inch-pounds for foot-pounds differ by a factor of 12) or a wrong digit.
+ * Judges: Every wrench with two or more scales: `highest` of each later scale, converted to the unit of the
+ * first, against `highest` of the first. Finds a scale if the larger end exceeds 1.25 × the smaller.
  * Place: `/wrenches/<id>/scales/<place>` of the later scale
- * Params: wrench: its name; first: the end of the first scale; other: the end of this one
+ * Params: wrench: its name; first: the end of the first scale; other: the end of this scale
  * Harm: machine
- * Common practice, no source; the quarter is a house rule, wide enough for scales whose round ends differ.
+ * Common practice, no source; the quarter is a house rule, wide enough for scales with different round ends.
  */
 export const rule = wrenchRule('toolbox/scales-disagree', 'error', ([id, { name, scales }]) => {
   const [first, ...others] = scales

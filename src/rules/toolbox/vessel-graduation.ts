@@ -2,9 +2,10 @@ import { compareQuantities } from '../../quantity/index.js'
 import { toolboxRule } from '../ruleMakers.js'
 
 /**
- * A measuring vessel whose marks are further apart than the size of the vessel, or whose lowest mark is above its
- * capacity: size and graduation were swapped, or their units were.
- * Judges: Every vessel. Finds `graduation`, else `lowestMark`, above `size`, converted exactly; equal ones pass.
+ * A measuring vessel whose marks are further apart than its size, or whose lowest mark is above its size.
+ * Size and graduation, or their units, were swapped.
+ * Judges: Every vessel. Finds `graduation`, else `lowestMark`, above `size`, converted exactly; equal volumes
+ * are allowed.
  * Place: `/vessels/<id>/graduation` or `/vessels/<id>/lowestMark`
  * Params: vessel: its name; size: as written; mark: the graduation or lowest mark as written
  * Harm: job

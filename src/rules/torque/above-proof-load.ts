@@ -2,8 +2,8 @@ import { calculateBoltLoad } from '../lookup/calculateBoltLoad.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Bolts of stated class whose torque would stretch them beyond their proof load even dry: a unit or the class is
- * wrong. Drain plugs have no stated class and are judged by `torque/slip-at-plug`.
+ * Bolts of a stated class whose torque would stretch them beyond their proof load even dry. A unit or the
+ * class is wrong. Drain plugs have no stated class; `torque/slip-at-plug` checks them.
  * Judges: Every torque of a cover or shield, overrides included, whose `thread` is metric or inch and can be read,
  * with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the maximum of limits
  * (the minimum, if there is no maximum), by the first printed figure. Finds an F above the proof load of the class.

@@ -6,16 +6,18 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Torques of the fill and the drain plug of one gearcase that are eight times or more apart, and no stated thread
- * explains it: one of the two has the wrong unit (inch-pounds for foot-pounds is twelve times off).
- * Judges: Every gearcase: the torques of an opening that drains and of another that fills but does not drain, neither
- * turned by hand, if one of the two has no `thread`, by the first printed figures of the base sheet. Finds each such
- * pair whose higher figure is at least 8 times the other. Not judged if a printed figure beside one of them
- * disagrees, or `torque/large-for-drive` finds one of them.
+ * Torques of the fill and drain plugs of one gearcase that differ by a factor of eight or more, without
+ * stated threads that explain it. One has the wrong unit (inch-pounds for foot-pounds differ by a factor of
+ * 12).
+ * Judges: Every gearcase: the torques of an opening for draining and of another for filling but not draining,
+ * if neither is turned by hand and one has no `thread`. Uses the first printed figures of the base sheet.
+ * Finds each such pair whose higher figure is at least 8 times the other. Skipped if another printed figure
+ * of either torque disagrees, or `torque/large-for-drive` reports one of them.
  * Place: the higher torque
- * Params: gearcase: its name; high: the higher torque as printed; low: the other one
+ * Params: gearcase: its name; high: the higher torque as printed; low: the lower torque
  * Harm: machine
- * Common practice, no source: the factor of 8 is our own estimate, below the unit mistakes of 9.8 and 12.
+ * Common practice, no source: the factor of 8 is our own estimate, below the factors 9.8 and 12 of unit
+ * mistakes.
  */
 export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ sheet }) => {
   const plugs = sheet.tightenings.flatMap(({ path, tightening, on }) => {

@@ -5,17 +5,17 @@ import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
- * lines of the table were swapped. A warning, since some manuals print unusual pairs.
- * Judges: Every gearcase with exactly one opening that fills and does not drain, and one that drains and does not
- * fill, each with a torque that has a figure and that no factor of `torque/slip-at-plug` explains. Overrides are not judged.
- * The usual torque of a plug is the geometric mean of the lowest and the highest published figure for its thread and
- * housing; a torque (nominal, middle of two limits, or the one limit) misses it by the ratio of the larger to the
- * smaller. Finds two torques whose exchange divides the product of both ratios by 1.5 or more; not judged if both
- * plugs have the same usual torque or one of them has none.
+ * Fill and drain plugs whose torques fit each other's threads clearly better than their own. The lines of the
+ * table were swapped. It is a warning, since some manuals print unusual pairs.
+ * Judges: Every gearcase with exactly one opening only for filling and one only for draining, each with a
+ * torque figure that no factor of `torque/slip-at-plug` explains. Overrides are not judged. The usual torque
+ * of a plug is the geometric mean of the lowest and the highest published figure for its thread and housing;
+ * a torque (nominal, middle of two limits, or the single limit) misses it by the ratio of the larger to the
+ * smaller. Finds two torques if swapping them divides the product of both ratios by 1.5 or more. Skipped if
+ * both plugs have the same usual torque, or one of them has none.
  * Place: `<fill opening>/tightening/torque`
- * Params: gearcase: its name; fill: torque of the fill plug as printed first; drain: torque of the drain plug as
- * printed first
+ * Params: gearcase: its name; fill: torque of the fill plug as first printed; drain: torque of the drain plug
+ * as first printed
  * Harm: machine
  * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, from a secondary source.
  */
@@ -34,7 +34,7 @@ export const rule = gearcaseRule(
   },
 )
 
-/** Openings with a plausible torque that have one role and not the other. */
+/** Openings with a plausible torque and with one role but not the other. */
 function findOpeningsWithOnlyRole(
   openings: Readonly<Record<string, Opening>>,
   role: OpeningRole,

@@ -4,14 +4,15 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. The figure has a zero
- * too many.
- * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds any whose highest
- * figure is above 360°. Not judged if a printed figure beside it disagrees.
+ * An angle of more than a whole turn after a torque. The bolt would be stretched until it breaks. The figure
+ * has an extra zero.
+ * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds any whose
+ * highest figure is above 360°. Skipped if another printed figure of the value disagrees.
  * Place: `<tightening>/thenAngle`
- * Params: part: the name of the part (see terms); angle: as printed first
+ * Params: part: the name of the part (see terms); angle: as first printed
  * Harm: machine
- * Common practice, no source: bolts that are tightened by angle get 30° to 180°; the whole turn is our own estimate.
+ * Common practice, no source: bolts tightened by angle are turned 30° to 180°; the limit of a whole turn is
+ * our own estimate.
  */
 export const rule = tighteningRule(
   'torque/implausible-angle',

@@ -1,14 +1,15 @@
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * More turns past finger tight than a taper thread has: the plug would split its housing. A decimal point was lost.
- * Judges: Every tightening by turns, overrides included. Finds any whose `max`, or `min` if there is no maximum, is
- * above 5. Not judged if the minimum exceeds the maximum (`torque/turns-reversed`).
+ * More turns past finger tight than a taper thread has. The plug would split its housing. A decimal point was
+ * lost.
+ * Judges: Every tightening by turns, overrides included. Finds a `max`, or a `min` without `max`, above 5.
+ * Skipped if the minimum exceeds the maximum (`torque/turns-reversed`).
  * Place: `<tightening>/max`, or `<tightening>/min`
  * Params: part: the name of the part (see terms); turns: as written
  * Harm: machine
- * Common practice, no source: taper plugs get one and a half to three turns past finger tight; the limit of 5 is our
- * own estimate.
+ * Common practice, no source: taper plugs are turned one and a half to three turns past finger tight; the
+ * limit of 5 is our own estimate.
  */
 export const rule = tighteningRule('torque/implausible-turns', 'warning', ({ path, tightening, on }) => {
   if (tightening.kind !== 'turns') return []

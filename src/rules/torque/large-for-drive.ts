@@ -5,19 +5,19 @@ import { readStatedRange } from '../lookup/readStatedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * A torque far too large for a hexagon of that size: inch-pounds were taken for foot-pounds, or there is a zero too
- * many. The thread or the key would give way. A stated thread gives a closer limit.
- * Judges: Every torque of an opening, cover or shield without a `thread`, overrides included, whose drive is a
- * hexagon with a size in mm or inches, by its first printed figure. Finds any whose highest figure is above 0.25 N·m
- * times the cube of the width in mm of an internal hexagon, 0.025 N·m times that of the external hexagon of an
- * opening, or 0.04 N·m times that of the external hexagon of a bolt. Not judged if a printed figure beside it
- * disagrees.
+ * A torque far too large for a hexagon of that size. Inch-pounds were taken for foot-pounds, or there is an
+ * extra zero. The thread or the key would fail. A stated thread gives a closer limit.
+ * Judges: Every torque of an opening, cover or shield without a `thread`, overrides included, whose drive is
+ * a hexagon with a size in mm or inches, by its first printed figure. Finds a highest figure above 0.25 N·m
+ * times the cube of the width in mm of an internal hexagon, 0.025 N·m times that of the external hexagon of
+ * an opening, or 0.04 N·m times that of the external hexagon of a bolt. Skipped if another printed figure of
+ * the value disagrees.
  * Place: `<tightening>/torque`
- * Params: part: the name of the part (see terms); drive: the size as written; torque: as printed first; limit: the
- * largest plausible torque in N·m
+ * Params: part: the name of the part (see terms); drive: the size as written; torque: as first printed;
+ * limit: the largest plausible torque in N·m
  * Harm: machine
- * Common practice, no source: the limits are our own estimates, about six times an ordinary plug and twice a bolt of
- * class 10.9.
+ * Common practice, no source: the limits are our own estimates, about six times the torque of an ordinary
+ * plug and twice that of a bolt of class 10.9.
  */
 export const rule = tighteningRule(
   'torque/large-for-drive',

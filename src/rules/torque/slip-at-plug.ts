@@ -5,17 +5,18 @@ import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A plug's torque that is far from the usual torque of that thread, but is usual when multiplied or divided by 12 or
- * by 9.80665: inch-pounds were taken for foot-pounds, or kilogram-force metres for newton metres.
- * Judges: Every torque of an opening with a thread, overrides included, by its first printed figure, against the plug
- * table's band for thread and housing. The figure is the nominal, the middle of two limits, or the one limit. The
- * ends belong to the band. Finds, outside the band, a factor (× 12, ÷ 12, × 9.80665, ÷ 9.80665) that moves it inside;
- * of several, the first that explains the printed unit. A figure below the band is not judged if the plug is turned
- * by hand or has an o-ring: such caps get far less than a plug on a washer. Not judged if a printed figure beside it
- * disagrees, since that finding explains it.
+ * A plug torque far from the usual torque of its thread, but usual when multiplied or divided by 12 or by
+ * 9.80665. Inch-pounds were taken for foot-pounds, or kilogram-force metres for newton metres.
+ * Judges: Every torque of an opening with a thread, overrides included, by its first printed figure, against
+ * the plug table's band for thread and housing. The figure is the nominal, the middle of two limits, or the
+ * single limit. The band includes its ends. Finds, outside the band, a factor (× 12, ÷ 12, × 9.80665, ÷
+ * 9.80665) that moves it inside; of several, the first that explains the printed unit. A figure below the
+ * band is not judged if the plug is turned by hand or has an o-ring: such caps need far less torque than a
+ * plug with a washer. Skipped if another printed figure of the value disagrees, since that finding explains
+ * it.
  * Place: `<tightening>/torque`
- * Params: part: the name of the part (see terms); thread: as written; torque: as printed first; factor: the factor;
- * becomes: the torque times the factor; meant: the unit that was probably meant, absent if unknown
+ * Params: part: the name of the part (see terms); thread: as written; torque: as first printed; factor: the
+ * factor; becomes: the torque times the factor; meant: the probable unit, absent if unknown
  * Harm: machine
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, from a secondary source; the sheet's
  * own figure always comes before a general table.

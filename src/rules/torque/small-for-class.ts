@@ -3,17 +3,17 @@ import { isDisputed } from '../lookup/isDisputed.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Bolts of stated class at about a tenth of their usual torque: kilogram-force metres taken for newton metres,
- * inch-pounds for foot-pounds, or a wrong decimal point. A cover would leak and lose its bolts.
+ * Bolts of a stated class at about a tenth of their usual torque. Kilogram-force metres were taken for newton
+ * metres, inch-pounds for foot-pounds, or the decimal point is wrong. A cover would leak and lose its bolts.
  * Judges: Every torque of a cover or shield without `thenAngle`, overrides included, by the force F of
- * `torque/above-proof-load`. Finds an F below a tenth of the proof load of the class. Not judged if a printed figure
- * beside it disagrees.
+ * `torque/above-proof-load`. Finds an F below a tenth of the proof load of the class. Skipped if another
+ * printed figure of the value disagrees.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N
  * Harm: machine
- * Common practice, no source: bolts are usually set to about three quarters of their proof load, some in soft
- * housings to a third; the tenth is our own estimate.
+ * Common practice, no source: bolts are usually tightened to about three quarters of their proof load, some
+ * in soft housings to a third; the limit of a tenth is our own estimate.
  */
 export const rule = tighteningRule('torque/small-for-class', 'warning', (indexedTightening, { sheet }) => {
   const { path, tightening } = indexedTightening

@@ -4,14 +4,15 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Stages of a tightening that do not rise, or whose last stage is not below the final torque: a stage with less
- * torque than the one before changes nothing, so two figures were swapped or one belongs to another bolt.
- * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; for each the
- * nominal, or the maximum of limits (the minimum, if there is no maximum), converted exactly. Finds the first that is
- * not above the one before; the final torque may equal the last stage if `thenAngle` follows.
+ * Stages of a tightening that do not rise, or a last stage not below the final torque. A stage below the
+ * previous one changes nothing, so two figures were swapped or one belongs to another bolt.
+ * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; for
+ * each the nominal, or the maximum of limits (the minimum, if there is no maximum), converted exactly. Finds
+ * the first torque not above the previous one. The final torque may equal the last stage if `thenAngle`
+ * follows.
  * Place: `<tightening>/stages/<place>`, or `<tightening>/torque`
- * Params: part: the name of the part (see terms); before: the figure before, as printed; step: this figure, as
- * printed
+ * Params: part: the name of the part (see terms); before: the previous figure, as printed; step: this figure,
+ * as printed
  * Harm: machine
  * Common practice, no source.
  */

@@ -2,9 +2,9 @@ import { parseThread } from '../../thread/index.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * A plug with a parallel thread tightened by turns past finger tight: turns are for taper threads, which seal by
- * their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip it.
- * Judges: Every tightening of an opening, overrides included. Finds one by `turns` if the thread can be read and is
+ * A plug with a parallel thread tightened by turns past finger tight. Turns are for taper threads, which seal
+ * by wedging. A parallel plug stops on its washer after a fraction of a turn; two more turns would strip it.
+ * Judges: Every tightening of an opening, overrides included. Finds `turns` if the thread can be read and is
  * not taper.
  * Place: the tightening
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)

@@ -3,9 +3,9 @@ import { makeSwapCures } from '../lookup/makeSwapCures.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Turns past finger tight whose minimum exceeds the maximum: the two figures were swapped.
- * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact decimals;
- * equal ones pass.
+ * Turns past finger tight whose minimum exceeds the maximum. The two figures were swapped.
+ * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact
+ * decimals; equal figures are allowed.
  * Place: the tightening
  * Params: part: the name of the part (see terms); min: as printed; max: as printed
  * Harm: machine

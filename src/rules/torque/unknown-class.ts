@@ -2,13 +2,14 @@ import { findFastening } from '../lookup/findFastening.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A property class that no standard has, such as `8,8` for 8.8: the torque of those bolts cannot be judged by it.
- * Judges: Every `propertyClass` of a cover's bolts or a shield's fasteners. Finds one that is none of 3.6, 4.6, 4.8,
- * 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 and 12.9 (ISO 898-1), no A1 to A5 with 50, 70, 80 or 100 behind a hyphen (ISO
- * 3506-1), and no `grade` 1, 2, 4, 5, 5.1, 5.2, 7, 8, 8.1 or 8.2 (SAE J429).
+ * A property class that is in no standard, such as `8,8` for 8.8. The torque of the bolts cannot be checked
+ * against it.
+ * Judges: Every `propertyClass` of a cover's bolts or a shield's fasteners. Finds a class that is none of
+ * 3.6, 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 and 12.9 (ISO 898-1), no A1 to A5 followed by a hyphen and 50,
+ * 70, 80 or 100 (ISO 3506-1), and no `grade` 1, 2, 4, 5, 5.1, 5.2, 7, 8, 8.1 or 8.2 (SAE J429).
  * Place: `/gearcases/<id>/covers/<id>/bolts/propertyClass`, or `/shields/<id>/fasteners/propertyClass`
- * Params: part: the name of the part (see terms); propertyClass: as written; meant: the class that it becomes with a
- * point instead of the comma, absent if that is not a class either
+ * Params: part: the name of the part (see terms); propertyClass: as written; meant: the class with a point
+ * instead of the comma, absent if that is not a class either
  * Harm: job
  * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, from a secondary source; the others, and
  * those of ISO 3506-1, from memory.

@@ -91,7 +91,10 @@ export function writeTable(page: string): string {
     .sort((one, other) => (one.code < other.code ? -1 : 1))
     .map(
       ({ code, severity, harm, about, catches, basis }) =>
-        `| \`${code}\` | ${severity} | ${harm} | ${about.join(', ')} | ${catches.split(/(?<=\.) /)[0]} | ${basis.replace(/^Source: /, '')} |`,
+        `| \`${code}\` | ${severity} | ${harm} | ${about.join(', ')} | ${catches
+          .split(/(?<=\.) /)
+          .slice(0, 2)
+          .join(' ')} | ${basis.replace(/^Source: /, '')} |`,
     )
   const head = ['| code | severity | harm | about | what it catches | source |', `|${' --- |'.repeat(6)}`]
   const table = [...head, ...rows].join('\n')
