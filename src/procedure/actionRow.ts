@@ -3,7 +3,7 @@ import type { ProcedureCodes, SignalWord } from './codes.js'
 import type { EffectName } from './effects.js'
 import type { NeedName } from './needs.js'
 
-/** The kinds of part that a step can be done on; a step on the machine has no `on`. */
+/** The kinds of parts that steps work on; a step on the whole machine has no `on`. */
 export type PartKind =
   | 'machine'
   | 'support'
@@ -20,7 +20,7 @@ export type PartKind =
 
 export type HazardCode = Exclude<Extract<keyof ProcedureCodes, `procedure/caution-${string}`>, ShieldCode>
 
-/** A caution that names a shield of the sheet, so that no row of the table has it. */
+/** A caution that names a shield of the sheet; it is not in the table of actions. */
 export type ShieldCode = 'procedure/caution-shield-stays'
 
 export interface Hazard {
@@ -56,11 +56,11 @@ export type SupplyKind =
 
 /** A figure that a step shows: a leaf of the sheet. */
 export interface ShownFigure {
-  /** Its name in the values of the step; for `each` gearcase, the id of the gearcase is used instead. */
+  /** Its key in the step's `values`; a figure of `each` gearcase has the id of the gearcase. */
   readonly name: string
-  /** Where the figure is found: in the part of the step, the oil space of its gearcase, or each gearcase of the work. */
+  /** The owner of the figure: the machine, the step's part, its oil space, or each gearcase of the work. */
   readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
-  /** Rest of the pointer to the leaf; empty if the part is the leaf. */
+  /** Rest of the pointer to the leaf; empty if the part itself is the leaf. */
   readonly leaf:
     | ''
     | LeafBelow<
@@ -71,9 +71,9 @@ export interface ShownFigure {
       >
 }
 
-/** An action: what must hold before it, what it changes, and what it needs. */
+/** An action with its preconditions, effects, figures, hazards, tools and supplies. */
 export interface ActionRow {
-  /** The word for the action in the ids of steps. */
+  /** A short word for the action, for step ids. */
   readonly short: string
   readonly on: readonly PartKind[]
   readonly needs: readonly NeedName[]
@@ -86,7 +86,7 @@ export interface ActionRow {
   readonly minutes: number | 'planned'
 }
 
-/** What must hold before any work on the machine. */
+/** Preconditions of any work on the machine. */
 export const SAFETY_NEEDS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
@@ -116,7 +116,7 @@ export const HAZARDS = {
   sharpScraper: { code: 'procedure/caution-sharp-scraper', signal: 'caution' },
 } satisfies Readonly<Record<string, Hazard>>
 
-/** What must hold before the machine runs or drives. */
+/** Preconditions of running or driving the machine. */
 export const RUN_NEEDS: readonly NeedName[] = [
   'not-tightened',
   'run-without-oil',
@@ -127,7 +127,9 @@ export const RUN_NEEDS: readonly NeedName[] = [
   'guard-not-refitted',
 ]
 
-/** What must hold before the machine drives off its ramps: the fill plug may be turned in by hand until the level is right. */
+/**
+ * Preconditions of driving off the ramps; the fill plug may be turned in by hand until the level is right.
+ */
 export const DRIVE_OFF_NEEDS: readonly NeedName[] = [
   'driven-with-plug-loose',
   'run-without-oil',
@@ -136,7 +138,7 @@ export const DRIVE_OFF_NEEDS: readonly NeedName[] = [
   'guard-not-refitted',
 ]
 
-/** What must hold before the machine is rolled by hand to bring a wheel to its mark. */
+/** Preconditions of rolling the machine by hand to bring a wheel to its mark. */
 export const ROLL_NEEDS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
@@ -146,7 +148,7 @@ export const ROLL_NEEDS: readonly NeedName[] = [
   'not-cleared-away',
 ]
 
-/** What must hold before a plug or cover is loosened. */
+/** Preconditions of loosening a plug or cover. */
 export const LOOSENING_NEEDS: readonly NeedName[] = [
   'variant-not-found',
   ...SAFETY_NEEDS,
@@ -156,7 +158,7 @@ export const LOOSENING_NEEDS: readonly NeedName[] = [
   'fill-not-nipped',
 ]
 
-/** What must hold before a plug or cover is fitted. */
+/** Preconditions of fitting a plug or cover. */
 export const FITTING_NEEDS: readonly NeedName[] = [
   ...SAFETY_NEEDS,
   'not-removed',

@@ -37,18 +37,18 @@ const FILTER = ['filter'] as const
 const SEALS = ['seal', 'cover seal', 'filter seal'] as const
 
 /**
- * The table of actions. Each action has its parts, what must hold before it, what it changes, the figures that its steps
- * show, its hazards, tools, supplies and minutes. The minutes are a house estimate for one person with the tools at hand;
- * `planned` minutes depend on the oil, the hose or the sealant, and are calculated for the visit.
+ * The table of actions. Each action has its parts, preconditions, effects, figures, hazards, tools, supplies
+ * and minutes. The minutes are a house estimate for one person with the tools at hand; `planned` minutes
+ * depend on the oil, the hose or the sealant, and are calculated for the visit.
  *
  * Source: common practice, no source; signal words in the sense of ANSI Z535.6.
  * @example
  * import { ACTIONS } from 'drivetrain-service/v1/procedure'
- * // What must hold before the oil is left to drain?
+ * // Must the fill plug be out before the oil drains?
  * ACTIONS['let drain'].needs.includes('fill-not-vented') // => true
  */
 export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
-  // Getting the machine ready, lifting it and setting it down.
+  // Preparing, lifting and lowering the machine.
   'find the variant': action(MACHINE, 'variant', 2, ['variant found']),
   'read the manual': action(MACHINE, 'read', 5, ['manual read']),
   'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
@@ -161,7 +161,8 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['socket or key', 'scraper'],
     supplies: ['rags'],
   }),
-  // Mid-stream: what settled at the plug runs out first. Method: US Navy training manual 14008, "Drain sampling".
+  // Sample in mid-stream: the sediment at the plug runs out first. Method: US Navy training manual 14008,
+  // "Drain sampling".
   'take an oil sample': action(OPENING, 'sample', 2, ['oil sampled'], {
     needs: [...SAFETY_NEEDS, 'no-pan', 'drain-not-out', 'oil-not-warm', 'sample-too-late'],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
@@ -300,7 +301,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [{ name: 'seal', of: 'part', leaf: '/seal' }],
   }),
 
-  // Filling the new oil and checking its level, again after a run if the manual requires it.
+  // Filling the new oil and checking its level; a second check follows a run if the manual requires it.
   'measure the oil': action(GEARCASE, 'measure', 3, ['refill measured'], {
     figures: [REFILL_FIGURE, OILS_FIGURE],
     tools: ['measuring vessel'],

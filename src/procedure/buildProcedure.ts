@@ -49,17 +49,17 @@ export interface BuildOptions {
 }
 
 /**
- * Writes one safe order of work for all services of a visit. It lifts the machine once if possible, loosens the fill plug
- * before the drain plug, and closes everything with new seals. To check steps that somebody else wrote, use
+ * Writes one safe order of work for all services of a visit. It lifts the machine once if possible, loosens
+ * the fill plug before the drain plug, and closes everything with new seals. To check existing steps, use
  * {@link validateProcedure}.
  *
- * Method: writes steps of the table of actions, and keeps the state of the machine after each to choose the next one. The
- * gearcases are in the order of the sheet; those reached from the ground come first, then those on stands.
+ * Method: takes steps from the table of actions, and tracks the state of the machine to choose the next step.
+ * Gearcases reached from the ground come first, then those on stands, each in the order of the sheet.
  * @param facts The sheet, the known facts of the machine, and the services.
  * @param options Id and name of the procedure.
- * @returns The procedure with pointers to the figures of each step. It has findings if it is unknown whether this machine
- * has a part, if the attitude for the level is not stated, or if a second lift is needed to check a level again after
- * the run. Not ok if a service is unknown, or if there is no way to empty or to fill, or no supports for lifting.
+ * @returns The procedure with pointers to the figures of each step. Findings report parts that this machine
+ *   may not have, a level without a stated attitude, and a second lift for a level check after the run. Not
+ *   ok if a service is unknown, a gearcase cannot be emptied or filled, or supports for lifting are missing.
  * @throws TypeError for an argument of the wrong type or an unknown key, RangeError for an invalid id.
  *
  * Source: common practice, no source; the order of opening is a house rule, so that no machine is left drained with a
@@ -88,7 +88,7 @@ export function buildProcedure(
     throw new RangeError('facts.services must have at least one service id, got none')
   const id = options.id ?? [sheet.id, ...services].join('-').slice(0, 64)
   if (!/^[a-z][a-z0-9-]{0,63}$/.test(id))
-    throw refuse('options.id', id, "a small letter, then up to 63 of a-z, 0-9 and '-'", 'string')
+    throw refuse('options.id', id, "a lower-case letter, then up to 63 of a-z, 0-9 and '-'", 'string')
   const layout = indexSheet(sheet, identity)
   const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
   const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
@@ -131,7 +131,7 @@ export function buildProcedure(
   return { ok: true, value, findings }
 }
 
-/** Finds reasons why no procedure can be written for a job, and notes on one that can. */
+/** Finds the obstacles to a procedure for a job, and remarks on one that can be written. */
 function findObstacles(
   job: OilJob,
   document: DocumentReference,
@@ -193,7 +193,7 @@ function findObstacles(
   return findings
 }
 
-/** Drain plugs that `emptying` of their gearcase does not name. */
+/** Drain plugs that are missing from the `emptying` of their gearcase. */
 function listUnnamedDrains({ gearcase, openings }: GearcaseLayout): readonly OpeningLayout[] {
   const named = gearcase.emptying.flatMap((way) =>
     way.kind === 'cover' ? [] : [way.opening, ...(way.kind === 'drain plug' ? (way.also ?? []) : [])],

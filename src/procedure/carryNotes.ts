@@ -2,13 +2,14 @@ import type { Id, ProcedureDocument, Step } from '../spec/index.js'
 
 export interface CarriedNotes {
   readonly procedure: ProcedureDocument
-  /** Notes whose step is not in the new procedure, by the old id. */
+  /** Notes without a matching step in the new procedure, with the old step id. */
   readonly lost: readonly { readonly id: Id; readonly note: string }[]
 }
 
 /**
- * Carries the notes of an older procedure to a new one of the same work, for example after a revision of the sheet. A step
- * is the same if it does the same on the same part; of several, the first is the first. Its own note comes before.
+ * Copies the notes of an old procedure to a new one of the same work, for example after a revision of the
+ * sheet. Steps match by action, part, instance and wheel mark; repeated steps match in order. A note that the
+ * new step already has comes first.
  */
 export function carryNotes(oldProcedure: ProcedureDocument, newProcedure: ProcedureDocument): CarriedNotes {
   const newKeys = listStepKeys(newProcedure.steps)
@@ -31,7 +32,7 @@ export function carryNotes(oldProcedure: ProcedureDocument, newProcedure: Proced
   return { procedure: { ...newProcedure, steps }, lost }
 }
 
-/** For each step what it does and on what, and how often that was before. */
+/** A key for each step: action, part, instance, wheel mark, and a number for repeated steps. */
 function listStepKeys(steps: readonly Step[]): readonly string[] {
   const counts = new Map<string, number>()
   return steps.map(({ do: action, on = '', at = {} }) => {

@@ -27,7 +27,7 @@ interface WrittenStep {
   readonly document: DocumentReference
 }
 
-/** Finds mistakes in how one step is written, without regard to the steps before it. */
+/** Finds mistakes in one step, without regard to the steps before it. */
 export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: WrittenStep): CheckedStep {
   const { step, place } = written
   const reject = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })

@@ -10,7 +10,7 @@ import type { TroubleCounter } from './runCachedStep.js'
 import type { StepDraft } from './stepContext.js'
 import { type StepTrace, traceSteps } from './traceSteps.js'
 
-/** Up to here every change is tried for each finding; with more findings only the nearest ones. */
+/** Up to this number of findings every change is tried; with more, only the nearest ones. */
 export const FULL_SEARCH_LIMIT = 4
 
 /** The findings about the steps, each with single changes that would correct it. */
@@ -23,7 +23,7 @@ export function checkSteps(
   if (troubles.length === 0) return []
   counter.budget.left -= procedure.steps.length
   const findCuresFor = troubles.length > FULL_SEARCH_LIMIT ? findNearestCure : findCures
-  // The limited search serves the most dangerous first.
+  // The search is limited, so the most dangerous findings come first.
   const findingByTrouble = new Map<Trouble, Finding<ProcedureCodes>>()
   for (const trouble of troubles.toSorted(
     (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
@@ -51,7 +51,7 @@ function findCures(counter: TroubleCounter, trace: StepTrace, trouble: Trouble):
   return listBestCures(counter, trace, listNearChanges(counter, steps, trouble), total)
 }
 
-/** The first change at the place of the trouble that leaves fewer troubles. */
+/** The first change near the trouble that leaves fewer troubles. */
 function findNearestCure(
   counter: TroubleCounter,
   trace: StepTrace,
@@ -88,7 +88,7 @@ function listBestCures(
   return improvements.slice(0, 3).map(({ cure }) => cure)
 }
 
-/** Changes at the place of the trouble: a later step is moved forward, or a missing step is added. */
+/** Changes near the trouble: moving a later step forward, or adding a missing step. */
 function* listNearChanges(
   counter: TroubleCounter,
   steps: readonly Step[],
@@ -107,7 +107,7 @@ function* listNearChanges(
   }
 }
 
-/** Changes at every place of the list, earliest first. */
+/** Changes anywhere in the list, earliest first. */
 function* listOtherChanges(
   counter: TroubleCounter,
   steps: readonly Step[],
@@ -130,7 +130,7 @@ function* listOtherChanges(
 
 function moveStep(steps: readonly Step[], from: number, to: number): Attempt {
   const step = steps[from]
-  if (step === undefined) throw new RangeError(`from: must be a place in the list, got ${from}`)
+  if (step === undefined) throw new RangeError(`from must be an index of the list, got ${from}`)
   return {
     cure: { op: 'move', from: joinPointer(['steps', from]), path: joinPointer(['steps', to]) },
     steps: steps.toSpliced(from, 1).toSpliced(to, 0, step),

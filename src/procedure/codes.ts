@@ -24,7 +24,7 @@ export type RampObstacle =
 type SignalParams = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
-  // What must hold before a step.
+  // Preconditions of a step.
   'procedure/variant-not-found': AtPart
   'procedure/manual-not-read': AtPart
   'procedure/no-protection': AtPart
@@ -94,7 +94,7 @@ export interface ProcedureCodes {
   'procedure/not-wiped-down': AtPart
   'procedure/leaks-not-checked': AtPart
   'procedure/leaks-not-checked-after-run': AtPart
-  // What must hold after the last step.
+  // Conditions after the last step.
   'procedure/filter-not-changed': AtPart
   'procedure/not-refilled': AtPart
   'procedure/no-short-run': AtPart
@@ -102,7 +102,7 @@ export interface ProcedureCodes {
   'procedure/not-lowered': AtPart
   'procedure/used-oil-left': AtPart
   'procedure/not-recorded': AtPart
-  // How a step is written.
+  // Mistakes in one step.
   'procedure/unknown-action': { readonly step: string; readonly action: string }
   'procedure/duplicate-step-id': { readonly step: string }
   'procedure/wrong-part': {
@@ -147,7 +147,7 @@ export interface ProcedureCodes {
   'procedure/service-not-for-this-machine': { readonly service: string }
   'procedure/sample-not-possible': { readonly service: string; readonly gearcase: string }
   'procedure/part-not-known': { readonly part: string; readonly missing: readonly string[] }
-  // Reasons why no procedure can be written, and notes on one that can.
+  // Obstacles to a procedure, and remarks on one that can be written.
   'procedure/oil-owner-missing': GearcaseParams
   'procedure/no-fill-opening': GearcaseParams
   'procedure/no-way-to-empty': GearcaseParams

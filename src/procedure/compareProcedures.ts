@@ -16,22 +16,22 @@ export interface Comparison {
   /** `same`: both do the same actions with the same figures, end in the same state, and have the same findings. */
   readonly verdict: 'same' | 'different'
   readonly state: readonly StateDifference[]
-  /** Ids of steps of the first procedure without a match in the second, and the other way round. */
+  /** Ids of steps of the first procedure without a match in the second, and vice versa. */
   readonly onlyFirst: readonly Id[]
   readonly onlySecond: readonly Id[]
-  /** Findings that only one of the two has, by code. */
+  /** Codes of the findings that only one of the two has. */
   readonly findings: { readonly onlyFirst: readonly string[]; readonly onlySecond: readonly string[] }
 }
 
 /**
- * Compares what two procedures do, for a writer who has changed one of them. Names, notes and ids are not compared, nor an
- * order of steps that makes no difference.
+ * Compares what two procedures do, for a writer who has changed one of them. Names, notes, ids, and changes
+ * of order without effect are ignored.
  *
- * Method: compares the end states, the multisets of (action, part, instance, wheel mark, figures), and the codes of the
- * findings. The order of steps counts only through its effect on the state and the findings.
+ * Method: compares the end states, the multisets of (action, part, instance, wheel mark, figures), and the
+ * codes of the findings. The order of steps matters only if it changes the state or the findings.
  * @param first The first procedure.
  * @param second The second procedure.
- * @param sheet The sheet that both point into.
+ * @param sheet The sheet of both procedures.
  * @returns The differences; every list is empty if the verdict is `same`.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
@@ -109,7 +109,7 @@ function subtract<T>(
   })
 }
 
-/** Sorts the lists in a state, whose order means nothing. */
+/** Sorts the lists in a state, since their order has no meaning. */
 function sortLists(value: unknown): unknown {
   if (Array.isArray(value)) return [...value].sort()
   if (typeof value !== 'object' || value === null) return value

@@ -6,8 +6,8 @@ import { copyState } from './state.js'
 import { STRIDE, type StepTrace } from './traceSteps.js'
 
 /**
- * Counts the troubles of a list of steps that is similar to a traced one; stops above `limit` and returns the limit plus 1.
- * In a row of steps that both lists have, it runs none after the first place where the state is the same.
+ * Counts the troubles of a list of steps similar to a traced one; above `limit` it stops and returns the
+ * limit plus 1. In a range of steps that both lists have, it runs no more steps once the states are equal.
  */
 export function countTroubles(
   counter: TroubleCounter,
@@ -21,7 +21,7 @@ export function countTroubles(
   let state = at(states, 0)
   if (trace.steps[0] !== steps[0]) state = copyState(state)
   let [place, count] = [0, 0]
-  /** Goes on to the next step; false above the limit. */
+  /** Adds the troubles of a step and goes to the next; false above the limit. */
   const addStepTroubles = (troubles: number): boolean => {
     const { id } = at(steps, place)
     count += troubles + (ids.has(id) ? 1 : 0)
@@ -62,13 +62,13 @@ export function countTroubles(
 }
 
 interface CommonRow {
-  /** The places of the row in the second list; in the first list each is further on by `shift`. */
+  /** The indexes of the range in the second list; add `shift` for the first list. */
   readonly from: number
   readonly to: number
   readonly shift: number
 }
 
-/** Rows of steps that are the same in both lists, where single steps were moved, added or removed. */
+/** Ranges of steps that are equal in both lists, where single steps were moved, added or removed. */
 function* listCommonRows(before: readonly Step[], after: readonly Step[]): Iterable<CommonRow> {
   let [from, shift] = [0, 0]
   while (from < after.length) {
@@ -86,6 +86,6 @@ function* listCommonRows(before: readonly Step[], after: readonly Step[]): Itera
 
 function at<T>(list: readonly T[], place: number): T {
   const found = list[place]
-  if (found === undefined) throw new RangeError(`place: must be in the list of ${list.length}, got ${place}`)
+  if (found === undefined) throw new RangeError(`place must be below ${list.length}, got ${place}`)
   return found
 }

@@ -1,7 +1,7 @@
 import { type Cure, isSameJson, joinPointer } from '../base/index.js'
 import type { Step } from '../spec/index.js'
 
-/** The fewest operations that make the second list of the first; steps are known by their ids. */
+/** The fewest operations that turn the first list into the second; steps match by id. */
 export function diffSteps(first: readonly Step[], second: readonly Step[]): readonly Cure[] {
   const kept = countCommon(first, second)
   const changes: Cure[] = []
@@ -24,7 +24,7 @@ export function diffSteps(first: readonly Step[], second: readonly Step[]): read
   return changes
 }
 
-/** The number of steps that can stay, for the rest of both lists from each pair of places. */
+/** For each pair of indexes, the number of steps that can stay from there on. */
 function countCommon(first: readonly Step[], second: readonly Step[]): readonly Uint16Array[] {
   const rows = Array.from({ length: first.length + 1 }, () => new Uint16Array(second.length + 1))
   for (let from = first.length - 1; from >= 0; from -= 1)

@@ -10,7 +10,7 @@ import {
 
 type Effect = (context: StepContext) => void
 
-/** What actions change in the state. Needs are checked before. */
+/** The effects of actions on the state, applied after their needs are checked. */
 export const EFFECTS = {
   'variant found': ({ state }) => set(state, { variantFound: true }),
   'manual read': ({ state }) => set(state, { manualRead: true }),
@@ -156,7 +156,7 @@ export const EFFECTS = {
   'level topped up': (context) => setOwner(context, { toppedUp: true }),
   'oil settled': ({ state }) => set(state, { settled: true }),
   'leaks checked': (context) => {
-    // A record that says tight before anyone has looked is no record.
+    // A record written before the leak check is not valid.
     const isFirstCheck = listGearcases(context).some(
       (one) => !one.leaksChecked || (one.ranSinceFill && !one.leaksCheckedSinceRun),
     )
@@ -167,7 +167,7 @@ export const EFFECTS = {
   'wiped down': (context) => setGearcases(context, { wipedDown: true }),
   'used oil taken away': ({ state }) => {
     set(state, { usedOil: 'taken away' })
-    // The pans go with the oil.
+    // The pans are taken away with the oil.
     for (const gearcase of Object.values(state.gearcases)) gearcase.panPlaced = false
   },
   'work recorded': ({ state }) => set(state, { recorded: true }),

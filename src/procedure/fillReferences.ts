@@ -13,7 +13,7 @@ export function fillReferences(
   const applied: Cure[] = []
   let current = procedure
   while (true) {
-    // A second figure that a step lacks repeats the cure of the first.
+    // Two missing figures of one step have the same cure.
     const cures = new Map<string, Cure>()
     for (const { finding } of findTroubles(sheet, context, current).troubles) {
       const [only, ...others] = finding.cures ?? []

@@ -5,8 +5,9 @@ import { ACTIONS } from './actions.js'
 import { procedureReason } from './codes.js'
 
 /**
- * The hazards of the step's action that fit its part: washers only if it has one, tapers only if turns tighten it. Oil of
- * about 60 °C or more burns in seconds, so hot oil is a warning if `isOilHot`. A shield that stays on is named.
+ * The hazards of the step's action that apply to its part: washers only if it has one, tapers only if it is
+ * tightened by turns. Oil of about 60 °C or more burns in seconds, so hot oil is a warning if `isOilHot`.
+ * Names a shield that stays on.
  */
 export function findCautions(
   sheet: SpecSheet,
@@ -32,7 +33,7 @@ export function findCautions(
   ]
 }
 
-/** The shields in front of the gearcase of the step that stay on. */
+/** The shields of the step's gearcase that stay on. */
 function listStayingShields({ gearcases, shields = {} }: SpecSheet, { on = '' }: Step): readonly string[] {
   const [, gearcase = ''] = splitPointer(on) ?? []
   const found = readPointer(gearcases, `/${gearcase}`) as Gearcase | undefined

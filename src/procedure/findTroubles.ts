@@ -10,15 +10,15 @@ import { runStep } from './runStep.js'
 import { makeInitialState, type ProcedureState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
-/** A finding about the steps, with its place, from which a cure is looked for. */
+/** A finding about the steps, with the index of the step where the search for a cure starts. */
 export interface Trouble extends UndoneWork {
-  /** Index of the step; the number of steps for work that is not done at the end. */
+  /** Index of the step; for work that is not done at the end, the number of steps. */
   readonly place: number
 }
 
 /**
- * Runs the steps and reports every trouble without cures. `onStep` gets the state after each step; steps without
- * mistakes are not checked again.
+ * Runs the steps and reports every trouble, without cures. `onStep` gets the state after each step; steps
+ * without mistakes are not checked again.
  */
 export function findTroubles(
   sheet: SpecSheet,

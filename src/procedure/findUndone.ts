@@ -17,11 +17,11 @@ import {
 /** Work that is not done after the last step. */
 export interface UndoneWork {
   readonly finding: Finding<ProcedureCodes>
-  /** Steps that would do it, in order. */
+  /** The steps that would do the work, in order. */
   readonly remedy: readonly StepDraft[]
 }
 
-/** Work that the services require, or that the machine needs before it leaves, and that is not done. */
+/** Finds missing work that the services require or that the machine needs before it leaves. */
 export function findUndone(
   context: ProcedureContext,
   state: MutableState,

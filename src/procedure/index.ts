@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// The functions and types that other rooms import.
 export type {
   ActionRow,
   Hazard,

@@ -182,9 +182,9 @@ function chooseFillOpenings(
 }
 
 /**
- * The ways in the order of the manual, up to the first whose part this machine has for certain; the technician finds out
- * which applies. With a drain plug, all further drain plugs are opened too, since each lets out oil that the others do
- * not. Common practice, no source.
+ * The ways to empty in the order of the manual, up to the first whose part this machine certainly has; the
+ * technician finds out which applies. With a drain plug, all further drain plugs are opened too, since each
+ * lets out oil that the others do not. Common practice, no source.
  */
 function chooseEmptyingWays(
   emptying: Gearcase['emptying'],
@@ -230,13 +230,13 @@ function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): Sea
   const [treatment, ...others] = new Set(candidates.map(chooseTreatment))
   return {
     path,
-    // If it is not known which seal this machine has, renew it.
+    // If the seal of this machine is not known, renew it.
     treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
     mustCure: candidates.some((seal) => seal.kind === 'liquid gasket'),
   }
 }
 
-/** The leaf, or all leaves that it may be; undefined if it is not stated. */
+/** The stated leaf, or all candidates; undefined if it is not stated. */
 function listCandidates<T>(resolved: Resolved<T>): readonly T[] | undefined {
   if (resolved.kind === 'not stated') return undefined
   return resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map(({ value }) => value)
@@ -258,7 +258,7 @@ function chooseTreatment(seal: Seal): SealTreatment {
 
 const NO_ADDITIVE = { additive: 'never', oilFirst: false } as const
 
-/** The additive goes in first unless the manual says otherwise: at a level hole, what goes in last runs out. */
+/** The additive goes in first unless the manual says otherwise: at a level hole, the last fluid runs out. */
 function readAdditive(
   sheet: SpecSheet,
   identity: Identity,

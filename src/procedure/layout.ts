@@ -78,9 +78,9 @@ export interface GearcaseLayout extends PartLayout {
   /** The fill opening and, if it is uncertain, those that other variants have instead. */
   readonly possibleFillOpenings: readonly OpeningLayout[]
   readonly levelOpening?: OpeningLayout
-  /** The first of `ways`. */
+  /** The first of `emptyingWays`. */
   readonly emptying?: EmptyingLayout
-  /** Several ways if it is unknown which of them this machine has. */
+  /** Several ways if it is unknown which one this machine has. */
   readonly emptyingWays: readonly EmptyingLayout[]
   readonly additive: 'always' | 'for some oils' | 'never'
   /** Whether the manual adds the additive after the oil. */
@@ -90,7 +90,7 @@ export interface GearcaseLayout extends PartLayout {
   readonly supports: readonly Id[]
   /** Whether its supports lift only other axles, so that none of them may be used. */
   readonly areSupportsOnOtherAxle: boolean
-  /** Those that come off. */
+  /** The shields that must be removed. */
   readonly shields: readonly Id[]
 }
 
@@ -132,7 +132,7 @@ export interface IndexedSheet {
   readonly shields: ReadonlyMap<Id, ShieldLayout>
   /** Every instance of every gearcase. */
   readonly instances: readonly GearcaseInstance[]
-  /** Those whose oil another gearcase owns. */
+  /** The instances whose oil another gearcase owns. */
   readonly oilSharers: readonly GearcaseInstance[]
   readonly securedItems: readonly SecuredItemPart[]
   readonly parts: ReadonlyMap<JsonPointer, Part>
@@ -149,7 +149,7 @@ export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
   return opening.opening.uses.some((use) => use.role === role)
 }
 
-/** The key of the state of a part: its pointer, with the instance if there is one. */
+/** The key of a part in the state: its pointer, and its instance if there is one. */
 export function stateKey(path: JsonPointer, instance: Id | undefined): string {
   return instance === undefined ? path : `${path}@${instance}`
 }

@@ -17,8 +17,8 @@ interface JobList {
 }
 
 /**
- * The oil spaces of the services of a procedure, in the order of the gearcases on the sheet. If the oil of one is to be
- * both checked and changed, its job is the change.
+ * The jobs for the services of a procedure, one for each oil space, in the order of the sheet. If oil must be
+ * both checked and changed, the job is the change.
  */
 export function listJobs(
   sheet: SpecSheet,
@@ -110,11 +110,11 @@ export function listJobs(
   return { jobs: sorted, findings }
 }
 
-/** Whether the service asks for an oil sample of a gearcase whose oil runs out of a drain plug. */
+/** Whether the service requires an oil sample of this gearcase, and a drain plug lets its oil out. */
 const takesSample = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) =>
   samples.includes(gearcase.id) && gearcase.emptying?.kind === 'drain plug'
 
-/** Instances of these gearcases, without gearcases that this machine does not have. */
+/** Instances of these gearcases, if this machine has or may have them. */
 function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {
   return gearcases.flatMap((id) => {
     const gearcase = layout.gearcases.get(id)

@@ -14,7 +14,7 @@ import {
   type StepContext,
 } from './stepContext.js'
 
-/** The finding of a need has the code `procedure/<name>`. */
+/** A need that is not met gives a finding with the code `procedure/<name>`. */
 export type NeedName =
   | keyof typeof SECURING_NEEDS
   | keyof typeof OPENING_NEEDS
@@ -46,7 +46,7 @@ export function severityOf(name: NeedName): Severity {
   return WARNING_NEEDS.includes(name) ? 'warning' : 'error'
 }
 
-/** Changes of state that are assumed after the finding of a need, if the steps of its remedy would change too much. */
+/** Changes of state assumed after a need is reported, if the steps of its remedy would change too much. */
 export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
   'not-on-level-ground': ({ state }) => {
     state.ground = 'level'
@@ -77,7 +77,7 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
   'not-rechecked': ({ state, owner }) => {
     if (owner !== undefined) getGearcaseState(state, owner).levelCheckedSinceRun = true
   },
-  // Parts that are fitted count as tight from now on; parts that are out are closed by later steps.
+  // Fitted parts are assumed to be tight from now on; later steps close the parts that are out.
   'not-tightened': (context) => {
     for (const { gearcase, instance } of listAffectedInstances(context)) {
       for (const opening of gearcase.openings) {

@@ -7,7 +7,7 @@ export interface OilJob {
   readonly task: 'check' | 'change'
   /** The owner first, then gearcases that share its oil and can be emptied. */
   readonly emptiedInstances: readonly GearcaseInstance[]
-  /** Those of `emptied` of which an oil sample is taken. */
+  /** The emptied instances that an oil sample is taken from. */
   readonly sampledInstances: readonly GearcaseInstance[]
   readonly services: readonly Id[]
 }
@@ -25,8 +25,8 @@ export function includesLevelCheck(owner: GearcaseLayout, task: OilJob['task'] |
 }
 
 /**
- * Whether the sheet only gives figures for this job: it does not state the fill method or all openings for the work. No
- * procedure can be written then, and nothing is wrong.
+ * Whether the sheet only gives figures for this job: it does not state the fill method or all openings for
+ * the work. No procedure can be written then, which is not a mistake.
  */
 export function hasFiguresOnly({ owner, task }: OilJob): boolean {
   const { fill, fillOpening, emptying, levelOpening } = owner.gearcase

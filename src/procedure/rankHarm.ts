@@ -2,7 +2,7 @@ import type { ProcedureCodes } from './codes.js'
 
 type ProcedureCode = keyof ProcedureCodes
 
-/** What can hurt a person: the machine moves, falls, runs or turns. */
+/** Mistakes that can hurt a person: the machine moves, falls, runs or turns. */
 const PERSON_CODES: readonly ProcedureCode[] = [
   'procedure/engine-running',
   'procedure/not-chocked',
@@ -24,7 +24,7 @@ const PERSON_CODES: readonly ProcedureCode[] = [
   'procedure/manual-not-read',
 ]
 
-/** What strands or ruins the machine, or lets oil onto the ground. */
+/** Mistakes that strand or ruin the machine, or let oil onto the ground. */
 const MACHINE_CODES: readonly ProcedureCode[] = [
   'procedure/no-pan',
   'procedure/lowered-with-drain-open',
@@ -47,7 +47,7 @@ const MACHINE_CODES: readonly ProcedureCode[] = [
   'procedure/shield-left-off',
 ]
 
-/** How a step is written: where only one answer is possible, it is filled in. */
+/** Mistakes in the writing of a step; if only one answer is possible, it is filled in. */
 export const REFERENCE_CODES: readonly ProcedureCode[] = [
   'procedure/duplicate-step-id',
   'procedure/instance-missing',
@@ -57,7 +57,10 @@ export const REFERENCE_CODES: readonly ProcedureCode[] = [
   'procedure/dangling-pointer',
 ]
 
-/** 0: can hurt a person; 1: the machine or the ground; 2: the quality of the work; 3: the record; 4: how a step is written. */
+/**
+ * The harm of a mistake: 0 to a person; 1 to the machine or the ground; 2 to the quality of the work; 3 to
+ * the record; 4 only in the writing of a step.
+ */
 export function rankHarm(code: ProcedureCode): number {
   if (PERSON_CODES.includes(code)) return 0
   if (MACHINE_CODES.includes(code)) return 1

@@ -8,9 +8,9 @@ import type { TroubleCounter } from './runCachedStep.js'
 import { traceSteps } from './traceSteps.js'
 
 /**
- * The steps of a procedure in the order of {@link buildProcedure}. A step that the writer has too keeps its id, note and
- * further figures; the writer's other steps stay after the step that they followed, or at the next place where they do no
- * harm. Undefined if no procedure can be built.
+ * The steps of a procedure in the order of {@link buildProcedure}. A step that the writer has too keeps its
+ * id, note and further figures. The writer's other steps stay after the step that they followed, or move to
+ * the nearest place where they do no harm. Undefined if no procedure can be built.
  */
 export function rebuildSteps(
   counter: TroubleCounter,
@@ -23,7 +23,7 @@ export function rebuildSteps(
     const key = keyOfStep(step)
     ownSteps.set(key, [...(ownSteps.get(key) ?? []), step])
   }
-  // First the steps that have their old ids, then the others in order.
+  // Match the steps with the same id first, then the others in order.
   const stepsWithSameId = built.map((step) =>
     takeStep(ownSteps.get(keyOfStep(step)), ({ id }) => id === step.id),
   )
@@ -68,7 +68,7 @@ function buildSteps(
   return built.ok && built.value.steps.length > 0 ? built.value.steps : undefined
 }
 
-/** What is done, and where; a wheel mark is the builder's to choose. */
+/** Action, part and instance; the builder chooses the wheel mark. */
 function keyOfStep({ do: action, on, at }: Step): string {
   return JSON.stringify([action, on, at?.instance])
 }
@@ -93,7 +93,7 @@ function mergeStep(built: Step, ownStep: Step): Step {
   return isSameJson(merged, ownStep) ? ownStep : merged
 }
 
-/** The steps with a step of the writer's own, if there is a place where it causes no finding. */
+/** Inserts one of the writer's own steps, if there is a place where it causes no finding. */
 function insertOwnStep(
   counter: TroubleCounter,
   steps: readonly Step[],

@@ -14,15 +14,16 @@ import { traceSteps } from './traceSteps.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
-  /** The changes, in the order in which they were made; the most dangerous mistakes come first, after ids and figures. */
+  /** The changes in the order made: ids and figures first, then the most dangerous mistakes. */
   readonly applied: readonly Cure[]
   /** The findings that the changes removed, the most dangerous first. */
   readonly fixed: readonly Finding<ProcedureCodes>[]
   /** The remaining findings, the most dangerous first. */
   readonly left: readonly Finding<ProcedureCodes>[]
   /**
-   * `done`: no finding about the steps is left. `rebuilt`: the same, in the builder's order, since there were too many for
-   * single changes. `no cure`: neither a change nor the builder's order helps. `effort`: the search reached its limit.
+   * `done`: no finding about the steps is left. `rebuilt`: the same, but in the builder's order, since there
+   * were too many for single changes. `no cure`: neither a change nor the builder's order helps. `effort`:
+   * the search reached its limit.
    */
   readonly stopped: 'done' | 'rebuilt' | 'no cure' | 'effort'
 }
@@ -34,16 +35,18 @@ const MAX_STEPS_RUN = 60_000
  * Proposes a correction of a procedure, the most dangerous mistakes first. To see only the mistakes, use
  * {@link validateProcedure}.
  *
- * Method: fills in ids and figures that have only one answer. Then tries one change for each finding; with at most four
- * findings, also two changes together, one pair after the other. If there are more, or these do not help, it writes the steps
- * in the order of {@link buildProcedure}, and keeps the writer's ids, notes and further steps. If no procedure can be built,
- * it makes one change after the other as long as the number of findings falls. A second repair changes nothing.
+ * Method: fills in ids and figures that have only one answer. Then tries one change for each finding; with at
+ * most four findings, also pairs of changes. If there are more findings, or the changes do not help, it
+ * writes the steps in the order of {@link buildProcedure}, and keeps the writer's ids, notes and further
+ * steps. If no procedure can be built, it makes single changes while the number of findings falls. A second
+ * repair changes nothing.
  * @param procedure The procedure to correct; it is not changed.
- * @param sheet The sheet that it points into.
+ * @param sheet The sheet of the procedure.
  * @returns The corrected procedure, the changes, the corrected and the remaining findings, and why the repair ended.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal before working by it.
+ * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal before using
+ * it.
  * @example
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
@@ -67,7 +70,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   }
   let stopped: Repair['stopped'] = 'done'
   while (attempt.troubles > 0) {
-    // Each round has its own limit, so that a second repair of the result finds no more than this one.
+    // Each round has its own limit: a second repair of the result must find no more than the first.
     const counter = makeCounter()
     const next = findBetterAttempt(attempt, filled, counter)
     if (next.troubles >= attempt.troubles) {
@@ -101,7 +104,7 @@ function isSameMistake(one: Finding<ProcedureCodes>, other: Finding<ProcedureCod
   return one.code === other.code && isSameJson(one.params, other.params)
 }
 
-/** The next better list of steps, or the same if there is none. */
+/** The next better attempt, or the same one if there is none. */
 function findBetterAttempt(
   attempt: RepairAttempt,
   start: Pick<RepairAttempt, 'procedure' | 'applied'>,
@@ -110,7 +113,7 @@ function findBetterAttempt(
   const singleRepairs = listCandidateRepairs(attempt, counter)
   const complete = singleRepairs.find((one) => one.troubles === 0)
   if (complete !== undefined) return complete
-  // In the order of harm: the first that helps.
+  // The repairs are in the order of harm: take the first that helps.
   let best = singleRepairs.find((one) => one.troubles < attempt.troubles) ?? attempt
   if (attempt.troubles <= FULL_SEARCH_LIMIT) {
     for (const one of singleRepairs)
@@ -140,7 +143,7 @@ function rebuildAttempt(
   }
 }
 
-/** What each cure of the findings would make of the steps, in the order of harm. */
+/** The result of each cure of the findings, in the order of harm. */
 function listCandidateRepairs(attempt: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
   const trace = traceSteps(counter, attempt.procedure.steps)
   const findings = checkSteps(counter, attempt.procedure, trace).toSorted(compareHarm)

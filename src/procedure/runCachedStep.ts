@@ -9,7 +9,7 @@ export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
   readonly stepChecks: Map<Step, StepCheck>
-  /** Steps of lists that may still be tried in the search for cures, whether run or known from a similar list. */
+  /** The number of steps that the search for cures may still try, run or cached. */
   readonly budget: { left: number }
 }
 

@@ -18,8 +18,8 @@ interface FailedNeed {
 }
 
 /**
- * Applies one step to the state. A need that does not hold is reported once and then counts as met, so that one mistake
- * gives one finding.
+ * Applies one step to the state. An unmet need is reported once and then treated as met, so one mistake gives
+ * one finding.
  */
 export function runStep(
   context: ProcedureContext,

@@ -12,7 +12,7 @@ type PartState = Flags<typeof INITIAL_PART>
 export interface OpeningState extends PartState {
   readonly position: PlugPosition
   readonly everCracked: boolean
-  /** Wheel positions at which the plug came out. */
+  /** Wheel positions at which the plug was taken out. */
   readonly outAt: readonly WheelMark[]
 }
 
@@ -60,9 +60,9 @@ export interface GearcaseState extends Flags<Omit<typeof INITIAL_GEARCASE, 'oil'
 }
 
 /**
- * The state of the machine after a step. The keys of parts are pointer and instance, such as
- * `/gearcases/hub/openings/plug@left`. The position of a wheel is a fact of its gearcase; `outAt` lists the positions at
- * which a plug was taken out.
+ * The state of the machine after a step. Parts are keyed by pointer and instance, such as
+ * `/gearcases/hub/openings/plug@left`. The position of a wheel is in the state of its gearcase; `outAt` lists
+ * the positions at which a plug was taken out.
  */
 export interface ProcedureState {
   readonly variantFound: boolean
@@ -76,7 +76,7 @@ export interface ProcedureState {
   readonly secured: readonly string[]
   /** Supports at which the machine is raised; empty if it is on its wheels. */
   readonly lifted: readonly Id[]
-  /** Those of `lifted` that rest on stands; the others are on the jack. */
+  /** The lifted supports that rest on stands; the others are on the jack. */
   readonly onStands: readonly Id[]
   /** Axles whose wheels are on ramps. */
   readonly onRamps: readonly Id[]
@@ -98,7 +98,7 @@ type Writable<T> = T extends readonly (infer Item)[]
     ? { -readonly [K in keyof T]: Writable<T[K]> }
     : T
 
-/** A state while the steps change it. */
+/** A state that steps can change. */
 export type MutableState = Writable<ProcedureState>
 
 /** The state of the machine on arrival: nothing is known to be safe, every plug is tight, the oil is old. */
@@ -157,7 +157,7 @@ export function makeInitialState(layout: IndexedSheet): MutableState {
   return state
 }
 
-/** A copy that can be changed by itself. */
+/** An independent copy. */
 export function copyState(state: MutableState): MutableState {
   const { chocked, secured, lifted, onStands, onRamps, shields, seals } = state
   return {

@@ -31,13 +31,13 @@ export interface ProcedureContext {
   readonly mustNotRun: boolean
 }
 
-/** The parts on which a step acts; every step has every key, so that needs and effects read them fast. */
+/** The parts of a step; every key is always present, which makes reading fast. */
 export interface StepParts extends ProcedureContext {
   readonly step: StepDraft
   readonly part: Part | undefined
   readonly gearcase: GearcaseLayout | undefined
   readonly instance: Id | undefined
-  /** The instance, and the one that owns its oil. */
+  /** The gearcase instance of the step, and the one that owns its oil. */
   readonly target: GearcaseInstance | undefined
   readonly owner: GearcaseInstance | undefined
   readonly opening: OpeningLayout | undefined
@@ -123,7 +123,7 @@ export function getPartState({ state, opening, cover, filter, instance }: StepCo
 
 function getState<T>(record: Record<string, T>, key: string): T {
   const found = record[key]
-  if (found === undefined) throw new RangeError(`state: nothing is kept under ${key}`)
+  if (found === undefined) throw new RangeError(`state has no part ${key}`)
   return found
 }
 
@@ -156,7 +156,7 @@ export function draftDraining({ gearcase, instance }: GearcaseInstance): readonl
   return draftAt(way?.kind === 'suction' ? 'suck out the oil' : 'let drain', way?.opening, instance)
 }
 
-/** Checks what must hold before a step: `true`, or the steps that would meet it, in order. */
+/** A precondition of a step: `true` if it is met, or the steps that would meet it, in order. */
 export type Need = (context: StepContext) => true | readonly StepDraft[]
 
 /** A need that is met if no steps are missing. */

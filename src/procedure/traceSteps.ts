@@ -6,11 +6,11 @@ import { copyState, type MutableState, makeInitialState } from './state.js'
 /** A list of steps that was run once, so that a similar list is run only where it differs. */
 export interface StepTrace {
   readonly steps: readonly Step[]
-  /** The states after each {@link STRIDE} steps, from none on. */
+  /** The states before the first step and after each {@link STRIDE} steps. */
   readonly states: readonly MutableState[]
-  /** The number of troubles after each number of steps, without ids that are used twice. */
+  /** The number of troubles before the first step and after each step, without duplicate ids. */
   readonly counts: readonly number[]
-  /** The work that is not done at the end. */
+  /** The number of findings about work that is not done at the end. */
   readonly undone: number
   readonly total: number
 }
@@ -18,7 +18,7 @@ export interface StepTrace {
 /** Copying a state costs as much as running a few steps. */
 export const STRIDE = 8
 
-/** Runs a list of steps and keeps what similar lists have in common with it. */
+/** Runs a list of steps and keeps the results for similar lists. */
 export function traceSteps(counter: TroubleCounter, steps: readonly Step[]): StepTrace {
   const state = makeInitialState(counter.context.layout)
   const states: MutableState[] = []

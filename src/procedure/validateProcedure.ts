@@ -11,12 +11,13 @@ const MAX_STEPS_RUN = 150_000
  * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug open. To write
  * a new procedure, use {@link buildProcedure}; to apply the cures, use {@link repairProcedure}.
  *
- * Method: runs the steps in order. A finding is made for every need of an action that does not hold before its step, and
- * for everything that the services require and the last step leaves undone. A need is reported once.
+ * Method: runs the steps in order. It reports, once each, every need of an action that is not met before its
+ * step, and all required work that is not done after the last step.
  * @param procedure The procedure to check.
- * @param sheet The sheet that it points into.
- * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has it as a cure.
- * The search for cures has a fixed limit: with more than four findings it looks only around the step.
+ * @param sheet The sheet of the procedure.
+ * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has
+ * that change as a cure. The search for cures has a fixed limit: with more than four findings it looks only
+ * around the step.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
  * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a machine that

@@ -18,27 +18,28 @@ export type EntryDone = { readonly service: Id; readonly gearcase: Id; readonly 
   | { readonly done: 'no'; readonly reason: Reason<keyof RecordCodes> }
 )
 
-/** A log with one more record, and what it means. */
+/** A log with one more record, and the result. */
 export interface AppendedRecord {
   readonly log: MachineLog
-  /** One for each entry of the record, in its order; judged with what it corrects. */
+  /** One for each entry of the record, in order; a correction is judged with the record that it corrects. */
   readonly entries: readonly EntryDone[]
-  /** All open faults of the machine: while there is one, it is not to be used. */
+  /** All open faults of the machine; while there is one, it must not be used. */
   readonly faults: readonly OpenFault[]
 }
 
 /**
- * Appends a record of what was really done to the log of its machine, mistakes included. The mistakes come as findings; those that can
- * hurt the machine stay open faults until a correction closes them. Writing the file is up to the caller.
+ * Appends a record of the work, as it was really done, to the log of its machine, mistakes included. The
+ * findings report the mistakes; those that can damage the machine stay open faults until a correction closes
+ * them. The caller writes the file.
  *
  * @param record - the record, with the caller's name for it
  * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing document are skipped
  * @param circumstances - `today`; without it, dates are not checked
- * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no log of the machine, the
- *   log has another sheet, or already holds a record of this id
+ * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no
+ *   log of the machine, the log has another sheet, or already has a record with this id
  * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError if `today` is not a date
  *
- * Source: house rule; `resolveLog` says what counts as done.
+ * Source: house rule; `resolveLog` defines which work counts as done.
  * @example
  * ```ts
  * import { appendRecord } from 'drivetrain-service/v1/service'
@@ -76,7 +77,7 @@ export function appendRecord(
   return { ok: true, value, findings }
 }
 
-/** What the record names, judged in the record that it corrects. */
+/** Judges each entry of the record, as part of the record that it corrects. */
 function judgeEntries(
   appendedRecord: ServiceRecord,
   log: MachineLog,

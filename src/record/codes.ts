@@ -1,7 +1,7 @@
 import { type FindingMaker, makeFinding, makeReason, type ReasonMaker } from '../base/index.js'
 import type { RuleCodes } from '../rules/index.js'
 
-/** Why work that a record names does not count as done, and why a record is not taken into a log. */
+/** Reasons why recorded work does not count as done, and why a record cannot be added to a log. */
 export interface RecordCodes {
   'record/said-not-done': { why: string }
   'record/oil-not-out': { gearcase: string }

@@ -3,9 +3,10 @@ import { isDrainOpened, type RecordEntry, type ServiceRecord, type SpecSheet } f
 import { type RecordCodes, recordReason } from './codes.js'
 
 /**
- * Why the work of an entry does not count as done; undefined if it does. A change is done if something that lets the oil out was opened
- * and oil went in, however much; a check, unless the record says that the level was not looked at. What cannot be judged counts:
- * records without details, of another sheet or revision, and gearcases without oil of their own.
+ * The reason why the work of an entry does not count as done; undefined if it does. A change is done if an
+ * opening or cover that lets the oil out was opened and any quantity of oil went in; a check is done unless
+ * the record says that the level was not checked. Work that cannot be judged counts: records without details,
+ * of another sheet or revision, and gearcases without oil of their own.
  */
 export function judgeDone(
   record: ServiceRecord,

@@ -19,16 +19,16 @@ import {
 import { judgeDone } from './judgeDone.js'
 import { requireLog } from './requireLog.js'
 
-/** A mistake of a service that nobody has put right yet. */
+/** A mistake of a service that has not been corrected yet. */
 export interface OpenFault {
   /** The record of the service; a correction names it in `corrects`. */
   readonly record: Id
   readonly date: DateText
-  /** What is wrong and the cure; `path` leads into the record with its corrections. */
+  /** The mistake and its cure; `path` points into the record with its corrections. */
   readonly finding: Finding<RuleCodes>
 }
 
-/** Errors that are about the papers, not about the machine. */
+/** Errors of the documents, not of the machine. */
 export const PAPERWORK_CODES: readonly string[] = [
   'record/corrects-itself',
   'record/corrects-unknown-record',
@@ -42,10 +42,12 @@ export const PAPERWORK_CODES: readonly string[] = [
 ]
 
 /**
- * May this machine be used? Lists the faults that its services left: every error of a record that concerns the machine, such as
- * far too much oil, a stripped thread or a plug left loose. The machine is not to be used while there is one.
+ * May this machine be used? Lists the faults that its services left: every error of a record that concerns
+ * the machine, such as far too much oil, a stripped thread or a plug left loose. The machine must not be used
+ * while there is one.
  *
- * A fault is closed by a correction of its record that no longer has the error, or by a later change of the oil of that gearcase.
+ * A fault is closed by a correction of its record that no longer has the error, or by a later oil change of
+ * that gearcase.
  * @param log - the machine's log, with the caller's name for it
  * @param set - its sheet, toolbox and stock; checks that need a missing document are skipped
  * @param circumstances - `today`, as for `checkRecord`
@@ -73,7 +75,7 @@ export function openFaults(
   requireSet(set, circumstances)
   const { document } = log
   const records = resolveRecords(document.records).map(({ record }) => record)
-  // The corrected records are judged as they are now, so the log in the set must not hold the others.
+  // The corrected records are judged, so the log in the set must not have the original ones.
   const correctedLog = { ...log, document: { ...document, records } }
   const otherLogs = set.logs.filter((one) => one.document.id !== document.id)
   const resolvedSet = { ...set, logs: [...otherLogs, correctedLog] }
@@ -94,7 +96,7 @@ function findEntry({ entries }: ServiceRecord, path: JsonPointer): RecordEntry |
   return list === 'entries' ? entries[Number(place)] : undefined
 }
 
-/** Whether the oil of the gearcase was changed later: everything that is judged was opened and closed again. */
+/** Whether the oil of the gearcase was changed later: every judged part was opened and closed again. */
 function isClosedLater(
   entry: RecordEntry | undefined,
   { date }: ServiceRecord,

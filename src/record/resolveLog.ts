@@ -21,22 +21,23 @@ export interface NotDone {
   readonly reason: Reason<keyof RecordCodes>
 }
 
-/** A log with what counts alone. */
+/** A log with only the entries that count. */
 export interface ResolvedLog {
   readonly log: MachineLog
   readonly notDone: readonly NotDone[]
 }
 
 /**
- * Applies the corrections of a log and leaves out the work that was not done, so that what remains counts: for callers of
- * `computeDue` and `forecastDue`, which count every entry that they are given. `listDue` and `planVisit` do it themselves.
+ * Applies the corrections of a log and removes the work that was not done. Use it before `computeDue` and
+ * `forecastDue`, which count every entry; `listDue` and `planVisit` do it themselves.
  *
- * A change is done if an opening or cover that empties the gearcase was opened and oil went in, whatever the quantity. A check is done unless
- * its level is `not checked`. An entry with `notDone` is not done. An entry counts if it cannot be judged: a
- * record of `date and meters only`, or of another revision of the sheet.
+ * A change is done if an opening or cover that empties the gearcase was opened and oil went in, whatever the
+ * quantity. A check is done unless its level is `not checked`. An entry with `notDone` is not done. An entry
+ * that cannot be judged counts: in a record of `date and meters only`, or of another revision of the sheet.
  * @param log - the machine's log, with all its records
  * @param sheet - its sheet
- * @returns the log with the same records in the same order, corrected, with the entries that count; and the entries left out, with the reason
+ * @returns the log with its records in the same order, corrected, and with only the entries that count; and
+ *   the removed entries, each with the reason
  * @throws TypeError if the log or the sheet was not parsed
  *
  * Source: house rule.

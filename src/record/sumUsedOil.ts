@@ -18,13 +18,13 @@ export interface UsedOilLine extends UsedOil {
   readonly machine: Id
   readonly record: Id
   readonly date: DateText
-  /** Only if the record gives no volume of used oil: what was drained. A stand-in, so it is in no sum but `drained`. */
+  /** The drained volume, if the record gives no volume of used oil. It is only in the sum `drained`. */
   readonly drained?: Quantity<'L'>
 }
 
 /** Sums of used oil; each is exact and rounded once. */
 export interface UsedOilSum {
-  /** All volumes of used oil, also those kept apart. */
+  /** All volumes of used oil, including those kept apart. */
   readonly volume: Quantity<'L'>
   /** The part that was kept apart, because another fluid is in it. */
   readonly keptApart: Quantity<'L'>
@@ -32,13 +32,13 @@ export interface UsedOilSum {
   readonly withoutReceipt: Quantity<'L'>
   /** How many lines give no volume. */
   readonly withoutVolume: number
-  /** What was drained according to those lines; not in the other sums. */
+  /** The drained volume of those lines; not in the other sums. */
   readonly drained: Quantity<'L'>
 }
 
-/** Used oil of a period: all of it, by carrier, and line by line. */
+/** Used oil of a period: in total, by carrier, and line by line. */
 export interface UsedOilReport extends UsedOilSum {
-  /** By who took it, or where it went, as written, in the order of first mention; without `to`: the records do not say. */
+  /** By taker or destination, as written, in the order of first mention; without `to`: not recorded. */
   readonly carriers: readonly (UsedOilSum & { readonly to?: string })[]
   /** By date. */
   readonly lines: readonly UsedOilLine[]
@@ -48,8 +48,8 @@ export interface UsedOilReport extends UsedOilSum {
  * How much used oil did we hand over, to whom, in this period? Adds up `usedOilLog` of all records, each with its corrections. A record without it
  * is a line without a volume if it has `usedOil` or drained oil.
  *
- * Oil with water or metal from use is used oil; if a solvent, coolant, brake fluid or fuel is mixed into it, it may be hazardous waste and
- * is listed as kept apart. The rules of the place decide what is handed over how.
+ * Oil with water or metal from use is used oil; if a solvent, coolant, brake fluid or fuel is mixed into it,
+ * it may be hazardous waste and is listed as kept apart. Local rules decide how each is handed over.
  *
  * @param logs - machine logs, with all their records
  * @param period - the first and the last day, both included; absent: without limit

@@ -3,15 +3,16 @@ import { type CountedMeterReading, readMeters } from '../interval/index.js'
 import { type Exact, exactOf, subtract } from '../quantity/index.js'
 import type { MachineLog } from '../spec/index.js'
 
-/** Hours between two days, as exactly as the readings say; without `max` they show no upper limit. */
+/** Hours between two days, as exactly as the readings show; without `max` there is no upper limit. */
 export interface HoursBetween {
   readonly min: Exact
   readonly max?: Exact
 }
 
 /**
- * The hours that a machine ran between two days, from the readings of those days, else from those before and after them. Undefined
- * without an hour meter, without a reading up to the first day, or if its readings cannot be followed.
+ * The hours that a machine ran between two days, from the readings of those days, else from those before and
+ * after them. Undefined without an hour meter, without a reading up to the first day, or if the readings are
+ * not continuous.
  */
 export function calculateHoursBetween(
   log: MachineLog,
@@ -31,7 +32,7 @@ export function calculateHoursBetween(
   return end.next === undefined ? { min } : { min, max: difference(end.next, start.last) }
 }
 
-/** The last reading up to a day and the first one from it on; both are of that day if it has one. */
+/** The last reading up to a day and the first from that day on; both are of that day if it has a reading. */
 function findReadingsAround(readings: readonly CountedMeterReading[], day: DateText) {
   const before = readings.filter(({ date }) => daysBetween(date, day) > 0)
   const onDay = readings.filter(({ date }) => daysBetween(date, day) === 0)

@@ -9,7 +9,7 @@ import { listDue, type ServiceDue } from './listDue.js'
 import type { VisitFacts, VisitOptions } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
-/** What a visit is about: the services with their due lines, those that are done, and the procedure. */
+/** The content of a visit: the services with their due lines, the chosen ones, and the procedure. */
 export interface ChosenVisit {
   readonly dueServices: readonly ServiceDue[]
   readonly due: readonly PlannedDue[]
@@ -50,7 +50,7 @@ export function chooseVisit(
   return { ok: true, value, findings: procedureResult.findings }
 }
 
-/** The procedure of a visit: the writer's, checked for this machine, or one that is built for the chosen services. */
+/** The procedure of a visit: the writer's, checked for this machine, or one built for the chosen services. */
 function chooseProcedure(
   facts: VisitFacts,
   dueServices: readonly ServiceDue[],

@@ -5,9 +5,9 @@ import type { ServiceDue } from './listDue.js'
 const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 
 /**
- * Chooses the work of a visit from the list of services: those that are overdue, due or due soon, or the named ones with
- * any verdict. Work that another chosen service includes, such as a level check by an oil change, is omitted. Of
- * services that include each other, the first is chosen.
+ * Chooses the work of a visit from the list of services: those that are overdue, due or due soon, or the
+ * named ones with any verdict. Work that another chosen service includes, such as a level check by an oil
+ * change, is omitted. If services include each other, the first is chosen.
  * @returns for each line, whether it is chosen, and the name of the chosen service that includes it
  */
 export function chooseWork(

@@ -116,7 +116,7 @@ function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPoint
   return [part, ...leaves]
 }
 
-/** The usual units of readers, by measure; those that the manual does not print are calculated. */
+/** The units that readers use, by measure; units that the manual does not print are calculated. */
 const USUAL_UNITS: { readonly [M in Measure]?: readonly Unit[] } = {
   torque: ['N.m', 'lbf.ft'],
   volume: ['mL', 'qt_us'],
@@ -124,7 +124,7 @@ const USUAL_UNITS: { readonly [M in Measure]?: readonly Unit[] } = {
   mass: ['kg', 'lb'],
 }
 
-/** Units with the usual unit of the same system; a reader needs only one of the two. */
+/** For each unit, the usual unit of its system; a reader needs only one of the two. */
 const USUAL_UNIT_OF_SYSTEM: { readonly [U in Unit]?: Unit } = {
   L: 'mL',
   cm3: 'mL',

@@ -37,13 +37,13 @@ export interface OilLoss {
   readonly since?: DateText
   /** How often oil was added. */
   readonly count: number
-  /** All of it; absent: none was. */
+  /** The total; absent: none was added. */
   readonly added?: Quantity<VolumeUnit>
-  /** From `since` to the last time that oil was added. */
+  /** From `since` to the last addition. */
   readonly days?: number
   readonly hours?: Span<'h'>
   readonly per100Hours?: Span<VolumeUnit>
-  /** In per cent of the stated refill, of limits the upper one. */
+  /** In per cent of the stated refill; for limits, of the upper one. */
   readonly percentOfFill?: number
   readonly reasons: readonly Reason[]
 }
@@ -59,24 +59,30 @@ const LOG_SHAPE: Shape = {
   'events?': [{ kind: 'string', date: 'string' }],
 }
 
-/** Less than this after a change, and a small quantity: oil that found its way into bearings and tubes. House rule. */
+/**
+ * Up to these hours and this share after a change, oil may only have settled in bearings and tubes. House
+ * rule.
+ */
 const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
 
 /**
- * Does a gearcase lose oil, and how much? Adds up, for every gearcase and instance of a machine, the oil that was added since its
- * last oil change: the log's top-ups, and what was refilled at checks. Corrections apply.
+ * Does a gearcase lose oil, and how much? Adds up, for every gearcase and instance of a machine, the oil that
+ * was added since its last oil change: the top-ups of the log, and refills at checks. Corrections of records
+ * apply.
  *
- * A closed gearcase uses no oil, so all oil that was added is oil that left. It left before the last time that oil was added, and that is
- * as far as hours and days are counted: per 100 h = 100 × added / hours. Hours are a range if no reading was made on those days.
+ * A closed gearcase uses no oil, so the added oil is the lost oil. It was lost before the last addition, so
+ * hours and days are counted up to then: per 100 h = 100 × added / hours. Hours are a range if no reading was
+ * made on those days.
  *
  * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have settled. Oil added on the day
  * of the change belongs to the change.
- * @param facts - sheet, log and today; what was added later is not counted
+ * @param facts - sheet, log and today; oil added later is not counted
  * @returns one line for each gearcase and instance with its own oil, in the order of the sheet
- * @throws TypeError if the sheet or log was not parsed, or has an unknown key beside them; RangeError if `today` is not a date
+ * @throws TypeError if the sheet or log was not parsed, or `facts` has an unknown key; RangeError if `today`
+ *   is not a date
  *
- * Source: common practice, no source, for oil that is added being oil that left; house rule for what may have settled, and for two
- * top-ups or a tenth of the fill as a leak to find before the gearcase is filled.
+ * Source: common practice, no source, for added oil as a measure of lost oil; house rule for oil that may
+ * have settled, and for two top-ups or a tenth of the fill as a leak to find before filling.
  * @example
  * ```ts
  * import { judgeOilLoss } from 'drivetrain-service/v1/service'
@@ -175,7 +181,7 @@ function findStartDate({ sheet, log, today }: DueFacts, gearcase: Id, instance: 
 const findTask = ({ services }: SpecSheet, service: Id) =>
   Object.hasOwn(services, service) ? services[service]?.task : undefined
 
-/** All oil that was added to a gearcase up to today. In one with instances, what names none may be of any. */
+/** All oil added to a gearcase up to today. An addition without an instance may be of any instance. */
 function listAdditions({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
   const topUps = (log.topUps ?? []).map((one, place) => ({
     ...one,

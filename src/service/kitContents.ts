@@ -4,7 +4,7 @@ import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeal
 import { describeSeal, formatPartNumber } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
-/** What to bring for the visit to one machine. */
+/** Oil, seals, filters and tools for the visit to one machine. */
 export interface Kit {
   readonly machine: { readonly id: Id; readonly name: string }
   /** By name, including additives. A stock has no additives, so all are bought. */
@@ -15,7 +15,7 @@ export interface Kit {
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
   /** Clean bottles with a label, one for each oil sample; absent if there are none. */
   readonly sampleBottles?: number
-  /** What was missing in stock when the visit was planned. */
+  /** Items that were missing in stock when the visit was planned. */
   readonly buy: {
     readonly oil: readonly KitOil[]
     readonly seals: readonly KitSeal[]
@@ -34,8 +34,8 @@ const PLAN_SHAPE: Shape = {
 }
 
 /**
- * Lists what to bring for one planned visit: oil, seals, filters and tools, each only once. To order for several visits,
- * use {@link orderList}.
+ * Lists the oil, seals, filters and tools to bring for one planned visit, each only once. To order for
+ * several visits, use {@link orderList}.
  *
  * @param plan - the result of `planVisit`
  * @returns oils and additives in millilitres by name, seals by part number or description (a sealant as one package),

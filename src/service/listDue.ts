@@ -17,7 +17,7 @@ import { describePart } from './names.js'
 import { requireDueFacts } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
-/** A machine and the day. */
+/** The sheet and log of a machine, and the day. */
 export interface DueFacts {
   readonly sheet: SpecSheet
   readonly log: MachineLog

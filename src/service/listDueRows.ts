@@ -11,25 +11,28 @@ import {
 import type { DistanceUnit } from '../quantity/index.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 
-/** More than any machine runs: a window that is not known never ends. In miles too, the meter's limit is not passed. */
+/**
+ * Beyond the life of any machine: an unknown window never ends. Below the limit of a meter, also in miles.
+ */
 const UNREACHABLE = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
 
 type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
 
 /**
- * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives each row the verdict that
- * {@link listDue} gives the service. Write the rows of a machine again when its log changes; the verdicts of a later day need no new
- * rows. For a few machines use {@link listDue}, which also says why.
+ * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives
+ * each row the verdict that {@link listDue} gives the service. Rewrite the rows of a machine when its log
+ * changes; the verdicts of a later day need no new rows. For a few machines use {@link listDue}, which also
+ * says why.
  *
- * Meters count from the last service: `lastHours` is 0 and `hours` is what was used since. A limit that comes from a schedule is the
- * way to its next due point. What cannot be determined is `cannot tell` in the row too. A reading before a pause counts as read
- * that many days later, as its age is in days of use.
+ * Meters count from the last service: `lastHours` is 0 and `hours` is the use since then. A limit from a
+ * schedule is the use up to its next due point. Limits that cannot be determined are `cannot tell` in the row
+ * too. A reading before a pause is dated later by the days of the pause, since its age is in days of use.
  * @param facts - sheet, log and today
  * @param options - those of `computeDue`; none has a default
  * @returns one row for each line of `listDue`, in the same order; `id` is a JSON Pointer of log, service, gearcase and instance
  * @throws the errors of {@link listDue}
  *
- * Source: house rule; the verdicts are those of `listDue` (proved by test).
+ * Source: house rule; the verdicts are those of `listDue` (checked by tests).
  * @example
  * ```ts
  * import { listDueRows } from 'drivetrain-service/v1/service'
@@ -63,9 +66,10 @@ function makeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
   const eventDate = events.sort().at(-1)
   const startDate = lines.find(({ since, from }) => since !== undefined && from?.date !== undefined)?.from
     ?.date
-  // The first use of a machine may not be known: no calendar limit is then.
+  // If the first use of a machine is not known, there is no calendar limit.
   let lastDate = startDate ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
-  // In a row, an event counts after the last service. An event on its day or before is one that the service did not settle.
+  // A row ignores events up to the last service. Here such an event is still open, so move the service before
+  // it.
   if (eventDate !== undefined) {
     row.eventDate = eventDate
     if (lastDate !== undefined && eventDate <= lastDate) lastDate = addDays(eventDate, -1)
@@ -87,7 +91,7 @@ function addPeriodFields(
 ): void {
   const due = dayNumberOf(duePoint?.date)
   const overdueDay = dayNumberOf(overdueAfter?.date)
-  // A limit of no days is `cannot tell`.
+  // A limit of 0 days is `cannot tell`.
   row.everyDays = Number.isNaN(due) ? 0 : due - dayNumberOf(lastDate)
   if (isWindowUnknown) row.windowDays = UNREACHABLE.days
   else if (!Number.isNaN(overdueDay)) row.windowDays = overdueDay - due
@@ -102,7 +106,7 @@ function addMeterFields(
   const { by, verdict, limit, used, left, now, duePoint, overdueAfter } = line
   if (limit === undefined || 'period' in limit) return
   const isJudged = used !== undefined && left !== undefined && used.unit !== 'd'
-  // The unit of the meter; of a limit that cannot be judged, its own.
+  // The unit of the meter, or of the limit if it cannot be judged.
   const unit = isJudged ? used.unit : limit.unit
   const toUnit = (counts: number): number | undefined =>
     Number.isNaN(counts) ? undefined : counts / countsPerUnit(unit)
@@ -138,7 +142,7 @@ function addMeterFields(
   Object.assign(row, dropUndefined(fields))
 }
 
-/** A day later by so many days. */
+/** Adds days to a date. */
 function addDays(date: DateText, days: number): DateText {
   return dateFromDay(addToDay(dayNumberOf(date), 0, days))
 }

@@ -10,7 +10,7 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 
-/** A place of a sheet at which its variants differ. */
+/** A figure that differs between the variants of a sheet. */
 export interface VariantDifference {
   readonly kind: LeafKind
   readonly path: JsonPointer

@@ -12,8 +12,8 @@ export type PartName = {
 }
 
 /**
- * Names a place of a sheet by the names of its gearcase and part. A place below a part, such as its tightening, has the
- * names of the part.
+ * Describes a pointer into a sheet by the names of its gearcase and part. A pointer below a part, such as to
+ * its tightening, has the names of the part.
  */
 export function describePart(
   sheet: SpecSheet,
@@ -52,7 +52,7 @@ export function describePart(
   return dropUndefined({ path, part, wheelMark })
 }
 
-/** The number to buy, and the one that it supersedes: `HB-2025 (was HB-2024)`. */
+/** The part number to buy, and the one that it supersedes: `HB-2025 (was HB-2024)`. */
 export function formatPartNumber({ partNumber, supersededBy }: NumberedPart): string | undefined {
   if (supersededBy === undefined) return partNumber
   return `${supersededBy.partNumber}${partNumber === undefined ? '' : ` (was ${partNumber})`}`

@@ -3,8 +3,8 @@ import type { Kit } from './kitContents.js'
 import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeals } from './kitSums.js'
 
 /**
- * Adds up what must be ordered for several kits. Plan the visits one after the other, each with the stock that the one
- * before leaves; if all are planned with the full stock, the same washer is used twice.
+ * Adds up the items to order for several kits. Plan the visits in order, each with the stock that remains
+ * after the previous one; with the full stock for each, the same washer would be used twice.
  *
  * @param kits - the results of {@link kitContents}
  * @returns the missing oil by name, and the missing seals and filters by part number or description

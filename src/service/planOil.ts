@@ -40,8 +40,9 @@ export interface OilPlan {
 }
 
 /**
- * Chooses for every gearcase the permitted oil for the ambient temperature, the containers from the stock, and what to buy.
- * Oil that one gearcase takes from the stock is not available for the next. One gearcase never gets two oils.
+ * Chooses, for every gearcase, the permitted oil for the ambient temperature, the containers from the stock,
+ * and the oil to buy. Oil that one gearcase takes from the stock is not available for the next. Two oils
+ * never go into one gearcase.
  */
 export function planOil(
   { sheet, figures, ambient, stock, procedure }: VisitContext,

@@ -7,7 +7,7 @@ import type { ServiceDue } from './listDue.js'
 import { describePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
 
-/** The label of each oil sample that the steps take. */
+/** The labels for the oil samples of the steps. */
 export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): readonly Reason[] {
   const { log, today, procedure } = visit
   return procedure.steps

@@ -28,7 +28,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
       const seal = resolved.value as Seal
       if (seal.kind === 'none' || seal.kind === 'not stated') return []
       const isApplied = renewed > 0 && APPLIED_KINDS.has(seal.kind)
-      // A spare is taken from the stock like a seal to be fitted, so that the counts stay right.
+      // Take a spare from the stock like a seal to be fitted, to keep the counts right.
       const task: SealTask = { path, seal, action: isApplied ? 'apply' : 'new', inspection: [], reasons: [] }
       const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
       const { take = [], buy = count, reasons = [] } = line ?? {}
@@ -60,7 +60,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
 
 const APPLIED_KINDS: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
 
-/** For each seal, how often a new one is fitted, and at which instances the old one is inspected. */
+/** For each seal, the number of new ones, and the instances at which the old one is inspected. */
 function countSealUses({ steps }: VisitContext['procedure']) {
   const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
   for (const { do: action, on, at } of steps) {

@@ -29,7 +29,7 @@ export interface StepPlan {
   readonly handTools: Reason | undefined
 }
 
-/** Tools that a toolbox does not list, so every visit that uses them has them on its list. */
+/** Tools that are in no toolbox, so each visit that uses them lists them. */
 const HAND_TOOLS: ReadonlySet<ToolKind> = new Set(['chocks', 'jack', 'brush', 'scraper'])
 
 const HOT_OIL = 'procedure/caution-hot-oil'
@@ -65,7 +65,7 @@ export function planSteps(
     const onlyIf =
       describeCondition(sheet, step) ??
       (topUpSteps.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
-    // The cautions of a conditional step count only for steps with the same condition, since it may be skipped.
+    // A caution at a conditional step is shown again at other steps, since the step may be skipped.
     const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
     const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${makeInstanceKey(step)}` : code)
     const cautions = findCautions(sheet, step, isOilHot).filter(
@@ -74,13 +74,13 @@ export function planSteps(
     for (const { code } of cautions)
       shownCautions.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
     for (const supply of row.supplies) supplies.add(supply)
-    // A toolbox has no pumps, so list it with the supplies.
+    // A toolbox has no pumps, so the pump is listed with the supplies.
     if (row.tools.includes('suction pump')) supplies.add('suction pump')
     if (action === 'refit shield' && on !== undefined) refittedShields.add(on)
     if (action === 'remove shield' && on !== undefined) refittedShields.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
     const drive = findToollessDrive(visit, step)
-    // A wrench that has a setting is among the tools; one for a torque that only the manual has is not.
+    // A wrench with a setting is among the tools; a wrench for a torque that the sheet does not have is not.
     const hasSetting = drive !== undefined || tightenings[tightening]?.verdict !== 'cannot tell'
     for (const tool of row.tools)
       if (
@@ -125,7 +125,7 @@ export function planSteps(
   }
 }
 
-/** The drive of a part that needs no tool: a hand, or clips. */
+/** The drive of a part that needs no tool: hand or clip. */
 function findToollessDrive(
   { sheet, log }: VisitContext,
   { do: action, on = '' }: Step,
@@ -142,8 +142,8 @@ const isNipped = (step: Step, next: Step | undefined): boolean =>
   step.do === 'crack loose' && next?.do === 'nip by hand' && next.on === step.on
 
 /**
- * The jacking point, how an item is secured, or the items that must be released before the machine is driven. Rolling the
- * machine to a mark releases nothing.
+ * The jacking point, how an item is secured, or the items that must be released before the machine is driven.
+ * For rolling the machine to a mark nothing is released.
  */
 function describeMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
   if (action === 'clear away' && next?.do !== 'roll the machine') {
@@ -172,7 +172,7 @@ function findRefittedShield(
 /** Water of 60 °C scalds in about 3 s (web pages that quote scald times, excerpts read); the same for oil is a house rule. */
 const BURN_TEMPERATURE = { value: 60, unit: 'degC' } as const
 
-/** Whether a drain temperature, or a candidate for it, can burn. */
+/** Whether oil at this drain temperature, or at a candidate for it, can burn the skin. */
 function isHot(resolved: Resolved<Leaf>): boolean {
   if (resolved.kind === 'not stated') return false
   const values =
@@ -199,7 +199,7 @@ function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefin
   return serviceReason('service/only-on', dropUndefined({ variants: names, modelYears, serials, market }))
 }
 
-/** Steps on a plug that is opened only to top up, after the level was checked at another place. */
+/** Steps on a plug that is opened only for topping up, after the level was checked elsewhere. */
 function listTopUpSteps(steps: readonly Step[]): ReadonlySet<Step> {
   const found = new Set<Step>()
   let levelStep: Step | undefined

@@ -18,7 +18,7 @@ import type { ServiceDue } from './listDue.js'
 import type { VisitFacts } from './requireVisit.js'
 import type { Money, PlannedTime } from './visitPlan.js'
 
-/** With fewer visits on record the house estimate stays. House rule. */
+/** With fewer recorded visits the house estimate is kept. House rule. */
 const ENOUGH_VISITS = 3
 
 /** Currencies without two decimals, by ISO 4217, from memory. */
@@ -28,8 +28,8 @@ const CURRENCY_DECIMALS: Readonly<Record<string, number>> = Object.fromEntries([
 ])
 
 /**
- * Puts the workshop's own time in place of the house estimate, if three past visits did the same services on the same gearcases of the same
- * sheet, and adds the cost of the labour.
+ * Uses the workshop's own time instead of the house estimate, if three past visits did the same services on
+ * the same gearcases of the same sheet, and adds the labour cost.
  */
 export function planTime(
   facts: VisitFacts,
@@ -85,7 +85,7 @@ function listOwnTimes(
 
 const keyOf = (...parts: readonly (string | undefined)[]) => parts.join(' ')
 
-/** What a record did; an entry that names no instance is for all of them. */
+/** The work of a record; an entry without an instance is for all instances. */
 function listWork({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
   return new Set(
     entries.flatMap(({ service, gearcase, instance }) =>
@@ -99,14 +99,14 @@ function listWork({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<str
 const isSameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
   one.size === other.size && [...one].every((key) => other.has(key))
 
-/** The middle of a sorted list, of an even number the mean of the two in the middle. */
+/** The median of a sorted list: the middle value, or the mean of the two middle values. */
 function calculateMedian(sorted: readonly Exact[]): Exact {
   const low = sorted[Math.floor((sorted.length - 1) / 2)] ?? exactOf(0)
   const high = sorted[Math.floor(sorted.length / 2)] ?? low
   return divide(add(low, high), exactOf(2))
 }
 
-/** Minutes at a rate for an hour, in the smallest coin of the currency. */
+/** The cost of these minutes at an hourly rate, rounded to the decimals of the currency. */
 function calculateCost(minutes: Exact, { amount, currency }: Money): Money {
   const cost = divide(multiply(minutes, exactOf(amount)), exactOf(60))
   const decimals = Object.hasOwn(CURRENCY_DECIMALS, currency) ? CURRENCY_DECIMALS[currency] : 2

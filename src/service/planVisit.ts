@@ -39,8 +39,9 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan is complete.
  * @param facts - parsed documents, today, the ambient temperature, and the open faults of the machine
  * @param options - the services, and choices that have no default
- * @returns the plan, plain JSON, with findings about tools, stock, log and a writer's procedure; not ok if the log or the
- *   procedure belongs to another sheet, a service is not on the sheet or not of the procedure, or no procedure can be written
+ * @returns the plan, plain JSON, with findings about tools, stock, log and a writer's procedure; not ok if
+ *   the log or the procedure belongs to another sheet, a service is not in the sheet or the procedure, or no
+ *   procedure can be written
  * @throws TypeError or RangeError for misuse, such as a `today` that is not a date, or an unknown option
  *
  * Source: house rule; each calculation names its source.
@@ -199,7 +200,7 @@ function reportServicesNotOnMachine(
     )
 }
 
-/** What the services need by the sheet and no step does. */
+/** Supplies that the sheet lists for the services and no step uses. */
 function listSheetSupplies(sheet: SpecSheet, chosen: readonly ServiceDue[], listed: readonly Reason[]) {
   const supplies = new Set(chosen.flatMap(({ service }) => sheet.services[service]?.supplies ?? []))
   return [...supplies]

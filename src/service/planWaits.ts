@@ -100,7 +100,10 @@ function planFastestHoseWait(
   return fastestHose.wait
 }
 
-/** At this air temperature and below, oil pours slowly enough to warm its bottle first. Common practice, no source. */
+/**
+ * At or below this air temperature, oil pours so slowly that its bottle is warmed first. Common practice, no
+ * source.
+ */
 const THICK_OIL_TEMPERATURE = { value: 0, unit: 'degC' } as const
 
 function planHoseWait(
@@ -163,7 +166,7 @@ function planHoseWait(
   }
 }
 
-/** Inside diameters of hoses that are usual at a funnel. Common practice, no source. */
+/** Usual inside diameters of funnel hoses. Common practice, no source. */
 const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const
 
 /** Whole minutes through the narrowest and the widest usual hose, rounded outward, if both are known. */

@@ -25,7 +25,7 @@ export interface PlannedStep {
   readonly oil?: JsonPointer
   /** For a step that pours, checks the level or tops up. */
   readonly level?: PlannedLevel
-  /** Whether it loosens a plug before draining that the next step turns back in. */
+  /** Whether the step loosens a plug before draining, and the next step turns it back in. */
   readonly beforeDraining?: true
   /** For a step on a cover. */
   readonly cover?: PlannedCover

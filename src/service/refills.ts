@@ -56,8 +56,8 @@ export interface SplitRefill {
 }
 
 /**
- * Splits a refill into oil and additive. If the refill includes the additive, the oil is reduced by it; if not, the
- * additive is added.
+ * Splits a refill into oil and additive. If the refill includes the additive, the oil is reduced by that
+ * volume; if not, the additive is extra.
  */
 export function splitRefill(
   refill: RefillAmount,

@@ -17,8 +17,8 @@ import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
 
 /**
- * Calculates the stock after a planned visit, to plan the next one: containers and seals without what the visit takes. What
- * is bought for the visit is assumed to be used up.
+ * Calculates the stock after a planned visit, to plan the next one: containers and seals without those that
+ * the visit takes. Items bought for the visit are assumed to be used up.
  *
  * @param stock - the stock that the visit was planned with
  * @param plan - the plan of the visit

@@ -21,13 +21,13 @@ export interface VisitFacts {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
   readonly today: DateText
-  /** A writer's steps in place of the built ones; its services are the work. Absent: the steps are built. */
+  /** A writer's procedure to use instead of a built one; its services are the work. Absent: one is built. */
   readonly procedure?: ProcedureDocument
-  /** Logs of other machines, whose records of the same work on the same sheet also say how long it takes. */
+  /** Logs of other machines with the same sheet; their records of the same work also show its duration. */
   readonly otherLogs?: readonly MachineLog[]
   /** For the choice of oil and the pouring time. */
   readonly ambient?: Quantity<TemperatureUnit>
-  /** The open faults of the machine, from `openFaults`: its plan says that it is not to be used. */
+  /** The open faults of the machine, from `openFaults`; with any, the plan says that it must not be used. */
   readonly faults?: readonly OpenFault[]
 }
 
@@ -43,7 +43,7 @@ export interface VisitOptions {
   readonly tolerancePercent?: number
   /** What raises the machine; absent: ramps if the toolbox has no stands and the manual permits ramps, else stands. */
   readonly raiseOn?: 'stands' | 'ramps'
-  /** What an hour of work costs; absent: the plan names no cost. */
+  /** The cost of an hour of work; absent: the plan has no cost. */
   readonly labourRate?: Money
 }
 

@@ -49,12 +49,12 @@ export interface VisitPlan {
   readonly due: readonly PlannedDue[]
   /** The services of this visit. */
   readonly work: readonly PlannedWork[]
-  /** The writer's procedure that the steps are from; absent: the steps are built. */
+  /** The writer's procedure, if the steps are from one; absent: the steps are built. */
   readonly procedure?: { readonly id: Id; readonly name: string }
   /** Every leaf of the sheet that the work needs, resolved for this machine. */
   readonly figures: readonly PlannedFigure[]
   readonly steps: readonly PlannedStep[]
-  /** The steps joined to the lines that people read; in their order they are the steps again. */
+  /** The steps joined into lines for people, in the same order. */
   readonly lines: readonly ProcedureLine[]
   readonly oil: readonly PlannedOil[]
   readonly seals: readonly PlannedSeal[]
@@ -64,7 +64,7 @@ export interface VisitPlan {
   readonly tools: readonly PlannedTool[]
   /** Chocks, jack, brush and other tools that a toolbox does not list; absent if no step uses one. */
   readonly handTools?: Reason
-  /** The fewest wrenches that are enough, and the range of one to buy if a torque is not covered. */
+  /** The fewest wrenches for the work, and the range of one to buy if a torque is not covered. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
   /** Absent if no oil is drained. */
   readonly pan?: PlannedPan
@@ -79,16 +79,16 @@ export interface VisitPlan {
   readonly sources: Readonly<Record<Id, Source>>
 }
 
-/** The working time of a visit, and what it costs at a labour rate. */
+/** The working time of a visit, and its cost at a labour rate. */
 export interface PlannedTime {
   readonly minutes: number
   /** `own records`: the median of past visits with the same work. */
   readonly basis: 'house estimate' | 'own records'
   /** The house estimate, if `minutes` is from records. */
   readonly estimate?: number
-  /** Past visits with the same work whose time is on record; absent: none. */
+  /** Past visits with the same work and a recorded time; absent: none. */
   readonly visits?: { readonly count: number; readonly min: number; readonly max: number }
-  /** At the caller's rate for an hour; rounded to the decimals of the currency. */
+  /** At the caller's hourly rate; rounded to the decimals of the currency. */
   readonly labour?: { readonly rate: Money; readonly cost: Money }
   readonly reasons: readonly Reason[]
 }
@@ -108,7 +108,7 @@ export interface PlannedMachine {
   readonly model: string
   readonly type: string
   readonly sheet: SheetReference
-  /** The header of the sheet, such as that its data are invented. */
+  /** The header of the sheet, such as a note that its data are invented. */
   readonly header?: string
   readonly identity: Identity
   readonly variant:
@@ -147,7 +147,10 @@ export interface PlannedWork {
   readonly due: JsonPointer
 }
 
-/** Additives and cure times are parts of leaves; the last three are facts that a sheet may not state, not leaves. */
+/**
+ * Additives and cure times are parts of leaves; the last three are not leaves, but facts that a sheet may
+ * omit.
+ */
 export type FigureRole = LeafRole | 'additive' | 'cure' | 'access' | 'fill method' | 'fasteners'
 
 export interface PlannedFigure {
@@ -175,7 +178,7 @@ export interface PlannedOil {
   readonly needed?: Quantity<VolumeUnit>
   /** The oil to measure for one instance, if it differs from the printed refill: without additive, or a share. */
   readonly measure?: Quantity<VolumeUnit>
-  /** For one instance, if a level is checked: a tenth more than stated, above which the work stops. */
+  /** For one instance, if a level is checked: a tenth more than stated; above it the work stops. */
   readonly stopAt?: Quantity<VolumeUnit>
   /** Containers to open, in this order. */
   readonly take: readonly {
@@ -209,7 +212,7 @@ export interface PlannedSeal {
   readonly seal: Seal
   readonly replace: ReplaceWhen | 'cannot tell'
   readonly count: number
-  /** The first entry of the stock that has it. */
+  /** The first entry of the stock with this seal. */
   readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }
   /** The number of pieces from each entry of the stock, if more than one entry is used. */
   readonly take?: readonly { readonly id: Id; readonly count: number }[]
@@ -221,7 +224,7 @@ export interface PlannedFilter {
   readonly part: PartName
   readonly kind: Filter['kind']
   readonly partNumber?: string
-  /** The number to buy in its place. */
+  /** The part number that replaces it. */
   readonly supersededBy?: OtherNumber
   readonly count: number
 }
@@ -298,7 +301,7 @@ export interface PlannedMissing {
   readonly kind: 'not stated' | 'cannot tell' | 'not kept' | 'not settled'
   /** Absent if it concerns the whole visit, or several parts that the reason names. */
   readonly part?: PartName
-  /** Pointer to the place of the fact in the sheet. */
+  /** Pointer to the fact in the sheet. */
   readonly path?: JsonPointer
   readonly reason: Reason
 }

@@ -28,7 +28,7 @@ import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 interface Task {
   readonly job: OilJob
   readonly phase: Phase
-  /** Whether it is the last task of its job; the leak check and shields follow. */
+  /** Whether this is the last task of its job, before the leak check and the shields. */
   readonly isLast: boolean
   readonly work: () => void
 }
@@ -69,7 +69,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   }
 }
 
-/** Whether one of these figures depends on unknown facts of the machine. */
+/** Whether a figure depends on unknown facts of the machine. */
 function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['values']>): boolean {
   return Object.values(values).some((path) => {
     const kind = findLeafType(splitPointer(path) ?? [])?.kind
@@ -84,7 +84,7 @@ function writeRun(writer: Writer): void {
   writeParking(writer)
 }
 
-/** Writes leak checks that are missing since the run, and refits the shields that had to wait for them. */
+/** Writes the leak checks still missing after the run, and refits the shields that waited for them. */
 function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
   const emptiedInstances = jobs.flatMap((job) => job.emptiedInstances)
   for (const one of emptiedInstances)
@@ -243,7 +243,7 @@ function listShields(writer: Writer, instances: readonly GearcaseInstance[]): re
   )
 }
 
-/** Writes the last steps of a job: wiping, the leak check if no run follows, and refitting shields. */
+/** Writes the last steps of a job: wiping down, the leak check if no run follows, and refitting shields. */
 function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastCheck: boolean): void {
   const shieldsToRefit = listShields(writer, job.emptiedInstances).filter(
     (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
@@ -269,7 +269,7 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
       writeStep(writer, 'refit shield', shield.path)
 }
 
-/** A plate under the machine waits for the check after the run, unless refitting it needs the lift. */
+/** A plate under the machine is refitted after the last leak check, unless that needs the lift. */
 function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
   if (shield.guards !== 'the underside') return true
   const jobsBehind = jobs.filter(({ emptiedInstances }) =>

@@ -23,7 +23,7 @@ export function chooseFillPhase(job: OilJob, onRamps: OnRamps): Phase {
   return includesLevelCheck(owner, 'change') && isMoved ? 'after the lift' : 'on stands'
 }
 
-/** The phase in which the level is read. A wheel can only be turned to its mark while it is raised. */
+/** The phase in which the level is read. A wheel can be turned to its mark only while it is raised. */
 export function chooseCheckPhase(job: OilJob, onRamps: OnRamps): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude

@@ -14,7 +14,7 @@ import type { OilJob } from '../oilJob.js'
 import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from '../stepContext.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 
-/** Writes the draining of every gearcase of one oil space, and the closing of everything below the oil. */
+/** Writes the steps that drain every gearcase of one oil space and close everything below the oil. */
 export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJob): void {
   const fill = owner.gearcase.fillOpening
   if (fill === undefined) return
@@ -40,7 +40,7 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
   for (const target of emptiedInstances) writeEmptying(writer, target, owner, fill)
 }
 
-/** A separate level hole, loosened before draining since the level cannot be checked if it does not open. */
+/** A separate level hole; its plug is loosened before draining, since a stuck one prevents the check. */
 function findLevelHole({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
   const { levelOpening: level } = gearcase
   if (level === undefined || gearcase.fill?.method.kind !== 'to level hole' || level.path === fill.path)
@@ -49,8 +49,8 @@ function findLevelHole({ gearcase }: GearcaseInstance, fill: OpeningLayout): Ope
 }
 
 /**
- * Opens one drain after the other and closes each before the next, since there is one pan. The oil is inspected after the
- * last.
+ * Opens the drains one by one and closes each before the next, since there is one pan. Inspects the oil after
+ * the last.
  */
 function writeEmptying(
   writer: Writer,
@@ -85,7 +85,7 @@ function writeEmptying(
   }
 }
 
-/** Writes the steps that open an opening, if it is not open. */
+/** Writes the steps that take out a plug, if it is not out. */
 export function writeOpening(writer: Writer, opening: OpeningLayout, target: GearcaseInstance): void {
   if (isOpen(writer, opening, target)) return
   if (getOpeningState(writer.state, opening, target.instance).position === 'tight')
@@ -98,7 +98,7 @@ function writeLoosening(writer: Writer, opening: OpeningLayout, target: Gearcase
   writePartStep(writer, 'crack loose', opening, target)
 }
 
-/** Writes the steps that turn the wheel, or roll the machine, until this opening is at its mark. */
+/** Writes the steps that turn the wheel or roll the machine to bring this opening to its mark. */
 export function writeTurn(
   writer: Writer,
   target: GearcaseInstance,

@@ -15,13 +15,13 @@ import { type MutableState, makeInitialState } from '../state.js'
 import { getGearcaseState, getOpeningState, type ProcedureContext, type StepDraft } from '../stepContext.js'
 import type { ChosenRamps } from './chooseRamps.js'
 
-/** Writes steps one after the other and keeps the state after them. */
+/** Collects the steps of a procedure and keeps the state after the last one. */
 export interface Writer {
   readonly context: ProcedureContext
   readonly state: MutableState
   readonly steps: Step[]
   readonly usedIds: Set<Id>
-  /** Keys of gearcase instances on which all work is done. */
+  /** Keys of the gearcase instances that are finished. */
   readonly finished: Set<string>
   readonly sheet: SpecSheet
   readonly identity: Identity

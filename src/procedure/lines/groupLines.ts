@@ -2,20 +2,20 @@ import type { JsonPointer } from '../../base/index.js'
 import type { Action, Id } from '../../spec/index.js'
 import { LINE_TABLE, type LineKind, type LineSlot } from './lineTable.js'
 
-/** What a line needs to know of a step. */
+/** The facts of a step that decide its line. */
 export interface LineStep {
   readonly id: Id
   readonly do: Action
   readonly on?: JsonPointer
   readonly instance?: Id
-  /** The condition of the step, as one text; absent: always done. */
+  /** The condition of the step as a string; absent: always done. */
   readonly condition?: string
 }
 
-/** Steps that are done in one go and read as one. */
+/** Steps that are done together and read as one line. */
 export interface ProcedureLine {
   readonly kind: LineKind
-  /** Ids of its steps, in their order. */
+  /** Ids of its steps, in order. */
   readonly steps: readonly Id[]
   /** The part that is worked on; absent: the gearcase or the machine. */
   readonly on?: JsonPointer
@@ -33,7 +33,7 @@ const gearcaseOf = ({ on, instance }: LineStep): string | undefined => {
 const matches = (own: string | undefined, linePart: string | undefined) =>
   own === undefined || linePart === undefined || own === linePart
 
-/** The number of steps from `start` that one line of these slots joins. */
+/** The number of steps from `start` that fit into one line with these slots. */
 function countJoined(steps: readonly LineStep[], start: number, slots: readonly LineSlot[]): number {
   let firstSlot = 0
   let part: string | undefined
@@ -56,9 +56,8 @@ function countJoined(steps: readonly LineStep[], start: number, slots: readonly 
 }
 
 /**
- * Joins the steps of a procedure to the lines that people read, by {@link LINE_TABLE}: each line is the longest that the
- * table allows from there. The order is kept, so the lines one after the other are the steps again; in an order that the
- * table does not have, lines only join less.
+ * Joins the steps of a procedure into lines for people, by {@link LINE_TABLE}: each line is the longest that
+ * the table allows. The order of the steps is kept; steps in an unusual order give shorter lines.
  */
 export function groupLines(steps: readonly LineStep[]): readonly ProcedureLine[] {
   const lines: ProcedureLine[] = []

@@ -1,15 +1,15 @@
 import type { Action } from '../../spec/index.js'
 
-/** A place in a line: one of these actions. */
+/** A slot of a line: one of these actions. */
 export interface LineSlot {
   readonly of: readonly Action[]
-  /** Whether it can be done several times, in any order. */
+  /** Whether several of the actions can follow, in any order. */
   readonly many?: true
   /** Whether it may be on another part, or at another gearcase, than the rest of the line. */
   readonly anywhere?: true
 }
 
-/** What a line is for. */
+/** The purpose of a line. */
 export type LineKind =
   | 'variant'
   | 'prepare'
@@ -46,8 +46,8 @@ const CLOSING_SLOTS: readonly LineSlot[] = [
 ]
 
 /**
- * The lines that people read: the actions that are done in one go, in their order; any of them can be left out. What
- * must be judged before the work goes on is at the end of a line: a plug that stays tight, the old oil, a leak.
+ * The lines for people: actions that are done together, in order; each can be left out. A line ends where
+ * something must be judged before the work goes on: a stuck plug, the old oil, a leak.
  *
  * Source: common practice, no source.
  */

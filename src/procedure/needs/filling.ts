@@ -118,7 +118,7 @@ function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDra
   )
 }
 
-/** Steps that wait for sealant of covers that has not cured. */
+/** Steps that wait for the uncured sealant of covers. */
 export function listNotCured(
   layout: IndexedSheet,
   state: MutableState,

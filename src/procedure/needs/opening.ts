@@ -20,7 +20,7 @@ const isRemoved: Need = (context) => {
   return [draftOnStepPart(context, action, cover ?? filter ?? opening)]
 }
 
-/** Needs for opening: it can be filled again, spills nothing, and lets no dirt in. */
+/** Needs for opening a gearcase: it can be filled again, spills no oil, and lets no dirt in. */
 export const OPENING_NEEDS = {
   // A filter behind a plug or cover has no outside to clean.
   'area-not-cleaned': (context) =>
@@ -140,7 +140,7 @@ function letsOilOut({ gearcase, owner, opening, cover, filter, step }: StepConte
   if (gearcase === undefined || opening === undefined) return false
   return (
     isDrainOpening(gearcase, opening) ||
-    // A level hole that is only loosened lets nothing out.
+    // A plug of a level hole that is only loosened lets no oil out.
     (step.do !== 'crack loose' &&
       owner?.gearcase.fill?.method.kind === 'to level hole' &&
       gearcase.levelOpening?.id === opening.id)

@@ -138,7 +138,7 @@ export const SECURING_NEEDS = {
     return missing.length === 0 || draftRaising(missing)
   },
   'wheel-turned-with-plug-out': ({ state, layout, target, step }) => {
-    // Rolling turns the wheels on every side.
+    // Rolling turns all wheels.
     const turnedInstances = step.do === 'roll the machine' ? layout.instances : target ? [target] : []
     return trueIfEmpty(
       turnedInstances.flatMap(({ gearcase, instance }) =>
