@@ -14,7 +14,7 @@ const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
 ])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
-/** The path of the opening, cover, filter or shield that contains this path of the sheet. */
+/** The path of the opening, cover, filter or shield to which a path belongs. */
 function findOwner(path: string): string {
   return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
 }

@@ -151,7 +151,7 @@ function listWrenches({ plan }: CardContext): Line[] {
   })
 }
 
-/** The pan, with the total volume that it must hold. */
+/** The pan, with the total volume of the drained oil. */
 function buildPanItems(context: CardContext): readonly ListItem[] {
   const { labels } = context.words
   const { pan } = context.plan

@@ -71,8 +71,7 @@ export function writeReasons(
 }
 
 /**
- * Cautions of the plan, without those in the head of the card. The word in front is omitted if the text has a signal
- * word.
+ * Cautions of the plan, without those in the head of the card. The label is omitted if the text has a signal word.
  */
 export function writeCautions(
   context: TextContext,

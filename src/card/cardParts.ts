@@ -108,7 +108,7 @@ export interface CardModel {
   /** `slip`: what the owner is given, from an owner's slip in place of a plan. */
   readonly extent: 'full' | 'short' | 'slip'
   readonly title: string
-  /** The title of the expert's card. */
+  /** The title of the short card. */
   readonly shortTitle: string
   readonly machine: Line
   readonly about: Line
@@ -116,7 +116,7 @@ export interface CardModel {
   readonly header?: Line
   readonly variant: { readonly known: boolean; readonly label: string; readonly lines: readonly Line[] }
   readonly facts: readonly { readonly label: string; readonly value: Line }[]
-  /** What has priority over this card: the manual, local codes, licences. */
+  /** Sentences about priority over this card: the manual, local codes, licences. */
   readonly authority: readonly string[]
   readonly cautions: { readonly label: string; readonly cautions: readonly CardCaution[] }
   readonly sections: readonly CardSection[]

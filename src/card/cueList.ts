@@ -13,9 +13,9 @@ export interface Cue {
   /** The id of the first step of the line. For a caution, the id of its step and a number. */
   readonly id: string
   readonly kind: 'opening' | 'caution' | 'step'
-  /** What the camera shows. */
+  /** The camera shot. */
   readonly show: string
-  /** What the presenter says, with every value in words. */
+  /** The spoken text, with all values in words. */
   readonly say: string
   /** Values to show on the screen, as the manual prints them, with pointers into the plan. */
   readonly screen: readonly Span[]

@@ -13,7 +13,7 @@ export function createElement(name: string, properties: Properties, ...children:
   return { type: 'element', tagName, properties: allProperties, children: content }
 }
 
-/** An element with a class at most. */
+/** An element without properties other than a class. */
 export function createTag(name: string, ...children: readonly Child[]): Element {
   return createElement(name, {}, ...children)
 }

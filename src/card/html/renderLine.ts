@@ -18,7 +18,7 @@ export function renderLine(line: Line): ElementContent[] {
   })
 }
 
-/** Each line in a block. */
+/** Renders each line in its own block. */
 export function renderLines(lines: readonly Line[], className: string): ElementContent[] {
   return lines.map((line) => createTag(`div.${className}`, renderLine(line)))
 }
