@@ -15,15 +15,16 @@ export type PatchOperation =
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
 /**
- * Applies cures or other JSON Patch operations, to try what a finding proposes. The given document is not changed;
- * parts that no operation touches are shared with the result. To read one place, use {@link readPointer}.
+ * Applies cures or other JSON Patch operations, to try a correction that a finding proposes. The document is
+ * not changed; the result shares the parts that no operation changes. To read one value, use
+ * {@link readPointer}.
  *
  * Method: the operations run in order, each on the result of the one before. If one fails, the call throws.
  * @param document Plain JSON data.
  * @param operations Operations in order.
  * @returns The new document.
- * @throws RangeError if an operation points at nothing or its `test` fails; TypeError if it is not an operation of this list, or if
- * a value to `test` is nested deeper than 32 levels.
+ * @throws RangeError if an operation points to a missing value or a `test` fails; TypeError if an operation
+ *   has another form, or the value of a `test` is nested deeper than 32 levels.
  *
  * Source: RFC 6902 (2013), section 4 (all except `copy`).
  * @example
@@ -42,7 +43,7 @@ export function applyPatch(document: unknown, operations: readonly PatchOperatio
 
 function applyOne(document: unknown, operation: PatchOperation, index: number): unknown {
   const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
-  requireShape(`operations[${index}]`, operation, shape, 'operations are those of RFC 6902')
+  requireShape(`operations[${index}]`, operation, shape, 'use operations of RFC 6902')
   const patchError = (problem: string): RangeError =>
     new RangeError(`operations[${index}] (${operation.op}): ${problem}`)
   const requireTokens = (pointer: JsonPointer): readonly string[] => {

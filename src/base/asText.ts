@@ -1,4 +1,4 @@
-/** Foreign data as a finding quotes it: text unchanged, anything else in words. Never throws. */
+/** Quotes foreign data for a finding: text unchanged, anything else in words. Never throws. */
 export function asText(value: unknown): string {
   if (typeof value === 'string') return value
   if (Array.isArray(value)) return 'a list'

@@ -1,16 +1,22 @@
-/** Maximum levels of lists and objects. No document needs more than 12. */
+/** Maximum depth of nested lists and objects. No document needs more than 12. */
 export const MAX_DEPTH = 32
 
-/** Maximum characters of one text or key: a note of a few pages. */
+/** Maximum length of one text or key, in characters: a note of a few pages. */
 export const MAX_STRING_LENGTH = 20_000
 
-/** Maximum characters of a document. Twenty years of hourly readings of one machine are about nine million. */
+/**
+ * Maximum length of a document, in characters. Twenty years of hourly readings of one machine take about nine
+ * million.
+ */
 export const MAX_TEXT_LENGTH = 50_000_000
 
-/** Maximum values of a document, so that parts shared in memory cannot multiply without end. Those readings are half as many. */
+/**
+ * Maximum number of values in a document, since parts shared in memory can multiply. Twenty years of hourly
+ * readings are half as many.
+ */
 export const MAX_VALUES = 1_000_000
 
-/** Maximum of a measure, a meter or a price; no printed figure reaches it. */
+/** Maximum value of a measure, meter or price; no printed figure is so large. */
 export const MAX_NUMBER = 1e9
 
 /** Maximum count of one kind of thing, such as containers on a shelf or bolts of a cover. */
@@ -19,5 +25,5 @@ export const MAX_COUNT = 10_000
 /** Absolute zero, in °C. */
 export const ABSOLUTE_ZERO = -273.15
 
-/** Maximum characters of foreign text that a finding quotes. */
+/** Maximum length of foreign text in a finding, in characters. */
 export const MAX_SHOWN_LENGTH = 80

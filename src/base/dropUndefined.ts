@@ -1,6 +1,6 @@
 type OptionalKeys<T> = { [K in keyof T]: undefined extends T[K] ? K : never }[keyof T]
 
-/** The fields without the undefined ones. */
+/** The type without its undefined fields. */
 type Defined<T> = Omit<T, OptionalKeys<T>> & { readonly [K in OptionalKeys<T>]?: Exclude<T[K], undefined> }
 
 /** Leaves out undefined fields: an unknown value is absent from a document or a result. */

@@ -24,7 +24,7 @@ export type Param =
 
 export type Params = { readonly [key: string]: Param | undefined }
 
-/** The document of a finding and the place in it. */
+/** A document and a place in it. */
 export interface Place {
   readonly document: DocumentReference
   readonly path: JsonPointer
@@ -51,7 +51,7 @@ export interface FindingOf<Code extends string = string, CodeParams = Params> {
   readonly severity: Severity
   readonly document: DocumentReference
   readonly path: JsonPointer
-  /** Of a text in short notation, the characters that the finding is about. */
+  /** The characters that the finding is about, if the text is in short notation. */
   readonly range?: readonly [from: number, to: number]
   readonly related?: readonly Place[]
   readonly params: CodeParams
@@ -60,8 +60,8 @@ export interface FindingOf<Code extends string = string, CodeParams = Params> {
 }
 
 /**
- * A mistake in foreign data, or a note about it. `renderMessage` makes its text, in the language of a catalogue. The union has one
- * member for each code, so that `code` narrows `params`.
+ * A mistake in foreign data, or a note about it. `renderMessage` writes its message in the language of a
+ * catalogue. The union has one member for each code, so that `code` narrows `params`.
  */
 export type Finding<Codes extends object = AnyCodes> = {
   readonly [Code in keyof Codes & string]: FindingOf<Code, Codes[Code]>

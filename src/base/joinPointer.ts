@@ -2,13 +2,13 @@ import type { JsonPointer } from './finding.js'
 import { quoteValue } from './quoteValue.js'
 
 /**
- * Writes a JSON Pointer from its tokens, for findings and steps that name a place in a document.
- * The reverse is {@link splitPointer}.
+ * Makes a JSON Pointer from its tokens, to name a value in a document. The reverse is {@link splitPointer}.
  *
  * Method: in each token `~` becomes `~0`, then `/` becomes `~1`; a slash goes before every token.
- * @param tokens Keys and list places, outermost first; a list place is a whole number from 0.
+ * @param tokens Keys and list indexes, outermost first; an index is a whole number from 0.
  * @returns The pointer; `''` for no tokens.
- * @throws TypeError if `tokens` is not a list, or a token is neither text nor number; RangeError if a number is not a list place.
+ * @throws TypeError if `tokens` is not a list, or a token is neither text nor number; RangeError if a number
+ *   is not a list index.
  *
  * Source: RFC 6901 (2013), section 3.
  * @example

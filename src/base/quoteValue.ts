@@ -1,4 +1,4 @@
-/** A programmer's value as an error message shows it: short, and safe for any value. */
+/** Quotes a value in an error message: short, and safe for any value. */
 export function quoteValue(value: unknown): string {
   if (typeof value === 'string') return value.length > 40 ? `'${value.slice(0, 40)}…'` : `'${value}'`
   if (value === null || typeof value === 'number' || typeof value === 'boolean') return String(value)

@@ -2,13 +2,13 @@ import type { JsonPointer } from './finding.js'
 import { splitPointer } from './splitPointer.js'
 
 /**
- * Reads the value at a place of a document.
- * Only own properties count, so `/__proto__` or `/constructor` never leave the document's data.
+ * Reads the value at a JSON Pointer. It reads own properties only, so `/__proto__` and `/constructor` find
+ * nothing outside the document.
  *
- * Method: one own-property lookup for each token; list places are `0` or a number without leading zeros.
+ * Method: one own-property lookup for each token; list indexes are `0` or a number without leading zeros.
  * @param document Plain JSON data.
- * @param pointer Where to look; `''` is the document itself.
- * @returns The value there; undefined if there is none, or if the text is not a JSON Pointer.
+ * @param pointer The JSON Pointer; `''` is the document itself.
+ * @returns The value; undefined if there is none, or if `pointer` is not a JSON Pointer.
  * @throws TypeError if `pointer` is not a string.
  *
  * Source: RFC 6901 (2013), section 4.

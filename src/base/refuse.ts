@@ -1,9 +1,10 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * Makes the error for a wrong argument, or for a wrong place in one.
+ * Makes the error for a wrong argument, or a wrong value inside one.
  *
- * @param kind - the `typeof` of right values: a wrong value of this type gets a RangeError, any other a TypeError
+ * @param kind - the `typeof` of correct values: a wrong value of this type gives a RangeError, any other a
+ *   TypeError
  */
 export function refuse(name: string, value: unknown, expected: string, kind = ''): Error {
   const ErrorType = typeof value === kind ? RangeError : TypeError

@@ -2,8 +2,8 @@ import { quoteValue } from './quoteValue.js'
 import { requireObject } from './requireObject.js'
 
 /**
- * Throws TypeError if a value is not an object or has an unknown key, and suggests a similar key. Otherwise a misspelt option
- * would be ignored.
+ * Throws TypeError if a value is not an object or has an unknown key, and suggests a similar key. Without
+ * this check a misspelt option would be ignored.
  */
 export function requireKnownKeys(name: string, value: object, knownKeys: readonly string[]): void {
   requireObject(name, value)
@@ -17,7 +17,10 @@ export function requireKnownKeys(name: string, value: object, knownKeys: readonl
   }
 }
 
-/** Whether two names differ in one place, by at most two letters; `suggestName` would make the calculations' bundles too large. */
+/**
+ * Whether two names differ in one place, by at most two letters; `suggestName` would make the bundles of the
+ * calculations too large.
+ */
 function differInOnePlace(first: string, second: string): boolean {
   let sameLetters = 0
   while (first[sameLetters] === second[sameLetters]) sameLetters++

@@ -1,13 +1,13 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * The shape that a function needs. `[shape]` is a list of items of that shape, `[]` a list of anything. In an object `'*'`
- * means every key, and `'key?'` an optional one.
+ * The required shape of an argument. `[shape]` is a list of items of that shape, `[]` any list. In an object,
+ * `'*'` means every key and `'key?'` an optional key.
  */
 export type Shape = 'string' | 'number' | 'function' | readonly Shape[] | { readonly [key: string]: Shape }
 
 /**
- * Throws TypeError, naming the place, if a programmer's value does not have the shape. It looks no deeper than the
+ * Throws TypeError, naming the field, if an argument does not have the shape. It checks no deeper than the
  * shape: the parser checks a document in full.
  */
 export function requireShape(

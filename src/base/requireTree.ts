@@ -1,6 +1,6 @@
 import { MAX_DEPTH } from './documentLimits.js'
 
-/** Throws TypeError, naming the place, if a value is nested deeper than any document or contains itself. */
+/** Throws TypeError if a value contains itself or is nested deeper than any document. */
 export function requireTree(name: string, value: unknown, parents: readonly object[] = []): void {
   if (typeof value !== 'object' || value === null) return
   // Detects a cycle early; otherwise the walk is exponential.

@@ -1,6 +1,6 @@
 /**
- * Renamed codes with their new names. A sheet's waiver of a retired code waives the new one, so that the sheet stays valid.
- * A retired code is never used again.
+ * Renamed codes and their new names. A waiver of a retired code waives the new one, so that its sheet stays
+ * valid. A retired code is never used again.
  */
 export const RETIRED_CODES: Readonly<Record<string, string>> = {
   'fill/drained-less': 'record/drained-far-below-refill',

@@ -2,7 +2,7 @@ import type { JsonPointer } from './finding.js'
 import { refuse } from './refuse.js'
 
 /**
- * Splits a JSON Pointer into its tokens. To read a value use {@link readPointer}.
+ * Splits a JSON Pointer into its tokens. To read a value, use {@link readPointer}.
  *
  * Method: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
  * @param pointer `''` for the whole document, otherwise `/` before every token.

@@ -1,10 +1,10 @@
 /**
- * The name in a list that a mistyped name most likely means; undefined if none is similar or two are equally similar. Similar
- * names differ by at most two typing mistakes, and at most one for every three letters.
+ * Finds the name that a misspelt one most likely means; undefined if none is similar, or two are equally
+ * similar. Similar names differ by at most two typing mistakes, and at most one for every three letters.
  */
 export function suggestName(writtenName: string, names: readonly string[]): string | undefined {
   if (writtenName.length > 66) return undefined
-  // People type names from memory: case, spaces, hyphens and underscores do not count.
+  // People type names from memory: ignore case, spaces, hyphens and underscores.
   const normalize = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
   let bestName: string | undefined
   let fewestEdits = Infinity
@@ -20,9 +20,9 @@ export function suggestName(writtenName: string, names: readonly string[]): stri
 }
 
 /**
- * The number of insertions, deletions, replacements and swaps of neighbours that turn one word into the other. Infinity
- * beyond `limit`, which bounds the search.
- * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, in the form that edits no letter twice; from memory.
+ * The number of insertions, deletions, replacements and swaps of neighbouring letters between two words.
+ * Infinity above `limit`, which bounds the search. Source: F. J. Damerau, Communications of the ACM 7(3),
+ * 1964, in the form that edits no letter twice; from memory.
  */
 export function countEdits(first: string, second: string, limit = Infinity): number {
   if (first === second) return 0

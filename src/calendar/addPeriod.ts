@@ -6,14 +6,15 @@ import { scanPeriod } from './parsePeriod.js'
 import { readDay } from './readDay.js'
 
 /**
- * The date a number of periods after a start, to find when something is due. Always count from the start (`times`), never
- * from the last result: 31 January plus two months is 31 March, but in two steps, by way of 28 February, it is 28 March.
+ * Adds periods to a date, to find when something is due. Always add to the start date, with `times`, never to
+ * the last result: 31 January plus two months is 31 March, but in two steps it is 28 March (28 February plus
+ * one month).
  *
  * result = start + times × (years, months), at the latest the month's last day, then + times × (weeks, days)
  *
  * @param date - the start
- * @param period - parts, or an ISO 8601 text of whole parts such as `P6M`
- * @param times - how many periods, a whole number of either sign; default 1
+ * @param period - an object of parts, or ISO 8601 text of whole parts such as `P6M`
+ * @param times - number of periods, a whole number, positive or negative; default 1
  * @returns a date
  * @throws TypeError, RangeError if an argument is not valid, or the result is outside the years 0001 to 9999
  *
@@ -47,7 +48,7 @@ function readPeriod(period: Period | PeriodText): Period {
     return parsedPeriod
   }
   if (typeof period !== 'object' || period === null)
-    throw refuse('period', period, 'a text such as P6M or its parts')
+    throw refuse('period', period, 'text such as P6M, or an object of parts')
   for (const part of ['years', 'months', 'weeks', 'days'] as const) {
     if (!Number.isSafeInteger(period[part]))
       throw new RangeError(`period.${part} must be a whole number, got ${quoteValue(period[part])}`)

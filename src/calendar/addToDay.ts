@@ -3,8 +3,8 @@ import { FIRST_DAY, LAST_DAY } from './dayNumberOf.js'
 import { packedDateFromDay } from './packedDateFromDay.js'
 
 /**
- * Adds months, then days, to a day number; a day past the month's end becomes its last day. NaN if the result is outside
- * the years 0001 to 9999. `months` and `days` are integers of either sign.
+ * Adds months, then days, to a day number; a day past the month's end becomes its last day. NaN if the result
+ * is outside the years 0001 to 9999. `months` and `days` are integers, positive or negative.
  */
 export function addToDay(dayNumber: number, months: number, days: number): number {
   let result = dayNumber

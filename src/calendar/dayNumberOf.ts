@@ -7,8 +7,8 @@ export const FIRST_DAY = -719_162
 export const LAST_DAY = 2_932_896
 
 /**
- * The day number of a date text (1970-01-01 is 0). NaN if it is not a date of the years 0001 to 9999 in exactly the form
- * `YYYY-MM-DD`.
+ * The day number of a date (1970-01-01 is 0). NaN if the text is not a date of the years 0001 to 9999 in the
+ * form `YYYY-MM-DD`.
  */
 export function dayNumberOf(text: unknown): number {
   if (typeof text !== 'string' || text.length !== 10) return NaN
@@ -21,6 +21,6 @@ export function dayNumberOf(text: unknown): number {
     if (digit >= 0) packedDate = packedDate * 10 + digit
   }
   const day = dayFromYearMonthDay((packedDate / 10_000) | 0, ((packedDate / 100) | 0) % 100, packedDate % 100)
-  // The day number of 30 February is one in March: only a date that exists comes back unchanged.
+  // 30 February gives a day in March: only a real date comes back unchanged.
   return packedDate > 10_000 && packedDateFromDay(day) === packedDate ? day : NaN
 }

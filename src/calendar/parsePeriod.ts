@@ -19,7 +19,7 @@ export function parsePeriod(text: string): Result<Period, CalendarCodes> {
 
 const PERIOD = /^P(?:(\d{1,7})Y)?(?:(\d{1,7})M)?(?:(\d{1,7})W)?(?:(\d{1,7})D)?$/
 
-/** The parts of a period text; undefined if it is not one. */
+/** The parts of a period; undefined if the text is not a period. */
 export function scanPeriod(text: string): Period | undefined {
   const parts = text === 'P' ? null : PERIOD.exec(text)
   if (!parts) return undefined

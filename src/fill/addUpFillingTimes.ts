@@ -9,7 +9,7 @@ import {
   speedAtHead,
 } from './hoseFlow.js'
 
-/** Seconds of the three parts of a pour, and the maximum speeds in m/s, overall and with the hose full. */
+/** Times of the three parts of a pour in s, and maximum speeds in m/s, overall and with the hose full. */
 export interface FillingTimes {
   readonly fillSeconds: number
   readonly emptySeconds: number
@@ -19,7 +19,7 @@ export interface FillingTimes {
   readonly isFull: boolean
 }
 
-/** Adds up all fillings: first the front runs down the hose, then the funnel empties through the full hose. */
+/** Adds up all fillings: first the oil runs down the hose, then the funnel empties through the full hose. */
 export function addUpFillingTimes(flow: HoseFlow, volume: number): FillingTimes {
   const area = calculateHoseArea(flow)
   const capacity = calculateFunnelVolume(flow)

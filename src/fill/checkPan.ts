@@ -6,14 +6,15 @@ import { requireAmount } from './requireAmount.js'
 import type { VolumeAmount } from './volumeAmount.js'
 
 /**
- * Whether a drain pan holds the oil of a whole visit, so that it does not overflow at the second gearcase.
+ * Checks whether a drain pan can hold all the oil of a visit, so that it does not overflow at the second
+ * gearcase.
  *
- * The smallest pan that holds everything is used; a pan of exactly the total is enough. If there is none, the smallest pan that
- * holds the largest single drain is used, and emptied in between.
+ * It chooses the smallest pan for the total (a pan of exactly the total is enough). If no pan is large
+ * enough, it chooses the smallest pan for the largest single drain, to be emptied in between.
  *
  * @param pans - by id
- * @param volumes - every volume that will run out at this visit, 0 or more; figures of the sheet or numbers
- * @returns the pan, the total in mL and the reasons; sums are exact, numbers read by their shortest decimal
+ * @param volumes - every volume to be drained at this visit, 0 or more; printed figures or numbers
+ * @returns the pan, the total in mL and the reasons; sums are exact; a number means its shortest decimal
  * @throws TypeError or RangeError if an argument has the wrong shape or a size is negative
  *
  * Source: common practice, no source; nearly full above 90 %: house rule.
@@ -29,7 +30,7 @@ import type { VolumeAmount } from './volumeAmount.js'
  */
 export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly VolumeAmount[]): PanVerdict {
   requireObject('pans', pans)
-  if (!Array.isArray(volumes)) throw new TypeError('volumes must be an array of volumes')
+  if (!Array.isArray(volumes)) throw new TypeError('volumes must be a list of volumes')
   for (const [index, volume] of volumes.entries())
     requireAmount(`volumes[${index}]`, volume, 'volume', { figure: true })
   for (const [id, pan] of Object.entries(pans)) {

@@ -29,23 +29,28 @@ interface ContainerChoiceFacts {
   readonly use: readonly ContainerUse[]
   /** The amount left in the last container that was opened. */
   readonly leftOver: Quantity<VolumeUnit>
-  /** Containers to buy, in sizes that are on the shelf; empty if it would need more than 10,000 of a size. */
+  /**
+   * Containers to buy, in sizes that are on the shelf; empty if more than 10,000 of one size would be needed.
+   */
   readonly buy: readonly { readonly id: Id; readonly count: number }[]
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
 
 /**
- * Chooses containers on the shelf for a refill, and what to buy if they are not enough, for the oil list of a visit. The
- * caller passes only containers of oils that the manual permits ({@link oilMeets}); here only volumes count.
+ * Chooses containers from the shelf for a refill, and containers to buy if they are not enough. Pass only
+ * oils that the manual permits ({@link oilMeets}): this function compares only volumes.
  *
- * Rule: one oil only, never two mixed. Opened containers come first, the emptiest first, so that they are used up; then the
- * full ones that leave the smallest remainder, and of those the fewest. Of several oils, one that is enough comes first, then
- * the one with more opened oil used, then less left over, then fewer to open, then the one named first.
+ * Rule: one oil only, never two mixed. Opened containers are used first, the emptiest first; then the full
+ * ones that leave the smallest remainder, and of those the fewest. Among several oils, the best is one that
+ * is enough, then the one that uses more opened oil, leaves less over, needs fewer containers opened, and is
+ * listed first.
  *
  * @param containers - stock containers by id, in the stock's order
- * @param volume - needed, 0 … 1e15; a printed figure of the sheet or a number
- * @returns what to use and what to buy, in the unit of `volume`. Sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError if an argument has the wrong shape, or a size or volume is not within 0 … 1e15
+ * @param volume - volume needed, 0 to 1e15; a printed figure or a number
+ * @returns what to use and what to buy, in the unit of `volume`. Sums are exact; a number means its shortest
+ *   decimal
+ * @throws TypeError or RangeError if an argument has the wrong shape, or a size or volume is not from 0 to
+ *   1e15
  *
  * Source: house rule: opened oil absorbs water, so as little as possible of it should remain.
  *
@@ -72,7 +77,7 @@ export function chooseContainers(
     if (container.opened !== undefined) requireAmount(`containers.${id}.opened`, container.opened, 'volume')
     if (!Number.isInteger(container.count) || container.count < 0 || container.count > MAX_COUNT_OF_SIZE) {
       throw new RangeError(
-        `containers.${id}.count must be whole, 0 … ${MAX_COUNT_OF_SIZE}, got ${quoteValue(container.count)}`,
+        `containers.${id}.count must be a whole number from 0 to ${MAX_COUNT_OF_SIZE}, got ${quoteValue(container.count)}`,
       )
     }
     if (!oilNames.includes(container.oil.name)) oilNames.push(container.oil.name)
@@ -97,7 +102,7 @@ export function chooseContainers(
   return { ...best.choice, reasons: [...best.choice.reasons, ...reasons] }
 }
 
-/** More of one size on a shelf or in a purchase is a typing mistake. */
+/** A larger count of one size, on a shelf or in a purchase, is a typing mistake. */
 const MAX_COUNT_OF_SIZE = 10_000
 
 interface RankedChoice {
@@ -161,7 +166,7 @@ function chooseContainersOfOil(
   const shelfSearch = missing === 0n || shortfall > 0n ? undefined : searchContainers(missing, kinds)
   const counts =
     shortfall > 0n ? kinds.map(({ count }) => count) : (shelfSearch?.counts ?? kinds.map(() => 0))
-  // the purchase may have up to the maximum count of each size
+  // a purchase may include up to the maximum count of each size
   const purchaseSearch =
     shortfall === 0n
       ? undefined

@@ -30,19 +30,20 @@ export type VesselChoice =
 const MAX_POURS = 50
 
 /**
- * Chooses the vessel that measures a refill accurately enough, and the mark for each pour. Only for filling by quantity:
- * at a level hole the hole decides ({@link judgeRefill}).
+ * Chooses the vessel that measures a refill accurately enough, and the mark for each pour. Only for filling
+ * by quantity: at a level hole, the level decides ({@link judgeRefill}).
  *
  * Error = |marks − volume| + pours × half a graduation; it may equal the tolerance.
  *
- * Rule: with a tolerance, the fewest pours among the vessels that keep it, then the smallest error, then the smallest vessel;
- * without one, the smallest error first. All pours go to the top mark, except the last, which goes to the nearest mark (the
- * lower one if two are equally near). If the last is below the lowest mark, it is shared with the pour before.
+ * Rule: with a tolerance, the fewest pours among the vessels within it, then the smallest error, then the
+ * smallest vessel; without a tolerance, the smallest error first. Every pour fills the vessel to the top
+ * mark, except the last, which fills it to the nearest mark (the lower of two). If the last pour would be
+ * below the lowest mark, the last two share their volume.
  *
- * @param vessels - by id; the lowest mark is one graduation if the vessel names none
- * @param volume - to measure, 0 or more; a printed figure of the sheet or a number
- * @param tolerance - how far the refill may be off either way, 0 or more; absent if the manual states none
- * @returns the vessel and its marks, differences in the unit of `volume`; numbers are read by their shortest decimal
+ * @param vessels - by id; the lowest mark is one graduation if the vessel states none
+ * @param volume - volume to measure, 0 or more; a printed figure or a number
+ * @param tolerance - permitted error above or below, 0 or more; absent if the manual states none
+ * @returns the vessel and its marks, differences in the unit of `volume`; a number means its shortest decimal
  * @throws TypeError or RangeError if an argument has the wrong shape, or a size is negative
  *
  * Source: house rule: a mark is read to half a graduation.

@@ -10,7 +10,7 @@ export interface DrainInput {
   readonly depth: Quantity<LengthUnit>
   readonly opening: { readonly bore: Quantity<LengthUnit>; readonly length: Quantity<LengthUnit> }
   readonly kinematicViscosity: Quantity<'mm2/s'>
-  /** `none`: the drain is the gearcase's only opening, and air must come in where oil goes out. */
+  /** `none`: the drain is the gearcase's only opening, so air must enter where the oil runs out. */
   readonly fillOpening: 'out' | 'in' | 'none'
   /** `none`: the gearcase has no breather. */
   readonly breather: 'clear' | 'blocked' | 'not checked' | 'none'
@@ -30,14 +30,14 @@ export type DrainVerdict =
 const GRAVITY = 9.80665
 
 /**
- * The minimum time that a gearcase needs to drain, for planning. Draining really ends when the oil only drips, which takes
- * many times as long; if the manual gives a waiting time, use that. A time is given only if the fill opening is out and the
- * breather is clear (or there is none), since otherwise no air follows the oil.
+ * The minimum time that a gearcase needs to drain, for planning. Draining ends only when the oil drips, which
+ * takes many times as long; if the manual gives a waiting time, use that. The answer is a time only if the
+ * fill plug is out and the breather is clear (or there is none): otherwise no air can replace the oil.
  *
  * V² / 2 + 32·ν·ℓ·V/d² = g·(z + ℓ); minimum = volume/(area·V at full depth), straight walls: ∫ over the depth.
  *
- * @param input - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
- *   state of the fill opening and the breather
+ * @param input - volume, depth above the opening, bore and length of the hole, viscosity of the oil, all
+ *   above 0; state of the fill opening and the breather
  * @returns two times in seconds, not rounded, or `cannot tell` with the reason
  * @throws TypeError or RangeError if a part of the input has the wrong shape or is not above 0
  *
@@ -92,7 +92,7 @@ export function drainTime(input: DrainInput): DrainVerdict {
     (viscousTerm * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
   if (!Number.isFinite(minimum) || !Number.isFinite(straightTime))
     throw new RangeError(
-      'input must hold figures of a gearcase; the time of these is too large or too small for a number',
+      'input must describe a gearcase; its drain time is too large or too small for a number',
     )
   return {
     verdict: 'drain time',

@@ -4,7 +4,7 @@ const GRAVITY = 9.80665
 /** Hagenbach's factor for a square-edged entry: kinetic energy and entrance loss together, in units of V²/g. */
 export const KINETIC_FACTOR = 1.1
 
-/** A funnel and its hose in metres and m²/s. `kinetic` is 0 for the plain laminar law. */
+/** A funnel and its hose in metres and m²/s. `kineticFactor` is 0 for the plain laminar law. */
 export interface HoseFlow {
   readonly floorDiameter: number
   readonly topDiameter: number
@@ -40,7 +40,7 @@ export function levelOfVolume(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, depth } = flow
   if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
   const widening = (topDiameter - floorDiameter) / depth
-  // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level, and D − d =
+  // V = π/12·(D³ − d³)/widening for the frustum with diameters d at the floor and D at the level, and D − d =
   // (D³ − d³)/(D² + D·d + d²) stays accurate at a low level
   const cubeDifference = (12 * widening * Math.max(0, volume)) / Math.PI
   const diameter = Math.cbrt(floorDiameter ** 3 + cubeDifference)
@@ -51,7 +51,7 @@ function diameterAt(flow: HoseFlow, level: number): number {
   return flow.floorDiameter + ((flow.topDiameter - flow.floorDiameter) * level) / flow.depth
 }
 
-/** Seconds in which the front of the oil runs from one length of the hose to another, fed by the funnel. */
+/** Time in s for the oil to run from one length of the hose to another, fed by the funnel. */
 export function hoseFillingTime(
   flow: HoseFlow,
   fromLength: number,
@@ -60,7 +60,7 @@ export function hoseFillingTime(
 ): number {
   const area = calculateHoseArea(flow)
   const pathLength = toLength - fromLength
-  // near the end of a cone the level falls as a cube root; with s³ = (to − x)/reach it is smooth
+  // near the end of a cone the level falls as a cube root; with s³ = (toLength − x)/pathLength it is smooth
   return integrate((s) => {
     const frontLength = toLength - pathLength * s ** 3
     const level = levelOfVolume(flow, volume - area * (frontLength - fromLength))
@@ -69,7 +69,7 @@ export function hoseFillingTime(
   })
 }
 
-/** Seconds in which a volume in the funnel runs out through the full hose. */
+/** Time in s for a volume in the funnel to run out through the full hose. */
 export function funnelEmptyingTime(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, drop, length } = flow
   const level = levelOfVolume(flow, volume)
@@ -91,7 +91,7 @@ export function funnelEmptyingTime(flow: HoseFlow, volume: number): number {
   })
 }
 
-/** Seconds in which the last oil leaves the hose: no oil enters, so nothing is accelerated. */
+/** Time in s for the hose to empty: no oil enters, so none is accelerated. */
 export function hoseEmptyingTime(flow: HoseFlow): number {
   return (32 * flow.viscosity * flow.length ** 2) / (GRAVITY * flow.bore ** 2 * flow.drop)
 }
@@ -104,7 +104,7 @@ const QUADRATURE: readonly (readonly [number, number])[] = [
   [0.9491079123427585, 0.1294849661688697],
 ]
 
-/** Bounds the loop: rounding errors may never allow the tolerance. */
+/** Bounds the loop: rounding errors may be larger than the tolerance. */
 const MAX_HALVINGS = 500
 
 /**

@@ -17,8 +17,9 @@ import { volumeFromMillilitres } from './volumeAmount.js'
 
 interface JudgedRefill {
   /**
-   * `right`: inside the stated band, or equal to the printed figure. `the level decides`: the hole, dipstick or glass decides.
-   * `outside`: outside the band. `stop`: more than 10 % off; find the cause before more oil goes in.
+   * `right`: inside the stated band, or equal to the printed figure. `the level decides`: fill to the level
+   * hole, the dipstick's mark or the sight glass. `outside`: outside the band. `stop`: more than 10 % off;
+   * find the cause before you add oil.
    */
   readonly verdict: 'right' | 'the level decides' | 'outside' | 'stop'
   /** Refilled minus the nominal, or minus the nearer limit; 0 inside limits. */
@@ -35,21 +36,21 @@ interface UnknownRefill {
 
 export type RefillVerdict = JudgedRefill | UnknownRefill
 
-/** House rule: up to 10 %, included, the level may decide. */
+/** House rule: up to and including 10 %, the level may decide. */
 const MAX_DIFFERENCE_PERCENT = 10
 
 /**
- * Whether a refill agrees with the quantity that the manual states, when it is done or recorded. By quantity, or if the
- * method is not stated, the stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
- * stops the job: the machine may not be level, or old oil may have stayed in.
+ * Compares a refill with the quantity that the manual states. When filling by quantity, or if the method is
+ * not stated, the stated band decides. At a level hole, dipstick or sight glass the level decides, but a
+ * quantity more than 10 % off stops the job: the machine may not be level, or old oil may have stayed in.
  *
- * @param stated - the sheet's refill; its first printed figure counts
- * @param refilled - measured, 0 or more, read by its shortest decimal
+ * @param stated - the sheet's refill; its first printed figure is used
+ * @param refilled - measured volume, 0 or more; the number means its shortest decimal
  * @param method - how the manual fills this gearcase
- * @returns the verdict, the difference in the unit of `refilled`, and reasons; limits belong to their band
+ * @returns the verdict, the difference in the unit of `refilled`, and reasons; a limit is inside its band
  * @throws TypeError or RangeError if an argument has the wrong shape
  *
- * Source: house rule for 10 %; that the hole decides is common practice, no source.
+ * Source: 10 % is a house rule; filling to the level hole is common practice, no source.
  *
  * @example
  * ```ts
@@ -123,7 +124,7 @@ function judgeByQuantity(
       }
 }
 
-/** Printed limits as they are printed; the ends of a tolerance in the unit of the refill. */
+/** Printed limits unchanged; the ends of a tolerance in the unit of the refill. */
 function makeLimitParams(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: VolumeUnit) {
   if (stated.kind === 'limits') {
     const printed = (value: string | undefined) =>
@@ -147,7 +148,7 @@ function isFarOff(size: Exact, reference: Exact): boolean {
   return size.n * 100n * reference.d > reference.n * BigInt(MAX_DIFFERENCE_PERCENT) * size.d
 }
 
-/** A stated volume of zero counts as one millilitre, to avoid a division by zero. */
+/** Replaces a stated volume of zero by one millilitre, to avoid a division by zero. */
 function replaceZeroVolume(volume: Exact): Exact {
   return volume.n > 0n ? volume : { n: 1n, d: 1n }
 }

@@ -8,7 +8,7 @@ import { type PourInput, readPourInput } from './readPourInput.js'
 /** One part of a pour. */
 export interface PourPart {
   readonly time: Quantity<'s'>
-  /** The same by the plain laminar law, without kinetic and entrance correction. */
+  /** The same time by the plain laminar law, without kinetic and entrance correction. */
   readonly uncorrected: Quantity<'s'>
 }
 
@@ -21,7 +21,7 @@ export interface PourTime {
   /** The oil in the hose runs out; wait for this before taking the hose away. */
   readonly hoseEmpties: PourPart
   readonly total: Quantity<'s'>
-  /** Number of times that the funnel is filled. */
+  /** Number of funnel fillings. */
   readonly fillings: number
   /** Volume of the full hose. */
   readonly hoseVolume: Quantity<'mL'>
@@ -34,25 +34,25 @@ export type PourVerdict =
   | PourTime
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
-/** Maximum Reynolds number of laminar flow, included. */
+/** Maximum Reynolds number of laminar flow (still laminar). */
 const MAX_LAMINAR = 2100
 const MAX_FILLINGS = 1000
 
 /**
- * The time that a refill takes through a funnel and a hose, in three parts that the technician sees. It needs a viscosity,
- * not an oil: use {@link viscosityAt}. Not for pumps or thin liquids: if the flow may not be laminar, the answer is
- * `cannot tell`.
+ * Calculates how long a refill through a funnel and a hose takes, in three parts that the technician can see.
+ * For the viscosity of an oil use {@link viscosityAt}. Not for pumps or thin liquids: if the flow may not be
+ * laminar, the answer is `cannot tell`.
  *
- * Hose fillSeconds: ∫ dx/V(x); funnel emptySeconds: (1/C)·ln((h + Z)/h) with C = g·d⁴/(32·ν·L·D²) for a cylinder, integrated for a
- * cone; hose emptySeconds: 32·ν·L²/(g·d²·h). Each with g·H = 32·ν·x·V/d² + 1.1·V² for the kinetic energy and the entrance,
- * except the last, since no oil enters then.
+ * Hose fills: ∫ dx/V(x); funnel empties: (1/C)·ln((h + Z)/h) with C = g·d⁴/(32·ν·L·D²) for a cylinder,
+ * integrated for a cone; hose empties: 32·ν·L²/(g·d²·h). Each with g·H = 32·ν·x·V/d² + 1.1·V² for the kinetic
+ * energy and the entrance, except the last, since no oil enters then.
  *
- * @param input - `funnel` (cylinder, or cone that narrows to the hose's bore), `hose` with its bore, length and the
- *   drop of the funnel's floor above its lower end, lengths above 0; `kinematicViscosity` above 0; `volume` above 0.
- *   If the volume is more than the funnel holds, the funnel is filled again each time it is empty. The time to fill it is not
- *   counted; a funnel that is always topped up is faster
+ * @param input - `funnel` (cylinder, or cone that narrows to the hose's bore), `hose` with its bore, length
+ *   and the drop of the funnel's floor above its lower end, lengths above 0; `kinematicViscosity` above 0;
+ *   `volume` above 0. If the volume is larger than the funnel, the funnel is filled again each time it is
+ *   empty. The time to fill it is not included; a funnel that is always topped up is faster
  * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. The oil film
- *   on the walls is not counted; a reason says so
+ *   on the walls is not included; a reason says so
  * @throws TypeError or RangeError if a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
  *
  * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the

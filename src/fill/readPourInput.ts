@@ -8,7 +8,7 @@ import { requireAmount } from './requireAmount.js'
 export interface PourInput {
   readonly funnel: FunnelAndHose['funnel']
   readonly hose: Required<FunnelAndHose['hose']>
-  /** Of the oil at the temperature at which it is poured. */
+  /** The viscosity of the oil at the temperature of pouring. */
   readonly kinematicViscosity: Quantity<'mm2/s'>
   readonly volume: Quantity<VolumeUnit>
 }
@@ -21,7 +21,7 @@ const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
 const MIN_VOLUME = { value: 1e-6, unit: 'L' } as const
 const MAX_VOLUME = { value: 1000, unit: 'L' } as const
 
-/** The input in metres and m²/s, or the reason why a figure is outside the range; misuse throws. */
+/** The input in metres and m²/s, or a reason if a figure is outside its range; misuse throws. */
 export function readPourInput(
   input: PourInput,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {

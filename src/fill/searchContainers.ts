@@ -1,16 +1,16 @@
 import { compareBigInts } from './volumeAmount.js'
 
-/** One kind of full container: its size in whole parts and how many there are. */
+/** One kind of full container: its size in whole parts, and the count. */
 export interface ContainerKind {
   readonly size: bigint
   readonly count: number
 }
 
 export interface ContainerSearch {
-  /** How many of each kind, in the order given. */
+  /** The count of each kind, in the order of the argument. */
   readonly counts: readonly number[]
   readonly total: bigint
-  /** Combinations tried; past the limit the answer is good but perhaps not the best. */
+  /** Number of combinations tried; at the limit the answer is good, but perhaps not the best. */
   readonly tried: number
   readonly complete: boolean
 }
@@ -18,8 +18,8 @@ export interface ContainerSearch {
 export const MAX_COMBINATIONS = 100_000
 
 /**
- * The containers that cover a need with the smallest remainder, then the fewest; on a tie the larger sizes win, then
- * the kinds named first. Undefined if all of them together are not enough.
+ * Finds the containers that cover a volume with the smallest remainder, then the fewest; in a tie, larger
+ * sizes come first, then the order of the list. Undefined if all of them together are not enough.
  */
 export function searchContainers(
   needed: bigint,

@@ -4,18 +4,18 @@ import { exactIn, nearestQuantity } from '../quantity/index.js'
 /** A volume from a sheet (a printed figure) or from stock, toolbox or record (a number). */
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>
 
-/** An exact number of mL as a quantity in a unit, to the nearest double. */
+/** Converts exact millilitres to a quantity in a unit, rounded to the nearest double. */
 export function volumeFromMillilitres<U extends VolumeUnit>(millilitres: Exact, unit: U): Quantity<U> {
   return nearestQuantity(millilitres, 'mL', unit)
 }
 
 /**
- * Volumes as whole numbers of one common small part of a millilitre, so that sums and comparisons are exact whatever
- * units are mixed (a US quart is 946.352946 mL).
+ * Writes volumes as whole multiples of a small part of a millilitre, so that sums and comparisons of mixed
+ * units are exact (a US quart is 946.352946 mL).
  */
 export function toWholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[]; perMillilitre: bigint } {
   const exact = volumes.map((volume) => exactIn(volume, 'mL'))
-  // denominators are powers of ten (no volume unit has another), so the largest is a multiple of all
+  // denominators of volumes are powers of ten, so the largest is a multiple of the others
   let perMillilitre = 1n
   for (const { d } of exact) if (d > perMillilitre) perMillilitre = d
   return { parts: exact.map(({ n, d }) => (n * perMillilitre) / d), perMillilitre }

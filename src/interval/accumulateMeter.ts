@@ -7,8 +7,8 @@ import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityFromCounts } from 
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /**
- * Reads one meter of a log up to a day: its readings, those of service records, and its events, sorted by day and added up.
- * Invalid days and values are noted and left out.
+ * Reads one meter of a log up to a day: it sorts and adds up the readings of the log and its service records,
+ * and the events. Invalid days and values are noted and left out.
  */
 export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterState | undefined {
   // Hot path: a comparison is several times faster than a lookup by a variable name.
@@ -18,7 +18,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   const { records, events = [] } = log
   let modulus = NaN
   if (rollover !== undefined) {
-    // One unit of its last digit after the limit, the display shows zero.
+    // The display shows zero one unit of its last digit after the limit.
     const decimals = String(rollover).split('.')[1]?.length ?? 0
     modulus = meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
   }
@@ -58,7 +58,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   return state
 }
 
-/** Adds a valid reading; notes what is wrong with any other. */
+/** Adds a valid reading; notes an invalid one. */
 function addPoint(
   state: MeterState,
   list: 'readings' | 'records',
@@ -70,7 +70,7 @@ function addPoint(
 ): void {
   const { points, name } = state
   const day = dayNumberOf(date)
-  // Only numbers: JavaScript would convert a text.
+  // Only a number: JavaScript would convert text.
   const shown = typeof value === 'number' ? meterCount(value, unit) : NaN
   const max = MAX_METER_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }

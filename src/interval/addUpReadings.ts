@@ -16,7 +16,7 @@ export function addUpReadings(state: MeterState, changes: readonly MeterChange[]
   let pendingPoints = points
   for (const change of changes) {
     const { day, date, shown, newShown } = change
-    // Smallest first within a day: the new display's readings may come before the old one's.
+    // Within a day the smallest reading is first: those of the new display may precede those of the old one.
     pendingPoints = pendingPoints.filter((point) => {
       const minShown = state.last?.shown ?? 0
       const isBeforeChange =
@@ -51,7 +51,7 @@ function addMeterPoint(state: MeterState, point: MeterPoint): void {
   state.points[state.keptCount++] = point
 }
 
-/** Counts from the last reading to this one; an unexplained fall or jump begins a new stretch. */
+/** Adds the rise from the last reading to this one; an unexplained fall or jump begins a new stretch. */
 function addToCount(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last) {

@@ -8,10 +8,10 @@ import { LIMIT_NAMES, type Limits, readLimits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
-  /** Limits until the first completion: those of `first`, and those of `repeat` that it does not name. */
+  /** Limits until the first completion: those of `first`; where it states none, those of `repeat`. */
   readonly opening: Limits
   readonly repeat: Limits
-  /** Undefined: the window is not known, so past the limit the service is `due`, never `overdue`. */
+  /** Undefined: the window is not known, so a service past its limit is `due`, never `overdue`. */
   readonly window: Limits | undefined
 }
 
@@ -19,8 +19,8 @@ const NO_LIMITS: Limits = {}
 const MILLION = 1_000_000
 
 /**
- * Chooses the limits that count. Severe use replaces the repeat limits that its interval names, or multiplies all of them by
- * its factor. Undefined if a needed interval is not known.
+ * Chooses the limits that apply. Severe use replaces the repeat limits that its interval states, or
+ * multiplies all of them by its factor. Undefined if a needed interval is not known.
  */
 export function chooseLimits(
   intervals: DueIntervals,

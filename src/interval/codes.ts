@@ -6,7 +6,7 @@ type Amount = { value: number | string; unit: string }
 /** Codes of the interval functions with their params. */
 export interface IntervalCodes {
   // Lines of a verdict
-  /** The line itself. */
+  /** The params are the line. */
   'interval/by-meter': DueLine
   'interval/by-date': DueLine
   'interval/by-event': { event: string; date: string }
@@ -25,7 +25,7 @@ export interface IntervalCodes {
   /** `less`: how much less the display shows than it would without the change; negative if it shows more. */
   'interval/display-changed': { meter: string; less: Amount }
   'interval/in-the-future': { what: string; date: string }
-  // What is missing
+  // Missing facts
   'interval/reading-missing': { meter: string }
   'interval/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
   'interval/reading-at-start-missing': { meter: string; of: string; date: string }
@@ -64,7 +64,7 @@ export interface IntervalCodes {
   'interval/import-unit': { unit: string }
   'interval/import-mixed-units': { units: readonly string[] }
   'interval/import-date': { text: string }
-  // Rules over documents as written
+  // Findings of rules
   'interval/first-longer-than-repeat': { by: readonly string[] }
   'interval/severe-longer-than-repeat': { by: string }
   'interval/window-not-below-repeat': { by: string }

@@ -13,25 +13,28 @@ import { requireDueOptions } from './requireDueOptions.js'
 
 const FACT_KEYS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
-/** The parts of the facts that are read. */
+/** The parts of the facts that this function reads. */
 const FACTS_SHAPE: Shape = {
   intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
   log: LOG_SHAPE,
 }
 
 /**
- * Whether one service of one gearcase (or instance) is due, for the technician who plans a visit. For a whole fleet use
+ * Whether one service of one gearcase (or instance) is due, to plan a visit. For a whole fleet use
  * {@link computeDueColumns}; for the date on which it will be due use {@link forecastDue}.
  *
- * Every entry of the log counts: give the log of `resolveLog`, in which corrections apply and work that was not done is left out.
+ * Every entry of the log counts: pass the log from `resolveLog`, which applies corrections and leaves out
+ * work that was not done.
  *
  * Due if start + interval ≤ now; overdue past interval + window; by whichever limit comes first. The verdict is the first of
  * these that any limit has: overdue, due, cannot tell, due soon, not due. Meters are compared in whole 1/1000 h and µm, dates
  * in whole days.
  *
  * @param facts - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
- * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
- * @returns the verdict, one line for each limit, the limit that comes first and why, all reasons, and what is missing
+ * @param options - when a service is due soon, how old a reading may be, normal or severe use; all required,
+ *   `soon` may be `{}`
+ * @returns the verdict, one line for each limit, the limit that comes first and why, all reasons, and the
+ *   missing facts
  * @throws TypeError, RangeError if an option is missing, unknown or out of range, `today` is not a date, a
  *   figure cannot be read, or a part of the facts is not an object or list
  *
@@ -119,13 +122,13 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   return combineLines(lines, limits !== undefined, reasons, missing)
 }
 
-/** In rising order: the verdict is the highest of all lines. A line that is not tracked does not count. */
+/** In rising order: the highest of all lines is the verdict. Lines that are not tracked are left out. */
 const VERDICT_ORDER = ['not due', 'due soon', 'cannot tell', 'due', 'overdue'] as const
 
 /**
- * The verdict of all lines. An event comes before every limit. The first limit is the one with the earliest day if all days
- * are known, otherwise the one with the largest fraction used. Limits that cannot be determined, or that the machine does
- * not count, do not decide.
+ * Combines all lines into one verdict. An event comes before every limit. The first limit is the one with the
+ * earliest day if all days are known, otherwise the one with the largest fraction used. Limits that are
+ * unknown or not tracked are left out.
  */
 function combineLines(
   lines: readonly DueLine[],
@@ -180,7 +183,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
   let record = -1
   for (const { id, date, entries } of log.records) {
     record += 1
-    // The first entry that is this service, or one that counts as it, on this gearcase and instance.
+    // The first entry of this service, or of one that counts as it, on this gearcase and instance.
     const entry = entries.find(
       (candidate) =>
         candidate.gearcase === gearcase &&
@@ -199,7 +202,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
   return completions
 }
 
-/** The day of an event or record; NaN if it is not a date, or is after today, which adds a reason. */
+/** The day of an event or record; NaN if it is not a date or is after today; the latter adds a reason. */
 function readPastDay(date: DateText, today: number, source: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
   if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: source, date }))

@@ -13,9 +13,9 @@ const NOT_DUE = 4
 const NOT_COUNTED = 5
 
 /**
- * The verdicts on one service for a fleet of any size, fast enough for millions of rows. Each row gets the verdict of
- * {@link computeDue} for a count from completion, with the readings of the last service and one later reading. For lines and
- * reasons call {@link computeDue} for the rows that matter.
+ * The verdicts on one service for a fleet of any size, fast enough for millions of rows. Each row gets the
+ * verdict of {@link computeDue} for a count from completion, with the readings of the last service and one
+ * later reading. For lines and reasons, call {@link computeDue} for the rows that matter.
  *
  * due if start + limit ≤ now; overdue if start + limit + window < now; the first limit as in `computeDue`, from the average use
  * since the last service
@@ -23,7 +23,8 @@ const NOT_COUNTED = 5
  * @param columns - rows as `writeDueRow` fills them; not changed. A reading older than the last service, or dated after
  *   `today`, makes its limit `cannot tell`
  * @param today - a date
- * @param options - what counts as soon and how old a reading may be; the limits in the rows already include severe use
+ * @param options - when a service is due soon and how old a reading may be; the limits in the rows already
+ *   include severe use
  * @returns for each row the verdict, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
  * @throws TypeError, RangeError if `columns` is not a set of columns, or `today` or an option is out of range
  *
@@ -64,7 +65,7 @@ export function computeDueColumns(
   const dueBy = new Uint8Array(length)
   const dueDay = new Int32Array(length)
 
-  // The last line, in plain variables: an object for each row would be slower than the judgement.
+  // The last line, in plain variables: making an object for each row would take longer than the judgement.
   let lineState = NOT_COUNTED
   let lineFraction = 0
   let lineDay = NO_DAY
@@ -83,7 +84,7 @@ export function computeDueColumns(
     lineDay = NO_DAY
     const daysOfUse = readingDay - startDay
     const rise = currentReading - startReading
-    // No comparison with NaN is true, so an unknown base or reading ends here too.
+    // No comparison with NaN is true, so an unknown start or reading returns here too.
     if (
       !(interval > 0 && rise >= 0 && rise <= (daysOfUse + 1) * maxPerDay) ||
       startDay === NO_DAY ||

@@ -14,7 +14,7 @@ export function countPauseDays(
   let pausedDays = 0
   if (pauses === undefined) return pausedDays
   let countedTo = fromDay
-  // Dates sort like their texts; an invalid one gives NaN, which is neither after nor before.
+  // Dates sort as strings; an invalid date gives NaN, and no comparison with NaN is true.
   for (const { from, to } of [...pauses].sort((first, second) => (first.from < second.from ? -1 : 1))) {
     const start = Math.max(dayNumberOf(from), countedTo)
     const end = extendsEnd ? dayNumberOf(to) : Math.min(dayNumberOf(to), toDay)

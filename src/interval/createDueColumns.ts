@@ -2,11 +2,11 @@ import { refuse } from '../base/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 
 /**
- * Creates empty columns for a fleet, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. The same
- * columns can be used for batch after batch.
+ * Creates empty columns for a fleet, to be filled by {@link writeDueRow} and judged by
+ * {@link computeDueColumns}. The same columns can be used again for the next batch.
  *
  * @param length - number of rows, 0 to 2^31 − 1
- * @returns columns without any known value
+ * @returns columns without values
  * @throws TypeError, RangeError if `length` is not a whole number in range
  *
  * Source: house rule.

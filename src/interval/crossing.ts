@@ -25,7 +25,7 @@ export const exactToCrossing = (days: Exact): Crossing => ({
   day: Number(roundExact(days, 'up')),
 })
 
-/** A slope between two of the points as an exact fraction. */
+/** Finds the exact fraction of a slope between two of the points. */
 export function findExactSlope(slope: number, x: readonly number[], y: readonly number[]): Exact {
   for (let i = 0; i < x.length; i++) {
     for (let j = i + 1; j < x.length; j++) {
@@ -38,8 +38,8 @@ export function findExactSlope(slope: number, x: readonly number[], y: readonly 
 }
 
 /**
- * When the line of this slope through the median of the points reaches `target`, in days after day `span`. It is exact, so
- * that a point which falls exactly on a day is not a day late.
+ * The time, in days after day `span`, at which the line with this slope through the median of the points
+ * reaches `target`. It is exact: a crossing exactly on a day is not a day late.
  */
 export function findLineCrossing(
   slope: Exact,

@@ -28,10 +28,10 @@ export interface DueColumns {
   readonly untracked: Uint8Array
 }
 
-/** Verdicts by number, as `DueColumnVerdicts.verdict` holds them. */
+/** Verdicts by number, as in `DueColumnVerdicts.verdict`. */
 export const DUE_STATES = ['overdue', 'due', 'cannot tell', 'due soon', 'not due'] as const
 
-/** Limits by number, as `DueColumnVerdicts.dueBy` holds them; 0: cannot tell. */
+/** Limits by number, as in `DueColumnVerdicts.dueBy`; 0: cannot tell. */
 export const DUE_LIMITS = [undefined, 'hours', 'distance', 'period', 'event'] as const
 
 export interface DueColumnVerdicts {

@@ -2,10 +2,10 @@ import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 
 /**
- * One service of one machine as a flat row of a database or a line of JSON. Absent and null mean the same: not known, or no
- * such limit. Meters are totals that include swaps and rollovers. A machine that was never serviced has its first use as
- * `lastDate` and 0 as its last readings. Without a later reading, that of the last service is the newest. Rows are counted
- * from completion.
+ * One service of one machine as a flat row of a database or a line of JSON. Absent and null mean the same:
+ * not known, or no such limit. Meters are totals that include swaps and rollovers. A machine that was never
+ * serviced has its first use as `lastDate` and 0 as its last readings. Without a later reading, the reading
+ * of the last service is used. Intervals are counted from completion.
  */
 export interface DueRow {
   readonly id?: string | number | null
@@ -36,7 +36,7 @@ export interface DueRow {
 
 export type DueRowField = Exclude<keyof DueRow, 'id'>
 
-/** Every field of a row except its id, to find misspelt ones. */
+/** Every field of a row except its id, to find misspelt keys. */
 export const DUE_ROW_FIELDS: readonly DueRowField[] = [
   'lastDate',
   'lastHours',

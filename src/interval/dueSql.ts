@@ -22,16 +22,19 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
 }
 
 /**
- * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each row gets
- * the verdict of {@link computeDueColumns}. Dates are `date` columns (in SQLite texts `2031-10-06`), meters and distances double
- * precision, periods integers, `noHourMeter` and `noOdometer` boolean, units text.
+ * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each
+ * row gets the verdict of {@link computeDueColumns}. Dates are `date` columns (text such as `2031-10-06` in
+ * SQLite), meters and distances are double precision, periods are integers, `noHourMeter` and `noOdometer`
+ * are boolean, and units are text.
  *
  * @param dialect - the database, for its date arithmetic and type names
- * @param options - today, what counts as soon, how old a reading may be; column names are quoted, so any name is safe
- * @returns an expression of text: `overdue`, `due`, `cannot tell`, `due soon` or `not due`
+ * @param options - today, when a service is due soon, how old a reading may be; column names are quoted, so
+ *   any name is safe
+ * @returns an expression whose value is `overdue`, `due`, `cannot tell`, `due soon` or `not due`
  * @throws TypeError, RangeError if an option is out of range
  *
- * Source: house rule; all three hold month ends as ECMAScript's `constrain` does (proved by test).
+ * Source: house rule; all three databases limit dates to the end of the month, as ECMAScript's `constrain`
+ * does (proved by test).
  *
  * @example
  * ```ts

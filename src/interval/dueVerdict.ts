@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit, Quantity } from '../quantity/index.js'
 
-/** In the order in which they decide: the first that any limit has is the verdict on the service. */
+/** In order of precedence: the first that any limit has is the verdict on the service. */
 export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
 
 export type DueLimit = 'hours' | 'distance' | 'period' | 'event'
@@ -19,19 +19,19 @@ export interface DueLine {
   /** The date and the reading at the start of the count. */
   readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
   readonly limit?: MeterQuantity | { readonly period: string }
-  /** The limit as the manual prints it, if it is a meter's. */
+  /** The printed limit, for a meter. */
   readonly printed?: { readonly value: number | string; readonly unit: 'h' | DistanceUnit }
   readonly used?: Quantity<'h' | DistanceUnit | 'd'>
   /** Negative if the limit is passed. */
   readonly left?: Quantity<'h' | DistanceUnit | 'd'>
   readonly duePoint?: { readonly date?: DateText; readonly meter?: MeterQuantity }
-  /** Past this point the service is overdue; absent if it is the due point. */
+  /** Past this point the service is overdue; absent if it equals the due point. */
   readonly overdueAfter?: { readonly date?: DateText; readonly meter?: MeterQuantity }
   /** The reading that was judged. */
   readonly now?: { readonly date: DateText; readonly meter?: MeterQuantity }
   /** The share of the interval that is used; 1 is the due point. */
   readonly fraction?: number
-  /** The day on which the limit is reached: of the calendar, or of the meter at its average use so far. */
+  /** The day on which the limit is reached; for a meter, at the average use so far. */
   readonly dueOn?: DateText
 }
 
@@ -48,7 +48,10 @@ interface DueReasons {
 interface FirstLimit {
   /** The limit that comes first. */
   readonly dueBy: DueLimit
-  /** How the first limit was found: by days, by the fraction used if some day is not known, or because it is the only one. */
+  /**
+   * How the first limit was found: by days, by the fraction used if a day is not known, or because it is the
+   * only limit.
+   */
   readonly decidedBy: 'days' | 'fraction used' | 'only limit' | 'event'
 }
 

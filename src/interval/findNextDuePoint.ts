@@ -4,7 +4,7 @@ import type { Limit, Limits } from './readLimits.js'
 import { findPoint } from './readMeterScale.js'
 
 export interface ScheduledPoint {
-  /** The next due point; NaN if the place of a completion is not known. */
+  /** The next due point; NaN if the position of a completion is not known. */
   readonly due: number
   readonly note?: 'early-counts' | 'early-does-not-count' | 'count-restarted' | undefined
   /** The point that the note is about. */
@@ -12,10 +12,11 @@ export interface ScheduledPoint {
 }
 
 /**
- * The next due point of a schedule. `schedule`: due points never move. A service counts for a due point that has passed, or
- * for the next one if it is done inside the window before it (without a stated window in the second half of the interval, house
- * rule); an earlier one does not count. `schedule inside window`: if a service is done inside the window, early or late, due
- * points do not move; otherwise the count starts again from the completion.
+ * The next due point of a schedule. `schedule`: due points never move. A service counts for a due point that
+ * has passed, or for the next one if it is done inside the window before it (without a stated window, in the
+ * second half of the interval: house rule). An earlier service does not count. `schedule inside window`: if a
+ * service is done inside the window, early or late, due points do not move; otherwise the count starts again
+ * from the completion.
  */
 export function findNextDuePoint(
   { facts, completions, baseOrigin, limits }: DueCase,
@@ -26,7 +27,7 @@ export function findNextDuePoint(
   const window = limits.window?.[by]
   const { months = 0, counts = 0 } = window ?? {}
   const isFixedSchedule = facts.intervals.countFrom !== 'schedule inside window'
-  // The first interval may have another length; after a restart all are equal.
+  // The first interval may have another length; after a restart all intervals are equal.
   let firstLimit = limits.opening[by] ?? repeat
   let anchor = positionOf(scale, baseOrigin)
   let times = 0
@@ -63,7 +64,7 @@ export function findNextDuePoint(
   return { due: duePointAfter(times), note, notedPoint }
 }
 
-/** The place of an origin on the scale; NaN if it cannot be subtracted from the current reading. */
+/** The position of an origin on the scale; NaN if it cannot be compared with the current reading. */
 function positionOf({ unit, points }: LimitScale, origin: Origin): number {
   if (unit === 'd') return origin.day
   const point = findPoint(points, origin)

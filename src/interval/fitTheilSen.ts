@@ -12,8 +12,9 @@ export interface TheilSenFit {
 }
 
 /**
- * The median of the slopes of all pairs with its confidence limits: the slopes at ranks (N ∓ z·√(n(n−1)(2n+5)/18 − ties))/2.
- * It tolerates a quarter of wild readings. Undefined if all `x` are equal. Source: P. K. Sen, JASA 63 (1968).
+ * The median of the slopes of all pairs with its confidence limits: the slopes at ranks (N ∓
+ * z·√(n(n−1)(2n+5)/18 − ties))/2. A quarter of the readings may be outliers. Undefined if all `x` are equal.
+ * Source: P. K. Sen, JASA 63 (1968).
  */
 export function fitTheilSen(
   x: readonly number[],
@@ -23,14 +24,14 @@ export function fitTheilSen(
   requireNumbers(x, 'x')
   requireNumbers(y, 'y')
   if (x.length !== y.length)
-    throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must be equally many`)
+    throw new RangeError(`x and y must have the same length, got ${x.length} and ${y.length}`)
   requireConfidence('confidence', confidence)
   const count = x.length
   const slopes: number[] = []
   for (let i = 0; i < count; i++) {
     for (let j = i + 1; j < count; j++) {
       const run = (x[j] ?? 0) - (x[i] ?? 0)
-      // Adding 0 makes a negative zero a plain one.
+      // Adding 0 turns −0 into 0.
       if (run !== 0) slopes.push(((y[j] ?? 0) - (y[i] ?? 0)) / run + 0)
     }
   }
@@ -70,7 +71,7 @@ function median(sorted: Float64Array): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2
 }
 
-/** The share of equal values, which the variance loses: t(t − 1)(2t + 5) for each group of t. */
+/** The part of the variance that equal values remove: t(t − 1)(2t + 5) for each group of t. */
 function tieVariance(values: readonly number[]): number {
   const sorted = Float64Array.from(values).sort()
   let sum = 0
@@ -86,15 +87,16 @@ function tieVariance(values: readonly number[]): number {
 }
 
 /**
- * The z whose range ±z holds this share of the normal distribution; 14 digits below 5. Newton's method from the start value of
- * Abramowitz and Stegun 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times the density (both from memory; a test compares it with erf).
+ * The z for which ±z covers this share of the normal distribution; 14 digits for z below 5. Newton's method
+ * from the start value of Abramowitz and Stegun 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times
+ * the density (both from memory; a test compares it with erf).
  */
 export function normalDeviate(confidence: number): number {
   const t = Math.sqrt(-2 * Math.log((1 - confidence) / 2))
   let z =
     t -
     (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t ** 3)
-  // Beyond 5 the tail is lost in the last digits of the area; the start value's error of 4.5e-4 stays.
+  // Above 5 the tail is lost in the last digits of the area; the start value's error of 4.5e-4 remains.
   for (let step = 0; step < 4 && z < 5; step++) {
     const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)
     let area = z

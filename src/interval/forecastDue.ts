@@ -29,13 +29,13 @@ import { countsPerUnit, meterCount } from './meterCount.js'
 export interface ForecastFacts {
   readonly log: MachineLog
   readonly meter: MeterName
-  /** The due point on today's display, as a line of `computeDue` gives it. */
+  /** The due point as a reading of today's display, from a line of `computeDue`. */
   readonly dueAt: MeterQuantity
   readonly today: DateText
 }
 
 export interface ForecastOptions {
-  /** How often the true day should be from early to late, above 0 and below 1; 0.8 is usual. */
+  /** Probability that the true day is from early to late, above 0 and below 1; 0.8 is usual. */
   readonly confidence: number
   /**
    * The caller's noise model. `about a steady line`: the use is steady, and each reading differs
@@ -61,19 +61,19 @@ export type Forecast =
   | { readonly verdict: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** More readings would only cost time; the newest are used. */
+/** Of more readings only the newest are used, to save time. */
 const MAX_READINGS = 400
 
 /**
- * The dates on which a meter will reach its due point: early, likely and late, for those who plan ahead. Whether it is due
- * today is for {@link computeDue}.
+ * Forecasts the dates on which a meter will reach its due point: early, likely and late. To find out whether
+ * it is due today, use {@link computeDue}.
  *
- * Two or three readings: day = last + left / (rise / days of use). From four: Theil–Sen slope, with the limits of the
- * chosen `scatter`; days in a pause are left out of both history and future.
+ * Two or three readings: day = last + left / (rise / days of use). Four or more: Theil–Sen slope, with the
+ * limits of the chosen `scatter`. Days in a pause are left out, past and future.
  *
- * @param facts - the log, which meter, the due point on today's display, today
+ * @param facts - the log, the meter, the due point on today's display, and today's date
  * @param options - the confidence of the band and the noise model; both required
- * @returns a forecast, or the day on which the point was reached, or what is missing
+ * @returns a forecast, or the day on which the due point was reached, or the missing facts
  * @throws TypeError, RangeError if an argument is out of range
  *
  * Source: Sen 1968 for slope and limits; the day-to-day band is a house rule: the variance of a sum of
@@ -165,7 +165,7 @@ function forecastMeter(
     reasons.push(intervalReason('interval/forecast-without-band', { readings }))
   } else if (scatter === 'from day to day') {
     const dayRange = forecastDayRange(days, rises, span, left, confidence)
-    // The ends of the band are rounded and the likely day is not: if they meet, it counts.
+    // The ends of the band are rounded, the likely day is exact: if they are almost equal, use the likely day.
     const toBandEnd = (days: number): Crossing =>
       Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : toCrossing(Math.max(days, 0))
     early = toBandEnd(dayRange.early)

@@ -3,7 +3,7 @@ interface DatedItem {
   readonly shown?: number
 }
 
-/** Inserts an item by its day, within a day the smallest reading first; equal items keep their order. */
+/** Inserts an item sorted by day, then by reading; equal items keep their order. */
 export function insertByDay<Item extends DatedItem>(list: Item[], item: Item): void {
   for (let at = list.push(item) - 1; at > 0; at--) {
     const before = list[at - 1]

@@ -22,7 +22,7 @@ export interface IntervalFacts {
   readonly doneBy?: readonly Id[]
   readonly gearcase: Id
   readonly instance?: Id
-  /** Events that make it due before next use. */
+  /** Events that make the service due before next use. */
   readonly events?: readonly MachineEventKind[]
   readonly today: DateText
 }

@@ -6,7 +6,7 @@ import { computeDue } from './computeDue.js'
 import type { DueVerdict } from './dueVerdict.js'
 import type { DueIntervals, DueOptions } from './intervalFacts.js'
 
-/** What the meters show on one day; a meter that the machine does not have is absent. */
+/** The readings of the meters on one day; absent if the machine has no such meter. */
 export interface MetersOnDay {
   readonly date: DateText
   readonly hours?: number
@@ -18,13 +18,13 @@ export interface IntervalReadings {
   readonly every: Interval
   /** Until the first service, in place of `every`. */
   readonly first?: Interval
-  /** How late it may be before it is overdue. */
+  /** How late a service may be before it is overdue. */
   readonly window?: Interval
-  /** Given: the use is severe, and this applies. */
+  /** Present: the use is severe, and this applies. */
   readonly severe?: SevereUse
   /** Absent: never serviced; the count is from first use. */
   readonly last?: MetersOnDay
-  /** The day of first use; needed for months, if it was never serviced. */
+  /** The day of first use; needed for a period if the machine was never serviced. */
   readonly firstUse?: DateText
   readonly now: MetersOnDay
 }
@@ -34,19 +34,20 @@ const READINGS_SHAPE: Shape = { every: {}, now: {}, 'first?': {}, 'window?': {},
 const DAY_KEYS = ['date', 'hours', 'distance']
 
 /**
- * Whether a service is due, from the manual's interval and two readings of the meters: the question of a technician at the
- * machine, without a sheet and a log. With a log, which also knows meter swaps, pauses and schedules, use {@link computeDue}.
+ * Whether a service is due, from the manual's interval and the meters on two days, without a sheet or a log.
+ * With a log, which also has meter swaps, pauses and schedules, use {@link computeDue}.
  *
- * The same calculation as that of {@link computeDue}: due if last + interval ≤ now, by whichever limit comes first. A limit
- * whose meter has no reading on either day is not counted, and a reason says so; if only one of the days has one, the answer
- * is `cannot tell`.
+ * The same calculation as that of {@link computeDue}: due if last + interval ≤ now, by whichever limit comes
+ * first. A limit whose meter has no reading on either day is not counted, and a reason says so; if only one
+ * of the days has a reading, the answer is `cannot tell`.
  *
  * @param readings - `every`, and `first`, `window` and `severe` if they apply, as in a sheet; the meters at the `last` service,
  *   or `firstUse` if there was none; the meters `now`. Hours 0 to 1e9, distances 0 to 9e6 km, not rounded
- * @param options - `soon`: what counts as due soon; `{}`: nothing
- * @returns the verdict, one line for each limit, the limit that comes first, all reasons, and what is missing
- * @throws TypeError, RangeError if a part has the wrong shape, a figure cannot be read, a date is not one, or `last` is
- *   after `now`
+ * @param options - `soon`: when a service is due soon; `{}`: never
+ * @returns the verdict, one line for each limit, the limit that comes first, all reasons, and the missing
+ *   facts
+ * @throws TypeError, RangeError if a part has the wrong shape, a figure cannot be read, a date is invalid, or
+ *   `last` is after `now`
  *
  * Source: house rule, as for {@link computeDue}.
  *
@@ -87,7 +88,7 @@ export function judgeInterval(readings: IntervalReadings, options: Pick<DueOptio
       gearcase: GEARCASE_ID,
       today: now.date,
     },
-    // The only reading that counts is today's.
+    // The only current reading is today's.
     { soon: options.soon, staleAfter: { days: 0 }, severity: severe === undefined ? 'normal' : 'severe' },
   )
 }
@@ -120,7 +121,7 @@ function resolveInterval(interval: Interval): Resolved<Interval> {
     : { kind: 'stated', value: interval, trace }
 }
 
-/** The log that says no more than these readings. */
+/** A log with only these readings. */
 function makeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
   const sheet = { id: 'sheet', revision: '1' }
   const commonFields = { version: '1.0', sheet } as const

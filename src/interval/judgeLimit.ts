@@ -82,7 +82,9 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   return line
 }
 
-/** The calendar as a scale for a limit. Points are counted from their start, never from the last point. */
+/**
+ * The calendar as a scale for a limit. Due points are counted from the start, never from the last due point.
+ */
 function readCalendar({ facts, today, start, baseOrigin }: DueCase): LimitScale | Reason {
   const { day, date } = start
   if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : baseOrigin.day))
@@ -100,7 +102,7 @@ function readCalendar({ facts, today, start, baseOrigin }: DueCase): LimitScale 
   }
 }
 
-/** Whether the due point is so near, by amount or by fraction, that it is due soon. */
+/** Whether the due point is near enough, by amount or by fraction, to be due soon. */
 function isSoon(
   { hours, distance, days, fraction }: DueOptions['soon'],
   by: keyof Limits,
@@ -110,7 +112,7 @@ function isSoon(
   let soonLead = days
   if (by === 'hours') soonLead = hours && meterCount(hours, 'h')
   if (by === 'distance') soonLead = distance && meterCount(distance.value, distance.unit)
-  // An option that is not given is NaN, and no comparison with NaN is true.
+  // A missing option is NaN, and no comparison with NaN is true.
   return now >= due - (soonLead ?? NaN) || now >= start + fractionOfCounts(due - start, fraction ?? NaN)
 }
 
@@ -141,8 +143,8 @@ function makeLine(
 }
 
 /**
- * The day on which the meter reaches a count: between the readings around it, or later, at the average use in this stretch.
- * Unknown without readings of two days, or past the calendar's end.
+ * The day on which the meter reaches a count: interpolated between two readings, or projected at the average
+ * use of this stretch. Undefined without readings of two days, or past the calendar's end.
  */
 function estimateDueDate(
   pauses: MachineLog['pauses'],
@@ -151,9 +153,9 @@ function estimateDueDate(
 ): DateText | undefined {
   const index = points.findIndex(({ count }) => count >= due)
   const isReached = index >= 0
-  // Not reached, the place is −1: the newest reading.
+  // If the count is not reached, the index is −1: the newest reading.
   const after = points.at(index)
-  // Of the readings below the count: the last one if the count is reached, the first one for an average.
+  // The last reading below the count if the count is reached, otherwise the first reading, for an average.
   const before = points[isReached ? index - 1 : 0]
   if (!after) return undefined
   if (!before) return dateFromDay(after.day)

@@ -11,7 +11,7 @@ export interface LimitScale {
   readonly now: number
   /** Days of use since `now` was read. */
   readonly age: number
-  /** The counts of a meter's earlier displays; places are given as readings of the current one. */
+  /** The counts of a meter's earlier displays; points are shown as readings of the current display. */
   readonly earlierDisplayCounts: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
@@ -19,12 +19,12 @@ export interface LimitScale {
   readonly points: readonly MeterPoint[]
 }
 
-/** Adds a limit to a place; NaN past the calendar's end. */
+/** Adds a limit to a point; NaN past the calendar's end. */
 export function addLimit({ unit }: LimitScale, point: number, months: number, counts: number): number {
   return unit === 'd' ? addToDay(point, months, counts) : point + counts
 }
 
-/** A place as a line shows it: its date, or the reading of the meter. */
+/** Writes a point for a line: its date, or the reading of the meter. */
 export function describePoint(
   { unit, earlierDisplayCounts }: LimitScale,
   point: number,

@@ -46,7 +46,7 @@ export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   }
 }
 
-/** Values to sort or group by must be texts, or the order would be undefined. */
+/** Values to sort or group by must be strings, or the order would be undefined. */
 function requireEntries(entries: readonly DueListEntry[]): void {
   if (!Array.isArray(entries)) throw refuse('entries', entries, 'a list')
   for (const [index, entry] of entries.entries()) {
@@ -56,7 +56,7 @@ function requireEntries(entries: readonly DueListEntry[]): void {
     requireObject(`${at}.due`, due)
     const { verdict, dueOn = '' } = due
     for (const [name, text] of Object.entries({ machine, place, service, gearcase, instance }))
-      if (typeof text !== 'string') throw refuse(`${at}.${name}`, text, 'a text')
+      if (typeof text !== 'string') throw refuse(`${at}.${name}`, text, 'a string')
     if (typeof dueOn !== 'string') throw refuse(`${at}.due.dueOn`, dueOn, 'a date')
     if (!DUE_STATES.includes(verdict))
       throw refuse(`${at}.due.verdict`, verdict, `one of ${DUE_STATES.join(', ')}`, 'string')

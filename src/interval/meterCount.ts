@@ -11,7 +11,7 @@ export function countsPerUnit(unit: MeterUnit | 'd'): number {
   return unit === 'd' ? 1 : NaN
 }
 
-/** The largest meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */
+/** Maximum meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */
 export const MAX_METER_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
 
 /** The maximum that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */

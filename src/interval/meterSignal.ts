@@ -15,8 +15,8 @@ interface SignalRow {
 }
 
 /**
- * Counts in one unit (exact), so that value = count / perUnit: 0.05 h, 0.125 km, 5 m, 1 mm. Source: SAE J1939-71 SPN 247,
- * 244, 245, 917 as public decoders carry them; ISO 11783-7 for wheel-based distance.
+ * Counts in one unit (exact), so that value = count / perUnit: 0.05 h, 0.125 km, 5 m, 1 mm. Source: SAE
+ * J1939-71 SPN 247, 244, 245, 917 as public decoders use them; ISO 11783-7 for wheel-based distance.
  */
 const SIGNALS = {
   'engine total hours': { perUnit: 20, unit: 'h' },

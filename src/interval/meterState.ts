@@ -14,7 +14,7 @@ export interface MeterPoint {
   count: number
   /** Readings of different stretches cannot be subtracted: between them the meter fell or jumped without an event. */
   stretch: number
-  /** Its list in the log, and its place there. */
+  /** Its list in the log, and its index in that list. */
   list: 'readings' | 'records' | 'events'
   index: number
 }
@@ -33,7 +33,7 @@ export type MeterCodes = Pick<
   | 'interval/rollover-assumed'
 >
 
-/** A mistake in a reading; `readMeters` makes a finding of it. */
+/** A mistake in a reading; `readMeters` turns it into a finding. */
 export interface MeterNote {
   readonly code: keyof MeterCodes
   readonly severity: Severity
@@ -51,9 +51,9 @@ export interface MeterState {
   readonly modulus: number
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]
-  /** How many of the points are counted; repeated ones are skipped. */
+  /** Number of points kept; repeated readings are skipped. */
   keptCount: number
-  /** The reading counted last. */
+  /** The last reading added. */
   last: MeterPoint | undefined
   offset: number
   stretch: number

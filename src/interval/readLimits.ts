@@ -5,17 +5,17 @@ import type { IntervalStated } from '../spec/index.js'
 import type { DueLine } from './dueVerdict.js'
 import { type MeterUnit, meterCount } from './meterCount.js'
 
-/** One limit of an interval: months and days of the calendar, or counts of a meter, whose months are 0. */
+/** One limit of an interval: months and days of the calendar, or 0 months and the counts of a meter. */
 export interface Limit {
   readonly months: number
   readonly counts: number
-  /** As a line shows it. */
+  /** The limit as shown in a line. */
   readonly asQuantity: NonNullable<DueLine['limit']>
-  /** As the manual prints it, if it is a meter's. */
+  /** The printed limit, for a meter. */
   readonly printed?: NonNullable<DueLine['printed']>
 }
 
-/** The limits of an interval, ready to be compared; a limit that it does not name is absent. */
+/** The limits of an interval in comparable numbers; a limit that is not stated is absent. */
 export type Limits = { readonly [By in (typeof LIMIT_NAMES)[number]]?: Limit }
 
 export const LIMIT_NAMES = ['hours', 'distance', 'period'] as const

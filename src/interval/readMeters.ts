@@ -7,7 +7,7 @@ import { LOG_SHAPE } from './logShape.js'
 import { countsPerUnit } from './meterCount.js'
 import type { MeterCodes, MeterPoint, MeterState } from './meterState.js'
 
-/** One reading, and its total with the earlier displays. */
+/** One reading, and its total including earlier displays. */
 export interface CountedMeterReading {
   readonly date: DateText
   /** The reading of the display. */
@@ -33,8 +33,9 @@ export interface MetersRead {
  * total = shown + the counts of earlier displays; a display that rolls over adds its `rollover` limit and one unit of its last
  * digit
  *
- * @param log - a machine log; readings in its service records count as well
- * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
+ * @param log - a machine log; the readings in its service records are included
+ * @returns readings by date, and findings about falls, jumps (over 24 h or 2,400 km a day, house rule),
+ *   order, repetition and bounds
  * @throws TypeError if `log`, or a part that is read, is not an object or list
  *
  * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
@@ -96,7 +97,7 @@ function readBothMeters(log: MachineLog): MetersRead {
   return { ...(hours && { hours }), ...(distance && { distance }), findings }
 }
 
-/** The place of a reading in the log. */
+/** The pointer to a reading in the log. */
 function pathOfPoint({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
   if (list === 'events') return `/events/${index}`
   return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`

@@ -2,25 +2,28 @@ import type { DateText } from '../calendar/index.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb' | 'sqlite'
 
-/** What one database writes in its own way. */
+/** The syntax that differs between databases. */
 export interface SqlSyntax {
   readonly realType: string
   readonly smallestOf: string
-  /** A column's name, for any name. */
+  /** Quotes any column name. */
   readonly quoteName: (name: string) => string
   readonly date: (date: DateText) => string
   readonly floor: (number: string) => string
   readonly ceil: (number: string) => string
   readonly daysBetween: (from: string, to: string) => string
-  /** A date plus months, at most to the end of the month, then plus days. */
+  /** A date plus months, limited to the end of the month, plus days. */
   readonly addPeriod: (date: string, months: string, days: string) => string
-  /** Whether a due date is past the calendar's end; the date is known. */
+  /** Whether a due date, calculated from known values, is past the calendar's end. */
   readonly isPastCalendar: (date: string) => string
 }
 
 const date = (text: DateText): string => `DATE '${text}'`
 const castToInteger = (number: string): string => `CAST(${number} AS integer)`
-/** The words of most dialects. {@link dueSql} joins them: a table that is joined here would be in every bundle. */
+/**
+ * The syntax of most dialects. {@link dueSql} merges the tables: a table merged here would be in every
+ * bundle.
+ */
 export const COMMON_SYNTAX: Omit<SqlSyntax, 'realType' | 'addPeriod'> = {
   smallestOf: 'least',
   quoteName: (name) => `"${name.replaceAll('"', '""')}"`,
@@ -44,11 +47,12 @@ export const SQL_SYNTAX: Readonly<
     addPeriod: (day, months, days) =>
       `CAST(${day} + to_months(${castToInteger(months)}) + to_days(${castToInteger(days)}) AS date)`,
   },
-  // Dates are texts. Some builds have no floor and ceil. Months run over into the next one, so the last day of the month is the limit.
+  // Dates are text. Some builds have no floor and ceil. Months are added to the first day of the month, and
+  // the result is limited to the last day of its month.
   sqlite: {
     realType: 'real',
     smallestOf: 'min',
-    // In double quotes, a column that is not there would be a text.
+    // In double quotes, an unknown column would be read as text.
     quoteName: (name) => `\`${name.replaceAll('`', '``')}\``,
     date: (text) => `'${text}'`,
     floor: (number) => `(${castToInteger(number)} - (${number} < ${castToInteger(number)}))`,

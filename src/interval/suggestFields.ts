@@ -43,7 +43,9 @@ function splitWords(name: string): readonly string[] {
     .split(/[\s_-]+/)
 }
 
-/** One mistake in the whole name or one in each word: with two in a word, `lastName` would be `lastDate`. */
+/**
+ * One mistake in the whole name, or one in each word: with two in a word, `lastName` would match `lastDate`.
+ */
 function isMisspelt(key: readonly string[], field: readonly string[]): boolean {
   return (
     isSimilar(key.join(''), field.join('')) ||

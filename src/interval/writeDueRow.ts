@@ -12,9 +12,9 @@ import { suggestFields } from './suggestFields.js'
  * @param columns - from `createDueColumns`
  * @param index - the row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
- * @returns the names of fields that hold no usable value, and of keys that are not fields but seem to mean one: a misspelt
- *   field, or a limit or event that a row does not have, such as `everyYears`. With any of these the row is `cannot tell` if
- *   nothing else makes it due. Other keys, such as a customer's name, are ignored
+ * @returns the names of fields without a usable value, and of unknown keys that seem to mean a field: a
+ *   misspelt field, or a limit or event that a row does not have, such as `everyYears`. With any of these the
+ *   row is `cannot tell` if nothing else makes it due. Other keys, such as a customer's name, are ignored
  * @throws TypeError, RangeError if `columns` is not a set of columns, `row` is not an object, or `index` is out of range
  *
  * Source: house rule.
@@ -80,10 +80,10 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   columns.lastDay[index] = lastDay
   const lastHours = readCounts('lastHours', row.lastHours, 'h')
   columns.lastHours[index] = lastHours
-  // Without a later reading, that of the last service is the newest.
+  // Without a later reading, use the reading of the last service.
   columns.hours[index] = readCounts('hours', row.hours, 'h', lastHours)
   columns.hoursDay[index] = isPresent(row.hours) ? readDayNumber('hoursDate', row.hoursDate) : lastDay
-  // A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`.
+  // An unusable limit must not look like no limit: 0 makes it `cannot tell`.
   columns.everyHours[index] = readCounts('everyHours', row.everyHours, 'h', NaN, 0)
   columns.windowHours[index] = readCounts('windowHours', row.windowHours, 'h', 0)
   const lastDistance = readCounts('lastDistance', row.lastDistance, distanceUnit)
@@ -106,7 +106,7 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   return unusable ?? NO_FIELDS
 }
 
-/** Keys that are not fields but mean one, and flags that are neither true nor false. */
+/** Unknown keys that seem to mean a field, and flags that are neither true nor false. */
 function listMisnamedKeys(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {

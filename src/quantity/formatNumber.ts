@@ -30,7 +30,7 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
   requireObject('marks', marks)
   for (const key of ['decimal', 'group'] as const)
     if (typeof marks[key] !== 'string')
-      throw new TypeError(`marks.${key} must be a text, got ${quoteValue(marks[key])}`)
+      throw new TypeError(`marks.${key} must be a string, got ${quoteValue(marks[key])}`)
   requireKnownKeys('digits', digits, ['decimals', 'atMost'])
   if (typeof value === 'string') requireFigure(value, 'value')
   const text = typeof value === 'string' ? value : formatDigits(value, digits)

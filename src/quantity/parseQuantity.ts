@@ -195,7 +195,7 @@ function requireArguments(text: unknown, options: ReadingOptions): void {
     throw new TypeError(`options.assume must be a list of unit ids, got ${quoteValue(assume)}`)
   }
   for (const unit of assume ?? []) {
-    if (!isUnit(unit)) throw new TypeError(`options.assume must hold unit ids, got ${quoteValue(unit)}`)
+    if (!isUnit(unit)) throw new TypeError(`options.assume must contain only unit ids, got ${quoteValue(unit)}`)
   }
 }
 

@@ -45,7 +45,7 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
   if (size !== undefined) requireObject('ring.size', size)
   for (const figure of size === undefined ? [] : [size.inside, size.section]) {
     if (typeof figure !== 'string' || !(Number(figure) > 0))
-      throw new TypeError(`ring.size must hold printed figures above 0, got ${quoteValue(figure)}`)
+      throw new TypeError(`ring.size must contain printed figures above 0, got ${quoteValue(figure)}`)
   }
   if (designation === undefined && size === undefined)
     return { verdict: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }

@@ -33,13 +33,13 @@ export interface SealTask {
  * liquid gaskets: always fresh. Common practice, no source: no standard that we read says `single use` of crush washers.
  */
 export function listSealTasks(opened: readonly OpenedPart[]): readonly SealTask[] {
-  if (!Array.isArray(opened)) throw refuse('opened', opened, 'an array')
+  if (!Array.isArray(opened)) throw refuse('opened', opened, 'a list')
   const tasks = new Map<string, SealTask>()
   opened.forEach((part: OpenedPart, index) => {
     const name = `opened[${index}]`
     requireObject(name, part)
     if (typeof part.path !== 'string') throw refuse(`${name}.path`, part.path, 'a string')
-    if (!Array.isArray(part.seals)) throw refuse(`${name}.seals`, part.seals, 'an array')
+    if (!Array.isArray(part.seals)) throw refuse(`${name}.seals`, part.seals, 'a list')
     part.seals.forEach((seal: Seal, index) => {
       requireSeal(`${name}.seals[${index}]`, seal)
       if (seal.kind === 'none') return

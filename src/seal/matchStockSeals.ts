@@ -31,7 +31,7 @@ export function matchStockSeals(
   tasks: readonly SealTask[],
   stock: Readonly<Record<Id, StockSeal>>,
 ): readonly SealLine[] {
-  if (!Array.isArray(tasks)) throw refuse('tasks', tasks, 'an array')
+  if (!Array.isArray(tasks)) throw refuse('tasks', tasks, 'a list')
   requireObject('stock', stock)
   const shelf = Object.entries(stock).map(([id, piece]) => {
     requireObject(`stock.${id}`, piece)

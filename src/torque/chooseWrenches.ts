@@ -144,7 +144,7 @@ export function chooseWrenches(
     requireWrench(`wrenches.${id}`, wrench)
     requireDesignation(`wrenches.${id}.drive`, wrench.drive)
   }
-  if (!Array.isArray(tasks)) throw new TypeError('tasks must be an array')
+  if (!Array.isArray(tasks)) throw new TypeError('tasks must be a list')
   if (tasks.length > MAX_TASKS)
     throw new RangeError(`tasks must be at most ${MAX_TASKS}, got ${tasks.length}`)
   for (const [at, task] of tasks.entries()) {

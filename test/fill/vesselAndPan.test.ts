@@ -230,7 +230,7 @@ describe('checkPan', () => {
     [() => checkPan({ pan: pan(-1) }, []), /pans.pan.size/],
     [() => checkPan({}, [L(-1)]), /volumes\[0\].value must be a number, 0 or more/],
     // @ts-expect-error
-    [() => checkPan({}, 'all'), /volumes must be an array/],
+    [() => checkPan({}, 'all'), /volumes must be a list/],
     // @ts-expect-error
     [() => checkPan(null, []), /pans must be an object/],
     // @ts-expect-error

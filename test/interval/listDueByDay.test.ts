@@ -77,7 +77,7 @@ describe('listDueByDay', () => {
     refused([{ ...good, due: undefined }], 'entries[0].due must be an object, got undefined')
     for (const [value, shown] of ANYTHING) {
       for (const name of ['machine', 'place', 'service', 'gearcase', 'instance'])
-        refused([{ ...good, [name]: value }], `entries[0].${name} must be a text, got ${shown}`)
+        refused([{ ...good, [name]: value }], `entries[0].${name} must be a string, got ${shown}`)
       const due = { verdict: 'due', dueOn: value }
       refused([{ ...good, due }], `entries[0].due.dueOn must be a date, got ${shown}`)
     }

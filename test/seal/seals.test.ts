@@ -147,7 +147,7 @@ describe('listSealTasks', () => {
 
   it.each([
     // @ts-expect-error
-    [() => listSealTasks('all'), /opened must be an array/],
+    [() => listSealTasks('all'), /opened must be a list/],
     // @ts-expect-error
     [() => listSealTasks([null]), /opened\[0\] must be an object/],
     // @ts-expect-error
@@ -244,7 +244,7 @@ describe('matchStockSeals', () => {
 
   it.each([
     // @ts-expect-error
-    [() => matchStockSeals('x', {}), /tasks must be an array/],
+    [() => matchStockSeals('x', {}), /tasks must be a list/],
     // @ts-expect-error
     [() => matchStockSeals([], null), /stock must be an object/],
     [() => matchStockSeals([], { a: shelf(1.5) }), /stock.a.count/],

@@ -207,9 +207,9 @@ describe('checkORing', () => {
     [() => checkORing({ designation: 214 }), /ring.designation/],
     // @ts-expect-error
     [() => checkORing({ size: 'small' }), /ring.size must be an object/],
-    [() => checkORing({ size: { inside: '-1', section: '1', unit: 'mm' } }), /ring.size must hold/],
+    [() => checkORing({ size: { inside: '-1', section: '1', unit: 'mm' } }), /ring.size must contain/],
     // @ts-expect-error
-    [() => checkORing({ size: { inside: 24.99, section: 3.53, unit: 'mm' } }), /ring.size must hold/],
+    [() => checkORing({ size: { inside: 24.99, section: 3.53, unit: 'mm' } }), /ring.size must contain/],
   ])('misuse %#', (call, message) => {
     expect(call).toThrow(message)
   })
