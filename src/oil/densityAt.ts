@@ -7,7 +7,7 @@ export type DensityVerdict =
   | {
       readonly verdict: 'density'
       readonly density: Quantity<'kg/m3'>
-      /** Density at the temperature over density at 15 °C. */
+      /** Density at the temperature divided by density at 15 °C. */
       readonly factor: number
       readonly reasons: readonly Reason<keyof OilCodes>[]
     }
@@ -20,9 +20,10 @@ const MAX_TEMPERATURE = { value: 150, unit: 'degC' } as const
 const K1 = 0.6278
 
 /**
- * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; both ends belong to the ranges.
- * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") from an open-source implementation; the
- * temperature range from memory. Not for fuels or crude: their groups have other constants.
+ * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; the ranges
+ * include both ends. Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") from an
+ * open-source implementation; the temperature range from memory. Not for fuels or crude: their groups have
+ * other constants.
  */
 export function densityAt(
   density15: Quantity<'kg/m3'>,

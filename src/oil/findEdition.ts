@@ -1,6 +1,6 @@
 import { GRADE_EDITIONS, type GradeEdition, type GradeSystem } from './gradeTables.js'
 
-/** The editions whose limits are known, by the year from which they hold, newest first. */
+/** Editions with known limits, by their first year, newest first. */
 const EDITIONS_BY_YEAR: Readonly<Record<GradeSystem, readonly (readonly [number, GradeEdition])[]>> = {
   'SAE J306': [
     [2019, '2019'],
@@ -15,9 +15,10 @@ const EDITIONS_BY_YEAR: Readonly<Record<GradeSystem, readonly (readonly [number,
 }
 
 /**
- * The edition in {@link GRADE_EDITIONS} that a sheet means: the same name, or the edition in force in the stated year; `not
- * read` for an older year, from 1920. SAE J306 of 2025 added grades and kept the other limits (from a secondary source, a
- * laboratory's summary); that 1991 and 1998 share one table, and that SAE J300 had its limits from 1999 on, is from memory.
+ * Finds the edition in {@link GRADE_EDITIONS} that a sheet means: by its name, or as the edition in force in
+ * the stated year; `not read` for an older year from 1920 on. SAE J306 of 2025 added grades and kept the
+ * other limits (from a laboratory's summary, a secondary source). From memory: 1991 and 1998 share one table,
+ * and SAE J300 had these limits from 1999 on.
  */
 export function findEdition(system: GradeSystem, edition: string): GradeEdition | 'not read' | undefined {
   const known = GRADE_EDITIONS[system].find((name) => name === edition)

@@ -10,15 +10,15 @@ export interface GradeBand {
   readonly system: GradeSystem
   readonly grade: string
   readonly edition: GradeEdition
-  /** The temperature at which the limits hold: 100 °C for SAE, 40 °C for ISO. */
+  /** The temperature of the limits: 100 °C for SAE, 40 °C for ISO. */
   readonly at: Quantity<'degC'>
-  /** Belongs to the band. */
+  /** * Lower limit, inside the band. */
   readonly min: Quantity<'mm2/s'>
-  /** Outside the band (SAE). */
+  /** Upper limit, outside the band (SAE). */
   readonly below?: Quantity<'mm2/s'>
-  /** Inside the band (ISO). */
+  /** Upper limit, inside the band (ISO). */
   readonly max?: Quantity<'mm2/s'>
-  /** W grades of J306: the oil may not be thicker than this at this temperature. */
+  /** W grades of J306: the maximum viscosity at a temperature. */
   readonly cold?: { readonly temperature: Quantity<'degC'>; readonly viscosity: Quantity<'mPa.s'> }
   /** `secondary source`: charts that quote the standard; `from memory`: not read in any source. */
   readonly basis: 'secondary source' | 'from memory'
@@ -30,9 +30,9 @@ export interface NoGradeBand {
 }
 
 /**
- * The limits of kinematic viscosity of a grade; a multigrade meets the hot band and the minimum of the W grade.
- * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300 and ISO 3448, from a secondary
- * source (lubricant makers' charts); rows that were not read say `from memory`.
+ * The limits of kinematic viscosity of a grade; a multigrade meets the hot band and the minimum of the W
+ * grade. Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300 and ISO 3448,
+ * from a secondary source (lubricant makers' charts); rows that were not read are marked `from memory`.
  */
 export function findGradeBand(input: {
   readonly system: GradeSystem

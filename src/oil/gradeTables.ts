@@ -2,8 +2,8 @@
 export type GradeSystem = 'SAE J306' | 'SAE J300' | 'ISO VG'
 
 /**
- * Editions whose limits this library knows. The editions of SAE J306 and J300 have different limits. The year of ISO 3448
- * is from memory; its rule (midpoint ±10 %) is the same in every source read.
+ * Editions with limits in this library. The editions of SAE J306 and J300 have different limits. The year of
+ * ISO 3448 is from memory; its rule (midpoint ±10 %) is the same in every source read.
  */
 export const GRADE_EDITIONS = {
   'SAE J306': ['2019', '2005', 'before 2005'],
@@ -13,11 +13,11 @@ export const GRADE_EDITIONS = {
 
 export type GradeEdition = (typeof GRADE_EDITIONS)[GradeSystem][number]
 
-/** Limits in mm²/s at 100 °C (SAE) or 40 °C (ISO); SAE maxima are exclusive, ISO maxima belong to the grade. */
+/** Limits in mm²/s at 100 °C (SAE) or 40 °C (ISO); SAE maxima are exclusive, ISO maxima inclusive. */
 interface GradeRow {
   readonly min: number
   readonly max?: number
-  /** SAE J306 W grades: warmest °C at which the viscosity may reach 150,000 mPa·s. */
+  /** SAE J306 W grades: highest temperature, °C, at which the viscosity may be 150,000 mPa·s. */
   readonly cold?: number
   /** `secondary source`: charts that quote the standard; `from memory`: not read in any source. */
   readonly basis: 'secondary source' | 'from memory'
@@ -112,8 +112,9 @@ const ISO_VG: GradeRows = {
 }
 
 /**
- * Grades that an edition added and whose limits were not read: 62W to 65W of SAE J306:2025, named in a laboratory's summary
- * (excerpt of a page read). They are read as grades, and their viscosity is not judged.
+ * Grades that an edition added and whose limits were not read: 62W to 65W of SAE J306:2025, named in a
+ * laboratory's summary (excerpt of a page read). They are accepted as grades, but their viscosity is not
+ * judged.
  */
 export const GRADES_WITHOUT_LIMITS: Readonly<Record<GradeSystem, readonly string[]>> = {
   'SAE J306': ['62W', '63W', '64W', '65W'],

@@ -1,6 +1,6 @@
 /**
- * Whether a lubricant is a grease by its name: it is pressed in, sinks slowly, and neither pours nor drips. NLGI grades
- * 000 to 6 are grades of grease alone. Source: common practice, no source.
+ * Whether a lubricant is a grease, by its name. Grease is pressed in, sinks slowly, and neither pours nor
+ * drips. Only grease has an NLGI grade (000 to 6). Source: common practice, no source.
  */
 export function isGrease(name: string): boolean {
   return /\b(NLGI|grease)\b/i.test(name)

@@ -18,8 +18,8 @@ export interface AmbientVerdict {
 }
 
 /**
- * Checks whether an oil's ambient band includes the day's temperature. The limits belong to the band (common practice, no
- * source). Without a band the manual sets no limit; a single temperature is not a band.
+ * Checks whether an oil's ambient band includes the day's temperature. The limits are inside the band (common
+ * practice, no source). Without a band there is no limit; a single temperature is not a band.
  */
 export function judgeAmbientBand(
   band: StatedValue<TemperatureUnit> | undefined,

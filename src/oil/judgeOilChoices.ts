@@ -13,14 +13,17 @@ interface JudgedOilChoice {
 }
 
 export interface OilChoiceVerdict {
-  /** `yes`: at least one oil is right; `no`: no oil is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
+  /**
+   * `yes`: at least one oil is right; `no`: no oil is right; `cannot tell`: a fact is missing; `ask`: the
+   * sheet leaves it open.
+   */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */
   readonly choices: readonly JudgedOilChoice[]
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
-/** Judges at an ambient temperature each oil that a manual permits, and all of them together. */
+/** Judges each oil that a manual permits, and all of them together, at an ambient temperature. */
 export function judgeOilChoices(oils: Oils, ambient?: Quantity<TemperatureUnit>): OilChoiceVerdict {
   requireObject('oils', oils)
   if (oils.kind === 'not stated')

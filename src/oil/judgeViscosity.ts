@@ -52,7 +52,7 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
     return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: required.name })] }
   if (required.summer !== undefined && required.summer !== label.summer) {
     const labelBands = findBands({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
-    // in one edition of J306 no bands overlap: if they do, a later edition has moved the limits
+    // the bands of one J306 edition never overlap: if these do, a later edition has moved the limits
     const isRenamed =
       label.summer !== undefined &&
       bands.some((band) => labelBands.some((other) => bandsOverlap(band, other)))
@@ -96,7 +96,7 @@ function judgeMeasuredViscosity(bands: readonly GradeBand[], offered: OfferedOil
   if (first === undefined) return undefined
   const viscosity = first.at.value === 40 ? offered.kv40 : offered.kv100
   if (viscosity === undefined) return undefined
-  // 0 mm²/s is valid in a document, but is in no band
+  // 0 mm²/s is valid in a document, but in no band
   const isInside = viscosity.value > 0 && bands.some((band) => isWithinGrade(viscosity, band))
   const params = { grade: first.grade, viscosity, at: first.at }
   return {

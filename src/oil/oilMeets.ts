@@ -20,15 +20,15 @@ export interface OilCircumstances {
  * meets a maker's fluid; viscosity does not.
  *
  * @param permitted - one choice of the sheet's oils; call again for each choice
- * @param offered - the oil as on its label
+ * @param offered - the oil as described on its label
  * @param circumstances - `yellowMetal` of the gearcase, and `ambient` to judge the ambient band too
- * @returns `yes`, `no`, `cannot tell` (a reason names the missing fact) or `ask` (only the maker can say), the verdict on
- *   each aspect, and every reason, deciding ones first
+ * @returns `yes`, `no`, `cannot tell` (a reason names the missing fact) or `ask` (ask the maker), the verdict
+ *   on each aspect, and every reason, deciding ones first
  * @throws TypeError if an argument has the wrong shape or `circumstances` has an unknown key, RangeError if `ambient` is
  *   not finite
  *
- * Source: SAE J306, J300 and ISO 3448; API service designations as reproduced by lubricant
- * firms. Common practice, no source: GL-5 additives attack yellow metal, so the maker must confirm a GL-4/GL-5 label; GL-4
+ * Source: SAE J306, J300 and ISO 3448; API service designations as quoted by lubricant makers. Common
+ * practice, no source: GL-5 additives attack yellow metal, so the maker must confirm a GL-4/GL-5 label; GL-4
  * may replace GL-3, and MT-1 may replace GL-1.
  *
  * @example
@@ -99,7 +99,7 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
   return { verdict, reasons }
 }
 
-/** Compares names without regard to capitals and spaces. */
+/** Compares names, ignoring case and spaces. */
 function judgeName(nameAspect: string, offered: OfferedOil): JudgedAspect {
   const normalizeName = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
   const names = [offered.name, ...(offered.makerFluids ?? [])].map(normalizeName)
@@ -119,7 +119,9 @@ function judgeName(nameAspect: string, offered: OfferedOil): JudgedAspect {
 /** Designations of API 1560, current and obsolete. */
 const API_CATEGORIES = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
 
-/** Pairs of a category that is rarely sold now, and one often used instead; common practice, no source. */
+/**
+ * Pairs of a category that is rarely sold now and the one often used instead; common practice, no source.
+ */
 const SUBSTITUTE_CATEGORIES = [
   ['GL-3', 'GL-4'],
   ['GL-1', 'MT-1'],

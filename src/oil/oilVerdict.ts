@@ -11,8 +11,8 @@ export interface JudgedAspect {
 
 export interface OilVerdict {
   /**
-   * `no` if any aspect is no, else `cannot tell` if a fact is missing (a reason names it), else `ask` if only the maker can
-   * say, else `yes`.
+   * `no` if any aspect is no, else `cannot tell` if a fact is missing (a reason names it), else `ask` if only
+   * the maker knows, else `yes`.
    */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** For a maker's fluid, viscosity and category are both the verdict on the name. */

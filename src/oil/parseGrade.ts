@@ -14,8 +14,9 @@ export interface Grade {
 }
 
 /**
- * Reads a viscosity grade from a label or a manual. For its limits in mm²/s use {@link findGradeBand}.
- * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers' charts.
+ * Reads a viscosity grade from a label or a manual. For its limits in mm²/s, use {@link findGradeBand}.
+ * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers'
+ * charts.
  */
 export function parseGrade(
   text: string,

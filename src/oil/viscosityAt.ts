@@ -26,7 +26,7 @@ const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
  * log10 log10 (ν + 0.7 + …) = A − B·log10 T, A and B from ν at 40 °C and 100 °C, T = t + 273.15.
  *
  * @param oil - `kv40` and `kv100` as on the label or data sheet, and `pourPoint` if known
- * @param temperature - of the oil, −30 °C to 230 °C; both ends belong to the range
+ * @param temperature - of the oil, −30 °C to 230 °C, both ends included
  * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the two
  *   contradict each other, or the temperature is below the pour point or outside the range
  * @throws TypeError or RangeError if an argument is not a quantity, or a viscosity is negative

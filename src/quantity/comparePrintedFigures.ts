@@ -10,7 +10,7 @@ import type { Unit } from './unit.js'
 
 /** The result of comparing two printed values of one thing. */
 export interface PrintedComparison {
-  /** `small miss` is at most 5 % of the first value; `slip` is a miss by a known ratio. */
+  /** `small miss` is at most 5 % of the first value; `slip` is a difference by a known ratio. */
   readonly verdict: 'agree' | 'small miss' | 'slip' | 'differ' | 'not comparable'
   readonly slip?: FigureSlip
   readonly reasons: readonly Reason<keyof QuantityCodes & string>[]
@@ -32,8 +32,8 @@ const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; reado
 const MAX_SMALL_MISS: Exact = { n: 1n, d: 20n }
 
 /**
- * Whether two figures that a manual prints for one thing can both be true: one true value must lie in the rounding range of
- * each. For measured values use {@link compareQuantities}.
+ * Compares two figures that a manual prints for the same thing. They agree if one true value can lie in the
+ * rounding range of each. For measured values use {@link compareQuantities}.
  */
 export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): PrintedComparison {
   requireBand('first', first)
@@ -78,7 +78,7 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
 type Part = keyof BandSpans
 type SpanPair = readonly [FigureSpan, FigureSpan, Part]
 
-/** The parts that both values print; undefined if they share none, or one has a limit that the other does not have. */
+/** The parts that both values print; undefined if there are none, or if only one value has a limit. */
 function pairSpans(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
   const pairs: SpanPair[] = []
   for (const part of ['nominal', 'min', 'max'] as const) {
@@ -113,7 +113,7 @@ function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
   const size = absoluteValue(gap)
   if (compareExact(size, add(first.halfWidth, second.halfWidth)) <= 0) return true
   if (part === 'nominal') return false
-  // the one that lies further inside is the converted one; it may have been rounded inward by less than a digit
+  // the limit further inside is the converted one, rounded inward by less than one digit
   const isSecondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
   const allowed = isSecondInside
     ? add(first.halfWidth, second.lastPlaceUnit)

@@ -5,9 +5,9 @@ import { requireFigure } from './requireFigure.js'
 import type { PrintedQuantity, Quantity } from './unit.js'
 
 /**
- * Compares two quantities exactly, in any units of one measure, so that no rounding decides at a limit. A number means its
- * shortest decimal: 0.1 is a tenth, as a number and as a figure.
- * Source: limits are compared unrounded, the absolute method of ASTM E29.
+ * Compares two quantities exactly, in any units of one measure, so that rounding never decides at a limit. A
+ * number means its shortest decimal: 0.1 is a tenth, as a number and as a figure. Source: limits are compared
+ * unrounded, the absolute method of ASTM E29.
  */
 export function compareQuantities(
   first: Quantity | PrintedQuantity,

@@ -10,12 +10,14 @@ export interface ConversionStep {
   readonly isLinear: boolean
   readonly ratioHigh: number
   readonly ratioLow: number
-  /** `ratioHigh` in two halves of 26 bits, whose products with another half are exact. */
+  /** `ratioHigh` split into two halves of 26 bits: the product of two halves is exact. */
   readonly ratioTop: number
   readonly ratioTail: number
   readonly offsetHigh: number
   readonly offsetLow: number
-  /** The inverse ratio if a double holds it, since one division then gives the nearest double; otherwise 0. */
+  /**
+   * The inverse ratio if it is exactly a double: one division then gives the nearest double. Otherwise 0.
+   */
   readonly divisor: number
   /** to = (from × `numerator` + `addend`) / `denominator` in whole numbers below 2^26; `numerator` is 0 if there are none. */
   readonly numerator: number

@@ -9,7 +9,7 @@ import type { Quantity, Unit } from './unit.js'
  *
  * to = from × ratio (temperatures: × ratio + offset), with the exact ratio, rounded once.
  *
- * @param quantity - `value`: any finite number, taken at its exact binary value; `unit`: a unit id
+ * @param quantity - `value`: any finite number, used at its exact binary value; `unit`: a unit id
  * @param unit - a unit of the same measure
  * @returns the double nearest to the exact result, ties to even, and its unit
  * @throws TypeError for a value that is not a number, an unknown unit, or a unit of another measure

@@ -6,20 +6,21 @@ import type { Unit } from './unit.js'
 
 const MIN_SAFE = 9.313225746154785e-10 // 2 ** -30
 const MAX_SAFE = 1.2089258196146292e24 // 2 ** 80
-/** Bounds the relative error of a quotient, unless the sum before it has cancelled. */
+/** Bounds the relative error of a quotient, unless its sum has almost cancelled. */
 const MAX_QUOTIENT_ERROR = 1.7763568394002505e-15 // 2 ** -49
 
 /**
- * Converts a column of measured values to another unit, for logs and fleets. For single values use {@link convert}.
+ * Converts a column of measured values to another unit, for logs and fleets. For single values, use
+ * {@link convert}.
  *
  * Each value to = from × ratio (temperatures: × ratio + offset), rounded once.
  *
- * @param values - finite numbers in the unit `from`, each taken at its exact binary value; not changed
+ * @param values - finite numbers in the unit `from`, each used at its exact binary value; not changed
  * @param from - a unit id
  * @param to - a unit of the same measure
- * @returns a new column; each value is the one that `convert` gives
+ * @returns a new column with the values that `convert` gives
  * @throws TypeError if `values` is not a Float64Array, a unit is unknown, or the units are of different measures
- * @throws RangeError for NaN, infinities and results outside the normal doubles, naming the first such place
+ * @throws RangeError for NaN, infinities and results outside the normal doubles, naming the first such index
  *
  * Source: the same factors as `convert`.
  *
@@ -59,16 +60,16 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
     const bound = product * ERROR_BOUND
     const result = product + (correction - bound)
     const size = result < 0 ? -result : result
-    // NaN, infinities, tiny and huge values fail this and are converted one by one
+    // NaN, infinities, tiny and huge values fail this test and are converted one by one
     if (result === product + (correction + bound) && size > 1e-240 && size < 1e270) column[at] = result
     else column[at] = convertOne(values, at, step)
   }
 }
 
 /**
- * Temperatures: (value × numerator + addend) / denominator, as a quotient and its correction. From `MIN_SAFE` to `MAX_SAFE`
- * all except the two divisions and the last sum is exact, so that ties go to the even double. If the sum cancels almost
- * completely, `convertValue` decides.
+ * Temperatures: (value × numerator + addend) / denominator, as a quotient and its correction. From `MIN_SAFE`
+ * to `MAX_SAFE`, every operation except the two divisions and the last sum is exact, so that ties go to the
+ * even double. If the sum almost cancels, `convertValue` decides.
  */
 function convertSums(values: Float64Array, step: ConversionStep, column: Float64Array): void {
   const { numerator, addend, denominator } = step

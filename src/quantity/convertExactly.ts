@@ -22,8 +22,8 @@ type Wrapper = ConfigureArguments[1]
 let converter: ReturnType<typeof makeConverter> | undefined
 
 /**
- * Converts exactly if the fast path cannot prove its result: convert-units with our table of measures, in fractions.
- * Nothing else imports that package.
+ * Converts exactly, where the fast path cannot prove its result: convert-units with our table of measures, in
+ * fractions. Only this file imports that package.
  */
 export function convertExactly(value: number, from: Unit, to: Unit): number {
   converter ??= makeConverter()

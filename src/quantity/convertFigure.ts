@@ -5,7 +5,7 @@ import type { Figure, Unit } from './unit.js'
 
 /** The exact digits of a converted figure. */
 export interface ConvertedFigure {
-  /** All digits if they end, otherwise the first 34 significant ones, rounded to nearest. */
+  /** All digits if their number is finite, otherwise the first 34 significant digits, rounded to nearest. */
   readonly digits: string
   readonly terminates: boolean
 }
@@ -36,7 +36,7 @@ function countDigits(value: Exact, places: number): number {
   return formatExact(multiply(value, powerOfTen(places)), 0).replace('-', '').length
 }
 
-/** The number of decimals of a reduced fraction; undefined if they never end. */
+/** The number of decimals of a reduced fraction; undefined if it is infinite. */
 function countFractionDecimals(denominator: bigint): number | undefined {
   let remaining = denominator
   let twos = 0

@@ -43,7 +43,7 @@ export function convertValue(value: number, step: ConversionStep): number {
 function requireNormalDouble(result: number, value: number, step: ConversionStep): number {
   const size = Math.abs(result)
   if (size >= MIN_NORMAL && size < Number.POSITIVE_INFINITY) return result
-  // any temperature can become zero, a length only if it was zero
+  // any temperature can convert to zero, but a length only if it was zero
   if (size === 0 && (value === 0 || !step.isLinear)) return 0
   if (step.from === step.to) return value
   const problem = size > 1 ? 'too large' : 'too small'

@@ -1,6 +1,9 @@
 import type { Unit } from './unit.js'
 
-/** The unit for a difference of two values: a step of 1 °C is one of 1.8 °F, whatever the zeros of the scales. */
+/**
+ * The unit of a difference between two values: 1 °C of difference is 1.8 °F, whatever the zeros of the
+ * scales.
+ */
 export function differenceUnitOf(unit: Unit): Unit {
   if (unit === 'degC') return 'degC_diff'
   if (unit === 'degF') return 'degF_diff'

@@ -1,12 +1,12 @@
-/** An exact fraction; `d` is positive, and it need not be reduced. */
+/** An exact fraction; `d` is positive. It may not be reduced. */
 export interface Exact {
   readonly n: bigint
   readonly d: bigint
 }
 
 /**
- * The exact value of a number as it is written: a figure, a factor (`4546.09/3785.411784`), or a JSON number, which means
- * its shortest decimal. 0.1 is a tenth here; for the binary value use {@link exactOfDouble}.
+ * The exact value of a number as written: a figure, a factor (`4546.09/3785.411784`), or a JSON number, which
+ * means its shortest decimal. Here 0.1 is a tenth; for the binary value, use {@link exactOfDouble}.
  */
 export function exactOf(value: number | string): Exact {
   const text = String(value)
@@ -28,7 +28,7 @@ export function exactOfDouble(value: number): Exact {
   let exponent = 0
   let whole = value
   while (!Number.isInteger(whole)) {
-    // a power of two loses nothing, and a double's fraction ends within 1074 bits
+    // multiplying by a power of two is exact, and the fraction of a double has at most 1074 bits
     const step = Math.abs(whole) < 1 ? 512 : 32
     whole *= 2 ** step
     exponent += step
@@ -79,7 +79,7 @@ export function roundExact(value: Exact, rounding: 'down' | 'up' | 'nearest'): b
   return doubleRemainder === value.d ? floor + (floor & 1n) : floor
 }
 
-/** A fraction as a decimal string with that many decimals. */
+/** Writes a fraction as a decimal string with a number of decimals. */
 export function formatExact(
   value: Exact,
   decimals: number,
@@ -88,7 +88,7 @@ export function formatExact(
   return formatDecimal(roundExact(multiply(value, powerOfTen(decimals)), rounding), decimals)
 }
 
-/** `whole` × 10^−`decimals` as a decimal string with all its decimals. */
+/** Writes `whole` × 10^−`decimals` as a decimal string with all its decimals. */
 export function formatDecimal(whole: bigint, decimals: number): string {
   if (decimals <= 0) return String(whole * 10n ** BigInt(-decimals))
   const digits = String(whole < 0n ? -whole : whole).padStart(decimals + 1, '0')

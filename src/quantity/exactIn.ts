@@ -3,12 +3,12 @@ import { convertExact } from './findUnitPair.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 
-/** A written quantity (a figure, or a JSON number by its shortest decimal) as an exact number of `to`. */
+/** The exact number of `to` in a quantity (a figure, or a JSON number by its shortest decimal). */
 export function exactIn({ value, unit }: Quantity | PrintedQuantity, to: Unit): Exact {
   return convertExact(exactOf(value), unit, to)
 }
 
-/** An exact number of `from` as a quantity in `unit`, rounded once. */
+/** Converts an exact number of `from` to a quantity in `unit`, rounded once. */
 export function nearestQuantity<U extends Unit>(value: Exact, from: Unit, unit: U): Quantity<U> {
   return { value: nearestDouble(convertExact(value, from, unit)), unit }
 }

@@ -3,7 +3,10 @@ import type { PrintedBand } from './printed.js'
 import { decimalsOf, requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
-/** The range of the true value of a printed figure, `center` ± `halfWidth`; `lastPlaceUnit` is one unit of its last place. */
+/**
+ * The range of a printed figure's true value, `center` ± `halfWidth`; `lastPlaceUnit` is one unit of its last
+ * place.
+ */
 export interface FigureSpan {
   readonly center: Exact
   readonly halfWidth: Exact
@@ -19,7 +22,9 @@ export interface BandSpans {
 
 const HALF: Exact = { n: 1n, d: 2n }
 
-/** The spans of a printed value in its unit. The last place of a printed fraction (`7 1/2`) is one over its denominator. */
+/**
+ * The spans of a printed value in its unit. The last place of a printed fraction (`7 1/2`) is 1/denominator.
+ */
 export function readBandSpans(value: PrintedBand): BandSpans {
   if (value.kind === 'nominal') return { nominal: readFractionSpan(value.asPrinted) ?? spanOf(value.value) }
   if (value.kind === 'limits') {

@@ -1,8 +1,8 @@
 import { type ConversionStep, SPLIT_FACTOR } from './conversionStep.js'
 
 /**
- * (value × numerator + addend) / denominator if two doubles hold it exactly, as they do at every tie (1 in 160 for inches to
- * millimetres). Each part is checked; undefined: not proved.
+ * (value × numerator + addend) / denominator if it is exactly the sum of two doubles, as at every tie (1 in
+ * 160 for inches to millimetres). Every step is checked; undefined if it is not proved.
  */
 export function findExactQuotient(
   value: number,

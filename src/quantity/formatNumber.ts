@@ -3,7 +3,7 @@ import { exactOf, formatDecimal, formatExact } from './exact.js'
 import { requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
-/** The marks of a language, from its catalogue. */
+/** The number marks of a language, from its catalogue. */
 export interface NumberMarks {
   readonly decimal: string
   /** Between groups of three whole digits; `''` for none. */
@@ -14,15 +14,15 @@ export interface NumberMarks {
 
 /** The decimals of a computed number. A printed figure always keeps its digits. */
 export interface NumberDigits {
-  /** Exactly this many decimals, 0 … 20. */
+  /** Exact number of decimals, 0 to 20. */
   readonly decimals?: number
-  /** At most this many decimals, 0 … 20, without trailing zeros. */
+  /** Maximum number of decimals, 0 to 20, without trailing zeros. */
   readonly atMost?: number
 }
 
 /**
- * Formats a number or a printed figure with the marks of a language, for texts without a unit. With a unit use
- * {@link formatQuantity}.
+ * Formats a number or a printed figure with the marks of a language, for texts without a unit. With a unit,
+ * use {@link formatQuantity}.
  *
  * Source: rounding by ASTM E29 (even digit on a tie).
  */

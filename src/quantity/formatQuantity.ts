@@ -5,13 +5,13 @@ import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { unitSymbol } from './unitSymbol.js'
 
 /**
- * Formats a quantity as a card prints it: digits with the language's marks, a no-break space, the symbol. For speech use
- * `speech.quantity` of the catalogue.
+ * Formats a quantity as on a card: digits with the language's marks, a no-break space, the symbol. For
+ * speech, use `speech.quantity` of the catalogue.
  *
  * @param quantity - a number with its unit, a printed figure, or a printed band (`20 ± 2`, `34–44`, `≥ 34`)
  * @param marks - decimal and group marks of the language
  * @param digits - decimals for a number; printed figures keep theirs
- * @returns one line that never breaks; {@link parseQuantity} reads it back
+ * @returns text without line breaks; {@link parseQuantity} reads it back
  * @throws TypeError if it is not a quantity or the unit is unknown, RangeError for NaN and infinities
  *
  * Source: SI practice (space before the symbol, none before ° of angle), from memory; house rule for bands.

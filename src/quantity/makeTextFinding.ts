@@ -3,7 +3,7 @@ import type { QuantityCodes } from './codes.js'
 
 const makeQuantityFinding = makeFinding as FindingMaker<QuantityCodes>
 
-/** A finding about a text that is not a document. */
+/** Makes a finding about a text that is not a document. */
 export function makeTextFinding<Code extends keyof QuantityCodes>(
   code: Code,
   params: QuantityCodes[Code],

@@ -11,9 +11,9 @@ import { findIntendedUnit } from './readUnit.js'
 import { decimalsOf } from './requireFigure.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
-/** Facts about a text that the caller knows. */
+/** What the caller knows about a text. */
 export interface ReadingOptions {
-  /** The expected measure. It also decides between meanings of a name that two measures share. */
+  /** The expected measure. It also decides between two meanings of a unit name. */
   readonly measure?: Measure
   /** The decimal mark of the text; without it `1.234` and `1,234` are refused. */
   readonly decimalMark?: '.' | ','
@@ -23,12 +23,15 @@ export interface ReadingOptions {
 
 const MAX_LENGTH = 200
 
-/** Superscript digits after a number, as for a footnote; before a fraction stroke they are a numerator. */
+/**
+ * Superscript digits after a number, such as a footnote mark; before a fraction slash they are a numerator.
+ */
 const SUPERSCRIPT = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²³⁴-⁹]*[⁄∕/])/
 
 /**
- * Reads what people write for a quantity: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
- * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: a text with two meanings is refused, and the finding names both.
+ * Reads a quantity as people write it: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
+ * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: a text with two meanings is refused, and the finding names
+ * both.
  *
  * @param text - at most 200 characters; ft-lb and lb-ft mean the same; full-width forms and all kinds of spaces are read
  * @param options - measure, decimal mark and assumed units, each only if the caller knows it
@@ -84,7 +87,7 @@ export function parseQuantity(
   return isComplete ? { ok: true, value, findings } : { ok: false, findings }
 }
 
-/** The printed value of the numbers; undefined, with findings, if they do not make one. */
+/** Makes a printed value from the numbers; undefined, with findings, if they do not form one. */
 function makeBand(
   parts: QuantityParts,
   unit: Unit,
@@ -123,7 +126,7 @@ function makeBand(
   if (kind === 'min' || kind === 'max') return { kind: 'limits', [kind]: value, unit, ...asPrinted }
   if (second === undefined) return undefined
   if (kind === 'range') {
-    // as doubles, figures of at most fifteen digits keep their order
+    // figures of at most fifteen digits keep their order as doubles
     if (Number(value) <= Number(second))
       return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
     findings.push(makeTextFinding('quantity/limits-reversed', { min: value, max: second }))
@@ -164,7 +167,7 @@ function makeFigure(
       findings.push(makeTextFinding('quantity/decimal-mark-is-unclear', { text, withPoint, withComma }))
       return undefined
     }
-    // another number of the text shows which mark it is
+    // another number in the text shows the decimal mark
     value = reading.mark === '.' ? withPoint : withComma
   }
   return isNegative && !/^[0.]+$/.test(value) ? `-${value}` : value
@@ -195,17 +198,20 @@ function requireArguments(text: unknown, options: ReadingOptions): void {
     throw new TypeError(`options.assume must be a list of unit ids, got ${quoteValue(assume)}`)
   }
   for (const unit of assume ?? []) {
-    if (!isUnit(unit)) throw new TypeError(`options.assume must contain only unit ids, got ${quoteValue(unit)}`)
+    if (!isUnit(unit))
+      throw new TypeError(`options.assume must contain only unit ids, got ${quoteValue(unit)}`)
   }
 }
 
-/** Replaces full-width forms and special spaces, dots and marks by plain characters, and `½` by ` 1/2`. */
+/**
+ * Replaces full-width forms and special spaces, dots and marks with plain characters, and `½` with ` 1/2`.
+ */
 function toPlainText(text: string): string {
   let plainText = ''
   let copiedEnd = 0
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at)
-    // ASCII, degree, plus-minus, middle dot, en dash and the two bounds are plain already
+    // ASCII, degree, plus-minus, middle dot, en dash, ≤ and ≥ are already plain
     if ((code > 31 && code < 127) || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013)
       continue
     if (code === 0x2264 || code === 0x2265) continue

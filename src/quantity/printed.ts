@@ -1,6 +1,6 @@
 import type { Figure, Unit } from './unit.js'
 
-/** A value as a manual prints it: one figure, a figure with its tolerance, or limits of which one may be missing. */
+/** A value as a manual prints it: one figure, a figure with its tolerance, or one or two limits. */
 export type PrintedBand<U extends Unit = Unit> =
   | {
       /** One figure. */
@@ -9,7 +9,7 @@ export type PrintedBand<U extends Unit = Unit> =
       readonly value: Figure
       /** The unit, by its id in the unit table: `mL`, `N.m`. */
       readonly unit: U
-      /** The text as printed, where the figure says it in another way: `7 1/2`. */
+      /** The text as printed, if it differs from the figure: `7 1/2`. */
       readonly asPrinted?: string
     }
   | {

@@ -16,7 +16,7 @@ export type Band =
   | {
       readonly basis: 'nominal'
       readonly aim: Exact
-      /** Half a unit of the last printed digit: a value this near equals the printed one. */
+      /** Half a unit of the last printed digit: a value within it equals the printed value. */
       readonly rounding: Exact
       readonly low?: undefined
       readonly high?: undefined
@@ -33,8 +33,8 @@ interface ClosedBand {
 const TWO: Exact = { n: 2n, d: 1n }
 
 /**
- * Reads a printed value as a band in `unit`. Only the first printed figures count, not those in other units next to them.
- * A caller's tolerance counts only for a nominal without a printed one.
+ * Reads a printed value as a band in `unit`. Only the first printed figures are used, not those in other
+ * units next to them. The caller's tolerance applies only to a nominal without a printed one.
  */
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
   const band = readBandAsPrinted(value, tolerancePercent)
@@ -87,8 +87,8 @@ export function sideOfBand(
 }
 
 /**
- * The lowest and the highest amount that a printed value states: its limits, otherwise the nominal. A tolerance is for the
- * work and states no amount.
+ * The lowest and the highest amount that a printed value states: its limits, otherwise the nominal. A
+ * tolerance is for the work, not an amount.
  */
 export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }
@@ -96,7 +96,7 @@ export function statedEnds(band: Band): { readonly low: Exact; readonly high: Ex
   return { low: only, high: only }
 }
 
-/** The figure to compare a printed value by: its aim, or the only limit that it states. */
+/** The figure for comparing a printed value: its aim, or its only limit. */
 export function singleFigure({ aim, low, high }: Band): Exact {
   return (aim ?? low ?? high) as Exact
 }

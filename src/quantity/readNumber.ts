@@ -1,12 +1,15 @@
-/** A text being read, and the current place in it. */
+/** A text being read, and the current position in it. */
 export interface TextCursor {
   readonly text: string
   at: number
-  /** The decimal mark that the caller declared, or that another number of the text shows. */
+  /** The decimal mark that the caller stated, or that another number in the text shows. */
   mark: '.' | ',' | undefined
 }
 
-/** A number found in a text. `value` is a figure without its sign; `problem` says why it has no figure. */
+/**
+ * A number found in a text. `value` is a figure without its sign; `problem` is the reason for a missing
+ * figure.
+ */
 export interface FoundNumber {
   readonly isNegative: boolean
   readonly value: string
@@ -24,7 +27,7 @@ const APOSTROPHE = 39
 const HYPHEN = 45
 const SLASH = 47
 
-/** Reads a number at the current place; undefined, without moving on, if none begins there. */
+/** Reads a number at the current position; undefined, without moving on, if there is none. */
 export function readNumber(reading: TextCursor): FoundNumber | undefined {
   const { text } = reading
   let at = reading.at
@@ -146,13 +149,13 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
   if (!isUsual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
     return { end, found: { value: '0', problem: 'no-figure' } }
   const fraction = whole === '' || whole === '0' ? written : `${whole} ${written}`
-  // 64ths end within six decimals, thirds never do
+  // 64ths have at most six decimals, thirds infinitely many
   const decimals = String(Math.round((numerator * 1e6) / denominator)).padStart(6, '0')
   const value = `${whole || '0'}.${denominator === 3 ? decimals : decimals.replace(/0+$/, '')}`
   return { end, found: { value, fraction, ...(denominator === 3 && { problem: 'does-not-end' as const }) } }
 }
 
-/** Whether the digits before are a numerator. */
+/** Whether the digits before this position are a numerator. */
 function isFractionBar(text: string, at: number): boolean {
   return text.charCodeAt(at) === SLASH && findDigitsEnd(text, at + 1) > at + 1
 }

@@ -6,7 +6,7 @@ export interface QuantityParts {
   readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
   readonly numbers: readonly FoundNumber[]
   readonly isPercent: boolean
-  /** The unit's name without spaces, dots and hyphens, and as written. */
+  /** The unit's name without spaces, dots and hyphens; `written` is as written. */
   readonly name: string
   readonly written: string
 }

@@ -7,7 +7,10 @@ import type { TextCursor } from './readNumber.js'
 import type { Measure, Unit } from './unit.js'
 import { findUnitName } from './unitNames.js'
 
-/** Reads a unit name without spaces, dots and hyphens; `''`, without moving on, if none begins at the current place. */
+/**
+ * Reads a unit name without spaces, dots and hyphens; `''`, without moving on, if there is none at the
+ * current position.
+ */
 export function readUnitName(reading: TextCursor): string {
   const { text } = reading
   let name = ''
@@ -25,10 +28,10 @@ export function readUnitName(reading: TextCursor): string {
   return name
 }
 
-/** Whether a character belongs to the unit's name, is left out of it, or ends it. */
+/** Classifies a character: part of the unit's name, left out, or after its end. */
 function classifyCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
   const code = text.charCodeAt(at)
-  // letters, and what follows the last of them in ASCII
+  // letters, and the signs after them in ASCII
   if (code > 96 && code < 127) return 'kept'
   switch (code) {
     case 32: // space
@@ -67,7 +70,7 @@ export interface UnitNameOptions {
   readonly assume?: readonly Unit[]
 }
 
-/** Whether each part is a unit, so that they are not read as one: `m in` is not a minute. */
+/** Whether each part is a unit of its own: `m in` is not a minute. */
 function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   return (
     ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&
@@ -75,7 +78,7 @@ function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   )
 }
 
-/** The unit that a name means to this caller; doubts about it go into `findings`. */
+/** Finds the unit that a name means to this caller; doubts are added to `findings`. */
 export function findIntendedUnit(
   name: string,
   written: string,

@@ -3,7 +3,7 @@ import { isFigure } from './isFigure.js'
 import type { Measure } from './unit.js'
 import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
-/** A measure with its units, for callers that do not load all measures. */
+/** A measure with its units, for callers that avoid loading all measures. */
 export type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
 
 /** Throws TypeError if the unit is not one of the measure. */
@@ -14,7 +14,10 @@ export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown
 
 type QuantityRange = NumberRange & { readonly figure?: true }
 
-/** Throws if the argument is not a quantity of the measure or is outside the range. `figure`: a printed figure counts too. */
+/**
+ * Throws if the argument is not a quantity of the measure or is outside the range. `figure`: a printed figure
+ * is allowed too.
+ */
 export function requireQuantityOf(
   measure: MeasureUnits,
   name: string,

@@ -18,11 +18,12 @@ import type { Figure, Unit } from './unit.js'
 const MAX_DECIMALS = 6
 
 /**
- * The figure to print in a second unit next to a manual's figure, for cards and lists. To calculate use {@link convert}.
+ * The figure to print in a second unit next to a manual's figure, for cards and lists. To calculate, use
+ * {@link convert}.
  *
- * Last place 10^−k nearest in ratio to the converted last place of the manual's figure, k from 0 to 6, at least two
- * significant digits; a nominal to the nearest (even on a tie), **limits inward**, with digits added until the band is
- * not empty. The converted band is always inside the manual's.
+ * The last place is 10^−k, nearest in ratio to the converted last place of the manual's figure, with k from 0
+ * to 6 and at least two significant digits; a nominal is rounded to the nearest (even on a tie), **limits
+ * inward**, with digits added until the band is not empty. The converted band is always inside the manual's.
  *
  * @param value - the printed nominal, nominal with tolerance, or limits
  * @param unit - a unit of the same measure
@@ -111,7 +112,7 @@ function convertTolerance<U extends Unit>(
   return roundLimitsInward(low, high, minDecimals, unit)
 }
 
-/** Decimals by the rule above for figures of one value; `counted` says how many of them need two digits. */
+/** Decimals by the rule above for the figures of one value; the first `twoDigitCount` need two digits. */
 function chooseDecimals(figures: readonly Figure[], pair: UnitPair, twoDigitCount = figures.length): number {
   const printed = Math.max(...figures.map(decimalsOf))
   const last = multiply(pair.ratio, powerOfTen(-printed))

@@ -5,7 +5,7 @@ export type Measure = keyof Factors
 export type UnitOf<M extends Measure> = keyof Factors[M]
 export type Unit = { readonly [M in Measure]: UnitOf<M> }[Measure]
 
-/** The units that documents and functions use, by measure. Torque is a separate measure, not an energy. */
+/** The units of documents and functions, by measure. Torque is a separate measure, not an energy. */
 export const UNITS_BY_MEASURE = /* @__PURE__ */ listUnits()
 
 /** The factor of every unit. */
@@ -39,8 +39,9 @@ export interface Quantity<U extends Unit = Unit> {
 }
 
 /**
- * A figure as a manual prints it: a decimal string with its printed digits, since `10.0` and `10` differ in precision.
- * Grammar `^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$`, at most 15 significant digits; a temperature may carry a minus.
+ * A figure as a manual prints it: a decimal string with its printed digits, since `10.0` and `10` differ in
+ * precision. Grammar `^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$`, at most 15 significant digits; a temperature may
+ * have a minus sign.
  */
 export type Figure = string
 

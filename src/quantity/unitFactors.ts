@@ -1,7 +1,7 @@
 /**
- * Exact factors from the statutory definitions, by measure: anchor = (value + shift) × factor. Each is a decimal string, or
- * a fraction of two if the decimals never end; `UNIT_CODES` gives the source of each.
- * Three measures are separate for the torque functions, which load no others.
+ * Exact factors from the statutory definitions, by measure: anchor = (value + shift) × factor. Each is a
+ * decimal string, or a fraction of two if the decimals never end; `UNIT_CODES` gives the source of each.
+ * Three measures are separate, since the torque functions load only these.
  */
 export const TORQUE_FACTORS = {
   torque: {

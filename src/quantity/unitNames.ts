@@ -7,8 +7,9 @@ export interface UnitNameMeaning {
 }
 
 /**
- * Unit names as people write them, without spaces, dots and hyphens. A name with capitals is read only as it is, a name in
- * small letters in any case. `lbs` for `lb` and plurals in s are added, except for symbols in which s would be a second.
+ * Unit names as people write them, but without spaces, dots and hyphens. A name with capitals matches only as
+ * written, a name in small letters in any case. `lbs` for `lb` and plurals in s are added, except for symbols
+ * where the s would mean a second.
  */
 const UNIT_NAMES: { readonly [U in Unit]?: string } = {
   'N.m': 'Nm newtonmetre newtonmeter',
@@ -90,7 +91,7 @@ const UNCLEAR_NAMES: readonly (readonly [
   ['kgcm cmkg', 'mass-for-force', ['kgf.cm']],
 ]
 
-/** `ms`, `Ns`, `Nms`, `kPas` are units with a second in them. */
+/** `ms`, `Ns`, `Nms` and `kPas` are units that contain a second. */
 const AMBIGUOUS_PLURAL = /^([a-z]|[cdk]?nm?|[km]pa)$/i
 
 let nameTable: Map<string, UnitNameMeaning> | undefined

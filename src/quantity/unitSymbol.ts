@@ -24,7 +24,8 @@ const SYMBOLS: { readonly [U in Unit]?: string } = {
 }
 
 /**
- * The symbol of a unit as cards print it, for tables with the unit in the heading. For a quantity use {@link formatQuantity}.
+ * The symbol of a unit on cards, for tables with the unit in the heading. For a quantity, use
+ * {@link formatQuantity}.
  */
 export function unitSymbol(unit: Unit): string {
   if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(unit)}`)

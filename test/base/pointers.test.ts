@@ -188,9 +188,7 @@ describe('patching', () => {
       ]),
     ).toThrow(/operations\[1\]/)
     const patch = (operation: unknown) => () => applyPatch({ a: 1 }, [operation as PatchOperation])
-    expect(patch(null)).toThrow(
-      /^operations\[0\] must be an object, got null; use operations of RFC 6902$/,
-    )
+    expect(patch(null)).toThrow(/^operations\[0\] must be an object, got null; use operations of RFC 6902$/)
     expect(patch({ op: 'remove' })).toThrow(/^operations\[0\]\.path must be a string/)
     expect(patch({ op: 'move', path: '/b' })).toThrow(/^operations\[0\]\.from must be a string/)
     expect(patch({ op: 10n, path: '/b' })).toThrow(/'op' must be add, .* got bigint$/)

@@ -246,7 +246,10 @@ describe('misuse', () => {
       () => chooseContainers({ a: container(Number.NaN, 'L', 1) }, L(1)),
       /containers.a.size.value must be a number, .*got NaN/,
     ],
-    [() => chooseContainers({ a: container(1, 'L', 1.5) }, L(1)), /containers.a.count must be a whole number/],
+    [
+      () => chooseContainers({ a: container(1, 'L', 1.5) }, L(1)),
+      /containers.a.count must be a whole number/,
+    ],
     [
       () => chooseContainers({ a: container(1, 'L', 1, -1) }, L(1)),
       /containers.a.opened.value must be a number, 0 or more/,

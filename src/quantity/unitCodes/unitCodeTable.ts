@@ -5,7 +5,7 @@ import { UNIT_WORDS } from '../unitWords.js'
 export interface UnitCodes {
   /** The unit's English name, in the singular. */
   readonly name: string
-  /** The definition that its exact factor follows from; each was read in GNU units 3.15 and in UCUM 2.2. */
+  /** The definition behind its exact factor; each was read in GNU units 3.15 and in UCUM 2.2. */
   readonly source: string
   /** Unified Code for Units of Measure, case sensitive. */
   readonly ucum?: string
@@ -27,7 +27,7 @@ const NO_CODE_FOR_DIFFERENCE = 'these codes are also used for temperatures; no c
 
 const ROUNDED_FACTOR = 'QUDT and Recommendation 20 print rounded factors; we use the exact one'
 
-/** Source, UCUM, Recommendation 20, QUDT; an empty text: no code. */
+/** Source, then the codes of UCUM, Recommendation 20 and QUDT; an empty text means no code. */
 const ROWS: { readonly [U in Unit]: readonly [source: string, ...codes: string[]] } = {
   'N.m': [SI, 'N.m', 'NU', 'N-M'],
   'cN.m': [SI, 'cN.m', 'J72', 'CentiN-M'],

@@ -8,11 +8,12 @@ export type CodeSystem = 'UCUM' | 'UN/ECE Rec 20' | 'QUDT'
 const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
 
 /**
- * The unit of another system's code, for figures received from it. To read what people write use `parseQuantity`.
+ * Finds the unit of another system's code, for figures received from that system. To read spellings of
+ * people, use `parseQuantity`.
  *
  * @param system - the system of the code
- * @param code - the code, matched exactly and by case
- * @returns the unit, or `null` if no unit has this code; a temperature code never gives the unit of a difference
+ * @param code - the code, matched exactly, including case
+ * @returns the unit, or `null` if no unit has this code; a temperature code never means a difference
  * @throws TypeError for an unknown system or a code that is not a string
  *
  * Source: as {@link UNIT_CODES}.
