@@ -19,7 +19,7 @@ import {
 } from '../spec/index.js'
 import { type ChosenRamps, chooseRamps } from './build/chooseRamps.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
-import { chooseCheckPhase, isRaised, isRechecked, type OnRamps } from './build/phases.js'
+import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './build/phases.js'
 import { makeWriter } from './build/writer.js'
 import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
@@ -37,7 +37,7 @@ export interface BuildFacts {
   readonly only?: readonly ServiceOnPart[]
   /** Events since the last oil change, such as `submersion`; default: none. */
   readonly events?: readonly MachineEventKind[]
-  /** What raises the machine, if it must be raised; default: stands. */
+  /** The way to raise the machine, if it must be raised; default: stands. */
   readonly raiseOn?: 'stands' | 'ramps'
 }
 
@@ -135,13 +135,13 @@ export function buildProcedure(
 function findObstacles(
   job: OilJob,
   document: DocumentReference,
-  onRamps: OnRamps,
+  onRamps: RampPosition,
 ): readonly Finding<ProcedureCodes>[] {
   const { gearcase } = job.owner
   const { name, oilSpace } = gearcase.gearcase
   const { fill } = gearcase
   const findings: Finding<ProcedureCodes>[] = []
-  const add = (
+  const addFinding = (
     code: CodeWithParams<GearcaseParams>,
     severity: Severity,
     at: string,
@@ -151,24 +151,26 @@ function findObstacles(
     const params = { part, gearcase: name }
     findings.push(procedureFinding(code, severity, document, `${of.path}${at}`, params))
   }
-  if (oilSpace.kind === 'shared') add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
+  if (oilSpace.kind === 'shared') addFinding('procedure/oil-owner-missing', 'error', '/oilSpace/with')
   const judged = includesLevelCheck(gearcase, job.task)
   const severityOf = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
   if (job.task === 'change') {
-    if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', severityOf('error'), '/openings')
-    if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', severityOf('error'), '/emptying')
+    if (gearcase.fillOpening === undefined)
+      addFinding('procedure/no-fill-opening', severityOf('error'), '/openings')
+    if (gearcase.emptying === undefined)
+      addFinding('procedure/no-way-to-empty', severityOf('error'), '/emptying')
     const usesLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
     if (usesLevel && gearcase.levelOpening === undefined)
-      add('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
-  } else if (!judged) add('procedure/no-level-opening', severityOf('warning'), '/oilSpace/fill/method')
+      addFinding('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
+  } else if (!judged) addFinding('procedure/no-level-opening', severityOf('warning'), '/oilSpace/fill/method')
   if (!isRaised(job)) {
     if (judged && fill?.level?.attitude === 'level on stands')
-      add('procedure/no-supports', 'error', '/access')
+      addFinding('procedure/no-supports', 'error', '/access')
     const turningOpening = job.emptiedInstances
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turningOpening !== undefined)
-      add('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turningOpening.opening.name)
+      addFinding('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turningOpening.opening.name)
   }
   for (const one of job.emptiedInstances)
     if (
@@ -176,10 +178,10 @@ function findObstacles(
       one.gearcase.supports.length === 0 &&
       !one.gearcase.areSupportsOnOtherAxle
     )
-      add('procedure/no-supports', 'error', '/access', one.gearcase)
+      addFinding('procedure/no-supports', 'error', '/access', one.gearcase)
   for (const one of job.task === 'change' ? job.emptiedInstances : [])
     for (const { opening, path } of listUnnamedDrains(one.gearcase))
-      add(
+      addFinding(
         'procedure/drain-left-out',
         'warning',
         path.slice(one.gearcase.path.length),
@@ -187,9 +189,9 @@ function findObstacles(
         opening.name,
       )
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
-    add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
+    addFinding('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
   if (isRechecked(job) && chooseCheckPhase(job, onRamps) !== 'before the lift')
-    add('procedure/second-lift', 'info', '/oilSpace/fill/level')
+    addFinding('procedure/second-lift', 'info', '/oilSpace/fill/level')
   return findings
 }
 

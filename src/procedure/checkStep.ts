@@ -112,8 +112,8 @@ function checkFigures(
       if (found === value) return []
       const params = { step: id, name, pointer: value }
       if (found !== undefined) {
-        const wrong = { ...params, found: asText(found) }
-        return report(written, 'procedure/wrong-figure', ['values', name], wrong, [
+        const wrongParams = { ...params, found: asText(found) }
+        return report(written, 'procedure/wrong-figure', ['values', name], wrongParams, [
           { op: 'replace', path, value },
         ])
       }

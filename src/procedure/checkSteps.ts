@@ -78,14 +78,14 @@ function listBestCures(
   attempts: Iterable<Attempt>,
   limit: number,
 ): readonly Cure[] {
-  const improvements: { readonly cure: Cure; readonly troublesLeft: number }[] = []
+  const betterCures: { readonly cure: Cure; readonly troublesLeft: number }[] = []
   for (const { cure, steps } of attempts) {
     if (counter.budget.left <= 0) break
     const troublesLeft = countTroubles(counter, trace, steps, limit)
-    if (troublesLeft <= limit) improvements.push({ cure, troublesLeft })
+    if (troublesLeft <= limit) betterCures.push({ cure, troublesLeft })
   }
-  improvements.sort((first, second) => first.troublesLeft - second.troublesLeft)
-  return improvements.slice(0, 3).map(({ cure }) => cure)
+  betterCures.sort((first, second) => first.troublesLeft - second.troublesLeft)
+  return betterCures.slice(0, 3).map(({ cure }) => cure)
 }
 
 /** Changes near the trouble: moving a later step forward, or adding a missing step. */

@@ -12,7 +12,7 @@ export type AtPart = {
 }
 
 export type GearcaseParams = { readonly part: string; readonly gearcase: string }
-/** Why the work cannot be done on ramps. */
+/** The reason why work cannot be done on ramps. */
 export type RampObstacle =
   | 'must not run'
   | 'manual forbids ramps'

@@ -21,7 +21,7 @@ export function countTroubles(
   let state = at(states, 0)
   if (trace.steps[0] !== steps[0]) state = copyState(state)
   let [place, count] = [0, 0]
-  /** Adds the troubles of a step and goes to the next; false above the limit. */
+  /** Adds the troubles of one step and moves to the next; false above the limit. */
   const addStepTroubles = (troubles: number): boolean => {
     const { id } = at(steps, place)
     count += troubles + (ids.has(id) ? 1 : 0)
@@ -37,7 +37,7 @@ export function countTroubles(
     budget.left -= place
     return limit + 1
   }
-  for (const { from, to, shift } of listCommonRows(trace.steps, steps)) {
+  for (const { from, to, shift } of listCommonRanges(trace.steps, steps)) {
     if (!runUntil(from)) return stopCounting()
     let gap = STRIDE
     for (let next = Math.ceil((from + shift) / STRIDE) * STRIDE - shift; next < to; next += gap, gap *= 2) {
@@ -61,7 +61,7 @@ export function countTroubles(
   return count + findUndone(context, state, { kind: 'procedure' }).length
 }
 
-interface CommonRow {
+interface CommonRange {
   /** The indexes of the range in the second list; add `shift` for the first list. */
   readonly from: number
   readonly to: number
@@ -69,7 +69,7 @@ interface CommonRow {
 }
 
 /** Ranges of steps that are equal in both lists, where single steps were moved, added or removed. */
-function* listCommonRows(before: readonly Step[], after: readonly Step[]): Iterable<CommonRow> {
+function* listCommonRanges(before: readonly Step[], after: readonly Step[]): Iterable<CommonRange> {
   let [from, shift] = [0, 0]
   while (from < after.length) {
     let to = from

@@ -3,7 +3,7 @@ import type { Step } from '../spec/index.js'
 
 /** The fewest operations that turn the first list into the second; steps match by id. */
 export function diffSteps(first: readonly Step[], second: readonly Step[]): readonly Cure[] {
-  const kept = countCommon(first, second)
+  const kept = countKeptSteps(first, second)
   const changes: Cure[] = []
   let [from, to] = [0, 0]
   while (from < first.length || to < second.length) {
@@ -13,7 +13,7 @@ export function diffSteps(first: readonly Step[], second: readonly Step[]): read
       if (!isSameJson(before, after)) changes.push({ op: 'replace', path, value: after })
       from += 1
       to += 1
-    } else if (after === undefined || keptAt(kept, from + 1, to) > keptAt(kept, from, to + 1)) {
+    } else if (after === undefined || getKeptCount(kept, from + 1, to) > getKeptCount(kept, from, to + 1)) {
       changes.push({ op: 'remove', path })
       from += 1
     } else {
@@ -25,7 +25,7 @@ export function diffSteps(first: readonly Step[], second: readonly Step[]): read
 }
 
 /** For each pair of indexes, the number of steps that can stay from there on. */
-function countCommon(first: readonly Step[], second: readonly Step[]): readonly Uint16Array[] {
+function countKeptSteps(first: readonly Step[], second: readonly Step[]): readonly Uint16Array[] {
   const rows = Array.from({ length: first.length + 1 }, () => new Uint16Array(second.length + 1))
   for (let from = first.length - 1; from >= 0; from -= 1)
     for (let to = second.length - 1; to >= 0; to -= 1) {
@@ -33,12 +33,12 @@ function countCommon(first: readonly Step[], second: readonly Step[]): readonly 
       if (row === undefined) continue
       row[to] =
         first[from]?.id === second[to]?.id
-          ? keptAt(rows, from + 1, to + 1) + 1
-          : Math.max(keptAt(rows, from + 1, to), keptAt(rows, from, to + 1))
+          ? getKeptCount(rows, from + 1, to + 1) + 1
+          : Math.max(getKeptCount(rows, from + 1, to), getKeptCount(rows, from, to + 1))
     }
   return rows
 }
 
-function keptAt(rows: readonly Uint16Array[], from: number, to: number): number {
+function getKeptCount(rows: readonly Uint16Array[], from: number, to: number): number {
   return rows[from]?.[to] ?? 0
 }

@@ -50,7 +50,7 @@ export const EFFECTS = {
     state.onStands = [...new Set([...state.onStands, ...supports])]
   },
   'on its wheels': ({ state }) => set(state, { lifted: [], onStands: [] }),
-  // Ramps are on level ground, and the machine moves only by its own length.
+  // Ramps are on level ground, and the machine moves only a short way.
   'on ramps': (context) => set(context.state, { ground: 'level', onRamps: listAxles(context) }),
   'off the ramps': ({ state }) => set(state, { ground: 'level', onRamps: [] }),
   'shield off': (context) => setShield(context, 'off'),

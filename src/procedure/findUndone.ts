@@ -29,7 +29,7 @@ export function findUndone(
 ): readonly UndoneWork[] {
   const { layout, jobs } = context
   const undone: UndoneWork[] = []
-  const add = (
+  const addUndone = (
     code: CodeWithParams<AtPart>,
     remedy: readonly StepDraft[],
     params: AtPart = {},
@@ -40,13 +40,18 @@ export function findUndone(
   const addDraft = (code: CodeWithParams<AtPart>, draft: StepDraft, severity?: Severity): void => {
     const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
     const instance = draft.at?.instance
-    add(code, [draft], { ...readPartNames(part), ...(instance === undefined ? {} : { instance }) }, severity)
+    addUndone(
+      code,
+      [draft],
+      { ...readPartNames(part), ...(instance === undefined ? {} : { instance }) },
+      severity,
+    )
   }
   for (const job of jobs) {
     const missing = findMissingOilSteps(job, state)
     if (missing === undefined) continue
     const { gearcase, instance } = job.owner
-    add(missing.code, missing.remedy, {
+    addUndone(missing.code, missing.remedy, {
       gearcase: gearcase.gearcase.name,
       ...readInstanceName(gearcase, instance),
     })
@@ -58,11 +63,11 @@ export function findUndone(
     addDraft('procedure/leaks-not-checked-after-run', draft, 'warning')
   for (const { path, shield } of layout.shields.values())
     if (state.shields[path] === 'off')
-      add('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
-  if (state.lifted.length > 0) add('procedure/not-lowered', [{ do: 'lower the machine' }])
-  if (state.onRamps.length > 0) add('procedure/not-lowered', [{ do: 'drive off ramps' }])
-  if (state.usedOil === 'in the pan') add('procedure/used-oil-left', [{ do: 'take used oil away' }])
-  if (!state.recorded && jobs.length > 0) add('procedure/not-recorded', [{ do: 'record' }])
+      addUndone('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
+  if (state.lifted.length > 0) addUndone('procedure/not-lowered', [{ do: 'lower the machine' }])
+  if (state.onRamps.length > 0) addUndone('procedure/not-lowered', [{ do: 'drive off ramps' }])
+  if (state.usedOil === 'in the pan') addUndone('procedure/used-oil-left', [{ do: 'take used oil away' }])
+  if (!state.recorded && jobs.length > 0) addUndone('procedure/not-recorded', [{ do: 'record' }])
   return undone
 }
 

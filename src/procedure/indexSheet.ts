@@ -55,7 +55,7 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   )
   return {
     axles: Object.keys(sheet.machine.axles),
-    rampsOfAxle: new Map(
+    areRampsAllowed: new Map(
       Object.entries(sheet.machine.axles).flatMap(([id, { ramps }]) =>
         ramps === undefined ? [] : [[id, ramps]],
       ),
@@ -182,9 +182,9 @@ function chooseFillOpenings(
 }
 
 /**
- * The ways to empty in the order of the manual, up to the first whose part this machine certainly has; the
- * technician finds out which applies. With a drain plug, all further drain plugs are opened too, since each
- * lets out oil that the others do not. Common practice, no source.
+ * The ways to empty the gearcase, in the order of the manual, up to the first whose part this machine
+ * certainly has; the technician finds out which applies. With a drain plug, all further drain plugs are
+ * opened too, since each lets out oil that the others do not. Common practice, no source.
  */
 function chooseEmptyingWays(
   emptying: Gearcase['emptying'],

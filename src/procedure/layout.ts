@@ -125,8 +125,8 @@ export type Part =
 /** The parts of one machine on its sheet, by the pointers that steps use. */
 export interface IndexedSheet {
   readonly axles: readonly Id[]
-  /** Axles whose wheels the manual lets or does not let onto ramps; absent: it does not say. */
-  readonly rampsOfAxle: ReadonlyMap<Id, boolean>
+  /** Whether the manual permits ramps under the wheels of an axle; absent: not stated. */
+  readonly areRampsAllowed: ReadonlyMap<Id, boolean>
   readonly axleOfSupport: ReadonlyMap<Id, Id | undefined>
   readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
   readonly shields: ReadonlyMap<Id, ShieldLayout>

@@ -110,7 +110,7 @@ export function listJobs(
   return { jobs: sorted, findings }
 }
 
-/** Whether the service requires an oil sample of this gearcase, and a drain plug lets its oil out. */
+/** Whether the service requires an oil sample of this gearcase, and it has a drain plug. */
 const takesSample = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) =>
   samples.includes(gearcase.id) && gearcase.emptying?.kind === 'drain plug'
 

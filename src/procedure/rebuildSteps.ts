@@ -39,13 +39,13 @@ export function rebuildSteps(
     if (ownStep !== undefined) mergedByOwnStep.set(ownStep, merged)
     return merged
   })
-  let previous: Step | undefined
+  let previousStep: Step | undefined
   for (const step of procedure.steps) {
     const kept = mergedByOwnStep.get(step)
     const stepsWithOwn =
-      kept === undefined ? insertOwnStep(counter, steps, step, previous, usedIds) : undefined
+      kept === undefined ? insertOwnStep(counter, steps, step, previousStep, usedIds) : undefined
     if (stepsWithOwn !== undefined) steps = stepsWithOwn
-    if (kept !== undefined || stepsWithOwn !== undefined) previous = kept ?? step
+    if (kept !== undefined || stepsWithOwn !== undefined) previousStep = kept ?? step
   }
   return steps
 }
@@ -98,14 +98,14 @@ function insertOwnStep(
   counter: TroubleCounter,
   steps: readonly Step[],
   step: Step,
-  previous: Step | undefined,
+  previousStep: Step | undefined,
   usedIds: Set<string>,
 ): readonly Step[] | undefined {
   const { sheet, context } = counter
   const written = { step, place: 0, document: { kind: 'procedure' } as const }
   const { canRun, findings } = checkStep(sheet, context, written)
   if (!canRun || findings.length > 0 || usedIds.has(step.id)) return undefined
-  const preferredPlace = previous === undefined ? 0 : steps.indexOf(previous) + 1
+  const preferredPlace = previousStep === undefined ? 0 : steps.indexOf(previousStep) + 1
   const places = [...steps.keys(), steps.length].sort(
     (one, other) => Math.abs(one - preferredPlace) - Math.abs(other - preferredPlace),
   )

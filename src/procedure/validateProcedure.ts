@@ -11,8 +11,8 @@ const MAX_STEPS_RUN = 150_000
  * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug open. To write
  * a new procedure, use {@link buildProcedure}; to apply the cures, use {@link repairProcedure}.
  *
- * Method: runs the steps in order. It reports, once each, every need of an action that is not met before its
- * step, and all required work that is not done after the last step.
+ * Method: runs the steps in order. It reports every unmet need of an action once, and the required work that
+ * is not done after the last step.
  * @param procedure The procedure to check.
  * @param sheet The sheet of the procedure.
  * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has

@@ -27,8 +27,8 @@ export function calculateHoursBetween(
   if (usedReadings.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
   const difference = (one: CountedMeterReading, other: CountedMeterReading) =>
     subtract(exactOf(one.total.value), exactOf(other.total.value))
-  const shortest = start.next === undefined ? exactOf(0) : difference(end.last, start.next)
-  const min = shortest.n < 0n ? exactOf(0) : shortest
+  const shortestHours = start.next === undefined ? exactOf(0) : difference(end.last, start.next)
+  const min = shortestHours.n < 0n ? exactOf(0) : shortestHours
   return end.next === undefined ? { min } : { min, max: difference(end.next, start.last) }
 }
 

@@ -59,7 +59,7 @@ function chooseProcedure(
 ): Result<ProcedureDocument | undefined, ProcedureCodes> {
   const { sheet, log, procedure } = facts
   const { identity } = log
-  const events = listOpenEvents(facts, dueServices)
+  const events = listUnservicedEvents(facts, dueServices)
   if (procedure !== undefined) {
     const findings = validateProcedure({ ...procedure, identity, events }, sheet)
     return procedure.sheet.id === sheet.id
@@ -74,7 +74,7 @@ function chooseProcedure(
   return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }), raiseOn })
 }
 
-/** Ramps only if the toolbox has no stands, and the manual lets every axle onto ramps. */
+/** Ramps only if the toolbox has no stands and the manual permits ramps for every axle. */
 function chooseRaising({ sheet, toolbox }: VisitFacts): 'stands' | 'ramps' {
   const hasOnlyRamps =
     toolbox !== undefined &&
@@ -86,7 +86,7 @@ function chooseRaising({ sheet, toolbox }: VisitFacts): 'stands' | 'ramps' {
 }
 
 /** Events after which the oil of an affected gearcase was not changed. */
-function listOpenEvents(
+function listUnservicedEvents(
   { sheet, log, today }: VisitFacts,
   dueServices: readonly ServiceDue[],
 ): readonly MachineEventKind[] {

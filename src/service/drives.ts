@@ -30,7 +30,7 @@ export function listDrives(
   return drives.filter((drive) => drive.kind !== 'not stated')
 }
 
-/** Whether clips or push rivets hold a part; `path` is the part or its tightening. */
+/** Whether a part is held by clips or push rivets; `path` is the part or its tightening. */
 export function isHeldByClips(sheet: SpecSheet, identity: Identity, path: JsonPointer): boolean {
   const part = path.replace(/(?:\/bolts|\/fasteners|\/held)?\/tightening$/, '')
   const drives = listDrives(sheet, identity, part) ?? []

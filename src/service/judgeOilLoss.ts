@@ -43,7 +43,7 @@ export interface OilLoss {
   readonly days?: number
   readonly hours?: Span<'h'>
   readonly per100Hours?: Span<VolumeUnit>
-  /** In per cent of the stated refill; for limits, of the upper one. */
+  /** In per cent of the stated refill, or of its upper limit. */
   readonly percentOfFill?: number
   readonly reasons: readonly Reason[]
 }

@@ -70,9 +70,10 @@ export function kitContents(plan: VisitPlan): Kit {
   const seals = plan.seals.map(({ seal, count }) => {
     const name = describeSeal(seal)
     // One package of sealant is enough for all places.
-    const isCounted = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
+    const isPackageCounted =
+      (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
     packages.add(name)
-    return { seal, name, count: isCounted ? 0 : count }
+    return { seal, name, count: isPackageCounted ? 0 : count }
   })
   const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: describeSeal(seal), count: buy }))
   const filters = sumFilters(

@@ -32,49 +32,49 @@ import { requireDueFacts } from './requireVisit.js'
 import type { PlannedMachine } from './visitPlan.js'
 
 /** A part of a record with its names on the sheet. */
-type Named<Item> = Item & { readonly part: PartName }
+type WithPart<Item> = Item & { readonly part: PartName }
 
-/** What was done and found at one gearcase. */
+/** The work and its results at one gearcase. */
 export interface SlipWork
   extends Pick<RecordEntry, 'refilled' | 'oil' | 'oilFinding' | 'magnet' | 'sample' | 'level' | 'leaks'> {
   readonly service: Id
   readonly serviceName: string
   readonly part: PartName
-  /** Why the work does not count as done; absent: it counts. */
+  /** The reason why the work does not count as done; absent: it counts. */
   readonly notDone?: Reason
-  readonly tightened: readonly Named<RecordEntry['tightened'][number]>[]
-  readonly seals: readonly Named<RecordEntry['seals'][number]>[]
-  readonly filters: readonly Named<NonNullable<RecordEntry['filters']>[number]>[]
+  readonly tightened: readonly WithPart<RecordEntry['tightened'][number]>[]
+  readonly seals: readonly WithPart<RecordEntry['seals'][number]>[]
+  readonly filters: readonly WithPart<NonNullable<RecordEntry['filters']>[number]>[]
 }
 
-/** What the workshop gives the owner of a machine after a visit. */
+/** The report that the workshop gives the owner of a machine after a visit. */
 export interface OwnerSlip {
   readonly kind: 'owner-slip'
   readonly version: '1.0'
   readonly machine: PlannedMachine
-  /** The record of the visit, as its corrections leave it. */
+  /** The record of the visit, with its corrections applied. */
   readonly record: Id
   readonly date: DateText
   readonly readings: ServiceRecord['readings']
   readonly by?: string
-  /** The records that correct it, in their order. */
+  /** The records that correct it, in order. */
   readonly corrections: readonly { readonly record: Id; readonly date: DateText }[]
-  /** All open faults of the machine: it is not to be used while there is one. */
+  /** All open faults of the machine; while there is one, it must not be used. */
   readonly faults: readonly OpenFault[]
-  /** One for each entry of the record, in its order. */
+  /** One for each entry of the record, in order. */
   readonly work: readonly SlipWork[]
   readonly shields: SlipWork['tightened']
   /** Notes of the record and of its corrections. */
   readonly notes: readonly string[]
   /** The day on which `due` was judged. */
   readonly today: DateText
-  /** Every service of the machine, the earliest first; last those whose day is not known. */
+  /** Every service of the machine, the earliest first; services without a known day come last. */
   readonly due: readonly ServiceDue[]
   /** All samples of the machine that have no result yet. */
-  readonly samples: readonly Named<OpenSample>[]
+  readonly samples: readonly WithPart<OpenSample>[]
 }
 
-/** A machine, the day and its faults. */
+/** The sheet, log and open faults of a machine, and the day. */
 export interface SlipFacts extends DueFacts {
   /** All open faults of the machine, from `openFaults`. */
   readonly faults: readonly OpenFault[]
@@ -88,8 +88,9 @@ export interface SlipOptions {
 }
 
 /**
- * What do we give the owner after the visit? The open faults, what was done, found and not done, when each service is next due, and the
- * samples that are at a laboratory. Corrections apply: the slip has the last word on everything. To write it, use `slipModel`.
+ * What do we give the owner after the visit? Lists the open faults, the work done and not done, its results,
+ * the next due date of each service, and the samples without a result. Corrections of records are applied. To
+ * lay out the slip, use `slipModel`.
  *
  * @param facts - sheet, log, today and the open faults of the machine, from `openFaults`
  * @param options - those of `computeDue`, without defaults; and the record of the visit
@@ -141,7 +142,7 @@ export function ownerSlip(facts: SlipFacts, options: SlipOptions): OwnerSlip {
     by,
     corrections: corrections.map((one) => ({ record: one.record.id, date: one.record.date })),
     faults,
-    work: entries.map((entry) => workOf(entry, sheet, findReason(notDone, id, entry))),
+    work: entries.map((entry) => makeSlipWork(entry, sheet, findNotDoneReason(notDone, id, entry))),
     shields: describeParts(shields, sheet),
     notes: [note, ...corrections.map((one) => one.record.note)].flatMap((one) => one ?? []),
     today,
@@ -153,7 +154,7 @@ export function ownerSlip(facts: SlipFacts, options: SlipOptions): OwnerSlip {
   })
 }
 
-/** The visit that an option names, by its record or a correction of it; without the option the last one. */
+/** The visit named by its record or by a correction of it; without a name, the last visit. */
 function findVisit(
   resolved: readonly ResolvedRecord[],
   { records }: MachineLog,
@@ -169,16 +170,16 @@ function findVisit(
   return found
 }
 
-const findReason = (notDone: readonly NotDone[], record: Id, entry: RecordEntry): Reason | undefined =>
+const findNotDoneReason = (notDone: readonly NotDone[], record: Id, entry: RecordEntry): Reason | undefined =>
   notDone.find((one) => one.record === record && isSameJson(one.entry, entry))?.reason
 
-function workOf(entry: RecordEntry, sheet: SpecSheet, notDone: Reason | undefined): SlipWork {
+function makeSlipWork(entry: RecordEntry, sheet: SpecSheet, notDone: Reason | undefined): SlipWork {
   const { service, tightened, seals, filters = [] } = entry
   const { refilled, oil, oilFinding, magnet, sample, level, leaks } = entry
-  const stated = Object.hasOwn(sheet.services, service) ? sheet.services[service] : undefined
+  const serviceOnSheet = Object.hasOwn(sheet.services, service) ? sheet.services[service] : undefined
   return dropUndefined({
     service,
-    serviceName: stated?.name ?? service,
+    serviceName: serviceOnSheet?.name ?? service,
     part: describeGearcase(sheet, entry),
     notDone,
     refilled,
@@ -200,11 +201,14 @@ const describeGearcase = (
 ) => describePart(sheet, joinPointer(['gearcases', gearcase]), dropUndefined({ instance }))
 
 const describeParts = <Item extends { readonly on: string }>(items: readonly Item[], sheet: SpecSheet) =>
-  items.map((item): Named<Item> => ({ ...item, part: describePart(sheet, item.on) }))
+  items.map((item): WithPart<Item> => ({ ...item, part: describePart(sheet, item.on) }))
 
-/** What is due now, then by the day on which a limit is reached, then what has no day; else in the order of the sheet. */
+/**
+ * Sorts services: those due now, then by due day, then those without a day; otherwise in the order of the
+ * sheet.
+ */
 function sortDue(due: readonly ServiceDue[]): readonly ServiceDue[] {
-  const isNow = ({ verdict }: ServiceDue) => verdict === 'overdue' || verdict === 'due'
-  const keyOf = (one: ServiceDue) => `${isNow(one) ? 0 : 1} ${one.dueOn ?? '~'}`
+  const isDueNow = ({ verdict }: ServiceDue) => verdict === 'overdue' || verdict === 'due'
+  const keyOf = (one: ServiceDue) => `${isDueNow(one) ? 0 : 1} ${one.dueOn ?? '~'}`
   return [...due].sort((one, other) => (keyOf(one) < keyOf(other) ? -1 : keyOf(one) > keyOf(other) ? 1 : 0))
 }

@@ -205,7 +205,7 @@ function addTenth({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
   return nearestQuantity(multiply(exactEach, divide(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
-const NO_OIL = { value: 0, unit: 'mL' } as const
+const ZERO_VOLUME = { value: 0, unit: 'mL' } as const
 
 /** Oil containers by id. */
 type OilStock = Readonly<Record<Id, OilContainer>>
@@ -230,11 +230,11 @@ function takeFromStock(
       }
       return subtract(available, taken)
     }
-    const openedVolume = exactIn(openedBefore ?? NO_OIL, 'mL')
-    const fromOpened = exactIn(opened ?? NO_OIL, 'mL')
-    const keptOpen = add(subtract(openedVolume, fromOpened), takeVolume(fromOpened, true))
-    const keptFull = takeVolume(multiply(exactIn(container.size, 'mL'), exactOf(full)), false)
-    const openedAfter = add(keptOpen, keptFull)
+    const openedVolume = exactIn(openedBefore ?? ZERO_VOLUME, 'mL')
+    const fromOpened = exactIn(opened ?? ZERO_VOLUME, 'mL')
+    const openedLeft = add(subtract(openedVolume, fromOpened), takeVolume(fromOpened, true))
+    const fullLeft = takeVolume(multiply(exactIn(container.size, 'mL'), exactOf(full)), false)
+    const openedAfter = add(openedLeft, fullLeft)
     next[id] = {
       ...containerFields,
       count: container.count - full,

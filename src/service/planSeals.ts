@@ -7,9 +7,9 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedSeal } from './visitPlan.js'
 
 /**
- * Counts the seals for the steps of a visit, and those that must be bought. A seal that is fitted twice, because a plug is
- * opened again after a run, counts twice. Sealant counts as one package for all places. A seal that is used again if it is
- * good is listed once, as a spare.
+ * Counts the seals for the steps of a visit, and those that must be bought. A seal that is fitted twice,
+ * because a plug is opened again after a run, counts twice. Sealant counts as one package for all places. A
+ * seal that can be used again is listed once, as a spare.
  */
 export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
@@ -27,16 +27,16 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
       }
       const seal = resolved.value as Seal
       if (seal.kind === 'none' || seal.kind === 'not stated') return []
-      const isApplied = renewed > 0 && APPLIED_KINDS.has(seal.kind)
-      // Take a spare from the stock like a seal to be fitted, to keep the counts right.
-      const task: SealTask = { path, seal, action: isApplied ? 'apply' : 'new', inspection: [], reasons: [] }
+      const isSealant = renewed > 0 && APPLIED_KINDS.has(seal.kind)
+      // A spare is taken from the stock like a fitted seal, to keep the counts right.
+      const task: SealTask = { path, seal, action: isSealant ? 'apply' : 'new', inspection: [], reasons: [] }
       const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
       const { take = [], buy = count, reasons = [] } = line ?? {}
-      const hasPackage = isApplied && packages.has(describeSeal(seal))
-      if (isApplied) packages.add(describeSeal(seal))
+      const isPackagePlanned = isSealant && packages.has(describeSeal(seal))
+      if (isSealant) packages.add(describeSeal(seal))
       const [taken] = take
       const stockEntry = taken && shelf[taken.id]
-      if (!isApplied) shelf = takeSeals(shelf, take)
+      if (!isSealant) shelf = takeSeals(shelf, take)
       const replaceCode =
         renewed === 0
           ? 'service/seal-on-condition'
@@ -48,11 +48,11 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
         figure,
         seal,
         replace: seal.replace,
-        count: isApplied ? 1 : count,
+        count: isSealant ? 1 : count,
         stock: stockEntry && { id: taken.id, name: stockEntry.name, have: stockEntry.count },
         take: take.length > 1 ? take : undefined,
-        buy: hasPackage ? 0 : buy,
-        reasons: [serviceReason(replaceCode, { count }), ...(hasPackage ? [] : reasons)],
+        buy: isPackagePlanned ? 0 : buy,
+        reasons: [serviceReason(replaceCode, { count }), ...(isPackagePlanned ? [] : reasons)],
       })
     },
   )

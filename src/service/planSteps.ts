@@ -32,7 +32,7 @@ export interface StepPlan {
 /** Tools that are in no toolbox, so each visit that uses them lists them. */
 const HAND_TOOLS: ReadonlySet<ToolKind> = new Set(['chocks', 'jack', 'brush', 'scraper'])
 
-const HOT_OIL = 'procedure/caution-hot-oil'
+const HOT_OIL_CODE = 'procedure/caution-hot-oil'
 
 const makeInstanceKey = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
 
@@ -61,13 +61,13 @@ export function planSteps(
     const row = ACTIONS[action]
     // The oil is hot again after each run, and the work may be interrupted between two gearcases.
     if (row.changes.includes('oil warm') || row.changes.includes('oil runs through'))
-      for (const key of shownCautions) if (key.startsWith(`${HOT_OIL} `)) shownCautions.delete(key)
+      for (const key of shownCautions) if (key.startsWith(`${HOT_OIL_CODE} `)) shownCautions.delete(key)
     const onlyIf =
       describeCondition(sheet, step) ??
       (topUpSteps.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
     // A caution at a conditional step is shown again at other steps, since the step may be skipped.
     const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
-    const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${makeInstanceKey(step)}` : code)
+    const keyOf = (code: string) => (code === HOT_OIL_CODE ? `${code} ${makeInstanceKey(step)}` : code)
     const cautions = findCautions(sheet, step, isOilHot).filter(
       ({ code }) => !shownCautions.has(keyOf(code)) && !shownCautions.has(`${keyOf(code)} ${condition}`),
     )
@@ -80,7 +80,7 @@ export function planSteps(
     if (action === 'remove shield' && on !== undefined) refittedShields.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
     const drive = findToollessDrive(visit, step)
-    // A wrench with a setting is among the tools; a wrench for a torque that the sheet does not have is not.
+    // A wrench with a setting is already a tool of the plan; a wrench for an unknown torque is a hand tool.
     const hasSetting = drive !== undefined || tightenings[tightening]?.verdict !== 'cannot tell'
     for (const tool of row.tools)
       if (
@@ -143,7 +143,7 @@ const isNipped = (step: Step, next: Step | undefined): boolean =>
 
 /**
  * The jacking point, how an item is secured, or the items that must be released before the machine is driven.
- * For rolling the machine to a mark nothing is released.
+ * Nothing is released before the machine is rolled to a mark.
  */
 function describeMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
   if (action === 'clear away' && next?.do !== 'roll the machine') {
@@ -189,7 +189,7 @@ function findOilPlace(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step):
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
 }
 
-/** The machines that have the part of a step; undefined if this machine has it for certain. */
+/** The machines that have the part of a step; undefined if this machine certainly has it. */
 function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefined {
   const path = values?.['onlyIf']
   const condition = path === undefined ? undefined : (readPointer(sheet, path) as Condition | undefined)

@@ -40,22 +40,22 @@ export function planTime(
   const ownTimes = listOwnTimes(facts, chosen)
   const [shortest] = ownTimes
   const longest = ownTimes.at(-1)
-  const isEnough = ownTimes.length >= ENOUGH_VISITS
-  const exactMinutes = isEnough ? calculateMedian(ownTimes) : exactOf(estimate.minutes)
+  const hasEnoughVisits = ownTimes.length >= ENOUGH_VISITS
+  const exactMinutes = hasEnoughVisits ? calculateMedian(ownTimes) : exactOf(estimate.minutes)
   const visits = shortest &&
     longest && { count: ownTimes.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
   const labour = rate && { rate, cost: calculateCost(exactMinutes, rate) }
   return {
     minutes: nearestDouble(exactMinutes),
-    basis: isEnough ? 'own records' : 'house estimate',
-    ...(isEnough && { estimate: estimate.minutes }),
+    basis: hasEnoughVisits ? 'own records' : 'house estimate',
+    ...(hasEnoughVisits && { estimate: estimate.minutes }),
     ...(visits && { visits }),
     ...(labour && { labour }),
     reasons: [
       ...estimate.reasons,
       ...(visits === undefined
         ? []
-        : isEnough
+        : hasEnoughVisits
           ? [serviceReason('service/time-from-records', { ...visits, estimate: estimate.minutes })]
           : [serviceReason('service/time-few-visits', { count: visits.count, required: ENOUGH_VISITS })]),
       ...(labour ? [serviceReason('service/labour', { ...labour, rate: { ...labour.rate } })] : []),

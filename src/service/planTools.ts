@@ -15,7 +15,8 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
 /**
- * Lists the sockets, keys, stands and ramps that the steps of a visit need, each with the tool of the toolbox or as missing.
+ * Lists the sockets, keys, stands and ramps that the steps of a visit need, each with a tool from the toolbox
+ * or as missing.
  */
 export function planTools(visit: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   return [...planSockets(visit, toolbox), ...planStands(visit, toolbox), ...planRamps(visit, toolbox)]
@@ -79,19 +80,19 @@ function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): rea
   return chooseSets('stands', toolbox.stands, need, findMaxMass(figures.stated('/machine/mass')))
 }
 
-/** One ramp for each wheel that is driven up. */
+/** One ramp for each wheel to be raised. */
 function planRamps({ sheet, procedure, figures }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   const { axles } = sheet.machine
-  const driven = procedure.steps.flatMap(({ do: action, on }) => {
+  const drivenAxles = procedure.steps.flatMap(({ do: action, on }) => {
     if (action !== 'drive onto ramps') return []
     const [axle] = splitPointer(on ?? '')?.slice(2) ?? []
     return axle === undefined ? Object.keys(axles) : [axle]
   })
-  const need = [...new Set(driven)].reduce((sum, axle) => sum + (axles[axle]?.wheels ?? 0), 0)
+  const need = [...new Set(drivenAxles)].reduce((sum, axle) => sum + (axles[axle]?.wheels ?? 0), 0)
   return chooseSets('ramps', toolbox.ramps ?? {}, need, findMaxMass(figures.stated('/machine/mass')))
 }
 
-/** The sets that together are enough, or the best one with what is wrong. */
+/** The sets that together are enough, or the best set with its shortcoming. */
 function chooseSets(
   kind: 'stands' | 'ramps',
   sets: Toolbox['stands'],
@@ -136,20 +137,20 @@ function judgeSet(
   { name, rating, count }: Stands,
   mass: Quantity<MassUnit> | undefined,
 ): { readonly tool: PlannedTool; readonly count: number } {
-  const judge = (verdict: PlannedTool['verdict'], reason: PlannedTool['reasons'][number]) => ({
+  const makeVerdict = (verdict: PlannedTool['verdict'], reason: PlannedTool['reasons'][number]) => ({
     tool: { kind, for: [], have: { id, name }, verdict, reasons: [reason] } as const,
     count,
   })
-  if (mass === undefined) return judge('cannot tell', serviceReason('service/mass-not-stated', {}))
+  if (mass === undefined) return makeVerdict('cannot tell', serviceReason('service/mass-not-stated', {}))
   const fits = compareQuantities(rating, mass) >= 0
-  const [verdict, ending] = fits
+  const [verdict, codeEnding] = fits
     ? (['fits', 'strong-enough'] as const)
     : (['does not fit', 'too-weak'] as const)
   const reason =
     kind === 'stands'
-      ? serviceReason(`service/stands-${ending}`, { stands: name, rating, mass })
-      : serviceReason(`service/ramps-${ending}`, { ramps: name, rating, mass })
-  return judge(verdict, reason)
+      ? serviceReason(`service/stands-${codeEnding}`, { stands: name, rating, mass })
+      : serviceReason(`service/ramps-${codeEnding}`, { ramps: name, rating, mass })
+  return makeVerdict(verdict, reason)
 }
 
 /** The maximum mass of the machine according to its sheet. */

@@ -18,8 +18,8 @@ import type { PlannedTool } from './visitPlan.js'
 /**
  * Chooses a measuring vessel for each refill. If the gearcase is filled by quantity, a vessel that is too
  * coarse for the tolerance is a finding; without a tolerance it cannot be judged. If a level decides, only a
- * refill more than a tenth off stops the work, so the vessel with the fewest pours within a tenth is chosen,
- * and a coarser one is not a finding.
+ * refill more than a tenth off stops the work, so the vessel with the fewest pours within a tenth is chosen;
+ * a coarser one is not a finding.
  */
 export function planVessel(
   { sheet, figures }: VisitContext,

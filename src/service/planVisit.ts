@@ -201,10 +201,14 @@ function reportServicesNotOnMachine(
 }
 
 /** Supplies that the sheet lists for the services and no step uses. */
-function listSheetSupplies(sheet: SpecSheet, chosen: readonly ServiceDue[], listed: readonly Reason[]) {
+function listSheetSupplies(
+  sheet: SpecSheet,
+  chosen: readonly ServiceDue[],
+  listedSupplies: readonly Reason[],
+) {
   const supplies = new Set(chosen.flatMap(({ service }) => sheet.services[service]?.supplies ?? []))
   return [...supplies]
-    .filter((supply) => !listed.some(({ params }) => params['supply'] === supply))
+    .filter((supply) => !listedSupplies.some(({ params }) => params['supply'] === supply))
     .map((supply) => serviceReason('service/supply', { supply }))
 }
 

@@ -33,7 +33,7 @@ export interface PlannedStep {
   readonly fluid?: 'grease'
   /** For a part that is loosened or tightened without a tool. */
   readonly drive?: 'hand' | 'clip'
-  /** For a step on a filter or a seal of one. */
+  /** For a step on a filter or its seal. */
   readonly filter?: PlannedFilterHold
   /** Cautions to read before this step. */
   readonly cautions: readonly Reason[]
@@ -52,7 +52,7 @@ export interface PlannedLevel {
   readonly afterFilling: boolean
 }
 
-/** How a filter is fitted; one that is not renewed is cleaned. */
+/** How a filter is fitted; a filter that is not renewed is cleaned. */
 export interface PlannedFilterHold {
   readonly kind: Filter['kind']
   readonly screwed: boolean

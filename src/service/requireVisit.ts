@@ -41,7 +41,10 @@ export interface VisitOptions {
   readonly iso6789: '2017' | '2003'
   /** A tolerance in per cent for torques that the manual prints without one; absent: not stated. */
   readonly tolerancePercent?: number
-  /** What raises the machine; absent: ramps if the toolbox has no stands and the manual permits ramps, else stands. */
+  /**
+   * The way to raise the machine; absent: ramps if the toolbox has no stands and the manual permits ramps,
+   * else stands.
+   */
   readonly raiseOn?: 'stands' | 'ramps'
   /** The cost of an hour of work; absent: the plan has no cost. */
   readonly labourRate?: Money

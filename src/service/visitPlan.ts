@@ -31,8 +31,8 @@ import type { PartName } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
 
 /**
- * The plan of one visit to one machine, as plain JSON. It contains everything on a card; each figure of a card points into
- * this plan.
+ * The plan of one visit to one machine, as plain JSON. It contains everything for a card; each figure of a
+ * card points into it.
  */
 export interface VisitPlan {
   readonly kind: 'visit-plan'
@@ -196,7 +196,7 @@ export interface PlannedOil {
     readonly name: string
     readonly figure: JsonPointer
     readonly includedInRefill: boolean
-    /** Which goes in first. */
+    /** Which of the two goes in first. */
     readonly order: 'additive first' | 'oil first'
     /** For one instance, and for all; absent: not stated. */
     readonly perInstance?: Quantity<VolumeUnit>

@@ -4,13 +4,13 @@ import { type ProcedureCodes, procedureFinding, type RampObstacle } from '../cod
 import { findWheelMark, type IndexedSheet } from '../layout.js'
 import { isTilted } from '../needs/securing.js'
 import { includesLevelCheck, type OilJob } from '../oilJob.js'
-import { isRaised, type OnRamps } from './phases.js'
+import { isRaised, type RampPosition } from './phases.js'
 
 /** The ramps of a visit. */
 export interface ChosenRamps {
-  /** Axles whose wheels go onto ramps; empty: nothing is raised, or stands are used. */
+  /** Axles whose wheels are driven onto ramps; empty: nothing is raised, or stands are used. */
   readonly axles: readonly Id[]
-  readonly onRamps?: OnRamps
+  readonly onRamps?: RampPosition
   readonly findings: readonly Finding<ProcedureCodes>[]
 }
 
@@ -20,7 +20,10 @@ interface Obstacle {
   readonly path: string
 }
 
-/** The axles that ramps raise for this work; none if ramps cannot be used, with a finding that says why. */
+/**
+ * The axles to raise on ramps for this work; if ramps cannot be used, none, with a finding that gives the
+ * reason.
+ */
 export function chooseRamps(
   sheet: SpecSheet,
   layout: IndexedSheet,
@@ -33,7 +36,7 @@ export function chooseRamps(
   )
   const axles = layout.axles.filter((axle) => supports.some((one) => layout.axleOfSupport.get(one) === axle))
   const document = { kind: 'spec-sheet', id: sheet.id } as const
-  const nameAxle = (axle: Id) => sheet.machine.axles[axle]?.name ?? axle
+  const readAxleName = (axle: Id) => sheet.machine.axles[axle]?.name ?? axle
   const obstacle = findObstacle()
   if (obstacle !== undefined) {
     const { path, ...params } = obstacle
@@ -43,10 +46,12 @@ export function chooseRamps(
     }
   }
   const findings = axles
-    .filter((axle) => !layout.rampsOfAxle.has(axle))
+    .filter((axle) => !layout.areRampsAllowed.has(axle))
     .map((axle) => {
       const path = joinPointer(['machine', 'axles', axle])
-      return procedureFinding('procedure/ramps-not-stated', 'info', document, path, { part: nameAxle(axle) })
+      return procedureFinding('procedure/ramps-not-stated', 'info', document, path, {
+        part: readAxleName(axle),
+      })
     })
   return dropUndefined({
     axles,
@@ -59,20 +64,20 @@ export function chooseRamps(
     const [first] = raised
     if (first === undefined) return undefined
     if (mustNotRun) return { because: 'must not run', path: '/machine' }
-    const unknown = supports.find((one) => !layout.axles.includes(layout.axleOfSupport.get(one) ?? ''))
-    if (unknown !== undefined)
-      return { because: 'axle not known', path: joinPointer(['machine', 'supports', unknown]) }
-    const forbidden = axles.find((axle) => layout.rampsOfAxle.get(axle) === false)
-    if (forbidden !== undefined)
+    const unknownSupport = supports.find((one) => !layout.axles.includes(layout.axleOfSupport.get(one) ?? ''))
+    if (unknownSupport !== undefined)
+      return { because: 'axle not known', path: joinPointer(['machine', 'supports', unknownSupport]) }
+    const forbiddenAxle = axles.find((axle) => layout.areRampsAllowed.get(axle) === false)
+    if (forbiddenAxle !== undefined)
       return {
-        ...{ because: 'manual forbids ramps', part: nameAxle(forbidden) },
-        path: joinPointer(['machine', 'axles', forbidden]),
+        ...{ because: 'manual forbids ramps', part: readAxleName(forbiddenAxle) },
+        path: joinPointer(['machine', 'axles', forbiddenAxle]),
       }
-    // Driving onto the next pair would drive off the first.
+    // Driving onto the next pair of ramps would drive off the first.
     if (axles.length > 1 && isTilted(layout, axles))
       return { because: 'level needs flat ground', path: '/machine/axles' }
     for (const job of raised) {
-      const because = judgeJob(layout, jobs, job, isTilted(layout, axles))
+      const because = findJobObstacle(layout, jobs, job, isTilted(layout, axles))
       const { gearcase, path } = job.owner.gearcase
       if (because !== undefined) return { because, part: gearcase.name, path }
     }
@@ -81,33 +86,33 @@ export function chooseRamps(
 }
 
 /**
- * Why this work cannot be done on ramps: wheels on ramps carry the machine and cannot turn, and a machine with one end on
- * ramps is tilted. Common practice, no source.
+ * The reason why this work cannot be done on ramps: wheels on ramps carry the machine and cannot turn, and a
+ * machine with one end on ramps is tilted. Common practice, no source.
  */
-function judgeJob(
+function findJobObstacle(
   layout: IndexedSheet,
   jobs: readonly OilJob[],
   { owner, emptiedInstances, task }: OilJob,
-  tilted: boolean,
+  isMachineTilted: boolean,
 ): RampObstacle | undefined {
   const openings = emptiedInstances.flatMap(({ gearcase }) => gearcase.openings)
   const roles = ['fill', 'drain', 'level'] as const
   if (openings.some((one) => roles.some((role) => findWheelMark(one, role) !== undefined)))
     return 'wheel must turn'
   const { fill } = owner.gearcase
-  const judged = includesLevelCheck(owner.gearcase, task)
+  const hasLevelCheck = includesLevelCheck(owner.gearcase, task)
   const attitude = fill?.level?.attitude
-  if (judged && attitude === 'level on stands') return 'level needs stands'
+  if (hasLevelCheck && attitude === 'level on stands') return 'level needs stands'
   const isPouredByLevel = task === 'change' && fill?.method.kind === 'to level hole'
   const isOnlyChecked = task === 'check' && attitude !== 'level on its wheels'
-  if (tilted && judged && (isPouredByLevel || isOnlyChecked)) return 'level needs flat ground'
+  if (isMachineTilted && hasLevelCheck && (isPouredByLevel || isOnlyChecked)) return 'level needs flat ground'
   const shields = emptiedInstances.flatMap(({ gearcase }) => gearcase.shields)
   const hasGuard = shields.some((id) => layout.shields.get(id)?.shield.guards === 'moving parts')
-  // Such a guard would still be off as the machine drives.
+  // Such a guard would still be off while the machine drives.
   const isShared = jobs.some(
     (job) =>
       !isRaised(job) &&
       job.emptiedInstances.some(({ gearcase }) => gearcase.shields.some((id) => shields.includes(id))),
   )
-  return hasGuard && ((tilted && judged) || isShared) ? 'guard is off' : undefined
+  return hasGuard && ((isMachineTilted && hasLevelCheck) || isShared) ? 'guard is off' : undefined
 }

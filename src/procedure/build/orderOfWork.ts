@@ -29,7 +29,7 @@ interface Task {
   readonly job: OilJob
   readonly phase: Phase
   /** Whether this is the last task of its job, before the leak check and the shields. */
-  readonly isLast: boolean
+  readonly isLastOfJob: boolean
   readonly work: () => void
 }
 
@@ -52,7 +52,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     writeRun(writer)
     const recheckedJobs = jobs.filter(isRechecked)
     for (const { emptiedInstances } of recheckedJobs)
-      for (const one of emptiedInstances) writer.finished.delete(keyOf(one))
+      for (const one of emptiedInstances) writer.finishedKeys.delete(keyOf(one))
     const checks = recheckedJobs.flatMap((job) => planCheckTasks(writer, job))
     writeTasks(writer, jobs, checks, true)
     writeLastChecks(writer, jobs)
@@ -107,7 +107,7 @@ function writeParking(writer: Writer): void {
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
     if (includesLevelCheck(job.owner.gearcase, 'check')) return planCheckTasks(writer, job)
-    return [{ job, phase: 'before the lift', isLast: true, work: () => {} }]
+    return [{ job, phase: 'before the lift', isLastOfJob: true, work: () => {} }]
   }
   const [draining, filling] = [chooseDrainPhase(job), chooseFillPhase(job, writer.ramps.onRamps)]
   const fill = job.owner.gearcase.fillOpening
@@ -116,7 +116,7 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeShieldRemoval(writer, job)
     writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
-    // A machine that drives off its ramps has oil in its gears.
+    // A machine must have oil in its gears before it drives off the ramps.
     if (isPouredFirst) writePouring(writer, job)
     writeTurn(writer, job.owner, fill, findWheelMark(fill, 'fill'))
     for (const one of job.owner.gearcase.possibleFillOpenings)
@@ -128,8 +128,8 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeFillClosing(writer, job)
   }
   return [
-    { job, phase: draining, isLast: false, work: writeDrainTask },
-    { job, phase: filling, isLast: true, work: writeFillTask },
+    { job, phase: draining, isLastOfJob: false, work: writeDrainTask },
+    { job, phase: filling, isLastOfJob: true, work: writeFillTask },
   ]
 }
 
@@ -139,7 +139,7 @@ function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
   const check: Task = {
     job,
     phase,
-    isLast: true,
+    isLastOfJob: true,
     work: () => {
       writeShieldRemoval(writer, job)
       writeLevelCheck(writer, job)
@@ -150,7 +150,7 @@ function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeShieldRemoval(writer, job)
     writeTurn(writer, job.owner, level, findWheelMark(level, 'level'))
   }
-  return [{ job, phase: 'on stands', isLast: false, work: writeTurnTask }, check]
+  return [{ job, phase: 'on stands', isLastOfJob: false, work: writeTurnTask }, check]
 }
 
 function writeTasks(
@@ -162,24 +162,24 @@ function writeTasks(
   const supports = listSupports(writer, tasks)
   const usesRamps = writer.ramps.axles.length > 0 && supports.length > 0
   if (!usesRamps || tasks.some(({ phase }) => phase === 'before the lift')) {
-    writeHolding(writer, usesRamps ? [] : supports)
+    writeChockingAndSecuring(writer, usesRamps ? [] : supports)
     if (isAfterRun && tasks.length > 0) writeStep(writer, 'let settle')
   }
   for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
     if (phase === 'on stands') {
       if (usesRamps) {
         writeDriving(writer, 'drive onto ramps')
-        writeHolding(writer, supports)
+        writeChockingAndSecuring(writer, supports)
       } else writeRaising(writer, supports)
     }
-    const tasksNow = tasks.filter((one) => one.phase === phase)
+    const phaseTasks = tasks.filter((one) => one.phase === phase)
     if (phase === 'after the lift' && usesRamps) {
       writeDriving(writer, 'drive off ramps')
-      if (tasksNow.length > 0) writeHolding(writer, [])
+      if (phaseTasks.length > 0) writeChockingAndSecuring(writer, [])
     } else if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
-    for (const task of tasksNow) {
+    for (const task of phaseTasks) {
       task.work()
-      if (task.isLast) writeJobEnd(writer, jobs, task.job, isAfterRun || task.job.task === 'check')
+      if (task.isLastOfJob) writeJobEnd(writer, jobs, task.job, isAfterRun || task.job.task === 'check')
     }
   }
 }
@@ -194,8 +194,8 @@ function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[]
   return [...writer.context.layout.axleOfSupport.keys()].filter((support) => needed.has(support))
 }
 
-/** Chocks the wheels that stay on the ground, and secures what the sheet lists. */
-function writeHolding(writer: Writer, supports: readonly string[]): void {
+/** Chocks the wheels that stay on the ground, and secures the items of the sheet. */
+function writeChockingAndSecuring(writer: Writer, supports: readonly string[]): void {
   writeChocking(writer, supports)
   writeSecuring(writer, 'before work')
 }
@@ -249,33 +249,34 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
     (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
   )
   for (const one of job.emptiedInstances) {
-    const isHidden = shieldsToRefit.some(({ id }) => one.gearcase.shields.includes(id))
-    const isOpenedAgain = !isLastCheck && !isHidden && isRechecked(job)
+    const isBehindShield = shieldsToRefit.some(({ id }) => one.gearcase.shields.includes(id))
+    const isOpenedAgain = !isLastCheck && !isBehindShield && isRechecked(job)
     if (!isOpenedAgain && !getGearcaseState(writer.state, one).wipedDown)
       writePartStep(writer, 'wipe down', one.gearcase, one)
     const isUnderPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
-    if (isHidden && isUnderPlate && !isLastCheck) writePartStep(writer, 'let a leak show', one.gearcase, one)
-    if (isHidden || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
-    writer.finished.add(keyOf(one))
+    if (isBehindShield && isUnderPlate && !isLastCheck)
+      writePartStep(writer, 'let a leak show', one.gearcase, one)
+    if (isBehindShield || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
+    writer.finishedKeys.add(keyOf(one))
   }
   const unfinishedJobs = jobs.filter(({ emptiedInstances }) =>
-    emptiedInstances.some((one) => !writer.finished.has(keyOf(one))),
+    emptiedInstances.some((one) => !writer.finishedKeys.has(keyOf(one))),
   )
-  const shieldsStillOff = new Set(
+  const shieldsNeededOff = new Set(
     unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),
   )
   for (const shield of shieldsToRefit)
-    if (writer.state.shields[shield.path] === 'off' && !shieldsStillOff.has(shield))
+    if (writer.state.shields[shield.path] === 'off' && !shieldsNeededOff.has(shield))
       writeStep(writer, 'refit shield', shield.path)
 }
 
 /** A plate under the machine is refitted after the last leak check, unless that needs the lift. */
 function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
   if (shield.guards !== 'the underside') return true
-  const jobsBehind = jobs.filter(({ emptiedInstances }) =>
+  const jobsBehindShield = jobs.filter(({ emptiedInstances }) =>
     emptiedInstances.some(({ gearcase }) => gearcase.shields.includes(id)),
   )
-  return jobsBehind.some(isRaised) && !jobsBehind.some(isRechecked)
+  return jobsBehindShield.some(isRaised) && !jobsBehindShield.some(isRechecked)
 }
 
 /** Writes the filling of one oil space. */

@@ -11,11 +11,11 @@ export function chooseDrainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
-/** How the machine is while it is raised on ramps; absent: it is raised on stands. */
-export type OnRamps = 'tilted' | 'level' | undefined
+/** The position of a machine on ramps; undefined: it is raised on stands. */
+export type RampPosition = 'tilted' | 'level' | undefined
 
 /** The phase of filling: raised, unless the level is read with the machine on its wheels or it is tilted on ramps. */
-export function chooseFillPhase(job: OilJob, onRamps: OnRamps): Phase {
+export function chooseFillPhase(job: OilJob, onRamps: RampPosition): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'
   const isOffStands = onRamps === undefined && owner.fill?.level?.attitude === 'level on its wheels'
@@ -24,7 +24,7 @@ export function chooseFillPhase(job: OilJob, onRamps: OnRamps): Phase {
 }
 
 /** The phase in which the level is read. A wheel can be turned to its mark only while it is raised. */
-export function chooseCheckPhase(job: OilJob, onRamps: OnRamps): Phase {
+export function chooseCheckPhase(job: OilJob, onRamps: RampPosition): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude
   const mustTurnWheel = needsWheelTurned(job)

@@ -40,7 +40,9 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
   for (const target of emptiedInstances) writeEmptying(writer, target, owner, fill)
 }
 
-/** A separate level hole; its plug is loosened before draining, since a stuck one prevents the check. */
+/**
+ * A separate level hole; its plug is loosened before draining, since a stuck plug prevents the level check.
+ */
 function findLevelHole({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
   const { levelOpening: level } = gearcase
   if (level === undefined || gearcase.fill?.method.kind !== 'to level hole' || level.path === fill.path)
@@ -58,10 +60,10 @@ function writeEmptying(
   owner: GearcaseInstance,
   fill: OpeningLayout,
 ): void {
-  const drains = target.gearcase.emptyingWays.flatMap((way) =>
+  const drainParts = target.gearcase.emptyingWays.flatMap((way) =>
     [partOf(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
   )
-  for (const [place, { way, part }] of drains.entries()) {
+  for (const [place, { way, part }] of drainParts.entries()) {
     if ('opening' in part) writeTurn(writer, target, part, findWheelMark(part, 'drain'))
     writePartStep(writer, 'place the pan', part, target)
     if ('cover' in part) {
@@ -75,7 +77,7 @@ function writeEmptying(
     )
     if (isSampled && place === 0) writePartStep(writer, 'take an oil sample', part, target)
     writePartStep(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, target)
-    const isLast = place === drains.length - 1
+    const isLast = place === drainParts.length - 1
     if (isLast) writePartStep(writer, 'inspect the oil', target.gearcase, target)
     if (way.kind === 'drain plug') writeMagnetInspection(writer, part, target)
     writeFilterChangesBehind(writer, target, part)
@@ -113,11 +115,11 @@ export function writeTurn(
     writeStep(writer, 'turn the wheel', opening.path, at)
     return
   }
-  const hadPan = getGearcaseState(writer.state, target).panPlaced
+  const wasPanPlaced = getGearcaseState(writer.state, target).panPlaced
   writeStep(writer, 'clear away')
   writeStep(writer, 'roll the machine', opening.path, at)
   writeStep(writer, 'chock the wheels')
-  if (hadPan) writePartStep(writer, 'place the pan', opening, target)
+  if (wasPanPlaced) writePartStep(writer, 'place the pan', opening, target)
 }
 
 function writeOtherFilterChanges(writer: Writer, target: GearcaseInstance): void {

@@ -22,7 +22,7 @@ export interface Writer {
   readonly steps: Step[]
   readonly usedIds: Set<Id>
   /** Keys of the gearcase instances that are finished. */
-  readonly finished: Set<string>
+  readonly finishedKeys: Set<string>
   readonly sheet: SpecSheet
   readonly identity: Identity
   readonly ramps: Pick<ChosenRamps, 'axles' | 'onRamps'>
@@ -52,7 +52,7 @@ export function makeWriter(
     state: makeInitialState(context.layout),
     steps: [],
     usedIds: new Set(),
-    finished: new Set(),
+    finishedKeys: new Set(),
     notes,
   }
 }

@@ -58,8 +58,10 @@ export const CLOSING_NEEDS = {
 /** The gearcase of the step, those behind its shield, or all. */
 export function listAffectedInstances({ layout, target, shield }: StepContext): readonly GearcaseInstance[] {
   if (target !== undefined) return [target]
-  const all = layout.instances
-  return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
+  const allInstances = layout.instances
+  return shield === undefined
+    ? allInstances
+    : allInstances.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
 
 /** Steps that tighten the openings, covers and filters that are not tight. */

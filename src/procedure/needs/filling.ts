@@ -29,7 +29,7 @@ export const FILLING_NEEDS = {
     // The machine has only one of the two fill plugs, so the oil is measured once.
     (opening?.applies === 'cannot tell' && getGearcaseState(state, owner).oil === 'new') ||
     draftAt('measure the oil', owner.gearcase, owner.instance),
-  // At a level hole the surplus runs out again; of two alternative fill plugs the machine has one.
+  // At a level hole the surplus runs out; of two alternative fill plugs the machine has only one.
   'oil-poured-twice': ({ state, owner, opening }) =>
     owner === undefined ||
     getGearcaseState(state, owner).oil !== 'new' ||

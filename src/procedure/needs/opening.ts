@@ -74,7 +74,7 @@ export const OPENING_NEEDS = {
       getGearcaseState(state, target).oil !== 'old' || [draftOnStepPart(context, 'take an oil sample')]
     )
   },
-  // Oil from the pan, or the dregs in the case, says nothing about the gears.
+  // A sample from the pan, or of the dregs in the case, says nothing about the gears.
   'sample-too-late': ({ state, target }) =>
     target === undefined || getGearcaseState(state, target).oil === 'old' || [],
   'breather-not-cleared': ({ state, target }) =>
@@ -111,7 +111,7 @@ export function listOtherFillOpenings(
     .map((fill) => ({ opening: fill, instance: owner.instance }))
 }
 
-/** Whether one of the other fill openings passes the test, or there is none. */
+/** Whether one of the other fill openings passes the test, or there are none. */
 function isMetByOtherFill(
   context: StepContext,
   isMet: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
@@ -140,7 +140,7 @@ function letsOilOut({ gearcase, owner, opening, cover, filter, step }: StepConte
   if (gearcase === undefined || opening === undefined) return false
   return (
     isDrainOpening(gearcase, opening) ||
-    // A plug of a level hole that is only loosened lets no oil out.
+    // A level plug that is only loosened lets no oil out.
     (step.do !== 'crack loose' &&
       owner?.gearcase.fill?.method.kind === 'to level hole' &&
       gearcase.levelOpening?.id === opening.id)

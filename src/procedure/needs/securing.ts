@@ -27,11 +27,11 @@ export const SECURING_NEEDS = {
   'not-on-level-ground': ({ state, mustNotRun }) =>
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
-  // Chocks at wheels that are up on ramps do not hold those on the ground.
+  // Chocks at the wheels on ramps do not hold the wheels on the ground.
   'not-chocked': ({ layout, state: { chocked, onRamps } }) => {
-    const staying = onRamps.length === 0 ? [] : layout.axles.filter((axle) => !onRamps.includes(axle))
-    if (staying.length > 0)
-      return staying.some((axle) => chocked.includes(axle)) || staying.map(draftChocking)
+    const axlesOnGround = onRamps.length === 0 ? [] : layout.axles.filter((axle) => !onRamps.includes(axle))
+    if (axlesOnGround.length > 0)
+      return axlesOnGround.some((axle) => chocked.includes(axle)) || axlesOnGround.map(draftChocking)
     return chocked.length > 0 || [{ do: 'chock the wheels' }]
   },
   'not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
@@ -66,15 +66,16 @@ export const SECURING_NEEDS = {
   'not-raised': (context) => {
     const { state, part, gearcase } = context
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
-    const notLifted = needed.filter((support) => !state.lifted.includes(support))
-    const missing = part?.kind === 'support' ? notLifted : listNotOnRamps(context, notLifted)
+    const unliftedSupports = needed.filter((support) => !state.lifted.includes(support))
+    const missing =
+      part?.kind === 'support' ? unliftedSupports : listSupportsOffRamps(context, unliftedSupports)
     if (missing.length === 0) return true
     if (part?.kind !== 'support') return draftRaising(missing)
     return missing.map((support) => draftOnSupport('raise the machine', support))
   },
   'drain-not-raised': (context) =>
     trueIfEmpty(
-      isDraining(context) ? draftRaising(listNotOnRamps(context, listMissingSupports(context))) : [],
+      isDraining(context) ? draftRaising(listSupportsOffRamps(context, listMissingSupports(context))) : [],
     ),
   'lowered-with-drain-open': ({ layout, state }) =>
     trueIfEmpty(
@@ -96,12 +97,12 @@ export const SECURING_NEEDS = {
   'run-on-stands': ({ state }) =>
     trueIfEmpty([
       ...(state.lifted.length > 0 ? [{ do: 'lower the machine' } as const] : []),
-      ...(state.onRamps.length > 0 ? [DRIVE_OFF] : []),
+      ...(state.onRamps.length > 0 ? [DRIVE_OFF_STEP] : []),
     ]),
-  'ramps-and-jack': ({ state }) => state.onRamps.length === 0 || [DRIVE_OFF],
+  'ramps-and-jack': ({ state }) => state.onRamps.length === 0 || [DRIVE_OFF_STEP],
   'ramps-not-permitted': ({ layout, part }) => {
     const axles = part?.kind === 'axle' ? [part.id] : layout.axles
-    return axles.every((axle) => layout.rampsOfAxle.get(axle) !== false) || []
+    return axles.every((axle) => layout.areRampsAllowed.get(axle) !== false) || []
   },
   // Fill and level plugs may be turned in by hand: they are opened again for the level on flat ground.
   'driven-with-plug-loose': ({ layout, state }) =>
@@ -110,8 +111,8 @@ export const SECURING_NEEDS = {
         const part = layout.parts.get(draft.on ?? '')
         if (part?.kind !== 'opening') return draft
         const { position } = getOpeningState(state, part.opening, draft.at?.instance)
-        const isAbove = servesAs(part.opening, 'fill') || servesAs(part.opening, 'level')
-        if (!isAbove || isDrainOpening(part.gearcase, part.opening)) return draft
+        const isFillOrLevel = servesAs(part.opening, 'fill') || servesAs(part.opening, 'level')
+        if (!isFillOrLevel || isDrainOpening(part.gearcase, part.opening)) return draft
         return position === 'out' || position === 'cracked' ? { ...draft, do: 'nip by hand' } : []
       }),
     ),
@@ -155,27 +156,30 @@ export const SECURING_NEEDS = {
     switch (fill?.level?.attitude) {
       case 'level on its wheels':
         if (state.lifted.length > 0) return [{ do: 'lower the machine' }]
-        return !isTilted(layout, state.onRamps) || [DRIVE_OFF]
+        return !isTilted(layout, state.onRamps) || [DRIVE_OFF_STEP]
       case 'level on stands':
         return (
           (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
           draftRaising(owner?.gearcase.supports ?? [])
         )
       default:
-        return !isTilted(layout, state.onRamps) || [DRIVE_OFF]
+        return !isTilted(layout, state.onRamps) || [DRIVE_OFF_STEP]
     }
   },
 } satisfies Readonly<Record<string, Need>>
 
-const DRIVE_OFF: StepDraft = { do: 'drive off ramps' }
+const DRIVE_OFF_STEP: StepDraft = { do: 'drive off ramps' }
 
 /** Whether some wheels are on ramps and others are not. */
 export function isTilted({ axles }: IndexedSheet, onRamps: readonly string[]): boolean {
   return onRamps.length > 0 && axles.some((axle) => !onRamps.includes(axle))
 }
 
-/** Those of the supports whose axle is not up on ramps either. */
-function listNotOnRamps({ layout, state }: StepContext, supports: readonly string[]): readonly string[] {
+/** The supports whose axle is not on ramps. */
+function listSupportsOffRamps(
+  { layout, state }: StepContext,
+  supports: readonly string[],
+): readonly string[] {
   return supports.filter((support) => !state.onRamps.includes(layout.axleOfSupport.get(support) ?? ''))
 }
 
