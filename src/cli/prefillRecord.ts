@@ -2,6 +2,7 @@ import { stringify } from 'yaml'
 import { dropUndefined, splitPointer } from '../base/index.js'
 import { writeText } from '../schema/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
+import { cleanLine } from './cleanLine.js'
 
 /** Marks a value that the technician must fill in: until then the document cannot be read. */
 const TO_FILL_IN = '?'
@@ -35,16 +36,21 @@ export function prefillRecord(plan: VisitPlan): string {
     entries,
     shields: shields.length === 0 ? undefined : Object.fromEntries(shields),
   })
+  const uncounted = plan.missing
+    .filter(({ reason }) => reason.params['role'] === 'fasteners')
+    .map(
+      ({ part }) =>
+        `# Count the fasteners (${cleanLine(part?.part ?? '')}): the manual does not state their number.\n`,
+    )
   // One line for each key and each gearcase: inner maps are in braces.
-  return Object.entries(record)
-    .map(([key, value]) => {
-      const isList = Array.isArray(value)
-      const lines = isList
-        ? value.map((one) => `\n  - ${writeInline(one)}`).join('')
-        : ` ${writeInline(value)}`
-      return `${key}:${lines}\n`
-    })
-    .join('')
+  const lines = Object.entries(record).map(([key, value]) => {
+    const isList = Array.isArray(value)
+    const values = isList
+      ? value.map((one) => `\n  - ${writeInline(one)}`).join('')
+      : ` ${writeInline(value)}`
+    return `${key}:${values}\n`
+  })
+  return [...uncounted, ...lines].join('')
 }
 
 const writeInline = (value: unknown): string =>

@@ -14,13 +14,15 @@ export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
   requireShape('kits', kits, shape, 'pass the result of kitContents')
   const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
   for (const kit of kits) {
-    const { oil, seals, filters = [], tools, sampleBottles } = kit
+    const { oil, seals, filters = [], tools, sampleBottles, supplies = [], toCount = [] } = kit
     const key = JSON.stringify([
       oil.map(({ oil: name, volume }) => [name, volume.value]).sort(),
       seals.map(({ name, count }) => [name, count]).sort(),
       filters.map(({ name, count }) => [name, count]).sort(),
       tools.map(({ id }) => id).sort(),
       sampleBottles,
+      [...supplies].sort(),
+      [...toCount].sort(),
     ])
     const group = groups.get(key) ?? { machines: [], kit }
     group.machines.push(kit.machine)

@@ -1,4 +1,5 @@
 import { dropUndefined, requireShape, type Shape } from '../base/index.js'
+import { ACTIONS } from '../procedure/index.js'
 import type { Id } from '../spec/index.js'
 import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeals } from './kitSums.js'
 import { describeSeal, formatPartNumber } from './names.js'
@@ -15,6 +16,10 @@ export interface Kit {
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
   /** Clean bottles with a label, one for each oil sample; absent if there are none. */
   readonly sampleBottles?: number
+  /** What the sheet asks for besides, such as brake cleaner; absent if there is nothing. */
+  readonly supplies?: readonly string[]
+  /** Parts whose number of fasteners the manual does not state: count them; absent if there are none. */
+  readonly toCount?: readonly string[]
   /** Items that were missing in stock when the visit was planned. */
   readonly buy: {
     readonly oil: readonly KitOil[]
@@ -88,13 +93,25 @@ export function kitContents(plan: VisitPlan): Kit {
   const pan = plan.pan?.have
   if (pan !== undefined) tools.set(pan.id, pan.name)
   const bottles = (plan.consumables ?? []).filter(({ code }) => code === 'service/sample-label').length
+  const consumables = (plan.consumables ?? []).flatMap(({ params: { supply } }) => supply ?? [])
+  const supplies = consumables.map(String).filter((supply) => !isUsual(supply))
+  const toCount = (plan.missing ?? [])
+    .filter(({ reason }) => reason.params['role'] === 'fasteners')
+    .map(({ part }) => part?.part ?? '')
   return dropUndefined({
     machine: { id: log, name },
     oil: sumOils([...needed, ...additives]),
     seals: sumSeals(seals),
     filters,
     sampleBottles: bottles === 0 ? undefined : bottles,
+    supplies: supplies.length === 0 ? undefined : supplies,
+    toCount: toCount.length === 0 ? undefined : toCount,
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
     buy: dropUndefined({ oil: sumOils([...oilsToBuy, ...additives]), seals: sumSeals(sealsToBuy), filters }),
   })
 }
+
+/** Whether any service may need it, by the table of actions. */
+const isUsual = (supply: string): boolean =>
+  supply === 'suction pump' ||
+  Object.values(ACTIONS).some(({ supplies }) => supplies.some((one) => one === supply))

@@ -138,6 +138,13 @@ export function planOil(
       const size = stock.containers[id]?.size
       return size === undefined ? [] : [{ size, count }]
     })
+    const meetingOils = new Set(
+      offers.flatMap((one) => Object.values(one.suitable).map((container) => container.oil.name)),
+    )
+    if (meetingOils.size > 1 && chosen.oil !== undefined)
+      reasons.push(
+        serviceReason('service/oil-choice-open', { part, oils: [...meetingOils], chosen: chosen.oil }),
+      )
     return {
       ...common,
       take: taken.take,

@@ -78,3 +78,28 @@ describe('what a visit leaves on the shelf', () => {
     expect(remainingStock(empty, planExample('tind-4'))).toEqual(empty)
   })
 })
+
+describe('several oils on the shelf that meet the sheet', () => {
+  const reasonsWith = (names: readonly string[]) => {
+    const plan = planExample('tind-4', {
+      stock: (stock) => {
+        const [, container] =
+          Object.entries(stock.containers).find(([, { oil }]) => oil.categories?.includes('GL-5')) ?? []
+        if (container === undefined) throw new Error('no oil')
+        const shelf = names.map((name) => [name, { ...container, oil: { ...container.oil, name } }])
+        return { ...stock, containers: Object.fromEntries(shelf) }
+      },
+    })
+    return plan.oil.flatMap(({ reasons }) => reasons.filter(({ code }) => code === 'service/oil-choice-open'))
+  }
+
+  it('one leaves no choice', () => {
+    expect(reasonsWith(['fjord-oil'])).toEqual([])
+  })
+
+  it('are all named, with the one that the plan takes', () => {
+    const [front] = reasonsWith(['fjord-oil', 'skog-oil'])
+    expect(front?.params['oils']).toEqual(expect.arrayContaining(['fjord-oil', 'skog-oil']))
+    expect(['fjord-oil', 'skog-oil']).toContain(front?.params['chosen'])
+  })
+})

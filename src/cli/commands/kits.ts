@@ -73,6 +73,9 @@ function printKits(kits: readonly Kit[], undecided: UndecidedMachines, orders: K
     printPieces(kit.filters ?? [])
     if (kit.sampleBottles !== undefined)
       io.print(`  ${kit.sampleBottles} ×  clean sample bottle with a label`)
+    for (const supply of kit.supplies ?? []) io.print(cleanLine(`  ${supply}`))
+    for (const part of kit.toCount ?? [])
+      io.print(cleanLine(`  Count the fasteners (${part}): the manual does not state their number.`))
     for (const { name } of kit.tools) io.print(cleanLine(`  ${name}`))
   }
   for (const { machine, reasons } of undecided) {

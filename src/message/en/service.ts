@@ -57,7 +57,9 @@ export const serviceTexts: Texts<ServiceCodes> = {
       ? 'The facts in the log fit no variant of the sheet. Check the plate.'
       : `The log contradicts itself: its other facts fit ${candidates.join(' or ')}, not the variant that it names. Check the plate.`,
   'service/figure-not-stated': ({ part, role }) =>
-    `${capitalize(partText(part))}: ${roleText(role)} not stated. See the manual.`,
+    role === 'fasteners'
+      ? `${capitalize(partText(part))}: number of fasteners not stated. Count them.`
+      : `${capitalize(partText(part))}: ${roleText(role)} not stated. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
     `${capitalize(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
   'service/torque-not-settled': ({ part }) =>
@@ -74,6 +76,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The viscosity of ${oil} at this temperature is not known, so no pouring time is calculated.`,
   'service/oil-for-ambient': ({ oil, ambient }, say) =>
     `At ${say.quantity(ambient)} the sheet permits ${oil}.`,
+  'service/oil-choice-open': ({ part, oils, chosen }, say) =>
+    `The manual leaves the choice (${partText(part)}): ${say.list(oils)} meet it. This plan takes ${chosen}; the record names what went in.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
   'service/no-oil-for-ambient': ({ part, ambient }, say) =>
     `No oil of the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,

@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest'
+import { prefillRecord } from '../../src/cli/prefillRecord.js'
+import { groupKits } from '../../src/service/groupKits.js'
+import { renderText } from '../../src/v1/card.js'
+import { kitContents } from '../../src/v1/service.js'
+import { add, patched, replace } from '../support/patched.js'
+import { cardOf, planExample } from '../support/planExample.js'
+
+const uncounted = planExample('tind-4', {
+  sheet: patched(replace('/shields/skid-plate/fasteners/count', 'not stated')),
+})
+
+it('fasteners of unstated number are to be counted: in plan, card, kit and record', () => {
+  expect(kitContents(uncounted).toCount).toEqual(['front skid plate'])
+  expect(kitContents(planExample('tind-4'))).not.toHaveProperty('toCount')
+  expect(renderText(cardOf(uncounted)).replace(/\s+/g, ' ')).toContain(
+    'number of fasteners not stated. Count them.',
+  )
+  expect(prefillRecord(uncounted)).toContain('# Count the fasteners (front skid plate): the manual')
+  expect(prefillRecord(planExample('tind-4'))).not.toContain('#')
+})
+
+it('what a sheet asks for besides is in the kit, and kits that differ in it are two', () => {
+  const plan = planExample('tind-4', {
+    sheet: patched(add('/services/gear-oil-change/supplies', ['brake cleaner', 'rags'])),
+  })
+  const [own, usual] = [kitContents(plan), kitContents(planExample('tind-4'))]
+  expect(own.supplies).toEqual(['brake cleaner'])
+  expect(usual).not.toHaveProperty('supplies')
+  expect(groupKits([own, usual, kitContents(uncounted)])).toHaveLength(3)
+})
