@@ -5,14 +5,14 @@ import { writeCautions, writePart, writeQuantity, writeReason } from './cardCont
 import type { CardModel, CardSection, Line } from './cardParts.js'
 import { DUE_SHAPE } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
-import { type Item, type SlipContext, writeWork } from './slip/slipContext.js'
+import { type ListItem, type SlipContext, writeWork } from './slip/slipContext.js'
 import { writeDone } from './slip/writeDone.js'
 import { writeFound } from './slip/writeFound.js'
 import { writeNext } from './slip/writeNext.js'
 import { joinLines, makeListPart, quoteOptionalText, quoteText, writeWords } from './spans.js'
 
 const PART_SHAPE = [{ part: { path: 'string' }, 'torque?': {} }] as const
-/** The objects and lists of a slip that are read. */
+/** The objects and lists of a slip that a card reads. */
 const SLIP_SHAPE: Shape = {
   machine: { sheet: {}, identity: {}, variant: {} },
   readings: { 'hours?': {}, 'distance?': {} },
@@ -37,12 +37,13 @@ const SLIP_SHAPE: Shape = {
 }
 
 /**
- * How does the owner's slip look on paper? The card of an owner's slip: open faults first, then what was done, found and not done, the next
- * services and the oil samples. {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it; its lines point into the slip.
+ * What is on the owner's slip? A card with the open faults, the work done, the findings, the work not done, the next
+ * services and the oil samples. Write it with {@link renderHtml}, {@link renderMarkdown} or {@link renderText}. Its lines
+ * have pointers into the slip.
  *
  * @param slip - the result of `ownerSlip`
- * @param catalogue - the language; import it from `/v1/message/en`
- * @returns plain JSON without a time stamp, so that the same slip gives the same card
+ * @param catalogue - the language of the slip; import it from `/v1/message/en`
+ * @returns plain JSON without a time stamp: the same slip gives the same card
  * @throws TypeError if `slip` is not an owner's slip, or `catalogue` is not a language
  *
  * @example
@@ -67,11 +68,11 @@ const SLIP_SHAPE: Shape = {
  * ```
  */
 export function slipModel(slip: OwnerSlip, catalogue: Catalogue): CardModel {
-  const cure = 'pass the result of ownerSlip'
+  const advice = 'pass the result of ownerSlip'
   if (slip?.kind !== 'owner-slip')
-    throw new TypeError(`slip must be an owner's slip, with kind 'owner-slip'; ${cure}`)
+    throw new TypeError(`slip must be an owner's slip, with kind 'owner-slip'; ${advice}`)
   requireTree('slip', slip)
-  requireShape('slip', slip, SLIP_SHAPE, cure)
+  requireShape('slip', slip, SLIP_SHAPE, advice)
   requireWords(catalogue)
   const context: SlipContext = { slip, catalogue, words: catalogue.card, form: 'written' }
   const { card: words, slip: slipWords } = catalogue
@@ -111,8 +112,8 @@ export function slipModel(slip: OwnerSlip, catalogue: Catalogue): CardModel {
     facts: writeFacts(context),
     authority: slipWords.authority,
     cautions: { label: words.labels.caution, cautions: writeCautions(context, cautions, '/faults') },
-    sections: sections.flatMap((one): CardSection[] =>
-      one.parts.length === 0 ? [] : [{ ...one, heading: headings[one.id] }],
+    sections: sections.flatMap((section): CardSection[] =>
+      section.parts.length === 0 ? [] : [{ ...section, heading: headings[section.id] }],
     ),
     marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
   }
@@ -124,7 +125,9 @@ function writeFacts(context: SlipContext): CardModel['facts'] {
   const { by, corrected, record } = catalogue.slip.labels
   const { readings, machine } = slip
   const { variant, identity } = machine
-  const dates = slip.corrections.map(({ date }, place) => quoteText(date, `/corrections/${place}/date`))
+  const dates = slip.corrections.map(({ date }, correctionIndex) =>
+    quoteText(date, `/corrections/${correctionIndex}/date`),
+  )
   const facts: CardModel['facts'] = [
     { label: labels.today, value: quoteText(slip.date, '/date') },
     { label: labels.hours, value: writeQuantity(context, readings.hours, '/readings/hours') },
@@ -141,8 +144,8 @@ function writeFacts(context: SlipContext): CardModel['facts'] {
   return facts.filter(({ value }) => value.length > 0)
 }
 
-function writeNotDone(context: SlipContext): Item[] {
-  return context.slip.work.flatMap((work, index): Item[] => {
+function writeNotDone(context: SlipContext): ListItem[] {
+  return context.slip.work.flatMap((work, index): ListItem[] => {
     const pointer = `/work/${index}`
     if (work.notDone === undefined) return []
     return [

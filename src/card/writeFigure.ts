@@ -143,13 +143,13 @@ function writeOils(context: CardContext, { choices }: OilsStated, pointer: JsonP
   const [first = [], ...others] = choices.map((choice, index) => {
     const { ambient, limitedSlip } = choice
     const choicePointer = `${pointer}/choices/${index}`
-    const slip =
+    const slipText =
       limitedSlip === 'required' || limitedSlip === 'not permitted' ? slipWords[limitedSlip] : undefined
     return joinLines(
       [
         quoteText(formatOilName(choice), choicePointer, 'printed'),
         ambient === undefined ? [] : writeValue(context, ambient, `${choicePointer}/ambient`),
-        quoteOptionalText(slip, `${choicePointer}/limitedSlip`),
+        quoteOptionalText(slipText, `${choicePointer}/limitedSlip`),
       ],
       ', ',
     )

@@ -9,7 +9,7 @@ export interface SlipContext extends TextContext {
   readonly slip: OwnerSlip
 }
 
-export type Item = CardList['items'][number]
+export type ListItem = CardList['items'][number]
 
 /** `Front differential: gear oil change` */
 export function writeWork({ serviceName, part }: SlipWork, pointer: JsonPointer): Line {

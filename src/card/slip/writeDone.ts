@@ -11,22 +11,22 @@ import {
   quoteText,
   writeWords,
 } from '../spans.js'
-import { type Item, type SlipContext, writeWork } from './slipContext.js'
+import { type ListItem, type SlipContext, writeWork } from './slipContext.js'
 
 /** The work that counts, with oil, torques, seals and filters; then the shields. */
-export function writeDone(context: SlipContext): Item[] {
+export function writeDone(context: SlipContext): ListItem[] {
   const { slip, catalogue } = context
   const { labels } = catalogue.slip
-  const items = slip.work.flatMap((work, index): Item[] => {
+  const items = slip.work.flatMap((work, index): ListItem[] => {
     if (work.notDone !== undefined) return []
     const pointer = `/work/${index}`
     const { refilled, oil } = work
     const amount = writeQuantity(context, refilled, `${pointer}/refilled`)
     const name = quoteOptionalText(oil?.name, `${pointer}/oil/name`)
-    const sealsOf = (done: SlipWork['seals'][number]['done']) =>
+    const writeSeals = (done: SlipWork['seals'][number]['done']) =>
       joinLines(
-        work.seals.map((seal, place) =>
-          seal.done === done ? writeRenewed(context, seal, `${pointer}/seals/${place}`) : [],
+        work.seals.map((seal, itemIndex) =>
+          seal.done === done ? writeRenewed(context, seal, `${pointer}/seals/${itemIndex}`) : [],
         ),
         '; ',
       )
@@ -35,9 +35,11 @@ export function writeDone(context: SlipContext): Item[] {
         line: joinLines([writeWork(work, pointer), joinLines([amount, name], labels.oilOf)], ', '),
         notes: dropEmptyLines([
           addLabel(labels.tightened, writeTightened(context, work.tightened, `${pointer}/tightened`)),
-          addLabel(labels.newSeals, sealsOf('new')),
-          addLabel(labels.sameSeals, sealsOf('inspected and used again')),
-          ...work.filters.map((filter, place) => writeFilter(context, filter, `${pointer}/filters/${place}`)),
+          addLabel(labels.newSeals, writeSeals('new')),
+          addLabel(labels.sameSeals, writeSeals('inspected and used again')),
+          ...work.filters.map((filter, itemIndex) =>
+            writeFilter(context, filter, `${pointer}/filters/${itemIndex}`),
+          ),
         ]),
       },
     ]
@@ -47,17 +49,17 @@ export function writeDone(context: SlipContext): Item[] {
 }
 
 /** `drain plug 22.5 N·m; fill plug 30 N·m` */
-function writeTightened(context: SlipContext, list: SlipWork['tightened'], at: string): Line {
+function writeTightened(context: SlipContext, tightenings: SlipWork['tightened'], listPointer: string): Line {
   const { labels, tightened } = context.catalogue.slip
-  const lines = list.map((one, place) => {
-    const pointer = `${at}/${place}`
-    const how =
-      one.kind === 'torque set'
-        ? writeQuantity(context, one.torque, `${pointer}/torque`)
-        : one.kind === 'turns'
-          ? [...quoteText(String(one.turns), `${pointer}/turns`), ...writeWords(labels.turns)]
-          : quoteText(tightened[one.kind] ?? '', `${pointer}/kind`)
-    return joinLines([writePart(one.part, `${pointer}/part`, false), how], ' ')
+  const lines = tightenings.map((tightening, itemIndex) => {
+    const pointer = `${listPointer}/${itemIndex}`
+    const value =
+      tightening.kind === 'torque set'
+        ? writeQuantity(context, tightening.torque, `${pointer}/torque`)
+        : tightening.kind === 'turns'
+          ? [...quoteText(String(tightening.turns), `${pointer}/turns`), ...writeWords(labels.turns)]
+          : quoteText(tightened[tightening.kind] ?? '', `${pointer}/kind`)
+    return joinLines([writePart(tightening.part, `${pointer}/part`, false), value], ' ')
   })
   return joinLines(lines, '; ')
 }
@@ -68,12 +70,12 @@ function writeRenewed(
   { part, partNumber }: { readonly part: SlipWork['part']; readonly partNumber?: string },
   pointer: JsonPointer,
 ): Line {
-  const number = quoteOptionalText(partNumber, `${pointer}/partNumber`)
+  const numberLine = quoteOptionalText(partNumber, `${pointer}/partNumber`)
   const { part: label } = catalogue.slip.labels
   return joinLines(
     [
       writePart(part, `${pointer}/part`, false),
-      number.length === 0 ? [] : [...writeWords(`${label} `), ...number],
+      numberLine.length === 0 ? [] : [...writeWords(`${label} `), ...numberLine],
     ],
     ', ',
   )

@@ -11,33 +11,36 @@ import {
   quoteText,
   writeWords,
 } from '../spans.js'
-import type { Item, SlipContext } from './slipContext.js'
+import type { ListItem, SlipContext } from './slipContext.js'
 
-/** What needs care first, the rest below it; then the notes. */
-export function writeFound(context: SlipContext): Item[] {
+/** The findings on each gearcase, first those that need care; then the notes. */
+export function writeFound(context: SlipContext): ListItem[] {
   const { slip, catalogue } = context
   const { labels } = catalogue.slip
-  const items = slip.work.flatMap((work, index): Item[] => {
+  const items = slip.work.flatMap((work, index): ListItem[] => {
     const pointer = `/work/${index}`
     const findings = listFindings(context, work, pointer)
-    const linesOf = (isBad: boolean) => findings.filter((one) => one.isBad === isBad).map(({ line }) => line)
-    const [bad, good] = [joinLines(linesOf(true), '; '), joinLines(linesOf(false), '; ')]
+    const selectLines = (needsCare: boolean) =>
+      findings.filter((finding) => finding.needsCare === needsCare).map(({ line }) => line)
+    const [bad, good] = [joinLines(selectLines(true), '; '), joinLines(selectLines(false), '; ')]
     if (findings.length === 0) return []
-    const name = capitalise(writePart(work.part, `${pointer}/part`))
-    const lead = bad.length === 0 ? good : bad
+    const label = capitalise(writePart(work.part, `${pointer}/part`))
+    const mainLine = bad.length === 0 ? good : bad
     return [
       {
-        line: joinLines([name, lead], ': '),
+        line: joinLines([label, mainLine], ': '),
         notes: bad.length === 0 ? [] : dropEmptyLines([capitalise(good)]),
       },
     ]
   })
-  const notes = slip.notes.map((note, place) => addLabel(labels.note, quoteText(note, `/notes/${place}`)))
+  const notes = slip.notes.map((note, itemIndex) =>
+    addLabel(labels.note, quoteText(note, `/notes/${itemIndex}`)),
+  )
   return [...items, ...notes.map((line) => ({ line, notes: [] }))]
 }
 
 /** Findings that are normal after a service. */
-const GOOD: ReadonlySet<string> = new Set([
+const NORMAL_FINDINGS: ReadonlySet<string> = new Set([
   'clear',
   'dark',
   'not judged',
@@ -51,17 +54,17 @@ const GOOD: ReadonlySet<string> = new Set([
 function listFindings(context: SlipContext, work: SlipWork, pointer: JsonPointer) {
   const { slip: words } = context.catalogue
   const { oilFinding, magnet, filters, leaks, level, sample } = work
-  const find = <Word extends string>(
+  const describeFinding = <Word extends string>(
     word: Word | undefined,
     names: Readonly<Record<Word, string>>,
-    at: string,
-    name: Line = [],
+    key: string,
+    label: Line = [],
   ) => {
     if (word === undefined) return []
     return [
       {
-        isBad: !GOOD.has(word),
-        line: joinLines([name, quoteText(names[word] ?? word, `${pointer}/${at}`)], ': '),
+        needsCare: !NORMAL_FINDINGS.has(word),
+        line: joinLines([label, quoteText(names[word] ?? word, `${pointer}/${key}`)], ': '),
       },
     ]
   }
@@ -70,23 +73,23 @@ function listFindings(context: SlipContext, work: SlipWork, pointer: JsonPointer
     ' ',
   )
   return [
-    ...find(magnet, words.magnet, 'magnet'),
-    ...filters.flatMap(({ part, found }, place) =>
-      find(
+    ...describeFinding(magnet, words.magnet, 'magnet'),
+    ...filters.flatMap(({ part, found }, itemIndex) =>
+      describeFinding(
         found,
         words.filter,
-        `filters/${place}/found`,
-        writePart(part, `${pointer}/filters/${place}/part`, false),
+        `filters/${itemIndex}/found`,
+        writePart(part, `${pointer}/filters/${itemIndex}/part`, false),
       ),
     ),
-    ...find(oilFinding, words.oil, 'oilFinding'),
-    ...find(leaks, words.leaks, 'leaks'),
-    ...find(level, words.level, 'level'),
+    ...describeFinding(oilFinding, words.oil, 'oilFinding'),
+    ...describeFinding(leaks, words.leaks, 'leaks'),
+    ...describeFinding(level, words.level, 'level'),
     ...(sample?.result === undefined
       ? []
       : [
           {
-            isBad: false,
+            needsCare: false,
             line: joinLines([result, quoteText(sample.result, `${pointer}/sample/result`)], ': '),
           },
         ]),

@@ -4,10 +4,10 @@ import type { ServiceDue } from '../../service/index.js'
 import { writePart, writeQuantity, writeReason, writeReasons } from '../cardContext.js'
 import type { Line } from '../cardParts.js'
 import { capitalise, joinLines, quoteOptionalText, quoteText, writeWords } from '../spans.js'
-import type { Item, SlipContext } from './slipContext.js'
+import type { ListItem, SlipContext } from './slipContext.js'
 
-/** Every service once; the gearcases that have one for the same limits are on one line. */
-export function writeNext(context: SlipContext): Item[] {
+/** Each service once. Gearcases with the same limits share a line. */
+export function writeNext(context: SlipContext): ListItem[] {
   const groups = new Map<
     string,
     { readonly due: ServiceDue; readonly pointer: JsonPointer; readonly parts: Line[] }
@@ -23,45 +23,45 @@ export function writeNext(context: SlipContext): Item[] {
   }
   return [...groups.values()].map(({ due, pointer, parts }) => {
     const name = capitalise(quoteText(due.serviceName, `${pointer}/serviceName`))
-    const lead = joinLines([name, joinLines(parts, '; ')], ': ')
-    const events = due.reasons.flatMap((reason, place): Line[] =>
+    const serviceLine = joinLines([name, joinLines(parts, '; ')], ': ')
+    const events = due.reasons.flatMap((reason, itemIndex): Line[] =>
       reason.code === 'interval/by-event'
-        ? [writeReason(context, reason, `${pointer}/reasons/${place}`)]
+        ? [writeReason(context, reason, `${pointer}/reasons/${itemIndex}`)]
         : [],
     )
     const missing =
       due.verdict === 'cannot tell' ? writeReasons(context, due.missing, `${pointer}/missing`) : []
     const notes = [...events, ...missing]
-    return { line: joinLines([lead, writeLimits(context, due, pointer)], ' — '), notes }
+    return { line: joinLines([serviceLine, writeLimits(context, due, pointer)], ' — '), notes }
   })
 }
 
-const isNow = (verdict: DueLine['verdict']) => verdict === 'overdue' || verdict === 'due'
+const isDueNow = (verdict: DueLine['verdict']) => verdict === 'overdue' || verdict === 'due'
 
-/** `due soon, at 801.4 h or on 2024-11-20, whichever comes first`; of what is due now, the limits that were reached. */
+/** `due soon, at 801.4 h or on 2024-11-20, whichever comes first`. For a due service only the limits that were reached. */
 function writeLimits(context: SlipContext, due: ServiceDue, pointer: JsonPointer): Line {
   const { words, catalogue } = context
   const { at, on, expected, first, wasDue } = catalogue.slip.labels
   const { verdict, dueBy, dueOn } = due
-  const points = due.lines.flatMap(({ by, verdict: reached, duePoint }, place): Line[] => {
-    if (by === 'event' || (isNow(verdict) && !isNow(reached))) return []
-    const point = `${pointer}/lines/${place}/duePoint`
+  const points = due.lines.flatMap(({ by, verdict: reached, duePoint }, itemIndex): Line[] => {
+    if (by === 'event' || (isDueNow(verdict) && !isDueNow(reached))) return []
+    const point = `${pointer}/lines/${itemIndex}/duePoint`
     if (duePoint?.meter !== undefined)
       return [[...writeWords(at), ...writeQuantity(context, duePoint.meter, `${point}/meter`)]]
     return duePoint?.date === undefined
       ? []
       : [[...writeWords(on), ...quoteText(duePoint.date, `${point}/date`)]]
   })
-  const all = joinLines(points, ` ${words.labels.or} `)
-  // Of what cannot be told, the limits say more than `not known`; the note says why.
-  const isSilent = verdict === 'not due' || (verdict === 'cannot tell' && points.length > 0)
-  const isAhead = verdict === 'not due' || verdict === 'due soon'
-  const day = isAhead && dueBy !== 'period' ? quoteOptionalText(dueOn, `${pointer}/dueOn`) : []
+  const pointsLine = joinLines(points, ` ${words.labels.or} `)
+  // If the verdict is `cannot tell`, the limits replace it and the note gives the reason.
+  const omitsVerdict = verdict === 'not due' || (verdict === 'cannot tell' && points.length > 0)
+  const isInFuture = verdict === 'not due' || verdict === 'due soon'
+  const day = isInFuture && dueBy !== 'period' ? quoteOptionalText(dueOn, `${pointer}/dueOn`) : []
   return joinLines(
     [
-      isSilent ? [] : quoteText(words.dueStates[verdict] ?? verdict, `${pointer}/verdict`),
-      isNow(verdict) && all.length > 0 ? [...writeWords(wasDue), ...all] : all,
-      points.length > 1 && !isNow(verdict) ? writeWords(first) : [],
+      omitsVerdict ? [] : quoteText(words.dueStates[verdict] ?? verdict, `${pointer}/verdict`),
+      isDueNow(verdict) && pointsLine.length > 0 ? [...writeWords(wasDue), ...pointsLine] : pointsLine,
+      points.length > 1 && !isDueNow(verdict) ? writeWords(first) : [],
       day.length === 0 ? [] : [...writeWords(expected), ...day],
     ],
     ', ',
