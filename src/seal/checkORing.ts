@@ -5,27 +5,29 @@ import { type SealCodes, sealReason } from './codes.js'
 import { normalizeRingNumber } from './normalizeRingNumber.js'
 
 export interface ORingVerdict {
-  /** `found`: only a size was given, and a row has it; `not in the table`: the ring may still be right. */
+  /**
+   * `found`: only a size was given, and it is in the table; `not in the table`: the ring may still be right.
+   */
   readonly verdict: 'agrees' | 'differs' | 'found' | 'not in the table' | 'cannot tell'
   readonly row?: {
     readonly designation: string
     readonly inside: Quantity<'mm'>
     readonly section: Quantity<'mm'>
-    /** Inside plus twice the section. */
+    /** Inside diameter plus twice the section. */
     readonly outside: Quantity<'mm'>
   }
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
 /**
- * Whether an o-ring's number and its printed size are the same ring, for checking sheets and stock.
- * Only some rows are known; for other numbers see AS568 or JIS B 2401.
+ * Checks whether an o-ring's number and its printed size mean the same ring, in sheets and stock. Only some
+ * rows are known; for other numbers, see AS568 or JIS B 2401.
  *
- * A figure agrees when the row's value is within half of its last printed digit, plus the half hundredth of a millimetre
- * (half thousandth of an inch) to which charts are rounded.
+ * A figure agrees if the row's value is within half of its last printed digit, plus half a hundredth of a
+ * millimetre (half a thousandth of an inch) for the rounding of charts.
  *
  * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`, `P22`, `G45`) and `size`, either or both
- * @returns the verdict, and the row in mm if there is one
+ * @returns the verdict, and the row in mm if one was found
  * @throws TypeError if `ring` has the wrong shape
  *
  * Source: AS568 sizes, 0xx, 1xx and 2xx rows from seal makers' charts (a secondary source); JIS B 2401 P and G rows from memory.
@@ -108,7 +110,7 @@ function listRings(): readonly Row[] {
   ]
 }
 
-/** JIS B 2401, from memory: series, numbers, number minus inside diameter, section; mm. */
+/** JIS B 2401, from memory: series, numbers, difference between number and inside diameter, section; mm. */
 const JIS_ROWS: readonly (readonly [string, string, number, number])[] = [
   ['P', '3 4 5 6 7 8 9 10', 0.2, 1.9],
   ['P', '10A 12 14 15 16 18 20 21 22', 0.2, 2.4],

@@ -5,7 +5,9 @@ import { parseThread, type Thread } from '../thread/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 
 export interface WasherFit {
-  /** `in the table`: a checked row of DIN 7603; `plausible`: goes over the thread and under the plug's collar. */
+  /**
+   * `in the table`: a checked row of DIN 7603; `plausible`: fits over the thread and under the plug's collar.
+   */
   readonly verdict: 'in the table' | 'plausible' | 'doubtful' | 'does not fit' | 'cannot tell'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
@@ -40,23 +42,27 @@ const PIPE_DIAMETERS: Readonly<Record<string, number>> = {
 
 /** House rule: from M14 on, thread sizes are 2 mm apart, so half of that fits only one thread. */
 const MAX_PLAY = 1
-/** House rule: the narrowest checked row has 4 mm more outside than inside; half of that still seals. */
+/**
+ * House rule: in the narrowest checked row the outside is 4 mm larger than the inside; half of that still
+ * seals.
+ */
 const MIN_RIM = 2
-/** House rule: plugs with a ring held in an undercut lose 2 to 4 mm of diameter there. */
+/** House rule: an undercut that holds a ring is 2 to 4 mm smaller in diameter than the thread. */
 const MAX_UNDERCUT = 4
 const MIN_THICKNESS = 0.5
 const MAX_THICKNESS = 4
 
 /**
- * Whether a sealing washer fits a plug's thread, for checking sheets and stock. It compares sizes only, not
- * the plug's collar or the housing's face, which no sheet states.
+ * Checks whether a sealing washer fits a plug's thread, in sheets and stock. It compares sizes only, not the
+ * plug's collar or the housing's face, which no sheet states.
  *
- * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included. The inside is any size that rounds to
- * the printed figure: `33` is 32.5 to 33.5 mm and goes over G 1, 33.249 mm.
+ * It fits if thread diameter ≤ inside ≤ thread diameter + 1 mm. The inside is any size that rounds to the
+ * printed figure: `33` is 32.5 to 33.5 mm and fits over G 1, 33.249 mm.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
- * @param size - of the washer or bonded seal, in mm or inches, as the sheet prints it; absent: `cannot tell`
- * @param form - of a ring that the plug holds in an undercut: `captive` or `profile ring`, which may be smaller than the thread
+ * @param size - size of the washer or bonded seal, in mm or inches, as printed; absent: `cannot tell`
+ * @param form - form of a ring held in an undercut of the plug: `captive` or `profile ring`, which may be
+ *   smaller than the thread
  * @returns the verdict with reasons; a taper thread takes no washer
  * @throws TypeError if an argument has the wrong shape
  *

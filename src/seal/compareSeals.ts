@@ -22,7 +22,10 @@ export function compareSeals(needed: Seal, offered: Seal): 'yes' | 'no' | 'perha
   return propertyVerdicts.length === 0 || propertyVerdicts.includes('perhaps') ? 'perhaps' : 'yes'
 }
 
-/** The properties of a seal besides its kind; undefined if it is not given. Cut gaskets match only by part number. */
+/**
+ * The properties of a seal except its kind; undefined for a missing property. Cut gaskets match only by part
+ * number.
+ */
 function listProperties(seal: Seal): (string | undefined)[] {
   switch (seal.kind) {
     case 'crush washer':
@@ -49,7 +52,7 @@ function listProperties(seal: Seal): (string | undefined)[] {
   }
 }
 
-/** Rings are the same if their dash number or size is the same and the other does not contradict it. */
+/** Rings are the same if their number or size is the same and the other property does not contradict it. */
 function compareProperties(first: string | undefined, second: string | undefined): 'yes' | 'no' | 'perhaps' {
   if (first === undefined || second === undefined) return 'perhaps'
   if (first === second) return 'yes'
@@ -68,7 +71,7 @@ function knownMaterial(material: string): string | undefined {
   return material === 'not stated' ? undefined : material
 }
 
-/** `1.50` and `1.5` are one size. */
+/** `1.50` and `1.5` are the same size. */
 function normalizeLength(figure: string | undefined, unit: string | undefined): string | undefined {
   return figure === undefined ? undefined : `${Number(figure)}${unit === 'in' ? ' in' : ''}`
 }

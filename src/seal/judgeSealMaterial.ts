@@ -6,7 +6,10 @@ import { type SealCodes, sealReason } from './codes.js'
 type SealMedium = 'mineral gear oil' | 'hypoid EP oil'
 
 export interface MaterialVerdict {
-  /** `ask`: poor, needs a special compound, or limits not known; `cannot tell`: the family is not stated. */
+  /**
+   * `ask`: poor, needs a special compound, or has unknown limits; `cannot tell`: the rubber family is not
+   * stated.
+   */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
@@ -22,12 +25,13 @@ interface Row {
 }
 
 /**
- * Maximum continuous temperature in hypoid EP oil, °C, for about 10,000 h of work: a seal maker's chart from a secondary source,
- * without its picture. Above it each compound must be tested. General tables allow more.
+ * Maximum continuous temperature in hypoid EP oil, °C, for about 10,000 h of operation: a seal maker's chart,
+ * from a secondary source without the picture. Above it each compound must be tested. General tables
+ * allow more.
  */
 const HYPOID_LIMITS: Readonly<Partial<Record<Elastomer, number>>> = { NBR: 80, HNBR: 120, FKM: 150 }
 
-/** Temperatures in °C: a seal maker's table, from a secondary source. ACM is not in it. */
+/** Temperatures in °C: a seal maker's table, from a secondary source; without ACM. */
 const ELASTOMER_ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
   NBR: { oil: 'B', min: -30, max: 100, specialMin: -50, specialMax: 120 },
   HNBR: { oil: 'B', min: -30, max: 150, specialMin: -40 },
@@ -55,9 +59,10 @@ const ELASTOMERS: readonly Elastomer[] = [
 ]
 
 /**
- * Whether a rubber family withstands gear oil at a temperature, limits included; ask the maker of the ring about its compound.
- * In hypoid EP oil the temperature is the continuous one. Source: a seal maker's table of elastomers and another's
- * chart for hypoid oils, both from secondary sources; that ACM is usable is from memory and gives `ask`.
+ * Judges whether a rubber family withstands gear oil at a temperature, limits included; ask the ring's maker
+ * about its compound. In hypoid EP oil, the temperature is the continuous one. Source: a seal maker's table
+ * of elastomers and another's chart for hypoid oils, both from secondary sources. ACM gives `ask`: that it
+ * is usable is from memory.
  */
 export function judgeSealMaterial(
   material: Elastomer,

@@ -8,10 +8,13 @@ export interface OpenedPart {
   /** Pointer to the opening or the cover in the sheet. */
   readonly path: JsonPointer
   readonly seals: readonly Seal[]
-  /** A cover has one seal, at `<path>/seal`; an opening's are at `<path>/seals/0` and on. Default `opening`. */
+  /**
+   * A cover has one seal, at `<path>/seal`; an opening has them at `<path>/seals/0` and up. Default
+   * `opening`.
+   */
   readonly part?: 'opening' | 'cover'
   readonly instance?: Id
-  /** Cracking a plug loose and a level check open it just as taking it out does. Default `taken out`. */
+  /** Cracking a plug loose and a level check also open it. Default `taken out`. */
   readonly how?: 'taken out' | 'cracked loose' | 'level check'
 }
 
@@ -20,7 +23,10 @@ export interface SealTask {
   readonly path: JsonPointer
   readonly instance?: Id
   readonly seal: Exclude<Seal, NoSeal>
-  /** `new`: fit a new one; `inspect`: a new one if in doubt; `apply`: clean off and apply fresh; `look up`: not stated. */
+  /**
+   * `new`: fit a new seal; `inspect`: fit a new seal if in doubt; `apply`: clean off the old and apply fresh;
+   * `look up`: not stated.
+   */
   readonly action: 'new' | 'inspect' | 'apply' | 'look up'
   /** Faults to look for. */
   readonly inspection: readonly Reason<keyof SealCodes>[]
@@ -28,9 +34,10 @@ export interface SealTask {
 }
 
 /**
- * The task for every seal that a job opens; a part named twice counts once for each instance. Crush washers: a new one at
- * every opening unless the sheet says `on condition`; bonded seals, o-rings and cut gaskets: as the sheet says; sealants and
- * liquid gaskets: always fresh. Common practice, no source: no standard that we read says `single use` of crush washers.
+ * Lists the task for every seal that a job opens; a part listed twice gives one task for each instance. Crush
+ * washers: a new one at every opening, unless the sheet says `on condition`. Bonded seals, o-rings and cut
+ * gaskets: as the sheet says. Sealants and liquid gaskets: always fresh. Common practice, no source: no
+ * standard that we read calls crush washers `single use`.
  */
 export function listSealTasks(opened: readonly OpenedPart[]): readonly SealTask[] {
   if (!Array.isArray(opened)) throw refuse('opened', opened, 'a list')

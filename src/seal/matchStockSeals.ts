@@ -8,24 +8,27 @@ import { requireSeal } from './requireSeal.js'
 /** One kind of seal that a job needs. */
 export interface SealLine {
   readonly seal: SealTask['seal']
-  /** Their places, as pointers into the sheet. */
+  /** Pointers to the seals in the sheet. */
   readonly paths: readonly JsonPointer[]
-  /** Pieces that are certainly fitted; for sealants and liquid gaskets one package for all places. */
+  /**
+   * Number of pieces that will certainly be fitted; for sealants and liquid gaskets, one package for all.
+   */
   readonly needed: number
-  /** Pieces that an inspection may require in addition. */
+  /** Number of further pieces that an inspection may require. */
   readonly toInspect: number
   readonly take: readonly { readonly id: Id; readonly count: number }[]
   /** Number to buy. */
   readonly buy: number
-  /** In stock and perhaps the same: check them. */
+  /** Stock seals that may be the same: check them. */
   readonly possibleMatches: readonly Id[]
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
 /**
- * Matches the seals of a job with the stock, one line for each kind. A stock seal is the same by part number if both have one,
- * otherwise by kind and every property. If a property is missing, it is only listed for checking. No piece counts twice: lines
- * are filled in the order of the tasks. Common practice, no source.
+ * Matches the seals of a job with the stock, one line for each kind. Seals are compared by part number if
+ * both have one, otherwise by kind and every property. If a property is missing, the stock seal is only
+ * listed for checking. No piece is used twice: lines are filled in the order of the tasks. Common practice,
+ * no source.
  */
 export function matchStockSeals(
   tasks: readonly SealTask[],
@@ -72,7 +75,7 @@ function takeFromStock(
     if (match !== 'yes') continue
     const count = Math.min(missing, piece.left)
     missing -= count
-    // a package of sealant is enough for other lines too
+    // a package of sealant also serves other lines
     if (!isApplied) piece.left -= count
     if (count > 0) take.push({ id: piece.id, count })
     spare += piece.left
@@ -96,7 +99,7 @@ function takeFromStock(
   }
 }
 
-/** Two needed seals share a line if they are certainly the same, or described in the same words. */
+/** Whether two needed seals share a line: they are certainly the same, or described in the same words. */
 function canShareLine(first: Seal, second: Seal): boolean {
   const writeProperties = (seal: Seal) =>
     JSON.stringify(

@@ -1,6 +1,6 @@
 import type { NumberedPart } from '../spec/index.js'
 
-/** All numbers under which a part is sold: the one to buy first, then the one of the manual, then equivalents. */
+/** All numbers of a part: first the one to buy, then the manual's, then equivalents. */
 export function partNumbersOf({
   partNumber,
   supersededBy,

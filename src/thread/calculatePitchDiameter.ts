@@ -3,7 +3,8 @@ import { requireStraightThread } from './requireStraightThread.js'
 import type { MetricThread } from './thread.js'
 
 /**
- * The diameter at which a metric thread's ridges and grooves are equally wide, for friction in the thread.
+ * Calculates the diameter at which a metric thread's ridges and grooves are equally wide, for friction in the
+ * thread.
  *
  * d2 = d − 0.649519·P, with diameter d and pitch P.
  *

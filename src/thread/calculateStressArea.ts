@@ -9,7 +9,7 @@ export interface StressArea {
 const MILLIMETRES_PER_INCH = 25.4
 
 /**
- * The tensile stress area of a bolt, for proof and clamp loads. Pipe threads have none.
+ * Calculates the tensile stress area of a bolt, for proof and clamp loads. Pipe threads have none.
  *
  * Metric: A = π/4 · ((d2 + d3)/2)² = π/4 · (d − 13/12·H)², with diameter d and H = √3/2 × pitch (0.9382·P).
  * Unified: A = π/4 · (d − 0.9743/n)², with n threads per inch.

@@ -31,5 +31,5 @@ export const COARSE_PITCHES: Readonly<Record<string, number>> = {
   '64': 6,
 }
 
-/** Fine pitches in mm that plugs and bolts of these sizes have; ISO 261 from memory. */
+/** Fine pitches in mm of plugs and bolts in these sizes; ISO 261 from memory. */
 export const FINE_PITCHES: readonly number[] = [0.35, 0.5, 0.75, 1, 1.25, 1.5, 2, 3, 4]

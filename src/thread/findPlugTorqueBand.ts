@@ -12,7 +12,7 @@ export type PlugTorqueBand =
       readonly verdict: 'band'
       readonly min: Quantity<'N.m'>
       readonly max: Quantity<'N.m'>
-      /** The published figures that the band was made from, lowest first. */
+      /** The published figures behind the band, lowest first. */
       readonly published: readonly Quantity<'N.m'>[]
       readonly reasons: readonly Reason[]
     }
@@ -32,14 +32,15 @@ function listPublishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[
 }
 
 /**
- * The band in which the torque of a plug of this thread is expected, for rules that find wrong units. Never a
- * figure to tighten to: the machine's manual always decides.
+ * Finds the expected torque band of a plug with this thread, for rules that find wrong units. Never a figure
+ * to tighten to: the machine's manual always decides.
  *
  * Band = half the lowest to 1.75 × the highest published figure for that housing.
  *
- * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, from a secondary source. The width is a house
- * rule: it holds every published figure, with a margin for other washers and lubricants. If the housing is known, its ends are
- * less than 9.80665 times apart, so a figure inside it that is multiplied or divided by 9.80665 or 12 is always outside.
+ * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, from a secondary source. The width is
+ * a house rule: the band includes every published figure, with a margin for other washers and lubricants. If
+ * the housing is known, the ratio of its ends is less than 9.80665, so a figure inside it that is multiplied
+ * or divided by 9.80665 or 12 is always outside.
  */
 export function findPlugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')

@@ -1,5 +1,5 @@
 /**
- * Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory. Sizes without `npt`
+ * Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share `iso`. From memory. Sizes without `npt`
  * exist only in ISO 228-1.
  */
 export const PIPE_THREADS_PER_INCH: Readonly<
@@ -22,7 +22,7 @@ export const PIPE_THREADS_PER_INCH: Readonly<
 }
 
 /**
- * Unified sizes, inches or `#` and a number, with the threads per inch of the series that have them; ASME B1.1 from
+ * Unified sizes (inches, or `#` and a number) with the threads per inch of each series; ASME B1.1 from
  * memory.
  */
 export const UNIFIED_THREADS_PER_INCH: Readonly<
@@ -60,12 +60,12 @@ export const UNIFIED_THREADS_PER_INCH: Readonly<
   '1 7/8': {},
 }
 
-/** Threads per inch of the constant-pitch series UN, on any of the sizes in inches; ASME B1.1 from memory. */
+/** Threads per inch of the constant-pitch series UN, for every size in inches; ASME B1.1 from memory. */
 export const CONSTANT_THREADS_PER_INCH: readonly number[] = [4, 6, 8, 12, 16, 20, 28, 32]
 
 /**
- * The meaning of the letters of pipe threads: ISO 228-1, ISO 7-1, JIS B 0202 (PF) and B 0203 (PT, PS), from memory. `BSP`
- * alone may be either form.
+ * The systems that the letters of pipe threads mean: ISO 228-1, ISO 7-1, JIS B 0202 (PF) and B 0203 (PT, PS),
+ * from memory. `BSP` alone may be either form.
  */
 export const PIPE_LETTERS: Readonly<Record<string, 'G' | 'R' | 'Rc' | 'Rp' | 'NPT' | 'NPTF'>> = {
   G: 'G',

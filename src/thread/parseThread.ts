@@ -20,18 +20,20 @@ const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity,
 const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
 /**
- * Reads the thread designation of a manual: its size, its pitch, and whether it is taper or parallel.
+ * Reads a thread designation: its size, its pitch, and whether it is taper or parallel.
  *
- * It reads `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and `PF 1/2` (one
- * thread), `R 1/2`, `1/2 BSPT` and `PT 1/2`, `Rc 3/8`, `Rp 1/2`; `1/2-14 NPT`, `NPT 1/2`; `3/8-16 UNC`, `3/4-16UNF-2A`,
- * `#10-32 UNF`, `1 1/16-12 UN` (also printed `1 1/16-12 UNF`), `3/4-16` (the series that has these threads per inch). Capitals, inch marks and kinds of
- * dashes do not matter. `BSP` alone may be parallel or taper: it is refused, and the finding names both. `R` is the taper
- * external thread of ISO 7-1; old drawings that mean the parallel one write the same letter.
+ * It reads `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and
+ * `PF 1/2` (one thread), `R 1/2`, `1/2 BSPT` and `PT 1/2`, `Rc 3/8`, `Rp 1/2`; `1/2-14 NPT`, `NPT 1/2`;
+ * `3/8-16 UNC`, `3/4-16UNF-2A`, `#10-32 UNF`, `1 1/16-12 UN` (also printed `1 1/16-12 UNF`), `3/4-16` (the
+ * series that has these threads per inch). Capitals, inch marks and kinds of dashes do not matter. `BSP`
+ * alone may be parallel or taper: it is refused, and the finding offers both. `R` is the taper external
+ * thread of ISO 7-1; old drawings use the same letter for the parallel thread.
  *
  * @param text - a designation of at most 64 characters; spaces around it are ignored
- * @returns the thread with one spelling, or findings: `thread/not-a-thread`, `thread/parallel-or-taper`,
- *   `thread/pitch-not-known` (no coarse pitch for that size), `thread/pitch-too-coarse`, `thread/size-not-known`,
- *   `thread/threads-per-inch-differ`, `thread/too-long`; a warning `thread/unusual-pitch` does not stop the reading
+ * @returns the thread in its standard spelling, or findings: `thread/not-a-thread`,
+ *   `thread/parallel-or-taper`, `thread/pitch-not-known` (no coarse pitch for that size),
+ *   `thread/pitch-too-coarse`, `thread/size-not-known`, `thread/threads-per-inch-differ`, `thread/too-long`;
+ *   `thread/unusual-pitch` is only a warning
  * @throws TypeError for anything but a string
  *
  * Source: ISO 261, ISO 228-1, ISO 7-1, JIS B 0202 and B 0203, ASME B1.1 and B1.20.1 for sizes and letters, all from memory.
@@ -58,7 +60,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   return refuseText(finding('thread/not-a-thread', 'error', { text }))
 }
 
-/** Replaces signs that vary in print: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
+/** Normalizes signs that vary in print: decimal comma, inch mark, dashes, fraction characters, spaces. */
 function normalizeDesignation(text: string): string {
   return text
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize('NFKC').replace('⁄', '/')}`)
@@ -77,7 +79,7 @@ function readMetric(text: string, { size = '', pitch, fit }: PatternGroups): Res
   const statedPitch = pitch === undefined ? coarsePitch : Number(pitch)
   if (statedPitch === undefined)
     return refuseText(finding('thread/pitch-not-known', 'error', { text, diameter }))
-  // a pitch of more than a third of the diameter, or of 0, is not a thread
+  // a pitch of 0, or of more than a third of the diameter, is impossible
   if (statedPitch <= 0 || statedPitch * 3 > Number(diameter))
     return refuseText(
       finding('thread/pitch-too-coarse', 'error', { text, pitch: String(statedPitch), diameter }),
@@ -112,7 +114,7 @@ function parsePipeThread(
   const pipeSystem = PIPE_LETTERS[letters] ?? 'G'
   const isNpt = pipeSystem === 'NPT' || pipeSystem === 'NPTF'
   const row = Object.hasOwn(PIPE_THREADS_PER_INCH, inches) ? PIPE_THREADS_PER_INCH[inches] : undefined
-  // only ISO 228-1 has the sizes that American pipes lack
+  // sizes without American pipes exist only in ISO 228-1
   const threadsPerInch =
     pipeSystem === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
   if (threadsPerInch === undefined)
@@ -137,7 +139,7 @@ function readUnified(
   const size = readUnifiedSize(written, per)
   const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
   const namedSeries = letters?.toUpperCase() as UnifiedThread['series'] | undefined
-  // Above 1 in, sizes without a fine series have the 12 threads of UN; manuals print UNF for it.
+  // Above 1 in, sizes without a fine series have 12 threads of series UN, which manuals print as UNF.
   const lacksFineSeries =
     namedSeries === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
   const series =
@@ -161,7 +163,7 @@ function readUnified(
   return { ok: true, value, findings: [] }
 }
 
-/** `No. 10`, and `10-32` without a sign, are `#10`: no thread of ten inches has 32 to the inch. */
+/** `No. 10` and `10-32` mean `#10`: no thread of ten inches has 32 threads per inch. */
 function readUnifiedSize(written: string, per: string): string {
   const size = written.replace(/^No\.? ?/i, '#').replace('-', ' ')
   return /^(4|5|6|8|10|12)$/.test(size) && Number(per) >= 24 ? `#${size}` : size
@@ -179,7 +181,7 @@ function makeThreadsFinding(
   })
 }
 
-/** Inches of a written size: `1/2`, `1 1/4`, `#10` (0.060 in and 0.013 in a number). */
+/** The inches of a written size: `1/2`, `1 1/4`, `#10` (0.060 in plus 0.013 in for each number). */
 function readInches(size: string): number {
   if (size.startsWith('#')) return Number((0.06 + 0.013 * Number(size.slice(1))).toFixed(3))
   let inches = 0

@@ -1,6 +1,9 @@
-/** Published tightening torques of one plug thread, N·m, as printed; `[value, plus]` if a tolerance is printed. */
+/**
+ * Published tightening torques of one plug thread in N·m, as printed; `[value, plus]` with a printed
+ * tolerance.
+ */
 export interface PlugTorqueRow {
-  /** Designation as {@link parseThread} spells it. */
+  /** Designation in the spelling of {@link parseThread}. */
   readonly thread: string
   /** Flat copper ring under the head. */
   readonly copperRing?: { readonly steel: number; readonly aluminium: number }

@@ -1,4 +1,4 @@
-/** The pattern of each family of designations, after `normalizeDesignation`. */
+/** The pattern of each kind of designation, after `normalizeDesignation`. */
 export const THREAD_PATTERNS = {
   metric:
     /^M ?(?<size>[0-9]{1,3}(?:\.[0-9]{1,2})?)(?: ?[x×] ?(?<pitch>[0-9]{1,2}(?:\.[0-9]{1,3})?))?(?: ?- ?(?<fit>[0-9]{1,2}[A-Za-z](?:[0-9][A-Za-z])?))?$/i,

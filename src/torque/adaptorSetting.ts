@@ -32,17 +32,17 @@ export interface AdaptorAnswer {
  *
  * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
  *
- * @param input - `torque` required at the fastener (above 0); `leverLength` from the centre of the square drive to
- *   the hand (above 0); `extension` from the centre of the square drive to the centre of the fastener (0 or
- *   more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the hand. Lengths may have
- *   different units. Numbers mean their shortest decimals
+ * @param input - `torque` required at the fastener (above 0); `leverLength` from the centre of the square
+ *   drive to the hand (above 0); `extension` from the centre of the square drive to the centre of the
+ *   fastener (0 or more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the
+ *   hand. Lengths may have different units. A number means its shortest decimal
  * @returns the setting, the double nearest to the exact value; exactly `torque` at 90°
  * @throws RangeError if L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
  *   out of its range; TypeError for a wrong type or unit
  *
- * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45; US Army TM 1-1500-204-23-9,
- * fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. Some web pages correct only at 90° and not in line; that is the
- * wrong way round.
+ * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45; US Army TM
+ * 1-1500-204-23-9, fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. Some web pages correct only at 90°
+ * and not in line; that is wrong: the reverse is true.
  *
  * @example
  * ```ts

@@ -5,7 +5,10 @@ function toMillimetres({ value, unit }: Quantity<LengthUnit>): Exact {
   return multiply(exactOf(value), exactOf(LENGTH_FACTORS.length[unit]))
 }
 
-/** cos θ, exact if it is a fraction (at 0, 60, 90, 120 and 180°: Niven's theorem), else the exact value of the double. */
+/**
+ * cos θ, exact if it is rational (at 0, 60, 90, 120 and 180°: Niven's theorem), otherwise the exact value of
+ * the double.
+ */
 function exactCosine(degrees: number): Exact {
   const fractions: Readonly<Record<number, string>> = { 0: '1', 60: '0.5', 90: '0', 120: '-0.5', 180: '-1' }
   const fraction = fractions[degrees]
@@ -13,8 +16,8 @@ function exactCosine(degrees: number): Exact {
 }
 
 /**
- * L ÷ (L + E·cos θ), exactly: the reading of the wrench for each unit of torque at the fastener. `undefined` if the
- * adaptor reaches back to the hand or past it, so that no pull turns the fastener.
+ * L ÷ (L + E·cos θ), exactly: the reading of the wrench for each unit of torque at the fastener. `undefined`
+ * if the adaptor reaches back to the hand or past it, so that a pull cannot turn the fastener.
  */
 export function calculateAdaptorRatio(
   leverLength: Quantity<LengthUnit>,

@@ -4,25 +4,27 @@ import { requireTightening, requireWrench, requireWrenchOptions } from './requir
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
- * Checks whether a torque wrench covers a tightening, and finds the mark to set. To choose among several wrenches use
- * {@link chooseWrenches}.
+ * Checks whether a torque wrench covers a tightening, and finds the mark to set. To choose among several
+ * wrenches, use {@link chooseWrenches}.
  *
- * Marks are lowest + n × step. Of the marks inside the stated band and the usable range, one on a scale in the sheet's
- * unit comes first, then the one nearest to the nominal (the middle of two limits); ties go to the lower torque, then to
- * the order of the scales. A nominal without tolerance gets the nearest mark of all scales, if the wrench's permissible
- * error reaches that far. The usable range is the maker's declared range; without one it starts at the lowest mark (2017)
- * or at 20 % of full scale (2003). The true torque at setting S with error a of reading is S/(1+a) … S/(1−a); with error e
- * of full scale M it is S − e·M … S + e·M. The true band decides only between `fits` and `fits with care`.
+ * Marks are lowest + n × step. Among the marks inside the stated band and the usable range, it prefers a
+ * scale in the sheet's unit, then the mark nearest to the nominal (the middle of two limits); ties go to the
+ * lower torque, then to the order of the scales. For a nominal without tolerance it takes the nearest mark of
+ * all scales, if that is within the wrench's permissible error. The usable range is the maker's declared
+ * range; without one it starts at the lowest mark (2017) or at 20 % of full scale (2003). The true torque at
+ * setting S with error a of reading is S/(1+a) … S/(1−a); with error e of full scale M it is S − e·M … S +
+ * e·M. The true band decides only between `fits` and `fits with care`.
  *
- * @param wrench - as in a toolbox; its numbers mean their shortest decimals, so that comparisons are exact.
- *   Values 0 to 1e9, percents above 0 and below 100
- * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque decides
- * @param options - `iso6789` is required; `tolerancePercent` gives a band to nominals without tolerance and is named in
- *   the reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
+ * @param wrench - as in a toolbox; a number means its shortest decimal, so that comparisons are exact. Values
+ *   0 to 1e9, percents above 0 and below 100
+ * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque is
+ *   used
+ * @param options - `iso6789` is required; `tolerancePercent` is a tolerance for nominals without one, and the
+ *   reasons state it; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
  * @returns `fits`, `fits with care` (the true band exceeds the stated band, the nominal has no tolerance, or the setting
  *   is below 20 % of full scale under 2017), `does not fit` or `cannot tell`, with every reason; if it fits, the mark and
  *   the true band (nearest doubles)
- * @throws TypeError or RangeError naming the argument, for anything but valid documents and options
+ * @throws TypeError or RangeError naming the argument, for invalid documents or options
  *
  * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard itself was
  * not read); nearest mark, ties and `fits with care` are house rules: a mark outside the band is never set,

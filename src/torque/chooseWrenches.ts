@@ -14,7 +14,7 @@ const MAX_TASKS = 500
 
 /** One fastener to tighten. */
 export interface WrenchTask {
-  /** Pointer into the sheet; it names the task in the result. */
+  /** Pointer into the sheet; it identifies the task in the result. */
   readonly on: JsonPointer
   readonly tightening: Tightening
   /** Square drive of the socket, such as `1/2 in`; absent: any. */
@@ -22,7 +22,7 @@ export interface WrenchTask {
 }
 
 export interface ChooseWrenchesOptions extends Omit<WrenchOptions, 'adaptor'> {
-  /** The toolbox's adaptors; those of kind `drive adaptor` let a wrench reach another square. */
+  /** The toolbox's adaptors; those of kind `drive adaptor` connect a wrench to another square drive. */
   readonly adaptors?: Readonly<Record<Id, Adaptor>>
 }
 
@@ -38,7 +38,10 @@ export interface UncoveredReason {
   readonly on: JsonPointer
   /** `cannot tell`: a fact is missing in the sheet or the toolbox; `does not fit`: no wrench of the toolbox covers it. */
   readonly verdict: 'does not fit' | 'cannot tell'
-  /** The reasons for each wrench, in the order of the toolbox; a reason that lies in the sheet is listed once, without a wrench. */
+  /**
+   * The reasons for each wrench, in the order of the toolbox; a reason about the sheet is listed once,
+   * without a wrench.
+   */
   readonly wrenches: readonly { readonly wrench?: Id; readonly reasons: readonly Reason[] }[]
 }
 
@@ -91,8 +94,8 @@ function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWre
 }
 
 /**
- * Chooses the fewest torque wrenches that cover all tightenings of a visit. For one wrench and one tightening use
- * {@link checkWrench}.
+ * Chooses the fewest torque wrenches that cover all tightenings of a visit. For one wrench and one
+ * tightening, use {@link checkWrench}.
  *
  * The search tries every set of wrenches, smallest first. Of the smallest sets it prefers the one with the most `fits`,
  * then the one with the fewest drive adaptors, then the order of the toolbox. The search leaves out tasks that no wrench
@@ -100,7 +103,8 @@ function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWre
  *
  * @param wrenches - the toolbox's wrenches by id, at most 20
  * @param tasks - tightenings with their pointer and the socket's square drive, at most 500
- * @param options - as for {@link checkWrench}; with `adaptors`, a wrench may drive another square through one adaptor
+ * @param options - as for {@link checkWrench}; with `adaptors`, a wrench may reach another square drive
+ *   through one adaptor
  * @returns the wrenches, each task with its wrench and setting, the tasks that are not covered with every reason, and the
  *   wrenches to buy, in the unit of the sheet (lbf·in for small torques in lbf·ft). Each has a usual range, whose highest
  *   mark is five times the lowest, so that all settings are between 20 % and 100 % of full scale

@@ -18,9 +18,9 @@ export interface ClampLoadInput {
   readonly torque: Quantity<TorqueUnit>
   readonly thread: MetricThread | UnifiedThread
   readonly propertyClass: string
-  /** K of T = K·d·F. It is not a friction coefficient, and never known well. */
+  /** K of T = K·d·F. It is not a friction coefficient, and is never known exactly. */
   readonly nutFactor: number
-  /** How far the clamp load scatters at the same torque, per cent. */
+  /** Scatter of the clamp load at the same torque, per cent. */
   readonly scatterPercent: number
 }
 
@@ -34,7 +34,7 @@ export type ClampLoad =
       readonly proof: Quantity<'N'>
       /** load ÷ proof load. */
       readonly shareOfProof: number
-      /** Whether even the highest load stays at or below the proof load. */
+      /** Whether even the highest load is at or below the proof load. */
       readonly belowProof: boolean
       readonly reasons: readonly Reason[]
     }
@@ -46,8 +46,9 @@ export type ClampLoad =
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
- * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` such as `8.8` or `grade 5`;
- *   `nutFactor` 0.05 to 1 (0.20 plain steel, 0.15 plated, about); `scatterPercent` 0 to below 100 (25 to 30 is usual)
+ * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` such as `8.8` or
+ *   `grade 5`; `nutFactor` 0.05 to 1 (about 0.20 for plain steel, 0.15 plated); `scatterPercent` 0 to below
+ *   100 (25 to 30 is usual)
  * @returns loads in N with the share of the proof load, or `cannot tell` if the proof load of the class is not known
  * @throws RangeError for values out of range, TypeError for wrong types
  *

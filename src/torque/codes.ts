@@ -5,13 +5,13 @@ type Torque = { value: number | Figure; unit: TorqueUnit }
 type Band = { min: Torque; max: Torque }
 type Length = { value: number; unit: LengthUnit }
 type Force = { value: number; unit: 'N' }
-/** One of: a nominal, or limits. */
+/** A nominal, or limits. */
 type Angle = { nominal?: Figure; min?: Figure; max?: Figure }
 type ReasonInput = { code: string; params: Params }
 
-/** Every code that the torque room emits, with its params. */
+/** Codes of the torque functions with their params. */
 export interface TorqueCodes {
-  /** The setting is a mark of the wrench inside the band, nearest to the nominal or to the middle. */
+  /** The setting is the wrench's mark inside the band that is nearest to the nominal or the middle. */
   'torque/setting-chosen': { setting: Torque; aim: Torque; from: 'nominal' | 'middle' }
   /** A nominal without tolerance is between two marks. `percent`: how far the chosen mark is above it; negative: below. */
   'torque/nearest-mark': { setting: Torque; nominal: Torque; percent: number }
@@ -54,7 +54,7 @@ export interface TorqueCodes {
   'torque/drive-does-not-reach': { wrench: string; required: string }
   'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }
   'torque/outside-plug-band': { torque: Torque; band: Band; thread: string }
-  /** Multiplied or divided by a known ratio, the figure would be usual; `meant` is the unit that was probably meant. */
+  /** A known ratio would make the figure usual; `meant` is the unit that was probably meant. */
   'torque/slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }

@@ -11,7 +11,7 @@ export function exactTorque({ value, unit }: Quantity<TorqueUnit>, to: TorqueUni
   return multiply(exactOf(value), torqueRatio(unit, to))
 }
 
-/** An exact torque as a quantity. The only rounding, at the end. */
+/** Converts an exact torque to a quantity. This is the only rounding. */
 export function nearestTorque(value: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
   return { value: nearestDouble(value), unit }
 }

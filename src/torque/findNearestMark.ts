@@ -19,7 +19,9 @@ export interface TargetTorque {
   readonly high: Exact
   readonly aim: Exact
   readonly unit: TorqueUnit
-  /** The manual prints no tolerance: a mark may be as far from the nominal as the wrench may err. */
+  /**
+   * The manual prints no tolerance: a mark may differ from the nominal by the wrench's permissible error.
+   */
   readonly isNominalOnly: boolean
 }
 
@@ -35,13 +37,13 @@ interface ChosenMark {
 
 export interface NearestMark {
   readonly chosen?: ChosenMark
-  /** Why each scale without a usable mark has none. */
+  /** The reason for each scale without a usable mark. */
   readonly refusals: readonly Reason[]
 }
 
 /**
- * Compares distance to the aim, then the lower torque. A scale in the sheet's unit, which needs no conversion, comes first
- * if there is a band, and last if there is only a nominal.
+ * Prefers the mark nearest to the aim, then the lower torque. A scale in the sheet's unit, which needs no
+ * conversion, comes first if there is a band, and last if there is only a nominal.
  */
 function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, isNominalOnly }: TargetTorque): boolean {
   const unitOrder = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)
@@ -53,7 +55,7 @@ function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, isNominalOn
   )
 }
 
-/** The mark to set among all scales of a wrench. */
+/** Finds the mark to set among all scales of a wrench. */
 export function findNearestMark(
   wrench: TorqueWrench,
   iso6789: '2017' | '2003',
@@ -67,7 +69,7 @@ export function findNearestMark(
     const perUnit = torqueRatio(scale.unit, target.unit)
     const toScale = (torque: Exact) => divide(multiply(torque, ratio), perUnit)
     const aim = toScale(target.aim)
-    // as far as the wrench may err; any distance if that is not known
+    // the wrench's permissible error; any distance if it is not known
     const error = deviation
       ? multiply(deviation.of === 'reading' ? aim : exactOf(scale.highest), deviationAsFraction(deviation))
       : aim

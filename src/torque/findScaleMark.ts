@@ -30,7 +30,10 @@ export interface Deviation {
   readonly of: 'reading' | 'full scale'
 }
 
-/** The chosen mark; or why the target is out of range; or the marks on either side. All in the unit of the scale. */
+/**
+ * The chosen mark, or a reason if the target is out of range, or the marks on either side. All in the unit of
+ * the scale.
+ */
 export interface ScaleMark {
   readonly mark?: Exact
   readonly refusal?: Reason
@@ -47,12 +50,12 @@ const maxBigInt = (first: bigint, second: bigint) => (first > second ? first : s
 
 interface LowerEnd {
   readonly value: Exact
-  /** The end itself is not usable. */
+  /** The end itself is excluded. */
   readonly isOpen?: boolean
   readonly reason: Reason
 }
 
-/** Every lower end that applies to this scale. */
+/** Lists every lower end that applies to this scale. */
 function listLowerEnds(
   wrench: TorqueWrench,
   scale: WrenchScale,
@@ -124,8 +127,8 @@ function findResolutionLimit(scale: WrenchScale, part: Exact, step: Exact): Exac
 }
 
 /**
- * The mark of one scale nearest to the aim, inside the target band (or its slack) and the usable range; of two at the same
- * distance, the lower. Marks are the lowest plus whole steps, up to the highest.
+ * Finds the mark of one scale nearest to the aim, inside the target band (or its slack) and the usable range;
+ * of two at the same distance, the lower. Marks are the lowest mark plus whole steps, up to the highest.
  */
 export function findScaleMark(
   wrench: TorqueWrench,
@@ -170,10 +173,10 @@ export function findScaleMark(
   const from = maxBigInt(roundExact(steps(subtract(target.low, target.slack)), 'up'), first)
   const to = minBigInt(roundExact(steps(add(target.high, target.slack)), 'down'), last)
   if (from <= to) {
-    // half a step down, then up: the nearest mark, and the lower of two at the same distance
+    // subtract half a step and round up: the nearest mark, or the lower of two at the same distance
     const nearestStep = roundExact(subtract(steps(target.aim), exactOf('0.5')), 'up')
     return { mark: mark(maxBigInt(from, minBigInt(nearestStep, to))) }
   }
-  // the band is between two marks: return those that are usable
+  // the band is between two marks: return the usable ones
   return { ...(to >= first && { below: mark(to) }), ...(from <= last && { above: mark(from) }) }
 }

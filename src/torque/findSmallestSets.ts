@@ -1,6 +1,7 @@
 /**
- * All smallest sets of tools that together cover every job, in the order of the tools. Each job is the bits of the tools
- * that cover it (never 0). At most 20 tools: the search tries up to 2^20 sets.
+ * Finds all smallest sets of tools that together cover every job, in the order of the tools. Each job is a
+ * number whose bits are the tools that cover it (never 0). At most 20 tools: the search tries up to 2^20
+ * sets.
  */
 export function findSmallestSets(coveredBy: readonly number[], tools: number): number[] {
   const jobs = keepDecisiveJobs(coveredBy)

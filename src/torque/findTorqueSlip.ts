@@ -20,18 +20,23 @@ export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
 /** A unit mistake that would explain the printed figure. */
 interface UnitMistake {
-  /** What the printed figure must be multiplied or divided by. */
+  /** The factor that corrects the printed figure. */
   readonly factor: SlipFactor
   /** The corrected torque, in the sheet's unit. */
   readonly becomes: Quantity<TorqueUnit>
-  /** The unit that was probably meant; absent if the ratio is not that of the printed unit and another. */
+  /**
+   * The unit that was probably meant; absent if the factor is not the ratio of the printed unit to another.
+   */
   readonly meant?: TorqueUnit
 }
 
 export interface TorqueSlipVerdict {
-  /** `usual`: inside the band; `slip`: outside, but a known ratio brings it inside; `unusual`: outside with every ratio. */
+  /**
+   * `usual`: inside the band; `slip`: outside, but a known ratio brings it inside; `unusual`: outside, and no
+   * known ratio brings it inside.
+   */
   readonly verdict: 'usual' | 'slip' | 'unusual' | 'cannot tell'
-  /** Those with a unit that was probably meant come first. */
+  /** Mistakes with a probable unit come first. */
   readonly unitMistakes: readonly UnitMistake[]
   readonly reasons: readonly Reason[]
 }
@@ -53,7 +58,8 @@ const RATIOS: readonly {
  * Checks whether a plug's printed torque has the wrong unit (lbf·in for lbf·ft, kgf·m for N·m). Only for drain, fill and
  * level plugs: bolts have other torques.
  *
- * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link findPlugTorqueBand}'s.
+ * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is that of
+ * {@link findPlugTorqueBand}.
  */
 export function findTorqueSlip(
   torque: StatedValue<TorqueUnit>,

@@ -4,9 +4,9 @@ import { exactTorque } from './exactTorque.js'
 import type { Deviation } from './findScaleMark.js'
 
 /**
- * The wrench's permissible error. ISO 6789 for a setting tool (type II class A), of the reference reading: ±6 % if the
- * tool's maximum is at most 10 N·m, else ±4 %. If one scale ends at 10 N·m or less, ±6 %. `undefined` for other types:
- * their figures were not read in a source.
+ * The wrench's permissible error. ISO 6789 for a setting tool (type II class A), of the reference reading: ±6
+ * % if the tool's maximum is at most 10 N·m, else ±4 %. If one scale ends at 10 N·m or less, ±6 %.
+ * `undefined` for other types, whose figures were not read in a source.
  */
 export function findWrenchDeviation(wrench: TorqueWrench): Deviation | undefined {
   const { accuracy } = wrench

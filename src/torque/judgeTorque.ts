@@ -138,8 +138,9 @@ export function judgeTorque(
 }
 
 /**
- * The limits of the true torque when the wrench shows or clicks at `mark`, in the unit of the scale. A deviation of
- * reading refers to the true torque: (mark − true) ÷ true = ±a, so true = mark ÷ (1 ± a).
+ * Calculates the limits of the true torque when the wrench shows or clicks at `mark`, in the unit of the
+ * scale. A deviation of reading is relative to the true torque: (mark − true) ÷ true = ±a, so true = mark ÷
+ * (1 ± a).
  */
 function calculateTrueBand(mark: Exact, highest: Exact, deviation: Deviation): { low: Exact; high: Exact } {
   const part = deviationAsFraction(deviation)

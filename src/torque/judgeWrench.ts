@@ -16,7 +16,7 @@ function makeAngleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: s
   return { ...(min && { min }), ...(max && { max }) }
 }
 
-/** {@link checkWrench} once its arguments are checked. */
+/** {@link checkWrench} without the checks of its arguments. */
 export function judgeWrench(
   wrench: TorqueWrench,
   tightening: Tightening,
@@ -68,7 +68,7 @@ export function judgeWrench(
     )
   if (tightening.thenAngle !== undefined)
     reasons.push(torqueReason('torque/then-angle', { angle: makeAngleParams(tightening.thenAngle) }))
-  // a setting only if every stage has one, so that it agrees with `verdict`
+  // no setting if a stage has none, so that it agrees with `verdict`
   const setting = fits.every((fit) => fit.setting) ? finalFit.setting : undefined
   return { ...finalFit, setting, verdict, reasons, stages } as WrenchVerdict
 }

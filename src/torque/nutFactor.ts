@@ -13,8 +13,8 @@ export interface NutFactorInput {
 }
 
 /**
- * The nut factor K of T = K·d·F from friction coefficients, for {@link clampLoad}. K is about 1.3 times a friction
- * coefficient.
+ * Calculates the nut factor K of T = K·d·F from friction coefficients, for {@link clampLoad}. K is about 1.3
+ * times a friction coefficient.
  *
  * K = (0.16·P + 0.58·d2·µG + D/2·µK) ÷ d, with pitch P, pitch diameter d2, nominal diameter d and bearing diameter D.
  *

@@ -12,16 +12,17 @@ export interface CalibrationInputs {
   /** The interval to count from that date. */
   readonly interval: IntervalStated
   readonly cycles: { readonly limit: number; readonly used?: number }
-  /** The verdict of the cycles alone; due when the limit is reached. */
+  /** The verdict from the cycles alone: due when the limit is reached. */
   readonly byCycles: 'due' | 'not due' | 'cannot tell'
   readonly reasons: readonly Reason[]
 }
 
 /**
- * The limits that decide when a torque wrench is due for calibration: 12 months or 5,000 cycles, whichever comes first.
+ * Reads when a torque wrench is due for calibration: after 12 months or 5,000 cycles, whichever comes first.
  * `service/` combines date and interval.
  *
- * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure comes first.
+ * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure takes
+ * precedence.
  */
 export function readCalibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   requireWrench('wrench', wrench)

@@ -15,7 +15,10 @@ export type TurnsBand =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** The turns past finger tight that the sheet states for a taper plug. For a torque use {@link checkWrench}. */
+/**
+ * Reads the turns past finger tight that the sheet states for a taper plug. For a torque, use
+ * {@link checkWrench}.
+ */
 export function readTurnsBand(tightening: Tightening): TurnsBand {
   requireTightening('tightening', tightening)
   if (tightening.kind === 'not stated')

@@ -57,7 +57,7 @@ export function requireTightening(name: string, tightening: Tightening): void {
     requireBand(`${name}.stages[${at}]`, stage, TORQUE_FACTORS)
 }
 
-/** Throws if these are not options of {@link checkWrench} or {@link chooseWrenches}. */
+/** Throws if the options are not those of {@link checkWrench} or {@link chooseWrenches}. */
 export function requireWrenchOptions(options: WrenchOptions, more: 'adaptor' | 'adaptors' = 'adaptor'): void {
   requireKnownKeys('options', options, ['iso6789', 'tolerancePercent', more])
   const { iso6789, tolerancePercent, adaptor } = options

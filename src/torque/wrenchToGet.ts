@@ -7,11 +7,11 @@ import { nearestTorque, torqueRatio } from './exactTorque.js'
 export interface WrenchToGet {
   readonly from: Quantity<TorqueUnit>
   readonly to: Quantity<TorqueUnit>
-  /** With a step of this or less, every band contains a mark. Absent if no band is stated. */
+  /** Maximum step with which every band contains a mark; absent if no band is stated. */
   readonly maxStep?: Quantity<TorqueUnit>
   /** Square drives needed, in order of the tasks. */
   readonly drives: readonly string[]
-  /** The tasks' `on`, in order. */
+  /** The `on` of each task, in order. */
   readonly covers: readonly string[]
 }
 
@@ -36,7 +36,7 @@ const highestOf = (values: readonly Exact[]) =>
   values.reduce((highestSoFar, next) => (minExact(highestSoFar, next) === highestSoFar ? next : highestSoFar))
 const narrowestOf = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
-/** The range that one task needs, over its final torque and its stages. */
+/** The range that one task needs for its final torque and its stages. */
 function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefined): NeededRange[] {
   if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening
@@ -56,12 +56,13 @@ function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefi
 /** Lowest marks of usual wrenches, times a power of ten: 5–25, 10–50, 20–100, 40–200. Common practice, no source. */
 const LOWEST_MARKS = [1, 2, 4, 5]
 const RANGE_RATIO = exactOf(5)
-/** In lbf·ft. Inch wrenches for smaller torques are marked in lbf·in. Common practice, no source. */
+/** In lbf·ft. Wrenches for smaller torques are marked in lbf·in. Common practice, no source. */
 const MAX_INCH_POUND_RANGE = exactOf(20)
 
 /**
- * The fewest wrenches that would cover the tasks. House rule: the highest mark is five times the lowest, so that every
- * torque is between 20 % and 100 % of full scale. One task with stages may need a wider range.
+ * Chooses the fewest wrenches that would cover the tasks. House rule: the highest mark is five times the
+ * lowest, so that every torque is between 20 % and 100 % of full scale. One task with stages may need a wider
+ * range.
  */
 export function chooseWrenchesToBuy(
   tasks: readonly UncoveredTask[],

@@ -12,8 +12,9 @@ export interface WrenchOptions {
   /** A tolerance for nominals that the manual prints without one, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
   /**
-   * The adaptor between wrench and fastener, as in a toolbox. The setting is corrected for the extension of a crowfoot;
-   * straight extensions and drive adaptors need no correction. Without a kind it is a crowfoot.
+   * The adaptor between wrench and fastener, as in a toolbox. The setting is corrected for the extension of a
+   * crowfoot; straight extensions and drive adaptors need no correction. An adaptor without a kind is a
+   * crowfoot.
    */
   readonly adaptor?: Partial<Pick<Adaptor, 'kind' | 'extension'>> & {
     /** 0 (the default): straight ahead; 90: square to the handle; 180: pointing back. */
@@ -51,7 +52,7 @@ interface FitFacts {
   readonly reasons: readonly Reason[]
 }
 
-/** The verdict on one torque, final or of a stage, with the setting if it fits. */
+/** The verdict on one torque, final or for a stage, with the setting if it fits. */
 export type TorqueFit =
   | (FitFacts & { readonly verdict: 'fits' | 'fits with care'; readonly setting: TorqueSetting })
   | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: undefined })
@@ -59,7 +60,7 @@ export type TorqueFit =
 /** A wrench that covers a tightening. */
 export type WrenchFits = Extract<WrenchVerdict, { readonly verdict: 'fits' | 'fits with care' }>
 
-/** The verdict on a whole tightening: the worst of the final torque and the stages. */
+/** The verdict on a whole tightening: the worst of its final torque and stages. */
 export type WrenchVerdict = TorqueFit & {
   /** One for each stage, in order; empty without stages. */
   readonly stages: readonly TorqueFit[]
