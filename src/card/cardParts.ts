@@ -105,7 +105,7 @@ export interface CardModel {
   readonly version: '1.0'
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
-  /** `slip`: what the owner is given, from an owner's slip in place of a plan. */
+  /** `slip` is the owner's slip, made from its own data instead of a plan. */
   readonly extent: 'full' | 'short' | 'slip'
   readonly title: string
   /** The title of the short card. */

@@ -49,8 +49,8 @@ export function makeListPart(
   options: Partial<Pick<CardList, 'heading' | 'box' | 'picture'>> = {},
 ): CardList[] {
   if (items.length === 0) return []
-  const fullItems = items.map((item) => ('line' in item ? item : { line: item, notes: [] }))
-  return [{ kind: 'list', box: false, ...options, items: fullItems }]
+  const completeItems = items.map((item) => ('line' in item ? item : { line: item, notes: [] }))
+  return [{ kind: 'list', box: false, ...options, items: completeItems }]
 }
 
 export function joinSpans(line: Line): string {
