@@ -5,11 +5,11 @@ import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.
 import type { MistakeParams, ReportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
 
-/** A place in the data. The data is plain JSON, so no token is a symbol. */
+/** A path in the data. The data is plain JSON, so no token is a symbol. */
 export type Tokens = readonly (string | number)[]
 export type Issue = z.$ZodIssue & { readonly path: Tokens }
 
-/** Turns an issue of the shape reader into a finding for the writer of the document. */
+/** Converts an issue of the shape reader into a finding. */
 export function convertIssue(
   issue: Issue,
   data: unknown,
@@ -45,7 +45,7 @@ export function convertIssue(
     case 'invalid_value':
     case 'invalid_union': {
       const hasTwoForms = issue.code === 'invalid_union' && issue.errors.length > 0
-      // A count, or a word: a figure in quotes is a count that was meant.
+      // The value is a number or a word. A figure in quotes was meant as a number.
       const expected =
         hasTwoForms &&
         issue.errors
@@ -97,7 +97,7 @@ export function convertIssue(
       case 'seal/zero-size':
         return report(code, { part: describeSealedPart(data, tokens), size: key })
       case 'interval/limit-not-above-zero': {
-        // For a distance, the issue is at its figure.
+        // A distance has its issue at its figure.
         const limit = key === 'value' ? tokens.slice(0, -1) : tokens
         return reportMistake(joinPointer(limit), code, { by: String(limit.at(-1)) })
       }
@@ -114,7 +114,7 @@ export function convertIssue(
     const commaMatch = /^-?[0-9]+,([0-9]+)$/.exec(text)
     if (commaMatch === null) return report('spec/bad-figure', foundParams)
     const didYouMean = text.replace(',', '.')
-    // Three digits after the comma may be thousands, unless only a zero is before it.
+    // Three digits after the comma may be thousands, except after a single zero.
     const isDecimal = commaMatch[1]?.length !== 3 || /^-?0,/.test(text)
     if (!isDecimal || !SIGNED_FIGURE_PATTERN.test(didYouMean))
       return report('spec/comma-decimal', foundParams)
@@ -126,7 +126,7 @@ export function convertIssue(
   }
 }
 
-/** The name of the part with the seal, or of the seal in stock; `tokens` lead into the seal. */
+/** The name of the sealed part, or of the seal in stock. `tokens` point into the seal. */
 function describeSealedPart(data: unknown, tokens: Tokens): string {
   const overriddenPath =
     tokens[0] === 'overrides' && readPointer(data, joinPointer([...tokens.slice(0, 4), 'path']))
@@ -159,7 +159,7 @@ export function nameType(value: unknown): TypeName {
 export function listAllowed(issue: z.$ZodIssue): readonly string[] {
   if (issue.code === 'invalid_value') return issue.values.map(String)
   if (issue.code !== 'invalid_union') return []
-  // A union with a tag lists its words; a union of two forms may have a word as one of them.
+  // A tagged union lists its words. A union of two forms may have a word as one form.
   if ('options' in issue && issue.options !== undefined) return issue.options.map(String)
   return issue.errors.flatMap((alternative) =>
     alternative.flatMap((inner) => (inner.path.length === 0 ? listAllowed(inner) : [])),

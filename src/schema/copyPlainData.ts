@@ -11,23 +11,23 @@ import type { NotPlain, SpecCodes } from '../spec/index.js'
 import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 
-/** Foreign data as plain JSON, with the findings for refused data. */
+/** Foreign data as plain JSON, with findings for rejected data. */
 export interface PlainCopy {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
-  /** Places where null replaces refused data. */
+  /** Pointers where null replaces rejected data. */
   readonly refused: ReadonlySet<JsonPointer>
 }
 
 /**
- * Copies foreign data into plain JSON, without getters, classes, cycles and keys that shadow built-ins. No foreign code is
- * run: a getter is found, but not called.
+ * Copies foreign data into plain JSON, without getters, classes, cycles and keys that shadow built-ins. Runs
+ * no foreign code: a getter is reported, but not called.
  */
 export function copyPlainData(input: unknown, reportMistake: ReportMistake): PlainCopy {
   const findings: Finding<SpecCodes>[] = []
   const refused = new Set<JsonPointer>()
   const parents = new Set<object>()
-  // The current place: one list for all levels, because few of the many values need a pointer.
+  // The current path: one list for all levels, because few values need a pointer.
   const tokens: (string | number)[] = []
   let values = 0
 
@@ -73,7 +73,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
 
   const copyList = (list: readonly unknown[]): unknown => {
     const keys = Reflect.ownKeys(list).length
-    // One key for each entry, and `length`.
+    // A list has one key for each entry, and `length`.
     if (keys < list.length + 1) return refuseNotPlain('sparse-list')
     if (keys > list.length + 1) return refuseNotPlain('list-with-keys')
     // Iterating over the list itself would run its getters.
@@ -113,7 +113,10 @@ function describeLength(text: string): SpecCodes['spec/too-long'] {
   return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }
 }
 
-/** An object literal or a result of JSON.parse, also from another window or worker; not an instance of a class. */
+/**
+ * True for an object literal or a result of JSON.parse, also from another window or worker; false for an
+ * instance of a class.
+ */
 function isPlainObject(value: object): boolean {
   const prototype: unknown = Object.getPrototypeOf(value)
   return (

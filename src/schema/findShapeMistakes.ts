@@ -4,16 +4,16 @@ import type { SpecCodes } from '../spec/index.js'
 import { convertIssue, type Issue, listAllowed, type Tokens } from './convertIssue.js'
 import type { ReportMistake } from './reportMistake.js'
 
-/** A document that was read with its shape. */
+/** The result of reading a document with its shape. */
 export interface ShapeReading {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
 }
 
 /**
- * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not an unknown key
- * and a missing one; places that were refused before are not reported again. `leftOut` are the keys that the writer left out and
- * that were filled in: one of them may be the one that was misspelled.
+ * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not
+ * an unknown key and a missing one. Values rejected before are not reported again. `leftOut` are the omitted
+ * keys that were filled in; a misspelled key may be one of them.
  */
 export function findShapeMistakes(
   shape: Shape,
@@ -34,7 +34,7 @@ export function findShapeMistakes(
   const otherFindings = issues.flatMap((issue) => {
     const path = joinPointer(issue.path)
     if (issue.code === 'unrecognized_keys' || isRefused(path, refused) || misspelled.has(path)) return []
-    // Of two limits of one number, only the tighter one is reported.
+    // Of two limits of a number, only the tighter is reported.
     const isCovered = issues.some(
       (other) =>
         other.code === 'too_big' &&
@@ -58,7 +58,7 @@ interface ShapeParts {
 }
 
 /**
- * The issues of the shape reader, and those that it misses: in values under a key that is not an id, and next to a
+ * The issues of the shape reader, and those that it misses: in values under an invalid id, and next to a
  * misspelled tag.
  */
 function readIssues(
@@ -72,7 +72,7 @@ function readIssues(
       const tokens = (issue.path ?? []) as Tokens
       const at = readPointer(data, joinPointer(tokens))
       const { shape, valueType, discriminator, options } = (issue.inst?._zod.def ?? {}) as ShapeParts
-      // The message carries the allowed keys; texts are written elsewhere.
+      // The message holds the allowed keys; users get texts from the catalogue.
       if (issue.code === 'unrecognized_keys') return Object.keys(shape ?? {}).join(' ')
       if (issue.code === 'invalid_key' && valueType !== undefined)
         missedParts.push({ shape: valueType, data: at, tokens })
@@ -101,7 +101,7 @@ function readIssues(
   return { value: undefined, issues: [...foundIssues, ...missedIssues] }
 }
 
-/** If a value can be written in two ways, reports the mistakes of the way with fewer mistakes. */
+/** If a value can have two forms, reports the mistakes of the form with fewer. */
 function expandUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
   const isOfType = (inner: z.$ZodIssue) =>

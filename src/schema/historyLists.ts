@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../base/index.js'
 
-/** The lists of a log that grow: a line of a history adds one item to one of them. */
+/** The growing lists of a log: each line of a history adds one item to one list. */
 export const HISTORY_LISTS: readonly JsonPointer[] = [
   '/meters/hours/readings',
   '/meters/distance/readings',

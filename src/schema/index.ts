@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types for other rooms.
 
 export { parseNotation } from './notation/parseNotation.js'
 export { writeShort } from './notation/writeShort.js'

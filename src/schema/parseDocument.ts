@@ -10,13 +10,14 @@ export type DocumentOf<Kind extends DocumentName | 'any'> = Documents[Kind exten
   : DocumentName]
 
 /**
- * Reads foreign data as a document of one kind, or of the kind that it names. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys. A function for one kind, such as {@link parseSpecSheet}, makes a smaller bundle.
+ * Parses foreign data as a document of the given kind, or of the kind that it names. For JSON text, use
+ * {@link parseDocumentText}, which also reports repeated keys. For a smaller bundle, use the function for one
+ * kind, such as {@link parseSpecSheet}.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
  * @param kind One of the six kinds, or `any`.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The document, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string; RangeError for

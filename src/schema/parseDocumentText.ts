@@ -17,18 +17,19 @@ import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
 /**
- * Reads JSON text as a document of one kind, or of the kind that it names. For parsed data use
- * {@link parseDocument}.
+ * Parses JSON text as a document of the given kind, or of the kind that it names. For parsed data, use {@link
+ * parseDocument}.
  *
  * Method: the text is scanned once for repeated keys and syntax errors, then read as data.
  * @param kind One of the six kinds, or `any`.
- * @param text JSON text; a byte order mark before it is skipped.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param text JSON text; a leading byte order mark is skipped.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The document, or all findings; also `spec/not-json`, `spec/table` and `spec/duplicate-key`.
  * @throws TypeError if `text` is not a string, `options` is not an object or has an unknown key, or `options.name` is not a
  * string; RangeError for another `kind`.
  *
- * Source: RFC 8259 (2017); repeated keys are refused by house rule, because JSON readers silently keep only one.
+ * Source: RFC 8259 (2017); house rule: repeated keys are rejected, because JSON readers silently keep only
+ * one.
  * @example
  * ```ts
  * import { parseDocumentText } from 'drivetrain-service/v1/spec'

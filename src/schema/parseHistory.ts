@@ -6,20 +6,22 @@ import { readName } from './readDocument.js'
 import { reportMistakesOf } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 
-/** Keys that make a log this one; a line cannot change them. */
+/** The keys that identify a log. No line can change them. */
 const FIXED_PATHS = ['/kind', '/version', '/id']
 
 /**
- * Reads the history of one machine, from lines of a file (JSON Lines) or rows of a table, as its log. The first line is the log
- * without its lists; each further line adds a reading, event, record, top-up or pause, or a fact that was not known. Such a
- * line is a JSON Patch operation `add`; no line takes away or changes what an earlier one added to a list.
+ * Parses the history of one machine, lines of a file (JSON Lines) or rows of a table, as its log. The first
+ * line is the log with empty lists. Each further line adds a reading, event, record, top-up or pause, or a
+ * new fact. Such a line is a JSON Patch operation `add`; no line removes or changes a list item of an earlier
+ * line.
  *
- * @param lines The lines in order; empty ones are skipped.
- * @param options `name`: the caller's name for the history, repeated in its findings.
- * @returns The log, or all findings: those of `parseMachineLog`, with pointers into the log, and `spec/history-line`. If the
- * last line is cut off, as after a power failure, the log is read without it, with the warning `spec/history-cut-off`.
- * @throws TypeError if `lines` is not a list of texts, `options` is not an object or has an unknown key, or `options.name` is not
- * a string.
+ * @param lines The lines in order; empty lines are skipped.
+ * @param options `name`: the history's name in findings, such as a file name.
+ * @returns The log, or all findings: those of `parseMachineLog`, with pointers into the log, and
+ * `spec/history-line`. If the last line is cut off, as after a power failure, it is skipped with the warning
+ * `spec/history-cut-off`.
+ * @throws TypeError if `lines` is not a list of strings, `options` is not an object or has an unknown key, or
+ * `options.name` is not a string.
  *
  * Source: RFC 6902 (2013), section 4.1, for the lines; house rule for what a line may add.
  * @example
@@ -37,11 +39,11 @@ const FIXED_PATHS = ['/kind', '/version', '/id']
  */
 export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}): Parsed<MachineLog> {
   const report = reportMistakesOf({ kind: 'machine-log', ...readName(options) })
-  // A text would be read letter by letter.
+  // A string would be read character by character.
   if (typeof lines === 'string' || typeof lines?.[Symbol.iterator] !== 'function')
-    throw refuse('lines', lines, 'a list of texts')
+    throw refuse('lines', lines, 'a list of strings')
   const numberedLines = [...lines].map((line, place) => {
-    if (typeof line !== 'string') throw refuse(`lines[${place}]`, line, 'a text')
+    if (typeof line !== 'string') throw refuse(`lines[${place}]`, line, 'a string')
     return { line: line.replace(/^\uFEFF/, ''), number: place + 1 }
   })
   const [first, ...others] = numberedLines.filter(({ line }) => line.trim() !== '')
@@ -76,7 +78,7 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
 
 type LineProblem = SpecCodes['spec/history-line']['problem']
 
-/** Does what a line says to the log; or says why it cannot. */
+/** Applies a line to the log; or returns the problem. */
 function applyLine(log: unknown, operation: unknown): LineProblem | undefined {
   if (!isObject(operation) || !isSameJson(Object.keys(operation).sort(), ['op', 'path', 'value']))
     return 'not-an-addition'
@@ -88,7 +90,7 @@ function applyLine(log: unknown, operation: unknown): LineProblem | undefined {
   let at: unknown = log
   for (const [depth, token] of tokens.slice(0, -1).entries()) {
     if (!isObject(at)) return 'no-such-place'
-    // A log may have been begun without top-ups or pauses.
+    // A log may start without top-ups or pauses.
     if (!Object.hasOwn(at, token) && depth === tokens.length - 2 && HISTORY_LISTS.includes(path.slice(0, -2)))
       at[token] = []
     at = Object.hasOwn(at, token) ? at[token] : undefined

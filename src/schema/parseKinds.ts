@@ -23,12 +23,12 @@ import { stockShape } from './shapes/stockShape.js'
 import { toolboxShape } from './shapes/toolboxShape.js'
 
 /**
- * Reads foreign data as a spec sheet. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a spec sheet. For JSON text, use {@link parseDocumentText}, which also reports
+ * repeated keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The sheet, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
@@ -51,12 +51,12 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parse
 }
 
 /**
- * Reads foreign data as a machine log. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a machine log. For JSON text, use {@link parseDocumentText}, which also reports
+ * repeated keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The log, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
@@ -79,12 +79,12 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Pars
 }
 
 /**
- * Reads foreign data as a toolbox. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a toolbox. For JSON text, use {@link parseDocumentText}, which also reports repeated
+ * keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The toolbox, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
@@ -102,12 +102,12 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<
 }
 
 /**
- * Reads foreign data as a stock document. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a stock document. For JSON text, use {@link parseDocumentText}, which also reports
+ * repeated keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The stock, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
@@ -125,12 +125,12 @@ export function parseStock(data: unknown, options: ParseOptions = {}): Parsed<St
 }
 
 /**
- * Reads foreign data as a procedure. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a procedure. For JSON text, use {@link parseDocumentText}, which also reports
+ * repeated keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The procedure, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
@@ -148,12 +148,12 @@ export function parseProcedure(data: unknown, options: ParseOptions = {}): Parse
 }
 
 /**
- * Reads foreign data as a service record. For JSON text use {@link parseDocumentText},
- * which also reports repeated keys.
+ * Parses foreign data as a service record. For JSON text, use {@link parseDocumentText}, which also reports
+ * repeated keys.
  *
  * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
- * @param data Any value; it is not changed, and none of its functions is called.
- * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @param data Any value. It is not changed, and none of its functions is called.
+ * @param options `name`: the document's name in findings, such as a file name.
  * @returns The record, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in `docs/documents.md`.
  * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.

@@ -25,10 +25,10 @@ import type { Holder, PlaceTable } from './notation/placeTable.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
-/** The shapes that a document may have, by kind. */
+/** The possible shapes of a document, by kind. */
 export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
-/** How the short notation of documents is read, and where each kind has it. */
+/** How short notation is expanded, and where each kind uses it. */
 export interface ShortForms {
   readonly expand: typeof expandShort
   readonly places: { readonly [Kind in DocumentName]?: () => PlaceTable }
@@ -81,7 +81,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
   return { ok: true, value, findings, ...(expansion?.places.length && { places: expansion.places }) }
 }
 
-/** Checks the options and gives the caller's name for the document. */
+/** Checks the options and returns the document's name. */
 export function readName(options: ParseOptions): ParseOptions {
   requireKnownKeys('options', options, ['name'])
   const { name } = options
@@ -92,9 +92,9 @@ export function readName(options: ParseOptions): ParseOptions {
 
 interface HeadCheck {
   readonly findings: readonly Finding<SpecCodes>[]
-  /** Places that the shape need not judge again. */
+  /** Pointers that the shape need not check again. */
   readonly judged: readonly string[]
-  /** Whether the document has another kind or version, so that the shape does not apply. */
+  /** Whether the shape does not apply, because the document has another kind or version. */
   readonly stop: boolean
 }
 
@@ -115,7 +115,7 @@ function checkHead(
   let stop = false
   const kind = readPointer(data, '/kind')
   if (typeof kind === 'string' && !expected.some((name) => name === kind)) {
-    // Another known kind is a mix-up of files, even if its name is similar.
+    // Another known kind means that files were mixed up, even if its name is similar.
     const isOtherKind = DOCUMENT_NAMES.some((name) => name === kind)
     const value = isOtherKind ? undefined : suggestName(kind, expected)
     const cure = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)

@@ -1,8 +1,11 @@
 const SEPARATORS = [',', ';', '\t'] as const
-/** A name of a column; a colon would be YAML. */
+/** The name of a column. A colon would mean YAML. */
 const COLUMN_PATTERN = /^"?[\p{L}_][\p{L}\p{N}_ .()/°%-]{0,60}"?$/u
 
-/** The columns of a text that is a table (CSV): its first two lines have the same number of cells. Undefined: it is not one. */
+/**
+ * The columns of a table (CSV): its first two lines have the same number of cells. Undefined if the text is
+ * no table.
+ */
 export function readTableHead(text: string): readonly string[] | undefined {
   const [head = '', second = ''] = text.slice(0, 4000).split(/\r?\n/, 2)
   for (const separator of SEPARATORS) {

@@ -7,7 +7,7 @@ import {
 } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
-/** Params of a code; undefined means that the key is left out. */
+/** Params of a code; undefined means that the key is omitted. */
 type UndefinedIfOptional<CodeParams> = {
   readonly [Key in keyof CodeParams]:
     | CodeParams[Key]
@@ -15,7 +15,7 @@ type UndefinedIfOptional<CodeParams> = {
 }
 export type MistakeParams<Code extends keyof SpecCodes> = UndefinedIfOptional<SpecCodes[Code]>
 
-/** Makes the finding for one mistake in the document. */
+/** Makes the finding for a mistake in the document. */
 export type ReportMistake = <Code extends keyof SpecCodes>(
   path: JsonPointer,
   code: Code,

@@ -5,9 +5,9 @@ import type { JsonNeed } from '../spec/index.js'
 export interface JsonScan {
   /** The first syntax error. */
   readonly broken?: { readonly offset: number; readonly needs: JsonNeed }
-  /** Duplicate keys of one object. */
+  /** Repeated keys of an object. */
   readonly repeated: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
-  /** The place that is nested too deep; the scan stops there. */
+  /** The path that is nested too deep; the scan stops there. */
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
 }
 
@@ -20,8 +20,8 @@ interface Frame {
 const NUMBER_PATTERN = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
 
 /**
- * Scans JSON text once, without recursion, for repeated keys, which JSON.parse silently drops, and for the place of a syntax
- * error, which every engine reports differently.
+ * Scans JSON text once, without recursion. Finds repeated keys, which JSON.parse silently drops, and the
+ * position of a syntax error, which every engine reports differently.
  * Source: RFC 8259 (2017), sections 2 to 7.
  */
 export function scanJsonText(text: string): JsonScan {

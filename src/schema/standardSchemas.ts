@@ -23,16 +23,18 @@ import {
   parseToolbox,
 } from './parseKinds.js'
 
-/** One mistake in the form of Standard Schema. */
+/** One mistake in the format of Standard Schema. */
 export interface DocumentIssue {
-  /** The code and its params, for developers. For users, give `finding` to `renderMessage` with a catalogue. */
+  /**
+   * The code and its params, for developers. For users, pass `finding` to `renderMessage` with a catalogue.
+   */
   readonly message: string
-  /** The keys from the document to the place; a number is a place of a list. */
+  /** The keys from the document to the mistake; a number is an index of a list. */
   readonly path: readonly (string | number)[]
   readonly finding: Finding<SpecCodes>
 }
 
-/** A kind of document in the form that form and router libraries take: Standard Schema, version 1. */
+/** A kind of document as Standard Schema, version 1, for form and router libraries. */
 export interface DocumentSchema<Output, Input = Output> {
   readonly '~standard': {
     readonly version: 1
@@ -46,21 +48,24 @@ export interface DocumentSchema<Output, Input = Output> {
   }
 }
 
-/** The spec sheet as a Standard Schema: what {@link parseSpecSheet} reads, short notation too. */
+/**
+ * The spec sheet as a Standard Schema. It accepts the same input as {@link parseSpecSheet}, including short
+ * notation.
+ */
 export const specSheetSchema = /* @__PURE__ */ makeSchema<SpecSheet, SpecSheetInput>((value) =>
   parseSpecSheet(value),
 )
-/** The machine log as a Standard Schema: what {@link parseMachineLog} reads. */
+/** The machine log as a Standard Schema. It accepts the same input as {@link parseMachineLog}. */
 export const machineLogSchema = /* @__PURE__ */ makeSchema<MachineLog, MachineLogInput>((value) =>
   parseMachineLog(value),
 )
-/** The toolbox as a Standard Schema: what {@link parseToolbox} reads. */
+/** The toolbox as a Standard Schema. It accepts the same input as {@link parseToolbox}. */
 export const toolboxSchema = /* @__PURE__ */ makeSchema<Toolbox, ToolboxInput>((value) => parseToolbox(value))
-/** The stock as a Standard Schema: what {@link parseStock} reads. */
+/** The stock as a Standard Schema. It accepts the same input as {@link parseStock}. */
 export const stockSchema = /* @__PURE__ */ makeSchema<Stock, StockInput>((value) => parseStock(value))
-/** The procedure as a Standard Schema: what {@link parseProcedure} reads. */
+/** The procedure as a Standard Schema. It accepts the same input as {@link parseProcedure}. */
 export const procedureSchema = /* @__PURE__ */ makeSchema<ProcedureDocument>((value) => parseProcedure(value))
-/** The service record as a Standard Schema: what {@link parseServiceRecord} reads. */
+/** The service record as a Standard Schema. It accepts the same input as {@link parseServiceRecord}. */
 export const serviceRecordSchema = /* @__PURE__ */ makeSchema<ServiceRecord, ServiceRecordInput>((value) =>
   parseServiceRecord(value),
 )
@@ -82,7 +87,7 @@ function makeIssue(finding: Finding<SpecCodes>, document: unknown): DocumentIssu
   let holder = document
   for (const token of splitPointer(finding.path) ?? []) {
     path.push(Array.isArray(holder) ? Number(token) : token)
-    // Foreign data: reading the property could call its getter.
+    // Reading a property of foreign data could call its getter.
     const isObject = typeof holder === 'object' && holder !== null
     holder = isObject ? Object.getOwnPropertyDescriptor(holder, token)?.value : undefined
   }

@@ -10,9 +10,9 @@ import { shapeKeywords } from './shapes/textShapes.js'
 export type JsonSchema = { readonly [keyword: string]: unknown }
 
 /**
- * The JSON Schema (draft 2020-12) of a kind of document: it accepts the same documents as the parse function, except for its
- * limits on depth and length. Patterns have no look-ahead and no named character classes, so that other languages read
- * them alike. `$id` is where a copy of the package on the web has the file.
+ * The JSON Schema (draft 2020-12) of a kind of document. It accepts the same documents as the parse function,
+ * but without the limits on depth and length. Patterns have no look-ahead and no named character classes, so
+ * other languages read them in the same way. `$id` is the address of the file in a web copy of the package.
  *
  * Only `npm run generate` calls it: the schemas are files of the package, and zod's converter would add 6 kB to a bundle.
  */
@@ -20,7 +20,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
   if (!DOCUMENT_NAMES.includes(kind))
     throw refuse('kind', kind, `one of ${DOCUMENT_NAMES.join(', ')}`, 'string')
   const shape = DOCUMENT_SHAPES[kind]()
-  // Of a registry, the converter only asks `get`.
+  // The converter only calls `get` of a registry.
   const metadata = shapeKeywords as unknown as z.$ZodRegistry<{ id?: string }>
   const { $schema, ...schema } = z.toJSONSchema(shape, { metadata, io: 'input' })
   const full: JsonSchema = JSON.parse(

@@ -5,12 +5,13 @@ import { HISTORY_LISTS } from './historyLists.js'
 import { reportMistakesOf } from './reportMistake.js'
 
 /**
- * Writes a log as the lines of a history, for a file that only grows (JSON Lines) or a table with a row for each line. To add a
- * record later, append one line: `{"op":"add","path":"/records/-","value":{…}}`. To read it use {@link parseHistory}.
+ * Writes a log as the lines of a history, for an append-only file (JSON Lines) or a table with one row for
+ * each line. To add a record later, append one line: `{"op":"add","path":"/records/-","value":{…}}`. To read
+ * the lines, use {@link parseHistory}.
  *
  * @param log The log; it is not changed.
- * @returns One text for each line, without line ends: the log with empty lists, then its readings, events, records, top-ups and
- * pauses, each list in its own order.
+ * @returns One string for each line, without line ends: the log with empty lists, then readings, events,
+ * records, top-ups and pauses, each list in its own order.
  * @throws TypeError if `log` was not parsed.
  *
  * Source: RFC 6902 (2013), section 4.1, for the lines.

@@ -1,7 +1,7 @@
 import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Measure, QuantityCodes, Unit } from '../quantity/index.js'
 
-/** The next thing that a JSON text needed at an error. */
+/** The token expected at an error in a JSON text. */
 export type JsonNeed =
   | 'value'
   | 'key'
@@ -13,7 +13,7 @@ export type JsonNeed =
   | 'escape'
   | 'no-control-character'
 
-/** Things that are not JSON. */
+/** Values that are not JSON. */
 export type NotPlain =
   | 'undefined'
   | 'function'
@@ -29,7 +29,7 @@ export type NotPlain =
   | 'class-instance'
   | 'unreadable'
 
-/** What a text in short notation is made of, and what a reader expected at a place of one. */
+/** The parts of a text in short notation, also as expected at an error. */
 export type NotationPart =
   | Measure
   | 'access'
@@ -84,24 +84,27 @@ export type NotationPart =
 /** The type of a value. */
 export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
 
-/** Rules that the shapes check: such a document is refused, even with a waiver. The comments are published in `rules.json`. */
+/**
+ * Rules that the shapes check: the document is refused, even with a waiver. The comments are published in
+ * `rules.json`.
+ */
 interface ShapeRuleCodes {
   /**
-   * An interval with neither hours, distance nor period: the service would never be due. If the manual gives no
-   * interval, it is `not stated`.
+   * An interval without hours, distance and period: the service would never be due. If the manual gives no
+   * interval, write `not stated`.
    * About: spec-sheet
-   * Judges: Every stated interval, overrides included. Finds one without all three.
+   * Judges: Every stated interval, overrides included. Finds an interval without all three.
    * Place: the interval
    * Harm: job
    * House rule.
    */
   'spec/interval-empty': Record<never, never>
   /**
-   * Limits with neither a minimum nor a maximum: every value is inside them. If the manual gives no figure, the value is
-   * `not stated`.
+   * Limits without minimum and maximum: every value is within them. If the manual gives no figure, write `not
+   * stated`.
    * About: spec-sheet, stock
-   * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`
-   * and `max`.
+   * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds limits
+   * without `min` and `max`.
    * Place: the value
    * Params: unit: as written
    * Harm: job
@@ -109,21 +112,20 @@ interface ShapeRuleCodes {
    */
   'spec/limits-empty': { unit: Unit }
   /**
-   * A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead.
+   * A seal with a size of 0 mm: an unknown figure was entered as zero. Omit the size instead.
    * About: spec-sheet, stock
-   * Judges: Every seal with a `size`, of a sheet, overrides included, or of a stock. Finds each of its figures that is
-   * zero.
+   * Judges: Every seal with a `size` in a sheet, overrides included, or in a stock. Finds each zero figure.
    * Place: `<seal>/size/<figure>`
-   * Params: part: the name of the part (see terms), or of the seal on the shelf; size: key of the figure
+   * Params: part: the name of the part (see terms), or of the seal in stock; size: key of the figure
    * Harm: job
    * House rule.
    */
   'seal/zero-size': { part: string; size: string }
   /**
-   * An interval of zero hours, distance or time: the service would be due again as soon as it is done.
+   * An interval of zero hours, distance or time: the service would be due again at once.
    * About: spec-sheet
-   * Judges: Every stated interval, overrides included, except a `window` (in an override: a `path` that ends in
-   * `/window`), which may be zero. Finds each of hours, distance and period that is zero.
+   * Judges: Every stated interval, overrides included, except a `window` (in an override: a `path` that ends
+   * in `/window`), which may be zero. Finds each zero among hours, distance and period.
    * Place: `<interval>/<limit>`
    * Params: by: `hours`, `distance` or `period`
    * Harm: job
@@ -186,7 +188,7 @@ export interface SpecCodes extends ShapeRuleCodes {
       | 'not-at-the-end'
       | 'replaces-a-part'
   }
-  /** The last line of a history is incomplete, and was not read. */
+  /** The last line of a history is incomplete and was not read. */
   'spec/history-cut-off': { line: number }
   'spec/duplicate-key': { key: string }
   'spec/not-plain-data': { found: NotPlain }

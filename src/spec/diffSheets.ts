@@ -11,13 +11,13 @@ import { type FoundLeaf, findLeaves } from './findLeaves.js'
 import type { Leaf, LeafKind } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** A leaf of one of the two sheets. */
+/** A leaf of either sheet. */
 export interface LeafAt {
   readonly path: JsonPointer
   readonly leaf: Leaf
 }
 
-/** A leaf that differs. `of` is its place in the base sheet, also for a leaf in an override. */
+/** A difference of a leaf. `of` is the leaf's pointer in the base sheet, also for a leaf in an override. */
 export interface LeafChange {
   readonly change: 'added' | 'removed' | 'changed' | 'source only'
   readonly kind: LeafKind
@@ -43,12 +43,13 @@ export interface SheetDifference {
  * Lists the differences between two sheets, or between two revisions of a sheet. For the figures of one machine, use
  * {@link resolveLeaf} on each sheet.
  *
- * Method: leaves are paired by their place, those of overrides also by their condition, so that the order of overrides
- * does not matter; everything outside leaves is paired by its pointer.
+ * Method: leaves are paired by pointer, those of overrides also by condition, so the order of overrides does
+ * not matter. All other values are paired by pointer.
  * @param from The earlier sheet.
  * @param to The later sheet.
- * @returns Leaves and other facts that were added, removed or changed; `source only` if only the source changed.
- * @throws TypeError if an argument is not an object, or is nested deeper than 32 levels (no parsed sheet is).
+ * @returns Added, removed and changed leaves and other facts; `source only` if only the source changed.
+ * @throws TypeError if an argument is not an object, or is nested deeper than 32 levels, which no parsed
+ * sheet is.
  *
  * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
  * @example
@@ -122,7 +123,7 @@ function withoutSources(value: unknown): unknown {
   )
 }
 
-/** All values of a sheet outside leaves and overrides, by pointer. */
+/** All values outside leaves and overrides, by pointer. */
 function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
   const { overrides: _overrides, ...baseSheet } = sheet
   const leaves = new Set(findLeaves(baseSheet).map((found) => found.path))

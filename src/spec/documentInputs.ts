@@ -16,7 +16,7 @@ import type {
   WrenchScale,
 } from './toolbox.js'
 
-/** Parts that may be one text. */
+/** Parts that may be written as one text. */
 type PartAsText =
   | Quantity
   | RecordEntry
@@ -36,7 +36,7 @@ type PartAsText =
   | Stands
   | Jack
 
-/** The keys that may be left out. */
+/** The keys that may be omitted. */
 type OmittedKeys<T> = T extends ServiceRecord
   ? 'detail'
   : T extends RecordEntry
@@ -55,7 +55,7 @@ type OmittedKeys<T> = T extends ServiceRecord
                 ? 'name'
                 : never
 
-/** What a writer may put at a key besides what the value itself may be. */
+/** The values allowed at a key besides those of its own type. */
 type ExtraInput<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'sample' | 'scales'
   ? string
   : Key extends 'tightened' | 'seals' | 'filters' | 'shields'
@@ -72,7 +72,7 @@ type Part<T> = {
   readonly [Key in keyof T as Key extends OmittedKeys<T> ? Key : never]?: Input<T[Key]> | ExtraInput<Key>
 }
 
-/** A record in a log also leaves out what the log says. */
+/** A record in a log may also omit what the log states. */
 type LoggedRecordInput = Omit<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'> &
   Partial<Pick<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'>>
 
@@ -84,11 +84,23 @@ type Input<T> = T extends readonly (infer Entry)[]
       : Part<T> | (T extends PartAsText ? string : never)
     : T
 
-/** A service record as a writer may give it: texts in place of quantities and parts, and gaps. Every `ServiceRecord` is one. */
+/**
+ * A service record as input: texts instead of quantities and parts are allowed, and omitted keys. Every
+ * `ServiceRecord` is valid input.
+ */
 export type ServiceRecordInput = Part<ServiceRecord>
-/** A machine log as a writer may give it: texts in place of quantities and parts, and gaps. Every `MachineLog` is one. */
+/**
+ * A machine log as input: texts instead of quantities and parts are allowed, and omitted keys. Every
+ * `MachineLog` is valid input.
+ */
 export type MachineLogInput = Part<MachineLog>
-/** A toolbox as a writer may give it: texts in place of quantities and parts, and gaps. Every `Toolbox` is one. */
+/**
+ * A toolbox as input: texts instead of quantities and parts are allowed, and omitted keys. Every `Toolbox` is
+ * valid input.
+ */
 export type ToolboxInput = Part<Toolbox>
-/** A stock as a writer may give it: texts in place of quantities and parts, and gaps. Every `Stock` is one. */
+/**
+ * A stock as input: texts instead of quantities and parts are allowed, and omitted keys. Every `Stock` is
+ * valid input.
+ */
 export type StockInput = Part<Stock>

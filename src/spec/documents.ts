@@ -8,7 +8,7 @@ import type { SpecSheet } from './specSheet.js'
 import type { Stock } from './stock.js'
 import type { Toolbox } from './toolbox.js'
 
-/** The six kinds of documents. */
+/** The six kinds of document. */
 export interface Documents {
   readonly 'spec-sheet': SpecSheet
   readonly 'machine-log': MachineLog
@@ -24,7 +24,7 @@ export type DocumentName = keyof Documents
 /** A document of any kind. */
 export type AnyDocument = Documents[DocumentName]
 
-/** The kinds, in the order in which they are listed for users. */
+/** The kinds, in the order shown to users. */
 export const DOCUMENT_NAMES: readonly DocumentName[] = [
   'spec-sheet',
   'machine-log',
@@ -34,14 +34,17 @@ export const DOCUMENT_NAMES: readonly DocumentName[] = [
   'service-record',
 ]
 
-/** The versions that can be read. */
+/** The readable versions. */
 export const READABLE_VERSIONS: readonly string[] = ['1.0']
 
 /** Options of the parse functions. */
 export interface ParseOptions {
-  /** The caller's name for the document in findings, such as a file name. */
+  /** The document's name in findings, such as a file name. */
   readonly name?: string
 }
 
-/** A document that was read. `places`: where the places of the full form were written, if any is in short notation. */
+/**
+ * A parsed document. `places` is present if it uses short notation: where each part of the full form was
+ * written.
+ */
 export type Parsed<T> = Result<T, SpecCodes> & { readonly places?: WrittenPlaces }

@@ -2,37 +2,40 @@ import type { Condition, DriveOnPart, PlaceOnMachine, Tightening } from './leaf.
 import type { NumberedPart, Seal } from './seal.js'
 import type { Id } from './specValue.js'
 
-/** A filter or strainer in the oil of a gearcase. The oil that stays in it is not judged: the manual's refill includes it. */
+/**
+ * A filter or strainer in the oil of a gearcase. The oil left in it is not calculated separately: the
+ * manual's refill includes it.
+ */
 export interface Filter extends NumberedPart {
   /** The name in plain words: `return filter`. */
   readonly name: string
-  /** Only machines that meet this have the filter; absent: all. */
+  /** The machines that have the filter. Absent: all. */
   readonly appliesTo?: Condition
-  /** What it is. */
+  /** The kind of filter. */
   readonly kind: 'spin-on filter' | 'cartridge filter' | 'strainer'
-  /** What holds it. */
+  /** How the filter is held. */
   readonly held: FilterHold
   /** Rings and gaskets of the filter, not those of a cover or plug in front of it. */
   readonly seals: readonly Seal[]
-  /** What the manual does at an oil change; `not stated`: a strainer is cleaned, a filter renewed. */
+  /** The work at an oil change. `not stated`: a strainer is cleaned, a filter renewed. */
   readonly change: 'every change' | 'clean every change' | 'not stated'
   /** Where it is. */
   readonly place: PlaceOnMachine
 }
 
-/** What holds a filter: its own thread, or a plug or cover in front of it. */
+/** How a filter is held: by its own thread, or by a plug or cover in front of it. */
 export type FilterHold =
-  /** By its own thread; `turns` count from the contact of its ring. */
+  /** By its own thread. `turns` are counted from the contact of its ring. */
   | {
       readonly kind: 'screwed'
       /** The designation as printed: `M20x1.5`; absent: not stated. */
       readonly thread?: string
-      /** What turns it. */
+      /** The drive of the filter. */
       readonly drive: DriveOnPart
-      /** How tight it is: `0.75 turns`. */
+      /** The tightening of the filter: `0.75 turns`. */
       readonly tightening: Tightening
     }
-  /** A plug or cover holds it; it comes out once that is removed. */
+  /** By a plug or cover: remove that to take out the filter. */
   | {
       readonly kind: 'behind opening'
       /** The id of the opening in front of it: `drain`. */

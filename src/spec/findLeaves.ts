@@ -4,7 +4,7 @@ import { type LocatedLeafRow, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** A leaf of a sheet as written; `replaces` names the base leaf of a leaf in an override. */
+/** A leaf of a sheet as written. For a leaf in an override, `replaces` is the pointer of the base leaf. */
 export type FoundLeaf = {
   readonly [Kind in LeafKind]: {
     readonly kind: Kind
@@ -15,8 +15,8 @@ export type FoundLeaf = {
 }[LeafKind]
 
 /**
- * Every leaf of a sheet with its kind and place, in the order of the document, then the leaves of the overrides. Throws
- * TypeError if `sheet` is not an object, or its overrides do not have the shape of overrides.
+ * Every leaf of a sheet with its kind and pointer, in the order of the document, then the leaves of the
+ * overrides. Throws TypeError if `sheet` is not an object or its overrides have a wrong shape.
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)

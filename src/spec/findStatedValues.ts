@@ -3,15 +3,15 @@ import { findLeaves } from './findLeaves.js'
 import type { SpecSheet } from './specSheet.js'
 import type { StatedValue } from './specValue.js'
 
-/** A stated value with its unit and the other figures printed with it. */
+/** A stated value with its unit and other printed figures. */
 export interface FoundValue {
   readonly path: JsonPointer
   readonly value: StatedValue
 }
 
 /**
- * Every stated value of a sheet, also inside leaves: torques, stages, bead widths, cure times. The entries of `printed`
- * stay with their value. Throws TypeError if a leaf is nested deeper than 32 levels.
+ * Every stated value of a sheet, including those inside leaves: torques, stages, bead widths, cure times.
+ * `printed` entries stay with their value. Throws TypeError if a leaf is nested deeper than 32 levels.
  */
 export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
   const found: FoundValue[] = []

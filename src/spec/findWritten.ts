@@ -1,28 +1,31 @@
 import type { JsonPointer } from '../base/index.js'
 
-/** A part of a text in short notation; `path` is the pointer of its value below the value of the whole text. */
+/**
+ * A part of a text in short notation. `path` is the pointer of its value, relative to the value of the whole
+ * text.
+ */
 export interface TextPart {
   readonly path: JsonPointer
   readonly from: number
   readonly to: number
 }
 
-/** Where one place of the full form is in the document as written. */
+/** Where one part of the full form is written in the document. */
 export interface WrittenPlace {
-  /** The place in the full form. */
+  /** The pointer in the full form. */
   readonly full: JsonPointer
-  /** The text, the object that is only moved, or the object that leaves the key out. */
+  /** The pointer as written: to the text, to the moved object, or to the object that omits the key. */
   readonly path: JsonPointer
   /** The parts of a text. */
   readonly parts?: readonly TextPart[]
-  /** What is below the place is also below the written one. */
+  /** The object was moved whole: pointers below it keep their ends. */
   readonly moved?: true
 }
 
-/** Where the places of a full sheet were written, for all that were written elsewhere or as a text. */
+/** Where the parts of a full document were written, for those written elsewhere or as text. */
 export type WrittenPlaces = readonly WrittenPlace[]
 
-/** Where a place of the full form was written: the pointer, and the characters where a text is there. */
+/** The written pointer of a pointer in the full form, with the range of characters if it is inside a text. */
 export function findWritten(
   places: WrittenPlaces,
   full: JsonPointer,
@@ -35,7 +38,7 @@ export function findWritten(
   return part === undefined ? { path: place.path } : { path: place.path, range: [part.from, part.to] }
 }
 
-/** Of the places at or above one, the nearest; of two alike, the one that was noted last. */
+/** The entry whose pointer is nearest, at or above `path`; of two equal ones, the later. */
 function findDeepest<Entry>(
   entries: readonly Entry[],
   path: JsonPointer,

@@ -10,5 +10,5 @@ export function formatOilName(choice: OilChoice): string {
   return `${name}, ${API_CATEGORY.test(category) ? 'API ' : ''}${category}`
 }
 
-/** Gear oils GL-1 to GL-6 and MT-1; engine oils SA to SQ and CA to CK, with or without `-4`. */
+/** Gear oils: GL-1 to GL-6 and MT-1. Engine oils: SA to SQ, and CA to CK with or without `-2` or `-4`. */
 const API_CATEGORY = /^(GL-[1-6]|MT-1|S[A-Q]|C[A-K](-[24])?)(\b|$)/

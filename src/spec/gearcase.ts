@@ -4,7 +4,7 @@ import type { Condition, DriveOnPart, Oils, PlaceOnMachine, Tightening } from '.
 import type { Seal } from './seal.js'
 import type { Id, NotStated, SpecValue } from './specValue.js'
 
-/** What a gearcase does. */
+/** The function of a gearcase. */
 export type GearcaseType =
   | 'differential'
   | 'final drive'
@@ -17,11 +17,11 @@ export type GearcaseType =
 export interface Gearcase {
   /** The name in plain words: `front differential`. */
   readonly name: string
-  /** What the gearcase does. */
+  /** The function of the gearcase. */
   readonly type: GearcaseType
-  /** Only machines that meet this have the gearcase; absent: all. */
+  /** The machines that have the gearcase. Absent: all. */
   readonly appliesTo?: Condition
-  /** Left, right and so on, if the machine has this gearcase several times. */
+  /** The instances, such as left and right, if the machine has several of this gearcase. */
   readonly instances?: Readonly<
     Record<
       Id,
@@ -50,17 +50,17 @@ export interface Gearcase {
     /** Where it is. */
     readonly place: PlaceOnMachine
   }
-  /** Shields that come off first. One that stays on, since its holes give access to the plugs, is left out. */
+  /** Shields to remove first. Omit a shield that stays on because its holes give access to the plugs. */
   readonly shields?: readonly Id[]
   /** Oil temperature for draining, if the manual gives one. */
   readonly drainTemperature?: SpecValue<TemperatureUnit>
-  /** Oil temperature in continuous work, if the manual gives one; rubber seals must bear it. */
+  /** Oil temperature in continuous work, if the manual gives one; rubber seals must withstand it. */
   readonly workingTemperature?: SpecValue<TemperatureUnit>
   /** Whether bronze or brass parts run in this oil, if the manual says so. */
   readonly yellowMetal?: 'yes' | 'no' | 'not stated'
 }
 
-/** How the work is reached. */
+/** Access for the work. */
 export type Access =
   | { readonly kind: 'from the ground' }
   | {
@@ -70,30 +70,30 @@ export type Access =
     }
   | NotStated
 
-/** Oil of its own. */
+/** A gearcase's own oil. */
 export interface OwnOilSpace {
   readonly kind: 'own'
   /** The oils that the manual permits. */
   readonly oils: Oils
-  /** How much oil, and how the right level is found. */
+  /** The quantity of oil, and the check of its level. */
   readonly fill: Fill
   /** Gearcases into which oil can slowly pass; the level settles after a run. */
   readonly passageTo?: readonly Id[]
 }
 
-/** The gearcase named in `with` owns the oil: its service, drain and oil count for both. */
+/** Oil shared with the gearcase named in `with`. That gearcase's service, drain and oil apply to both. */
 export interface SharedOilSpace {
   readonly kind: 'shared'
   /** The id of the gearcase that owns the oil. */
   readonly with: Id
-  /** How much of the oil is in this gearcase: `1.5 L`. */
+  /** The share of the oil in this gearcase: `1.5 L`. */
   readonly portion?: SpecValue<VolumeUnit>
 }
 
 /** The oil of a gearcase: its own, or that of another gearcase. */
 export type OilSpace = OwnOilSpace | SharedOilSpace
 
-/** How much oil, and how the right level is found. */
+/** The quantity of oil, and the check of its level. */
 export interface Fill {
   /** The oil for a change after draining: `450 mL`. */
   readonly drainAndRefill: SpecValue<VolumeUnit>
@@ -101,17 +101,17 @@ export interface Fill {
   readonly dryFill?: SpecValue<VolumeUnit>
   /** Whether quantities are for one instance or for all, if the gearcase has instances. */
   readonly per?: 'instance' | 'all instances'
-  /** What decides that the refill is right. */
+  /** The check of the refill. */
   readonly method: FillMethod
-  /** The state of the machine and oil in which the level is read. */
+  /** The state of the machine and the oil for reading the level. */
   readonly level?: Level
 }
 
-/** What decides that the refill is right: the quantity, a level hole, a dipstick, a sight glass, or not stated. */
+/** The check of the refill: by quantity, level hole, dipstick or sight glass, or not stated. */
 export type FillMethod =
   | {
       readonly kind: 'by quantity'
-      /** The id of the opening where it is done. */
+      /** The id of the opening for this method. */
       readonly opening: Id
     }
   | {
@@ -129,9 +129,9 @@ export type FillMethod =
   | { readonly kind: 'sight glass'; readonly opening: Id }
   | NotStated
 
-/** The state of the machine and oil in which the level is read. */
+/** The state of the machine and the oil for reading the level. */
 export interface Level {
-  /** How the machine is placed. */
+  /** The position of the machine. */
   readonly attitude: 'level on its wheels' | 'level on stands' | 'not stated'
   /** The temperature of the oil: `40 °C`. */
   readonly temperature?: SpecValue<TemperatureUnit>
@@ -139,7 +139,7 @@ export interface Level {
   readonly minutesAfterStop?: SpecValue<'min'>
   /** Whether the engine is stopped or runs. */
   readonly engine: 'stopped' | 'running' | 'not stated'
-  /** The level falls as the oil spreads: check it again after a short run. */
+  /** True if the level falls as the oil spreads. Check it again after a short run. */
   readonly recheckAfterRun: boolean
 }
 
@@ -149,27 +149,27 @@ export type Emptying =
       readonly kind: 'drain plug'
       /** The id of the opening. */
       readonly opening: Id
-      /** Ids of further drains that are opened with it: `rear-drain`. */
+      /** Ids of other drains to open with it: `rear-drain`. */
       readonly also?: readonly Id[]
     }
   | {
       readonly kind: 'cover'
-      /** The id of the cover that comes off. */
+      /** The id of the cover to remove. */
       readonly cover: Id
     }
   | { readonly kind: 'suction'; readonly opening: Id }
 
-/** What an opening is for. */
+/** The purpose of an opening. */
 export type OpeningRole = 'fill' | 'drain' | 'level'
-/** The position of the wheel's mark for an opening that turns with the hub. */
+/** The position of the wheel mark for an opening that turns with the hub. */
 export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
 export type WheelMark = (typeof WHEEL_MARKS)[number]
 
 /** One use of an opening. */
 export interface OpeningUse {
-  /** What the opening is for. */
+  /** The purpose of the opening. */
   readonly role: OpeningRole
-  /** Where the mark of the wheel must be for this use, if the opening turns with the hub. */
+  /** The position of the wheel mark for this use, if the opening turns with the hub. */
   readonly wheelMark?: WheelMark
 }
 
@@ -177,17 +177,17 @@ export interface OpeningUse {
 export interface Opening {
   /** The name in plain words: `drain plug`. */
   readonly name: string
-  /** Only machines that meet this have the opening; absent: all. */
+  /** The machines that have the opening. Absent: all. */
   readonly appliesTo?: Condition
-  /** What the opening is for: fill, drain, level. */
+  /** The uses of the opening: fill, drain, level. */
   readonly uses: readonly OpeningUse[]
   /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: not stated. */
   readonly thread?: string
   /** The material around the thread. */
   readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
-  /** What turns the plug: `internal hex 10 mm`. */
+  /** The drive of the plug: `internal hex 10 mm`. */
   readonly drive: DriveOnPart
-  /** How tight the plug is: `30 N·m, dry`. */
+  /** The tightening of the plug: `30 N·m, dry`. */
   readonly tightening: Tightening
   /** The seals of the plug; an empty list if it has none. */
   readonly seals: readonly Seal[]
@@ -197,13 +197,13 @@ export interface Opening {
   readonly place: PlaceOnMachine
 }
 
-/** A cover on bolts, with its seal. */
+/** A bolted cover with its seal. */
 export interface Cover {
   /** The name in plain words: `rear cover`. */
   readonly name: string
-  /** Only machines that meet this have the cover; absent: all. */
+  /** The machines that have the cover. Absent: all. */
   readonly appliesTo?: Condition
-  /** The bolts: how many, how tight, in which order. */
+  /** The bolts: their number, tightening and order. */
   readonly bolts: FastenerSet & {
     /** The order of tightening. */
     readonly pattern: 'crosswise' | 'from the middle outwards' | 'in turn' | 'not stated'
@@ -214,9 +214,12 @@ export interface Cover {
   readonly magnet?: boolean
   /** Where the cover is. */
   readonly place: PlaceOnMachine
-  /** `bottom`: the bottom pan of the gearcase. The position decides how the cover comes off without a gush of oil. */
+  /**
+   * `bottom`: the bottom pan of the gearcase. The position decides how to remove the cover without a gush of
+   * oil.
+   */
   readonly position?: 'upright' | 'bottom' | 'not stated'
-  /** It holds bearings with shims and preload: take it off and fit it only by the manual. */
+  /** True if it carries bearings with shims and preload. Remove and fit it only according to the manual. */
   readonly carriesBearings?: boolean
 }
 
@@ -226,26 +229,29 @@ export interface FastenerSet {
   readonly count: number | 'not stated'
   /** The designation as printed: `M8`; absent: not stated. */
   readonly thread?: string
-  /** The strength as on the head: `8.8`. */
+  /** The strength as marked on the head: `8.8`. */
   readonly propertyClass?: string
-  /** What turns them: `external hex 13 mm`. */
+  /** Their drive: `external hex 13 mm`. */
   readonly drive: DriveOnPart
-  /** How tight they are: `25 N·m, dry`. */
+  /** Their tightening: `25 N·m, dry`. */
   readonly tightening: Tightening
 }
 
-/** A guard or plate that comes off first. */
+/** A guard or plate to remove first. */
 export interface Shield {
   /** The name in plain words: `skid plate`. */
   readonly name: string
-  /** Only machines that meet this have the shield; absent: all. */
+  /** The machines that have the shield. Absent: all. */
   readonly appliesTo?: Condition
-  /** What holds it. */
+  /** The fasteners of the shield. */
   readonly fasteners: FastenerSet
   /** Where it is. */
   readonly place: PlaceOnMachine
-  /** A guard over moving parts goes back before the machine runs, a plate under the machine after the last leak check. */
+  /**
+   * Refit a guard over moving parts before the machine runs, and a plate under the machine after the last
+   * leak check.
+   */
   readonly guards?: 'moving parts' | 'the underside' | 'not stated'
-  /** Whether it stays on, since the plugs are reached through its holes: `true`. */
+  /** True if it stays on because the plugs are reached through its holes. */
   readonly reachedThrough?: boolean
 }

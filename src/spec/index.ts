@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types for other rooms.
 export type { JsonNeed, NotationPart, NotPlain, SpecCodes, TypeName } from './codes.js'
 export * from './diffSheets.js'
 export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } from './documentInputs.js'

@@ -2,8 +2,8 @@ import type { Gearcase } from './gearcase.js'
 import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
 
 /**
- * Whether a record opened one of the openings or covers that empty the gearcase, in any entry for this gearcase and instance; also
- * true if the sheet names none.
+ * Whether a record opened a drain of the gearcase, in any entry for this gearcase and instance. Also true if
+ * the sheet names no drain.
  */
 export function isDrainOpened(
   { entries }: ServiceRecord,

@@ -4,7 +4,7 @@ import type { Condition, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 import type { Id } from './specValue.js'
 
-/** The facts of a machine, in the order in which missing ones are listed. */
+/** The facts of a machine, in the order of lists of missing facts. */
 export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']
 
 const CONDITION: Shape = {
@@ -15,10 +15,10 @@ const CONDITION: Shape = {
 }
 
 /**
- * Whether a machine meets a condition of a sheet: `no` if any part fails, else `cannot tell` if any part is open, else
- * `yes`; every machine meets an empty condition. Both ends of years and serials are included. A serial is a prefix plus a
- * number of fixed width; another form, or a difference of upper and lower case, is `cannot tell`. `candidates` are the
- * variants that the machine may be; undefined: not known.
+ * Whether a machine meets a condition of a sheet: `no` if any part fails, else `cannot tell` if any part is
+ * open, else `yes`. Every machine meets an empty condition. Ranges of years and serials include both ends. A
+ * serial is a prefix plus a number of fixed width; another form, or a difference in case, gives `cannot
+ * tell`. `candidates` are the possible variants of the machine; undefined if unknown.
  */
 export function judgeFacts(
   condition: Condition,
@@ -34,7 +34,7 @@ export function judgeFacts(
   return combineJudgements(parts)
 }
 
-/** `no` if any part is `no`, else `cannot tell` if any part is, else `yes`. */
+/** `no` if any part is `no`, else `cannot tell` if any part is open, else `yes`. */
 export function combineJudgements(parts: readonly Judgement[]): Judgement {
   const failedParts = parts.filter((part) => part.verdict === 'no')
   if (failedParts.length > 0) return { verdict: 'no', reasons: failedParts.flatMap((part) => part.reasons) }
@@ -83,8 +83,8 @@ function judgeMarket(listed: readonly string[], market: string | undefined): Jud
 }
 
 /**
- * Compares a serial number with a range: a prefix plus a number of fixed width, so that digits compare as text. Any other
- * form is `cannot tell`. Both ends are included.
+ * Compares a serial number with a range. It has a prefix plus a number of fixed width, so digits compare as
+ * text. Any other form gives `cannot tell`. Both ends are included.
  */
 function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | undefined): Judgement {
   const { prefix = '', from, to } = range

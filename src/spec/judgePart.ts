@@ -7,8 +7,9 @@ import { findCandidates } from './resolveVariant.js'
 import type { SpecSheet } from './specSheet.js'
 
 /**
- * Whether a machine has a part of the sheet: a gearcase, opening, cover, shield or service. The `appliesTo` of the part and
- * of the parts that contain it must be met; without any, `yes`. Throws RangeError if the sheet has nothing at `path`.
+ * Whether a machine has a part of the sheet: a gearcase, opening, cover, shield or service. Checks
+ * `appliesTo` of the part and of the parts that contain it; without any, the answer is `yes`. Throws
+ * RangeError if the sheet has nothing at `path`.
  */
 export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointer): Judgement {
   const tokens = splitPointer(path)

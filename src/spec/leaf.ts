@@ -19,13 +19,13 @@ export interface DocumentHead<Kind extends string> {
   readonly kind: Kind
   /** The version of the format: `1.0`. */
   readonly version: '1.0'
-  /** The id of the document. Other documents name it by this id: `hallbrekka-tind-4`. */
+  /** The id of the document, used by other documents to refer to it: `hallbrekka-tind-4`. */
   readonly id: Id
   /** A note for readers of the file: `Invented demo data.` */
   readonly header?: string
 }
 
-/** The state of the thread for which the torque is meant. */
+/** The state of the thread that a torque is for. */
 export type ThreadCondition =
   | 'dry'
   | 'oiled'
@@ -40,26 +40,26 @@ export interface TorqueTightening {
   readonly kind: 'torque'
   /** The final torque: `30 N·m`. */
   readonly torque: StatedValue<TorqueUnit>
-  /** Torques to reach first, in order. */
+  /** Torques of the earlier stages, in order. */
   readonly stages?: readonly StatedValue<TorqueUnit>[]
-  /** The angle to turn further after the torque, in degrees: `90 deg`. */
+  /** The further angle after the torque, in degrees: `90 deg`. */
   readonly thenAngle?: StatedValue<'deg'>
-  /** The state of the thread for which the torque is meant; a dry torque is too much for an oiled thread. */
+  /** The state of the thread that the torque is for. A dry torque is too much for an oiled thread. */
   readonly threadCondition: ThreadCondition
   /** Where the tightening was read. */
   readonly source?: SourceRef
 }
 
-/** Taper threads: turns past finger tight. */
+/** Tightening of a taper thread by turns past finger tight. */
 export interface TurnsTightening {
   readonly kind: 'turns'
-  /** The fewest turns past finger tight, as text: `1`. */
+  /** The minimum number of turns past finger tight, as text: `1`. */
   readonly min: Figure
-  /** The most turns past finger tight: `1.5`; absent: exactly `min`. */
+  /** The maximum number of turns past finger tight: `1.5`. Absent: exactly `min`. */
   readonly max?: Figure
-  /** The torque that must not be exceeded on the way: `40 N·m`. */
+  /** The torque that must not be exceeded while turning: `40 N·m`. */
   readonly maxTorque?: StatedValue<TorqueUnit>
-  /** What is on the thread, such as sealant. */
+  /** The state of the thread, such as `sealant`. */
   readonly threadCondition: ThreadCondition
   /** Where the tightening was read. */
   readonly source?: SourceRef
@@ -68,27 +68,27 @@ export interface TurnsTightening {
 /** The manual gives no tightening. */
 export interface TighteningNotStated {
   readonly kind: 'not stated'
-  /** The state of the thread, if the manual gives at least that. */
+  /** The state of the thread, if the manual states it. */
   readonly threadCondition: ThreadCondition
   /** The page that shows that there is no figure. */
   readonly source?: SourceRef
 }
 
-/** How tight a part is: a torque, turns past finger tight, or not stated. */
+/** The tightening of a part: a torque, turns past finger tight, or not stated. */
 export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
 
 /** Whether the oil must have, or must not have, an additive for limited-slip differentials. */
 export type LimitedSlip = 'required' | 'not permitted' | 'either' | 'not stated'
 
-/** An additive that goes in with the oil. */
+/** An additive for the oil. */
 export interface OilAdditive {
-  /** What it is: `friction modifier`. */
+  /** The name of the additive: `friction modifier`. */
   readonly name: string
-  /** How much of it for one change: `100 mL`. */
+  /** The volume for one change: `100 mL`. */
   readonly volume: SpecValue<VolumeUnit>
   /** True if the refill quantity already includes it. */
   readonly includedInRefill: boolean
-  /** Which of the two goes in first; absent: the manual does not say. */
+  /** Whether the oil or the additive goes in first. Absent: the manual does not say. */
   readonly order?: 'additive first' | 'oil first' | 'not stated'
 }
 
@@ -97,16 +97,16 @@ interface OilChoiceBase {
   readonly ambient?: StatedValue<TemperatureUnit>
   /** Whether an additive for limited-slip differentials is required. */
   readonly limitedSlip: LimitedSlip
-  /** What goes in with the oil. */
+  /** The additive for the oil. */
   readonly additive?: OilAdditive
 }
 
-/** An oil by grade and category; any make will do. */
+/** An oil by grade and category, of any make. */
 export interface GradeOil extends OilChoiceBase {
   readonly kind: 'grade'
   /** As printed: `80W-90`, `75W-140`, `90`, `10W-30`, `VG 220`. */
   readonly grade: string
-  /** The system of the grade; it is the wording of the manual that counts. */
+  /** The system of the grade, as the manual states it. */
   readonly system: 'SAE J306' | 'SAE J300' | 'ISO VG'
   /** Edition of the system, if the manual names one: `2019`. */
   readonly edition?: string
@@ -124,7 +124,7 @@ export interface MakerFluid extends OilChoiceBase {
 /** One oil that the manual permits: by grade, or a fluid of the maker. */
 export type OilChoice = GradeOil | MakerFluid
 
-/** The oils that the manual permits; any of them will do at its temperatures. */
+/** The oils that the manual permits, each at its own temperatures. */
 export interface OilsStated {
   readonly kind: 'oils'
   /** The permitted oils, the preferred one first. */
@@ -142,7 +142,7 @@ export interface IntervalDistance extends PrintedQuantity<DistanceUnit> {
   readonly printed?: readonly PrintedQuantity<DistanceUnit>[]
 }
 
-/** At least one of hours, distance and period; the one that is reached first decides. */
+/** At least one of hours, distance and period. The first limit reached decides. */
 export interface IntervalStated {
   readonly kind: 'interval'
   /** Hours of the hour meter, as text: `200`. */
@@ -155,7 +155,7 @@ export interface IntervalStated {
   readonly source?: SourceRef
 }
 
-/** Hours, distance and period of which the first reached decides, or not stated. */
+/** An interval of hours, distance and period, or not stated. The first limit reached decides. */
 export type Interval = IntervalStated | NotStated
 
 /** The position of a part on the machine, in the manual's words. */
@@ -185,8 +185,8 @@ export const DRIVE_KINDS = [
 export type DriveKind = (typeof DRIVE_KINDS)[number]
 
 /**
- * What turns a plug or bolt. `size` is a designation, matched exactly: `10 mm`, `3/8 in`, `T40`, `PH2`, `JIS 2`. A `clip` or
- * push rivet is pushed in and needs no torque.
+ * The drive of a plug or bolt. `size` is a designation that must match exactly: `10 mm`, `3/8 in`, `T40`,
+ * `PH2`, `JIS 2`. A `clip` or push rivet is pushed in and needs no torque.
  */
 export interface Drive {
   /** The shape of the head: `internal hex`. */
@@ -197,7 +197,7 @@ export interface Drive {
   readonly source?: SourceRef
 }
 
-/** What turns a plug or bolt, or not stated. */
+/** The drive of a plug or bolt, or not stated. */
 export type DriveOnPart = Drive | NotStated
 
 /** The kinds of leaves. An override replaces a whole leaf. */
@@ -213,11 +213,13 @@ export interface Leaves {
 export type LeafKind = keyof Leaves
 export type Leaf = Leaves[LeafKind]
 
-/** A condition for machines. Every given part must be met; if a fact is unknown, the answer is `cannot tell`. */
+/**
+ * A condition for machines. Every stated part must be met. If a fact is unknown, the answer is `cannot tell`.
+ */
 export interface Condition {
   /** Ids of the variants that meet the condition. */
   readonly variants?: readonly Id[]
-  /** A range of model years; both ends belong to it, and one may be absent. */
+  /** A range of model years, both ends included. One end may be absent. */
   readonly modelYears?: {
     /** The first model year: `2019`. */
     readonly from?: number
@@ -233,7 +235,7 @@ export interface Condition {
     /** The last number, with its leading zeros: `004999`. */
     readonly to?: string
   }
-  /** Markets as the plate or the manual writes them: `NO`. */
+  /** Markets as on the plate or in the manual: `NO`. */
   readonly market?: readonly string[]
 }
 

@@ -3,7 +3,7 @@ import type { Leaf, LeafKind, Leaves } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
 import type { NotStated } from './specValue.js'
 
-/** The meaning of a leaf, for readers of plans and cards. */
+/** The meaning of a leaf on plans and cards. */
 export type LeafRole =
   | 'refill'
   | 'dry fill'
@@ -18,7 +18,7 @@ export type LeafRole =
   | 'level'
   | 'mass'
 
-/** Every field of the interfaces that contains a whole leaf, as its place with `*` for any key or list index. */
+/** Every field that contains a whole leaf, as its pointer with `*` for any key or list index. */
 type LeavesOf<T, Place extends string> = {
   [Key in keyof T & string]-?: LeavesIn<NonNullable<T[Key]>, `${Place}/${string extends Key ? '*' : Key}`>
 }[keyof T & string]
@@ -29,10 +29,10 @@ type LeavesIn<T, Place extends string> = [T] extends [Leaf]
     : T extends object
       ? LeavesOf<T, Place>
       : never
-/** The places that overrides may name. */
+/** The pointers that overrides may set. */
 type LeafFields<Sheet> = LeavesOf<Omit<Sheet, 'overrides'>, ''>
 export type LeafPlace = keyof LeafTableOf<SpecSheet>
-/** The ends of the places that begin with `Part`, for showing the leaves of a part. */
+/** The ends of the pointers that begin with `Part`, for showing the leaves of a part. */
 export type LeafBelow<Part extends string> = LeafPlace extends infer Place
   ? Place extends `${Part}${infer Rest}`
     ? Rest
@@ -47,11 +47,11 @@ type MeasureOf<L> = {
 interface LeafRow<Kind extends LeafKind = LeafKind, LeafMeasure extends Measure = Measure> {
   readonly kind: Kind
   readonly role: LeafRole
-  /** The measure of a single value; absent for leaves with several values, or without a value. */
+  /** The measure of a single value. Absent for leaves with several values or none. */
   readonly measure?: LeafMeasure
   /**
-   * When a visit reads the leaf: once for the `machine`, for each `gearcase`, for the `part` of a step, only if a `step`
-   * names the leaf, for the `due` point, or for the `tools`.
+   * When the leaf is read for a visit: once for the `machine`, for each `gearcase`, for the `part` of a step,
+   * only if a `step` names it, for the `due` point, or for the `tools`.
    */
   readonly read: 'machine' | 'gearcase' | 'part' | 'step' | 'due' | 'tools'
 }
@@ -59,7 +59,7 @@ interface LeafRow<Kind extends LeafKind = LeafKind, LeafMeasure extends Measure 
 type RowOf<L> = LeafRow<KindOf<L>, MeasureOf<L>> &
   (KindOf<L> extends 'value' ? { readonly measure: MeasureOf<L> } : unknown)
 
-/** One row for every leaf of a sheet's interface, of its kind and measure. */
+/** One row for every leaf of a sheet's interface, with its kind and measure. */
 export type LeafTableOf<Sheet> = TableOf<LeafFields<Sheet>>
 type TableOf<FoundFields> = {
   readonly [Field in FoundFields as Field extends { readonly place: infer Place extends string }
@@ -81,8 +81,9 @@ const DRIVE = { kind: 'drive', role: 'drive', read: 'tools' } as const
 const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
 
 /**
- * Every leaf of a sheet, once. The compiler refuses a missing row, a row without a field, and a row of another kind or
- * measure. Values inside a leaf, such as the torque of a tightening, are not leaves: an override replaces the whole leaf.
+ * Every leaf of a sheet, once. The compiler rejects a missing row, a row without a field, and a row with a
+ * wrong kind or measure. Values inside a leaf, such as the torque of a tightening, are not leaves: an
+ * override replaces the whole leaf.
  */
 export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,
@@ -120,9 +121,9 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
 const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
 
 export interface LocatedLeafRow extends LeafRow {
-  /** The tokens of the place; `*` is any key or list index. */
+  /** The tokens of the pointer; `*` is any key or list index. */
   readonly place: readonly string[]
-  /** For a leaf that is read with its part: the place below the part. */
+  /** For a leaf that is read with its part: the pointer below the part. */
   readonly below?: string
 }
 
@@ -138,7 +139,7 @@ export function listLeafTypes(): readonly LocatedLeafRow[] {
   return rows
 }
 
-/** The row of the leaf at a place; undefined if a sheet has no leaf there. */
+/** The row of the leaf at a pointer; undefined if a sheet has no leaf there. */
 export function findLeafType(tokens: readonly string[]): LocatedLeafRow | undefined {
   return listLeafTypes().find(
     ({ place }) =>

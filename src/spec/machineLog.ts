@@ -10,20 +10,20 @@ export interface MachineLog extends DocumentHead<'machine-log'> {
   readonly name: string
   /** The spec sheet of the machine. */
   readonly sheet: SheetReference
-  /** What is known of this machine: variant, model year, serial number, market. */
+  /** The known facts of this machine: variant, model year, serial number, market. */
   readonly identity: Identity
   /** Date of first use, from which `first` intervals are counted. Absent: not known. */
   readonly commissioned?: DateText
   /** The kind of use, if the owner has judged it by the manual's criteria. */
   readonly use?: 'normal' | 'severe'
-  /** A meter that the machine does not have is absent. */
+  /** The meters of the machine. Omit a meter that it does not have. */
   readonly meters: {
     /** The hour meter. */
     readonly hours?: HourMeter
-    /** The meter for distance. */
+    /** The distance meter. */
     readonly distance?: DistanceMeter
   }
-  /** What happened to the machine or its meters. */
+  /** Events of the machine or its meters. */
   readonly events?: readonly LogEvent[]
   /** The services done, each a service record. */
   readonly records: readonly ServiceRecord[]
@@ -42,7 +42,7 @@ export interface MachineLog extends DocumentHead<'machine-log'> {
 export interface MeterReading {
   /** The day: `2023-03-09`. */
   readonly date: DateText
-  /** What the meter showed, as a number in the unit of the meter: `512.6`. */
+  /** The reading as a number in the unit of the meter: `512.6`. */
   readonly value: number
 }
 
@@ -56,7 +56,7 @@ export interface HourMeter {
   readonly readings: readonly MeterReading[]
 }
 
-/** A meter for distance and its readings. */
+/** A distance meter and its readings. */
 export interface DistanceMeter {
   /** The unit that the meter shows: `km`. */
   readonly unit: DistanceUnit
@@ -69,18 +69,18 @@ export interface DistanceMeter {
 /** One of the two meters. */
 export type MeterName = 'hours' | 'distance'
 
-/** What happened: a meter was changed, reset or rolled over, or an event that makes services due. */
+/** An event: a meter was changed, reset or rolled over, or something made services due. */
 export type LogEvent =
   | {
-      /** What happened. */
+      /** The kind of event. */
       readonly kind: 'meter swap'
       /** The day: `2023-03-09`. */
       readonly date: DateText
-      /** The meter that it happened to. */
+      /** The affected meter. */
       readonly meter: MeterName
-      /** What the old meter showed last, as a number: `1204.5`. */
+      /** The last reading of the old meter, as a number: `1204.5`. */
       readonly oldReading: number
-      /** What the new meter showed first, as a number: `0`. */
+      /** The first reading of the new meter, as a number: `0`. */
       readonly newReading: number
     }
   | {
@@ -93,9 +93,9 @@ export type LogEvent =
   | {
       readonly kind: MachineEventKind
       readonly date: DateText
-      /** Absent: the whole machine. */
+      /** Ids of the affected gearcases. Absent: the whole machine. */
       readonly gearcases?: readonly Id[]
-      /** Anything that helps to understand it later. */
+      /** A note for later readers. */
       readonly note?: string
     }
 
@@ -107,7 +107,7 @@ export interface TopUp {
   readonly gearcase: Id
   /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id
-  /** How much was added: 50 mL. */
+  /** The volume added: 50 mL. */
   readonly volume: Quantity<VolumeUnit>
   /** The name of the oil. */
   readonly oil: string

@@ -1,7 +1,10 @@
 import type { DocumentReference, FindingOf, JsonPointer } from '../base/index.js'
 import { findWritten, type WrittenPlaces } from './findWritten.js'
 
-/** A finding on the full form of a sheet, moved to what its writer wrote. A cure that has no place there is dropped. */
+/**
+ * Moves a finding from the full form of a document to the document as written. Cures that cannot be moved are
+ * dropped.
+ */
 export function placeAsWritten<Found extends FindingOf<string, unknown>>(
   finding: Found,
   placesOf: (document: DocumentReference) => WrittenPlaces,

@@ -9,13 +9,13 @@ import type { Id } from './specValue.js'
 export interface ProcedureDocument extends DocumentHead<'procedure'> {
   /** The name of the procedure: `gear oil change, all axles`. */
   readonly name: string
-  /** The spec sheet that the steps point into. */
+  /** The spec sheet that the pointers of the steps refer to. */
   readonly sheet: SheetReference
   /** The machine that the steps are for. */
   readonly identity: Identity
-  /** Ids of the services of the sheet that are done. */
+  /** Ids of the services to do. */
   readonly services: readonly Id[]
-  /** Limits the services to these gearcases and instances, such as those that are due; absent: all of them. */
+  /** Limits the services to these gearcases and instances, such as those that are due. Absent: all. */
   readonly only?: readonly ServiceOnPart[]
   /** Events since the oil was changed; after some of them the machine must not run. */
   readonly events?: readonly MachineEventKind[]
@@ -37,20 +37,20 @@ export interface ServiceOnPart {
 export interface Step {
   /** The id of the step, unique in the procedure: `crack-fill`. */
   readonly id: Id
-  /** What is done. */
+  /** The action. */
   readonly do: Action
-  /** Pointer into the sheet to the part of the step. */
+  /** Pointer to the part of the step in the sheet. */
   readonly on?: JsonPointer
-  /** Which instance, and where the mark of the wheel is. */
+  /** The instance, and the position of the wheel mark. */
   readonly at?: {
     /** The id of the instance, if the gearcase has several: `left`. */
     readonly instance?: Id
-    /** Where the mark of the wheel is. */
+    /** The position of the wheel mark. */
     readonly wheelMark?: WheelMark
   }
-  /** Pointers into the sheet to the figures that the step shows, by name. */
+  /** Pointers to the figures of the step in the sheet, by name. */
   readonly values?: Readonly<Record<string, JsonPointer>>
-  /** A note for who does the step. */
+  /** A note for the person who does the step. */
   readonly note?: string
 }
 

@@ -3,7 +3,7 @@ import type { DocumentName } from './documents.js'
 
 const SHEET_REFERENCE: Shape = { id: 'string', revision: 'string' }
 
-/** The maps and lists that other functions read without a check, and the names that they quote. */
+/** The maps and lists that other functions read unchecked, and the names that they quote. */
 const REQUIRED_SHAPES: Readonly<Record<DocumentName, Shape>> = {
   'spec-sheet': {
     id: 'string',
@@ -22,8 +22,8 @@ const REQUIRED_SHAPES: Readonly<Record<DocumentName, Shape>> = {
 }
 
 /**
- * Throws TypeError, naming the place, if the value is not a document of that kind: a programmer's mistake, because documents
- * are parsed first.
+ * Throws TypeError with the argument's name if the value is not a document of that kind: a programmer's
+ * mistake, because documents are parsed first.
  */
 export function requireDocument(place: string, document: unknown, kind: DocumentName): void {
   const isKind =

@@ -20,15 +20,15 @@ import type { SpecSheet } from './specSheet.js'
 import type { Id, NotStated, SourceRef } from './specValue.js'
 
 /**
- * Finds the figure of one machine at a place of its sheet: the base leaf, or the override that applies. It does not check
- * `appliesTo`, which says whether the machine has the part.
+ * Finds the figure of one machine at a pointer of its sheet: the base leaf, or the override that applies. It
+ * does not check `appliesTo`, that is, whether the machine has the part.
  *
- * Method: for every variant that the machine may be, an override of this place replaces the base if its condition is met.
- * If all results are equal, that is the answer; else `cannot tell` with the candidates. If two overrides apply at once,
- * both are candidates, with the reason.
+ * Method: for every possible variant of the machine, an override of this leaf replaces the base if its
+ * condition is met. If all results are equal, that is the answer; else `cannot tell` with the candidates. If
+ * two overrides apply at once, both are candidates, with the reason.
  * @param sheet The sheet.
  * @param identity The known facts of the machine.
- * @param kind The kind of leaf at that place.
+ * @param kind The kind of leaf at `path`.
  * @param path Pointer to the leaf in the base sheet, such as `/gearcases/front/openings/drain/tightening`.
  * @returns `stated` with value and trace, `not stated` (also if the sheet has no leaf there), or `cannot tell` with the
  * missing facts and the candidates.
@@ -111,13 +111,13 @@ function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf
   requireObject('sheet', sheet)
   if (!listLeafTypes().some((row) => row.kind === kind))
     throw new TypeError(
-      `kind must be one of value, tightening, oils, seal, interval, place, got ${quoteValue(kind)}`,
+      `kind must be one of value, tightening, oils, seal, interval, place, drive, got ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafType(tokens)?.kind !== kind)
-    throw new RangeError(`path must be a place for a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
+    throw new RangeError(`path must point to a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
   if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
-    throw new RangeError(`path must be inside a part of the sheet, got ${JSON.stringify(path)}`)
+    throw new RangeError(`path must point into a part of the sheet, got ${JSON.stringify(path)}`)
   return readPointer(sheet, path) as Leaf | undefined
 }
 
@@ -131,7 +131,10 @@ function findOverrides(sheet: SpecSheet, path: JsonPointer) {
   )
 }
 
-/** The candidates on a machine of one variant. A clash is two overrides at once, or one that does not fit. */
+/**
+ * The candidates for a machine of one variant. There is a clash if two overrides apply at once, or one does
+ * not fit.
+ */
 function chooseForVariant(
   variant: Id | undefined,
   base: Leaf | undefined,
@@ -196,7 +199,7 @@ function chooseForVariant(
   }
 }
 
-/** Shapes accept any unit for the value of an override, because they do not know the place. */
+/** Shapes accept any unit in the value of an override, because they do not know its leaf. */
 function hasMeasure(leaf: Leaf, measure: Measure | undefined): boolean {
   return measure === undefined || !('unit' in leaf) || measureOf(leaf.unit) === measure
 }

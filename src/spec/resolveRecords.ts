@@ -1,13 +1,19 @@
 import { dropUndefined, type JsonPointer } from '../base/index.js'
 import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
 
-/** A record as its corrections leave it. */
+/** A record with its corrections applied. */
 export interface ResolvedRecord {
-  /** A correction has no entries and shields of its own here: they are in the record that it corrects. */
+  /** A correction has no entries and shields here; they are merged into the corrected record. */
   readonly record: ServiceRecord
-  /** The index of the record in the list. For a correction: the index of the record that it corrects, undefined if there is none. */
+  /**
+   * The index of the record in the list. For a correction: the index of the corrected record, undefined if
+   * there is none.
+   */
   readonly root: number | undefined
-  /** For each part of `record` that a correction states: its place in the list of records as written, such as `/3/entries/0/level`. */
+  /**
+   * For each corrected part of `record`: its pointer in the list of records as written, such as
+   * `/3/entries/0/level`.
+   */
   readonly places: ReadonlyMap<JsonPointer, JsonPointer>
 }
 
@@ -17,8 +23,9 @@ const NO_PLACES: ResolvedRecord['places'] = new Map()
 const MERGED_LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
 
 /**
- * The records of a log in their order, each as its corrections leave it. Corrections apply in the order of the list, and a correction of a
- * correction to the record at the start of the chain. One that corrects no record of the list, or itself, changes nothing.
+ * The records of a log in order, each with its corrections applied. Corrections apply in the order of the
+ * list; a correction of a correction applies to the record at the start of the chain. A correction of itself,
+ * or of a record that is not in the list, changes nothing.
  */
 export function resolveRecords(records: readonly ServiceRecord[]): readonly ResolvedRecord[] {
   const corrections = [...records.entries()].flatMap(([at, correction]) =>
@@ -38,7 +45,7 @@ export function resolveRecords(records: readonly ServiceRecord[]): readonly Reso
   })
 }
 
-/** The place of the record at the start of a chain of corrections; undefined if there is none. */
+/** The index of the record at the start of a chain of corrections; undefined if there is none. */
 function findRoot(records: readonly ServiceRecord[], place: number): number | undefined {
   const seen = new Set<number>()
   let at = place
@@ -92,7 +99,7 @@ function applyCorrection(
   })
 }
 
-/** What the correction states takes the place of the same part; the items of a list are those of the same part of the machine. */
+/** Stated values replace the earlier ones. List items are matched by the part of the machine. */
 function correctEntry(
   before: RecordEntry,
   correction: RecordEntry,
@@ -108,7 +115,7 @@ function correctEntry(
       const list = (after[key] ?? []) as readonly unknown[]
       after[key] = mergeList(list, value as readonly unknown[], at, from, places)
     } else {
-      // A result comes after the bottle, and says nothing else of it.
+      // A correction may add only the result of a sample.
       after[key] = key === 'sample' ? { ...before.sample, ...correction.sample } : value
       places.set(at, from)
     }
@@ -133,7 +140,7 @@ function mergeList<Item>(
   return after
 }
 
-/** The part of the machine that an item is about. */
+/** The part of the machine that an item refers to. */
 function identifyPart(item: unknown): string {
   if (typeof item === 'string') return item
   const { on, wheelMark = '' } = item as { readonly on: JsonPointer; readonly wheelMark?: string }

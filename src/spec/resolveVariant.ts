@@ -16,13 +16,16 @@ export type VariantVerdict =
     }
   | {
       readonly verdict: 'cannot tell'
-      /** Facts that would decide; `variant` itself always does. */
+      /** Facts that would decide. `variant` itself always would. */
       readonly missing: readonly IdentityFact[]
       readonly candidates: readonly Id[]
       readonly reasons: readonly Reason[]
     }
   | {
-      /** Log and sheet contradict each other: the variant is unknown, the serial excludes it, or no variant fits. */
+      /**
+       * Log and sheet contradict each other: the variant is not on the sheet, another fact excludes it, or no
+       * variant fits.
+       */
       readonly verdict: 'contradiction'
       readonly stated?: Id
       /** The variants that fit the other facts. */
@@ -35,18 +38,19 @@ const MACHINE: Shape = { machine: { variants: { '*': {} } } }
 const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
 
 /**
- * Finds the variant of a machine. For a single figure use {@link resolveLeaf}, which calls this function.
+ * Finds the variant of a machine. For a single figure, use {@link resolveLeaf}, which calls this function.
  *
  * Method: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose
- * condition is `yes` while all others are `no`; else the sheet's only variant if it has no condition; else `cannot tell`.
- * A variant without a condition is never excluded, so it stays a candidate with others until the log names one.
+ * condition is `yes` while all others are `no`; else the sheet's only variant if it has no condition; else
+ * `cannot tell`. A variant without a condition is never excluded, so it stays a candidate until the log names
+ * a variant.
  * @param sheet The sheet; only its machine is read.
  * @param identity The known facts of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
  * @throws TypeError if an argument, or a part of it, has the wrong type; RangeError if `identity.modelYear` is not a whole
  * number.
  *
- * Source: house rule: no figure is better than the figure of the wrong variant.
+ * Source: house rule: better no figure than that of the wrong variant.
  * @example
  * ```ts
  * import { resolveVariant, type SpecSheet } from 'drivetrain-service/v1/spec'
@@ -63,7 +67,7 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  */
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
   requireShape('sheet', sheet, MACHINE)
-  requireShape('identity', identity, FACTS, 'leave out what is not known')
+  requireShape('identity', identity, FACTS, 'omit unknown facts')
   const judged = judgeVariants(sheet, identity)
   const possibleVariants = judged.filter(({ judgement }) => judgement.verdict !== 'no')
   const candidates = possibleVariants.map(({ variant }) => variant)
@@ -103,7 +107,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   }
 }
 
-/** The variants that a machine may be; undefined if log and sheet contradict each other. */
+/** The possible variants of a machine; undefined if log and sheet contradict each other. */
 export function findCandidates(
   sheet: Pick<SpecSheet, 'machine'>,
   identity: Identity,

@@ -14,7 +14,10 @@ export type Judgement =
       readonly reasons: readonly Reason[]
     }
 
-/** The place of a resolved leaf in the sheet (in the base or in an override's `to`), and why it applies. */
+/**
+ * The pointer of a resolved leaf in the sheet (in the base or in an override's `to`), and the reasons why it
+ * applies.
+ */
 export interface Trace {
   readonly path: JsonPointer
   readonly source?: SourceRef

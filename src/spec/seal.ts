@@ -8,7 +8,7 @@ export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
 export interface OtherNumber {
   /** The number as printed: `UM-2025`. */
   readonly partNumber: string
-  /** Where it was read that this is the same part. */
+  /** Where the number was read. */
   readonly source?: SourceRef
 }
 
@@ -16,25 +16,25 @@ export interface OtherNumber {
 export interface NumberedPart {
   /** The part number as printed: `UM-2024`. */
   readonly partNumber?: string
-  /** The number that the maker sells in its place: `{ partNumber: UM-2025 }`. It is the one to buy. */
+  /** The number that the maker sells in its place: `{ partNumber: UM-2025 }`. Buy this number. */
   readonly supersededBy?: OtherNumber
   /** Numbers of other makers for the same part: `[{ partNumber: KX-20 }]`. */
   readonly equivalents?: readonly OtherNumber[]
 }
 
 interface SealPart extends NumberedPart {
-  /** Whether a new seal goes in at every opening, or only if the old one is worn. */
+  /** Whether a new seal is fitted at every opening, or only if the old one is worn. */
   readonly replace: ReplaceWhen
   /** Where the seal was read. */
   readonly source?: SourceRef
 }
 
-/** A metal or fibre washer that is crushed when the plug is tightened. */
+/** A metal or fibre washer that the plug crushes when tightened. */
 export interface CrushWasher extends SealPart {
   readonly kind: 'crush washer'
   /** `captive`: held on the plug, in the undercut behind its thread. */
   readonly form: 'flat' | 'folded' | 'captive' | 'not stated'
-  /** What the washer is made of. */
+  /** The material of the washer. */
   readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
   /** Inside and outside diameter and thickness, as printed: `18 x 24 x 1.5 mm`. */
   readonly size?: {
@@ -69,7 +69,7 @@ export interface BondedSeal extends SealPart {
   }
 }
 
-/** Kinds of rubber, by their usual letters. */
+/** Kinds of rubber, by their usual abbreviations. */
 export type Elastomer =
   | 'NBR'
   | 'HNBR'
@@ -104,21 +104,21 @@ export interface ORing extends SealPart {
 /** Sealant or tape on a thread. */
 export interface ThreadSealant extends SealPart {
   readonly kind: 'thread sealant'
-  /** The product, or what it is: `PTFE tape`. */
+  /** The product or its kind: `PTFE tape`. */
   readonly product: string
 }
 
 /** A cut or formed gasket. */
 export interface CutGasket extends SealPart {
   readonly kind: 'gasket'
-  /** What the gasket is made of: `paper`. */
+  /** The material of the gasket: `paper`. */
   readonly material: string
 }
 
-/** A gasket from a tube, put on as a bead. */
+/** A gasket from a tube, applied as a bead. */
 export interface LiquidGasket extends SealPart {
   readonly kind: 'liquid gasket'
-  /** The product, or what it is: `silicone gasket maker`. */
+  /** The product or its kind: `silicone gasket maker`. */
   readonly product: string
   /** The diameter of the bead: `3 mm`. */
   readonly bead: SpecValue<'mm'>
@@ -129,7 +129,7 @@ export interface LiquidGasket extends SealPart {
 /** The part has no seal. */
 export interface NoSeal {
   readonly kind: 'none'
-  /** Where that was read. */
+  /** Where this was read. */
   readonly source?: SourceRef
 }
 

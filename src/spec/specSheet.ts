@@ -6,9 +6,9 @@ import type { Id, SourceRef, SpecValue } from './specValue.js'
 
 /** The manual's figures for one machine model and its variants. */
 export interface SpecSheet extends DocumentHead<'spec-sheet'> {
-  /** The revision of the sheet; a log names the revision that it refers to. */
+  /** The revision of the sheet; a log names the revision it refers to. */
   readonly revision: string
-  /** The machine model: make, model, variants, axles, and what secures and supports it. */
+  /** The machine model: make, model, variants, axles, supports, and items to secure. */
   readonly machine: Machine
   /** The documents that the figures come from, by id. */
   readonly sources: Readonly<Record<Id, Source>>
@@ -16,7 +16,7 @@ export interface SpecSheet extends DocumentHead<'spec-sheet'> {
   readonly gearcases: Readonly<Record<Id, Gearcase>>
   /** Guards and plates that are in the way, by id. */
   readonly shields?: Readonly<Record<Id, Shield>>
-  /** What is done at which interval, by id: `gear-oil-change`. */
+  /** The services with their intervals, by id: `gear-oil-change`. */
   readonly services: Readonly<Record<Id, Service>>
   /** Figures that differ on some machines. */
   readonly overrides?: readonly Override[]
@@ -56,21 +56,21 @@ export interface Machine {
   readonly secure?: readonly SecuredItem[]
 }
 
-/** Something to make safe first. */
+/** An item to secure first. */
 export interface SecuredItem {
-  /** What: `loader`. */
+  /** The item: `loader`. */
   readonly item: string
-  /** How: `lower it to the ground`. */
+  /** How to secure it: `lower it to the ground`. */
   readonly how: string
   /** Before all work, or only before the machine runs. */
   readonly when: 'before work' | 'before a run'
 }
 
-/** The place of the stands, the jacking point (absent: not stated), and the lifted axle. */
+/** Where the stands and the jack go, and the axle that they lift. */
 export interface Support {
   /** Where the stands go: `front cross tube`. */
   readonly at: string
-  /** Where the jack goes: `under the hitch`; absent: not stated. */
+  /** Where the jack goes: `under the hitch`. Absent: not stated. */
   readonly jack?: string
   /** The id of the axle that is lifted. */
   readonly axle?: Id
@@ -80,15 +80,15 @@ export interface Support {
 export interface Variant {
   /** The name in plain words: `with loader`. */
   readonly name: string
-  /** Absent: only the log can select this variant. */
+  /** The condition for this variant. Absent: only the log can select it. */
   readonly when?: Condition
 }
 
-/** A document that figures come from. */
+/** A source of figures. */
 export interface Source {
   /** The title as printed. */
   readonly title: string
-  /** What it is. */
+  /** The kind of document. */
   readonly document:
     | 'owner manual'
     | 'workshop manual'
@@ -114,92 +114,92 @@ export const MACHINE_EVENT_KINDS = [
 /** An event after which services are due at once. */
 export type MachineEventKind = (typeof MACHINE_EVENT_KINDS)[number]
 
-/** What is done, at which gearcases, at which interval. */
+/** A service: its task, gearcases and intervals. */
 export interface Service {
   /** The name in plain words: `gear oil change`. */
   readonly name: string
   /** Whether the oil is only checked, or changed. */
   readonly task: 'check' | 'change'
-  /** Only machines that meet this have the service; absent: all. */
+  /** The machines that have the service. Absent: all. */
   readonly appliesTo?: Condition
   /** Ids of services that count as done when this one is done: `level-check`. */
   readonly satisfies?: readonly Id[]
   /** Ids of the gearcases that are serviced. */
   readonly gearcases: readonly Id[]
-  /** When it is due. */
+  /** When the service is due. */
   readonly intervals: Intervals
   /** Events that make this service due before next use. */
   readonly events?: readonly MachineEventKind[]
-  /** What the service needs besides the oil, the seals and what every such service needs: `brake cleaner`. */
+  /** Supplies for the service besides oil, seals and the usual supplies: `brake cleaner`. */
   readonly supplies?: readonly string[]
-  /** Ids of the gearcases of which an oil sample is taken as the old oil runs out of the drain plug: `[rear]`. */
+  /** Ids of the gearcases to sample, while the old oil runs out of the drain: `[rear]`. */
   readonly samples?: readonly Id[]
   /** Notes by action id. */
   readonly notes?: Readonly<Record<Id, string>>
 }
 
-/** From where the next interval counts. */
+/** The start of the next interval. */
 export type CountFrom = 'completion' | 'schedule inside window' | 'schedule'
 
 /** When a service is due. */
 export interface Intervals {
-  /** Counts from first use or from the rebuild. */
+  /** The first interval, counted from first use or from a rebuild. */
   readonly first?: Interval
   /** The usual interval: `200 h, 1 year`. */
   readonly repeat: Interval
   /** The shorter interval for severe use. */
   readonly severe?: SevereUse
-  /** Whether the next interval counts from the day of the work or from the schedule. */
+  /** Whether the next interval starts on the day of the work or as scheduled. */
   readonly countFrom: CountFrom
   /** How late a service may be before it is overdue, or how early without moving the schedule. */
   readonly window?: Interval
 }
 
-/** The shorter interval for severe use: an interval of its own, or a factor on the usual one. */
+/** The shorter interval for severe use: a separate interval, or a factor for the usual one. */
 export type SevereUse =
   | {
       readonly kind: 'interval'
       /** The interval for severe use: `100 h`. */
       readonly interval: Interval
-      /** What counts as severe use, in the words of the manual: `working in water`. */
+      /** Severe use in the words of the manual: `working in water`. */
       readonly criteria: string
     }
   | {
       readonly kind: 'factor'
-      /** The factor on the usual interval, as text: `0.5`. */
+      /** The factor for the usual interval, as text: `0.5`. */
       readonly factor: Figure
       readonly criteria: string
       /** Where the factor was read. */
       readonly source?: SourceRef
     }
 
-/** Figures that some machines have in place of the usual ones. */
+/** Figures for some machines instead of the usual ones. */
 export interface Override {
-  /** The machines that have them. */
+  /** The machines that the figures are for. */
   readonly when: Condition
-  /** The figures, each with its place in the sheet. */
+  /** The figures, each with its pointer in the sheet. */
   readonly set: readonly OverrideLeaf[]
   /** Where the difference was read. */
   readonly source?: SourceRef
 }
 
-/** One whole leaf and the place that it replaces. */
+/** One whole leaf and the pointer that it replaces. */
 export type OverrideLeaf = {
   readonly [K in LeafKind]: {
     /** The kind of the leaf. */
     readonly kind: K
-    /** The place in the sheet, as a JSON Pointer: `/gearcases/front/openings/drain/tightening`. */
+    /** The JSON Pointer in the sheet: `/gearcases/front/openings/drain/tightening`. */
     readonly path: JsonPointer
-    /** What these machines have there. */
+    /** The leaf for these machines. */
     readonly to: Leaves[K]
   }
 }[LeafKind]
 
-/** A finding that the writer accepts; it is reported as waived. */
+/** A finding that the writer accepts. It is reported as waived. */
 export interface Waiver {
   /** The code of the finding: `torque/slip-at-plug`. */
   readonly code: string
-  /** The place of the finding, as a JSON Pointer. */
+  /** The JSON Pointer of the finding. */
   readonly path: JsonPointer
   /** Why the finding does not apply. */
   readonly reason: string

@@ -24,12 +24,12 @@ import type {
 } from './specSheet.js'
 import type { Id, SourceRef } from './specValue.js'
 
-/** Parts whose texts may take a `source` from them. */
+/** Parts whose `source` applies to the texts inside them. */
 type SourcedPart = SpecSheet | Gearcase | Opening | Cover | Filter | Shield | Service
-/** Parts that are never one text. */
+/** Parts that cannot be written as one text. */
 type ObjectOnly = SpecSheet | Machine | Gearcase | Cover | Filter | Shield | SecuredItem | Waiver
 
-/** The keys that may be left out, as the table of places has them. The order matters: many parts have a name. */
+/** The keys that may be omitted, as in the place table. The order matters: many parts have a name. */
 type OmittedKeys<T> = T extends SpecSheet
   ? 'sources' | 'gearcases' | 'services'
   : T extends Machine
@@ -68,7 +68,7 @@ type OmittedKeys<T> = T extends SpecSheet
                                     ? 'name'
                                     : never
 
-/** What a writer may put at a key besides what the value itself may be. */
+/** The values allowed at a key besides those of its own type. */
 type ExtraInput<Key> = Key extends 'uses' | 'seals'
   ? string
   : Key extends 'instances'
@@ -85,7 +85,7 @@ type Part<T> = {
 
 interface OverrideInput {
   readonly when: Condition | string
-  /** Leaves, or leaves by their paths. */
+  /** A list of leaves, or leaves by path. */
   readonly set:
     | readonly {
         [K in LeafKind]: { readonly kind: K; readonly path: JsonPointer; readonly to: Leaves[K] | string }
@@ -106,5 +106,8 @@ type Input<T> = T extends Leaf
           : Part<T> | (T extends ObjectOnly ? never : string)
         : T
 
-/** A spec sheet as a writer may give it: texts in place of leaves and parts, and gaps. Every `SpecSheet` is one. */
+/**
+ * A spec sheet as input: texts instead of leaves and parts are allowed, and omitted keys. Every `SpecSheet`
+ * is valid input.
+ */
 export type SpecSheetInput = Part<SpecSheet>

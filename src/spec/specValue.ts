@@ -20,10 +20,10 @@ export interface NotStated {
   readonly source?: SourceRef
 }
 
-/** The same value, as the manual also prints it in another unit. */
+/** The same value as printed in another unit. */
 export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
 
-/** A value that the manual states: its first printed figure, then the others in `printed`. */
+/** A value from the manual: its first printed figure, with the others in `printed`. */
 export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
   /** The same value in the other units that the manual prints, in the order of the page. */
   readonly printed?: readonly PrintedValue<U>[]

@@ -35,7 +35,7 @@ export interface OfferedOil {
   readonly density15?: Quantity<'kg/m3'>
   /** The lowest temperature at which the oil still pours. */
   readonly pourPoint?: Quantity<'degC'>
-  /** Where these data come from: `label`. */
+  /** The source of these data: `label`. */
   readonly source?: string
 }
 
@@ -43,15 +43,15 @@ export interface OfferedOil {
 export interface OilContainer {
   /** The name in plain words: `quart bottle`. */
   readonly name: string
-  /** What is on the label. */
+  /** The oil as on the label. */
   readonly oil: OfferedOil
-  /** How much a full one holds: 1 L. */
+  /** The volume of a full container: 1 L. */
   readonly size: Quantity<VolumeUnit>
   /** Number of full containers. */
   readonly count: number
   /** The oil left in an opened container, in addition to the full ones. */
   readonly opened?: Quantity<VolumeUnit>
-  /** The price of a full one. */
+  /** The price of a full container. */
   readonly price?: Price
 }
 
@@ -59,11 +59,11 @@ export interface OilContainer {
 export interface StockSeal {
   /** The name in plain words: `washer 18 mm`. */
   readonly name: string
-  /** What they are. */
+  /** The kind of seal. */
   readonly seal: Seal
-  /** How many there are. */
+  /** The number of seals. */
   readonly count: number
-  /** The price of one. */
+  /** The price of one seal. */
   readonly price?: Price
 }
 

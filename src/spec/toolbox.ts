@@ -56,11 +56,11 @@ export type WrenchAccuracy =
 export interface TorqueWrench {
   /** The name in plain words: `small click wrench`. */
   readonly name: string
-  /** How it shows the torque. */
+  /** How the wrench shows the torque. */
   readonly type: 'click' | 'dial' | 'beam' | 'electronic'
   /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
   readonly drive: string
-  /** The scales of the wrench; a wrench marked in two units has two. */
+  /** The scales of the wrench. A wrench marked in two units has two. */
   readonly scales: readonly WrenchScale[]
   /** The maker's declared range, if it is not the marked range. */
   readonly declaredRange?: {
@@ -69,7 +69,7 @@ export interface TorqueWrench {
     /** The highest torque that the maker declares. */
     readonly max: Quantity<TorqueUnit>
   }
-  /** The error that the wrench may have. */
+  /** The permissible error of the wrench. */
   readonly accuracy: WrenchAccuracy
   /** From the centre of the square drive to the hand. */
   readonly leverLength?: Quantity<LengthUnit>
@@ -86,11 +86,11 @@ export interface TorqueWrench {
 export interface Adaptor {
   /** The name in plain words: `13 mm crowfoot`. */
   readonly name: string
-  /** What it is; only a crowfoot changes the setting of the wrench. */
+  /** The kind of adaptor. Only a crowfoot changes the setting of the wrench. */
   readonly kind: 'crowfoot' | 'straight extension' | 'drive adaptor'
   /** The square drive on the side of the wrench: `3/8 in`. */
   readonly from: string
-  /** What it drives: a square drive, or the size of the fastener. */
+  /** The driven end: a square drive, or the size of the fastener. */
   readonly to: string
   /** From the centre of the wrench's square drive to the centre of the fastener. */
   readonly extension?: Quantity<LengthUnit>
@@ -100,11 +100,11 @@ export interface Adaptor {
 export interface Socket {
   /** The name in plain words: `10 mm hex bit`. */
   readonly name: string
-  /** The shape of the heads that it turns. */
+  /** The shape of head that it fits. */
   readonly fits: DriveKind
   /** The size as a designation: `10 mm`, `3/8 in`, `T40`. */
   readonly size?: string
-  /** Square drive of a socket or bit; absent: a key or a spanner without one. */
+  /** The square drive of a socket or bit. Absent: a key or a spanner. */
   readonly drive?: string
 }
 
@@ -124,7 +124,7 @@ export interface MeasuringVessel {
 export interface DrainPan {
   /** The name in plain words: `8 L pan`. */
   readonly name: string
-  /** How much it holds. */
+  /** The capacity. */
   readonly size: Quantity<VolumeUnit>
 }
 
@@ -136,14 +136,17 @@ export interface FunnelAndHose {
   readonly funnel: {
     /** Its shape. */
     readonly shape: 'cylinder' | 'cone'
-    /** At the top. */
+    /** The diameter at the top. */
     readonly diameter: Quantity<LengthUnit>
     /** Its depth, inside. */
     readonly depth: Quantity<LengthUnit>
   }
   /** The hose below the funnel. */
   readonly hose: {
-    /** Absent: not measured. No time is then calculated; the last drip shows that the hose is empty. */
+    /**
+     * The inside diameter. Absent: not measured; no time is calculated, and the last drip shows that the hose
+     * is empty.
+     */
     readonly bore?: Quantity<LengthUnit>
     /** Its length. */
     readonly length: Quantity<LengthUnit>
@@ -166,7 +169,7 @@ export interface Stands {
 export interface Ramps {
   /** The name in plain words: `1 t ramps`. */
   readonly name: string
-  /** The number of ramps. */
+  /** The number of ramps: `2`. */
   readonly count: number
   /** Rated load of one ramp. */
   readonly rating: Quantity<MassUnit>

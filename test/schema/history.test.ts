@@ -198,7 +198,7 @@ describe('a line', () => {
     expect(parseHistory([]).ok).toBe(false)
     expect(parseHistory([' ']).ok).toBe(false)
     expect(parseHistory([head.slice(0, 20)])).toMatchObject({ ok: false, findings: [{}, {}] })
-    expect(() => parseHistory([1 as unknown as string])).toThrow('lines[0] must be a text, got 1')
+    expect(() => parseHistory([1 as unknown as string])).toThrow('lines[0] must be a string, got 1')
   })
 })
 
@@ -208,7 +208,7 @@ describe('what is no history, or no log', () => {
     [undefined, 'undefined'],
     [{}, 'object'],
   ])('%j as lines throws', (lines, got) => {
-    expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of texts, got ${got}`)
+    expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of strings, got ${got}`)
   })
 
   it.each([1n, () => 1, Symbol('s'), Number.NaN, new Date(0)])('a log with %s throws', (name) => {

@@ -234,7 +234,7 @@ describe('judgePart', () => {
       /^condition\.modelYears\.from must be a number/,
     )
     expect(judge({}, { serial: 4512 })).toThrow(
-      /^identity\.serial must be a string, got 4512; leave out what is not known$/,
+      /^identity\.serial must be a string, got 4512; omit unknown facts$/,
     )
   })
 })

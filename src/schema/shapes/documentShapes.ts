@@ -7,7 +7,10 @@ import { specSheetShape } from './specSheetShape.js'
 import { stockShape } from './stockShape.js'
 import { toolboxShape } from './toolboxShape.js'
 
-/** The builder of each document's shape. A parser for one kind imports only its builder, so that its bundle stays small. */
+/**
+ * The builder of each document's shape. A parser for one kind imports only its builder, so its bundle stays
+ * small.
+ */
 export const DOCUMENT_SHAPES = {
   'spec-sheet': specSheetShape,
   'machine-log': machineLogShape,
@@ -17,7 +20,7 @@ export const DOCUMENT_SHAPES = {
   'service-record': serviceRecordShape,
 } as const
 
-/** The shapes of the caller's `kind`. */
+/** The shapes for the given `kind`. */
 export function chooseShapes(kind: DocumentName | 'any'): Partial<typeof DOCUMENT_SHAPES> {
   if (kind === 'any') return DOCUMENT_SHAPES
   if (typeof kind !== 'string' || !Object.hasOwn(DOCUMENT_SHAPES, kind))

@@ -1,15 +1,15 @@
 import * as z from 'zod/v4/core'
 import { MAX_COUNT, MAX_NUMBER } from '../../base/index.js'
 
-// The shapes of documents. They use zod's core: zod's usual constructors add methods that no shape needs, and code made from
-// text, which strict content policies forbid.
+// The shapes of documents. They use zod's core. Its usual constructors add unneeded methods, and code made
+// from text, which strict content policies forbid.
 
 type Shape = z.$ZodType
 type Checks<Value = never> = readonly z.$ZodCheck<Value>[]
 
 /** A field of an object or an entry of a list: a shape, the allowed words, or the fields of an object. */
 export type Field = Shape | string | readonly string[] | Fields
-/** A key that ends in `?` may be left out. */
+/** A key that ends in `?` is optional. */
 export interface Fields {
   readonly [key: string]: Field
 }
@@ -31,7 +31,10 @@ type ObjectShape<Definition> = z.$ZodObject<
   z.$strict
 >
 
-/** Builds a shape at its first use and keeps it: zod's objects are slow to build, and nothing may run at import. */
+/**
+ * Builds a shape at its first use and keeps it. Zod's objects are slow to build, and nothing may run at
+ * import.
+ */
 export function buildOnce<Built>(build: () => Built): () => Built {
   let built: Built | undefined
   return () => {
@@ -144,7 +147,7 @@ const isAtLeast = (value: number, inclusive = true) =>
   new z.$ZodCheckGreaterThan({ check: 'greater_than', value, inclusive })
 const isAtMost = (value: number) => new z.$ZodCheckLessThan({ check: 'less_than', value, inclusive: true })
 
-// JSON numbers. All have a maximum, so that sums, products and loops end.
+// JSON numbers. All have a maximum, so sums and products stay finite and loops end.
 
 /** At least `smallest`. */
 export const numberFrom = (smallest = 0) =>
@@ -154,7 +157,7 @@ export const numberFrom = (smallest = 0) =>
 export const positiveNumber = (largest = MAX_NUMBER) =>
   new z.$ZodNumber({ type: 'number', checks: [isAtLeast(0, false), isAtMost(largest)] })
 
-/** A safe integer. Zod's own format of numbers brings the ranges of all others into the bundle. */
+/** A safe integer. Zod's own number format would add the ranges of all its formats to the bundle. */
 export const wholeNumber = (checks: Checks<number> = []) =>
   new z.$ZodNumber({
     type: 'number',
@@ -166,7 +169,7 @@ function isWhole(): z.$ZodCheck<number> {
     if (!Number.isInteger(value))
       issues.push({ code: 'invalid_type', expected: 'int', input: value, inst: check, continue: false })
   })
-  // The JSON Schema says `integer` by this.
+  // This makes the JSON Schema say `integer`.
   check._zod.onattach.push((shape) => {
     shape._zod.bag['format'] = 'safeint'
   })

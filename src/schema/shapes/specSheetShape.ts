@@ -43,7 +43,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     'samples?': list(text.id),
     'notes?': recordById(text.text),
   })
-  // The path of an overriding interval decides whether it may be zero.
+  // Whether an overriding interval may be zero depends on its path.
   const overrideInterval = withKeywords(
     {
       anyOf: [

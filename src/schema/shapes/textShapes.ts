@@ -13,30 +13,36 @@ import {
   taggedUnion,
 } from './makeShape.js'
 
-/** Ids. They are record keys too, so they must not shadow a built-in. */
+/** Ids. They are also record keys, so they must not shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
 /** Keys that no document may use, because they could change the prototype of an object. */
 export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
-/** A printed figure: at most nine digits before the decimal mark and six after it. */
+/** A printed figure: at most nine digits before the decimal point and six after it. */
 export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
-/** Limits for hours and distances of an interval: no service interval reaches a million of either. */
+/** Hours or distance of an interval: no service interval reaches a million of either. */
 export const INTERVAL_FIGURE_PATTERN = /^(0|[1-9][0-9]{0,5})(\.[0-9]{1,6})?$/
 /** A printed figure of a temperature, which may be negative. */
 export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
-/** Only real days of the years 0001 to 9999: the pattern contains month lengths and leap years, so every schema reader checks them. */
+/**
+ * Real days of the years 0001 to 9999 only. The pattern includes month lengths and leap years, so every
+ * schema reader checks them.
+ */
 export const DATE_PATTERN =
   /^(([0-9]{3}[1-9]|[0-9]{2}[1-9]0|[0-9][1-9]00|[1-9]000)-((01|03|05|07|08|10|12)-(0[1-9]|[12][0-9]|3[01])|(04|06|09|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))|([0-9]{2}(0[48]|[2468][048]|[13579][26])|(0[48]|[2468][048]|[13579][26])00)-02-29)$/
-/** `P`, then whole years, months, weeks and days, in this order and at least one of them. */
+/** `P`, then whole years, months, weeks and days, in this order, at least one of them. */
 export const PERIOD_PATTERN =
   /^P([0-9]{1,7}Y([0-9]{1,7}M)?([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}M([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}W([0-9]{1,7}D)?|[0-9]{1,7}D)$/
-/** In a figure or a period: one digit that is not zero. */
+/** A digit other than zero, in a figure or a period. */
 export const ABOVE_ZERO_PATTERN = /[1-9]/
 export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
 const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
 type Shape = z.$ZodType
 
-/** Names of parts of the published JSON Schemas, and keywords that no shape has. Zod's own registry would be in every bundle. */
+/**
+ * Ids in the published JSON Schemas, and keywords that shapes cannot express. Zod's own registry would be in
+ * every bundle.
+ */
 export const shapeKeywords = /* @__PURE__ */ new WeakMap<Shape, { readonly [keyword: string]: unknown }>()
 
 /** A shape with metadata for JSON Schema. */
@@ -61,8 +67,8 @@ export const namedUnion = <const Alternatives extends readonly Shape[]>(
 ) => withId(id, taggedUnion(alternatives))
 
 /**
- * The strings of documents. `error` is the finding's code. In some languages `$` also matches before a final line end, so
- * `not` names the characters that are not allowed.
+ * The strings of documents. `error` is the finding's code. In some languages `$` also matches before a final
+ * line end, so `not` excludes the forbidden characters.
  */
 export const textShapes = /* @__PURE__ */ buildOnce(() => {
   const makePatternShape = (
@@ -96,7 +102,7 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
       { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
       stringShape([matchesPattern(ID_PATTERN, 'spec/bad-id'), meetsCheck(isAllowed, 'spec/forbidden-key')]),
     ),
-    /** Names of values of a step: any words. Forbidden keys are removed before a shape is read. */
+    /** Names of a step's values: any words. Forbidden keys are removed before a shape is read. */
     label: withKeywords({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, stringShape([hasMinLength(1)])),
     figure: figure('figure'),
     sizeFigure: figure('size-figure', 'seal/zero-size'),
@@ -111,11 +117,11 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
   }
 })
 
-/** A record by id. */
+/** A record with ids as keys. */
 export const recordById = <const Definition extends Field>(value: Definition) =>
   record(textShapes().id, value)
 
-/** A document: the keys that every document has, and its other keys. */
+/** A document: the common keys of all documents, and its own keys. */
 export const documentShape = <const Kind extends string, const Definition extends Fields>(
   name: Kind,
   fields: Definition,

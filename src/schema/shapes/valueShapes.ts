@@ -2,11 +2,11 @@ import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.
 import { buildOnce, type Fields, kind, list, meetsCheck, oneOf, taggedUnion } from './makeShape.js'
 import { namedObject, namedUnion, textShapes, withId, withKeywords } from './textShapes.js'
 
-/** For schema readers: an object with the first key, one with the second, and so on. */
+/** For schema readers: objects with at least one of the keys, one alternative for each key. */
 export const objectsWithKey = (...keys: readonly string[]) =>
   keys.map((key) => ({ type: 'object', properties: { [key]: {} }, required: [key] }))
 
-/** Sources, and printed values for any list of units. */
+/** Sources, and printed values in any list of units. */
 export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const sourceRef = namedObject('source-ref', {
@@ -16,7 +16,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   })
   const notStated = withId('not-stated', kind('not stated', { 'source?': sourceRef }))
 
-  /** The three ways to print a value, with further fields. */
+  /** The three forms of a printed value, with extra fields. */
   const makeAlternatives = <const Units extends readonly string[], ExtraFields extends Fields>(
     units: Units,
     figure: typeof text.figure,
@@ -24,7 +24,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   ) => {
     const commonFields = { unit: oneOf<Units[number]>(units), 'asPrinted?': text.text, ...extraFields }
     const limits = kind('limits', { 'min?': figure, 'max?': figure, ...commonFields }, [
-      // Limits without both include every value.
+      // Limits without both ends include every value.
       meetsCheck<{ min?: string; max?: string }>(
         ({ min, max }) => (min ?? max) !== undefined,
         'spec/limits-empty',
@@ -42,7 +42,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     ] as const
   }
 
-  /** A stated value, and one that may also be not stated. */
+  /** A stated value, and a value that may also be `not stated`. */
   const makeValueShapes = <const Units extends readonly string[]>(
     name: string,
     units: Units,
@@ -57,10 +57,13 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     }
   }
 
-  /** A value of any measure, for an override; a rule checks that it matches its target. Only a temperature may be negative. */
+  /**
+   * A value of any measure, for an override. A rule checks that it matches its leaf. Only a temperature may
+   * be negative.
+   */
   const makeAnyValueShape = () => {
     const { temperature, ...others } = UNITS_BY_MEASURE
-    // Both typed by all units, as the interface has it.
+    // Both have the type of all units, as in the interface.
     const { arms: degrees } = makeValueShapes<readonly Unit[]>(
       'any-temperature',
       temperature,
