@@ -79,9 +79,9 @@ function findMissingOilSteps(
   const { gearcase, instance } = owner
   const ownerState = getGearcaseState(state, owner)
   if (task === 'change') {
-    const undrained = emptiedInstances.filter((one) => getGearcaseState(state, one).oil === 'old')
-    if (undrained.length > 0)
-      return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDraining) }
+    const undrainedInstances = emptiedInstances.filter((one) => getGearcaseState(state, one).oil === 'old')
+    if (undrainedInstances.length > 0)
+      return { code: 'procedure/not-drained', remedy: undrainedInstances.flatMap(draftDraining) }
     const closedDrains = emptiedInstances.flatMap((one) => listClosedDrains(one, state))
     if (closedDrains.length > 0) return { code: 'procedure/drain-left-closed', remedy: closedDrains }
     const unchangedFilters = emptiedInstances.flatMap((one) => listUnchangedFilters(one, state))

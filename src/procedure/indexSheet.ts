@@ -156,7 +156,7 @@ function liftOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports
   return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
 }
 
-/** The fill opening and, if it is uncertain, those that other variants have instead. */
+/** The fill opening and, if it is uncertain, the fill openings of other variants. */
 function chooseFillOpenings(
   fill: OpeningLayout | undefined,
   fillOpenings: readonly OpeningLayout[],
@@ -217,9 +217,9 @@ function chooseEmptyingWays(
     const also = openings.filter(
       (one) => furtherDrains.includes(one.id) && one.applies === 'yes' && !servesAs(one, 'fill'),
     )
-    const alsoOpened = new Set([...lastWay.also, ...also])
-    alsoOpened.delete(lastWay.opening)
-    return [...emptyingWays.slice(0, -1), { ...lastWay, also: [...alsoOpened] }]
+    const furtherOpenings = new Set([...lastWay.also, ...also])
+    furtherOpenings.delete(lastWay.opening)
+    return [...emptyingWays.slice(0, -1), { ...lastWay, also: [...furtherOpenings] }]
   }
   return emptyingWays
 }

@@ -75,7 +75,7 @@ export interface GearcaseLayout extends PartLayout {
   readonly filters: readonly FilterLayout[]
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
-  /** The fill opening and, if it is uncertain, those that other variants have instead. */
+  /** The fill opening and, if it is uncertain, the fill openings of other variants. */
   readonly possibleFillOpenings: readonly OpeningLayout[]
   readonly levelOpening?: OpeningLayout
   /** The first of `emptyingWays`. */

@@ -16,28 +16,28 @@ export function rebuildSteps(
   counter: TroubleCounter,
   procedure: ProcedureDocument,
 ): readonly Step[] | undefined {
-  const built = buildSteps(counter, procedure)
-  if (built === undefined) return undefined
+  const builtSteps = buildSteps(counter, procedure)
+  if (builtSteps === undefined) return undefined
   const ownSteps = new Map<string, Step[]>()
   for (const step of procedure.steps) {
     const key = keyOfStep(step)
     ownSteps.set(key, [...(ownSteps.get(key) ?? []), step])
   }
   // Match the steps with the same id first, then the others in order.
-  const stepsWithSameId = built.map((step) =>
+  const stepsWithSameId = builtSteps.map((step) =>
     takeStep(ownSteps.get(keyOfStep(step)), ({ id }) => id === step.id),
   )
-  const pairs = built.map(
+  const stepPairs = builtSteps.map(
     (step, place) =>
       [step, stepsWithSameId[place] ?? takeStep(ownSteps.get(keyOfStep(step)), () => true)] as const,
   )
-  const usedIds = new Set(pairs.flatMap(([, ownStep]) => ownStep?.id ?? []))
+  const usedIds = new Set(stepPairs.flatMap(([, ownStep]) => ownStep?.id ?? []))
   const mergedByOwnStep = new Map<Step, Step>()
-  let steps: readonly Step[] = pairs.map(([step, ownStep]) => {
-    const merged = ownStep === undefined ? renameStep(step, usedIds) : mergeStep(step, ownStep)
-    usedIds.add(merged.id)
-    if (ownStep !== undefined) mergedByOwnStep.set(ownStep, merged)
-    return merged
+  let steps: readonly Step[] = stepPairs.map(([step, ownStep]) => {
+    const mergedStep = ownStep === undefined ? renameStep(step, usedIds) : mergeStep(step, ownStep)
+    usedIds.add(mergedStep.id)
+    if (ownStep !== undefined) mergedByOwnStep.set(ownStep, mergedStep)
+    return mergedStep
   })
   let previousStep: Step | undefined
   for (const step of procedure.steps) {
@@ -64,8 +64,8 @@ function buildSteps(
     ...(events && { events }),
     raiseOn,
   } as const
-  const built = buildProcedure(facts, { id, name })
-  return built.ok && built.value.steps.length > 0 ? built.value.steps : undefined
+  const result = buildProcedure(facts, { id, name })
+  return result.ok && result.value.steps.length > 0 ? result.value.steps : undefined
 }
 
 /** Action, part and instance; the builder chooses the wheel mark. */
@@ -82,15 +82,15 @@ function renameStep(step: Step, usedIds: ReadonlySet<string>): Step {
   return usedIds.has(step.id) ? { ...step, id: makeStepId(step, usedIds) } : step
 }
 
-function mergeStep(built: Step, ownStep: Step): Step {
-  const { note: _note, ...builtFields } = built
-  const merged = {
+function mergeStep(builtStep: Step, ownStep: Step): Step {
+  const { note: _note, ...builtFields } = builtStep
+  const mergedStep = {
     ...builtFields,
     id: ownStep.id,
-    ...((built.values ?? ownStep.values) && { values: { ...ownStep.values, ...built.values } }),
+    ...((builtStep.values ?? ownStep.values) && { values: { ...ownStep.values, ...builtStep.values } }),
     ...(ownStep.note !== undefined && { note: ownStep.note }),
   }
-  return isSameJson(merged, ownStep) ? ownStep : merged
+  return isSameJson(mergedStep, ownStep) ? ownStep : mergedStep
 }
 
 /** Inserts one of the writer's own steps, if there is a place where it causes no finding. */

@@ -123,8 +123,8 @@ function findBetterAttempt(
       }
     if (best.troubles < attempt.troubles) return best
   }
-  const rebuilt = rebuildAttempt(start, counter)
-  return rebuilt !== undefined && rebuilt.troubles < best.troubles ? rebuilt : best
+  const rebuiltAttempt = rebuildAttempt(start, counter)
+  return rebuiltAttempt !== undefined && rebuiltAttempt.troubles < best.troubles ? rebuiltAttempt : best
 }
 
 function rebuildAttempt(

@@ -28,17 +28,17 @@ export function runStep(
   place: StepParts = findStepParts(context, step),
 ): readonly FailedNeed[] {
   const stepContext = addState(place, state)
-  const failed: FailedNeed[] = []
+  const failedNeeds: FailedNeed[] = []
   for (const name of ACTIONS[step.do].needs) {
     const remedy = NEEDS[name](stepContext)
     if (remedy === true) continue
-    failed.push({ name, remedy })
+    failedNeeds.push({ name, remedy })
     const assumeChange = ASSUMED_CHANGES[name]
     if (assumeChange !== undefined) assumeChange(stepContext)
     else for (const draft of remedy) applyEffects(addState(findStepParts(context, draft), state))
   }
   applyEffects(stepContext)
-  return failed
+  return failedNeeds
 }
 
 function applyEffects(context: StepContext): void {

@@ -78,11 +78,11 @@ export function openFaults(
   // The corrected records are judged, so the log in the set must not have the original ones.
   const correctedLog = { ...log, document: { ...document, records } }
   const otherLogs = set.logs.filter((one) => one.document.id !== document.id)
-  const resolvedSet = { ...set, logs: [...otherLogs, correctedLog] }
+  const correctedSet = { ...set, logs: [...otherLogs, correctedLog] }
   return records.flatMap((record, place) =>
     (record.detail !== 'full' || record.entries.length === 0) && record.shields === undefined
       ? []
-      : checkRecordRules({ document: record }, resolvedSet, circumstances)
+      : checkRecordRules({ document: record }, correctedSet, circumstances)
           .filter(({ code, severity }) => severity === 'error' && !PAPERWORK_CODES.includes(code))
           .filter(
             ({ path }) => !isClosedLater(findEntry(record, path), record, records.slice(place + 1), set),

@@ -22,7 +22,7 @@ export interface UsedOilLine extends UsedOil {
   readonly drained?: Quantity<'L'>
 }
 
-/** Sums of used oil; each is exact and rounded once. */
+/** Exact sums of used oil, each rounded once. */
 export interface UsedOilSum {
   /** All volumes of used oil, including those kept apart. */
   readonly volume: Quantity<'L'>

@@ -15,7 +15,7 @@ export function chooseWork(
   due: readonly ServiceDue[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
-  const requested = due.map(({ service, verdict }) =>
+  const requestedLines = due.map(({ service, verdict }) =>
     services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
   const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
@@ -24,10 +24,10 @@ export function chooseWork(
     listSatisfyingServices(sheet, line.service).includes(other.service)
   const taken = due.map(
     (line, place) =>
-      requested[place] === true &&
+      requestedLines[place] === true &&
       !due.some(
         (other, otherPlace) =>
-          requested[otherPlace] === true &&
+          requestedLines[otherPlace] === true &&
           includesWork(other, line) &&
           (otherPlace < place || !includesWork(line, other)),
       ),

@@ -124,7 +124,7 @@ const USUAL_UNITS: { readonly [M in Measure]?: readonly Unit[] } = {
   mass: ['kg', 'lb'],
 }
 
-/** For each unit, the usual unit of its system; a reader needs only one of the two. */
+/** The usual unit of the same system for each unit: a reader needs only one of them. */
 const USUAL_UNIT_OF_SYSTEM: { readonly [U in Unit]?: Unit } = {
   L: 'mL',
   cm3: 'mL',

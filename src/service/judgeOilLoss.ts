@@ -71,8 +71,8 @@ const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
  * apply.
  *
  * A closed gearcase uses no oil, so the added oil is the lost oil. It was lost before the last addition, so
- * hours and days are counted up to then: per 100 h = 100 × added / hours. Hours are a range if no reading was
- * made on those days.
+ * hours and days are counted up to then: per 100 h = 100 × added / hours. Hours are a range if those days
+ * have no reading.
  *
  * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have settled. Oil added on the day
  * of the change belongs to the change.
@@ -117,14 +117,16 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
     .sort((one, other) => compareDates(one.date, other.date))
   const count = additions.length
   const last = additions.at(-1)
-  const unknownStart = since === undefined ? [serviceReason('service/oil-start-not-known', { part })] : []
+  const unknownStartReasons =
+    since === undefined ? [serviceReason('service/oil-start-not-known', { part })] : []
   if (last === undefined)
     return dropUndefined({
       ...common,
       verdict: since === undefined ? 'cannot tell' : 'no loss',
       since,
       count,
-      reasons: since === undefined ? unknownStart : [serviceReason('service/no-oil-added', { part, since })],
+      reasons:
+        since === undefined ? unknownStartReasons : [serviceReason('service/no-oil-added', { part, since })],
     })
   const sum = additions.reduce((total, { volume }) => add(total, exactIn(volume, 'mL')), exactOf(0))
   const { unit } = last.volume
@@ -155,7 +157,11 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
       reasons: [...reasons, serviceReason('service/oil-may-have-settled', {})],
     }
   const code = count === 1 && isSmall ? 'service/look-for-leaks' : 'service/find-the-leak'
-  return { ...line, verdict: 'loses oil', reasons: [...reasons, serviceReason(code, {}), ...unknownStart] }
+  return {
+    ...line,
+    verdict: 'loses oil',
+    reasons: [...reasons, serviceReason(code, {}), ...unknownStartReasons],
+  }
 }
 
 /** The day of the last oil change or rebuild, else of first use. */

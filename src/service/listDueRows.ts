@@ -68,8 +68,8 @@ function makeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
     ?.date
   // If the first use of a machine is not known, there is no calendar limit.
   let lastDate = startDate ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
-  // A row ignores events up to the last service. Here such an event is still open, so move the service before
-  // it.
+  // A row ignores events up to the last service. Such an event is still open here, so the service is moved
+  // before it.
   if (eventDate !== undefined) {
     row.eventDate = eventDate
     if (lastDate !== undefined && eventDate <= lastDate) lastDate = addDays(eventDate, -1)

@@ -12,7 +12,7 @@ export function listMissing(
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
   figures: readonly PlannedFigure[],
-  unsettled: readonly PlannedMissing[],
+  missingSettings: readonly PlannedMissing[],
   waits: readonly PlannedWait[],
   missingDocuments: readonly Reason[],
 ): readonly PlannedMissing[] {
@@ -30,7 +30,7 @@ export function listMissing(
         : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
     missing.push({ kind: resolved.kind, part, path, reason })
   }
-  missing.push(...unsettled, ...listUnknownServices(due))
+  missing.push(...missingSettings, ...listUnknownServices(due))
   for (const { kind, part, seconds, reasons } of waits) {
     const [reason] = reasons
     if (kind === 'pour' && seconds === undefined && reason !== undefined)

@@ -80,7 +80,7 @@ export function planOil(
     const offers = judgedOils.choices
       .filter(({ verdict }) => verdict !== 'no')
       .map(({ choice }) => ({ choice, ...judgeOilStock(choice, shelf, yellowMetal) }))
-    const [usable] = offers.filter(({ suitable }) => Object.keys(suitable).length > 0)
+    const [usable] = offers.filter(({ suitableContainers }) => Object.keys(suitableContainers).length > 0)
     const offer = usable ?? offers[0]
     if (offer === undefined) {
       const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }
@@ -92,7 +92,7 @@ export function planOil(
         reasons: [serviceReason('service/no-oil-for-ambient', params), ...oilReasons],
       }
     }
-    const { choice, suitable } = offer
+    const { choice, suitableContainers } = offer
     const splitVolumes = refill && splitRefill(refill, choice.additive, instances.length)
     if (splitVolumes !== undefined) volumes.set(gearcase, splitVolumes.all)
     const name = formatOilName(choice)
@@ -129,7 +129,7 @@ export function planOil(
       findings.push(serviceFinding('service/no-suitable-oil', 'warning', document, '/containers', params))
     }
     if (splitVolumes === undefined) return { ...common, take: [], reasons }
-    const chosen = chooseContainers(suitable, splitVolumes.oil.all)
+    const chosen = chooseContainers(suitableContainers, splitVolumes.oil.all)
     const taken = takeFromStock(shelf, chosen)
     shelf = taken.shelf
     const container = stock.containers[chosen.use[0]?.id ?? '']
@@ -139,7 +139,7 @@ export function planOil(
       return size === undefined ? [] : [{ size, count }]
     })
     const meetingOils = new Set(
-      offers.flatMap((one) => Object.values(one.suitable).map((container) => container.oil.name)),
+      offers.flatMap((one) => Object.values(one.suitableContainers).map((container) => container.oil.name)),
     )
     if (meetingOils.size > 1 && chosen.oil !== undefined)
       reasons.push(
@@ -164,15 +164,15 @@ function judgeOilStock(
   choice: OilChoice,
   shelf: OilStock,
   yellowMetal: 'yes' | 'no' | 'not stated',
-): { readonly suitable: OilStock; readonly reasons: readonly Reason[] } {
-  const suitable: Record<Id, OilContainer> = {}
+): { readonly suitableContainers: OilStock; readonly reasons: readonly Reason[] } {
+  const suitableContainers: Record<Id, OilContainer> = {}
   const reasons: Reason[] = []
   for (const [id, container] of Object.entries(shelf)) {
     // The ambient band is judged in `judgeOilChoices`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const verdicts = [verdict.viscosity, verdict.category, verdict.limitedSlip]
     if (verdicts.every((one) => one === 'yes' || one === 'not judged')) {
-      Object.defineProperty(suitable, id, { value: container, enumerable: true })
+      Object.defineProperty(suitableContainers, id, { value: container, enumerable: true })
       continue
     }
     const code = verdicts.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask-maker'
@@ -186,7 +186,7 @@ function judgeOilStock(
         }),
       )
   }
-  return { suitable, reasons }
+  return { suitableContainers, reasons }
 }
 
 function describeAdditive(
@@ -238,8 +238,8 @@ function takeFromStock(
       return subtract(available, taken)
     }
     const openedVolume = exactIn(openedBefore ?? ZERO_VOLUME, 'mL')
-    const fromOpened = exactIn(opened ?? ZERO_VOLUME, 'mL')
-    const openedLeft = add(subtract(openedVolume, fromOpened), takeVolume(fromOpened, true))
+    const openedUsed = exactIn(opened ?? ZERO_VOLUME, 'mL')
+    const openedLeft = add(subtract(openedVolume, openedUsed), takeVolume(openedUsed, true))
     const fullLeft = takeVolume(multiply(exactIn(container.size, 'mL'), exactOf(full)), false)
     const openedAfter = add(openedLeft, fullLeft)
     next[id] = {

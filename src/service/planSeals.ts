@@ -15,19 +15,19 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
   const packages = new Set<string>()
   return [...countSealUses(procedure)].flatMap(
-    ([path, { renewed, inspected }]): PlannedSeal | readonly [] => {
+    ([path, { newCount, inspected }]): PlannedSeal | readonly [] => {
       const resolved = figures.at(path)?.resolved
       const figure = figures.pointerTo(path)
       if (resolved === undefined || figure === undefined) return []
       const part = describePart(sheet, path)
-      const count = renewed > 0 ? renewed : inspected.size
+      const count = newCount > 0 ? newCount : inspected.size
       if (resolved.kind !== 'stated') {
         const reasons = [serviceReason('service/seal-open', { part })]
         return { part, figure, seal: { kind: 'not stated' }, replace: 'cannot tell', count, buy: 0, reasons }
       }
       const seal = resolved.value as Seal
       if (seal.kind === 'none' || seal.kind === 'not stated') return []
-      const isSealant = renewed > 0 && APPLIED_KINDS.has(seal.kind)
+      const isSealant = newCount > 0 && APPLIED_KINDS.has(seal.kind)
       // A spare is taken from the stock like a fitted seal, to keep the counts right.
       const task: SealTask = { path, seal, action: isSealant ? 'apply' : 'new', inspection: [], reasons: [] }
       const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
@@ -38,7 +38,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
       const stockEntry = taken && shelf[taken.id]
       if (!isSealant) shelf = takeSeals(shelf, take)
       const replaceCode =
-        renewed === 0
+        newCount === 0
           ? 'service/seal-on-condition'
           : seal.replace === 'not stated'
             ? 'service/seal-replace-not-stated'
@@ -62,12 +62,12 @@ const APPLIED_KINDS: ReadonlySet<string> = new Set(['thread sealant', 'liquid ga
 
 /** For each seal, the number of new ones, and the instances at which the old one is inspected. */
 function countSealUses({ steps }: VisitContext['procedure']) {
-  const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
+  const uses = new Map<JsonPointer, { newCount: number; readonly inspected: Set<Id | undefined> }>()
   for (const { do: action, on, at } of steps) {
     if (on === undefined || !SEALING_ACTIONS.has(action)) continue
-    const entry = uses.get(on) ?? { renewed: 0, inspected: new Set() }
+    const entry = uses.get(on) ?? { newCount: 0, inspected: new Set() }
     if (action === 'inspect the seal') entry.inspected.add(at?.instance)
-    else entry.renewed += 1
+    else entry.newCount += 1
     uses.set(on, entry)
   }
   return uses

@@ -110,7 +110,7 @@ export function planSteps(
       fluid: hasGrease(oil, gearcaseOf(step)) ? 'grease' : undefined,
       drive,
       filter: describeFilter(sheet, step),
-      beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
+      beforeDraining: isLoosenedOnly(step, procedure.steps[place + 1]) ? true : undefined,
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
       note,
@@ -138,7 +138,7 @@ function findToollessDrive(
 }
 
 /** Whether this plug is only loosened and turned back in by the next step. */
-const isNipped = (step: Step, next: Step | undefined): boolean =>
+const isLoosenedOnly = (step: Step, next: Step | undefined): boolean =>
   step.do === 'crack loose' && next?.do === 'nip by hand' && next.on === step.on
 
 /**

@@ -76,12 +76,12 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
     wrenches: { use: choice.wrenches, reasons },
     adaptors: toolbox === undefined ? [] : listAdaptors(visit, toolbox, choice.covered),
     uncovered,
-    unsettled: listUnsettled(visit, tasks, uncovered),
+    missingSettings: listMissingSettings(visit, tasks, uncovered),
   }
 }
 
 /** Stated torques without a setting; without a toolbox, one entry for all of them. */
-function listUnsettled(
+function listMissingSettings(
   { sheet, toolbox }: VisitContext,
   tasks: readonly TighteningTask[],
   uncovered: readonly { readonly path: JsonPointer }[],

@@ -174,7 +174,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       machine,
       due,
       figures.figures,
-      [...listUnstated(visit, gearcases), ...tighteningPlan.unsettled],
+      [...listUnstated(visit, gearcases), ...tighteningPlan.missingSettings],
       waits.waits,
       chosen.length === 0 ? [] : missingDocuments,
     ),

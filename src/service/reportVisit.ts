@@ -20,7 +20,7 @@ export function reportVisit(
   options: DueOptions,
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
-  { uncovered, unsettled }: ReturnType<typeof planTightenings>,
+  { uncovered, missingSettings }: ReturnType<typeof planTightenings>,
   tools: readonly PlannedTool[],
 ): Findings {
   const { sheet, log, toolbox } = visit
@@ -40,7 +40,7 @@ export function reportVisit(
   findings.push(...reportReadings(visit, options, due))
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   if (toolbox === undefined) {
-    for (const { reason } of unsettled)
+    for (const { reason } of missingSettings)
       findings.push({ ...reason, severity: 'warning', document, path: '/gearcases' } as Finding<ServiceCodes>)
     return findings
   }

@@ -30,7 +30,7 @@ interface Task {
   readonly phase: Phase
   /** Whether this is the last task of its job, before the leak check and the shields. */
   readonly isLastOfJob: boolean
-  readonly work: () => void
+  readonly writeSteps: () => void
 }
 
 /** Writes all jobs of a visit: preparation, work on the ground, one lift, the run, last checks, clearing up. */
@@ -107,7 +107,7 @@ function writeParking(writer: Writer): void {
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
     if (includesLevelCheck(job.owner.gearcase, 'check')) return planCheckTasks(writer, job)
-    return [{ job, phase: 'before the lift', isLastOfJob: true, work: () => {} }]
+    return [{ job, phase: 'before the lift', isLastOfJob: true, writeSteps: () => {} }]
   }
   const [draining, filling] = [chooseDrainPhase(job), chooseFillPhase(job, writer.ramps.onRamps)]
   const fill = job.owner.gearcase.fillOpening
@@ -128,8 +128,8 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeFillClosing(writer, job)
   }
   return [
-    { job, phase: draining, isLastOfJob: false, work: writeDrainTask },
-    { job, phase: filling, isLastOfJob: true, work: writeFillTask },
+    { job, phase: draining, isLastOfJob: false, writeSteps: writeDrainTask },
+    { job, phase: filling, isLastOfJob: true, writeSteps: writeFillTask },
   ]
 }
 
@@ -140,7 +140,7 @@ function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
     job,
     phase,
     isLastOfJob: true,
-    work: () => {
+    writeSteps: () => {
       writeShieldRemoval(writer, job)
       writeLevelCheck(writer, job)
     },
@@ -150,7 +150,7 @@ function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeShieldRemoval(writer, job)
     writeTurn(writer, job.owner, level, findWheelMark(level, 'level'))
   }
-  return [{ job, phase: 'on stands', isLastOfJob: false, work: writeTurnTask }, check]
+  return [{ job, phase: 'on stands', isLastOfJob: false, writeSteps: writeTurnTask }, check]
 }
 
 function writeTasks(
@@ -178,7 +178,7 @@ function writeTasks(
       if (phaseTasks.length > 0) writeChockingAndSecuring(writer, [])
     } else if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
     for (const task of phaseTasks) {
-      task.work()
+      task.writeSteps()
       if (task.isLastOfJob) writeJobEnd(writer, jobs, task.job, isAfterRun || task.job.task === 'check')
     }
   }
@@ -202,8 +202,8 @@ function writeChockingAndSecuring(writer: Writer, supports: readonly string[]): 
 
 function writeChocking(writer: Writer, supports: readonly string[]): void {
   const { layout } = writer.context
-  const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
-  const [stayingAxle, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
+  const liftedAxles = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
+  const [stayingAxle, ...others] = layout.axles.filter((axle) => !liftedAxles.has(axle))
   const isOneAxleStaying = stayingAxle !== undefined && others.length === 0 && layout.axles.length > 1
   writeStep(
     writer,
@@ -253,8 +253,8 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
     const isOpenedAgain = !isLastCheck && !isBehindShield && isRechecked(job)
     if (!isOpenedAgain && !getGearcaseState(writer.state, one).wipedDown)
       writePartStep(writer, 'wipe down', one.gearcase, one)
-    const isUnderPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
-    if (isBehindShield && isUnderPlate && !isLastCheck)
+    const isBehindPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
+    if (isBehindShield && isBehindPlate && !isLastCheck)
       writePartStep(writer, 'let a leak show', one.gearcase, one)
     if (isBehindShield || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
     writer.finishedKeys.add(keyOf(one))
@@ -327,20 +327,20 @@ function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
   if (level === undefined) return
   writeTurn(writer, owner, level, findWheelMark(level, 'level'))
   const hasSightGlass = owner.gearcase.fill?.method.kind === 'sight glass'
-  const separateFill = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
+  const separateFillOpening = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
   if (!hasSightGlass) {
     if (!isOpen(writer, level, owner)) writePartStep(writer, 'place the pan', level, owner)
     writeOpening(writer, level, owner)
-  } else if (separateFill !== undefined && isDrainOpening(owner.gearcase, separateFill))
+  } else if (separateFillOpening !== undefined && isDrainOpening(owner.gearcase, separateFillOpening))
     // A sight glass is not opened, but the plug for topping up may let oil out.
-    writePartStep(writer, 'place the pan', separateFill, owner)
+    writePartStep(writer, 'place the pan', separateFillOpening, owner)
   writeLevelReading(writer, owner, level)
-  if (separateFill !== undefined) {
-    writeOpening(writer, separateFill, owner)
-    writePartStep(writer, 'top up', separateFill, owner)
+  if (separateFillOpening !== undefined) {
+    writeOpening(writer, separateFillOpening, owner)
+    writePartStep(writer, 'top up', separateFillOpening, owner)
   }
   if (!hasSightGlass) writeClosing(writer, level, owner)
-  if (separateFill !== undefined) writeClosing(writer, separateFill, owner)
+  if (separateFillOpening !== undefined) writeClosing(writer, separateFillOpening, owner)
 }
 
 function writeLevelReading(writer: Writer, owner: GearcaseInstance, level: OpeningLayout): void {

@@ -26,10 +26,10 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
     if (way !== undefined && way.kind !== 'cover')
       writeTurn(writer, target, way.opening, findWheelMark(way.opening, 'drain'))
   }
-  const isSoleOpening = emptiedInstances.every(({ gearcase }) =>
+  const isOnlyOpening = emptiedInstances.every(({ gearcase }) =>
     gearcase.emptyingWays.every((way) => partOf(way).path === fill.path),
   )
-  if (!isSoleOpening) {
+  if (!isOnlyOpening) {
     for (const one of owner.gearcase.possibleFillOpenings) {
       writeLoosening(writer, one, owner)
       writePartStep(writer, 'nip by hand', one, owner)

@@ -44,12 +44,13 @@ function countJoined(steps: readonly LineStep[], start: number, slots: readonly 
     const [ownPart, ownGearcase] = [partOf(step.on), gearcaseOf(step)]
     const isSamePart = matches(ownPart, part) && matches(ownGearcase, gearcase)
     const slotIndex = slots.findIndex(
-      ({ of, anywhere }, index) => index >= firstSlot && of.includes(step.do) && (isSamePart || anywhere),
+      ({ of, isOnAnyPart }, index) =>
+        index >= firstSlot && of.includes(step.do) && (isSamePart || isOnAnyPart),
     )
     const slot = slots[slotIndex]
     if (slot === undefined) return place - start
-    firstSlot = slot.many ? slotIndex : slotIndex + 1
-    if (slot.anywhere) continue
+    firstSlot = slot.isRepeatable ? slotIndex : slotIndex + 1
+    if (slot.isOnAnyPart) continue
     part ??= ownPart
     gearcase ??= ownGearcase
   }
@@ -66,9 +67,9 @@ export function groupLines(steps: readonly LineStep[]): readonly ProcedureLine[]
     const count = Math.max(1, ...counts)
     const kind = LINE_TABLE[counts.indexOf(count)]?.kind
     if (kind === undefined) throw new RangeError(`no line has the action ${steps[start]?.do}`)
-    const joined = steps.slice(start, start + count)
-    const on = joined.map((step) => partOf(step.on)).find((one) => one !== undefined)
-    lines.push({ kind, steps: joined.map(({ id }) => id), ...(on !== undefined && { on }) })
+    const joinedSteps = steps.slice(start, start + count)
+    const on = joinedSteps.map((step) => partOf(step.on)).find((one) => one !== undefined)
+    lines.push({ kind, steps: joinedSteps.map(({ id }) => id), ...(on !== undefined && { on }) })
     start += count
   }
   return lines

@@ -4,9 +4,9 @@ import type { Action } from '../../spec/index.js'
 export interface LineSlot {
   readonly of: readonly Action[]
   /** Whether several of the actions can follow, in any order. */
-  readonly many?: true
+  readonly isRepeatable?: true
   /** Whether it may be on another part, or at another gearcase, than the rest of the line. */
-  readonly anywhere?: true
+  readonly isOnAnyPart?: true
 }
 
 /** The purpose of a line. */
@@ -29,20 +29,20 @@ export type LineKind =
   | 'leaks'
   | 'finish'
 
-const once = (...actions: readonly Action[]): readonly LineSlot[] =>
+const inOrder = (...actions: readonly Action[]): readonly LineSlot[] =>
   actions.map((action) => ({ of: [action] }))
-const many = (...of: readonly Action[]): LineSlot => ({ of, many: true })
-const anywhere = (...of: readonly Action[]): LineSlot => ({ of, anywhere: true })
+const inAnyOrder = (...of: readonly Action[]): LineSlot => ({ of, isRepeatable: true })
+const onAnyPart = (...of: readonly Action[]): LineSlot => ({ of, isOnAnyPart: true })
 
-const OPENING_SLOTS = once('place the pan', 'clean around', 'crack loose', 'take out')
-const LEVEL_SLOTS: readonly LineSlot[] = [...once('let settle', 'check the level'), anywhere('top up')]
+const OPENING_SLOTS = inOrder('place the pan', 'clean around', 'crack loose', 'take out')
+const LEVEL_SLOTS: readonly LineSlot[] = [...inOrder('let settle', 'check the level'), onAnyPart('top up')]
 const CLOSING_SLOTS: readonly LineSlot[] = [
-  ...once('inspect the magnet', 'clean the magnet'),
-  many('take off old seal'),
-  ...once('wipe the seal face'),
-  many('fit new seal', 'inspect the seal', 'apply sealant'),
-  ...once('fit', 'fit cover', 'fit filter', 'tighten', 'tighten cover', 'tighten filter'),
-  anywhere('nip by hand'),
+  ...inOrder('inspect the magnet', 'clean the magnet'),
+  inAnyOrder('take off old seal'),
+  ...inOrder('wipe the seal face'),
+  inAnyOrder('fit new seal', 'inspect the seal', 'apply sealant'),
+  ...inOrder('fit', 'fit cover', 'fit filter', 'tighten', 'tighten cover', 'tighten filter'),
+  onAnyPart('nip by hand'),
 ]
 
 /**
@@ -52,76 +52,94 @@ const CLOSING_SLOTS: readonly LineSlot[] = [
  * Source: common practice, no source.
  */
 export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: readonly LineSlot[] }[] = [
-  { kind: 'variant', slots: once('find the variant') },
-  { kind: 'prepare', slots: once('read the manual', 'wear protection') },
+  { kind: 'variant', slots: inOrder('find the variant') },
+  { kind: 'prepare', slots: inOrder('read the manual', 'wear protection') },
   {
     kind: 'run',
     slots: [
-      many('secure the machine'),
-      ...once(
+      inAnyOrder('secure the machine'),
+      ...inOrder(
         'warm the oil',
         'short run',
         'park on level ground',
         'carry to level ground',
         'stop the engine',
       ),
-      ...once('chock the wheels'),
-      many('secure the machine'),
-      ...once('let settle'),
+      ...inOrder('chock the wheels'),
+      inAnyOrder('secure the machine'),
+      ...inOrder('let settle'),
     ],
   },
-  { kind: 'raise', slots: once('raise the machine', 'set on stands') },
+  { kind: 'raise', slots: inOrder('raise the machine', 'set on stands') },
   {
     kind: 'raise',
-    slots: [...once('drive onto ramps', 'stop the engine', 'chock the wheels'), many('secure the machine')],
+    slots: [
+      ...inOrder('drive onto ramps', 'stop the engine', 'chock the wheels'),
+      inAnyOrder('secure the machine'),
+    ],
   },
   {
     kind: 'lower',
-    slots: [...once('drive off ramps', 'stop the engine', 'chock the wheels'), many('secure the machine')],
+    slots: [
+      ...inOrder('drive off ramps', 'stop the engine', 'chock the wheels'),
+      inAnyOrder('secure the machine'),
+    ],
   },
   {
     kind: 'lower',
-    slots: [...once('lower the machine'), many('secure the machine'), ...once('clear away')],
+    slots: [...inOrder('lower the machine'), inAnyOrder('secure the machine'), ...inOrder('clear away')],
   },
-  { kind: 'shield', slots: once('remove shield') },
-  { kind: 'shield', slots: once('refit shield') },
+  { kind: 'shield', slots: inOrder('remove shield') },
+  { kind: 'shield', slots: inOrder('refit shield') },
   {
     kind: 'turn',
     slots: [
-      many('nip by hand'),
-      ...once('turn the wheel', 'clear away', 'roll the machine', 'chock the wheels'),
+      inAnyOrder('nip by hand'),
+      ...inOrder('turn the wheel', 'clear away', 'roll the machine', 'chock the wheels'),
     ],
   },
-  { kind: 'loosen', slots: once('clear the breather', 'clean around', 'crack loose', 'nip by hand') },
+  { kind: 'loosen', slots: inOrder('clear the breather', 'clean around', 'crack loose', 'nip by hand') },
   {
     kind: 'drain',
     slots: [
       ...OPENING_SLOTS,
-      ...once('take off cover'),
-      anywhere('take out'),
-      ...once('take an oil sample', 'let drain', 'suck out the oil'),
+      ...inOrder('take off cover'),
+      onAnyPart('take out'),
+      ...inOrder('take an oil sample', 'let drain', 'suck out the oil'),
     ],
   },
-  { kind: 'inspect', slots: once('inspect the oil', 'inspect the magnet', 'clean the magnet') },
+  { kind: 'inspect', slots: inOrder('inspect the oil', 'inspect the magnet', 'clean the magnet') },
   {
     kind: 'filter',
-    slots: once('place the pan', 'clean around', 'take off filter', 'inspect the filter', 'clean the filter'),
+    slots: inOrder(
+      'place the pan',
+      'clean around',
+      'take off filter',
+      'inspect the filter',
+      'clean the filter',
+    ),
   },
   { kind: 'close', slots: CLOSING_SLOTS },
-  { kind: 'cure', slots: once('wait for the cure') },
+  { kind: 'cure', slots: inOrder('wait for the cure') },
   {
     kind: 'fill',
     slots: [
-      ...once('place the pan', 'clean around', 'crack loose'),
-      anywhere('take out'),
-      ...once('measure the oil', 'add the additive', 'pour the oil', 'wait for the hose', 'add the additive'),
+      ...inOrder('place the pan', 'clean around', 'crack loose'),
+      onAnyPart('take out'),
+      ...inOrder(
+        'measure the oil',
+        'add the additive',
+        'pour the oil',
+        'wait for the hose',
+        'add the additive',
+      ),
     ],
   },
   { kind: 'level', slots: [...OPENING_SLOTS, ...LEVEL_SLOTS] },
   { kind: 'level', slots: [...LEVEL_SLOTS, ...CLOSING_SLOTS] },
   {
     kind: 'leaks',
-    slots: [{ ...many('wipe down', 'let a leak show', 'check for leaks'), anywhere: true }],
+    slots: [{ ...inAnyOrder('wipe down', 'let a leak show', 'check for leaks'), isOnAnyPart: true }],
   },
-  { kind: 'finish', slots: once('take used oil away', 'clear away', 'record') },
+  { kind: 'finish', slots: inOrder('take used oil away', 'clear away', 'record') },
 ]

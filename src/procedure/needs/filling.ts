@@ -39,9 +39,9 @@ export const FILLING_NEEDS = {
   'additive-missing': ({ state, owner, opening, step }) => {
     if (owner?.gearcase.additive !== 'always' || getGearcaseState(state, owner).additiveIn) return true
     const { oilFirst, fillOpenings } = owner.gearcase
-    const closesFill = step.do === 'fit' && fillOpenings.some((fill) => fill.path === opening?.path)
+    const isClosingFill = step.do === 'fit' && fillOpenings.some((fill) => fill.path === opening?.path)
     const isLate = oilFirst
-      ? closesFill && getGearcaseState(state, owner).oil === 'new'
+      ? isClosingFill && getGearcaseState(state, owner).oil === 'new'
       : step.do === 'pour the oil'
     return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
   },
@@ -110,11 +110,11 @@ export function listNotDrained({ state, jobs, owner }: StepContext): readonly Ge
 function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDraft[] {
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase
-  const pathsLeftOpen = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
+  const openPaths = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
   return listNotTightened(
     state,
     listOilSharers(layout, owner),
-    (path, wasOpened) => wasOpened && !pathsLeftOpen.has(path),
+    (path, wasOpened) => wasOpened && !openPaths.has(path),
   )
 }
 
