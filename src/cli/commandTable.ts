@@ -134,8 +134,9 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
       '[options] --from OLD <sheet> ...',
     ],
     help: `Writes the built steps as YAML, with each line of the card as a comment above its steps. Needs a log with its sheet, or a sheet and
---service. With --from, keeps the notes of an older procedure of this sheet at the steps with the same action; lists notes whose
-step is gone and, if the older revision of the sheet is among the files, figures that changed.`,
+--service. With --from, brings an older procedure to the revision of the sheet: its order, ids and notes stay, and only what is
+wrong now is changed. Lists removed, added and moved steps, notes without a step and, if the older revision of the sheet is among
+the files, figures that changed.`,
     example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
     options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
     formats: ['json'],
@@ -144,7 +145,7 @@ step is gone and, if the older revision of the sheet is among the files, figures
         value: 'FILE',
         help: 'file to write, .yaml or .json; an existing file is not replaced (default: standard output)',
       },
-      from: { value: 'OLD', help: 'older procedure whose notes are kept' },
+      from: { value: 'OLD', help: 'older procedure that is brought to the revision of the sheet' },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },

@@ -33,7 +33,7 @@ export interface Options {
   readonly timesFrom: readonly string[]
   /** A writer's procedure instead of the built steps. */
   readonly procedure?: string
-  /** An older procedure whose notes are kept. */
+  /** An older procedure that is brought to the revision of the sheet. */
   readonly from?: string
   readonly to?: string
   readonly assume?: string

@@ -1,7 +1,7 @@
 import { isSameJson } from '../base/index.js'
 import type { ProcedureDocument, Step } from '../spec/index.js'
 import { makeStepId } from './build/writer.js'
-import { buildProcedure } from './buildProcedure.js'
+import { buildSameWork } from './buildSameWork.js'
 import { checkStep } from './checkStep.js'
 import { countTroubles } from './countTroubles.js'
 import type { TroubleCounter } from './runCachedStep.js'
@@ -16,7 +16,7 @@ export function rebuildSteps(
   counter: TroubleCounter,
   procedure: ProcedureDocument,
 ): readonly Step[] | undefined {
-  const builtSteps = buildSteps(counter, procedure)
+  const builtSteps = buildSameWork(counter.sheet, procedure)
   if (builtSteps === undefined) return undefined
   const ownSteps = new Map<string, Step[]>()
   for (const step of procedure.steps) {
@@ -48,24 +48,6 @@ export function rebuildSteps(
     if (kept !== undefined || stepsWithOwn !== undefined) previousStep = kept ?? step
   }
   return steps
-}
-
-function buildSteps(
-  { sheet }: TroubleCounter,
-  { id, name, identity, services, only, events, steps }: ProcedureDocument,
-): readonly Step[] | undefined {
-  if (services.length === 0) return undefined
-  const raiseOn = steps.some((step) => step.do === 'drive onto ramps') ? 'ramps' : 'stands'
-  const facts = {
-    sheet,
-    identity,
-    services,
-    ...(only && { only }),
-    ...(events && { events }),
-    raiseOn,
-  } as const
-  const result = buildProcedure(facts, { id, name })
-  return result.ok && result.value.steps.length > 0 ? result.value.steps : undefined
 }
 
 /** Action, part and instance; the builder chooses the wheel mark. */

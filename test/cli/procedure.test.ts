@@ -55,7 +55,7 @@ describe('procedure', () => {
     ])
   })
 
-  it('keeps the notes of an older procedure for a new revision of the sheet, and says what changed', async () => {
+  it('keeps the order and the notes of an older procedure for a new revision of the sheet, and says what changed', async () => {
     const built = read((await run(['procedure', TIND, ...VISIT])).out)
     const own = {
       ...built,
@@ -66,6 +66,8 @@ describe('procedure', () => {
         { id: 'extra', do: 'secure the machine', on: '/machine/secure/0', note: 'Pin the bed.' },
       ],
     }
+    // The station puts on its gloves first.
+    own.steps.unshift(...own.steps.splice(1, 1))
     const text = readFileSync(SHEET, 'utf8')
     const sheet = JSON.parse(text)
     const { tightening } = sheet.gearcases.front.openings.fill
@@ -79,7 +81,10 @@ describe('procedure', () => {
     const fresh = read(out)
     expect(fresh.sheet).toEqual({ id: sheet.id, revision: '2024-01' })
     expect(fresh.steps.find(({ id }) => id === 'front-tighten-fill')?.note).toBe('Use the long bar.')
+    expect(fresh.steps.map(({ id }) => id)).toEqual(own.steps.map(({ id }) => id).slice(0, -1))
+    expect(err).toContain('Step removed: extra: this machine has no /machine/secure/0')
     expect(err).toContain('Note without a step: extra: Pin the bed.')
+    expect(out).toContain('\n# Note without a step: extra: Pin the bed.\n')
     expect(err).toMatch(
       /^Changed at front-tighten-fill: gearcases front openings fill tightening: .*"30".* -> .*"33"/m,
     )

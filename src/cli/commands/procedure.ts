@@ -2,7 +2,7 @@ import { stringify } from 'yaml'
 import { dropUndefined, type Finding, type Result, splitPointer } from '../../base/index.js'
 import { cardModel, type PlannedVisit } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
-import { buildProcedure, carryNotes, type ProcedureCodes } from '../../procedure/index.js'
+import { buildProcedure, type ProcedureCodes, refreshProcedure } from '../../procedure/index.js'
 import { chooseVisit, type ServiceCodes } from '../../service/index.js'
 import { diffSheets, type MachineLog, type ProcedureDocument, type SpecSheet } from '../../spec/index.js'
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
@@ -21,7 +21,7 @@ interface BuiltProcedure {
   readonly log: MachineLog
 }
 
-/** `procedure`: writes out the built steps, with the notes of an older procedure. */
+/** `procedure`: writes out the built steps, or a writer's procedure for the new revision of its sheet. */
 export async function runProcedure(options: Options, io: CliIo): Promise<ExitCode> {
   const { out, from, paths } = options
   if (paths.length === 0) throw new UsageError('procedure: name the files or the folder of one machine')
@@ -31,18 +31,16 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const olderFiles = from === undefined ? undefined : await readProcedure('--from', from, io)
   if (reportReadErrors([...sets, ...(olderFiles?.sets ?? [])], io)) return 1
   const old = olderFiles?.procedure
-  const { written, sheet, log } =
-    old === undefined ? buildForVisit(sets, options) : rebuildProcedure(old, sets)
+  const { written, sheet, log } = old === undefined ? buildForVisit(sets, options) : findRevision(old, sets)
+  const refreshed = old && refreshProcedure(old, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
     const located = locateFindings(findings, sets)
     if (located.length > 0) io.printError(renderFindings(located, 'text'))
     return chooseExitCode(located, options.level)
   }
   if (!written.ok) return report(written.findings)
-  if (written.value === undefined)
-    throw new UsageError('procedure: no service is due; choose one with --service')
-  const carriedNotes = old && carryNotes(old, written.value)
-  const procedure = carriedNotes?.procedure ?? written.value
+  const procedure = refreshed?.procedure ?? written.value
+  if (procedure === undefined) throw new UsageError('procedure: no service is due; choose one with --service')
   const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
     { fileSet: sets[0] as FileSet, sheet, log },
@@ -53,17 +51,42 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const isJson = options.format === 'json' || /\.json$/i.test(out ?? '')
   const text = isJson
     ? `${JSON.stringify(procedure, null, 2)}\n`
-    : writeYaml(procedure, planned.ok ? planned : undefined)
+    : writeYaml(procedure, planned.ok ? planned : undefined) +
+      (refreshed?.lost ?? [])
+        .map(describeLostNote)
+        .map((line) => `# ${cleanLine(line)}\n`)
+        .join('')
   if (out === undefined) io.print(text)
   else {
     await writeOut(out, text, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
-  for (const { id, note } of carriedNotes?.lost ?? [])
-    io.printError(cleanLine(`Note without a step: ${id}: ${note}`))
-  if (old !== undefined)
-    for (const line of describeChanges(old, sheet, sets, procedure)) io.printError(cleanLine(line))
-  return report(written.findings)
+  if (old !== undefined && refreshed !== undefined) {
+    const lines = [...describeRefresh(old, refreshed), ...describeChanges(old, sheet, sets, procedure)]
+    for (const line of lines) io.printError(cleanLine(line))
+  }
+  return report(refreshed?.left ?? written.findings)
+}
+
+const describeLostNote = ({ id, note }: { readonly id: string; readonly note: string }) =>
+  `Note without a step: ${id}: ${note}`
+
+/** The steps that a new revision removed and added, and the notes of the removed ones. */
+function describeRefresh(
+  old: ProcedureDocument,
+  { procedure, gone, moved, lost, isRebuilt }: ReturnType<typeof refreshProcedure>,
+): readonly string[] {
+  const listNew = (steps: ProcedureDocument['steps'], others: ProcedureDocument['steps']) =>
+    steps.filter(({ id }) => !others.some((one) => one.id === id))
+  const removed = listNew(old.steps, procedure.steps).filter((step) => !gone.some(({ id }) => id === step.id))
+  return [
+    ...gone.map(({ id, on = '' }) => `Step removed: ${id}: this machine has no ${on}`),
+    ...removed.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
+    ...listNew(procedure.steps, old.steps).map(({ id, do: action }) => `Step added: ${id}: ${action}`),
+    ...(isRebuilt ? [] : moved.map((id) => `Step moved: ${id}`)),
+    ...(isRebuilt ? ['The steps are in the built order: single changes were not enough'] : []),
+    ...lost.map(describeLostNote),
+  ]
 }
 
 /** The steps for a visit to one machine, or for the services of a sheet without a log. */
@@ -93,19 +116,20 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
   return { written: visit.ok ? { ...visit, value: visit.value.procedure } : visit, sheet, log }
 }
 
-/** Steps for the services of an older procedure, built from the current sheet. */
-function rebuildProcedure(old: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
+/** The sheet in the revision that an older procedure is brought to, and the machine. */
+function findRevision(old: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
   const sheets = listDocuments(sets, (set) => set.sheets).filter(({ id }) => id === old.sheet.id)
   const others = sheets.filter(({ revision }) => revision !== old.sheet.revision)
   const [sheet = sheets[0]] = others
   if (sheet === undefined || others.length > 1)
     throw new UsageError(`procedure: expected the new revision of sheet ${old.sheet.id} among the files`)
-  const { id, name, services, only, events } = old
   const logs = listDocuments(sets, (set) => set.logs)
   const log = logs.find((one) => one.sheet.id === sheet.id && one.sheet.revision === sheet.revision)
-  const { identity } = log ?? old
-  const facts = { sheet, identity, services, ...(only && { only }), ...(events && { events }) }
-  return { written: buildProcedure(facts, { id, name }), sheet, log: log ?? makeEmptyLog(sheet, identity) }
+  return {
+    written: { ok: true, value: old, findings: [] },
+    sheet,
+    log: log ?? makeEmptyLog(sheet, old.identity),
+  }
 }
 
 /** An empty log, so that the steps can be planned. */

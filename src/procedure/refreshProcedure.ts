@@ -1,0 +1,95 @@
+import { type Finding, isSameJson } from '../base/index.js'
+import type { Id, Identity, ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
+import { buildSameWork } from './buildSameWork.js'
+import type { ProcedureCodes } from './codes.js'
+import { diffSteps } from './diffSteps.js'
+import { fillReferences } from './fillReferences.js'
+import { findTroubles } from './findTroubles.js'
+import { insertMissingSteps } from './insertMissingSteps.js'
+import { readContext } from './readContext.js'
+import { type Repair, repairProcedure } from './repairProcedure.js'
+import { validateProcedure } from './validateProcedure.js'
+
+interface RefreshedProcedure {
+  readonly procedure: ProcedureDocument
+  /** Steps that were removed: the sheet no longer has their part or instance. */
+  readonly gone: readonly Step[]
+  /** Ids of steps that had to move. */
+  readonly moved: readonly Id[]
+  /** Notes without a step in the new procedure, with the old step id. */
+  readonly lost: readonly { readonly id: Id; readonly note: string }[]
+  readonly left: readonly Finding<ProcedureCodes>[]
+  /** Whether the steps are in the built order, since smaller changes did not help. */
+  readonly isRebuilt: boolean
+}
+
+const GONE_CODES: readonly (keyof ProcedureCodes)[] = [
+  'procedure/unknown-part',
+  'procedure/wrong-part',
+  'procedure/unknown-instance',
+  'procedure/part-not-on-this-machine',
+]
+
+/**
+ * A writer's procedure for another revision of its sheet, or for another machine of it: the writer's order, name, ids and
+ * notes stay, and only what is wrong now is changed. For the same revision and machine it is the same procedure.
+ */
+export function refreshProcedure(
+  old: ProcedureDocument,
+  sheet: SpecSheet,
+  identity: Identity,
+): RefreshedProcedure {
+  const { id, revision } = sheet
+  if (isSameJson([old.sheet, old.identity], [{ id, revision }, identity]))
+    return {
+      procedure: old,
+      gone: [],
+      moved: [],
+      lost: [],
+      left: validateProcedure(old, sheet),
+      isRebuilt: false,
+    }
+  const moved = { ...old, sheet: { id, revision }, identity }
+  const { context } = readContext(moved, sheet)
+  const { troubles } = findTroubles(sheet, context, moved)
+  const gonePlaces = new Set(
+    troubles.flatMap(({ finding, place }) => (GONE_CODES.includes(finding.code) ? place : [])),
+  )
+  const steps = moved.steps.filter((_step, place) => !gonePlaces.has(place))
+  const { procedure, left, stopped } = repairInOrder({ ...moved, steps }, sheet)
+  return {
+    procedure,
+    gone: moved.steps.filter((_step, place) => gonePlaces.has(place)),
+    moved: listMoved(old.steps, procedure.steps),
+    lost: listLostNotes(old.steps, procedure.steps),
+    left,
+    isRebuilt: stopped === 'rebuilt',
+  }
+}
+
+/** A repair that keeps the order of the steps: if single changes are not enough, missing steps are inserted first. */
+function repairInOrder(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
+  const repaired = repairProcedure(procedure, sheet)
+  const built = repaired.stopped === 'done' ? undefined : buildSameWork(sheet, procedure)
+  if (built === undefined) return repaired
+  const { context } = readContext(procedure, sheet)
+  const counter = { sheet, context, stepChecks: new Map(), budget: { left: Number.POSITIVE_INFINITY } }
+  const { steps } = fillReferences(sheet, context, procedure).procedure
+  const inOrder = repairProcedure({ ...procedure, steps: insertMissingSteps(counter, steps, built) }, sheet)
+  return inOrder.left.length <= repaired.left.length ? inOrder : repaired
+}
+
+/** The steps that are in both lists, but not in the order that most of them keep. */
+function listMoved(oldSteps: readonly Step[], newSteps: readonly Step[]): readonly Id[] {
+  const oldIds = oldSteps.map(({ id }) => id)
+  return diffSteps(oldSteps, newSteps).flatMap((change) => {
+    const added = change.op === 'add' ? newSteps[Number(change.path.slice('/steps/'.length))] : undefined
+    return added !== undefined && oldIds.includes(added.id) ? added.id : []
+  })
+}
+
+function listLostNotes(oldSteps: readonly Step[], newSteps: readonly Step[]): RefreshedProcedure['lost'] {
+  return oldSteps.flatMap(({ id, note }) =>
+    note === undefined || newSteps.some((step) => step.note?.includes(note)) ? [] : [{ id, note }],
+  )
+}
