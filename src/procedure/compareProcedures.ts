@@ -13,7 +13,7 @@ export interface StateDifference {
 }
 
 export interface Comparison {
-  /** `same`: both do the same actions with the same figures, end in the same state, and have the same findings. */
+  /** `same`: both have the same actions with the same figures, the same end state and the same findings. */
   readonly verdict: 'same' | 'different'
   readonly state: readonly StateDifference[]
   /** Ids of steps of the first procedure without a match in the second, and vice versa. */

@@ -6,8 +6,8 @@ import type { GearcaseLayout } from './layout.js'
 import { findStepParts, type ProcedureContext, type StepDraft, type StepParts } from './stepContext.js'
 
 /**
- * The figures that a step must show, by name, as pointers to leaves of the base sheet; overrides are resolved later.
- * `onlyIf` points to the condition of a part if it is unknown whether this machine has it.
+ * The figures that a step must show, by name, as pointers to leaves of the base sheet; overrides are resolved
+ * later. `onlyIf` points to the condition of a part if it is unknown whether this machine has it.
  */
 export function findStepFigures(
   sheet: SpecSheet,

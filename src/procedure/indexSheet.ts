@@ -147,8 +147,9 @@ function indexGearcase(
 }
 
 /**
- * Whether these supports lift only other axles, so that the wheels of this gearcase would stay on the ground. Reported as
- * `spec/support-on-another-axle` in a sheet, and as `procedure/supports-on-another-axle` in a procedure.
+ * Whether these supports lift only other axles, so that the wheels of this gearcase would stay on the ground.
+ * Reported as `spec/support-on-another-axle` in a sheet, and as `procedure/supports-on-another-axle` in a
+ * procedure.
  */
 function liftOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
   const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)

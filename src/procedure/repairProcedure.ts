@@ -22,8 +22,8 @@ export interface Repair {
   readonly left: readonly Finding<ProcedureCodes>[]
   /**
    * `done`: no finding about the steps is left. `rebuilt`: the same, but in the builder's order, since there
-   * were too many for single changes. `no cure`: neither a change nor the builder's order helps. `effort`:
-   * the search reached its limit.
+   * were too many findings for single changes. `no cure`: neither a change nor the builder's order helps.
+   * `effort`: the search reached its limit.
    */
   readonly stopped: 'done' | 'rebuilt' | 'no cure' | 'effort'
 }
@@ -42,11 +42,10 @@ const MAX_STEPS_RUN = 60_000
  * repair changes nothing.
  * @param procedure The procedure to correct; it is not changed.
  * @param sheet The sheet of the procedure.
- * @returns The corrected procedure, the changes, the corrected and the remaining findings, and why the repair ended.
+ * @returns The corrected procedure, the changes, the corrected and remaining findings, and why the repair ended.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal before using
- * it.
+ * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal first.
  * @example
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }

@@ -27,7 +27,7 @@ export interface StepDraft {
 export interface ProcedureContext {
   readonly layout: IndexedSheet
   readonly jobs: readonly OilJob[]
-  /** Whether running or towing before the oil change would damage the gears: water or dirt in the oil, or oil lost. */
+  /** Whether running or towing before the oil change would damage the gears: water, dirt or loss of oil. */
   readonly mustNotRun: boolean
 }
 

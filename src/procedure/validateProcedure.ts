@@ -8,8 +8,9 @@ import { readContext } from './readContext.js'
 const MAX_STEPS_RUN = 150_000
 
 /**
- * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug open. To write
- * a new procedure, use {@link buildProcedure}; to apply the cures, use {@link repairProcedure}.
+ * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug
+ * open. To write a new procedure, use {@link buildProcedure}; to apply the cures, use {@link
+ * repairProcedure}.
  *
  * Method: runs the steps in order. It reports every unmet need of an action once, and the required work that
  * is not done after the last step.
@@ -20,8 +21,8 @@ const MAX_STEPS_RUN = 150_000
  * around the step.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a machine that
- * only a jack holds.
+ * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a
+ * machine that only a jack holds.
  * @example
  * import { validateProcedure } from 'drivetrain-service/v1/procedure'
  * const supports = { beam: { at: 'front beam' } }

@@ -33,11 +33,13 @@ export interface AppendedRecord {
  * them. The caller writes the file.
  *
  * @param record - the record, with the caller's name for it
- * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing document are skipped
+ * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing
+ *   document are skipped
  * @param circumstances - `today`; without it, dates are not checked
  * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no
  *   log of the machine, the log has another sheet, or already has a record with this id
- * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError if `today` is not a date
+ * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
+ *   if `today` is not a date
  *
  * Source: house rule; `resolveLog` defines which work counts as done.
  * @example

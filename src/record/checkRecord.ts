@@ -9,15 +9,16 @@ import {
 import type { ServiceRecord } from '../spec/index.js'
 
 /**
- * Finds the mistakes in one finished service record before it is added to the log: plugs opened and not tightened, seals
- * not renewed, torques outside the stated band or the wrench's range, refills out of tolerance. To check a whole set of
- * documents use `checkDocuments`.
+ * Finds the mistakes in one finished service record before it is added to the log: plugs opened and not
+ * tightened, seals not renewed, torques outside the stated band or the wrench's range, refills out of
+ * tolerance. To check a whole set of documents use `checkDocuments`.
  *
  * @param record - the record, with the caller's name for it
  * @param set - its sheet, log and toolbox; checks that need a missing document are skipped
  * @param circumstances - `today`; without it, dates are not checked
  * @returns findings; an error means that the record does not describe a finished service
- * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError if `today` is not a date
+ * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
+ *   if `today` is not a date
  *
  * Source: house rule; each rule names its own.
  * @example

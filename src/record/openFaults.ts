@@ -52,7 +52,8 @@ export const PAPERWORK_CODES: readonly string[] = [
  * @param set - its sheet, toolbox and stock; checks that need a missing document are skipped
  * @param circumstances - `today`, as for `checkRecord`
  * @returns the open faults, in the order of the records; empty if the machine may be used
- * @throws TypeError if `log` is not a parsed log or `set` is not a set of documents; RangeError if `today` is not a date
+ * @throws TypeError if `log` is not a parsed log or `set` is not a set of documents; RangeError if `today` is
+ *   not a date
  *
  * Source: house rule.
  * @example

@@ -45,8 +45,8 @@ export interface UsedOilReport extends UsedOilSum {
 }
 
 /**
- * How much used oil did we hand over, to whom, in this period? Adds up `usedOilLog` of all records, each with its corrections. A record without it
- * is a line without a volume if it has `usedOil` or drained oil.
+ * How much used oil did we hand over, to whom, in this period? Adds up `usedOilLog` of all records, each with
+ * its corrections. A record without it is a line without a volume if it has `usedOil` or drained oil.
  *
  * Oil with water or metal from use is used oil; if a solvent, coolant, brake fluid or fuel is mixed into it,
  * it may be hazardous waste and is listed as kept apart. Local rules decide how each is handed over.
@@ -54,10 +54,11 @@ export interface UsedOilReport extends UsedOilSum {
  * @param logs - machine logs, with all their records
  * @param period - the first and the last day, both included; absent: without limit
  * @returns sums in litres
- * @throws TypeError if a log was not parsed; RangeError if a day is not a date, or the period ends before it begins
+ * @throws TypeError if a log was not parsed; RangeError if a day is not a date, or the period ends before it
+ *   begins
  *
- * Source: house rule; mixtures with hazardous waste: 40 CFR 279.10(b); used oil and what is in it from use: 40 CFR 279.1 as in US EPA,
- * "Managing Used Oil: Advice for Small Businesses".
+ * Source: house rule; mixtures with hazardous waste: 40 CFR 279.10(b); used oil and what is in it from use:
+ * 40 CFR 279.1 as in US EPA, "Managing Used Oil: Advice for Small Businesses".
  * @example
  * ```ts
  * import { sumUsedOil } from 'drivetrain-service/v1/service'

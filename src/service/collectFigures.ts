@@ -31,8 +31,8 @@ export interface CollectedFigures {
 }
 
 /**
- * Collects every leaf that the steps and gearcases of a procedure need, resolved for one machine, in the order of the
- * steps.
+ * Collects every leaf that the steps and gearcases of a procedure need, resolved for one machine, in the
+ * order of the steps.
  */
 export function collectFigures(
   sheet: SpecSheet,
@@ -135,7 +135,8 @@ const USUAL_UNIT_OF_SYSTEM: { readonly [U in Unit]?: Unit } = {
 }
 
 /**
- * The first printed figure of a leaf in the usual units that the manual does not print; limits are rounded inward.
+ * The first printed figure of a leaf in the usual units that the manual does not print; limits are rounded
+ * inward.
  */
 function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (resolved.kind !== 'stated') return []

@@ -11,8 +11,8 @@ import {
 } from '../spec/index.js'
 
 /**
- * The drives of a part of this machine, or of its bolts or fasteners: one, or several if a fact is unknown. Empty if it is
- * not stated, undefined if nothing turns the part.
+ * The drives of a part of this machine, or of its bolts or fasteners: one, or several if a fact is unknown.
+ * Empty if it is not stated, undefined if nothing turns the part.
  */
 export function listDrives(
   sheet: SpecSheet,
@@ -38,8 +38,8 @@ export function isHeldByClips(sheet: SpecSheet, identity: Identity, path: JsonPo
 }
 
 /**
- * Finds the socket or key for a drive. Sizes are designations and must be equal: 5 mm is not 3/16 in. A tool with a square
- * drive is preferred to a plain key, since it fits a torque wrench.
+ * Finds the socket or key for a drive. Sizes are designations and must be equal: 5 mm is not 3/16 in. A tool
+ * with a square drive is preferred to a plain key, since it fits a torque wrench.
  */
 export function findSocket(
   { kind, size }: Drive,

@@ -74,8 +74,8 @@ const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
  * hours and days are counted up to then: per 100 h = 100 × added / hours. Hours are a range if those days
  * have no reading.
  *
- * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have settled. Oil added on the day
- * of the change belongs to the change.
+ * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have
+ * settled. Oil added on the day of the change belongs to the change.
  * @param facts - sheet, log and today; oil added later is not counted
  * @returns one line for each gearcase and instance with its own oil, in the order of the sheet
  * @throws TypeError if the sheet or log was not parsed, or `facts` has an unknown key; RangeError if `today`

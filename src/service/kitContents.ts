@@ -43,8 +43,8 @@ const PLAN_SHAPE: Shape = {
  * several visits, use {@link orderList}.
  *
  * @param plan - the result of `planVisit`
- * @returns oils and additives in millilitres by name, seals by part number or description (a sealant as one package),
- * tools by id
+ * @returns oils and additives in millilitres by name, seals by part number or description (a sealant as one
+ * package), tools by id
  * @throws TypeError if `plan` is not a plan
  *
  * Source: house rule.

@@ -28,16 +28,17 @@ export interface DueFacts {
 export type ServiceDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
 
 /**
- * Finds which services of one machine are due, on every gearcase and instance that it has. For one service, use
- * `computeDue`.
+ * Finds which services of one machine are due, on every gearcase and instance that it has. For one service,
+ * use `computeDue`.
  *
- * Corrections apply, and a record whose work was not done does not count: see `resolveLog`. A gearcase that shares the oil of another is not listed; the service of the owner counts. A gearcase that the machine
- * may or may not have is `cannot tell`, with the missing fact.
+ * Corrections apply, and a record whose work was not done does not count: see `resolveLog`. A gearcase that
+ * shares the oil of another is not listed; the service of the owner counts. A gearcase that the machine may
+ * or may not have is `cannot tell`, with the missing fact.
  * @param facts - sheet, log and today
  * @param options - those of `computeDue`; none has a default
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not parsed;
- *   RangeError if `today` is not a date, or an option is out of its range
+ * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not
+ *   parsed; RangeError if `today` is not a date, or an option is out of its range
  *
  * Source: house rule; the verdicts are those of `computeDue`.
  * @example

@@ -29,7 +29,8 @@ type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
  * too. A reading before a pause is dated later by the days of the pause, since its age is in days of use.
  * @param facts - sheet, log and today
  * @param options - those of `computeDue`; none has a default
- * @returns one row for each line of `listDue`, in the same order; `id` is a JSON Pointer of log, service, gearcase and instance
+ * @returns one row for each line of `listDue`, in the same order; `id` is a JSON Pointer of log, service,
+ *   gearcase and instance
  * @throws the errors of {@link listDue}
  *
  * Source: house rule; the verdicts are those of `listDue` (checked by tests).

@@ -4,9 +4,9 @@ import type { PartName } from './names.js'
 import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
 
 /**
- * Lists each missing fact once: the variant, figures that are not stated or depend on an unknown fact, stated torques
- * without a setting, services that cannot be judged, and times that cannot be calculated. A fact that is missing for one
- * service on several parts is listed once.
+ * Lists each missing fact once: the variant, figures that are not stated or depend on an unknown fact, stated
+ * torques without a setting, services that cannot be judged, and times that cannot be calculated. A fact that
+ * is missing for one service on several parts is listed once.
  */
 export function listMissing(
   { variant }: PlannedMachine,

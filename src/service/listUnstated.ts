@@ -8,8 +8,8 @@ import type { VisitContext } from './visitContext.js'
 import type { FigureRole, PlannedMissing } from './visitPlan.js'
 
 /**
- * Lists facts other than figures that the manual does not state: the access to a gearcase, its fill method, the drive of a
- * part, and the number of its fasteners.
+ * Lists facts other than figures that the manual does not state: the access to a gearcase, its fill method,
+ * the drive of a part, and the number of its fasteners.
  */
 export function listUnstated(
   { sheet, log, procedure, partsWithoutSteps }: VisitContext,

@@ -95,8 +95,8 @@ export interface SlipOptions {
  * @param facts - sheet, log, today and the open faults of the machine, from `openFaults`
  * @param options - those of `computeDue`, without defaults; and the record of the visit
  * @returns plain JSON
- * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not parsed; RangeError if `today` is
- *   not a date, the log has no such record, or an option is out of its range
+ * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not
+ *   parsed; RangeError if `today` is not a date, the log has no such record, or an option is out of its range
  *
  * Source: house rule; what counts as done: `resolveLog`; when a service is due: `listDue`.
  * @example

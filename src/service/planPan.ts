@@ -19,8 +19,8 @@ interface PanPlan {
 }
 
 /**
- * Adds up the oil that is drained during the visit, which is also the used oil, and chooses a pan for it. The drained
- * volume is assumed to be the stated refill; if only a dry fill is stated, that is the maximum.
+ * Adds up the oil that is drained during the visit, which is also the used oil, and chooses a pan for it. The
+ * drained volume is assumed to be the stated refill; if only a dry fill is stated, that is the maximum.
  */
 export function planPan(
   visit: VisitContext,

@@ -37,8 +37,9 @@ const HOT_OIL_CODE = 'procedure/caution-hot-oil'
 const makeInstanceKey = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
 
 /**
- * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first step that
- * needs it and not repeated, since people read few cautions. The hot-oil caution is shown again at each gearcase.
+ * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first
+ * step that needs it and not repeated, since people read few cautions. The hot-oil caution is shown again at
+ * each gearcase.
  */
 export function planSteps(
   visit: VisitContext,
@@ -169,7 +170,10 @@ function findRefittedShield(
   return refittedId === undefined ? undefined : sheet.shields?.[refittedId]?.name
 }
 
-/** Water of 60 °C scalds in about 3 s (web pages that quote scald times, excerpts read); the same for oil is a house rule. */
+/**
+ * Water of 60 °C scalds in about 3 s (web pages that quote scald times, excerpts read); the same for oil is a
+ * house rule.
+ */
 const BURN_TEMPERATURE = { value: 60, unit: 'degC' } as const
 
 /** Whether oil at this drain temperature, or at a candidate for it, can burn the skin. */

@@ -23,9 +23,9 @@ interface TighteningTask {
 const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBuy: [] }
 
 /**
- * Chooses a wrench and a setting for each part of a visit, with the fewest wrenches that cover all stated torques. A part
- * with several instances is listed once. `adaptors` go between a wrench and a socket; `uncovered` are parts with a stated
- * torque for which the toolbox has no setting.
+ * Chooses a wrench and a setting for each part of a visit, with the fewest wrenches that cover all stated
+ * torques. A part with several instances is listed once. `adaptors` go between a wrench and a socket;
+ * `uncovered` are parts with a stated torque for which the toolbox has no setting.
  */
 export function planTightenings(visit: VisitContext, options: VisitOptions) {
   const { sheet, toolbox, figures } = visit

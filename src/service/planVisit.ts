@@ -32,11 +32,12 @@ import type { VisitPlan } from './visitPlan.js'
 export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 
 /**
- * Plans one visit to one machine: the due services, the figures for this variant, a single order of work that raises the machine once, oil and
- * seals to take and to buy, wrench settings, waits, cautions, and the missing facts. For only the due services, use
- * {@link listDue}; for a card of the plan, use `cardModel`.
+ * Plans one visit to one machine: the due services, the figures for this variant, a single order of work that
+ * raises the machine once, oil and seals to take and to buy, wrench settings, waits, cautions, and the
+ * missing facts. For only the due services, use {@link listDue}; for a card of the plan, use `cardModel`.
  *
- * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan is complete.
+ * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan
+ * is complete.
  * @param facts - parsed documents, today, the ambient temperature, and the open faults of the machine
  * @param options - the services, and choices that have no default
  * @returns the plan, plain JSON, with findings about tools, stock, log and a writer's procedure; not ok if

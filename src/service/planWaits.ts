@@ -27,8 +27,8 @@ export interface WaitPlan {
 }
 
 /**
- * Calculates the time of each waiting step: pouring through the fastest hose at the ambient temperature, draining, the cure
- * of a liquid gasket, settling. All instances of a gearcase have the same wait.
+ * Calculates the time of each waiting step: pouring through the fastest hose at the ambient temperature,
+ * draining, the cure of a liquid gasket, settling. All instances of a gearcase have the same wait.
  */
 export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const { sheet, procedure, toolbox } = visit

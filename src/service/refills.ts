@@ -31,8 +31,8 @@ function makeAmount(each: Exact, from: VolumeUnit, instances: number, unit = fro
 }
 
 /**
- * Reads the volume of a stated refill: its nominal, or the upper limit, so that enough oil is taken. Undefined if it is not
- * stated or not known.
+ * Reads the volume of a stated refill: its nominal, or the upper limit, so that enough oil is taken.
+ * Undefined if it is not stated or not known.
  */
 export function readRefill(
   stated: SpecValue<VolumeUnit> | undefined,

@@ -12,8 +12,8 @@ import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
 type Findings = readonly Finding<ServiceCodes>[]
 
 /**
- * Findings about the documents of a visit that need its plan: an unknown variant, a stale reading, a torque that no wrench
- * covers, a missing socket, stands that are too weak.
+ * Findings about the documents of a visit that need its plan: an unknown variant, a stale reading, a torque
+ * that no wrench covers, a missing socket, stands that are too weak.
  */
 export function reportVisit(
   visit: VisitContext,
@@ -88,8 +88,8 @@ function reportReadings(
 }
 
 /**
- * The toolbox without wrenches whose scale is reversed, so that one mistake does not stop the plan. A rule reports it too,
- * but a plan can be made without running the rules.
+ * The toolbox without wrenches whose scale is reversed, so that one mistake does not stop the plan. A rule
+ * reports it too, but a plan can be made without running the rules.
  */
 export function excludeReversedWrenches(toolbox: Toolbox): {
   readonly toolbox: Toolbox

@@ -37,7 +37,7 @@ export interface VisitOptions {
   readonly services: readonly Id[] | 'due'
   /** When a service is due soon, when a reading is stale, and whether use is severe. */
   readonly due: DueOptions
-  /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or at 20 % of full scale (2003). */
+  /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or 20 % of full scale (2003). */
   readonly iso6789: '2017' | '2003'
   /** A tolerance in per cent for torques that the manual prints without one; absent: not stated. */
   readonly tolerancePercent?: number

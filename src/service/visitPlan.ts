@@ -168,7 +168,7 @@ export interface PlannedOil {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `oils`). */
   readonly figure: JsonPointer
-  /** The permitted oil for the ambient temperature, such as `SAE 80W-90, API GL-5`; absent: not stated or cannot tell. */
+  /** The permitted oil for the ambient temperature, such as `SAE 80W-90, API GL-5`; absent: unknown. */
   readonly choice?: string
   readonly instances: number
   /** Pointer into `figures` (role `refill`). */
@@ -176,7 +176,7 @@ export interface PlannedOil {
   /** Oil without additive for one instance, and for all; absent: not stated or cannot tell. */
   readonly perInstance?: Quantity<VolumeUnit>
   readonly needed?: Quantity<VolumeUnit>
-  /** The oil to measure for one instance, if it differs from the printed refill: without additive, or a share. */
+  /** The oil to measure for one instance, if it differs from the refill: without additive, or a share. */
   readonly measure?: Quantity<VolumeUnit>
   /** For one instance, if a level is checked: a tenth more than stated; above it the work stops. */
   readonly stopAt?: Quantity<VolumeUnit>
@@ -242,7 +242,7 @@ export type PlannedTightening = {
       readonly wrench: { readonly id: Id; readonly name: string }
       /** The setting in the unit of the wrench's scale. */
       readonly setting: Quantity<TorqueUnit>
-      /** The range of the true torque at this setting, by the accuracy of the wrench, in the unit of the sheet. */
+      /** The range of the true torque at this setting of the wrench, in the unit of the sheet. */
       readonly trueBand: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
       readonly drawing: TorqueDrawing
     }

@@ -33,7 +33,7 @@ interface Task {
   readonly writeSteps: () => void
 }
 
-/** Writes all jobs of a visit: preparation, work on the ground, one lift, the run, last checks, clearing up. */
+/** Writes all jobs of a visit: preparation, ground work, one lift, the run, last checks, clearing up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
   writeStep(writer, 'read the manual')

@@ -14,7 +14,7 @@ export function chooseDrainPhase(job: OilJob): Phase {
 /** The position of a machine on ramps; undefined: it is raised on stands. */
 export type RampPosition = 'tilted' | 'level' | undefined
 
-/** The phase of filling: raised, unless the level is read with the machine on its wheels or it is tilted on ramps. */
+/** The phase of filling: raised, unless the level is read on the wheels or the machine is tilted on ramps. */
 export function chooseFillPhase(job: OilJob, onRamps: RampPosition): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'

@@ -95,8 +95,8 @@ export const OPENING_NEEDS = {
 } satisfies Readonly<Record<string, Need>>
 
 /**
- * Fill openings that must be loosened before this part lets the oil out. None if the part is the only fill opening, if the
- * oil is already out, or if the part lets no oil out.
+ * Fill openings that must be loosened before this part lets the oil out. None if the part is the only fill
+ * opening, if the oil is already out, or if the part lets no oil out.
  */
 export function listOtherFillOpenings(
   context: StepContext,
