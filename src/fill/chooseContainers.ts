@@ -141,7 +141,7 @@ function chooseContainersOfOil(
     const size = parts[1 + index] ?? 0n
     return size > 0n ? { size, count, maxCount: MAX_COUNT_OF_SIZE } : { size: 1n, count: 0, maxCount: 0 }
   })
-  const toQuantity = (whole: bigint) => volumeFromMillilitres({ n: whole, d: perMillilitre }, volume.unit)
+  const toQuantity = (parts: bigint) => volumeFromMillilitres({ n: parts, d: perMillilitre }, volume.unit)
   const openedVolumes = shelf
     .map((_, index) => ({ index, volume: parts[1 + shelf.length + index] ?? 0n }))
     .filter(({ volume }) => volume > 0n)
@@ -184,7 +184,7 @@ function chooseContainersOfOil(
         ? shelfSearch.total - missing
         : 0n
   for (const search of [shelfSearch, purchaseSearch]) {
-    if (search?.complete === false)
+    if (search?.isComplete === false)
       reasons.push(fillReason('fill/containers-not-searched-fully', { tried: search.tried }))
   }
   if (shortfall > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: toQuantity(shortfall) }))

@@ -77,8 +77,8 @@ export function chooseVessel(
   const { parts, perMillilitre } = toWholeParts([volume, tolerance ?? volume, ...sizesByVessel.flat()])
   // doubled, so that half a graduation is a whole number
   const [neededParts = 0n, toleranceParts = 0n, ...vesselParts] = parts.map((part) => part * 2n)
-  const toQuantity = (whole: bigint, unit = volume.unit) =>
-    volumeFromMillilitres({ n: whole, d: perMillilitre * 2n }, unit)
+  const toQuantity = (parts: bigint, unit = volume.unit) =>
+    volumeFromMillilitres({ n: parts, d: perMillilitre * 2n }, unit)
   const reasons: Reason<keyof FillCodes>[] = []
   const addReason = (reason: Reason<keyof FillCodes>): [] => {
     reasons.push(reason)

@@ -35,7 +35,7 @@ export type PourVerdict =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
 /** Maximum Reynolds number of laminar flow (still laminar). */
-const MAX_LAMINAR = 2100
+const MAX_LAMINAR_REYNOLDS = 2100
 const MAX_FILLINGS = 1000
 
 /**
@@ -74,9 +74,9 @@ const MAX_FILLINGS = 1000
  * ```
  */
 export function pourTime(input: PourInput): PourVerdict {
-  const inputRead = readPourInput(input)
-  if ('code' in inputRead) return cannotTell(inputRead)
-  const { flow, volume } = inputRead
+  const parsedInput = readPourInput(input)
+  if ('code' in parsedInput) return cannotTell(parsedInput)
+  const { flow, volume } = parsedInput
   const { funnel, hose } = input
   if (flow.drop === 0) return cannotTell(fillReason('fill/hose-not-below-funnel', {}))
   if (flow.drop > flow.length)
@@ -91,8 +91,8 @@ export function pourTime(input: PourInput): PourVerdict {
   const correctedTimes = addUpFillingTimes(flow, volume)
   const plainTimes = addUpFillingTimes({ ...flow, kineticFactor: 0 }, volume)
   const reynolds = (correctedTimes.maxSpeed * flow.bore) / flow.viscosity
-  if (!(reynolds <= MAX_LAMINAR))
-    return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR }))
+  if (!(reynolds <= MAX_LAMINAR_REYNOLDS))
+    return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR_REYNOLDS }))
   const entrance = 0.06 * ((correctedTimes.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
     const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const
@@ -106,7 +106,7 @@ export function pourTime(input: PourInput): PourVerdict {
   const hoseVolume = { value: calculateHoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
   const funnelSize = { value: calculateFunnelVolume(flow) * 1e6, unit: 'mL' } as const
   const reasons: Reason<keyof FillCodes>[] = [
-    fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR }),
+    fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR_REYNOLDS }),
     fillReason('fill/kinetic-correction', {
       seconds: total - plainTimes.fillSeconds - plainTimes.emptySeconds - plainTimes.drainSeconds,
     }),

@@ -12,7 +12,7 @@ export interface ContainerSearch {
   readonly total: bigint
   /** Number of combinations tried; at the limit the answer is good, but perhaps not the best. */
   readonly tried: number
-  readonly complete: boolean
+  readonly isComplete: boolean
 }
 
 export const MAX_COMBINATIONS = 100_000
@@ -73,5 +73,5 @@ export function searchContainers(
   sortedKinds.forEach(({ index }, position) => {
     counts[index] = found.taken[position] ?? 0
   })
-  return { counts, total: needed + found.left, tried, complete: tried < MAX_COMBINATIONS }
+  return { counts, total: needed + found.left, tried, isComplete: tried < MAX_COMBINATIONS }
 }

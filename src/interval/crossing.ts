@@ -6,14 +6,14 @@ export interface Crossing {
   readonly day: number
 }
 
-const wholeExact = (value: number): Exact => ({ n: BigInt(value), d: 1n })
+const exactOfInteger = (value: number): Exact => ({ n: BigInt(value), d: 1n })
 
 /** The ratio of two whole numbers. */
 export const exactRatio = (first: number, second: number): Exact =>
-  divide(wholeExact(first), wholeExact(second))
+  divide(exactOfInteger(first), exactOfInteger(second))
 
 /** The mean of one or two fractions. */
-export function exactMean([first = wholeExact(0), second = first]: readonly Exact[]): Exact {
+export function exactMean([first = exactOfInteger(0), second = first]: readonly Exact[]): Exact {
   const sum = add(first, second)
   return { n: sum.n, d: sum.d * 2n }
 }
@@ -49,9 +49,11 @@ export function findLineCrossing(
   span: number,
 ): Crossing {
   const offsets = x.map((at, index) =>
-    subtract(wholeExact(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }),
+    subtract(exactOfInteger(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }),
   )
   offsets.sort(compareExact)
   const median = exactMean(offsets.slice((offsets.length - 1) >> 1, (offsets.length >> 1) + 1))
-  return exactToCrossing(subtract(divide(subtract(wholeExact(target), median), slope), wholeExact(span)))
+  return exactToCrossing(
+    subtract(divide(subtract(exactOfInteger(target), median), slope), exactOfInteger(span)),
+  )
 }

@@ -76,10 +76,10 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       return roundHalfUp(`(CAST(${writeColumn(field)} AS ${realType}) * ${perUnit})`, writeNumber(0.5))
     }
   const writeMeterRank = (meter: {
-    readonly every: string
+    readonly interval: string
     readonly everyColumn: string
     readonly missingFlag: string
-    readonly base: string
+    readonly startReading: string
     readonly now: string
     readonly readingDate: string
     readonly window: string
@@ -89,41 +89,43 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     readonly maxPerDay: number
   }): string => {
     const from = writeColumn('lastDate')
-    const { base, every } = meter
+    const { startReading, interval } = meter
     const now = `(${meter.now})`
     const readingDate = `(${meter.readingDate})`
     const window = `CASE WHEN ${meter.windowColumn} IS NULL THEN ${writeNumber(0)} ELSE ${meter.window} END`
     const usableCondition = [
       `${readingDate} >= ${from}`,
       `${readingDate} <= ${today}`,
-      `${every} > 0`,
-      `${every} <= ${writeNumber(meter.maximum)}`,
-      `${base} >= 0`,
-      `${base} <= ${writeNumber(meter.maximum)}`,
+      `${interval} > 0`,
+      `${interval} <= ${writeNumber(meter.maximum)}`,
+      `${startReading} >= 0`,
+      `${startReading} <= ${writeNumber(meter.maximum)}`,
       `${now} <= ${writeNumber(meter.maximum)}`,
-      `${now} >= ${base}`,
-      `${now} - ${base} <= (${daysBetween(from, readingDate)} + 1) * ${writeNumber(meter.maxPerDay)}`,
+      `${now} >= ${startReading}`,
+      `${now} - ${startReading} <= (${daysBetween(from, readingDate)} + 1) * ${writeNumber(meter.maxPerDay)}`,
     ].join(' AND ')
     const soonLead =
-      meter.soonLead === undefined ? 'false' : `${now} >= ${base} + ${every} - ${writeNumber(meter.soonLead)}`
+      meter.soonLead === undefined
+        ? 'false'
+        : `${now} >= ${startReading} + ${interval} - ${writeNumber(meter.soonLead)}`
     const part =
       soon.fraction === undefined
         ? ''
-        : ` OR ${now} >= ${base} + ${ceil(`${every} * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
+        : ` OR ${now} >= ${startReading} + ${ceil(`${interval} * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
     return `CASE WHEN ${meter.everyColumn} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
     WHEN NOT COALESCE(${usableCondition}, false) THEN 2
-    WHEN ${now} > ${base} + ${every} + ${window} THEN 0
-    WHEN ${now} >= ${base} + ${every} THEN 1
+    WHEN ${now} > ${startReading} + ${interval} + ${window} THEN 0
+    WHEN ${now} >= ${startReading} + ${interval} THEN 1
     WHEN ${soonLead}${part} THEN 3
     WHEN ${daysBetween(readingDate, today)} > ${staleAfter.days} THEN 2 ELSE 4 END`
   }
   const writeMeterDistance = writeDistance('distanceUnit')
   const writeLimitDistance = writeDistance('everyDistanceUnit')
   const hoursRank = writeMeterRank({
-    every: writeHours('everyHours'),
+    interval: writeHours('everyHours'),
     everyColumn: writeColumn('everyHours'),
     missingFlag: writeColumn('noHourMeter'),
-    base: writeHours('lastHours'),
+    startReading: writeHours('lastHours'),
     now: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeHours('lastHours')} ELSE ${writeHours('hours')} END`,
     readingDate: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('hoursDate')} END`,
     window: writeHours('windowHours'),
@@ -133,10 +135,10 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     maxPerDay: MAX_PER_DAY.hours,
   })
   const distanceRank = writeMeterRank({
-    every: writeLimitDistance('everyDistance'),
+    interval: writeLimitDistance('everyDistance'),
     everyColumn: writeColumn('everyDistance'),
     missingFlag: writeColumn('noOdometer'),
-    base: writeMeterDistance('lastDistance'),
+    startReading: writeMeterDistance('lastDistance'),
     now: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeMeterDistance('lastDistance')} ELSE ${writeMeterDistance('distance')} END`,
     readingDate: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('distanceDate')} END`,
     window: writeLimitDistance('windowDistance'),

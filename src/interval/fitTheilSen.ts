@@ -67,8 +67,8 @@ function requireNumbers(list: readonly number[], name: string): void {
 /** Median of sorted numbers. */
 function median(sorted: Float64Array): number {
   const middle = sorted.length >> 1
-  const upper = sorted[middle] ?? 0
-  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2
+  const upperMiddle = sorted[middle] ?? 0
+  return sorted.length % 2 === 1 ? upperMiddle : ((sorted[middle - 1] ?? 0) + upperMiddle) / 2
 }
 
 /** The part of the variance that equal values remove: t(t − 1)(2t + 5) for each group of t. */

@@ -64,10 +64,10 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
       }
     }
   }
-  const misses = pairs.map(([firstSpan, secondSpan]) => relativeDifference(firstSpan, secondSpan))
-  const largestMiss = misses.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
-  const isSmall = compareExact(largestMiss, MAX_SMALL_MISS) <= 0
-  const missPercent = Math.round(Math.min(nearestDouble(largestMiss), 1e6) * 10_000) / 100
+  const gaps = pairs.map(([firstSpan, secondSpan]) => relativeDifference(firstSpan, secondSpan))
+  const largestGap = gaps.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
+  const isSmall = compareExact(largestGap, MAX_SMALL_MISS) <= 0
+  const missPercent = Math.round(Math.min(nearestDouble(largestGap), 1e6) * 10_000) / 100
   const code = isSmall ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
   return {
     verdict: isSmall ? 'small miss' : 'differ',

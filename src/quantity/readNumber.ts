@@ -92,9 +92,9 @@ function readMarkedNumber(isNegative: boolean, written: string, reading: TextCur
 
 /** The digits with a point, if the text is a number with that decimal mark; groups have three digits and one kind of mark. */
 function readWithMark(written: string, decimal: '.' | ','): string | undefined {
-  const cut = written.indexOf(decimal)
-  const whole = cut < 0 ? written : written.slice(0, cut)
-  const decimals = cut < 0 ? '' : written.slice(cut + 1)
+  const markPosition = written.indexOf(decimal)
+  const whole = markPosition < 0 ? written : written.slice(0, markPosition)
+  const decimals = markPosition < 0 ? '' : written.slice(markPosition + 1)
   if (findDigitsEnd(decimals, 0) !== decimals.length) return undefined
   let digits = whole
   const first = findDigitsEnd(whole, 0)
@@ -106,14 +106,14 @@ function readWithMark(written: string, decimal: '.' | ','): string | undefined {
       return undefined
     digits = groups.join('')
   }
-  return cut < 0 ? digits : `${digits || '0'}.${decimals}`
+  return markPosition < 0 ? digits : `${digits || '0'}.${decimals}`
 }
 
 function makeFoundNumber(isNegative: boolean, value: string): FoundNumber {
   const point = value.indexOf('.')
   const whole = point < 0 ? value.length : point
-  const tooLong = whole > 9 || value.length - whole > 7
-  if (tooLong || (whole > 1 && value.charCodeAt(0) === 48))
+  const isTooLong = whole > 9 || value.length - whole > 7
+  if (isTooLong || (whole > 1 && value.charCodeAt(0) === 48))
     return { isNegative, value: '0', problem: 'no-figure' }
   return { isNegative, value }
 }

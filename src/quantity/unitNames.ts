@@ -103,12 +103,12 @@ export function findUnitName(name: string): UnitNameMeaning | undefined {
 }
 
 function makeNameTable(): Map<string, UnitNameMeaning> {
-  const all = new Map<string, UnitNameMeaning>()
+  const table = new Map<string, UnitNameMeaning>()
   const addName = (written: string, name: UnitNameMeaning): void => {
     for (const writtenName of written.split(' ')) {
       const plural = AMBIGUOUS_PLURAL.test(writtenName) ? writtenName : `${writtenName}s`
       for (const spelling of [writtenName, plural, writtenName.replace('lb', 'lbs')]) {
-        if (spelling === writtenName || !all.has(spelling)) all.set(spelling, name)
+        if (spelling === writtenName || !table.has(spelling)) table.set(spelling, name)
       }
     }
   }
@@ -125,5 +125,5 @@ function makeNameTable(): Map<string, UnitNameMeaning> {
       }
     }
   }
-  return all
+  return table
 }

@@ -58,10 +58,12 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   const threads = { fillThread: fillPlug.designation, drainThread: drainPlug.designation }
   if (usualFill === usualDrain)
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
-  const asPrinted = deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
-  const asExchanged = deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
+  const printedDeviation =
+    deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
+  const swappedDeviation =
+    deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
-  if (asPrinted / asExchanged >= MIN_IMPROVEMENT)
+  if (printedDeviation / swappedDeviation >= MIN_IMPROVEMENT)
     return {
       verdict: 'looks swapped',
       reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],

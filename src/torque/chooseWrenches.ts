@@ -161,7 +161,7 @@ export function chooseWrenches(
   const toolBits = judged.map(({ tools }) =>
     tools.reduce((sum, tool, at) => (coversTask(tool) ? sum | (1 << at) : sum), 0),
   )
-  const coverable = judged.filter((_, at) => toolBits[at] !== 0)
+  const coverableTasks = judged.filter((_, at) => toolBits[at] !== 0)
   const sets = findSmallestSets(
     toolBits.filter((bit) => bit !== 0),
     tools.length,
@@ -170,7 +170,7 @@ export function chooseWrenches(
   let lowestCost = Number.POSITIVE_INFINITY
   for (const set of sets) {
     let cost = 0
-    for (const { tools } of coverable) {
+    for (const { tools } of coverableTasks) {
       const tool = chooseBestTool(tools, set)
       cost += (tool?.fit.verdict === 'fits' ? 0 : MAX_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
     }
@@ -183,7 +183,7 @@ export function chooseWrenches(
   const uncovered = judged.filter((_, at) => toolBits[at] === 0)
   return {
     wrenches: tools.filter((_, at) => (chosenSet & (1 << at)) !== 0).map(([id]) => id),
-    covered: coverable.flatMap(({ task, tools }) => {
+    covered: coverableTasks.flatMap(({ task, tools }) => {
       const tool = chooseBestTool(tools, chosenSet)
       if (tool === undefined) return []
       const through = tool.through === undefined ? {} : { through: tool.through }

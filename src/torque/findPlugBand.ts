@@ -12,7 +12,10 @@ export function findPlugBand(
     band: { verdict: 'cannot tell' as const, reasons: [reason] },
   })
   if (thread === undefined) return cannotTell(torqueReason('torque/thread-missing', {}))
-  const threadRead = parseThread(thread)
-  if (!threadRead.ok) return cannotTell(torqueReason('torque/thread-unreadable', { thread }))
-  return { designation: threadRead.value.designation, band: findPlugTorqueBand(threadRead.value, housing) }
+  const parsedThread = parseThread(thread)
+  if (!parsedThread.ok) return cannotTell(torqueReason('torque/thread-unreadable', { thread }))
+  return {
+    designation: parsedThread.value.designation,
+    band: findPlugTorqueBand(parsedThread.value, housing),
+  }
 }

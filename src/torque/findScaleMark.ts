@@ -166,8 +166,8 @@ export function findScaleMark(
   )) {
     const side = compareExact(highestReachable, value)
     if (side < 0 || (side === 0 && isOpen)) return { refusal: reason }
-    const usable = isOpen ? roundExact(steps(value), 'down') + 1n : roundExact(steps(value), 'up')
-    first = maxBigInt(first, usable)
+    const firstUsable = isOpen ? roundExact(steps(value), 'down') + 1n : roundExact(steps(value), 'up')
+    first = maxBigInt(first, firstUsable)
   }
   const last = roundExact(steps(highestUsable), 'down')
   const from = maxBigInt(roundExact(steps(subtract(target.low, target.slack)), 'up'), first)

@@ -41,7 +41,7 @@ export interface TorqueSlipVerdict {
   readonly reasons: readonly Reason[]
 }
 
-const RATIOS: readonly {
+const SLIP_RATIOS: readonly {
   readonly factor: SlipFactor
   readonly ratio: string
   readonly way: 'times' | 'over'
@@ -83,7 +83,7 @@ export function findTorqueSlip(
       unitMistakes: [],
       reasons: [...expectedBand.reasons, torqueReason('torque/inside-plug-band', params)],
     }
-  const unitMistakes = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): UnitMistake[] => {
+  const unitMistakes = SLIP_RATIOS.flatMap(({ factor, ratio, way, printed, meant }): UnitMistake[] => {
     const correctedTorque =
       way === 'times' ? multiply(figure, exactOf(ratio)) : divide(figure, exactOf(ratio))
     if (!isInside(correctedTorque)) return []

@@ -36,16 +36,16 @@ export function judgeTorque(
 ): TorqueFit {
   const { unit } = torque
   const { tolerancePercent } = options
-  const statedValue = readBandAsPrinted(torque, tolerancePercent)
-  if (statedValue.basis === 'one limit')
-    return { verdict: 'cannot tell', reasons: [makeOneLimitReason(statedValue, unit)] }
-  const isNominalOnly = statedValue.basis === 'nominal'
-  const { aim: exactAim, low = exactAim, high = exactAim } = statedValue
+  const exactBand = readBandAsPrinted(torque, tolerancePercent)
+  if (exactBand.basis === 'one limit')
+    return { verdict: 'cannot tell', reasons: [makeOneLimitReason(exactBand, unit)] }
+  const isNominalOnly = exactBand.basis === 'nominal'
+  const { aim: exactAim, low = exactAim, high = exactAim } = exactBand
   const aim = nearestTorque(exactAim, unit)
   const band = makeTorqueBand(low, high, unit)
   const statedBand = isNominalOnly
     ? {}
-    : { band: { ...band, from: statedValue.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
+    : { band: { ...band, from: exactBand.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
   const makeFitWithoutSetting = (verdict: 'does not fit' | 'cannot tell', ...reasons: readonly Reason[]) => ({
     verdict,
     ...statedBand,
@@ -56,7 +56,7 @@ export function judgeTorque(
 
   const bandReasons: Reason[] = []
   if (isNominalOnly) bandReasons.push(torqueReason('torque/band-not-stated', { nominal: aim }))
-  if (statedValue.basis === 'caller') {
+  if (exactBand.basis === 'caller') {
     const percent = tolerancePercent as number
     bandReasons.push(torqueReason('torque/tolerance-from-caller', { nominal: aim, percent, band }))
   }
@@ -104,7 +104,7 @@ export function judgeTorque(
       : torqueReason('torque/setting-chosen', {
           setting,
           aim,
-          from: statedValue.basis === 'limits' ? 'middle' : 'nominal',
+          from: exactBand.basis === 'limits' ? 'middle' : 'nominal',
         }),
     ...bandReasons,
   ]

@@ -19,14 +19,14 @@ export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict 
   if (band.verdict === 'cannot tell' || tightening.kind !== 'turns')
     return { verdict: 'cannot tell', reasons: band.reasons }
   const { min, max } = tightening
-  const doneTurns = exactOf(turns)
-  if (compareExact(doneTurns, exactOf(min)) < 0)
+  const recordedTurns = exactOf(turns)
+  if (compareExact(recordedTurns, exactOf(min)) < 0)
     return { verdict: 'too few', reasons: [torqueReason('torque/turns-too-few', { turns, min })] }
   if (max === undefined)
-    return compareExact(doneTurns, exactOf(min)) === 0
+    return compareExact(recordedTurns, exactOf(min)) === 0
       ? { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min })] }
       : { verdict: 'cannot tell', reasons: band.reasons }
-  if (compareExact(doneTurns, exactOf(max)) > 0)
+  if (compareExact(recordedTurns, exactOf(max)) > 0)
     return { verdict: 'too many', reasons: [torqueReason('torque/turns-too-many', { turns, max })] }
   return { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min, max })] }
 }

@@ -34,22 +34,29 @@ interface NeededRange {
 const lowestOf = (values: readonly Exact[]) => values.reduce(minExact)
 const highestOf = (values: readonly Exact[]) =>
   values.reduce((highestSoFar, next) => (minExact(highestSoFar, next) === highestSoFar ? next : highestSoFar))
-const narrowestOf = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
+const narrowestOf = (bandWidths: readonly Exact[]) =>
+  bandWidths.length === 0 ? undefined : lowestOf(bandWidths)
 
 /** The range that one task needs for its final torque and its stages. */
 function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefined): NeededRange[] {
   if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening
   const aims: Exact[] = []
-  const widths: Exact[] = []
+  const bandWidths: Exact[] = []
   for (const value of [torque, ...stages]) {
     const band = readBand(value, 'N.m', tolerancePercent)
     if (band.basis === 'one limit') return []
     aims.push(band.aim)
-    if (band.basis !== 'nominal') widths.push(subtract(band.high, band.low))
+    if (band.basis !== 'nominal') bandWidths.push(subtract(band.high, band.low))
   }
   return [
-    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowestOf(widths), unit: torque.unit },
+    {
+      task,
+      lowest: lowestOf(aims),
+      highest: highestOf(aims),
+      width: narrowestOf(bandWidths),
+      unit: torque.unit,
+    },
   ]
 }
 

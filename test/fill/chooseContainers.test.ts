@@ -229,7 +229,7 @@ describe('laws', () => {
       count: 60,
     }))
     const found = searchContainers(123_456_789n, kinds)
-    expect(found?.complete).toBe(false)
+    expect(found?.isComplete).toBe(false)
     expect(found?.tried).toBeGreaterThanOrEqual(MAX_COMBINATIONS)
     expect((found?.total ?? 0n) >= 123_456_789n).toBe(true)
     const many = Object.fromEntries(
