@@ -5,7 +5,10 @@ import { roundWaitSeconds } from './roundWaitSeconds.js'
 import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from './spans.js'
 
 /** Reasons that only repeat the first line. */
-const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['service/time-sum', 'service/time-open'])
+const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
+  'service/time-sum',
+  'service/waiting-time-not-known',
+])
 
 function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
   const { waits, labels } = context.words

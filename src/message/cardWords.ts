@@ -20,7 +20,7 @@ import type {
   ThreadCondition,
 } from '../spec/index.js'
 
-/** The parts of a card, in the order in which they are read. */
+/** The sections of a card, in order. */
 export type CardSectionId =
   | 'due'
   | 'figures'
@@ -34,14 +34,15 @@ export type CardSectionId =
   | 'sources'
 
 type Words<Names extends string> = Readonly<Record<Names, string>>
-/** The words of a text, as a union of names. */
+/** The words of a string as a union of names. */
 type WordUnion<
   Text extends string,
   Union extends string = never,
 > = Text extends `${infer First} ${infer Rest}` ? WordUnion<Rest, Union | First> : Union | Text
 
 /**
- * Every word on a card that is not from the plan. No word contains a digit: figures on a card always come from the plan.
+ * All words on a card that do not come from the plan. They contain no digits: every figure comes from the
+ * plan.
  */
 export interface CardWords {
   /** Above the machine's name. */
@@ -49,7 +50,7 @@ export interface CardWords {
   readonly shortTitle: string
   readonly sections: Words<CardSectionId>
   readonly captions: Words<'tightening' | 'waits'>
-  /** The machine's manual and the local codes come first; licensed work stays with licensed people. */
+  /** The machine's manual and the local codes have priority, and licensed work needs licensed people. */
   readonly authority: readonly string[]
   readonly columns: Words<
     WordUnion<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand wait time of'>
@@ -62,14 +63,14 @@ export interface CardWords {
     | WordUnion<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
     | WordUnion<'tightened seals notDone workingTime usedOil notes sample'>
   >
-  /** Choices to tick at a blank. */
+  /** Choices to tick in place of writing. */
   readonly choices: Readonly<
     Record<'magnet' | 'filter' | 'seals' | 'oil' | 'level' | 'leaks', readonly string[]>
   >
   readonly notStated: string
-  /** Why a figure is not known, with the missing facts. */
+  /** States that a figure is not known, and the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string
-  /** The mark after every figure that is not printed in the manual. */
+  /** Marks every figure that is not printed in the manual. */
   readonly computedMark: string
   readonly identityFacts: Words<IdentityFact>
   readonly tasks: Words<'check' | 'change'>
@@ -98,9 +99,9 @@ export interface CardWords {
   readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour'>
   /** Camera shots for the opening and the cautions. */
   readonly cues: Words<'opening' | 'caution'>
-  /** The meaning of the bars and the pointer of a torque drawing. */
+  /** Names of the bars and the pointer in a torque drawing. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
-  /** `6 months`, from the whole parts of a period. */
+  /** `6 months`: a period of whole years, months, weeks and days. */
   readonly period: (parts: {
     readonly years: number
     readonly months: number
@@ -109,7 +110,7 @@ export interface CardWords {
   }) => string
   /** `3 min 20 s`, exact to the second. */
   readonly duration: (seconds: number) => string
-  /** The amount past the limit; the amount has no minus sign. */
+  /** The amount past the limit, without a minus sign. */
   readonly past: (amount: string) => string
   readonly remaining: (amount: string) => string
   /** The state of a service that another service of this visit includes. */

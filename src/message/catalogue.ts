@@ -37,29 +37,29 @@ export interface Say {
   number(value: number, digits?: number): string
   /** A quantity param `{ value: number | Figure, unit }`; a Figure keeps its printed digits. */
   quantity(value: Param | undefined): string
-  /** A calendar date as `YYYY-MM-DD`, which every reader of a workshop card can sort. */
+  /** A calendar date as `YYYY-MM-DD`, unambiguous in every country. */
   date(value: string): string
   /** `one, two and three`. */
   list(items: readonly string[]): string
   /** A plural: `count(3, 'washer', 'washers')` gives `3 washers`. */
   count(value: number, one: string, other: string): string
-  /** The text of a param that is a reason `{ code, params }`. */
+  /** The text of a reason param `{ code, params }`. */
   reason(value: Param | undefined): string
 }
 
 /** The texts of a set of codes in one language, one for each code. */
 export type Texts<Codes> = { readonly [Code in keyof Codes]: (params: Codes[Code], say: Say) => string }
 
-/** What renders messages in one language: texts, and how it writes numbers and lists. */
+/** Messages in one language: texts, and the forms of numbers and lists. */
 export interface Messages {
   /** BCP 47 tag. */
   readonly language: string
   readonly marks: NumberMarks
   /** Joins a list: `one, two and three`. */
   readonly list: (items: readonly string[]) => string
-  /** The plural form of a number; `Intl.PluralRules` knows it too, but is slow to load. */
+  /** The plural form of a number; `Intl.PluralRules` would be slow to load. */
   readonly plural: (value: number) => Intl.LDMLPluralRule
-  /** The texts of codes; a code without one is shown as it is. */
+  /** The texts of codes; a code without a text is shown itself. */
   readonly texts: Partial<Texts<AllCodes>>
 }
 
@@ -73,18 +73,19 @@ export interface Catalogue extends Messages {
   readonly texts: Texts<AllCodes>
   /** The instruction of each action of a procedure. */
   readonly steps: StepTexts
-  /** The instruction of steps that are done in one go; of those that fit, the one that joins most. */
+  /** Instructions for several steps done together; the longest that fits is used. */
   readonly lines: readonly LineText[]
   /** Headings, labels and the names of kinds and states on cards. */
   readonly card: CardWords
   /** Headings, labels and findings on an owner's slip. */
   readonly slip: SlipWords
-  /** Numbers and units for a voice. */
+  /** Numbers and units for speech. */
   readonly speech: SpeechWords
 }
 
 /**
- * The values for a step's text, in words that fit into a sentence. Unknown values are absent; the text leaves them out.
+ * The values for a step's text, worded to fit into a sentence. Unknown values are absent and omitted from the
+ * text.
  */
 export interface StepParams {
   /** `fill plug` */
@@ -119,12 +120,12 @@ export interface StepParams {
   readonly setting?: string
   /** `about 4 min` */
   readonly wait?: string
-  /** A sentence on how long the wait usually is, where it cannot be calculated. */
+  /** A sentence with the usual waiting time, if it cannot be calculated. */
   readonly usualWait?: string
   /** `30–50 °C` */
   readonly temperature?: string
   readonly additive?: string
-  /** `1.4 L`: oil and additive together. */
+  /** `1.4 L`: oil plus additive. */
   readonly totalVolume?: string
   readonly additiveOrder?: 'additive first' | 'oil first'
   /** How the level is checked; the next three keys are its figures. */
@@ -142,11 +143,13 @@ export interface StepParams {
   readonly beforeDraining?: true
   /** The bead of a sealant: `3 mm`. */
   readonly bead?: string
-  /** Present if the gearcase takes grease, which is pressed in. */
+  /** Present if the gearcase is filled with grease. */
   readonly fluid?: 'grease'
   /** The socket or key of the toolbox that fits the part: `10 mm hex bit socket`. */
   readonly socket?: string
-  /** Whether the step is on another part than its line, such as the fill plug that lets air in. */
+  /**
+   * Whether the step is on another part than the rest of its line, such as the fill plug that lets air in.
+   */
   readonly isOther?: true
   /** How the part is closed if no tool is used. */
   readonly drive?: 'hand' | 'clip'
@@ -154,37 +157,37 @@ export interface StepParams {
   readonly hasStages?: boolean
 }
 
-/** The texts of one action; the params are values as printed or, for a voice, in words. */
+/** The texts of one action; the params are values as printed or, for speech, in words. */
 export interface StepText {
   /** Whole sentences: one instruction each, at most 20 words, imperative. */
   readonly full: (params: StepParams) => string
   /** A few words for a technician who knows the job. */
   readonly short: (params: StepParams) => string
-  /** The camera shot while the step is spoken. */
+  /** The camera shot during the spoken step. */
   readonly show: (params: StepParams) => string
 }
 
 export type StepTexts = Readonly<Record<Action, StepText>>
 
-/** A text for steps that are done in one go, one after the other; undefined: each step keeps its own text. */
+/** A text for consecutive steps done together; if undefined, each step keeps its own text. */
 export interface LineText {
   readonly actions: readonly Action[]
-  /** Whether it joins any number of these actions, in any order. */
+  /** Whether it fits any number of these actions in any order. */
   readonly anyOrder?: true
-  /** A sentence or two, with the params of the steps in their order. */
+  /** One or two sentences; gets the params of the steps in order. */
   readonly full: WriteLineText
   readonly short: WriteLineText
 }
 
 type WriteLineText = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
 
-/** Numbers and units in words, for a voice. */
+/** Numbers and units in words, for speech. */
 export interface SpeechWords {
   /** A decimal numeral in words, digit by digit after the decimal mark: `10.0` is `ten point zero`. */
   readonly numeral: (digits: string) => string
   /** `eight point nine pound-feet` */
   readonly quantity: (digits: string, unit: Unit) => string
-  /** `two to three`, around two numerals in words. */
+  /** `two to three`, from two numerals in words. */
   readonly range: (from: string, to: string) => string
   /** A printed figure, a figure with its tolerance, or limits. */
   readonly band: (value: PrintedBand) => string

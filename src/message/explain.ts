@@ -10,8 +10,8 @@ const isReason = (value: unknown): value is Reason =>
   (value as Partial<Reason>).params !== null
 
 /**
- * Writes the reasons of a result as lines of text. It finds the reasons and findings at any depth, and gives each once,
- * in order.
+ * Writes the reasons of a result as lines of text. It finds reasons and findings at any depth, and returns
+ * each text once, in order.
  *
  * @param result - any result of this library: plain JSON
  * @param catalogue - the language
@@ -40,7 +40,7 @@ export function explain(result: unknown, catalogue: Messages): string[] {
     if (typeof value !== 'object' || value === null || seen.has(value)) continue
     seen.add(value)
     if (isReason(value)) lines.add(renderMessage(value, catalogue))
-    // One by one: a long list has too many entries for the arguments of one call.
+    // Push one by one: a long list would exceed the number of arguments of a call.
     else for (const inner of Object.values(value).reverse()) pending.push(inner)
   }
   return [...lines]

@@ -3,7 +3,7 @@ import type { Messages, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { showNumber, showQuantity } from './showQuantity.js'
 
-/** Any param as text, if no better form is known. */
+/** Any param as plain text, if there is no better form. */
 export function showPlainly(value: Param | undefined): string {
   if (value === undefined || value === null) return '–'
   if (typeof value === 'string') return cleanText(value)
@@ -14,7 +14,7 @@ export function showPlainly(value: Param | undefined): string {
 const isObject = (value: Param | undefined): value is { readonly [key: string]: Param | undefined } =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
-/** The functions with which the texts of a catalogue write numbers and quantities. */
+/** Builds the functions that catalogue texts use for numbers and quantities. */
 export function makeSay(catalogue: Messages, renderReason: (code: string, params: Params) => string): Say {
   const { marks } = catalogue
   const say: Say = {

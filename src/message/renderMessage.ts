@@ -7,14 +7,17 @@ type AnyText = (params: Params, say: Say) => string
 
 const MAX_DEPTH = 32
 
-/** Throws TypeError if the value is not a catalogue. Its texts are not checked: a bad text gives a plain line. */
+/**
+ * Throws TypeError if the value is not a catalogue. Its texts are not checked: a faulty text falls back to a
+ * plain line.
+ */
 export function requireCatalogue(catalogue: Messages): void {
   const texts: unknown = catalogue?.texts
   if (typeof texts !== 'object' || texts === null)
     throw new TypeError('catalogue must be a language of the library, such as `en` of /v1/message/en')
 }
 
-/** Cleans foreign strings at any depth before a text uses them. A value that is not JSON becomes the name of its type. */
+/** Cleans foreign strings at any depth; a value that is not JSON becomes the name of its type. */
 function cleanParam(value: unknown, parents: readonly object[]): Param {
   if (typeof value === 'string') return cleanText(value)
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return value
@@ -26,15 +29,15 @@ function cleanParam(value: unknown, parents: readonly object[]): Param {
   return Object.fromEntries(entries.map(([key, item]) => [cleanText(key), cleanParam(item, innerParents)]))
 }
 
-/** Writes code and params as they are, for an unknown code or params that do not match it. */
+/** Writes code and params unchanged, for an unknown code or params that do not fit it. */
 function renderPlainly(code: string, params: Params): string {
   const paramTexts = Object.entries(params).map(([name, value]) => `${name}: ${showPlainly(value)}`)
   return paramTexts.length === 0 ? cleanText(code) : `${cleanText(code)} (${paramTexts.join(', ')})`
 }
 
 /**
- * Writes a finding or a reason as a sentence: the mistake or the reason, and what to do. For all reasons of a result at
- * once use {@link explain}.
+ * Writes a finding or a reason as a sentence: the mistake or reason, and what to do. For all reasons of a
+ * result use {@link explain}.
  *
  * @param message - a finding or a reason: its `code` chooses the text, its `params` fill it
  * @param catalogue - the language; import it from `/v1/message/en` and the like
@@ -70,7 +73,7 @@ function renderCode(catalogue: Messages, code: string, params: Params, depth: nu
     const written = text?.(params, say)
     return typeof written === 'string' ? written.replace(/[\r\n\t]+/g, ' ') : renderPlainly(code, params)
   } catch {
-    // The params do not match the code, as in a finding read from a file.
+    // The params do not fit the code, for example in a finding read from a file.
     return renderPlainly(code, params)
   }
 }

@@ -17,8 +17,8 @@ const UNITS_BY_DECIMALS: readonly (readonly Unit[])[] = [
 ]
 
 /**
- * A quantity for one line of text: a printed figure or band with its printed digits, a calculated number with the
- * decimals that suit its unit.
+ * A quantity as text: a printed figure or band keeps its digits; a calculated number gets the decimals for
+ * its unit.
  */
 export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
   if (typeof value !== 'object' || value === null) return undefined
@@ -30,7 +30,9 @@ export function showQuantity(value: unknown, marks: NumberMarks): string | undef
   }
 }
 
-/** The number of a quantity alone, with the decimals that suit its unit; `undefined` if it is not finite. */
+/**
+ * The number of a quantity with the decimals for its unit, without the unit; `undefined` if it is not finite.
+ */
 export function showAmount({ value, unit }: Quantity, marks: NumberMarks): string | undefined {
   return Number.isFinite(value) ? formatNumber(value, marks, chooseDigits(unit)) : undefined
 }

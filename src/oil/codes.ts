@@ -43,10 +43,10 @@ export interface OilCodes {
   'oil/limited-slip-not-permitted': NoParams
   'oil/limited-slip-not-mentioned': NoParams
   'oil/limited-slip-not-on-label': { limitedSlip: string }
-  'oil/ambient-inside': { ambient: Amount; min?: Amount; max?: Amount }
-  'oil/ambient-outside': { ambient: Amount; min?: Amount; max?: Amount }
+  'oil/ambient-in-range': { ambient: Amount; min?: Amount; max?: Amount }
+  'oil/ambient-out-of-range': { ambient: Amount; min?: Amount; max?: Amount }
   'oil/ambient-not-given': { min?: Amount; max?: Amount }
-  'oil/ambient-not-a-band': { printed: Amount }
+  'oil/ambient-not-a-range': { printed: Amount }
   'oil/ambient-not-limited': NoParams
   'oil/oils-not-stated': NoParams
   'oil/no-oil-for-ambient': { ambient: Amount }

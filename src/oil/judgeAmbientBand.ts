@@ -31,7 +31,7 @@ export function judgeAmbientBand(
   const { unit } = band
   if (band.kind === 'nominal') {
     const printed = { value: band.value, unit }
-    return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-a-band', { printed })] }
+    return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-a-range', { printed })] }
   }
   const ends = readBand(band, unit)
   const { min, max } = band.kind === 'limits' ? band : toleranceLimits(band, ends)
@@ -39,8 +39,8 @@ export function judgeAmbientBand(
   if (ambient === undefined)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', limits)] }
   return sideOfBand(exactIn(ambient, unit), ends) === 0
-    ? { verdict: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...limits })] }
-    : { verdict: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...limits })] }
+    ? { verdict: 'yes', reasons: [oilReason('oil/ambient-in-range', { ambient, ...limits })] }
+    : { verdict: 'no', reasons: [oilReason('oil/ambient-out-of-range', { ambient, ...limits })] }
 }
 
 /** The limits of a nominal with tolerance, with as many decimals as the nominal or the tolerance has. */

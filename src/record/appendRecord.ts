@@ -95,7 +95,7 @@ function judgeEntries(
     )
     const reason =
       record === undefined || entry === undefined
-        ? recordReason('record/corrects-nothing', { record: appendedRecord.corrects ?? '' })
+        ? recordReason('record/corrected-record-missing', { record: appendedRecord.corrects ?? '' })
         : judgeDone(record, entry, sheet)
     return reason === undefined ? { ...reference, done: 'yes' } : { ...reference, done: 'no', reason }
   })

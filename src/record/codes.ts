@@ -3,11 +3,11 @@ import type { RuleCodes } from '../rules/index.js'
 
 /** Reasons why recorded work does not count as done, and why a record cannot be added to a log. */
 export interface RecordCodes {
-  'record/said-not-done': { why: string }
-  'record/oil-not-out': { gearcase: string }
-  'record/oil-not-in': { gearcase: string }
-  'record/level-not-looked-at': { gearcase: string }
-  'record/corrects-nothing': { record: string }
+  'record/reported-not-done': { why: string }
+  'record/old-oil-not-drained': { gearcase: string }
+  'record/new-oil-not-filled': { gearcase: string }
+  'record/level-not-checked': { gearcase: string }
+  'record/corrected-record-missing': { record: string }
   'record/other-sheet': { required: string; given: string }
 }
 

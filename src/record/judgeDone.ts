@@ -14,7 +14,7 @@ export function judgeDone(
   sheet: SpecSheet | undefined,
 ): Reason<keyof RecordCodes> | undefined {
   const { service, gearcase: id, notDone, refilled, level } = entry
-  if (notDone !== undefined) return recordReason('record/said-not-done', { why: notDone })
+  if (notDone !== undefined) return recordReason('record/reported-not-done', { why: notDone })
   if (record.detail !== 'full' || sheet === undefined) return undefined
   if (record.sheet.id !== sheet.id || record.sheet.revision !== sheet.revision) return undefined
   const { gearcases, services } = sheet
@@ -24,8 +24,8 @@ export function judgeDone(
   if (gearcase === undefined || task === undefined || gearcase.oilSpace.kind === 'shared') return undefined
   const params = { gearcase: gearcase.name }
   if (task === 'check')
-    return level === 'not checked' ? recordReason('record/level-not-looked-at', params) : undefined
-  if (!isDrainOpened(record, entry, gearcase)) return recordReason('record/oil-not-out', params)
+    return level === 'not checked' ? recordReason('record/level-not-checked', params) : undefined
+  if (!isDrainOpened(record, entry, gearcase)) return recordReason('record/old-oil-not-drained', params)
   const isOilIn = refilled === undefined ? level === 'at the mark' || level === 'above' : refilled.value > 0
-  return isOilIn ? undefined : recordReason('record/oil-not-in', params)
+  return isOilIn ? undefined : recordReason('record/new-oil-not-filled', params)
 }

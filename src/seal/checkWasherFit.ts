@@ -114,10 +114,10 @@ export function checkWasherFit(
   const isHeldOnPlug = form === 'captive' || form === 'profile ring'
   // 1e-9 for binary rounding
   if (hole + rounding + 1e-9 < diameter - (isHeldOnPlug ? MAX_UNDERCUT : 0))
-    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', holeParams)] }
+    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-bore-too-small', holeParams)] }
   if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
     const params = { ...holeParams, largest: mm(diameter + MAX_PLAY) }
-    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
+    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-bore-too-large', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
   if (toMillimetres(outside) < hole + MIN_RIM) {

@@ -11,8 +11,8 @@ export interface SealCodes {
   'seal/sheet-says-every-opening': { kind: string }
   'seal/replace-not-stated': { kind: string }
   'seal/sheet-says-on-condition': { kind: string }
-  'seal/sealant-fresh': { product: string }
-  'seal/liquid-gasket-fresh': { product: string }
+  'seal/apply-new-sealant': { product: string }
+  'seal/apply-new-liquid-gasket': { product: string }
   'seal/not-stated': NoParams
   'seal/look-for-cuts': NoParams
   'seal/look-for-flattening': NoParams
@@ -27,8 +27,8 @@ export interface SealCodes {
   'seal/ring-held-on-plug': { thread: string }
   'seal/washer-in-table': { thread: string; washer: string }
   'seal/washer-plausible': { thread: string; washer: string }
-  'seal/washer-too-small': { thread: string; inside: Amount; major: Amount }
-  'seal/washer-too-wide': { thread: string; inside: Amount; major: Amount; largest: Amount }
+  'seal/washer-bore-too-small': { thread: string; inside: Amount; major: Amount }
+  'seal/washer-bore-too-large': { thread: string; inside: Amount; major: Amount; largest: Amount }
   'seal/washer-rim-too-narrow': { inside: Amount; outside: Amount; smallest: Amount }
   'seal/washer-thickness-doubtful': { thickness: Amount; min: Amount; max: Amount }
   'seal/o-ring-agrees': { designation: string; inside: Amount; section: Amount }
@@ -38,9 +38,9 @@ export interface SealCodes {
   'seal/o-ring-size-not-in-table': NoParams
   'seal/o-ring-not-described': NoParams
   'seal/material-not-stated': NoParams
-  'seal/material-never': { material: string; medium: string }
+  'seal/material-unsuitable': { material: string; medium: string }
   'seal/material-poor': { material: string; medium: string }
-  'seal/material-suits': { material: string; medium: string; min: Amount; max: Amount }
+  'seal/material-suitable': { material: string; medium: string; min: Amount; max: Amount }
   'seal/above-continuous-limit': { material: string; medium: string; temperature: Amount; max: Amount }
   'seal/material-limits-not-known': { material: string }
   'seal/temperature-needs-special-compound': {

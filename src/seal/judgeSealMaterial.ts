@@ -81,7 +81,7 @@ export function judgeSealMaterial(
     return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-known', { material })] }
   }
   if (row.oil === 'E') {
-    return { verdict: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }
+    return { verdict: 'no', reasons: [sealReason('seal/material-unsuitable', { material, medium })] }
   }
   const degrees = (value: number) => ({ value, unit: 'degC' as const })
   const widestRange = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
@@ -104,5 +104,8 @@ export function judgeSealMaterial(
   if (row.oil === 'C') reasons.push(sealReason('seal/material-poor', { material, medium }))
   return reasons.length > 0
     ? { verdict: 'ask', reasons }
-    : { verdict: 'yes', reasons: [sealReason('seal/material-suits', { material, medium, ...statedRange })] }
+    : {
+        verdict: 'yes',
+        reasons: [sealReason('seal/material-suitable', { material, medium, ...statedRange })],
+      }
 }

@@ -67,7 +67,7 @@ function judgeSeal(
   if (seal.kind === 'not stated')
     return { action: 'look up', inspection: [], reasons: [sealReason('seal/not-stated', {})] }
   if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') {
-    const code = seal.kind === 'thread sealant' ? 'seal/sealant-fresh' : 'seal/liquid-gasket-fresh'
+    const code = seal.kind === 'thread sealant' ? 'seal/apply-new-sealant' : 'seal/apply-new-liquid-gasket'
     return { action: 'apply', inspection: [], reasons: [sealReason(code, { product: seal.product })] }
   }
   if (seal.replace === 'on condition') {

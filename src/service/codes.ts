@@ -10,14 +10,14 @@ type ReasonParam = { readonly code: string; readonly params: Params }
 /** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
   // Missing facts
-  'service/part-open': { part: PartName; facts: readonly string[] }
-  'service/variant-open': { facts: readonly string[]; candidates: readonly string[] }
+  'service/part-not-known': { part: PartName; facts: readonly string[] }
+  'service/variant-not-known': { facts: readonly string[]; candidates: readonly string[] }
   'service/variant-contradicted': { candidates: readonly string[] }
   'service/figure-not-stated': { part: PartName; role: string }
-  'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
+  'service/figure-not-known': { part: PartName; role: string; facts: readonly string[] }
   'service/torque-not-settled': { part: PartName }
   'service/settings-need-toolbox': { parts: readonly PartName[] }
-  'service/due-open': { parts: readonly PartName[]; service: string; reason: ReasonParam }
+  'service/due-not-known': { parts: readonly PartName[]; service: string; reason: ReasonParam }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>
   'service/no-stock': Record<never, never>
@@ -27,7 +27,7 @@ export interface ServiceCodes {
   'service/oil-only-choice': { oil: string }
   'service/no-oil-for-ambient': { part: PartName; ambient: QuantityParam }
   'service/oil-does-not-meet': { container: string; oil: string; reason: ReasonParam }
-  'service/oil-ask-maker': { container: string; oil: string; reason: ReasonParam }
+  'service/ask-oil-maker': { container: string; oil: string; reason: ReasonParam }
   'service/no-suitable-oil': {
     part: PartName
     oil: string
@@ -36,10 +36,10 @@ export interface ServiceCodes {
   }
   // Tools
   'service/no-wrench-fits': { part: PartName; reasons: readonly ReasonParam[] }
-  'service/wrench-to-get': { from: QuantityParam; to: QuantityParam; count: number }
+  'service/wrench-required': { from: QuantityParam; to: QuantityParam; count: number }
   'service/scale-reversed': { wrench: string; lowest: QuantityParam; highest: QuantityParam }
-  'service/calibration-run-out': { wrench: string; dueOn: string }
-  'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
+  'service/calibration-expired': { wrench: string; dueOn: string }
+  'service/calibration-cycles-used-up': { wrench: string; cycles: number; limit: number }
   'service/calibration-not-recorded': { wrench: string }
   'service/socket-found': { tool: string; size: string }
   'service/adaptor-between': { adaptor: string; wrenches: readonly string[] }
@@ -64,7 +64,7 @@ export interface ServiceCodes {
   'service/seal-replace-not-stated': { count: number }
   'service/access-not-stated': { part: PartName }
   'service/seal-on-condition': { count: number }
-  'service/seal-open': { part: PartName }
+  'service/seal-not-known': { part: PartName }
   // Waits
   'service/pour-through': { filler: string; oil: string; temperature: QuantityParam }
   'service/hose-bore-not-known': { filler: string }
@@ -77,7 +77,7 @@ export interface ServiceCodes {
   'service/warm-the-bottle': { temperature: QuantityParam }
   'service/no-filler': { part: PartName }
   'service/no-oil-to-pour': { part: PartName }
-  'service/pour-volume-open': { part: PartName }
+  'service/pour-volume-not-known': { part: PartName }
   'service/drain-until-drips': { part: PartName }
   'service/settle-stated': { minutes: QuantityParam }
   'service/settle-not-stated': { part: PartName }
@@ -88,7 +88,7 @@ export interface ServiceCodes {
   // Time, consumables and used oil
   'service/oil-choice-open': { part: PartName; oils: readonly string[]; chosen: string }
   'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
-  'service/time-open': { count: number }
+  'service/waiting-time-not-known': { count: number }
   'service/time-from-records': { count: number; min: number; max: number; estimate: number }
   'service/time-few-visits': { count: number; required: number }
   'service/labour': { rate: MoneyParam; cost: MoneyParam }
@@ -111,7 +111,7 @@ export interface ServiceCodes {
   'service/hand-tools': { tools: readonly ToolKind[] }
   'service/used-oil': { volume: QuantityParam }
   'service/drain-limit-from-dry-fill': { part: PartName; volume: QuantityParam }
-  'service/used-oil-open': { part: PartName }
+  'service/used-oil-not-known': { part: PartName }
   'service/not-counted': { date: string; reason: ReasonParam }
   // Oil that was added between changes
   'service/no-oil-added': { part: PartName; since: string }
@@ -126,7 +126,7 @@ export interface ServiceCodes {
     per100Hours?: RangeParam
     percentOfFill?: number
   }
-  'service/top-up-of-which': { part: PartName }
+  'service/top-up-instance-missing': { part: PartName }
   'service/oil-may-have-settled': Record<never, never>
   'service/look-for-leaks': Record<never, never>
   'service/find-the-leak': Record<never, never>

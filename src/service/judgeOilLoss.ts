@@ -146,7 +146,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
     return {
       ...line,
       verdict: 'cannot tell',
-      reasons: [...reasons, serviceReason('service/top-up-of-which', { part })],
+      reasons: [...reasons, serviceReason('service/top-up-instance-missing', { part })],
     }
   const isSmall = share !== undefined && compareExact(share, SETTLING_LIMITS.share) <= 0
   const isEarly = hours?.max !== undefined && compareExact(hours.max, SETTLING_LIMITS.hours) <= 0

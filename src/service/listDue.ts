@@ -74,7 +74,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
         const common = { service, serviceName, task, gearcase, part }
         const unknownReasons = [serviceApplies, applies].flatMap((judgement): Reason | readonly [] =>
           judgement.verdict === 'cannot tell'
-            ? serviceReason('service/part-open', { part, facts: judgement.missing })
+            ? serviceReason('service/part-not-known', { part, facts: judgement.missing })
             : [],
         )
         if (unknownReasons.length > 0) {

@@ -19,7 +19,7 @@ export function listMissing(
   const missing: PlannedMissing[] = []
   if (variant.verdict === 'cannot tell') {
     const candidates = variant.candidates.map(({ name }) => name)
-    const reason = serviceReason('service/variant-open', { facts: variant.missing, candidates })
+    const reason = serviceReason('service/variant-not-known', { facts: variant.missing, candidates })
     missing.push({ kind: 'cannot tell', path: '/machine/variants', reason })
   }
   for (const { role, part, path, resolved } of figures) {
@@ -27,7 +27,7 @@ export function listMissing(
     const reason =
       resolved.kind === 'not stated'
         ? serviceReason('service/figure-not-stated', { part, role })
-        : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
+        : serviceReason('service/figure-not-known', { part, role, facts: resolved.missing })
     missing.push({ kind: resolved.kind, part, path, reason })
   }
   missing.push(...missingSettings, ...listUnknownServices(due))
@@ -52,7 +52,7 @@ function listUnknownServices(due: readonly PlannedDue[]): readonly PlannedMissin
   }
   return [...unknownServices.values()].map(({ parts, service, reason: why }) => {
     const part = parts.length > 1 ? undefined : parts[0]
-    const reason = serviceReason('service/due-open', { parts, service, reason: { ...why } })
+    const reason = serviceReason('service/due-not-known', { parts, service, reason: { ...why } })
     return dropUndefined({ kind: 'cannot tell', part, reason })
   })
 }

@@ -175,7 +175,7 @@ function judgeOilStock(
       Object.defineProperty(suitableContainers, id, { value: container, enumerable: true })
       continue
     }
-    const code = verdicts.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask-maker'
+    const code = verdicts.includes('no') ? 'service/oil-does-not-meet' : 'service/ask-oil-maker'
     const [firstReason] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
     if (firstReason !== undefined)
       reasons.push(

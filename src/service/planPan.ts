@@ -36,7 +36,7 @@ export function planPan(
     const refill = volumes.get(gearcase)
     const amount = refill ?? readDryFill(visit, gearcase, instances.length)
     for (const _each of instances) if (amount !== undefined) drained.push(amount.exactEach)
-    if (amount === undefined) openReasons.push(serviceReason('service/used-oil-open', { part }))
+    if (amount === undefined) openReasons.push(serviceReason('service/used-oil-not-known', { part }))
     else if (refill === undefined)
       openReasons.push(serviceReason('service/drain-limit-from-dry-fill', { part, volume: amount.all }))
   }

@@ -22,7 +22,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
       const part = describePart(sheet, path)
       const count = newCount > 0 ? newCount : inspected.size
       if (resolved.kind !== 'stated') {
-        const reasons = [serviceReason('service/seal-open', { part })]
+        const reasons = [serviceReason('service/seal-not-known', { part })]
         return { part, figure, seal: { kind: 'not stated' }, replace: 'cannot tell', count, buy: 0, reasons }
       }
       const seal = resolved.value as Seal

@@ -271,7 +271,7 @@ function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan[
     basis: 'house estimate',
     reasons: [
       serviceReason('service/time-sum', { steps: steps.length, minutes, waitMinutes }),
-      ...(unknownWaits > 0 ? [serviceReason('service/time-open', { count: unknownWaits })] : []),
+      ...(unknownWaits > 0 ? [serviceReason('service/waiting-time-not-known', { count: unknownWaits })] : []),
     ],
   }
 }

@@ -41,7 +41,11 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
       const resolved = figures.at(path)?.resolved
       const reason =
         resolved?.kind === 'cannot tell'
-          ? serviceReason('service/figure-open', { ...common, role: 'tightening', facts: resolved.missing })
+          ? serviceReason('service/figure-not-known', {
+              ...common,
+              role: 'tightening',
+              facts: resolved.missing,
+            })
           : serviceReason('service/figure-not-stated', { part, role: 'tightening' })
       return { ...common, verdict: 'cannot tell', reasons: [reason] }
     }
@@ -69,7 +73,7 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
     }
   })
   const reasons = choice.toBuy.map(({ from, to, covers }) =>
-    serviceReason('service/wrench-to-get', { from, to, count: covers.length }),
+    serviceReason('service/wrench-required', { from, to, count: covers.length }),
   )
   return {
     tightenings,

@@ -118,7 +118,7 @@ function planHoseWait(
   const volume = volumes.get(gearcase)?.each
   if (filler === undefined) return cannotTell(serviceReason('service/no-filler', { part }))
   if (ambient === undefined) return cannotTell(serviceReason('service/ambient-not-given', { part }))
-  if (volume === undefined) return cannotTell(serviceReason('service/pour-volume-open', { part }))
+  if (volume === undefined) return cannotTell(serviceReason('service/pour-volume-not-known', { part }))
   if (oil === undefined) return cannotTell(serviceReason('service/no-oil-to-pour', { part }))
   const warmingReasons =
     compareQuantities(ambient, THICK_OIL_TEMPERATURE) <= 0
@@ -192,7 +192,7 @@ function planCureWait({ sheet, figures }: VisitContext, part: PartName, step: St
   const wait = (reason: Reason, seconds?: number): PlannedWait =>
     dropUndefined({ kind: 'cure', part, seconds, reasons: [reason] })
   if (gasket === undefined)
-    return wait(serviceReason('service/seal-open', { part: describePart(sheet, path) }))
+    return wait(serviceReason('service/seal-not-known', { part: describePart(sheet, path) }))
   const { product } = gasket
   if (time === undefined) return wait(serviceReason('service/cure-not-stated', { product }))
   return wait(serviceReason('service/cure-stated', { product, time }), toSeconds(time))

@@ -31,7 +31,10 @@ export function reportVisit(
     const candidates = variant.candidates.map(({ name }) => name)
     findings.push(
       facts.length > 0
-        ? serviceFinding('service/variant-open', 'warning', logReference, '/identity', { facts, candidates })
+        ? serviceFinding('service/variant-not-known', 'warning', logReference, '/identity', {
+            facts,
+            candidates,
+          })
         : serviceFinding('service/variant-contradicted', 'warning', logReference, '/identity', {
             candidates,
           }),
@@ -131,12 +134,12 @@ export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], toda
     const dueOn = interval.period && mayHaveExpired ? addPeriod(from, interval.period) : undefined
     if (dueOn !== undefined && compareDates(dueOn, today) <= 0) {
       const at = `${path}/calibration/date`
-      found.push(serviceFinding('service/calibration-run-out', 'warning', document, at, { wrench, dueOn }))
+      found.push(serviceFinding('service/calibration-expired', 'warning', document, at, { wrench, dueOn }))
     }
     if (byCycles === 'due') {
       const at = `${path}/calibration/cyclesSince`
       const params = { wrench, cycles: cycles.used ?? cycles.limit, limit: cycles.limit }
-      found.push(serviceFinding('service/calibration-cycles-run-out', 'warning', document, at, params))
+      found.push(serviceFinding('service/calibration-cycles-used-up', 'warning', document, at, params))
     }
     return found
   })

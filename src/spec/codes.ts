@@ -140,7 +140,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/variant-stated': { variant: string }
   'spec/variant-selected': { variant: string }
   'spec/variant-only': { variant: string }
-  'spec/variant-open': { candidates: readonly string[] }
+  'spec/variant-not-known': { candidates: readonly string[] }
   'spec/variant-not-on-sheet': { variant: string; known: readonly string[] }
   'spec/variant-contradicted': { variant: string; candidates: readonly string[] }
   'spec/variant-none-fits': { known: readonly string[] }
@@ -149,10 +149,10 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/fact-missing': { fact: string }
   'spec/variant-listed': { variants: readonly string[]; listed: readonly string[] }
   'spec/variant-not-listed': { variants: readonly string[]; listed: readonly string[] }
-  'spec/model-year-inside': { modelYear: number; from?: number; to?: number }
-  'spec/model-year-outside': { modelYear: number; from?: number; to?: number }
-  'spec/serial-inside': { serial: string; prefix: string; from?: string; to?: string }
-  'spec/serial-outside': { serial: string; prefix: string; from?: string; to?: string }
+  'spec/model-year-in-range': { modelYear: number; from?: number; to?: number }
+  'spec/model-year-out-of-range': { modelYear: number; from?: number; to?: number }
+  'spec/serial-in-range': { serial: string; prefix: string; from?: string; to?: string }
+  'spec/serial-out-of-range': { serial: string; prefix: string; from?: string; to?: string }
   'spec/serial-form-differs': { serial: string; prefix: string; width?: number }
   'spec/serial-range-unreadable': { prefix: string; from?: string; to?: string }
   'spec/market-listed': { market: string; listed: readonly string[] }

@@ -69,8 +69,8 @@ function judgeModelYear(
     throw new RangeError(`identity.modelYear must be a whole number, got ${quoteValue(modelYear)}`)
   const params = { modelYear, ...years }
   return (from !== undefined && modelYear < from) || (to !== undefined && modelYear > to)
-    ? makeJudgement('no', 'spec/model-year-outside', params)
-    : makeJudgement('yes', 'spec/model-year-inside', params)
+    ? makeJudgement('no', 'spec/model-year-out-of-range', params)
+    : makeJudgement('yes', 'spec/model-year-in-range', params)
 }
 
 function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
@@ -106,8 +106,8 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
   return serialPrefix === prefix &&
     (from === undefined || number >= from) &&
     (to === undefined || number <= to)
-    ? makeJudgement('yes', 'spec/serial-inside', params)
-    : makeJudgement('no', 'spec/serial-outside', params)
+    ? makeJudgement('yes', 'spec/serial-in-range', params)
+    : makeJudgement('no', 'spec/serial-out-of-range', params)
 }
 
 function isDigits(text: string): boolean {

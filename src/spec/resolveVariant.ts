@@ -101,7 +101,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
     candidates,
     reasons: [
-      specReason('spec/variant-open', { candidates }),
+      specReason('spec/variant-not-known', { candidates }),
       ...possibleVariants.flatMap(({ judgement }) => judgement.reasons),
     ],
   }

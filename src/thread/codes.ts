@@ -5,7 +5,7 @@ type Torque = { value: number | Figure; unit: TorqueUnit }
 
 /** Codes of the thread functions with their params. */
 export interface ThreadCodes {
-  'thread/not-a-thread': { text: string }
+  'thread/unknown-thread': { text: string }
   'thread/parallel-or-taper': { text: string; candidates: readonly string[] }
   'thread/pitch-not-known': { text: string; diameter: string }
   'thread/pitch-too-coarse': { text: string; pitch: string; diameter: string }

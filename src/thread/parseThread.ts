@@ -30,7 +30,7 @@ const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({
  * thread of ISO 7-1; old drawings use the same letter for the parallel thread.
  *
  * @param text - a designation of at most 64 characters; spaces around it are ignored
- * @returns the thread in its standard spelling, or findings: `thread/not-a-thread`,
+ * @returns the thread in its standard spelling, or findings: `thread/unknown-thread`,
  *   `thread/parallel-or-taper`, `thread/pitch-not-known` (no coarse pitch for that size),
  *   `thread/pitch-too-coarse`, `thread/size-not-known`, `thread/threads-per-inch-differ`, `thread/too-long`;
  *   `thread/unusual-pitch` is only a warning
@@ -57,7 +57,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (pipe) return parsePipeThread(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
-  return refuseText(finding('thread/not-a-thread', 'error', { text }))
+  return refuseText(finding('thread/unknown-thread', 'error', { text }))
 }
 
 /** Normalizes signs that vary in print: decimal comma, inch mark, dashes, fraction characters, spaces. */
@@ -146,7 +146,7 @@ function readUnified(
     lacksFineSeries && Number(per) === 12
       ? 'UN'
       : (namedSeries ?? SERIES_IN_TABLE.find((one) => row?.[one] === Number(per)))
-  if (series === undefined) return refuseText(finding('thread/not-a-thread', 'error', { text }))
+  if (series === undefined) return refuseText(finding('thread/unknown-thread', 'error', { text }))
   const usualThreads = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usualThreads.length === 0 || (series === 'UN' && size.startsWith('#')))
     return refuseText(finding('thread/size-not-known', 'error', { text, size, system: series }))

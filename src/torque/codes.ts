@@ -16,9 +16,19 @@ export interface TorqueCodes {
   /** A nominal without tolerance is between two marks. `percent`: how far the chosen mark is above it; negative: below. */
   'torque/nearest-mark': { setting: Torque; nominal: Torque; percent: number }
   /** With the wrench's permissible error the true torque stays inside the band. */
-  'torque/true-band-inside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
+  'torque/actual-torque-in-band': {
+    trueBand: Band
+    band: Band
+    percent: number
+    of: 'reading' | 'full scale'
+  }
   /** With the wrench's permissible error the true torque may leave the band. */
-  'torque/true-band-outside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
+  'torque/actual-torque-out-of-band': {
+    trueBand: Band
+    band: Band
+    percent: number
+    of: 'reading' | 'full scale'
+  }
   /** ISO 6789:2017 permits it, but it is below 20 % of full scale. */
   'torque/low-on-scale': { setting: Torque; highest: Torque; sharePercent: number }
   'torque/below-lowest-mark': { required: Torque; lowest: Torque }
@@ -27,7 +37,7 @@ export interface TorqueCodes {
   'torque/above-highest-mark': { required: Torque; highest: Torque }
   'torque/above-declared-range': { required: Torque; to: Torque }
   /** `error` is present if the manual prints a nominal without tolerance: no mark is within that error of it. */
-  'torque/no-mark-inside': {
+  'torque/no-mark-in-band': {
     band: Band
     below?: Torque
     above?: Torque
@@ -44,7 +54,7 @@ export interface TorqueCodes {
   'torque/band-empty': { band: Band }
   'torque/not-stated': Record<never, never>
   'torque/by-turns': { min: Figure; max?: Figure }
-  'torque/then-angle': { angle: Angle }
+  'torque/angle-after-torque': { angle: Angle }
   /** No source was read for the permissible error of this type of wrench in ISO 6789. */
   'torque/iso-figure-unknown': { type: string }
   'torque/stage': { stage: number; stages: number; reason: ReasonInput }
@@ -52,10 +62,10 @@ export interface TorqueCodes {
   'torque/extension-missing': Record<never, never>
   'torque/lever-length-missing': { extension: Length }
   'torque/drive-does-not-reach': { wrench: string; required: string }
-  'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }
-  'torque/outside-plug-band': { torque: Torque; band: Band; thread: string }
+  'torque/usual-for-plug': { torque: Torque; band: Band; thread: string }
+  'torque/unusual-for-plug': { torque: Torque; band: Band; thread: string }
   /** A known ratio would make the figure usual; `meant` is the unit that was probably meant. */
-  'torque/slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
+  'torque/unit-slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }
   'torque/swapped-fits-better': { fill: Torque; drain: Torque; fillThread: string; drainThread: string }
@@ -68,14 +78,14 @@ export interface TorqueCodes {
   'torque/clamp-load': { torque: Torque; nutFactor: number; force: Force }
   'torque/above-proof': { max: Force; proof: Force }
   'torque/below-proof': { max: Force; proof: Force }
-  'torque/cycles-run-out': { used: number; limit: number }
+  'torque/cycles-used-up': { used: number; limit: number }
   'torque/cycles-left': { used: number; limit: number }
   'torque/cycles-not-counted': { limit: number }
   'torque/calibration-date-missing': Record<never, never>
   'torque/by-torque': Record<never, never>
   'torque/turns': { min: Figure; max?: Figure }
-  'torque/turns-open': { min: Figure }
-  'torque/turns-inside': { turns: number; min: Figure; max?: Figure }
+  'torque/turns-without-maximum': { min: Figure }
+  'torque/turns-correct': { turns: number; min: Figure; max?: Figure }
   'torque/turns-too-few': { turns: number; min: Figure }
   'torque/turns-too-many': { turns: number; max: Figure }
   'torque/set-not-a-mark': { set: Torque; below?: Torque; above?: Torque }

@@ -95,7 +95,7 @@ export function findNearestMark(
     } else {
       const { unit } = scale
       refusals.push(
-        torqueReason('torque/no-mark-inside', {
+        torqueReason('torque/no-mark-in-band', {
           band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
           unit,
           ...(target.isNominalOnly && deviation && { error: deviation }),

@@ -81,7 +81,7 @@ export function findTorqueSlip(
     return {
       verdict: 'usual',
       unitMistakes: [],
-      reasons: [...expectedBand.reasons, torqueReason('torque/inside-plug-band', params)],
+      reasons: [...expectedBand.reasons, torqueReason('torque/usual-for-plug', params)],
     }
   const unitMistakes = SLIP_RATIOS.flatMap(({ factor, ratio, way, printed, meant }): UnitMistake[] => {
     const correctedTorque =
@@ -101,8 +101,10 @@ export function findTorqueSlip(
     unitMistakes,
     reasons: [
       ...expectedBand.reasons,
-      torqueReason('torque/outside-plug-band', params),
-      ...unitMistakes.map((slip) => torqueReason('torque/slip', { ...slip, torque: printedTorque, band })),
+      torqueReason('torque/unusual-for-plug', params),
+      ...unitMistakes.map((slip) =>
+        torqueReason('torque/unit-slip', { ...slip, torque: printedTorque, band }),
+      ),
     ],
   }
 }

@@ -110,7 +110,9 @@ export function judgeTorque(
   ]
   if (!isNominalOnly) {
     const params = { trueBand: trueBand.sheetUnit, band, percent: deviation.percent, of: deviation.of }
-    reasons.push(torqueReason(isInside ? 'torque/true-band-inside' : 'torque/true-band-outside', params))
+    reasons.push(
+      torqueReason(isInside ? 'torque/actual-torque-in-band' : 'torque/actual-torque-out-of-band', params),
+    )
   }
   const isLowOnScale = wrench.declaredRange === undefined && compareExact(share, exactOf('0.2')) < 0
   if (isLowOnScale)

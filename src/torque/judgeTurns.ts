@@ -24,9 +24,9 @@ export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict 
     return { verdict: 'too few', reasons: [torqueReason('torque/turns-too-few', { turns, min })] }
   if (max === undefined)
     return compareExact(recordedTurns, exactOf(min)) === 0
-      ? { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min })] }
+      ? { verdict: 'inside', reasons: [torqueReason('torque/turns-correct', { turns, min })] }
       : { verdict: 'cannot tell', reasons: band.reasons }
   if (compareExact(recordedTurns, exactOf(max)) > 0)
     return { verdict: 'too many', reasons: [torqueReason('torque/turns-too-many', { turns, max })] }
-  return { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min, max })] }
+  return { verdict: 'inside', reasons: [torqueReason('torque/turns-correct', { turns, min, max })] }
 }

@@ -67,7 +67,7 @@ export function judgeWrench(
       }),
     )
   if (tightening.thenAngle !== undefined)
-    reasons.push(torqueReason('torque/then-angle', { angle: makeAngleParams(tightening.thenAngle) }))
+    reasons.push(torqueReason('torque/angle-after-torque', { angle: makeAngleParams(tightening.thenAngle) }))
   // no setting if a stage has none, so that it agrees with `verdict`
   const setting = fits.every((fit) => fit.setting) ? finalFit.setting : undefined
   return { ...finalFit, setting, verdict, reasons, stages } as WrenchVerdict

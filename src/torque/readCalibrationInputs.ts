@@ -34,7 +34,7 @@ export function readCalibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
   if (used === undefined) reasons.push(torqueReason('torque/cycles-not-counted', { limit: MAX_CYCLES }))
   else if (used >= MAX_CYCLES)
-    reasons.push(torqueReason('torque/cycles-run-out', { used, limit: MAX_CYCLES }))
+    reasons.push(torqueReason('torque/cycles-used-up', { used, limit: MAX_CYCLES }))
   else reasons.push(torqueReason('torque/cycles-left', { used, limit: MAX_CYCLES }))
   return {
     ...(calibration === undefined ? {} : { from: calibration.date }),

@@ -30,7 +30,7 @@ export function readTurnsBand(tightening: Tightening): TurnsBand {
     return {
       verdict: 'turns',
       min: figureToNumber(min),
-      reasons: [torqueReason('torque/turns-open', { min })],
+      reasons: [torqueReason('torque/turns-without-maximum', { min })],
     }
   return {
     verdict: 'turns',

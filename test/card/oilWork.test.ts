@@ -263,7 +263,7 @@ describe('a level', () => {
     const plan = planExample('tind-4', { sheet: level(hole), services: ['gear-oil-check'] })
     const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
     expect(text).toContain(
-      "If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, let the excess run out.",
+      'If it is high and was not overfilled, stop: water or the oil of another gearcase may be in it. If it was overfilled, let the excess run out.',
     )
   })
 
@@ -293,8 +293,8 @@ describe('a level', () => {
 
 describe('what the old oil shows', () => {
   it.each([
-    'If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
-    'If it holds only grey paste or some glitter at a first service, go on.',
+    'If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
+    'If it contains only grey paste or some glitter at a first service, go on.',
     "If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
@@ -336,10 +336,10 @@ describe('a cover', () => {
     )
   })
 
-  it('that carries bearings comes off and goes on by the manual alone', () => {
+  it('that carries bearings comes off and goes on only by the manual', () => {
     const text = cover({ carriesBearings: true })
-    expect(text).toContain("Take off the rear cover by the machine's manual alone: it carries bearings.")
-    expect(text).toContain("Fit the rear cover by the machine's manual alone: its shims set the bearings.")
+    expect(text).toContain("Take off the rear cover only by the machine's manual: it carries bearings.")
+    expect(text).toContain("Fit the rear cover only by the machine's manual: its shims set the bearings.")
   })
 
   it('prints the order of its bolts, its bead and its stages', () => {
@@ -382,7 +382,7 @@ describe('what a technician reads at a plug', () => {
   it('the leak check and wiping name the side, and no seal is helped by more torque', () => {
     const text = textOf('acre-26')
     for (const side of ['left', 'right']) {
-      expect(text).toContain(`Wipe off all the oil that you spilt (${side}).`)
+      expect(text).toContain(`Wipe off all spilt oil (${side}).`)
       expect(text).toMatch(
         /Check each plug and joint that you opened for oil: [^.]*hub reduction \(right\)\. If one weeps, replace its seal\. Do not turn it past the manual's figure\./,
       )

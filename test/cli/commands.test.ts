@@ -238,7 +238,7 @@ describe('record', () => {
     expect(first.text.includes('Does not count.')).toBe(!one.counts)
     expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
     const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
-    expect(plan.text).toContain('A fault is open since 2023-10-06')
+    expect(plan.text).toContain('A fault has been open since 2023-10-06')
     expect((await say(['due', 'set', '--exit-code'], setWith(first.log))).code).toBe(3)
     const second = await say(['record', 'set', '--out', 'log.json'], setWith(first.log, one.correction))
     expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })
@@ -255,7 +255,7 @@ describe('record', () => {
       !one.counts,
     )
     const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
-    expect(after.text).not.toContain('A fault is open since')
+    expect(after.text).not.toContain('A fault has been open since')
   })
 
   it('says once that a correction of no record does not count', async () => {

@@ -69,7 +69,7 @@ describe('kits', () => {
       open: [
         {
           machine: { id: 'station-6' },
-          reasons: [{ code: 'service/due-open' }, { code: 'service/due-open' }],
+          reasons: [{ code: 'service/due-not-known' }, { code: 'service/due-not-known' }],
         },
       ],
     })
@@ -258,7 +258,7 @@ describe('--tolerance', () => {
     expect(near.out.replaceAll(/\s+/g, ' ')).toMatch(/the nearest mark, 0\.4 % above/)
     const far = await plan(20)
     expect(far.code).toBe(1)
-    expect(far.out).toMatch(/Not settled/)
+    expect(far.out).toMatch(/No wrench setting/)
     expect(far.out).toMatch(/40–200.lbf·in/)
     const allowed = await plan(20, '--tolerance', '12')
     expect(allowed.code).toBe(0)
@@ -273,7 +273,9 @@ describe('--tolerance', () => {
       ...VISIT,
     ])
     expect(code).toBe(1)
-    expect(out.replaceAll(/\s+/g, ' ')).toMatch(/Not settled.{1,9}Which wrench\? Give a toolbox/)
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(
+      /No wrench setting.{1,9}No toolbox given, so the stated torques have no wrench setting/,
+    )
   })
 
   it('is per cent above 0 and below 100, with or without the sign', async () => {

@@ -202,7 +202,7 @@ describe('what can hurt or cannot be done as printed', () => {
 
   it('the magnet to inspect has a place', () => {
     expect(write('inspect the magnet', { part: 'drain plug' })).toContain(
-      'Inspect the magnet of the drain plug. If it holds chips, flakes or pieces, stop:',
+      'Inspect the magnet of the drain plug. If it has chips, flakes or pieces, stop:',
     )
   })
 

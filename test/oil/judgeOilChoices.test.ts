@@ -62,7 +62,7 @@ describe('judgeAmbientBand', () => {
     const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
     expect(judgeAmbientBand(bare, celsius(20))).toMatchObject({
       verdict: 'ask',
-      reasons: [{ code: 'oil/ambient-not-a-band' }],
+      reasons: [{ code: 'oil/ambient-not-a-range' }],
     })
     expect(judgeAmbientBand(undefined, undefined)).toMatchObject({ verdict: 'yes' })
   })

@@ -47,7 +47,7 @@ describe('texts of the oil room', () => {
   })
 
   it('an open band has one end, an unknown one none', () => {
-    const inside = (more: object) => say('oil/ambient-inside', more).replaceAll('\u00a0', ' ')
+    const inside = (more: object) => say('oil/ambient-in-range', more).replaceAll('\u00a0', ' ')
     expect(inside({})).toContain('from −10 °C to 30 °C.')
     expect(inside({ max: undefined })).toContain('from −10 °C.')
     expect(inside({ min: undefined })).toContain('up to 30 °C.')

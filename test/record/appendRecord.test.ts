@@ -82,7 +82,7 @@ describe('a record of what really happened', () => {
     if (!planned.ok) throw new Error('no plan')
     const [caution] = planned.value.cautions
     expect(caution && say(caution)).toMatch(
-      /^WARNING: Do not use this machine\. A fault is open since 2023-10-06\. front differential: 520 mL in/,
+      /^WARNING: Do not use this machine\. A fault has been open since 2023-10-06\. front differential: 520 mL in/,
     )
   })
 
@@ -90,7 +90,7 @@ describe('a record of what really happened', () => {
     const { record } = CORRECTED.find(({ counts }) => !counts) as (typeof CORRECTED)[0]
     const reasons = frontChange(append(record).log)?.reasons.map((reason) => say(reason))
     expect(reasons?.at(-1)).toBe(
-      'The record of 2023-10-06 does not count. front differential: not counted as done: no drain plug, cover or suction opening was opened.',
+      'The record of 2023-10-06 does not count. front differential: not done: no drain plug, cover or suction opening was opened.',
     )
   })
 })
@@ -127,17 +127,17 @@ describe('what counts as done', () => {
   it('a change: something that lets the oil out was opened, and oil went in, however much', () => {
     expect(doneOf({})).toBe('yes')
     expect(doneOf({ refilled: { value: 1, unit: 'mL' } })).toBe('yes')
-    expect(doneOf({ refilled: { value: 0, unit: 'mL' } })).toBe('record/oil-not-in')
-    expect(doneOf({ opened: [] })).toBe('record/oil-not-out')
-    expect(without({})).toBe('record/oil-not-in')
+    expect(doneOf({ refilled: { value: 0, unit: 'mL' } })).toBe('record/new-oil-not-filled')
+    expect(doneOf({ opened: [] })).toBe('record/old-oil-not-drained')
+    expect(without({})).toBe('record/new-oil-not-filled')
     expect(without({ level: 'at the mark' })).toBe('yes')
-    expect(without({ level: 'below' })).toBe('record/oil-not-in')
-    expect(doneOf({ notDone: 'the plug is seized' })).toBe('record/said-not-done')
+    expect(without({ level: 'below' })).toBe('record/new-oil-not-filled')
+    expect(doneOf({ notDone: 'the plug is seized' })).toBe('record/reported-not-done')
   })
 
   it('a check: the level was looked at', () => {
     expect(doneOf({ service: 'gear-oil-check', level: 'below', opened: [] })).toBe('yes')
-    expect(doneOf({ service: 'gear-oil-check', level: 'not checked' })).toBe('record/level-not-looked-at')
+    expect(doneOf({ service: 'gear-oil-check', level: 'not checked' })).toBe('record/level-not-checked')
   })
 
   it('what cannot be judged: no details, another revision, no sheet', () => {
@@ -227,7 +227,10 @@ describe('corrections', () => {
       path: '/corrects',
       params: { meant: 'station-2-2023-10-06' },
     })
-    expect(stray.entries[0]).toMatchObject({ done: 'no', reason: { code: 'record/corrects-nothing' } })
+    expect(stray.entries[0]).toMatchObject({
+      done: 'no',
+      reason: { code: 'record/corrected-record-missing' },
+    })
     const itself = append(correctionOf({}, { id: 'loop', corrects: 'loop' }), first)
     expect(itself.findings.map(({ code }) => code)).toEqual(['record/corrects-itself'])
     expect(itself.entries[0]?.done).toBe('no')

@@ -92,8 +92,8 @@ describe('listSealTasks', () => {
       'seal/sheet-says-on-condition',
       2,
     ],
-    ['a sealant', sealant, 'apply', 'seal/sealant-fresh', 0],
-    ['a liquid gasket, whatever the sheet says', liquid, 'apply', 'seal/liquid-gasket-fresh', 0],
+    ['a sealant', sealant, 'apply', 'seal/apply-new-sealant', 0],
+    ['a liquid gasket, whatever the sheet says', liquid, 'apply', 'seal/apply-new-liquid-gasket', 0],
     ['nothing stated', { kind: 'not stated' }, 'look up', 'seal/not-stated', 0],
   ] as [string, Seal, string, string, number][])('%s', (_, seal, action, code, looks) => {
     const task = one(seal)

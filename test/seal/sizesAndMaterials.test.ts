@@ -40,10 +40,10 @@ describe('checkWasherFit', () => {
   })
 
   it.each([
-    ['M18x1.5', size('17.99', '22'), 'does not fit', 'seal/washer-too-small'],
+    ['M18x1.5', size('17.99', '22'), 'does not fit', 'seal/washer-bore-too-small'],
     ['M18x1.5', size('18.2', '22'), 'plausible', 'seal/washer-plausible'],
     ['M18x1.5', size('19', '23'), 'plausible', 'seal/washer-plausible'],
-    ['M18x1.5', size('19.01', '23'), 'does not fit', 'seal/washer-too-wide'],
+    ['M18x1.5', size('19.01', '23'), 'does not fit', 'seal/washer-bore-too-large'],
     ['M18x1.5', size('18', '19.99'), 'doubtful', 'seal/washer-rim-too-narrow'],
     ['M18x1.5', size('18', '20'), 'plausible', 'seal/washer-plausible'],
     ['M18x1.5', size('18', '22', '0.49'), 'doubtful', 'seal/washer-thickness-doubtful'],
@@ -52,18 +52,18 @@ describe('checkWasherFit', () => {
     ['M18x1.5', size('18', '22', '4.01'), 'doubtful', 'seal/washer-thickness-doubtful'],
     ['M10', size('10', '13.5', '1'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('21', '26'), 'plausible', 'seal/washer-plausible'],
-    ['G 1/2', size('20.5', '26'), 'does not fit', 'seal/washer-too-small'],
+    ['G 1/2', size('20.5', '26'), 'does not fit', 'seal/washer-bore-too-small'],
     ['Rp 1/16', size('8', '12'), 'cannot tell', 'seal/pipe-size-not-known'],
     // the printed rounding counts: 33 is 32.5 to 33.5 mm, 19 goes over 19.05 mm
     ['G 1', size('33', '39', '2'), 'plausible', 'seal/washer-plausible'],
-    ['G 1', size('33.0', '39', '2'), 'does not fit', 'seal/washer-too-small'],
+    ['G 1', size('33.0', '39', '2'), 'does not fit', 'seal/washer-bore-too-small'],
     ['G 1 1/4', size('42', '49', '2'), 'plausible', 'seal/washer-plausible'],
     ['3/4-16 UNF', size('19', '25'), 'plausible', 'seal/washer-plausible'],
-    ['3/4-16 UNF', size('18', '25'), 'does not fit', 'seal/washer-too-small'],
-    ['M18x1.5', size('20', '24'), 'does not fit', 'seal/washer-too-wide'],
+    ['3/4-16 UNF', size('18', '25'), 'does not fit', 'seal/washer-bore-too-small'],
+    ['M18x1.5', size('20', '24'), 'does not fit', 'seal/washer-bore-too-large'],
     ['3/4-16 UNF', inches('0.75', '1.00'), 'plausible', 'seal/washer-plausible'],
-    ['3/4-16 UNF', inches('0.700', '1.000'), 'does not fit', 'seal/washer-too-small'],
-    ['3/4-16 UNF', inches('0.80', '1.00'), 'does not fit', 'seal/washer-too-wide'],
+    ['3/4-16 UNF', inches('0.700', '1.000'), 'does not fit', 'seal/washer-bore-too-small'],
+    ['3/4-16 UNF', inches('0.80', '1.00'), 'does not fit', 'seal/washer-bore-too-large'],
     ['3/4-16 UNF', inches('0.75', '0.80'), 'doubtful', 'seal/washer-rim-too-narrow'],
     ['M18x1.5', inches('0.72', '0.94'), 'plausible', 'seal/washer-plausible'],
     ['3/4-16 UNF', size('19.5', '25'), 'plausible', 'seal/washer-plausible'],
@@ -240,8 +240,8 @@ describe('judgeSealMaterial', () => {
   )
 
   it('names why', () => {
-    expect(codes(ask('NBR', 20))).toEqual(['seal/material-suits'])
-    expect(codes(ask('EPDM', 20))).toEqual(['seal/material-never'])
+    expect(codes(ask('NBR', 20))).toEqual(['seal/material-suitable'])
+    expect(codes(ask('EPDM', 20))).toEqual(['seal/material-unsuitable'])
     expect(codes(ask('VMQ', 20))).toEqual(['seal/material-poor'])
     expect(codes(ask('CR', -45))).toEqual(['seal/temperature-needs-special-compound', 'seal/material-poor'])
     expect(codes(ask('NBR', 121))).toEqual(['seal/temperature-outside-material'])

@@ -225,7 +225,7 @@ describe('sheets that say little', () => {
     const missing = plan.missing.filter(({ kind }) => kind === 'not stated').map(({ path }) => path)
     expect(missing).toContain('/gearcases/rear/oilSpace/oils')
     expect(missing).toContain('/gearcases/rear/oilSpace/fill/drainAndRefill')
-    expect(codes(plan.usedOil.reasons)).toContain('service/used-oil-open')
+    expect(codes(plan.usedOil.reasons)).toContain('service/used-oil-not-known')
   })
 
   describe('dry fill stated and refill not', () => {
@@ -244,7 +244,7 @@ describe('sheets that say little', () => {
       // 900 mL of the rear and 450 mL of the front, where it is changed too
       expect(usedOil.volume).toEqual({ value: 1350, unit: 'mL' })
       expect(codes(usedOil.reasons)).toContain('service/drain-limit-from-dry-fill')
-      expect(codes(usedOil.reasons)).not.toContain('service/used-oil-open')
+      expect(codes(usedOil.reasons)).not.toContain('service/used-oil-not-known')
       expect(plan('6.1').pan).toMatchObject({ verdict: 'does not fit' })
     })
 
@@ -302,6 +302,10 @@ describe('sheets that say little', () => {
       sheet: patched(replace('/gearcases/front/openings/drain/seals', [{ kind: 'not stated' }])),
     })
     const seal = plan.seals.find(({ part }) => part.path.startsWith('/gearcases/front/openings/drain'))
-    expect(seal).toMatchObject({ replace: 'cannot tell', buy: 0, reasons: [{ code: 'service/seal-open' }] })
+    expect(seal).toMatchObject({
+      replace: 'cannot tell',
+      buy: 0,
+      reasons: [{ code: 'service/seal-not-known' }],
+    })
   })
 })

@@ -24,9 +24,9 @@ describe('the main job with the variant missing and a torque not stated', () => 
       missing: ['variant', 'serial'],
       candidates: [{ id: 'short' }, { id: 'long' }],
     })
-    expect(plan.missing.map(({ reason }) => reason.code)).toContain('service/variant-open')
+    expect(plan.missing.map(({ reason }) => reason.code)).toContain('service/variant-not-known')
     expect(plan.findings).toMatchObject([
-      { code: 'service/variant-open', severity: 'warning', path: '/identity' },
+      { code: 'service/variant-not-known', severity: 'warning', path: '/identity' },
     ])
   })
 

@@ -206,7 +206,7 @@ describe('tools', () => {
       ['2022-10-05', '2023-10-05'],
       ['2022-10-06', '2023-10-06'],
     ])('dated %s has run out on 6 October 2023', (date, dueOn) => {
-      expect(found({ date })).toEqual([['service/calibration-run-out', `${WRENCH}/calibration/date`, dueOn]])
+      expect(found({ date })).toEqual([['service/calibration-expired', `${WRENCH}/calibration/date`, dueOn]])
     })
 
     it('dated 7 October 2022 has a day left', () => {
@@ -215,8 +215,8 @@ describe('tools', () => {
 
     it.each([
       [4999, []],
-      [5000, [['service/calibration-cycles-run-out', `${WRENCH}/calibration/cyclesSince`, undefined]]],
-      [5001, [['service/calibration-cycles-run-out', `${WRENCH}/calibration/cyclesSince`, undefined]]],
+      [5000, [['service/calibration-cycles-used-up', `${WRENCH}/calibration/cyclesSince`, undefined]]],
+      [5001, [['service/calibration-cycles-used-up', `${WRENCH}/calibration/cyclesSince`, undefined]]],
     ])('%s cycles', (cyclesSince, expected) => {
       expect(found({ date: '2023-02-11', cyclesSince })).toEqual(expected)
     })

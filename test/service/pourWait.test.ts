@@ -38,9 +38,7 @@ describe('the wait for the hose', () => {
     expect(card).toContain(
       `Wait until nothing drips from the hose: about ${minutes} min from the start of the pour.`,
     )
-    expect(card).toContain(
-      `Time: about ${minutes} min Note: from the start of the pour; done when nothing drips`,
-    )
+    expect(card).toContain(`Time: about ${minutes} min Note: from the start of the pour, until nothing drips`)
     expect(card).not.toMatch(/hose fills|funnel empties|hose empties/)
     expect(renderText(shortenCard(cardOf(plan))).replaceAll(/\s+/g, ' ')).toContain(
       `hose empty when nothing drips (about ${minutes} min from the start of the pour)`,
@@ -73,7 +71,7 @@ describe('the wait for the hose', () => {
     expect(card).toContain(
       `Wait until nothing drips from the hose. About ${fastest?.value} to ${slowest?.value} min for usual hoses (bore 8 to 16 mm).`,
     )
-    expect(card).toContain('done when nothing drips')
+    expect(card).toContain('until nothing drips')
     expect(plan.findings).toEqual([])
   })
 

@@ -106,7 +106,9 @@ describe('services and gearcases', () => {
     })
     const rear = listDue({ sheet, log, today: TODAY }, options).filter(({ gearcase }) => gearcase === 'rear')
     expect(rear.map(({ verdict }) => verdict)).toEqual(['cannot tell', 'cannot tell'])
-    expect(rear[0]?.missing).toMatchObject([{ code: 'service/part-open', params: { facts: ['market'] } }])
+    expect(rear[0]?.missing).toMatchObject([
+      { code: 'service/part-not-known', params: { facts: ['market'] } },
+    ])
     const elsewhere = { ...log, identity: { ...log.identity, market: 'south' } }
     const there = listDue({ sheet, log: elsewhere, today: TODAY }, options)
     expect(there.map(({ gearcase }) => gearcase)).toEqual(['front', 'front'])
@@ -131,6 +133,6 @@ describe('who the machine is', () => {
   it('no facts at all: both variants are candidates', () => {
     const plan = planExample('tind-4', { log: (log) => ({ ...log, identity: {} }) })
     expect(plan.machine.variant).toMatchObject({ candidates: [{ id: 'short' }, { id: 'long' }] })
-    expect(codes(plan.missing.map(({ reason }) => reason))).toContain('service/variant-open')
+    expect(codes(plan.missing.map(({ reason }) => reason))).toContain('service/variant-not-known')
   })
 })

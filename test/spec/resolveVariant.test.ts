@@ -23,7 +23,7 @@ describe('selected', () => {
       reasons: [
         { code: 'spec/variant-selected', params: { variant: 'long' } },
         {
-          code: 'spec/serial-inside',
+          code: 'spec/serial-in-range',
           params: { serial: 'TL00418', prefix: 'TL', from: '00001', to: '09999' },
         },
       ],
@@ -102,7 +102,7 @@ describe('cannot tell', () => {
   test('a sheet without variants', () => {
     const verdict = resolveVariant(sheetOf({}), {})
     expect(verdict).toMatchObject({ verdict: 'cannot tell', missing: ['variant'], candidates: [] })
-    expect(codes(verdict.reasons)).toEqual(['spec/variant-open'])
+    expect(codes(verdict.reasons)).toEqual(['spec/variant-not-known'])
   })
 })
 
@@ -123,7 +123,7 @@ describe('contradiction', () => {
   test('the serial rules out the variant that the log names', () => {
     const verdict = resolveVariant(bySerial, { variant: 'short', serial: 'TL00418' })
     expect(verdict).toMatchObject({ verdict: 'contradiction', stated: 'short', candidates: ['long'] })
-    expect(codes(verdict.reasons)).toEqual(['spec/variant-contradicted', 'spec/serial-outside'])
+    expect(codes(verdict.reasons)).toEqual(['spec/variant-contradicted', 'spec/serial-out-of-range'])
   })
 
   test('no variant fits', () => {
@@ -131,7 +131,7 @@ describe('contradiction', () => {
     expect(verdict).toMatchObject({ verdict: 'contradiction', candidates: [] })
     expect(codes(verdict.reasons)).toEqual([
       'spec/variant-none-fits',
-      'spec/model-year-outside',
+      'spec/model-year-out-of-range',
       'spec/market-not-listed',
     ])
   })

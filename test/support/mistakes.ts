@@ -376,7 +376,7 @@ export const MISTAKES: readonly Mistake[] = [
     'tind-4',
     'toolbox.json',
     [{ op: 'replace', path: '/wrenches/half-inch-click/calibration/date', value: '2022-09-30' }],
-    warning('service/calibration-run-out', '/wrenches/half-inch-click/calibration/date'),
+    warning('service/calibration-expired', '/wrenches/half-inch-click/calibration/date'),
   ),
   planMistake(
     'stale-reading',

@@ -19,7 +19,7 @@ const told = (wrench: TorqueWrench, tightening: Tightening, options: WrenchOptio
 }
 
 describe('checkWrench: published values', () => {
-  it.each(ISO_6789_BANDS)('set to $setting N·m the true torque is $least to $most N·m', (row) => {
+  it.each(ISO_6789_BANDS)('set to $setting N·m the actual torque is $least to $most N·m', (row) => {
     const wrench = clickWrench(1, row.highest)
     const { setting } = checkWrench(wrench, nominal(String(row.setting)), {
       ...BY_2017,
@@ -85,7 +85,7 @@ describe('checkWrench: which mark', () => {
     expect(outside.verdict).toBe('does not fit')
     expect(outside.reasons).toEqual([
       {
-        code: 'torque/no-mark-inside',
+        code: 'torque/no-mark-in-band',
         params: {
           band: { min: { value: 40.000001, unit: 'N.m' }, max: { value: 40.999999, unit: 'N.m' } },
           unit: 'N.m',
@@ -208,7 +208,7 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
       // 900 kgf·cm = 88.25985 N·m exactly
       expect(told(declared, limits('88', '95'), options)[1]).toBe(88)
       expect(codes(declared, limits('88.259851', '95'), options)).toEqual(['torque/above-declared-range'])
-      expect(codes(declared, limits('88.25985', '95'), options)).toEqual(['torque/no-mark-inside'])
+      expect(codes(declared, limits('88.25985', '95'), options)).toEqual(['torque/no-mark-in-band'])
       expect(codes(declared, limits('14.5', '16.5'), options)).not.toContain('torque/low-on-scale')
     }
   })
@@ -223,7 +223,7 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
   })
 
   it('a mark at zero is no setting', () => {
-    expect(codes(clickWrench(0, 100), limits('0', '0.5'))).toEqual(['torque/no-mark-inside'])
+    expect(codes(clickWrench(0, 100), limits('0', '0.5'))).toEqual(['torque/no-mark-in-band'])
     expect(codes(clickWrench(0, 100), limits('0', '0'))).toEqual(['torque/below-lowest-mark'])
     expect(told(clickWrench(0, 100), limits('0', '1'))[1]).toBe(1)
   })
@@ -245,7 +245,9 @@ describe('checkWrench: true band', () => {
     expect(at('9.999999', '16.666667').verdict).toBe('fits with care')
     expect(at('10', '16.666667').setting?.trueBandInside).toBe('yes')
     expect(at('10', '16.666666').setting?.trueBandInside).toBe('no')
-    expect(at('10', '16.666666').reasons.map(({ code }) => code)).toContain('torque/true-band-outside')
+    expect(at('10', '16.666666').reasons.map(({ code }) => code)).toContain(
+      'torque/actual-torque-out-of-band',
+    )
   })
 
   it('±3 % of full scale 100 at 50 N·m: 47 to 53', () => {
@@ -348,7 +350,7 @@ describe('checkWrench: what the manual does not say', () => {
     expect(told(coarse, nominal('49.9'))).toEqual(['fits with care', 48])
     const far = checkWrench(coarse, nominal('50.000001'), BY_2017)
     expect([far.verdict, far.setting]).toEqual(['does not fit', undefined])
-    expect(far.reasons.map(({ code }) => code)).toEqual(['torque/band-not-stated', 'torque/no-mark-inside'])
+    expect(far.reasons.map(({ code }) => code)).toEqual(['torque/band-not-stated', 'torque/no-mark-in-band'])
     expect(far.reasons[1]?.params).toMatchObject({
       error: { percent: 4, of: 'reading' },
       below: { value: 48, unit: 'N.m' },
@@ -454,7 +456,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
       const stated = torque({ kind: 'limits', min: '39', max: '49', unit: 'N.m' }, { thenAngle })
       const { verdict, reasons } = checkWrench(clickWrench(10, 100), stated, BY_2017)
       expect(verdict).toBe('fits')
-      expect(reasons.at(-1)).toEqual({ code: 'torque/then-angle', params: { angle } })
+      expect(reasons.at(-1)).toEqual({ code: 'torque/angle-after-torque', params: { angle } })
     }
   })
 

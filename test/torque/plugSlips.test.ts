@@ -25,7 +25,7 @@ describe('findTorqueSlip', () => {
     expect([unitMistakes[0]?.factor, unitMistakes[0]?.meant]).toEqual([factor, meant])
     expect(unitMistakes[0]?.becomes.value).toBeCloseTo(becomes, 5)
     expect(unitMistakes[0]?.becomes.unit).toBe(unit)
-    expect(reasons.map(({ code }) => code)).toContain('torque/slip')
+    expect(reasons.map(({ code }) => code)).toContain('torque/unit-slip')
   })
 
   it('a usual figure is no slip, whatever its unit', () => {

@@ -176,7 +176,7 @@ describe('texts of thread and torque', () => {
     const lines = checkWrench(middle, limits('39', '49'), BY_2017).reasons.map(tell)
     expect(lines).toEqual([
       'Set 44 N.m: the mark inside the band nearest to its middle, 44 N.m.',
-      'With ±4 % of reading the true torque is 42.30769230769231 N.m to 45.833333333333336 N.m, inside 39 N.m to 49 N.m.',
+      'With ±4 % of reading the actual torque is 42.30769230769231 N.m to 45.833333333333336 N.m, inside 39 N.m to 49 N.m.',
     ])
     expect(checkWrench(middle, NOT_STATED, BY_2017).reasons.map(tell)).toEqual([
       'The sheet states no torque. See the manual.',

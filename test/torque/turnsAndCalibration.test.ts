@@ -24,7 +24,7 @@ describe('readTurnsBand and judgeTurns', () => {
     })
     const open = readTurnsBand(turns('2'))
     expect(open.verdict === 'turns' && [open.min, open.max]).toEqual([2, undefined])
-    expect(open.reasons[0]?.code).toBe('torque/turns-open')
+    expect(open.reasons[0]?.code).toBe('torque/turns-without-maximum')
   })
 
   it('cannot tell where nothing is stated, or a torque is', () => {

@@ -40,9 +40,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
       return []
     }
     const { missing, work } = planned.value
-    const reasons = missing
-      .map(({ reason }) => reason)
-      .filter(({ code: exitCode }) => exitCode === 'service/due-open')
+    const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-not-known')
     if (reasons.length > 0) undecided.push({ machine: { id: log.id, name: log.name }, reasons })
     if (stock !== undefined) stockBySet.set(fileSet, remainingStock(stock, planned.value))
     return work.length > 0 ? [kitContents(planned.value)] : []

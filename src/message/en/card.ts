@@ -1,7 +1,7 @@
 import type { CardWords } from '../cardWords.js'
 import { FACT_NAMES, join } from './words.js'
 
-/** Values whose English word is the value itself. */
+/** Values that are their own English words. */
 const wordsAsIs = <const Word extends string>(...words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
@@ -51,8 +51,8 @@ export const cardWords: CardWords = {
   },
   labels: {
     about: 'about',
-    fromPour: 'from the start of the pour; done when nothing drips',
-    untilDry: 'done when nothing drips',
+    fromPour: 'from the start of the pour, until nothing drips',
+    untilDry: 'until nothing drips',
     additive: 'with',
     ambient: 'Air temperature',
     before: 'Before you start',
@@ -67,8 +67,8 @@ export const cardWords: CardWords = {
     filters: 'Filters',
     findings: 'Errors in the documents',
     hours: 'Hour meter',
-    houseEstimate: 'our own estimate, waiting times not included',
-    ownRecords: 'from your own records, waiting times not included',
+    houseEstimate: 'our estimate, without waiting times',
+    ownRecords: 'from your records, without waiting times',
     machine: 'The machine',
     market: 'Market',
     maximum: 'maximum',
@@ -96,10 +96,10 @@ export const cardWords: CardWords = {
     supersedes: 'was',
     today: 'Date',
     tools: 'Tools',
-    turnsFromContact: 'turns after its ring touches',
+    turnsFromContact: 'turns after the ring touches',
     turnsPast: 'turns past finger tight',
     use: 'Use',
-    usedOil: 'Used oil, maximum',
+    usedOil: 'Maximum used oil',
     variant: 'Variant',
     workingTime: 'Working time',
   },
@@ -249,7 +249,7 @@ export const cardWords: CardWords = {
     'not stated': 'Not in the manual',
     'cannot tell': 'Not known',
     'not kept': 'Not recorded',
-    'not settled': 'Not settled',
+    'not settled': 'No wrench setting',
   },
   documents: {
     'owner manual': "owner's manual",

@@ -8,7 +8,7 @@ function limitsText({ min, max }: { min?: Param; max?: Param }, say: Say): strin
   return max === undefined ? `at least ${say.quantity(min)}` : `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
-/** `0.09 L less than` or `0.09 L more than`, because a minus sign in a sentence is easily missed. */
+/** `0.09 L less than` or `0.09 L more than`: a minus sign in a sentence is easily missed. */
 function differenceText(
   { value, unit }: FillCodes['fill/refill-level-decides']['difference'],
   say: Say,
@@ -35,7 +35,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/flow-not-laminar': ({ reynolds, limit }, say) =>
     `The flow may not be laminar (Reynolds number ${say.number(reynolds, 0)}, limit ${say.number(limit)}), so no pouring time is calculated.`,
   'fill/entrance-longer-than-hose': ({ entrance, length }, say) =>
-    `The flow becomes steady only after ${say.quantity(entrance)}, and the hose is ${say.quantity(length)} long, so no pouring time is calculated.`,
+    `The flow becomes steady only after ${say.quantity(entrance)}, but the hose is ${say.quantity(length)} long, so no pouring time is calculated.`,
   'fill/funnel-too-small': ({ fillings, limit }, say) =>
     `The funnel must be filled ${say.number(fillings)} times (limit ${say.number(limit)}), so no pouring time is calculated. Use a larger funnel.`,
   'fill/flow-laminar': ({ reynolds, limit }, say) =>

@@ -20,8 +20,8 @@ import { torqueTexts } from './torque.js'
 import { join } from './words.js'
 
 /**
- * The English texts of the calculations and of reading documents, a third of {@link en}: for an app that has no rules,
- * procedures or cards.
+ * The English texts for calculations and for reading documents, a third of {@link en}: for apps without
+ * rules, procedures and cards.
  *
  * @example
  * ```ts
@@ -36,7 +36,7 @@ export const enCalculations = {
   language: 'en',
   marks: { decimal: '.', group: '\u202f' },
   list: (items) => join(items, 'and'),
-  // As a number is printed, with up to three decimals.
+  // Rounded as printed, with up to three decimals.
   plural: (value) => (Number(Math.abs(value).toFixed(3)) === 1 ? 'one' : 'other'),
   texts: {
     ...calendarTexts,
@@ -52,8 +52,8 @@ export const enCalculations = {
 } satisfies Messages
 
 /**
- * The English catalogue: every message, step, label and spoken word. The decimal mark is a point. A narrow no-break space
- * separates groups of three digits, because a comma is the decimal mark in half of the world.
+ * The English catalogue: every message, step, label and spoken word. The decimal mark is a point. A narrow
+ * no-break space separates groups of three digits, because a comma is the decimal mark in many countries.
  *
  * @example
  * ```ts

@@ -21,7 +21,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/not-tracked': ({ meter }) =>
     `Not tracked: this machine has no meter for ${LIMIT_NAMES[meter] ?? meter}.`,
   'interval/governing-limit': ({ by, decidedBy, dueOn }, say) =>
-    `Governing limit: ${LIMIT_NAMES[by] ?? by}${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`} (${decidedBy === 'days' ? 'its date comes first' : 'the largest share of it is used; use per day not known'}).`,
+    `Governing limit: ${LIMIT_NAMES[by] ?? by}${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`} (${decidedBy === 'days' ? 'its date comes first' : 'the largest share is used; use per day not known'}).`,
 
   'interval/severe-interval-applied': ({ criteria }) => `Interval for severe use applied (${criteria}).`,
   'interval/severe-factor-applied': ({ factor, criteria }) =>
@@ -37,10 +37,10 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/done-by-other': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
-    `The record of ${say.date(date)} does not say which one was serviced; assumed to cover ${instance} too.`,
+    `The record of ${say.date(date)} names no instance; it is assumed to cover ${instance} too.`,
   'interval/display-changed': ({ meter, less: { value, unit } }, say) => {
     const amount = say.quantity({ value: Math.abs(Number(value)), unit })
-    return `Since counting began, ${METER_NAMES[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
+    return `Since counting began, ${METER_NAMES[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would otherwise.`
   },
   'interval/in-the-future': ({ what, date }, say) =>
     `${what} is dated ${say.date(date)}, which is after today, so it is not counted.`,
@@ -53,8 +53,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `No reading of ${METER_NAMES[meter] ?? meter} at ${START_NAMES[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
   'interval/meter-broken': ({ meter, from, to }, say) =>
     `Readings of ${METER_NAMES[meter] ?? meter} from ${say.date(from)} to ${say.date(to)} are inconsistent. Correct one of them, or enter the swap, reset or rollover.`,
-  'interval/first-use-missing': () =>
-    'The date of first use is missing from the log. Enter when the machine was commissioned.',
+  'interval/first-use-missing': () => 'The date of first use is missing from the log. Enter the date.',
   'interval/interval-not-stated': ({ which }) =>
     `The manual states no ${INTERVAL_NAMES[which] ?? which}: see the manual.`,
   'interval/interval-depends': ({ which, facts }, say) =>
@@ -112,7 +111,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/log-speed': ({ speed, fastest, from, to }, say) =>
     `From ${say.date(from)} to ${say.date(to)} hours and distance together give an average of ${say.quantity({ value: Math.round(speed), unit: 'km/h' })}; at most ${say.number(fastest)} is plausible. Read both meters again.`,
   'interval/months-as-days': ({ days, months }, say) =>
-    `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} converted to days. Write the months, so that month ends and leap years are right.`,
+    `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} converted to days. Write months, which follow month ends and leap years.`,
 }
 
 const START_NAMES: Readonly<Record<string, string>> = {
@@ -134,7 +133,7 @@ function pointText(at: Param, say: Say): string {
   return typeof at === 'string' ? `on ${say.date(at)}` : `at ${say.quantity(at)}`
 }
 
-/** A copy as plain params: the interface of a quantity has no index signature. */
+/** Copies it as a plain param: the interface has no index signature. */
 function copyMeter(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
   return point?.meter && { ...point.meter }
 }

@@ -33,7 +33,9 @@ function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, hasSt
   return `${fingerTight} Tighten it to ${torque}${set === undefined ? '' : `: ${set}`}.`
 }
 
-/** Whether a washer or ring is between plug and case; sealant on a thread and the seal of a cover are not. */
+/**
+ * Whether the seal is a washer or ring between plug and case, not sealant or the seal of a cover or filter.
+ */
 const isSealRing = ({ seal, cover, filter }: StepParams) =>
   cover === undefined && filter === undefined && seal !== 'thread sealant' && seal !== 'liquid gasket'
 
@@ -50,7 +52,7 @@ function levelLineText(check: StepParams, topUp: StepParams): string | undefined
   ].join('')
 }
 
-/** The places of a round for leaks: `rear gearcase; hub (left)`; empty if the heading names the only one. */
+/** The gearcases of a leak check: `rear gearcase; hub (left)`; empty if the heading names the only one. */
 function leakPlacesText(checks: StepList): string {
   const places = checks.map(({ gearcase, instance, shield }) => {
     const place =
@@ -64,7 +66,7 @@ function leakPlacesText(checks: StepList): string {
 
 const selectLeakChecks = (steps: StepList) => steps.filter((step) => step.do === 'check for leaks')
 
-/** English for steps that are one go of work; the longest that fits is used. */
+/** English texts for steps done together; the longest that fits is used. */
 export const lineTexts: readonly LineText[] = [
   {
     actions: ['park on level ground', 'stop the engine'],
@@ -92,7 +94,7 @@ export const lineTexts: readonly LineText[] = [
         'Raise it off the stands, take them out and lower it slowly to the ground.',
         'Take the drain pan, tools and chocks away.',
         ...(how === undefined ? [] : [`Release what you secured for the work: ${how}.`]),
-        'Send people clear of the machine.',
+        'Make sure that people are clear of the machine.',
       ].join(' '),
     short: (_lowerStep, { how }) =>
       `Clear below; off the stands, lower; pan, tools, chocks and people clear${how === undefined ? '' : `; release: ${how}`}`,
@@ -137,7 +139,7 @@ export const lineTexts: readonly LineText[] = [
     full: ({ fluid }, magnetStep) =>
       fluid === 'grease'
         ? undefined
-        : `Inspect the old oil in good light, and the magnet of ${partText(magnetStep, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
+        : `Inspect the old oil in good light, and the magnet of ${partText(magnetStep, 'plug')}. If either has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined
@@ -205,14 +207,14 @@ export const lineTexts: readonly LineText[] = [
     short: (check, { stopAt }) =>
       stopAt === undefined
         ? undefined
-        : `Level: ${shortPartText(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, ${stopAt} in all at most`,
+        : `Level: ${shortPartText(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, at most ${stopAt} in total`,
   },
   {
     actions: ['wipe down', 'check for leaks'],
     anyOrder: true,
     full: (...steps) =>
       [
-        steps.some((step) => step.do === 'wipe down') ? 'Wipe off all the oil that you spilt. ' : '',
+        steps.some((step) => step.do === 'wipe down') ? 'Wipe off all spilt oil. ' : '',
         `Check each plug and joint that you opened for oil${leakPlacesText(selectLeakChecks(steps))}.`,
         " If one weeps, replace its seal. Do not turn it past the manual's figure.",
       ].join(''),

@@ -1,7 +1,7 @@
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import { join } from './words.js'
 
-/** What a text in short notation is made of, each with an example to copy; a no-break space is never in one. */
+/** The parts of short notation, each with an example to copy (without no-break spaces). */
 const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   torque: 'a torque such as "30 N·m"',
   volume: 'a volume such as "450 mL"',
@@ -37,7 +37,7 @@ const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   'oil space': '"shared with" and the id of a gearcase',
   'pattern of bolts': '"crosswise", "from the middle outwards" or "in turn"',
   period: 'a period such as "12 months"',
-  place: 'a place in words',
+  place: 'a position in words',
   price: 'a price such as "9.50 EUR"',
   replacement: '"every opening" or "on condition"',
   scale: 'marks and their step such as "40–200 lbf·in by 1"',
@@ -49,7 +49,7 @@ const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   size: 'a size such as "20 x 24 x 1.5 mm"',
   source: 'a source such as "[p. 60]"',
   'square drive': 'a square drive such as "1/4 in"',
-  support: 'where the machine is supported',
+  support: 'a support point',
   'thread condition': '"dry", "oiled", "sealant", "anti-seize", "threadlocker" or "as supplied"',
   tightening:
     '"22 N·m with" and the id of a wrench, "1.5 turns", "by the manual", "by hand", "without a wrench", "not checked" or "not known"',
@@ -62,7 +62,7 @@ const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   wheels: 'a number such as "2 wheels"',
 }
 
-/** What was expected in a text, and what was found there. */
+/** The message for a text that does not fit the notation. */
 export function describeNotation({ found, expected, reason }: SpecCodes['spec/bad-notation']): string {
   const parts = expected.map((part) => PART_TEXTS[part] ?? part)
   const foundText = found === '' ? 'nothing' : `"${found}"`
@@ -74,12 +74,12 @@ export function describeNotation({ found, expected, reason }: SpecCodes['spec/ba
 
 const REASON_TEXTS: Readonly<Record<string, string>> = {
   'quantity/unit-is-ambiguous': ' The unit could mean two things: write the one you mean.',
-  'quantity/ratio-of-units': ' The unit divides; torque is force times length.',
+  'quantity/ratio-of-units': ' This unit is a ratio; torque is force times length.',
   'quantity/unit-in-wrong-case': ' Upper and lower case change what this unit means.',
-  'quantity/mass-unit-for-force': ' The unit is one of mass instead of force.',
-  'quantity/unit-of-other-measure': ' The unit measures something else.',
+  'quantity/mass-unit-for-force': ' This is a unit of mass, not of force.',
+  'quantity/unit-of-other-measure': ' This is a unit of another measure.',
   'quantity/unit-is-missing': ' The unit is missing.',
   'quantity/unit-is-unknown': ' The unit is unknown.',
   'quantity/decimal-mark-is-unclear':
-    ' The comma could mean decimals or thousands: write a decimal point, and no thousands separator.',
+    ' The comma could mean decimals or thousands: write a decimal point and no thousands separator.',
 }

@@ -1,7 +1,7 @@
 import type { OilCodes } from '../../oil/index.js'
 import type { Say, Texts } from '../catalogue.js'
 
-type Limits = OilCodes['oil/ambient-inside'] | OilCodes['oil/ambient-not-given']
+type Limits = OilCodes['oil/ambient-in-range'] | OilCodes['oil/ambient-not-given']
 
 /** A band in words: `from −10 °C to 30 °C`, `from −10 °C`, `up to 30 °C`. */
 function rangeText({ min, max }: Limits, say: Say): string {
@@ -81,13 +81,13 @@ export const oilTexts: Texts<OilCodes> = {
     'The oil contains a limited-slip additive, and the manual does not mention one. Ask the machine’s maker.',
   'oil/limited-slip-not-on-label': ({ limitedSlip }) =>
     `The label does not say whether the oil contains a limited-slip additive; the manual says: ${limitedSlip}. Check the data sheet.`,
-  'oil/ambient-inside': (params, say) =>
+  'oil/ambient-in-range': (params, say) =>
     `${say.quantity(params.ambient)} is within the manual’s range for this oil: ${rangeText(params, say)}.`,
-  'oil/ambient-outside': (params, say) =>
+  'oil/ambient-out-of-range': (params, say) =>
     `${say.quantity(params.ambient)} is outside the manual’s range for this oil: ${rangeText(params, say)}.`,
   'oil/ambient-not-given': (params, say) =>
     `The manual’s range for this oil: ${rangeText(params, say)}. Give the ambient temperature.`,
-  'oil/ambient-not-a-band': ({ printed }, say) =>
+  'oil/ambient-not-a-range': ({ printed }, say) =>
     `The sheet gives ${say.quantity(printed)} for this oil, not a range. Check the manual.`,
   'oil/ambient-not-limited': () => 'The manual gives no temperature range for this oil.',
   'oil/oils-not-stated': () => 'The sheet states no oil. See the manual.',

@@ -106,29 +106,29 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/oil-not-warm': (params) =>
     `The oil is drained cold${stepText(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
   'procedure/sample-not-taken': (params) =>
-    `No oil sample is taken of ${gearcaseText(params)}${stepText(params)}, but the service asks for one. Take it from the middle of the stream.`,
+    `No oil sample is taken from ${gearcaseText(params)}${stepText(params)}, but the service requires one. Take it from the middle of the stream.`,
   'procedure/sample-too-late': (params) =>
-    `The oil of ${gearcaseText(params)} has already run out${stepText(params)}. Take the sample while it runs; oil from the pan shows nothing.`,
+    `The oil of ${gearcaseText(params)} has already run out${stepText(params)}. Take the sample while it runs; oil from the pan is useless as a sample.`,
   'procedure/breather-not-cleared': (params) =>
     `The breather of ${gearcaseText(params)} has not been checked${stepText(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
-    `The wheel is not in the position that ${partText(params, 'the opening')} needs${stepText(params)}. Turn it to its mark first, with the plug in.`,
+    `The wheel is not in the position that ${partText(params, 'the opening')} requires${stepText(params)}. Turn it to its mark first, with the plug in.`,
   'procedure/magnet-not-inspected': (params) =>
-    `The magnet of ${partText(params, 'the part')} has not been inspected${stepText(params)}. Inspect it before refitting. If it holds chips or pieces, do not refill.`,
+    `The magnet of ${partText(params, 'the part')} has not been inspected${stepText(params)}. Inspect it before refitting. If it has chips or pieces, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${partText(params, 'the part')} is refitted dirty${stepText(params)}. Wipe it clean first.`,
   'procedure/filter-before-drain': (params) =>
-    `${capitalize(partText(params, 'the filter'))} comes off before the oil is drained${stepText(params)}. Drain first: the whole case would run out there.`,
+    `${capitalize(partText(params, 'the filter'))} comes off before the oil is drained${stepText(params)}. Drain first, or all the oil runs out there.`,
   'procedure/filter-not-reached': (params) =>
     `${capitalize(partText(params, 'the filter'))} is behind a plug or cover that is still on${stepText(params)}. Take that off first.`,
   'procedure/filter-not-inspected': (params) =>
-    `${capitalize(partText(params, 'the filter'))} has not been inspected for metal${stepText(params)}. Inspect it first. If it holds chips or pieces, do not refill.`,
+    `${capitalize(partText(params, 'the filter'))} has not been inspected for metal${stepText(params)}. Inspect it first. If it contains chips or pieces, do not refill.`,
   'procedure/filter-not-cleaned': (params) =>
     `${capitalize(partText(params, 'the strainer'))} goes back dirty${stepText(params)}. Clean it first.`,
   'procedure/filter-left-out': (params) =>
     `${capitalize(partText(params, 'the plug or cover'))} is closed while the filter behind it is out${stepText(params)}. Fit the filter first.`,
   'procedure/old-seal-not-removed': (params) =>
-    `The old seal of ${partText(params, 'the part')} is still in place${stepText(params)}. Remove it first, and check that it is not stuck to the case.`,
+    `The old seal of ${partText(params, 'the part')} is still in place${stepText(params)}. Remove it first, and make sure that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
     `The seal face of ${partText(params, 'the part')} has not been wiped${stepText(params)}. Wipe it clean first.`,
   'procedure/seal-not-renewed': (params) =>
@@ -186,12 +186,11 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     'The work is not recorded after the last part is tightened. Record it at the end.',
   'procedure/unknown-action': ({ step, action }) =>
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
-  'procedure/duplicate-step-id': ({ step }) =>
-    `Duplicate step id “${step}”. Give each step an id of its own.`,
+  'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step a unique id.`,
   'procedure/wrong-part': ({ step, action, required }, say) =>
     `Step “${step}”: “${action}” applies to ${say.list(required.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : addArticle(kind))))}. Correct “on”.`,
   'procedure/unknown-part': ({ step, on }) =>
-    `Step “${step}” points to ${on}, where the sheet has no part. Correct the pointer.`,
+    `Step “${step}” points to ${on}, which is not a part on the sheet. Correct the pointer.`,
   'procedure/instance-missing': ({ step, gearcase, known }, say) =>
     `Step “${step}” does not say which ${gearcase} it means: ${say.list(known)}. Name the instance.`,
   'procedure/unknown-instance': ({ step, instance, gearcase, known }, say) =>
@@ -205,9 +204,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/figure-missing': ({ step, name, pointer }) =>
     `Step “${step}” has no “${name}”. Point it to ${pointer}.`,
   'procedure/wrong-figure': ({ step, name, pointer, found }) =>
-    `Step “${step}” takes its “${name}” from ${found}, which belongs to another part. Point it to ${pointer}.`,
+    `Step “${step}” points its “${name}” to ${found}, which belongs to another part. Point it to ${pointer}.`,
   'procedure/dangling-pointer': ({ step, name, found }) =>
-    `Step “${step}” takes its “${name}” from ${found}, where the sheet has nothing. Correct the pointer or leave it out.`,
+    `Step “${step}” points its “${name}” to ${found}, which is not on the sheet. Correct or omit the pointer.`,
   'procedure/other-sheet': ({ named, namedRevision, sheet, revision }) =>
     `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or review it and name this sheet.`,
   'procedure/unknown-service': ({ service, known }, say) =>
@@ -215,11 +214,11 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/only-without-match': ({ service, gearcase, instance }) =>
     `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or remove the entry.`,
   'procedure/sample-not-possible': ({ service, gearcase }) =>
-    `The service “${service}” asks for an oil sample of “${gearcase}”, but a sample is taken only at an oil change through a drain plug.`,
+    `The service “${service}” requires an oil sample of “${gearcase}”, but a sample can only be taken at an oil change through a drain plug.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” does not apply to this machine; no steps are written for it.`,
   'procedure/part-not-known': ({ part, missing }, say) =>
-    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} not known. Look at the machine first; the steps say so too.`,
+    `Unknown whether this machine has the ${part}: it depends on ${say.list(factNames(missing))}. Check the machine first, as the steps say.`,
   'procedure/oil-owner-missing': ({ part }) =>
     `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>
@@ -235,7 +234,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
     `The ${part} of the ${gearcase} turns with its wheel, and the sheet says that it is reached from the ground: the machine is rolled until the mark is in position.`,
   'procedure/drain-left-out': ({ part, gearcase }) =>
-    `The ${part} of the ${gearcase} is a drain, but no way to empty it names it: no step opens it. Old oil may stay in, and the stated refill would then be too much. Add it under “emptying”, or to “also” of the drain that it is opened with.`,
+    `The ${part} of the ${gearcase} is a drain, but no method of emptying names it, so no step opens it. Old oil may stay in, and the stated refill would then be too much. Add it under “emptying”, or to “also” of another drain that is opened.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
     `The attitude of the machine for the level check of the ${gearcase} is not stated. See the manual.`,
   'procedure/ramps-not-possible': ({ because, part = 'the machine' }) =>

@@ -8,7 +8,7 @@ interface Suggestion {
   readonly meant: string | undefined
 }
 
-/** The name that was probably meant, or the known names. Begins with a space; empty if no name is known. */
+/** The probable name, or the known names. Starts with a space; empty if no name is known. */
 function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
   if (meant !== undefined) return ` Did you mean “${meant}”?`
   if (known.length === 0) return ''
@@ -20,7 +20,8 @@ function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
 type Volume = RuleCodes['record/refill-outside-tolerance']['refilled']
 
 function refillCureText({ value, unit }: Volume, byLevel: boolean, say: Say): string {
-  if (byLevel) return 'make sure that it stands level and was drained empty, then set the level at its mark.'
+  if (byLevel)
+    return 'make sure that the machine is level and the oil was fully drained, then set the level at its mark.'
   const amount = say.quantity({ value: Math.abs(value), unit })
   return `${value > 0 ? `take ${amount} out` : `add ${amount}`}, then check the level.`
 }
@@ -56,17 +57,17 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/id-used-twice': ({ kind, id }) =>
     `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
-    `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
+    `The machine has ${say.number(count)} of “${gearcase}”. Is the quantity for one or for all? Add “per”.`,
   'spec/limits-reversed': ({ min, max, unit }, say) =>
     `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
   'spec/model-years-reversed': ({ from, to }) =>
     `Model years end in ${to}, before they start in ${from}, so no machine meets this condition. Correct the years.`,
   'spec/no-fill-opening': ({ gearcase }) =>
-    `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
+    `“${gearcase}” has no fill opening, so it cannot be refilled after draining. Give an opening the use “fill”.`,
   'spec/no-way-to-empty': ({ gearcase }) =>
     `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
   'spec/oil-space-chain': ({ gearcase, with: owner }) =>
-    `“${gearcase}” shares the oil of “${owner}”, which itself shares the oil of another gearcase. Name the gearcase that holds the oil.`,
+    `“${gearcase}” shares the oil of “${owner}”, which itself shares the oil of another gearcase. Name the gearcase that owns the oil.`,
   'spec/opening-without-role': ({ opening, role, use }) =>
     `“${opening}” is named here for “${use}”, but its entry does not have the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
@@ -94,13 +95,13 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/variants-overlap': ({ variant, with: other }) =>
     `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
-    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
+    `This waiver matches no finding: there is no ${code} at ${waived === '' ? 'the whole document' : waived}. Remove it, or correct its pointer.`,
   'spec/support-on-another-axle': ({ gearcase, axle, lifted }, say) =>
     `“${gearcase}” is on the ${axle}, but its supports lift the ${say.list(lifted)}: the machine would be raised at the wrong end. Check the manual.`,
   'spec/drain-at-mark-up': ({ opening }) =>
     `“${opening}” drains with the mark up: the opening is then at the top, and the oil stays in. Check the manual.`,
   'spec/wheel-mark-missing': ({ opening }) =>
-    `“${opening}” fills, drains and shows the level, but the sheet does not say how the wheel is turned for each. Add “wheelMark” to its uses.`,
+    `“${opening}” fills, drains and shows the level, but the sheet does not give the wheel position for each. Add “wheelMark” to its uses.`,
   'spec/implausible-drain-temperature': ({ gearcase, temperature }, say) =>
     `${gearcase}: draining at ${say.quantity(temperature)} would burn whoever opens the plug. ${temperature.unit === 'degC' ? 'Was the figure printed in °F? ' : ''}Check the manual.`,
   'spec/drain-not-named': ({ opening, gearcase }) =>
@@ -114,13 +115,12 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`
       : `${gearcase}: the level is read on stands, but they lift one end only, and a tilted machine shows a wrong level. Check the manual.`,
   'spec/implausible-mass': ({ mass }, say) =>
-    `A machine of ${say.quantity(mass)} is implausible, and stands are judged by this figure. Were tonnes and kilograms mixed up?`,
+    `A machine of ${say.quantity(mass)} is implausible, and the rating of stands is compared with it. Were tonnes and kilograms mixed up?`,
   'spec/source-date-in-the-future': ({ date, today }, say) =>
     `This source is dated ${say.date(date)}, after today, ${say.date(today)}. Check the year.`,
   'spec/override-far-from-base': ({ figure, base }, say) =>
     `${say.quantity(figure)} on some machines and ${say.quantity(base)} on the others differ widely. Check the decimal point and the unit.`,
-  'spec/size-spelling': ({ size, meant }) =>
-    `Sizes are compared as they are written: write “${meant}”, not “${size}”.`,
+  'spec/size-spelling': ({ size, meant }) => `Sizes are compared as text: write “${meant}”, not “${size}”.`,
   'spec/override-equals-base': ({ target }) =>
     `This override sets the value that the sheet already has at ${target}. Remove it, or check the figure.`,
   'spec/model-year-gap': ({ from, to }) =>
@@ -314,15 +314,15 @@ export const rulesTexts: Texts<RuleCodes> = {
       'Tighten it again with a suitable wrench.',
     ].join(' '),
   'record/drain-not-opened': ({ gearcase }) =>
-    `${gearcase}: oil change without an opened drain. The old oil may still be in; check before the machine works.`,
+    `${gearcase}: oil change without an opened drain. The old oil may still be inside; check before the machine works.`,
   'record/drained-far-below-refill': ({ gearcase, drained, refilled }, say) =>
     `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost (find the leak), or old oil stayed in (check the level).`,
   'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
     `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had expired on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
   'record/filter-not-changed': ({ part, change }) =>
-    `${part}: no record that it was ${change === 'every change' ? 'renewed' : 'cleaned'} with the oil. Do it, or record it.`,
+    `${part}: no record that it was ${change === 'every change' ? 'renewed' : 'cleaned'} with the oil. Do the work, or record it.`,
   'record/shield-not-refitted': ({ shield, gearcase }) =>
-    `${gearcase}: no record that “${shield}” was fitted again. Check the machine before it runs.`,
+    `${gearcase}: no record that “${shield}” was refitted. Check the machine before it runs.`,
   'record/other-part-number': ({ part, fitted, stated }) =>
     `${part}: seal ${fitted} was fitted; the sheet states ${stated}. Check whether it fits, or whether the maker changed the number.`,
   'record/more-than-container-held': ({ container, used, held }, say) =>

@@ -16,8 +16,9 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/sheet-says-every-opening': ({ kind }) => `The manual requires a new ${kind} at every opening.`,
   'seal/sheet-says-on-condition': ({ kind }) =>
     `The manual permits using this ${kind} again if it is still good. Inspect it.`,
-  'seal/sealant-fresh': ({ product }) => `Clean off the old sealant and apply ${product}.`,
-  'seal/liquid-gasket-fresh': ({ product }) => `Clean off the old gasket and apply a new bead of ${product}.`,
+  'seal/apply-new-sealant': ({ product }) => `Clean off the old sealant and apply ${product}.`,
+  'seal/apply-new-liquid-gasket': ({ product }) =>
+    `Clean off the old gasket and apply a new bead of ${product}.`,
   'seal/not-stated': () => 'The sheet states no seal. See the manual, and have a seal ready.',
   'seal/look-for-cuts': () => 'No cuts, nicks or tears.',
   'seal/look-for-flattening': () => 'Not flattened.',
@@ -35,9 +36,9 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/washer-in-table': ({ thread, washer }) => `${washer} is a DIN 7603 size for ${thread}.`,
   'seal/washer-plausible': ({ thread, washer }) =>
     `${washer} fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
-  'seal/washer-too-small': ({ thread, inside, major }, say) =>
+  'seal/washer-bore-too-small': ({ thread, inside, major }, say) =>
     `The washer's inside diameter, ${say.quantity(inside)}, does not fit over ${thread}, diameter ${say.quantity(major)}.`,
-  'seal/washer-too-wide': ({ thread, inside, largest }, say) =>
+  'seal/washer-bore-too-large': ({ thread, inside, largest }, say) =>
     `The washer's inside diameter, ${say.quantity(inside)}, is too large for ${thread}; above ${say.quantity(largest)} it does not stay centred.`,
   'seal/washer-rim-too-narrow': ({ inside, outside, smallest }, say) =>
     `A washer of ${say.quantity(inside)} inside and ${say.quantity(outside)} outside is too narrow to seal. The outside diameter must be at least ${say.quantity(smallest)}.`,
@@ -54,10 +55,10 @@ export const sealTexts: Texts<SealCodes> = {
     'The size is not one of the AS568 and JIS B 2401 sizes in the table.',
   'seal/o-ring-not-described': () => 'Neither the size nor the dash number of the o-ring is stated.',
   'seal/material-not-stated': () => 'The material of the seal is not stated.',
-  'seal/material-never': ({ material, medium }) => `${material} swells in ${medium}. Never fit it.`,
+  'seal/material-unsuitable': ({ material, medium }) => `${material} swells in ${medium}. Never fit it.`,
   'seal/material-poor': ({ material, medium }) =>
     `${material} has poor resistance to ${medium}. Ask the seal’s maker.`,
-  'seal/material-suits': ({ material, medium, min, max }, say) =>
+  'seal/material-suitable': ({ material, medium, min, max }, say) =>
     `${material} resists ${medium} from ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/above-continuous-limit': ({ material, medium, temperature, max }, say) =>
     `In ${medium}, ${material} lasts up to ${say.quantity(max)} in continuous work; the working temperature, ${say.quantity(temperature)}, is higher. Ask the seal’s maker.`,

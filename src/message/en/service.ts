@@ -32,7 +32,7 @@ function rangeText(from: string | number | undefined, to: string | number | unde
   return to === undefined ? `from ${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`
 }
 
-/** `80 to 95 h`, `at least 80 h`; with a word such as `about`, rounded to two digits. */
+/** `80 to 95 h`, `at least 80 h`; rounded to two digits after a word such as `about`. */
 function amountText(
   { min, max, unit }: { readonly min?: number; readonly max?: number; readonly unit: string },
   say: Say,
@@ -48,9 +48,9 @@ function amountText(
 }
 
 export const serviceTexts: Texts<ServiceCodes> = {
-  'service/part-open': ({ part, facts }, say) =>
+  'service/part-not-known': ({ part, facts }, say) =>
     `Unknown whether this machine has this part (${partText(part)}). Find out the ${say.list(factNames(facts))}.`,
-  'service/variant-open': ({ facts, candidates }, say) =>
+  'service/variant-not-known': ({ facts, candidates }, say) =>
     `The variant is not known: ${candidates.join(' or ')}. Find out the ${say.list(factNames(facts))}.`,
   'service/variant-contradicted': ({ candidates }) =>
     candidates.length === 0
@@ -60,13 +60,13 @@ export const serviceTexts: Texts<ServiceCodes> = {
     role === 'fasteners'
       ? `${capitalize(partText(part))}: number of fasteners not stated. Count them.`
       : `${capitalize(partText(part))}: ${roleText(role)} not stated. See the manual.`,
-  'service/figure-open': ({ part, role, facts }, say) =>
+  'service/figure-not-known': ({ part, role, facts }, say) =>
     `${capitalize(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
   'service/torque-not-settled': ({ part }) =>
     `${capitalize(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
   'service/settings-need-toolbox': ({ parts }) =>
-    `Which wrench? Give a toolbox: without one no stated torque has a setting (${parts.map(partText).join('; ')}).`,
-  'service/due-open': ({ parts, service, reason }, say) =>
+    `No toolbox given, so the stated torques have no wrench setting (${parts.map(partText).join('; ')}). Give a toolbox.`,
+  'service/due-not-known': ({ parts, service, reason }, say) =>
     `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason(reason)}`,
   'service/ambient-not-given': ({ part }) =>
     `No ambient temperature given; oil not matched to temperature (${partText(part)}).`,
@@ -83,7 +83,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `No oil of the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
     `The ${container} is not ${oil}. ${say.reason(reason)}`,
-  'service/oil-ask-maker': ({ container, oil, reason }, say) =>
+  'service/ask-oil-maker': ({ container, oil, reason }, say) =>
     `Ask the oil's maker whether the ${container} may replace ${oil}. ${say.reason(reason)}`,
   'service/no-suitable-oil': ({ part, oil, offered, reasons }, say) =>
     [
@@ -95,11 +95,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
       `No wrench in the toolbox can be set for the ${partText(part)}.`,
       ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
-  'service/wrench-to-get': ({ from, to, count }, say) =>
+  'service/wrench-required': ({ from, to, count }, say) =>
     `Get a torque wrench of ${say.quantity({ kind: 'limits', min: String(from.value), max: String(to.value), unit: to.unit })}, for ${say.count(count, 'tightening', 'tightenings')}.`,
-  'service/calibration-run-out': ({ wrench, dueOn }, say) =>
+  'service/calibration-expired': ({ wrench, dueOn }, say) =>
     `The calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
-  'service/calibration-cycles-run-out': ({ wrench, cycles, limit }, say) =>
+  'service/calibration-cycles-used-up': ({ wrench, cycles, limit }, say) =>
     `The ${wrench} has done ${say.number(cycles)} cycles since its calibration (limit ${say.number(limit)}). Have it calibrated.`,
   'service/scale-reversed': ({ wrench, lowest, highest }, say) =>
     `Scale of the ${wrench}: the lowest mark, ${say.quantity(lowest)}, exceeds the highest, ${say.quantity(highest)}. The wrench is not used; correct the toolbox.`,
@@ -145,7 +145,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${capitalize(partText(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspect it and use it again only if it is good; have ${say.count(count, 'spare', 'spares')} ready.`,
-  'service/seal-open': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,
+  'service/seal-not-known': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,
   'service/pour-through': ({ filler, oil, temperature }, say) =>
     `${capitalize(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
   'service/hose-bore-not-known': ({ filler }) =>
@@ -157,7 +157,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
   'service/no-oil-to-pour': ({ part }) =>
     `The oil is not known, so no pouring time is calculated (${partText(part)}).`,
-  'service/pour-volume-open': ({ part }) =>
+  'service/pour-volume-not-known': ({ part }) =>
     `The quantity is not known, so no pouring time is calculated (${partText(part)}).`,
   'service/drain-until-drips': () => 'Drain until it only drips.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
@@ -173,10 +173,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/time-from-records': ({ count, min, max, estimate }, say) =>
     `Median of ${say.count(count, 'visit', 'visits')} with the same work, ${say.number(min)} to ${say.number(max)} min; our own estimate is ${say.number(estimate)} min.`,
   'service/time-few-visits': ({ count, required }, say) =>
-    `${say.count(count, 'visit', 'visits')} with the same work on record; from ${say.number(required)} on, their median takes the place of the estimate.`,
+    `${say.count(count, 'visit', 'visits')} with the same work on record; from ${say.number(required)} visits on, their median replaces the estimate.`,
   'service/labour': ({ rate, cost }, say) =>
     `Labour: ${say.number(cost.amount)} ${cost.currency} at ${say.number(rate.amount)} ${rate.currency} an hour.`,
-  'service/time-open': ({ count }, say) =>
+  'service/waiting-time-not-known': ({ count }, say) =>
     `${say.count(count, 'wait', 'waits')} of unknown length ${count === 1 ? 'is' : 'are'} not included.`,
   'service/only-if-low': () => 'Only if the level is low',
   'service/only-on': ({ variants, modelYears, serials, market }) => {
@@ -210,13 +210,13 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
   'service/drain-limit-from-dry-fill': ({ part, volume }, say) =>
     `The sheet states no refill; up to the dry fill of ${say.quantity(volume)} may drain (${partText(part)}).`,
-  'service/used-oil-open': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
+  'service/used-oil-not-known': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
   'service/not-counted': ({ date, reason }, say) =>
     `The record of ${say.date(date)} does not count. ${say.reason(reason)}`,
   'service/not-to-be-used': ({ signal, date, fault }, say) =>
-    `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault is open since ${say.date(date)}. ${say.reason(fault)}`,
+    `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault has been open since ${say.date(date)}. ${say.reason(fault)}`,
   'service/no-oil-added': ({ part, since }, say) =>
     `${capitalize(partText(part))}: no oil added since ${say.date(since)}.`,
   'service/oil-start-not-known': ({ part }) =>
@@ -233,13 +233,13 @@ export const serviceTexts: Texts<ServiceCodes> = {
     const shareText = percentOfFill === undefined ? '' : `, ${say.number(percentOfFill, 0)} % of the fill`
     return `${capitalize(partText(part))}: ${say.quantity(added)} added${topUpsText}${startText}${durationText}${rateText}${shareText}.`
   },
-  'service/top-up-of-which': ({ part }) =>
-    `The top-ups do not say which one was filled (${partText(part)}): look for leaks at each.`,
+  'service/top-up-instance-missing': ({ part }) =>
+    `The top-ups do not name the instance (${partText(part)}): look for leaks at each.`,
   'service/oil-may-have-settled': () =>
-    'A small quantity soon after a change: it may have settled. Check the level again after 10 h.',
+    'A small quantity soon after an oil change: the oil may have settled. Check the level again after 10 h.',
   'service/look-for-leaks': () =>
     'A closed gearcase uses no oil. Look for leaks, and check the level again after 10 h.',
-  'service/find-the-leak': () => 'Find the leak before you fill it.',
+  'service/find-the-leak': () => 'Find the leak before you top it up.',
   'service/loses-oil': ({ signal, reasons }, say) =>
     `${SIGNAL_WORDS[signal]}: ${reasons.map((reason) => say.reason(reason)).join(' ')}`,
   'service/used-oil-rules': ({ signal }) =>
@@ -249,7 +249,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/service-not-on-sheet': ({ service, known }, say) =>
     `The sheet has no service ${service}; it has ${say.list(known)}.`,
   'service/procedure-errors': ({ count, signal }, say) =>
-    `${SIGNAL_WORDS[signal]}: The steps of this card are a writer's own and have ${say.count(count, 'error', 'errors')}, listed under “Errors in the documents”. Do not work by them until they are corrected.`,
+    `${SIGNAL_WORDS[signal]}: The steps of this card come from a writer's procedure with ${say.count(count, 'error', 'errors')}, listed under “Errors in the documents”. Do not follow them until they are corrected.`,
   'service/procedure-of-other-services': ({ services, asked }, say) =>
     `The procedure is for ${say.list(services)}, not for ${say.list(asked)}. Choose its services, or another procedure.`,
   'service/service-not-on-machine': ({ service }) =>

@@ -19,9 +19,9 @@ const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line']['problem'
   'repeated-key': 'a key appears twice',
   'too-deep': 'it is nested too deep',
   'not-an-addition': 'expected {"op":"add","path":…,"value":…}',
-  'no-such-place': 'the log has no such place, or it cannot change',
-  'not-at-the-end': 'an item is added at the end of a list: its path ends in /-',
-  'replaces-a-part': 'it would replace what is there; a list gets one item for each line',
+  'no-such-place': 'the log has no such path, or it must not change',
+  'not-at-the-end': 'items are added only at the end of a list: the path must end in /-',
+  'replaces-a-part': 'it would replace existing data; each line adds one item to a list',
 }
 
 const JSON_NEEDS: Readonly<Record<JsonNeed, string>> = {
@@ -32,7 +32,7 @@ const JSON_NEEDS: Readonly<Record<JsonNeed, string>> = {
   'comma-or-bracket': 'expected a comma or a closing bracket',
   end: 'expected the end of the text',
   'closing-quote': 'the closing quote is missing',
-  escape: 'unknown escape; write a backslash as two',
+  escape: 'unknown escape; double the backslash',
   'no-control-character':
     'a line end, tab or other control character inside quotes must be written as an escape',
 }
@@ -64,7 +64,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/variant-stated': ({ variant }) => `The log names the variant ${variant}.`,
   'spec/variant-selected': ({ variant }) => `Variant ${variant} is the only one whose condition is met.`,
   'spec/variant-only': ({ variant }) => `Variant ${variant} is the only one on the sheet.`,
-  'spec/variant-open': ({ candidates }) =>
+  'spec/variant-not-known': ({ candidates }) =>
     candidates.length === 0
       ? 'The sheet has no variants.'
       : `The variant is not known: ${candidates.join(' or ')}. Enter it in the log.`,
@@ -83,13 +83,13 @@ export const specTexts: Texts<SpecCodes> = {
     listed.length === 0
       ? 'Applies to no variant: the list is empty.'
       : `Applies only to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
-  'spec/model-year-inside': ({ modelYear, from, to }) =>
+  'spec/model-year-in-range': ({ modelYear, from, to }) =>
     `Model year ${modelYear} is in the range ${rangeText(from, to)}.`,
-  'spec/model-year-outside': ({ modelYear, from, to }) =>
+  'spec/model-year-out-of-range': ({ modelYear, from, to }) =>
     `Model year ${modelYear} is outside the range ${rangeText(from, to)}.`,
-  'spec/serial-inside': ({ serial, prefix, from, to }) =>
+  'spec/serial-in-range': ({ serial, prefix, from, to }) =>
     `Serial number ${serial} is in the range ${serialRangeText(prefix, from, to)}.`,
-  'spec/serial-outside': ({ serial, prefix, from, to }) =>
+  'spec/serial-out-of-range': ({ serial, prefix, from, to }) =>
     `Serial number ${serial} is outside the range ${serialRangeText(prefix, from, to)}.`,
   'spec/serial-form-differs': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
@@ -114,15 +114,14 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/overrides-overlap': ({ overrides }, say) =>
     `${say.count(overrides.length, 'override', 'overrides')} of the sheet apply here at once. Correct the sheet so that only one applies.`,
   'spec/candidates-agree': ({ candidates }, say) =>
-    `${say.count(candidates.length, 'figure', 'figures')} may apply; all are the same.`,
+    `${say.count(candidates.length, 'figure', 'figures')} may apply; all are equal.`,
   'spec/not-yaml': ({ line, column, problem }) =>
     `Not valid YAML: line ${line}, column ${column}: ${problem}`,
   'spec/yaml-comma-in-braces': ({ text }) =>
-    `YAML reads ${quote(text)} as a key: in braces a comma ends a text. Write texts with commas in quotes.`,
+    `YAML reads ${quote(text)} as a key: in braces, a comma ends a text. Put texts with commas in quotes.`,
   'spec/yaml-comment-in-text': ({ text, comment }) =>
-    `YAML reads only ${quote(text)}, and ${quote(`#${comment}`)} as a comment. Write the text in quotes, or a space after #.`,
-  'spec/yaml-key-is-boolean': ({ key }) =>
-    `YAML reads this key as ${key}, not as a word. Write it in quotes.`,
+    `YAML reads only ${quote(text)}, and ${quote(`#${comment}`)} as a comment. Put the text in quotes, or put a space after #.`,
+  'spec/yaml-key-is-boolean': ({ key }) => `YAML reads this key as ${key}, not as a word. Put it in quotes.`,
   'spec/not-json': ({ line, column, needs }) =>
     `Not valid JSON: line ${line}, column ${column}: ${JSON_NEEDS[needs]}.`,
   'spec/table': ({ columns }, say) =>

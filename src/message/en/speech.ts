@@ -25,7 +25,7 @@ function spellWholeNumber(value: number): string {
   return `${spellWholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${joiner}${spellWholeNumber(remainder)}`}`
 }
 
-/** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are read digit by digit. */
+/** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are spoken one by one. */
 function numeral(digits: string): string {
   const match = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
   if (match === null) return digits
@@ -119,7 +119,7 @@ function duration(seconds: number): string {
   return words.length === 0 ? quantity('0', 's') : words.join(' ')
 }
 
-/** English numbers and units for a voice. */
+/** English numbers and units for speech. */
 export const speechWords: SpeechWords = {
   numeral,
   quantity,

@@ -19,7 +19,7 @@ export function shortPartText({ part, instance }: StepParams, fallback: string):
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
 
-/** A washer can stay on the plug or on the case; common practice, no source. */
+/** A washer can stick to the plug or the case; common practice, no source. */
 export const stuckWasherText = ({ seal }: StepParams) =>
   seal === 'crush washer' || seal === 'bonded seal'
     ? ' If it sticks to the plug or the case, scrape it off. Do not scratch the face.'
@@ -63,7 +63,7 @@ const ATTITUDES = {
   'not stated': undefined,
 }
 
-/** How the machine must be while the level is read. */
+/** The conditions for reading the level. */
 export function levelConditions({ level, levelTemperature, minutes }: StepParams): readonly string[] {
   return [
     level && ATTITUDES[level.attitude],
@@ -96,11 +96,14 @@ export function levelText(params: StepParams): string {
   ].join('')
 }
 
-/** Common practice, no source: if the level rises by itself, water or the oil of a neighbouring gearcase has come in. */
+/**
+ * Common practice, no source: if the level rises by itself, water or oil from a neighbouring gearcase has
+ * come in.
+ */
 function highLevelText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
   const action = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
   if (afterFilling) return `If it is high, ${action}.`
-  return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${action}.`
+  return `If it is high and was not overfilled, stop: water or the oil of another gearcase may be in it. If it was overfilled, ${action}.`
 }
 
 export function topUpText(params: StepParams): string {
@@ -113,16 +116,16 @@ export function topUpText(params: StepParams): string {
   return `If the level is low, top up with the same oil. ${stopLimitText(stopAt)}`
 }
 
-/** What a refill says that takes more or less than stated. */
+/** The warning for a refill that differs from the stated quantity. */
 export function stopLimitText(stopAt: string): string {
   return `If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
 }
 
-/** Common practice, no source: if all sides of a cover are loosened at once, all the oil comes out with it. */
+/** Common practice, no source: if a cover is loosened on all sides at once, all the oil comes out. */
 export function takeOffCoverText(params: StepParams): string {
   const cover = partText(params, 'cover')
   if (params.cover?.carriesBearings === true)
-    return `Take off ${cover} by the machine's manual alone: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
+    return `Take off ${cover} only by the machine's manual: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
   const position = params.cover?.position ?? 'not stated'
   const remainingBoltsText = {
     upright: 'Leave two loose at the top.',
@@ -136,7 +139,7 @@ export function tightenCoverText(params: StepParams): string {
   const { cover, torque, hasStages } = params
   const bolts = `the bolts of ${partText(params, 'cover')}`
   if (cover?.carriesBearings === true)
-    return `${tightenText(params, bolts)} Follow the machine's manual alone: its shims set the bearings.`
+    return `${tightenText(params, bolts)} Follow only the machine's manual: the shims set the bearings.`
   const pattern = cover?.pattern ?? 'not stated'
   const order = {
     'from the middle outwards': pattern,
@@ -147,7 +150,7 @@ export function tightenCoverText(params: StepParams): string {
   const snugText =
     torque === undefined || hasStages === true
       ? ''
-      : `Turn all bolts of ${partText(params, 'cover')} snug first. `
+      : `Turn all bolts of ${partText(params, 'cover')} in until they are snug. `
   const boltsText = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
   const unknownOrderText =
     cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''

@@ -66,7 +66,7 @@ export const stepTexts: StepTexts = {
     full: ({ part, how }) =>
       `Secure ${part === undefined ? 'what the manual names' : `the ${part}`}: ${how ?? 'see the manual'}.`,
     short: ({ part, how }) => `${part ?? 'Secure'}: ${how ?? 'see the manual'}`,
-    show: ({ part }) => `${part ?? 'What is secured'}, secured.`,
+    show: ({ part }) => `${part ?? 'Everything'}, secured.`,
   },
   'raise the machine': {
     full: ({ part, jack }) =>
@@ -191,21 +191,21 @@ export const stepTexts: StepTexts = {
     full: takeOffCoverText,
     short: (params) =>
       params.cover?.carriesBearings === true
-        ? `${shortPartText(params, 'cover')} off: by the manual alone`
+        ? `${shortPartText(params, 'cover')} off: only by the manual`
         : `Break ${shortPartText(params, 'cover')} loose, then off`,
     show: (params) => `${partText(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
     full: ({ fluid }) =>
       fluid === 'grease'
-        ? 'Inspect the old grease in good light. If it holds chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
-        : "Inspect the old oil in good light. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
+        ? 'Inspect the old grease in good light. If it contains chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
+        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
     full: (params) =>
-      `Inspect the magnet of ${partText(params, 'plug')}. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+      `Inspect the magnet of ${partText(params, 'plug')}. If it has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it has only grey paste or some glitter at a first service, go on.`,
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -224,7 +224,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the filter': {
     full: (params) =>
-      `Inspect ${partText(params, 'filter')} for metal. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+      `Inspect ${partText(params, 'filter')} for metal. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on.`,
     short: (params) => `${shortPartText(params, 'filter')}: stop at chips`,
     show: (params) => `The inside of ${partText(params, 'filter')}, close up.`,
   },
@@ -253,7 +253,7 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       params.turns === undefined
         ? tightenText(params, partText(params, 'filter'))
-        : `Tighten ${partText(params, 'filter')} ${params.turns} turns after its ring touches.`,
+        : `Tighten ${partText(params, 'filter')} ${params.turns} turns after the ring touches.`,
     short: (params) =>
       params.turns === undefined
         ? shortTightenText(params, shortPartText(params, 'filter'))
@@ -327,7 +327,7 @@ export const stepTexts: StepTexts = {
   'fit cover': {
     full: (params) =>
       params.cover?.carriesBearings === true
-        ? `Fit ${partText(params, 'cover')} by the machine's manual alone: its shims set the bearings.`
+        ? `Fit ${partText(params, 'cover')} only by the machine's manual: its shims set the bearings.`
         : `Put ${partText(params, 'cover')} on. Turn all its bolts in by hand.`,
     short: (params) => `${shortPartText(params, 'cover')} on, bolts by hand`,
     show: (params) => `${partText(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
@@ -360,7 +360,7 @@ export const stepTexts: StepTexts = {
   'add the additive': {
     full: ({ volume, oil, additive, additiveOrder }) =>
       additive === undefined && oil !== undefined
-        ? `${oil} takes no additive here: go on to the next step.`
+        ? `${oil} needs no additive here: go on to the next step.`
         : `Pour ${volume === undefined ? 'the stated amount' : volume} of ${additive ?? 'the additive'} in through the fill opening${additiveOrder === 'oil first' ? ', after the oil' : ', before the oil'}.`,
     short: ({ volume, oil, additive }) =>
       additive === undefined && oil !== undefined
@@ -374,7 +374,7 @@ export const stepTexts: StepTexts = {
       if (fluid === 'grease')
         return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${partText(params, 'fill opening')}.`
       const openingText = `in slowly through ${partText(params, 'fill opening')}`
-      // What goes in last runs out at a level hole: it must be oil, not additive.
+      // The last liquid poured can run out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
         return `Pour oil ${openingText} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
       return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${openingText}.`
@@ -406,12 +406,12 @@ export const stepTexts: StepTexts = {
   'top up': {
     full: topUpText,
     short: ({ stopAt, level }) =>
-      `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : `; ${stopAt} in all at most`}`,
+      `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : `; at most ${stopAt} in total`}`,
     show: () => 'A little oil, and the level as it comes up.',
   },
   'clear away': {
     full: ({ how }) =>
-      `Take the drain pan, tools and chocks away.${how === undefined ? '' : ` Release what you secured for the work: ${how}.`} Send people clear of the machine.`,
+      `Take the drain pan, tools and chocks away.${how === undefined ? '' : ` Release what you secured for the work: ${how}.`} Make sure that people are clear of the machine.`,
     short: ({ how }) => `Pan, tools, chocks and people clear${how === undefined ? '' : `; release: ${how}`}`,
     show: () => 'The clear ground around the machine.',
   },
@@ -441,8 +441,7 @@ export const stepTexts: StepTexts = {
     show: () => 'Each plug, dry, with a light on it.',
   },
   'wipe down': {
-    full: ({ instance }) =>
-      `Wipe off all the oil that you spilt${instance === undefined ? '' : ` (${instance})`}.`,
+    full: ({ instance }) => `Wipe off all spilt oil${instance === undefined ? '' : ` (${instance})`}.`,
     short: ({ instance }) => `Wipe down${instance === undefined ? '' : ` (${instance})`}`,
     show: () => 'The clean case.',
   },

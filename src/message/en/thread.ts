@@ -2,7 +2,7 @@ import type { ThreadCodes } from '../../thread/index.js'
 import type { Texts } from '../catalogue.js'
 
 export const threadTexts: Texts<ThreadCodes> = {
-  'thread/not-a-thread': ({ text }) =>
+  'thread/unknown-thread': ({ text }) =>
     `“${text}” is not a known thread. Write it like M18x1.5, G 1/2, R 1/2, 1/2-14 NPT or 3/8-16 UNC.`,
   'thread/parallel-or-taper': ({ text, candidates }) =>
     `“${text}” may be parallel or taper: ${candidates.join(' or ')}. Find out which, and write that.`,

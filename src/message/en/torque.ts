@@ -40,10 +40,10 @@ export const torqueTexts: Texts<TorqueCodes> = {
     const difference = Math.abs(percent) < 0.05 ? 'less than 0.1' : say.number(Math.abs(percent), 1)
     return `Set ${say.quantity(setting)}: the nearest mark, ${difference} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
   },
-  'torque/true-band-inside': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${errorText(percent, of, say)} the true torque is ${bandText(trueBand, say)}, inside ${bandText(stated, say)}.`,
-  'torque/true-band-outside': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${errorText(percent, of, say)} the true torque may be ${bandText(trueBand, say)}, outside ${bandText(stated, say)}. Use a more accurate wrench.`,
+  'torque/actual-torque-in-band': ({ trueBand, band: stated, percent, of }, say) =>
+    `With ${errorText(percent, of, say)} the actual torque is ${bandText(trueBand, say)}, inside ${bandText(stated, say)}.`,
+  'torque/actual-torque-out-of-band': ({ trueBand, band: stated, percent, of }, say) =>
+    `With ${errorText(percent, of, say)} the actual torque may be ${bandText(trueBand, say)}, outside ${bandText(stated, say)}. Use a more accurate wrench.`,
   'torque/low-on-scale': ({ setting, highest, sharePercent }, say) =>
     `${say.quantity(setting)} is only ${say.number(sharePercent, 1)} % of full scale (${say.quantity(highest)}). Use a smaller wrench if possible.`,
   'torque/below-lowest-mark': ({ required, lowest }, say) =>
@@ -56,13 +56,13 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.quantity(required)} is above the wrench's highest mark, ${say.quantity(highest)}.`,
   'torque/above-declared-range': ({ required, to }, say) =>
     `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
-  'torque/no-mark-inside': ({ band: { min, max }, below, above, unit, error: wrenchError }, say) =>
+  'torque/no-mark-in-band': ({ band: { min, max }, below, above, unit, error: wrenchError }, say) =>
     min.value === max.value
       ? `${
           wrenchError === undefined
             ? `The wrench has no mark at ${say.quantity(min)}.`
             : `No mark of the wrench's ${unitName(unit, say)} scale is within the wrench's error (${errorText(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
-        }${nearestMarksText(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
+        }${nearestMarksText(below, above, say)} If a larger error is permitted, give it as the tolerance (tolerancePercent, --tolerance).`
       : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${bandText({ min, max }, say)}.${nearestMarksText(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error. Use this wrench only from ${say.quantity(from)} up.`,
@@ -79,7 +79,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/not-stated': () => 'The sheet states no torque. See the manual.',
   'torque/by-turns': ({ min, max }) =>
     `Tighten by turns, not by torque: ${turnsText(min, max)} past finger tight.`,
-  'torque/then-angle': ({ angle: size }, say) =>
+  'torque/angle-after-torque': ({ angle: size }, say) =>
     `After the torque, turn a further ${angleText(size, say)}. A torque wrench does not measure the angle.`,
   'torque/iso-figure-unknown': ({ type }) =>
     `The permissible error in ISO 6789 is not known for wrench type ${type}. Enter the maker's accuracy in per cent in the toolbox.`,
@@ -93,12 +93,12 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `The wrench's length is missing, so the setting cannot be corrected for an adaptor of ${say.quantity(extension)}. Measure from the centre of the square drive to the middle of the grip.`,
   'torque/drive-does-not-reach': ({ wrench, required }) =>
     `The wrench has a ${wrench} square drive, the socket needs ${required}, and no drive adaptor in the toolbox connects them.`,
-  'torque/inside-plug-band': ({ torque, band: usual, thread }, say) =>
+  'torque/usual-for-plug': ({ torque, band: usual, thread }, say) =>
     `${say.quantity(torque)} is usual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
-  'torque/outside-plug-band': ({ torque, band: usual, thread }, say) =>
+  'torque/unusual-for-plug': ({ torque, band: usual, thread }, say) =>
     `${say.quantity(torque)} is unusual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
-  'torque/slip': ({ torque, factor, becomes, meant }, say) =>
-    `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure.${meant === undefined ? '' : ` Is ${say.quantity({ value: torque.value, unit: meant })} meant?`} Check the manual.`,
+  'torque/unit-slip': ({ torque, factor, becomes, meant }, say) =>
+    `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure.${meant === undefined ? '' : ` Did you mean ${say.quantity({ value: torque.value, unit: meant })}?`} Check the manual.`,
   'torque/thread-missing': () =>
     'The sheet states no thread, so the torque cannot be compared with usual figures.',
   'torque/thread-unreadable': ({ thread }) =>
@@ -122,7 +122,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `With scatter, the clamp load may reach ${say.quantity(max)}, above the proof load of ${say.quantity(proof)}.`,
   'torque/below-proof': ({ max, proof }, say) =>
     `Even with scatter, the clamp load is at most ${say.quantity(max)}, not above the proof load of ${say.quantity(proof)}.`,
-  'torque/cycles-run-out': ({ used, limit }, say) =>
+  'torque/cycles-used-up': ({ used, limit }, say) =>
     `${say.number(used)} of ${say.number(limit)} cycles used: send the wrench for calibration.`,
   'torque/cycles-left': ({ used, limit }, say) => `${say.number(used)} of ${say.number(limit)} cycles used.`,
   'torque/cycles-not-counted': ({ limit }, say) =>
@@ -131,9 +131,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
     'The date of the last calibration is missing. Enter it in the toolbox.',
   'torque/by-torque': () => 'The sheet states a torque, not turns.',
   'torque/turns': ({ min, max }) => `Tighten ${turnsText(min, max)} past finger tight.`,
-  'torque/turns-open': ({ min }) =>
+  'torque/turns-without-maximum': ({ min }) =>
     `Tighten at least ${min} turns past finger tight; the manual gives no maximum.`,
-  'torque/turns-inside': ({ turns: done, min, max }, say) =>
+  'torque/turns-correct': ({ turns: done, min, max }, say) =>
     `${say.number(done)} turns: correct (${turnsText(min, max)}).`,
   'torque/turns-too-few': ({ turns: done, min }, say) =>
     `${say.number(done)} turns: too few; the manual says at least ${min}.`,

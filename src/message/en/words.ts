@@ -28,7 +28,9 @@ export const capitalize = (text: string): string => text.charAt(0).toUpperCase()
 export const unitName = (unit: string, say: Say): string =>
   say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
-/** Adds the article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
+/**
+ * Adds the article that fits the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`.
+ */
 export function addArticle(text: string): string {
   const [first = ''] = /^[0-9]+|^[A-Za-z]+/.exec(text.replace(/^[“"(]+/, '')) ?? []
   return `${startsWithVowelSound(first) ? 'an' : 'a'} ${text}`
@@ -37,7 +39,7 @@ export function addArticle(text: string): string {
 function startsWithVowelSound(word: string): boolean {
   // Eight, eighty and the like; eleven and eighteen, also as thousands and millions.
   if (/^[0-9]/.test(word)) return /^8|^1[18](...)*$/.test(word)
-  // Letters that are read one by one, such as M18 or NPT.
+  // Letters spoken one by one, such as M18 or NPT.
   if (/^[A-Z]+$/.test(word)) return /^[AEFHILMNORSX]/.test(word)
   return /^[aeiou]|^hour/i.test(word) && !/^(uni|use|usu|eu|one)/i.test(word)
 }
