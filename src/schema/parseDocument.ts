@@ -1,5 +1,5 @@
 import type { DocumentName, Documents, Parsed, ParseOptions } from '../spec/index.js'
-import { ALL_PLACES } from './notation/allPlaces.js'
+import { PLACE_TABLES } from './notation/allPlaces.js'
 import { expandShort } from './notation/expandShort.js'
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
@@ -39,6 +39,6 @@ export function parseDocument<const Kind extends DocumentName | 'any'>(
 ): Parsed<DocumentOf<Kind>> {
   return readDocument(data, chooseShapes(kind), options, {
     expand: expandShort,
-    places: ALL_PLACES,
+    places: PLACE_TABLES,
   }) as Parsed<DocumentOf<Kind>>
 }

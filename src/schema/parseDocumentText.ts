@@ -7,7 +7,7 @@ import {
   refuse,
 } from '../base/index.js'
 import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
-import { ALL_PLACES } from './notation/allPlaces.js'
+import { PLACE_TABLES } from './notation/allPlaces.js'
 import { expandShort } from './notation/expandShort.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
@@ -51,7 +51,7 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   if (textMistakes.stop) return { ok: false, findings: textMistakes.findings }
   const parsed = readDocument(JSON.parse(json), shapes, options, {
     expand: expandShort,
-    places: ALL_PLACES,
+    places: PLACE_TABLES,
   }) as Parsed<DocumentOf<Kind>>
   if (textMistakes.findings.length === 0) return parsed
   const knownDocument =

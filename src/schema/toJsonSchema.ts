@@ -2,7 +2,7 @@ import * as z from 'zod/v4/core'
 import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
 import { allowShort } from './notation/allowShort.js'
-import { ALL_PLACES } from './notation/allPlaces.js'
+import { PLACE_TABLES } from './notation/allPlaces.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
 import { shapeKeywords } from './shapes/textShapes.js'
 
@@ -31,7 +31,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
       ...schema,
     }),
   )
-  const places = ALL_PLACES[kind]?.()
+  const places = PLACE_TABLES[kind]?.()
   return places === undefined ? full : allowShort(full, places)
 }
 

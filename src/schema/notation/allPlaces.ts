@@ -8,7 +8,7 @@ import { type StockNotation, stockPlaces } from './stockPlaces.js'
 import { type ToolboxNotation, toolboxPlaces } from './toolboxPlaces.js'
 
 /** The places of every kind of document that has a short form. */
-export const ALL_PLACES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
+export const PLACE_TABLES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
   'spec-sheet': sheetPlaces,
   'machine-log': logPlaces,
   toolbox: toolboxPlaces,

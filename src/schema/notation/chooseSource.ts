@@ -1,5 +1,5 @@
 import type { SourceRef } from '../../spec/index.js'
-import { asHolder, type Holder, nodeBelow, type PlaceNode } from './placeTable.js'
+import { asHolder, findChildNode, type Holder, type PlaceNode } from './placeTable.js'
 
 /** A source in a section; `isDirect`: of a text of the section itself, not of a section in it. */
 interface FoundSource {
@@ -49,28 +49,28 @@ function findSources(
   isDirect: boolean,
   isTop = false,
 ): readonly FoundSource[] {
-  const direct = isDirect && (isTop || !node.row.isSection)
+  const isDirectHere = isDirect && (isTop || !node.row.isSection)
   if (Array.isArray(value)) {
-    const entry = node.below['*']
-    return entry === undefined ? [] : value.flatMap((one) => findSources(one, entry, direct))
+    const entry = node.children['*']
+    return entry === undefined ? [] : value.flatMap((inner) => findSources(inner, entry, isDirectHere))
   }
   const holder = asHolder(value)
   if (holder === undefined) return []
   const { kind, source, bead, cureBeforeOil } = holder
   const isFactor = node.text?.name === 'severeUse' && kind === 'factor'
-  const own = TAKES_SOURCE.has(node.text?.name) || isFactor
-  if (own) {
+  const takesSource = TAKES_SOURCE.has(node.text?.name) || isFactor
+  if (takesSource) {
     const leaves = [holder, bead, cureBeforeOil].map(asHolder)
     const stated = leaves.filter((leaf) => leaf !== undefined && leaf['kind'] !== 'not stated')
     return kind === 'not stated'
       ? []
       : stated.map((leaf) => ({
           source: (leaf?.['source'] ?? (leaf === holder ? source : undefined)) as SourceRef | undefined,
-          isDirect: direct,
+          isDirect: isDirectHere,
         }))
   }
-  return Object.entries(holder).flatMap(([key, one]) => {
-    const below = nodeBelow(node, key)
-    return below === undefined ? [] : findSources(one, below, direct)
+  return Object.entries(holder).flatMap(([key, inner]) => {
+    const below = findChildNode(node, key)
+    return below === undefined ? [] : findSources(inner, below, isDirectHere)
   })
 }

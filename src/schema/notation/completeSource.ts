@@ -9,11 +9,11 @@ export function completeSource(
   document: Holder,
 ): Partial<SourceRef> {
   if (written.ref !== undefined) return written
-  const ref = section?.ref ?? soleSource(document)
+  const ref = section?.ref ?? findOnlySource(document)
   return ref === undefined ? written : { ref, ...written }
 }
 
-function soleSource({ sources }: Holder): string | undefined {
+function findOnlySource({ sources }: Holder): string | undefined {
   const ids = Object.keys(asHolder(sources) ?? {})
   return ids.length === 1 ? ids[0] : undefined
 }

@@ -3,13 +3,13 @@ import { placeAsWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces }
 import type { ReportMistake } from '../reportMistake.js'
 import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
+import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import { placeBelow, pointerBelow } from './placeBelow.js'
 import {
   asHolder,
   type Expander,
+  findChildNode,
   type Holder,
-  nodeBelow,
   type Place,
   type PlaceNode,
   type PlaceRow,
@@ -35,85 +35,89 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   const findings: Finding<SpecCodes>[] = []
   const places: WrittenPlace[] = []
   const unread: JsonPointer[] = []
-  const last: (() => void)[] = []
+  const lateFills: (() => void)[] = []
   const { readers } = table
   const expander: Expander = { table, document, report, findings, places, unread, readText }
-  const root = { full: '', path: '', isWhole: false, id: '', section: undefined, gearcase: undefined }
-  visitHolder(document, table.places, root)
-  for (const fill of last) fill()
+  const root = { full: '', path: '', sharesPath: false, id: '', section: undefined, gearcase: undefined }
+  expandHolder(document, table.places, root)
+  for (const fill of lateFills) fill()
   return { findings, places, unread, asWritten: (finding) => placeAsWritten(finding, () => places) }
 
   /** Gives the full form of one value. */
-  function visit(value: unknown, node: PlaceNode, place: Place): unknown {
+  function expandValue(value: unknown, node: PlaceNode, place: Place): unknown {
     const { text } = node
-    const { under, word, isYesOrNo, isListOfIds } = node.row
-    if (typeof value === 'string' && value !== word) {
-      const inside = { ...place, isWhole: true }
-      if (text !== undefined) return visitBelow(readText(value, text, place), node, inside)
-      if (under === undefined) return value
+    const { textKey, fullText, isYesOrNo, isListOfIds } = node.row
+    if (typeof value === 'string' && value !== fullText) {
+      const innerPlace = { ...place, sharesPath: true }
+      if (text !== undefined) return expandChildren(readText(value, text, place), node, innerPlace)
+      if (textKey === undefined) return value
       places.push({ full: place.full, path: place.path })
-      return visitBelow(under === '[]' ? [value] : { [under]: value }, node, inside)
+      return expandChildren(textKey === '[]' ? [value] : { [textKey]: value }, node, innerPlace)
     }
     if (typeof value === 'boolean' && isYesOrNo) return value ? 'yes' : 'no'
     if (node.lists && Array.isArray(value)) return readers.list?.(value, node, place, expander)
     const map = node.byPointer && asHolder(value)
     if (node.byPointer && map) return readers.byPointer?.(map, node.byPointer, place, expander)
-    return visitBelow(isListOfIds ? readers.ids?.(value, place, expander) : value, node, place)
+    return expandChildren(isListOfIds ? readers.ids?.(value, place, expander) : value, node, place)
   }
 
-  function visitBelow(value: unknown, node: PlaceNode, place: Place): unknown {
+  function expandChildren(value: unknown, node: PlaceNode, place: Place): unknown {
     if (Array.isArray(value)) {
-      const entry = node.below['*']
+      const entry = node.children['*']
       if (entry !== undefined)
-        for (const [at, one] of value.entries()) value[at] = visit(one, entry, placeBelow(place, String(at)))
+        for (const [at, one] of value.entries())
+          value[at] = expandValue(one, entry, makeChildPlace(place, String(at)))
       return value
     }
     const holder = asHolder(value)
-    return holder === undefined ? value : visitHolder(holder, node, place)
+    return holder === undefined ? value : expandHolder(holder, node, place)
   }
 
-  function visitHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
+  function expandHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
     const { row } = node
     const section =
       row.isSection || row.isOverride ? readers.section?.(holder, node, place, expander) : place.section
     const isInGearcase = place.full.startsWith('/gearcases/')
-    const inside = { ...place, section, gearcase: isInGearcase ? (place.gearcase ?? holder) : undefined }
-    fillLeftOut(holder, row.leftOut, inside)
+    const innerPlace = { ...place, section, gearcase: isInGearcase ? (place.gearcase ?? holder) : undefined }
+    fillDefaults(holder, row.defaults, innerPlace)
     for (const key of Object.keys(holder)) {
-      const below = nodeBelow(node, key)
-      if (below !== undefined) holder[key] = visit(holder[key], below, placeBelow(inside, key))
+      const child = findChildNode(node, key)
+      if (child !== undefined) holder[key] = expandValue(holder[key], child, makeChildPlace(innerPlace, key))
     }
-    if (row.isOverride) readers.set?.(holder, inside, expander)
-    if (row.leftOutLast !== undefined) last.push(() => fillLeftOut(holder, row.leftOutLast, inside))
+    if (row.isOverride) readers.set?.(holder, innerPlace, expander)
+    if (row.lateDefaults !== undefined)
+      lateFills.push(() => fillDefaults(holder, row.lateDefaults, innerPlace))
     return holder
   }
 
-  function fillLeftOut(holder: Holder, leftOut: PlaceRow['leftOut'], place: Place): void {
-    for (const key in leftOut) {
+  function fillDefaults(holder: Holder, defaults: PlaceRow['defaults'], place: Place): void {
+    for (const key in defaults) {
       if (holder[key] !== undefined) continue
-      const value = leftOut[key]?.({ id: place.id, holder, root: document, gearcase: place.gearcase })
+      const value = defaults[key]?.({ id: place.id, holder, root: document, gearcase: place.gearcase })
       if (value === undefined) continue
       holder[key] = value
-      if (!place.isWhole) places.push({ full: pointerBelow(place.full, key), path: place.path })
+      if (!place.sharesPath) places.push({ full: appendKey(place.full, key), path: place.path })
     }
   }
 
   /** Reads a text, or reports why it cannot be read. */
   function readText(text: string, notation: Notation, place: Place): unknown {
     let isKnown = true
-    const read = readNotation(notation, text, (written) => {
+    const reading = readNotation(notation, text, (written) => {
       if (written === undefined) return place.section && { ...place.section }
       const source = completeSource(written, place.section, document)
       isKnown &&= source.ref !== undefined
       return source
     })
-    if (read.ok && isKnown) {
-      places.push({ full: place.full, path: place.path, parts: read.marks })
-      return read.value
+    if (reading.ok && isKnown) {
+      places.push({ full: place.full, path: place.path, parts: reading.marks })
+      return reading.value
     }
-    const source = read.ok && read.marks.find(({ path }) => path.endsWith('/source'))
-    const failed = read.ok ? { at: source ? source.from : 0, expected: ['known source'] as const } : read
-    findings.push(explainText(notation, text, failed, place.path, report))
+    const source = reading.ok && reading.marks.find(({ path }) => path.endsWith('/source'))
+    const failure = reading.ok
+      ? { at: source ? source.from : 0, expected: ['known source'] as const }
+      : reading
+    findings.push(explainText(notation, text, failure, place.path, report))
     unread.push(place.full)
     return null
   }

@@ -7,7 +7,7 @@ import { MAX_NOTATION_LENGTH, type Notation, type Slip } from './notation.js'
 import { readNotation } from './readNotation.js'
 
 /** How far a text was read, and what was expected there. */
-export interface Stop {
+export interface StopPoint {
   readonly at: number
   readonly expected: readonly NotationPart[]
 }
@@ -16,14 +16,14 @@ export interface Stop {
 export function explainText(
   notation: Notation,
   text: string,
-  stop: Stop,
+  stop: StopPoint,
   path: JsonPointer,
   reportMistake: ReportMistake,
 ): Finding<SpecCodes> {
-  const { from, to, isInWord } = segmentAt(text, stop.at)
+  const { from, to, isInWord } = findSegment(text, stop.at)
   const found = text.slice(from, to)
   const unit = isInWord || THOUSANDS.test(text) ? undefined : findUnit(found, stop.expected)
-  const meant = THOUSANDS.test(text)
+  const probableTexts = THOUSANDS.test(text)
     ? [text.replace(THOUSANDS, '$1$2'), text.replace(THOUSANDS, '$1.$2')]
     : [
         text,
@@ -31,7 +31,7 @@ export function explainText(
           (symbol) => `${text.slice(0, from)}${unit?.figures} ${symbol}${text.slice(to)}`,
         ),
       ]
-  const cures = [...new Set(meant.map((one) => correct(notation, one)))]
+  const cures = [...new Set(probableTexts.map((candidate) => correctText(notation, candidate)))]
     .filter((value) => value !== undefined && value !== text)
     .map((value): Cure => ({ op: 'replace', path, value }))
   const finding = reportMistake(path, 'spec/bad-notation', {
@@ -48,7 +48,7 @@ export function explainText(
 const THOUSANDS = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
 
 /** The part of the text around a place, up to the next mark; `isInWord`: a word was read in part. */
-function segmentAt(text: string, at: number) {
+function findSegment(text: string, at: number) {
   const isInWord = /[a-z]$/i.test(text.slice(0, at)) && /^[a-z]/i.test(text.slice(at))
   const [before = ''] = isInWord ? (/[^,;()[\]]*$/.exec(text.slice(0, at)) ?? []) : []
   const [marks = ''] = /^[ ,;([]*/.exec(text.slice(at - before.length)) ?? []
@@ -58,7 +58,7 @@ function segmentAt(text: string, at: number) {
 }
 
 /** What people write, and what the notation writes for it. Each is tried alone, and kept if more can then be read. */
-const SLIPS: readonly Slip[] = [
+const COMMON_SLIPS: readonly Slip[] = [
   [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
   [/ {2,}|^ +| +$/g, ''],
   [/(\d)½/g, '$1 1/2'],
@@ -83,19 +83,19 @@ const SLIPS: readonly Slip[] = [
 ]
 
 /** The text with the fewest changes that can be read; undefined where none is known. */
-function correct(notation: Notation, text: string): string | undefined {
-  let best = text
+function correctText(notation: Notation, text: string): string | undefined {
+  let bestText = text
   for (;;) {
-    const read = readNotation(notation, best)
-    if (read.ok) return best
-    const left = best.length - read.at
-    const better = attempts(best, read, notation).find((one) => {
-      if (one === best) return false
-      const next = readNotation(notation, one)
-      return next.ok || one.length - next.at < left
+    const reading = readNotation(notation, bestText)
+    if (reading.ok) return bestText
+    const unreadLength = bestText.length - reading.at
+    const betterText = listCorrections(bestText, reading, notation).find((candidate) => {
+      if (candidate === bestText) return false
+      const nextReading = readNotation(notation, candidate)
+      return nextReading.ok || candidate.length - nextReading.at < unreadLength
     })
-    if (better === undefined) return undefined
-    best = better
+    if (betterText === undefined) return undefined
+    bestText = betterText
   }
 }
 
@@ -103,12 +103,12 @@ function correct(notation: Notation, text: string): string | undefined {
 const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
 
 /** The text with each of the usual slips corrected. */
-function attempts(text: string, { at, expected }: Stop, { slips }: Notation): readonly string[] {
-  const { from, to, isInWord } = segmentAt(text, at)
+function listCorrections(text: string, { at, expected }: StopPoint, { slips }: Notation): readonly string[] {
+  const { from, to, isInWord } = findSegment(text, at)
   const unit = findUnit(text.slice(from, to), isInWord ? ALL_MEASURES : expected)
   const isSure = unit?.symbols.length === 1 && unit.reason === undefined
   return [
-    ...[...SLIPS, ...slips].map(([slip, right]) => text.replace(slip, right)),
+    ...[...COMMON_SLIPS, ...slips].map(([slip, right]) => text.replace(slip, right)),
     ...(isSure ? [`${text.slice(0, from)}${unit.figures} ${unit.symbols[0]}${text.slice(to)}`] : []),
     `${text.slice(0, at)},${text.slice(at)}`,
   ]

@@ -1,8 +1,9 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
 import {
-  always,
   field,
+  fixedValue,
+  keyedWord,
   listOf,
   oneOf,
   optional,
@@ -10,46 +11,45 @@ import {
   sequence,
   someOf,
   term,
-  wordOf,
   words,
 } from './piece.js'
 import {
-  aboveZero,
   amount,
-  amountOf,
+  amountOfMeasure,
   angle,
-  cited,
-  citing,
   FIGURE,
   FREE_WORDS,
   INTERVAL_FIGURE,
   notStated,
-  ownSource,
+  positiveFigure,
   printed,
   unitGroup,
   value,
   WORDS,
+  withOwnSource,
+  withSource,
+  withSourceFor,
 } from './valuePieces.js'
 
 // The texts of the leaves: what an override replaces whole.
 
 /** Torques to reach one after the other, the last of them the final one. */
-function torques(): Piece {
+function torqueStages(): Piece {
   const { pattern, read } = listOf(printed(amount('torque', UNITS_BY_MEASURE.torque)), ' then ')
   return {
     pattern,
     read: (reading) => {
       const { path, marks } = reading
-      const before = marks.length
+      const firstMark = marks.length
       const values = read(reading) as readonly unknown[] | undefined
       if (values === undefined) return undefined
-      const last = `${path}/${values.length - 1}`
-      for (const [place, mark] of [...marks.entries()].slice(before)) {
-        const isLast = mark.path === last || mark.path.startsWith(`${last}/`)
-        const whole = isLast
-          ? `${path}/torque${mark.path.slice(last.length)}`
+      const lastPath = `${path}/${values.length - 1}`
+      for (const [place, mark] of [...marks.entries()].slice(firstMark)) {
+        const isLast = mark.path === lastPath || mark.path.startsWith(`${lastPath}/`)
+        const newPath = isLast
+          ? `${path}/torque${mark.path.slice(lastPath.length)}`
           : `${path}/stages${mark.path.slice(path.length)}`
-        marks[place] = { ...mark, path: whole }
+        marks[place] = { ...mark, path: newPath }
       }
       const stages = values.slice(0, -1)
       return { kind: 'torque', torque: values.at(-1), ...(stages.length > 0 && { stages }) }
@@ -58,10 +58,10 @@ function torques(): Piece {
 }
 
 /** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, and what is not stated. */
-const untilSource = (): Piece =>
+const torqueOrTurns = (): Piece =>
   sequence(
     oneOf(
-      sequence(torques(), optional(sequence(words(' then '), field('thenAngle', angle())))),
+      sequence(torqueStages(), optional(sequence(words(' then '), field('thenAngle', angle())))),
       sequence(
         term(`(?<min>${FIGURE})(?:(?:–| to )(?<max>${FIGURE}))? turns?`, 'turns', (found) => ({
           kind: 'turns',
@@ -76,7 +76,7 @@ const untilSource = (): Piece =>
     optional(
       sequence(
         words(', '),
-        wordOf(
+        keyedWord(
           'threadCondition',
           ['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied'],
           'thread condition',
@@ -85,8 +85,8 @@ const untilSource = (): Piece =>
       { threadCondition: 'not stated' },
     ),
   )
-export const tighteningText = untilSource
-export const tightening = (): Piece => cited(untilSource())
+export const tighteningWithoutSource = torqueOrTurns
+export const tightening = (): Piece => withSource(torqueOrTurns())
 
 export const SAE_GRADE = '[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3}'
 export const CATEGORY = '[A-Z]{2}(?:-[0-9][A-Z]?)?'
@@ -99,7 +99,7 @@ function oil(): Piece {
     ({ system, grade = '', ...found }) => ({
       kind: 'grade',
       grade,
-      system: saeSystem(system, grade),
+      system: findSaeSystem(system, grade),
       ...found,
     }),
   )
@@ -115,7 +115,7 @@ function oil(): Piece {
     field('volume', printed(amount('volume', UNITS_BY_MEASURE.volume))),
     term(` of (?<name>${WORDS})`),
   )
-  const ambient = printed(amountOf('temperature', UNITS_BY_MEASURE.temperature))
+  const ambient = printed(amountOfMeasure('temperature', UNITS_BY_MEASURE.temperature))
   return sequence(
     oneOf(sae, iso, fluid),
     optional(sequence(words(', '), field('ambient', ambient))),
@@ -131,17 +131,19 @@ function oil(): Piece {
 }
 
 /** Gear oil grades begin at 65 and 70W, engine oil grades end at 60 and 25W, so that a grade says whose it is. */
-export function saeSystem(system: string | undefined, grade: string): string {
+export function findSaeSystem(system: string | undefined, grade: string): string {
   return `SAE ${system ?? (Number.parseInt(grade, 10) >= 65 ? 'J306' : 'J300')}`
 }
 
 /** `SAE 80W-90 GL-5, -10 to 45 °C; ISO VG 220`: oils in the order in which the manual prefers them. */
 export const oils = (): Piece =>
-  cited(oneOf(notStated(), sequence(always({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))))
+  withSource(
+    oneOf(notStated(), sequence(fixedValue({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))),
+  )
 
 function ringSize(figures: readonly string[]): Piece {
   const unit = unitGroup(['mm', 'in'])
-  const figurePattern = figures.map((name) => `(?<${name}>${aboveZero(9)})`).join(' x ')
+  const figurePattern = figures.map((name) => `(?<${name}>${positiveFigure(9)})`).join(' x ')
   const found = term(`${figurePattern} ${unit.pattern}`, 'size', (groups) => ({
     ...groups,
     unit: unit.read(groups['unit']),
@@ -151,20 +153,22 @@ function ringSize(figures: readonly string[]): Piece {
 
 /** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and what no seal is. */
 export const seal = (): Piece =>
-  cited(oneOf(boughtSeal(value, ownSource), words('none', undefined, { kind: 'none' }), notStated()))
+  withSource(
+    oneOf(purchasableSeal(value, withOwnSource), words('none', undefined, { kind: 'none' }), notStated()),
+  )
 
 /** A seal that can be bought; `valueFrom` makes a value of a leaf of its own, with or without a source. */
-export function boughtSeal(
-  valueFrom: (piece: Piece) => Piece,
-  partFrom: (piece: Piece) => Piece = (piece) => piece,
+export function purchasableSeal(
+  makeValuePiece: (piece: Piece) => Piece,
+  makePartPiece: (piece: Piece) => Piece = (piece) => piece,
 ): Piece {
   const rubber = 'NBR|HNBR|FKM|ACM|EPDM|VMQ|FVMQ|AU|CR|FFKM'
   const material = ({ material = 'not stated' }) => ({ material })
-  const ofRubber = (rest: string, build: (found: Readonly<Record<string, string>>) => object) =>
-    term(`(?:(?<material>${rubber}) )?${rest}`, 'seal', build)
+  const rubberSeal = (suffix: string, build: (found: Readonly<Record<string, string>>) => object) =>
+    term(`(?:(?<material>${rubber}) )?${suffix}`, 'seal', build)
   const ring = ['inside', 'outside', 'thickness']
   const millimetres = amount('length', ['mm'])
-  const made = oneOf(
+  const sealKind = oneOf(
     sequence(
       term(
         '(?:(?<form>flat|folded|captive) )?(?:(?<material>copper|aluminium|soft steel|fibre) )?crush washer',
@@ -174,7 +178,7 @@ export function boughtSeal(
       ringSize(ring),
     ),
     sequence(
-      ofRubber('(?<name>bonded seal|profile ring)', (found) => ({
+      rubberSeal('(?<name>bonded seal|profile ring)', (found) => ({
         kind: 'bonded seal',
         ...(found['name'] === 'profile ring' && { form: 'profile ring' }),
         ...material(found),
@@ -182,7 +186,7 @@ export function boughtSeal(
       ringSize(ring),
     ),
     sequence(
-      ofRubber('o-ring(?: (?<designation>(?:AS568)?-[0-9]{3}|[A-Z][0-9]{1,4}A?))?', (found) => ({
+      rubberSeal('o-ring(?: (?<designation>(?:AS568)?-[0-9]{3}|[A-Z][0-9]{1,4}A?))?', (found) => ({
         kind: 'o-ring',
         ...found,
         ...material(found),
@@ -193,11 +197,11 @@ export function boughtSeal(
     term(`gasket (?<material>${WORDS})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
     sequence(
       term(`liquid gasket (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'liquid gasket', ...found })),
-      optional(sequence(words(', bead '), field('bead', valueFrom(millimetres))), {
+      optional(sequence(words(', bead '), field('bead', makeValuePiece(millimetres))), {
         bead: { kind: 'not stated' },
       }),
       optional(
-        sequence(words(', cure '), field('cureBeforeOil', valueFrom(amount('duration', ['h', 'min'])))),
+        sequence(words(', cure '), field('cureBeforeOil', makeValuePiece(amount('duration', ['h', 'min'])))),
         {
           cureBeforeOil: { kind: 'not stated' },
         },
@@ -205,18 +209,18 @@ export function boughtSeal(
     ),
   )
   return sequence(
-    made,
-    optional(sequence(words(', '), wordOf('replace', ['every opening', 'on condition'], 'replacement')), {
+    sealKind,
+    optional(sequence(words(', '), keyedWord('replace', ['every opening', 'on condition'], 'replacement')), {
       replace: 'not stated',
     }),
     optional(
       sequence(
         term(`, part (?<partNumber>${WORDS})`),
-        optional(sequence(words(', superseded by '), field('supersededBy', partFrom(otherNumber())))),
+        optional(sequence(words(', superseded by '), field('supersededBy', makePartPiece(otherNumber())))),
         optional(
           sequence(
             words(', equivalent to '),
-            field('equivalents', listOf(partFrom(otherNumber()), ', equivalent to ')),
+            field('equivalents', listOf(makePartPiece(otherNumber()), ', equivalent to ')),
           ),
         ),
       ),
@@ -227,7 +231,7 @@ export function boughtSeal(
 const otherNumber = (): Piece => term(`(?<partNumber>${WORDS})`, 'name')
 
 /** A whole number of one unit of a period. */
-const periodParts = () =>
+const makePeriodPieces = () =>
   ['year', 'month', 'week', 'day'].map((unit) => {
     const letter = unit.charAt(0).toUpperCase()
     return term(`(?<count>[1-9][0-9]{0,6}) ${unit}s?`, 'period', ({ count }) => ({
@@ -236,8 +240,8 @@ const periodParts = () =>
   })
 
 /** `200 h, 2000 km (1200 mi), 12 months`: at least one of them. A `window` may also be zero. */
-function intervalText(mayBeZero: boolean): Piece {
-  const figure = mayBeZero ? INTERVAL_FIGURE : aboveZero(6)
+function intervalWithoutSource(allowsZero: boolean): Piece {
+  const figure = allowsZero ? INTERVAL_FIGURE : positiveFigure(6)
   const unit = unitGroup(UNITS_BY_MEASURE.distance)
   const distance = (pattern: string) =>
     term(`(?<value>${pattern}) ${unit.pattern}`, 'distance', ({ value, unit: spelled }) => ({
@@ -245,7 +249,7 @@ function intervalText(mayBeZero: boolean): Piece {
       unit: unit.read(spelled),
     }))
   const others = sequence(words(' ('), field('printed', listOf(distance(INTERVAL_FIGURE), ', ')), words(')'))
-  const parts = someOf(periodParts(), ' ')
+  const parts = someOf(makePeriodPieces(), ' ')
   const period: Piece = {
     pattern: parts.pattern,
     read: (reading) => {
@@ -254,7 +258,7 @@ function intervalText(mayBeZero: boolean): Piece {
     },
   }
   return sequence(
-    always({ kind: 'interval' }),
+    fixedValue({ kind: 'interval' }),
     someOf(
       [
         term(`(?<hours>${figure}) (?:hours?|h)`, 'hours'),
@@ -265,15 +269,18 @@ function intervalText(mayBeZero: boolean): Piece {
     ),
   )
 }
-export const interval = (): Piece => cited(oneOf(intervalText(false), notStated()))
-export const window = (): Piece => cited(oneOf(intervalText(true), notStated()))
+export const interval = (): Piece => withSource(oneOf(intervalWithoutSource(false), notStated()))
+export const window = (): Piece => withSource(oneOf(intervalWithoutSource(true), notStated()))
 
 /** `100 h when towing`, `factor 0.5 when towing`: of an interval, the source is its own. */
 export const severeUse = (): Piece =>
-  citing(
+  withSourceFor(
     sequence(
       oneOf(
-        sequence(always({ kind: 'interval' }), field('interval', oneOf(intervalText(false), notStated()))),
+        sequence(
+          fixedValue({ kind: 'interval' }),
+          field('interval', oneOf(intervalWithoutSource(false), notStated())),
+        ),
         term(`factor (?<factor>${FIGURE})`, 'factor', (found) => ({ kind: 'factor', ...found })),
       ),
       term(` when (?<criteria>${FREE_WORDS})`),
@@ -283,7 +290,7 @@ export const severeUse = (): Piece =>
 
 /** Where a part is, in the manual's words. */
 export const place = (): Piece =>
-  cited(
+  withSource(
     oneOf(
       notStated(),
       term(`(?<text>${FREE_WORDS})`, 'place', (found) => ({ kind: 'place', ...found })),
@@ -291,6 +298,6 @@ export const place = (): Piece =>
   )
 
 /** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source is not of its drives. */
-export const drive = (): Piece => ownSource(driveText())
-export const driveText = (): Piece =>
-  oneOf(notStated(), sequence(wordOf('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS})`))))
+export const drive = (): Piece => withOwnSource(driveWithoutSource())
+export const driveWithoutSource = (): Piece =>
+  oneOf(notStated(), sequence(keyedWord('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS})`))))

@@ -1,16 +1,16 @@
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
-import { field, listOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
+import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
 import {
   type Collected,
   type Holder,
-  type LeftOut,
+  type MakeDefault,
   makeTable,
-  namedAsDocument,
+  nameFromDocumentId,
   type PlaceRow,
 } from './placeTable.js'
-import { day, quantityOf, readings } from './quantityNotations.js'
+import { day, quantityOfMeasure, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { readList } from './readList.js'
 import { recordNotations, recordRows } from './recordPlaces.js'
@@ -23,7 +23,7 @@ const readingsOnDay = (unit: 'km' | 'mi') => (): Piece =>
 /** `submersion of front, rear on 2023-05-02`; without gearcases, of the whole machine. */
 const event = (): Piece =>
   sequence(
-    wordOf('kind', MACHINE_EVENT_KINDS, 'event'),
+    keyedWord('kind', MACHINE_EVENT_KINDS, 'event'),
     optional(
       sequence(
         words(' of '),
@@ -43,7 +43,7 @@ const event = (): Piece =>
 /** `50 mL in hub left on 2023-05-02, gear oil 80W-90`. */
 const topUp = (): Piece =>
   sequence(
-    field('volume', quantityOf('volume')),
+    field('volume', quantityOfMeasure('volume')),
     term(` in (?<gearcase>${ID})(?: (?<instance>${ID}))? on `, 'id'),
     day('date'),
     term(`, (?<oil>${FREE_WORDS})`, 'name'),
@@ -68,13 +68,13 @@ export type LogNotation = keyof ReturnType<typeof logNotations>
 /** The readings of each day as the meters of a log. */
 function collectMeters(days: readonly Holder[]): Collected {
   const value: Record<string, { readonly unit: unknown; readonly readings: object[] }> = {}
-  const places = days.flatMap((read, of) =>
+  const places = days.flatMap((dayReadings, of) =>
     ['hours', 'distance'].flatMap((meter) => {
-      const quantity = read[meter] as { readonly value: number; readonly unit: string } | undefined
+      const quantity = dayReadings[meter] as { readonly value: number; readonly unit: string } | undefined
       if (quantity === undefined) return []
       value[meter] ??= { unit: quantity.unit, readings: [] }
       const { readings } = value[meter]
-      readings.push({ date: read['date'], value: quantity.value })
+      readings.push({ date: dayReadings['date'], value: quantity.value })
       return [{ full: `/${meter}/readings/${readings.length - 1}`, of, part: `/${meter}` }]
     }),
   )
@@ -82,23 +82,23 @@ function collectMeters(days: readonly Holder[]): Collected {
 }
 
 /** What a record in a log takes from it. */
-const ofLog =
-  (key: string): LeftOut =>
+const copyFromLog =
+  (key: string): MakeDefault =>
   ({ root }) =>
     root[key] ?? undefined
 
 /** `service-2022-11-20`. */
-const recordId: LeftOut = ({ holder: { date } }) =>
+const recordId: MakeDefault = ({ holder: { date } }) =>
   typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
 
 /** Where a machine log may be short. Its records are short as records are, and leave out what the log says. */
 export const logPlaces = /* @__PURE__ */ buildOnce(() => {
   const records = recordRows()
-  const below = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
+  const recordEntries = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
   const rows: { readonly [place: string]: PlaceRow<LogNotation> } = {
-    ...Object.fromEntries(below),
+    ...Object.fromEntries(recordEntries),
     '': {
-      leftOut: { name: namedAsDocument, identity: () => ({}), meters: () => ({}), records: () => [] },
+      defaults: { name: nameFromDocumentId, identity: () => ({}), meters: () => ({}), records: () => [] },
     },
     '/sheet': { text: 'sheetReference' },
     '/meters': { lists: ['readingsInKm', 'readingsInMi'], collect: collectMeters },
@@ -107,15 +107,15 @@ export const logPlaces = /* @__PURE__ */ buildOnce(() => {
     '/topUps/*/volume': { text: 'quantityVolume' },
     '/pauses/*': { text: 'pause' },
     '/records/*': {
-      leftOut: {
-        ...records['']?.leftOut,
+      defaults: {
+        ...records['']?.defaults,
         kind: () => 'service-record',
-        version: ofLog('version'),
+        version: copyFromLog('version'),
         id: recordId,
-        machine: ofLog('id'),
+        machine: copyFromLog('id'),
       },
       // Once the log's own is read.
-      leftOutLast: { sheet: ofLog('sheet') },
+      lateDefaults: { sheet: copyFromLog('sheet') },
     },
   }
   return makeTable(rows, logNotations(), { byPointer: readByPointer, list: readList })

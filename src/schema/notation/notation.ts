@@ -9,29 +9,32 @@ export interface Notation {
   readonly name: string
   readonly piece: () => Piece
   /** What no text matches, whatever else the pattern says. */
-  readonly outside: string
+  readonly forbiddenPattern: string
   /** Slips that only texts of its documents have. */
   readonly slips: readonly Slip[]
 }
 
 /** Notations by their names, each made at its first use. */
 export function makeNotations<Name extends string>(
-  pieces: { readonly [Each in Name]: () => Piece },
+  pieces: { readonly [NotationName in Name]: () => Piece },
   slips: readonly Slip[] = [],
-): { readonly [Each in Name]: Notation } {
-  const made = Object.entries<() => Piece>(pieces).map(([name, make]) => {
+): { readonly [NotationName in Name]: Notation } {
+  const notations = Object.entries<() => Piece>(pieces).map(([name, make]) => {
     // `none` is for seals alone, and a place is free text.
-    const outside = name === 'seal' ? OUTSIDE : OUTSIDE + NONE + (name === 'place' ? NEARLY_NOT_STATED : '')
-    return [name, { name, piece: buildOnce(make), outside, slips }]
+    const forbiddenPattern =
+      name === 'seal'
+        ? FORBIDDEN_PATTERN
+        : FORBIDDEN_PATTERN + NONE_PATTERN + (name === 'place' ? NOT_STATED_VARIANTS : '')
+    return [name, { name, piece: buildOnce(make), forbiddenPattern, slips }]
   })
-  return Object.fromEntries(made)
+  return Object.fromEntries(notations)
 }
 
 /** Characters of a text in short notation; what is longer is written in full. */
 export const MAX_NOTATION_LENGTH = 300
 
 /** No text has control characters or line ends, and none begins as a value that is not known. */
-const OUTSIDE =
+const FORBIDDEN_PATTERN =
   '[\u0000-\u001f\u007f]|\u2028|\u2029|^(-|–|—|\\?|n/a|N/A|tbd|TBD|nil|unknown|Not [Ss]tated|NOT STATED)( \\[|$)'
-const NONE = '|^[Nn]one( \\[|$)'
-const NEARLY_NOT_STATED = '|^not stated([^ ]| [^\\[])'
+const NONE_PATTERN = '|^[Nn]one( \\[|$)'
+const NOT_STATED_VARIANTS = '|^not stated([^ ]| [^\\[])'

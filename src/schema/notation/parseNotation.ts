@@ -9,17 +9,20 @@ import { readNotation } from './readNotation.js'
 import { SHEET_SLIPS } from './sheetSlips.js'
 
 /** The notations that questions are asked in. */
-const notationsOf = /* @__PURE__ */ buildOnce(() =>
+const getNotations = /* @__PURE__ */ buildOnce(() =>
   makeNotations({ interval, oils, seal, severeUse, window }, SHEET_SLIPS),
 )
 
 /** Reads one text in short notation that is not in a document, such as a word of a command line. */
 export function parseNotation(
-  name: keyof ReturnType<typeof notationsOf>,
+  name: keyof ReturnType<typeof getNotations>,
   text: string,
 ): Result<unknown, SpecCodes> {
-  const notation = notationsOf()[name]
-  const read = readNotation(notation, text)
-  if (read.ok) return { ok: true, value: read.value, findings: [] }
-  return { ok: false, findings: [explainText(notation, text, read, '', reportMistakesOf({ kind: 'text' }))] }
+  const notation = getNotations()[name]
+  const reading = readNotation(notation, text)
+  if (reading.ok) return { ok: true, value: reading.value, findings: [] }
+  return {
+    ok: false,
+    findings: [explainText(notation, text, reading, '', reportMistakesOf({ kind: 'text' }))],
+  }
 }

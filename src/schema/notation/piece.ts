@@ -30,12 +30,12 @@ export interface Piece {
 /** Reads one part, and goes back to where it began if it is not there. */
 export function retry(piece: Piece, reading: Reading): unknown {
   const { at, marks, path } = reading
-  const kept = marks.length
+  const markCount = marks.length
   const value = piece.read(reading)
   if (value === undefined) {
     reading.at = at
     reading.path = path
-    marks.length = kept
+    marks.length = markCount
   }
   return value
 }
@@ -49,15 +49,15 @@ export function term(
   expected?: NotationPart,
   build: (found: Readonly<Record<string, string>>) => unknown = (found) => found,
 ): Piece {
-  let sticky: RegExp | undefined
+  let stickyPattern: RegExp | undefined
   return {
     pattern,
     read: (reading) => {
-      sticky ??= new RegExp(pattern, 'uy')
-      sticky.lastIndex = reading.at
-      const match = sticky.exec(reading.text)
+      stickyPattern ??= new RegExp(pattern, 'uy')
+      stickyPattern.lastIndex = reading.at
+      const match = stickyPattern.exec(reading.text)
       if (match === null) {
-        if (expected !== undefined) expect(reading, expected)
+        if (expected !== undefined) noteExpected(reading, expected)
         return undefined
       }
       reading.at += match[0].length
@@ -71,7 +71,7 @@ export function term(
   }
 }
 
-function expect(reading: Reading, expected: NotationPart): void {
+function noteExpected(reading: Reading, expected: NotationPart): void {
   if (reading.at < reading.furthest) return
   if (reading.at > reading.furthest) reading.expected = []
   reading.furthest = reading.at
@@ -80,38 +80,38 @@ function expect(reading: Reading, expected: NotationPart): void {
 
 /** The words as they are, and what they mean: nothing but themselves if no value is given. */
 export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
-  pattern: asPattern(text),
+  pattern: escapePattern(text),
   read: (reading) => {
     if (reading.text.startsWith(text, reading.at)) {
       reading.at += text.length
       return { ...value }
     }
-    if (expected !== undefined) expect(reading, expected)
+    if (expected !== undefined) noteExpected(reading, expected)
     return undefined
   },
 })
 
 /** A text that matches itself. */
-export const asPattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
+export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
 
 /** One of these words under a key. */
-export const wordOf = (key: string, allowed: readonly string[], expected: NotationPart): Piece =>
-  term(`(?<${key}>${allowed.map(asPattern).join('|')})`, expected)
+export const keyedWord = (key: string, allowed: readonly string[], expected: NotationPart): Piece =>
+  term(`(?<${key}>${allowed.map(escapePattern).join('|')})`, expected)
 
 /** Adds a fixed part to a {@link sequence}. */
-export const always = (value: object): Piece => ({ pattern: '', read: () => value })
+export const fixedValue = (value: object): Piece => ({ pattern: '', read: () => value })
 
 /** One part after the other; their values are joined into one object. */
 export const sequence = (...pieces: readonly Piece[]): Piece => ({
   pattern: pieces.map(({ pattern }) => pattern).join(''),
   read: (reading) => {
-    const whole = {}
+    const joinedValue = {}
     for (const piece of pieces) {
       const part = piece.read(reading)
       if (part === undefined) return undefined
-      Object.assign(whole, part)
+      Object.assign(joinedValue, part)
     }
-    return whole
+    return joinedValue
   },
 })
 
@@ -129,9 +129,9 @@ export const field = (key: string, { pattern, read }: Piece): Piece => ({
   },
 })
 
-export const optional = (piece: Piece, otherwise: object = {}): Piece => ({
+export const optional = (piece: Piece, defaultValue: object = {}): Piece => ({
   pattern: `(?:${piece.pattern})?`,
-  read: (reading) => retry(piece, reading) ?? otherwise,
+  read: (reading) => retry(piece, reading) ?? defaultValue,
 })
 
 export const oneOf = (...pieces: readonly Piece[]): Piece => ({
@@ -147,16 +147,16 @@ export const oneOf = (...pieces: readonly Piece[]): Piece => ({
 
 /** One or more of a part. */
 export const listOf = (piece: Piece, separator: string): Piece => {
-  const between = words(separator)
+  const separatorPiece = words(separator)
   const entry = (place: number): Piece => ({
     pattern: '',
     read: (reading) => {
-      if (place > 0 && between.read(reading) === undefined) return undefined
+      if (place > 0 && separatorPiece.read(reading) === undefined) return undefined
       return field(String(place), piece).read(reading)
     },
   })
   return {
-    pattern: `${piece.pattern}(?:${between.pattern}${piece.pattern})*`,
+    pattern: `${piece.pattern}(?:${separatorPiece.pattern}${piece.pattern})*`,
     read: (reading) => {
       const entries: unknown[] = []
       for (;;) {
@@ -171,21 +171,23 @@ export const listOf = (piece: Piece, separator: string): Piece => {
 
 /** At least one of these parts, in this order; their values are joined. */
 export const someOf = (pieces: readonly Piece[], separator: string): Piece => {
-  const between = words(separator)
+  const separatorPiece = words(separator)
   const patterns = pieces.map(({ pattern }) => pattern)
-  const firsts = patterns.map((first, place) => {
-    const later = patterns.slice(place + 1).map((pattern) => `(?:${between.pattern}${pattern})?`)
-    return first + later.join('')
+  const alternatives = patterns.map((first, place) => {
+    const laterPatterns = patterns
+      .slice(place + 1)
+      .map((pattern) => `(?:${separatorPiece.pattern}${pattern})?`)
+    return first + laterPatterns.join('')
   })
   return {
-    pattern: `(?:${firsts.join('|')})`,
+    pattern: `(?:${alternatives.join('|')})`,
     read: (reading) => {
-      let whole: object | undefined
+      let joinedValue: object | undefined
       for (const piece of pieces) {
-        const part = retry(whole === undefined ? piece : sequence(between, piece), reading)
-        if (part !== undefined) whole = { ...whole, ...part }
+        const part = retry(joinedValue === undefined ? piece : sequence(separatorPiece, piece), reading)
+        if (part !== undefined) joinedValue = { ...joinedValue, ...part }
       }
-      return whole
+      return joinedValue
     },
   }
 }

@@ -6,7 +6,7 @@ import type { Notation } from './notation.js'
 export type Holder = Record<string, unknown>
 
 /** Where a key was left out. */
-export interface LeftOutAt {
+export interface DefaultContext {
   /** The key or list place of the object in its own holder. */
   readonly id: string
   readonly holder: Holder
@@ -17,32 +17,32 @@ export interface LeftOutAt {
 }
 
 /** What a key that was left out becomes; undefined where it must be written. */
-export type LeftOut = (at: LeftOutAt) => unknown
+export type MakeDefault = (at: DefaultContext) => unknown
 
 /** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
-export const named =
-  (what = '') =>
-  ({ id }: Pick<LeftOutAt, 'id'>): string => {
+export const nameFromId =
+  (noun = '') =>
+  ({ id }: Pick<DefaultContext, 'id'>): string => {
     const words = id.replaceAll('-', ' ')
-    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
+    return noun === '' || words.endsWith(noun) ? words : `${words} ${noun}`
   }
 
 /** The name of a document that gives none. */
-export const namedAsDocument: LeftOut = ({ holder: { id } }) =>
-  typeof id === 'string' && id !== '' ? named()({ id }) : undefined
+export const nameFromDocumentId: MakeDefault = ({ holder: { id } }) =>
+  typeof id === 'string' && id !== '' ? nameFromId()({ id }) : undefined
 
 /** What a writer may do at a place of a document. */
 export interface PlaceRow<Name extends string = string> {
   /** The notation of a text there. */
   readonly text?: Name
   /** A text that is the full form already. */
-  readonly word?: string
+  readonly fullText?: string
   /** A text there is the value of this key, or with `[]` the one entry of the list. */
-  readonly under?: string
+  readonly textKey?: string
   /** The keys that may be left out. */
-  readonly leftOut?: { readonly [key: string]: LeftOut }
+  readonly defaults?: { readonly [key: string]: MakeDefault }
   /** More of them, which depend on what the openings are for. */
-  readonly leftOutLast?: { readonly [key: string]: LeftOut }
+  readonly lateDefaults?: { readonly [key: string]: MakeDefault }
   /** The object may have a `source` for the texts in it. */
   readonly isSection?: true
   /** An override may replace it. */
@@ -72,13 +72,13 @@ export interface PlaceNode {
   readonly text?: Notation
   readonly byPointer?: Notation
   readonly lists?: readonly Notation[]
-  readonly below: { readonly [key: string]: PlaceNode }
+  readonly children: { readonly [key: string]: PlaceNode }
 }
 
 /** Where a writer of one kind of document may be short, and the notations there. */
 export interface PlaceTable<Name extends string = string> {
   readonly places: PlaceNode
-  readonly notations: { readonly [Each in Name]: Notation }
+  readonly notations: { readonly [NotationName in Name]: Notation }
   readonly readers: Readers
 }
 
@@ -88,7 +88,7 @@ export interface Place {
   /** Where it is written. */
   readonly path: JsonPointer
   /** What is below it in the full form was written at the same place: in a text, or not at all. */
-  readonly isWhole: boolean
+  readonly sharesPath: boolean
   /** Its key in its own holder. */
   readonly id: string
   /** The source of the section that it is in. */
@@ -129,13 +129,13 @@ export function makeTable<Name extends string>(
   notations: PlaceTable<Name>['notations'],
   readers: Readers = {},
 ): PlaceTable<Name> {
-  const places: PlaceNode = { row: {}, below: {} }
+  const places: PlaceNode = { row: {}, children: {} }
   for (const [place, { text, byPointer, lists, ...row }] of Object.entries(rows)) {
     let node = places
     for (const key of place.split('/').slice(1)) {
-      const below = node.below as Record<string, PlaceNode>
-      below[key] ??= { row: {}, below: {} }
-      node = below[key]
+      const children = node.children as Record<string, PlaceNode>
+      children[key] ??= { row: {}, children: {} }
+      node = children[key]
     }
     Object.assign(node, {
       row,
@@ -148,8 +148,8 @@ export function makeTable<Name extends string>(
 }
 
 /** The node of a key: its own, or the one of any key. Keys of foreign data may be names of built-ins. */
-export const nodeBelow = ({ below }: PlaceNode, key: string): PlaceNode | undefined =>
-  Object.hasOwn(below, key) ? below[key] : below['*']
+export const findChildNode = ({ children }: PlaceNode, key: string): PlaceNode | undefined =>
+  Object.hasOwn(children, key) ? children[key] : children['*']
 
 /** The notation of a leaf by its place, and its kind; undefined where the document has no leaf. */
 export function findLeafNotation(
@@ -157,14 +157,14 @@ export function findLeafNotation(
   tokens: readonly string[],
 ): { readonly notation: Notation; readonly kind: LeafKind } | undefined {
   let node: PlaceNode | undefined = places
-  for (const token of tokens) node = node && nodeBelow(node, token)
+  for (const token of tokens) node = node && findChildNode(node, token)
   const notation = node?.row.isLeaf && node.text
   if (!notation) return undefined
   const { name } = notation
-  const kind = name === 'window' ? 'interval' : KINDS.includes(name) ? name : 'value'
+  const kind = name === 'window' ? 'interval' : LEAF_NOTATION_KINDS.includes(name) ? name : 'value'
   return { notation, kind: kind as LeafKind }
 }
-const KINDS: readonly string[] = ['oils', 'place', 'tightening', 'drive', 'seal', 'interval']
+const LEAF_NOTATION_KINDS: readonly string[] = ['oils', 'place', 'tightening', 'drive', 'seal', 'interval']
 
 export function asHolder(value: unknown): Holder | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined

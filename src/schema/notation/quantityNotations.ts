@@ -2,7 +2,7 @@ import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.
 import type { NotationPart } from '../../spec/index.js'
 import { DATE_PATTERN } from '../shapes/textShapes.js'
 import { field, type Piece, someOf, term } from './piece.js'
-import { decimalsOf, FIGURE, FRACTION, unitGroup } from './valuePieces.js'
+import { FIGURE, FRACTION, fractionToDecimal, unitGroup } from './valuePieces.js'
 
 // Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure of the short notation has at
 // most 15 digits, so that it is the number.
@@ -14,11 +14,11 @@ export function quantity(
 ): Piece {
   const unit = unitGroup(units)
   return term(`${figure} ${unit.pattern}`, expected, ({ fraction, value, unit: spelled }) => ({
-    value: Number(fraction === undefined ? value : decimalsOf(fraction)),
+    value: Number(fraction === undefined ? value : fractionToDecimal(fraction)),
     unit: unit.read(spelled),
   }))
 }
-export const quantityOf = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
+export const quantityOfMeasure = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
 /** `85 min`, `1.5 h`: how long work took. */
 export const workingTime = (): Piece => quantity(['min', 'h'], 'duration')
 export const hours = (): Piece => quantity(['h'], 'hours')

@@ -1,12 +1,12 @@
+import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import { placeBelow, pointerBelow } from './placeBelow.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 import { readEntry } from './readEntry.js'
 
 /** A list of parts of which each has the pointer `on`, written as a map from the pointers to texts. */
 export function readByPointer(map: Holder, notation: Notation, place: Place, expander: Expander): unknown {
   return Object.entries(map).map(([on, text], at) => {
-    const entry = { ...placeBelow(place, String(at)), path: pointerBelow(place.path, on) }
+    const entry = { ...makeChildPlace(place, String(at)), path: appendKey(place.path, on) }
     const read = readEntry(text, notation, entry, expander)
     return read === null ? null : { on, ...read }
   })

@@ -1,5 +1,5 @@
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
-import { pointerBelow } from './placeBelow.js'
+import { appendKey } from './makeChildPlace.js'
 import type { Expander, Place } from './placeTable.js'
 
 /** `[left, right]` as a record of things that have no more than a name. */
@@ -7,7 +7,7 @@ export function readIds(value: unknown, place: Place, { places }: Expander): unk
   const isIds = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
   if (!isIds) return value
   for (const [at, id] of value.entries())
-    places.push({ full: pointerBelow(place.full, id), path: pointerBelow(place.path, String(at)) })
+    places.push({ full: appendKey(place.full, id), path: appendKey(place.path, String(at)) })
   return Object.fromEntries(value.map((id) => [id, {}]))
 }
 

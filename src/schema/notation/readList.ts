@@ -1,5 +1,5 @@
+import { makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import { placeBelow } from './placeBelow.js'
 import type { Expander, Place, PlaceNode } from './placeTable.js'
 import { readEntry } from './readEntry.js'
 import { readNotation } from './readNotation.js'
@@ -12,21 +12,23 @@ export function readList(
   expander: Expander,
 ): unknown {
   const { places } = expander
-  const fits = (notation: Notation) =>
+  const countFits = (notation: Notation) =>
     list.filter((text) => typeof text === 'string' && readNotation(notation, text).ok).length
-  const best = others.find((notation) => first && fits(notation) > fits(first)) ?? first
-  if (best === undefined || row.collect === undefined) return list
-  const before = places.length
-  const read = list.map((text, at) => readEntry(text, best, placeBelow(place, String(at)), expander))
-  const texts = places.slice(before)
-  const { value, places: collected } = row.collect(read.filter((one) => one !== null))
+  const bestNotation = others.find((notation) => first && countFits(notation) > countFits(first)) ?? first
+  if (bestNotation === undefined || row.collect === undefined) return list
+  const placeCount = places.length
+  const values = list.map((text, at) =>
+    readEntry(text, bestNotation, makeChildPlace(place, String(at)), expander),
+  )
+  const texts = places.slice(placeCount)
+  const { value, places: collected } = row.collect(values.filter((item) => item !== null))
   for (const { full, of, part } of collected) {
     const { path = place.path, parts = [] } = texts[of] ?? {}
-    const own = parts.filter((one) => one.path === part || one.path.startsWith(`${part}/`))
+    const ownParts = parts.filter((item) => item.path === part || item.path.startsWith(`${part}/`))
     places.push({
       full: place.full + full,
       path,
-      parts: own.map((one) => ({ ...one, path: one.path.slice(part.length) })),
+      parts: ownParts.map((item) => ({ ...item, path: item.path.slice(part.length) })),
     })
   }
   return value

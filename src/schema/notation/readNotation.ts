@@ -7,7 +7,7 @@ export type NotationReading =
   | { readonly ok: true; readonly value: unknown; readonly marks: readonly TextPart[] }
   | { readonly ok: false; readonly at: number; readonly expected: readonly NotationPart[] }
 
-const outside = /* @__PURE__ */ new Map<string, RegExp>()
+const compiledPatterns = /* @__PURE__ */ new Map<string, RegExp>()
 
 /** Reads a text in a notation; `cite` completes sources from the section that the text is in. */
 export function readNotation(
@@ -17,8 +17,8 @@ export function readNotation(
 ): NotationReading {
   if (text.length > MAX_NOTATION_LENGTH && [...text].length > MAX_NOTATION_LENGTH)
     return { ok: false, at: MAX_NOTATION_LENGTH, expected: ['shorter text'] }
-  const forbidden = forbiddenIn(notation).exec(text)
-  if (forbidden !== null) return { ok: false, at: forbidden.index, expected: [] }
+  const forbiddenMatch = compileForbidden(notation).exec(text)
+  if (forbiddenMatch !== null) return { ok: false, at: forbiddenMatch.index, expected: [] }
   const reading: Reading = { text, at: 0, path: '', marks: [], furthest: 0, expected: [], cite }
   const value = notation.piece().read(reading)
   if (value !== undefined && reading.at === text.length) return { ok: true, value, marks: reading.marks }
@@ -26,13 +26,13 @@ export function readNotation(
   return { ok: false, at, expected: at > reading.furthest ? [] : reading.expected }
 }
 
-function forbiddenIn({ outside: pattern }: Notation): RegExp {
-  const known = outside.get(pattern) ?? new RegExp(pattern, 'u')
-  outside.set(pattern, known)
-  return known
+function compileForbidden({ forbiddenPattern: pattern }: Notation): RegExp {
+  const compiled = compiledPatterns.get(pattern) ?? new RegExp(pattern, 'u')
+  compiledPatterns.set(pattern, compiled)
+  return compiled
 }
 
 /** The pattern of a notation as every schema reader takes it: groups without names, and nothing but the whole text. */
-export function patternOf({ piece }: Notation): string {
+export function buildPattern({ piece }: Notation): string {
   return `^(${piece().pattern.replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
 }

@@ -1,5 +1,5 @@
 import { splitPointer } from '../../base/index.js'
-import { placeBelow, pointerBelow } from './placeBelow.js'
+import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import { asHolder, type Expander, findLeafNotation, type Holder, type Place } from './placeTable.js'
 
 /** The leaves that an override sets, by their paths: as a map, or as a list as in the full form. */
@@ -9,33 +9,34 @@ export function readSet(
   { table, places, findings, unread, report, readText }: Expander,
 ): void {
   const { set } = holder
-  const given = asHolder(set)
-  const here = placeBelow(place, 'set')
-  const entries = given === undefined ? set : Object.entries(given).map(([path, to]) => ({ path, to }))
+  const leavesByPath = asHolder(set)
+  const setPlace = makeChildPlace(place, 'set')
+  const entries =
+    leavesByPath === undefined ? set : Object.entries(leavesByPath).map(([path, to]) => ({ path, to }))
   if (!Array.isArray(entries)) return
   for (const [at, entry] of entries.entries()) {
     const { path, to } = asHolder(entry) ?? {}
     if (typeof path !== 'string') continue
-    const whole = placeBelow(here, String(at))
-    const written = given === undefined ? whole : placeBelow(here, path)
+    const entryPlace = makeChildPlace(setPlace, String(at))
+    const writtenPlace = leavesByPath === undefined ? entryPlace : makeChildPlace(setPlace, path)
     const tokens = splitPointer(path) ?? []
     const { notation, kind } = findLeafNotation(table, tokens) ?? {}
     const leaf = {
       ...place,
-      full: pointerBelow(whole.full, 'to'),
-      path: given === undefined ? pointerBelow(whole.path, 'to') : written.path,
+      full: appendKey(entryPlace.full, 'to'),
+      path: leavesByPath === undefined ? appendKey(entryPlace.path, 'to') : writtenPlace.path,
     }
-    if (given !== undefined) {
-      places.push({ full: whole.full, path: written.path })
+    if (leavesByPath !== undefined) {
+      places.push({ full: entryPlace.full, path: writtenPlace.path })
       places.push({ full: leaf.full, path: leaf.path, moved: true })
       if (notation === undefined) {
-        findings.push(report(written.path, 'spec/unknown-key', { key: path, known: [] }))
-        unread.push(whole.full)
+        findings.push(report(writtenPlace.path, 'spec/unknown-key', { key: path, known: [] }))
+        unread.push(entryPlace.full)
         continue
       }
     }
     if (notation === undefined) continue
-    if (given !== undefined) entry.kind = kind
+    if (leavesByPath !== undefined) entry.kind = kind
     if (typeof to === 'string') entry.to = readText(to, notation, leaf)
   }
   holder['set'] = entries

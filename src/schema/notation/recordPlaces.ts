@@ -1,12 +1,12 @@
 import { MIXED_FLUIDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import { entryText } from './entryText.js'
-import { howTightened } from './howTightened.js'
+import { entryPiece } from './entryPiece.js'
 import { makeNotations } from './notation.js'
-import { asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
-import { hours, quantityOf, readings, workingTime } from './quantityNotations.js'
+import { escapePattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { asHolder, type MakeDefault, makeTable, type PlaceRow } from './placeTable.js'
+import { hours, quantityOfMeasure, readings, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
+import { recordedTightening } from './recordedTightening.js'
 import { FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
@@ -15,18 +15,18 @@ const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${W
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 function oilUsed(): Piece {
   const { read } = term(`(?<name>[^\\[\\]]+?)(?: from (?<container>${ID}))?$`, 'name')
-  const free = new RegExp(`^(?:${FREE_WORDS})$`, 'u')
+  const freePattern = new RegExp(`^(?:${FREE_WORDS})$`, 'u')
   return {
     pattern: FREE_WORDS,
-    read: (reading) => (free.test(reading.text) ? read(reading) : undefined),
+    read: (reading) => (freePattern.test(reading.text) ? read(reading) : undefined),
   }
 }
 
 /** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by hand`. */
 const tightened = (): Piece =>
   sequence(
-    howTightened(),
-    optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(asPattern).join('|')})`, 'wheel mark')),
+    recordedTightening(),
+    optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(escapePattern).join('|')})`, 'wheel mark')),
   )
 
 /** `new, part HB-1620`, `inspected and used again`. */
@@ -44,7 +44,7 @@ const filterDone = (): Piece =>
 function usedOil(): Piece {
   const to = () => term(`to (?<to>${WORDS})`, 'name')
   return sequence(
-    oneOf(sequence(field('volume', quantityOf('volume')), optional(sequence(words(' '), to()))), to()),
+    oneOf(sequence(field('volume', quantityOfMeasure('volume')), optional(sequence(words(' '), to()))), to()),
     optional(term(`, receipt (?<receipt>${WORDS})`)),
     optional(term(`, kept apart: (?<keptApart>${MIXED_FLUIDS.join('|')})`)),
   )
@@ -56,12 +56,12 @@ export const recordNotations = () =>
     readings,
     quantityHours: hours,
     quantityWorkingTime: workingTime,
-    quantityDistance: () => quantityOf('distance'),
-    entry: entryText,
-    quantityVolume: () => quantityOf('volume'),
+    quantityDistance: () => quantityOfMeasure('distance'),
+    entry: entryPiece,
+    quantityVolume: () => quantityOfMeasure('volume'),
     oilUsed,
     tightened,
-    quantityTorque: () => quantityOf('torque'),
+    quantityTorque: () => quantityOfMeasure('torque'),
     sealDone,
     filterDone,
     usedOil,
@@ -69,28 +69,28 @@ export const recordNotations = () =>
 
 export type RecordNotation = keyof ReturnType<typeof recordNotations>
 
-const none = () => []
+const emptyList = () => []
 
 /** Whether no entry says more than what was serviced. */
-const detailOf: LeftOut = ({ holder: { entries } }) => {
-  const isBare = (one: unknown) =>
-    typeof one === 'string'
-      ? !one.includes(',')
-      : Object.entries(asHolder(one) ?? {}).every(
+const chooseDetail: MakeDefault = ({ holder: { entries } }) => {
+  const hasServiceOnly = (entry: unknown) =>
+    typeof entry === 'string'
+      ? !entry.includes(',')
+      : Object.entries(asHolder(entry) ?? {}).every(
           ([key, value]) =>
             ['service', 'gearcase', 'instance'].includes(key) || (Array.isArray(value) && value.length === 0),
         )
-  const isHistory = Array.isArray(entries) ? entries.every(isBare) : isBare(entries)
-  return isHistory ? 'date and meters only' : 'full'
+  const hasNoDetails = Array.isArray(entries) ? entries.every(hasServiceOnly) : hasServiceOnly(entries)
+  return hasNoDetails ? 'date and meters only' : 'full'
 }
 
 /** One visit a day is usual: the machine and the day. */
-const idOf: LeftOut = ({ holder: { machine, date } }) =>
+const makeRecordId: MakeDefault = ({ holder: { machine, date } }) =>
   typeof machine === 'string' && typeof date === 'string' ? `${machine}-${date}` : undefined
 
 /** The places where a service record takes short notation, by itself or inside a log. */
 export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
-  '': { leftOut: { detail: detailOf, id: idOf } },
+  '': { defaults: { detail: chooseDetail, id: makeRecordId } },
   '/sheet': { text: 'sheetReference' },
   '/readings': { text: 'readings' },
   '/readings/hours': { text: 'quantityHours' },
@@ -99,12 +99,12 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/corrected/readings': { text: 'readings' },
   '/corrected/readings/hours': { text: 'quantityHours' },
   '/corrected/readings/distance': { text: 'quantityDistance' },
-  '/entries': { under: '[]' },
-  '/entries/*': { text: 'entry', leftOut: { opened: none, tightened: none, seals: none } },
-  '/entries/*/drained': { text: 'quantityVolume', word: 'not judged' },
+  '/entries': { textKey: '[]' },
+  '/entries/*': { text: 'entry', defaults: { opened: emptyList, tightened: emptyList, seals: emptyList } },
+  '/entries/*/drained': { text: 'quantityVolume', fullText: 'not judged' },
   '/entries/*/refilled': { text: 'quantityVolume' },
   '/entries/*/oil': { text: 'oilUsed' },
-  '/entries/*/sample': { under: 'bottle' },
+  '/entries/*/sample': { textKey: 'bottle' },
   '/entries/*/tightened': { byPointer: 'tightened' },
   '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
   '/entries/*/seals': { byPointer: 'sealDone' },

@@ -19,9 +19,9 @@ import {
   variant,
 } from './partNotations.js'
 import { SHEET_SLIPS } from './sheetSlips.js'
-import { amount, amountOf, sourceText, value } from './valuePieces.js'
+import { amount, amountOfMeasure, bareSource, value } from './valuePieces.js'
 
-const ofMeasure = (measure: Measure) => () => value(amountOf(measure, UNITS_BY_MEASURE[measure]))
+const ofMeasure = (measure: Measure) => () => value(amountOfMeasure(measure, UNITS_BY_MEASURE[measure]))
 
 /** The notations of a sheet. */
 export const sheetNotations = () =>
@@ -55,7 +55,7 @@ export const sheetNotations = () =>
       support,
       axle,
       documentSource,
-      source: sourceText,
+      source: bareSource,
     },
     SHEET_SLIPS,
   )

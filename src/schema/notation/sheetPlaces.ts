@@ -1,6 +1,13 @@
 import type { LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import { asHolder, type Holder, type LeftOut, makeTable, named, type PlaceRow } from './placeTable.js'
+import {
+  asHolder,
+  type Holder,
+  type MakeDefault,
+  makeTable,
+  nameFromId,
+  type PlaceRow,
+} from './placeTable.js'
 import { readIds } from './readIds.js'
 import { readSection } from './readSection.js'
 import { readSet } from './readSet.js'
@@ -9,29 +16,29 @@ import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 const empty = () => ({})
 const notStated = () => ({ kind: 'not stated' })
 const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
-const always = (value: unknown) => () => value
+const returnAlways = (value: unknown) => () => value
 
 /** A bevel box `bevel` is no bevel bevel box. */
-const gearcaseName: LeftOut = ({ id, holder: { type } }) => {
+const gearcaseName: MakeDefault = ({ id, holder: { type } }) => {
   const words = id.replaceAll('-', ' ')
   if (typeof type !== 'string' || words.includes(type)) return words
   return type.startsWith(`${words} `) ? type : `${words} ${type}`
 }
 
-const ifOwn =
-  (make: () => unknown): LeftOut =>
+const ifOwnOil =
+  (make: () => unknown): MakeDefault =>
   ({ holder }) =>
     holder['kind'] === 'own' ? make() : undefined
 
 const ifScrewed =
-  (make: () => unknown): LeftOut =>
+  (make: () => unknown): MakeDefault =>
   ({ holder }) =>
     holder['kind'] === 'screwed' ? make() : undefined
 
 const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
 
 /** The one opening of a gearcase with a role; undefined where it has none or more. */
-function soleOpening(gearcase: Holder | undefined, role: string): string | undefined {
+function findOnlyOpening(gearcase: Holder | undefined, role: string): string | undefined {
   const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
     const uses = asHolder(opening)?.['uses']
     return Array.isArray(uses) && uses.some((use) => asHolder(use)?.['role'] === role)
@@ -39,13 +46,17 @@ function soleOpening(gearcase: Holder | undefined, role: string): string | undef
   return found.length === 1 ? found[0]?.[0] : undefined
 }
 
-const fastenerKeys = () => ({ count: always('not stated'), drive: notStated, tightening: torqueNotStated })
+const fastenerDefaults = () => ({
+  count: returnAlways('not stated'),
+  drive: notStated,
+  tightening: torqueNotStated,
+})
 
 /** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
 const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
-  '': { isSection: true, leftOut: { sources: empty, gearcases: empty, services: empty } },
+  '': { isSection: true, defaults: { sources: empty, gearcases: empty, services: empty } },
   '/machine': {
-    leftOut: {
+    defaults: {
       variants: ({ holder: { model } }) => ({
         standard: { name: typeof model === 'string' ? model : 'standard' },
       }),
@@ -53,51 +64,57 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
       supports: empty,
     },
   },
-  '/machine/variants/*': { text: 'variant', leftOut: { name: named() } },
+  '/machine/variants/*': { text: 'variant', defaults: { name: nameFromId() } },
   '/machine/variants/*/when': { text: 'condition' },
-  '/machine/axles/*': { text: 'axle', leftOut: { name: named('axle') } },
+  '/machine/axles/*': { text: 'axle', defaults: { name: nameFromId('axle') } },
   '/machine/supports/*': { text: 'support' },
-  '/sources/*': { text: 'documentSource', leftOut: { document: always('other') } },
+  '/sources/*': { text: 'documentSource', defaults: { document: returnAlways('other') } },
   '/gearcases/*': {
     isSection: true,
-    leftOut: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
-    leftOutLast: {
+    defaults: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
+    lateDefaults: {
       emptying: ({ gearcase }) => {
-        const opening = soleOpening(gearcase, 'drain')
+        const opening = findOnlyOpening(gearcase, 'drain')
         return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
       },
     },
   },
   '/gearcases/*/appliesTo': { text: 'condition' },
   '/gearcases/*/instances': { isListOfIds: true },
-  '/gearcases/*/instances/*': { leftOut: { name: named() } },
+  '/gearcases/*/instances/*': { defaults: { name: nameFromId() } },
   '/gearcases/*/access': { text: 'access' },
   '/gearcases/*/yellowMetal': { isYesOrNo: true },
   '/gearcases/*/oilSpace': {
     text: 'oilSpace',
-    leftOut: {
+    defaults: {
       kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
-      oils: ifOwn(notStated),
-      fill: ifOwn(empty),
+      oils: ifOwnOil(notStated),
+      fill: ifOwnOil(empty),
     },
   },
-  '/gearcases/*/oilSpace/fill': { text: 'fill', leftOut: { drainAndRefill: notStated, method: notStated } },
+  '/gearcases/*/oilSpace/fill': { text: 'fill', defaults: { drainAndRefill: notStated, method: notStated } },
   '/gearcases/*/oilSpace/fill/method': {
     text: 'method',
-    leftOutLast: {
+    lateDefaults: {
       opening: ({ gearcase, holder: { kind } }) =>
-        kind === 'not stated' ? undefined : soleOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
+        kind === 'not stated'
+          ? undefined
+          : findOnlyOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
     },
   },
   '/gearcases/*/oilSpace/fill/level': {
     text: 'level',
-    leftOut: { attitude: always('not stated'), engine: always('not stated'), recheckAfterRun: always(false) },
+    defaults: {
+      attitude: returnAlways('not stated'),
+      engine: returnAlways('not stated'),
+      recheckAfterRun: returnAlways(false),
+    },
   },
   '/gearcases/*/openings/*': {
-    under: 'tightening',
+    textKey: 'tightening',
     isSection: true,
-    leftOut: {
-      name: named('plug'),
+    defaults: {
+      name: nameFromId('plug'),
       uses: ({ id }) => (OPENING_ROLES.includes(id) ? [{ role: id }] : undefined),
       drive: notStated,
       tightening: torqueNotStated,
@@ -107,42 +124,42 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   },
   '/gearcases/*/openings/*/appliesTo': { text: 'condition' },
   '/gearcases/*/openings/*/uses': { text: 'uses' },
-  '/gearcases/*/openings/*/seals': { under: '[]' },
+  '/gearcases/*/openings/*/seals': { textKey: '[]' },
   '/gearcases/*/covers/*': {
     isSection: true,
-    leftOut: { name: named(), bolts: empty, seal: notStated, place: notStated },
+    defaults: { name: nameFromId(), bolts: empty, seal: notStated, place: notStated },
   },
   '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
   '/gearcases/*/covers/*/bolts': {
     text: 'bolts',
-    leftOut: { ...fastenerKeys(), pattern: always('not stated') },
+    defaults: { ...fastenerDefaults(), pattern: returnAlways('not stated') },
   },
   '/gearcases/*/filters/*': {
     isSection: true,
-    leftOut: {
-      name: named('filter'),
+    defaults: {
+      name: nameFromId('filter'),
       seals: () => [notStated()],
-      change: always('not stated'),
+      change: returnAlways('not stated'),
       place: notStated,
     },
   },
   '/gearcases/*/filters/*/appliesTo': { text: 'condition' },
   '/gearcases/*/filters/*/held': {
     text: 'filterHold',
-    leftOut: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
+    defaults: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
   },
-  '/gearcases/*/filters/*/seals': { under: '[]' },
+  '/gearcases/*/filters/*/seals': { textKey: '[]' },
   '/gearcases/*/emptying/*': { text: 'emptying' },
-  '/gearcases/*/breather': { under: 'place', leftOut: { place: notStated } },
-  '/shields/*': { isSection: true, leftOut: { name: named(), fasteners: empty, place: notStated } },
+  '/gearcases/*/breather': { textKey: 'place', defaults: { place: notStated } },
+  '/shields/*': { isSection: true, defaults: { name: nameFromId(), fasteners: empty, place: notStated } },
   '/shields/*/appliesTo': { text: 'condition' },
-  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys() },
+  '/shields/*/fasteners': { text: 'fasteners', defaults: fastenerDefaults() },
   '/services/*': {
-    under: 'intervals',
+    textKey: 'intervals',
     isSection: true,
-    leftOut: {
-      name: named(),
-      task: always('change'),
+    defaults: {
+      name: nameFromId(),
+      task: returnAlways('change'),
       gearcases: ({ root }) => {
         const ids = Object.keys(asHolder(root['gearcases']) ?? {})
         return ids.length === 1 ? ids : undefined
@@ -152,8 +169,8 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   },
   '/services/*/appliesTo': { text: 'condition' },
   '/services/*/intervals': {
-    under: 'repeat',
-    leftOut: { repeat: notStated, countFrom: always('completion') },
+    textKey: 'repeat',
+    defaults: { repeat: notStated, countFrom: returnAlways('completion') },
   },
   '/services/*/intervals/severe': { text: 'severeUse' },
   '/overrides/*': { isOverride: true },
@@ -161,7 +178,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
 })
 
 /** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
-const LEAVES: { readonly [Place in LeafPlace]: SheetNotation } = {
+const LEAF_NOTATIONS: { readonly [Place in LeafPlace]: SheetNotation } = {
   '/gearcases/*/oilSpace/oils': 'oils',
   '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
   '/gearcases/*/drainTemperature': 'temperature',
@@ -196,7 +213,9 @@ const LEAVES: { readonly [Place in LeafPlace]: SheetNotation } = {
 
 /** Where a sheet may be short: the rows and the leaves. */
 export const sheetPlaces = /* @__PURE__ */ buildOnce(() => {
-  const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
+  const leaves = Object.entries(LEAF_NOTATIONS).map(
+    ([place, text]) => [place, { text, isLeaf: true }] as const,
+  )
   return makeTable({ ...makeRows(), ...Object.fromEntries(leaves) }, sheetNotations(), {
     section: readSection,
     set: readSet,

@@ -1,9 +1,9 @@
 import { buildOnce } from '../shapes/makeShape.js'
-import { boughtSeal, CATEGORY, SAE_GRADE, saeSystem } from './leafNotations.js'
+import { CATEGORY, findSaeSystem, purchasableSeal, SAE_GRADE } from './leafNotations.js'
 import { makeNotations } from './notation.js'
 import { field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { makeTable, named, namedAsDocument } from './placeTable.js'
-import { quantity, quantityOf } from './quantityNotations.js'
+import { makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
+import { quantity, quantityOfMeasure } from './quantityNotations.js'
 import { FIGURE, notStated, printed } from './valuePieces.js'
 
 /** A pour point may be negative, down to where nothing is liquid. */
@@ -17,7 +17,7 @@ function label(): Piece {
     'label',
     ({ sae, iso, categories: listed = '' }) => ({
       grade: iso ?? sae,
-      system: sae === undefined ? 'ISO VG' : saeSystem(undefined, sae),
+      system: sae === undefined ? 'ISO VG' : findSaeSystem(undefined, sae),
       ...(listed !== '' && { categories: listed.trim().split(' ') }),
     }),
   )
@@ -45,15 +45,15 @@ const count = (): Piece =>
 const container = (): Piece =>
   sequence(
     optional(count(), { count: 1 }),
-    field('size', quantityOf('volume')),
+    field('size', quantityOfMeasure('volume')),
     words(' of '),
     field('oil', label()),
-    optional(sequence(words(', opened '), field('opened', quantityOf('volume')))),
+    optional(sequence(words(', opened '), field('opened', quantityOfMeasure('volume')))),
     withPrice(),
   )
 
 /** A seal, as in a sheet but without sources. */
-const seal = (): Piece => boughtSeal((piece) => oneOf(notStated(), printed(piece)))
+const seal = (): Piece => purchasableSeal((piece) => oneOf(notStated(), printed(piece)))
 
 /** `3 x flat copper crush washer 14 x 18 x 1.5 mm, part HB-1418`. */
 const seals = (): Piece => sequence(count(), field('seal', seal()), withPrice())
@@ -65,9 +65,9 @@ const stockNotations = () =>
     seals,
     sealInStock: seal,
     price,
-    quantityVolume: () => quantityOf('volume'),
-    quantityViscosity: () => quantityOf('kinematicViscosity'),
-    quantityDensity: () => quantityOf('density'),
+    quantityVolume: () => quantityOfMeasure('volume'),
+    quantityViscosity: () => quantityOfMeasure('kinematicViscosity'),
+    quantityDensity: () => quantityOfMeasure('density'),
     quantityCelsius: () => quantity(['degC'], 'temperature', DEGREES),
   })
 
@@ -79,8 +79,8 @@ const empty = () => ({})
 export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable<StockNotation>(
     {
-      '': { leftOut: { name: namedAsDocument, containers: empty, seals: empty } },
-      '/containers/*': { text: 'container', leftOut: { name: named() } },
+      '': { defaults: { name: nameFromDocumentId, containers: empty, seals: empty } },
+      '/containers/*': { text: 'container', defaults: { name: nameFromId() } },
       '/containers/*/oil': { text: 'label' },
       '/containers/*/oil/kv40': { text: 'quantityViscosity' },
       '/containers/*/oil/kv100': { text: 'quantityViscosity' },
@@ -89,7 +89,7 @@ export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
       '/containers/*/size': { text: 'quantityVolume' },
       '/containers/*/opened': { text: 'quantityVolume' },
       '/containers/*/price': { text: 'price' },
-      '/seals/*': { text: 'seals', leftOut: { name: named() } },
+      '/seals/*': { text: 'seals', defaults: { name: nameFromId() } },
       '/seals/*/seal': { text: 'sealInStock' },
       '/seals/*/price': { text: 'price' },
     },

@@ -2,16 +2,16 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
-import { field, listOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
-import { type LeftOut, makeTable, named, namedAsDocument } from './placeTable.js'
-import { day, quantityOf } from './quantityNotations.js'
-import { aboveZero, FIGURE, unitGroup, WORDS } from './valuePieces.js'
+import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { type MakeDefault, makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
+import { day, quantityOfMeasure } from './quantityNotations.js'
+import { FIGURE, positiveFigure, unitGroup, WORDS } from './valuePieces.js'
 
 /** `40–200 lbf·in by 1`: the marks of a wrench and the step between them. */
 function scale(): Piece {
   const unit = unitGroup(UNITS_BY_MEASURE.torque)
   return term(
-    `(?<lowest>${FIGURE})(?:–|-| to )(?<highest>${aboveZero(9)}) ${unit.pattern} by (?<graduation>${aboveZero(9)})`,
+    `(?<lowest>${FIGURE})(?:–|-| to )(?<highest>${positiveFigure(9)}) ${unit.pattern} by (?<graduation>${positiveFigure(9)})`,
     'scale',
     ({ lowest, highest, graduation, unit: spelled }) => ({
       unit: unit.read(spelled),
@@ -29,11 +29,11 @@ function vessel(): Piece {
     `(?:(?<lowest>${FIGURE})(?:–|-| to ))?(?<size>${FIGURE}) ${unit.pattern} by (?<step>${FIGURE})`,
     'vessel',
     ({ lowest, size, step, unit: spelled }) => {
-      const marked = (figure: string | undefined) => ({ value: Number(figure), unit: unit.read(spelled) })
+      const makeMark = (figure: string | undefined) => ({ value: Number(figure), unit: unit.read(spelled) })
       return {
-        size: marked(size),
-        graduation: marked(step),
-        ...(lowest !== undefined && { lowestMark: marked(lowest) }),
+        size: makeMark(size),
+        graduation: makeMark(step),
+        ...(lowest !== undefined && { lowestMark: makeMark(lowest) }),
       }
     },
   )
@@ -54,10 +54,10 @@ const wrench = (): Piece =>
   sequence(
     field('scales', listOf(scale(), ' and ')),
     words(', '),
-    wordOf('type', ['click', 'dial', 'beam', 'electronic'], 'type of wrench'),
+    keyedWord('type', ['click', 'dial', 'beam', 'electronic'], 'type of wrench'),
     term(`, (?<drive>${WORDS})`, 'square drive'),
     optional(sequence(words(', '), field('accuracy', accuracy())), { accuracy: iso6789 }),
-    optional(sequence(words(', lever '), field('leverLength', quantityOf('length')))),
+    optional(sequence(words(', lever '), field('leverLength', quantityOfMeasure('length')))),
     optional(
       sequence(
         words(', calibrated '),
@@ -79,7 +79,7 @@ const wrench = (): Piece =>
 /** `internal hex 8 mm, 3/8 in`: what it fits, and the square drive of a socket or bit. */
 const socket = (): Piece =>
   sequence(
-    wordOf('fits', DRIVE_KINDS, 'drive'),
+    keyedWord('fits', DRIVE_KINDS, 'drive'),
     optional(term(` (?<size>${WORDS})`)),
     optional(term(`, (?<drive>${WORDS})`)),
   )
@@ -88,7 +88,7 @@ const socket = (): Piece =>
 const stands = (): Piece =>
   sequence(
     term('(?<count>[1-9][0-9]{0,3}) x ', 'count', ({ count }) => ({ count: Number(count) })),
-    field('rating', quantityOf('mass')),
+    field('rating', quantityOfMeasure('mass')),
   )
 
 const toolboxNotations = () =>
@@ -99,29 +99,29 @@ const toolboxNotations = () =>
     socket,
     vessel,
     stands,
-    quantityTorque: () => quantityOf('torque'),
-    quantityVolume: () => quantityOf('volume'),
-    quantityLength: () => quantityOf('length'),
-    quantityMass: () => quantityOf('mass'),
+    quantityTorque: () => quantityOfMeasure('torque'),
+    quantityVolume: () => quantityOfMeasure('volume'),
+    quantityLength: () => quantityOfMeasure('length'),
+    quantityMass: () => quantityOfMeasure('mass'),
   })
 
 export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 
 /** `internal hex 8 mm`: its id says no more. */
-const socketName: LeftOut = ({ holder: { fits, size } }) =>
+const socketName: MakeDefault = ({ holder: { fits, size } }) =>
   typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
 
 const empty = () => ({})
 const length = { text: 'quantityLength' } as const
-const name = { name: /* @__PURE__ */ named() }
+const name = { name: /* @__PURE__ */ nameFromId() }
 
 /** Where a toolbox may be short. A wrench that does not say how accurate it is meets ISO 6789. */
 export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable<ToolboxNotation>(
     {
       '': {
-        leftOut: {
-          name: namedAsDocument,
+        defaults: {
+          name: nameFromDocumentId,
           wrenches: empty,
           sockets: empty,
           vessels: empty,
@@ -130,33 +130,36 @@ export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
           stands: empty,
         },
       },
-      '/wrenches/*': { text: 'wrench', leftOut: { name: named('wrench'), accuracy: () => ({ ...iso6789 }) } },
-      '/wrenches/*/scales': { under: '[]' },
+      '/wrenches/*': {
+        text: 'wrench',
+        defaults: { name: nameFromId('wrench'), accuracy: () => ({ ...iso6789 }) },
+      },
+      '/wrenches/*/scales': { textKey: '[]' },
       '/wrenches/*/scales/*': { text: 'scale' },
       '/wrenches/*/accuracy': { text: 'accuracy' },
       '/wrenches/*/declaredRange/min': { text: 'quantityTorque' },
       '/wrenches/*/declaredRange/max': { text: 'quantityTorque' },
       '/wrenches/*/leverLength': length,
-      '/adaptors/*': { leftOut: name },
+      '/adaptors/*': { defaults: name },
       '/adaptors/*/extension': length,
-      '/sockets/*': { text: 'socket', leftOut: { name: socketName } },
-      '/vessels/*': { text: 'vessel', leftOut: name },
+      '/sockets/*': { text: 'socket', defaults: { name: socketName } },
+      '/vessels/*': { text: 'vessel', defaults: name },
       '/vessels/*/size': { text: 'quantityVolume' },
       '/vessels/*/graduation': { text: 'quantityVolume' },
       '/vessels/*/lowestMark': { text: 'quantityVolume' },
-      '/pans/*': { under: 'size', leftOut: name },
+      '/pans/*': { textKey: 'size', defaults: name },
       '/pans/*/size': { text: 'quantityVolume' },
-      '/fillers/*': { leftOut: name },
+      '/fillers/*': { defaults: name },
       '/fillers/*/funnel/diameter': length,
       '/fillers/*/funnel/depth': length,
       '/fillers/*/hose/bore': length,
       '/fillers/*/hose/length': length,
       '/fillers/*/hose/drop': length,
-      '/stands/*': { text: 'stands', leftOut: name },
+      '/stands/*': { text: 'stands', defaults: name },
       '/stands/*/rating': { text: 'quantityMass' },
-      '/ramps/*': { text: 'stands', leftOut: name },
+      '/ramps/*': { text: 'stands', defaults: name },
       '/ramps/*/rating': { text: 'quantityMass' },
-      '/jacks/*': { under: 'rating', leftOut: name },
+      '/jacks/*': { textKey: 'rating', defaults: name },
       '/jacks/*/rating': { text: 'quantityMass' },
     },
     toolboxNotations(),

@@ -2,7 +2,7 @@ import { dropUndefined } from '../../base/index.js'
 import { listSpellings, type Measure, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
 import {
-  asPattern,
+  escapePattern,
   field,
   listOf,
   oneOf,
@@ -22,7 +22,7 @@ export const FIGURE = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
 /** Limits of intervals have six digits at most. */
 export const INTERVAL_FIGURE = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
 /** The same figures, zero excluded. */
-export function aboveZero(wholeDigits: number): string {
+export function positiveFigure(wholeDigits: number): string {
   const decimals = [0, 1, 2, 3, 4, 5].map((zeros) => `${'0'.repeat(zeros)}[1-9][0-9]{0,${5 - zeros}}`)
   return `(?:[1-9][0-9]{0,${wholeDigits - 1}}(?:\\.[0-9]{1,6})?|0\\.(?:${decimals.join('|')}))`
 }
@@ -39,13 +39,13 @@ export const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[
  * in `gram`.
  */
 export function unitGroup(units: readonly Unit[]) {
-  const meanings = new Map(
+  const unitBySpelling = new Map(
     units.flatMap((unit) => listSpellings(unit).map((spelled) => [spelled, unit] as const)),
   )
-  const longestFirst = [...meanings.keys()].toSorted((first, second) => second.length - first.length)
+  const longestFirst = [...unitBySpelling.keys()].toSorted((first, second) => second.length - first.length)
   return {
-    pattern: `(?<unit>${longestFirst.map(asPattern).join('|')})`,
-    read: (spelled = '') => meanings.get(spelled),
+    pattern: `(?<unit>${longestFirst.map(escapePattern).join('|')})`,
+    read: (spelled = '') => unitBySpelling.get(spelled),
   }
 }
 
@@ -56,18 +56,18 @@ export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
     `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE})(?: ± (?<both>${FIGURE})| \\+(?<plus>${FIGURE})/-(?<minus>${FIGURE})` +
       `|(?:–|-| to )(?<max>${FIGURE}))?|(?<bound>min|max)\\. (?<limit>${FIGURE})) ${unit.pattern}`,
     expected,
-    (found) => bandOf(found, unit.read(found['unit'])),
+    (found) => makeBand(found, unit.read(found['unit'])),
   )
 }
 
 /** Temperatures may be negative, so that no hyphen is between them: `-10 to 45 °C`. */
 function temperature(units: readonly Unit[]): Piece {
   const unit = unitGroup(units)
-  const signed = `-?${FIGURE}`
+  const signedFigure = `-?${FIGURE}`
   return term(
-    `(?:(?<value>${signed})(?: ± (?<both>${FIGURE})| to (?<max>${signed}))?|(?<bound>min|max)\\. (?<limit>${signed})) ${unit.pattern}`,
+    `(?:(?<value>${signedFigure})(?: ± (?<both>${FIGURE})| to (?<max>${signedFigure}))?|(?<bound>min|max)\\. (?<limit>${signedFigure})) ${unit.pattern}`,
     'temperature',
-    (found) => bandOf(found, unit.read(found['unit'])),
+    (found) => makeBand(found, unit.read(found['unit'])),
   )
 }
 
@@ -76,21 +76,21 @@ export function angle(): Piece {
   return term(
     `(?<value>${FIGURE})(?: ± (?<both>${FIGURE})|(?:–|-| to )(?<max>${FIGURE}))?(?:°| °| deg| degree)`,
     'angle',
-    (found) => bandOf(found, 'deg'),
+    (found) => makeBand(found, 'deg'),
   )
 }
 
-function bandOf(found: Readonly<Record<string, string>>, unit: Unit | undefined): object {
+function makeBand(found: Readonly<Record<string, string>>, unit: Unit | undefined): object {
   const { fraction, value, both, plus = both, minus = both, max, bound, limit } = found
   if (bound === 'min' || bound === 'max') return { kind: 'limits', [bound]: limit, unit }
   if (max !== undefined) return { kind: 'limits', min: value, max, unit }
   if (plus !== undefined) return { kind: 'nominal with tolerance', value, minus, plus, unit }
   if (fraction === undefined) return { kind: 'nominal', value, unit }
-  return { kind: 'nominal', value: decimalsOf(fraction), unit, asPrinted: fraction }
+  return { kind: 'nominal', value: fractionToDecimal(fraction), unit, asPrinted: fraction }
 }
 
 /** `7 1/2` as `7.5`; sixteenths end within four digits. */
-export function decimalsOf(fraction: string): string {
+export function fractionToDecimal(fraction: string): string {
   const [, whole = '0', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(fraction) ?? []
   const digits = String((Number(top) * 10_000) / Number(bottom)).padStart(4, '0')
   return `${whole}.${digits.replace(/0+$/, '')}`
@@ -103,15 +103,15 @@ export const printed = (piece: Piece): Piece =>
 export const notStated = (): Piece => words('not stated', undefined, { kind: 'not stated' })
 
 /** A printed value or `not stated`, with its source. */
-export const cited = (piece: Piece): Piece => citing(piece, (value) => [value])
-export const value = (piece: Piece): Piece => cited(oneOf(notStated(), printed(piece)))
+export const withSource = (piece: Piece): Piece => withSourceFor(piece, (value) => [value])
+export const value = (piece: Piece): Piece => withSource(oneOf(notStated(), printed(piece)))
 
 /** A part that has a source only where its text gives one. */
-export const ownSource = (piece: Piece): Piece =>
-  sequence(piece, optional(field('source', completed(sourceInBrackets()))))
+export const withOwnSource = (piece: Piece): Piece =>
+  sequence(piece, optional(field('source', completeFromSection(sourceInBrackets()))))
 
 /** A source whose id the section or the sheet may give. */
-const completed = ({ pattern, read }: Piece): Piece => ({
+const completeFromSection = ({ pattern, read }: Piece): Piece => ({
   pattern,
   read: (reading) => {
     const written = read(reading)
@@ -120,30 +120,30 @@ const completed = ({ pattern, read }: Piece): Piece => ({
 })
 
 /** Values of these measures, by the name of the measure. */
-export const amountOf = (measure: Measure, units: readonly Unit[]): Piece =>
+export const amountOfMeasure = (measure: Measure, units: readonly Unit[]): Piece =>
   measure === 'temperature' ? temperature(units) : measure === 'angle' ? angle() : amount(measure, units)
 
 const SOURCE = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS})|(?<whole>${ID}))(?:, (?<confidence>second hand|doubtful))?`
-const sourceOf = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
+const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
   dropUndefined({ ref: whole, page, confidence }) as WrittenSource
 
 /** Where something was read, without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
-export const sourceText = (): Piece => term(SOURCE, 'source', sourceOf)
-const sourceInBrackets = (): Piece => term(` \\[${SOURCE}\\]`, 'source', sourceOf)
+export const bareSource = (): Piece => term(SOURCE, 'source', makeSource)
+const sourceInBrackets = (): Piece => term(` \\[${SOURCE}\\]`, 'source', makeSource)
 
 /** A part with its source behind it; `held` names the leaves in its value that the source is of. */
-export function citing(
+export function withSourceFor(
   piece: Piece,
   held: (value: Readonly<Record<string, unknown>>) => readonly unknown[],
 ): Piece {
-  const inBrackets = sourceInBrackets()
+  const bracketPiece = sourceInBrackets()
   return {
-    pattern: `${piece.pattern}(?:${inBrackets.pattern})?`,
+    pattern: `${piece.pattern}(?:${bracketPiece.pattern})?`,
     read: (reading) => {
       const value = piece.read(reading) as Readonly<Record<string, unknown>> | undefined
       if (value === undefined) return undefined
       const from = reading.at + 2
-      const written = retry(inBrackets, reading) as WrittenSource | undefined
+      const written = retry(bracketPiece, reading) as WrittenSource | undefined
       if (written !== undefined)
         reading.marks.push({ path: `${reading.path}/source`, from, to: reading.at - 1 })
       for (const leaf of held(value)) addSource(leaf, written, reading)

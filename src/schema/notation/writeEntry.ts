@@ -1,19 +1,19 @@
 import type { Value, Writer } from './writer.js'
-import { join } from './writeValue.js'
+import { joinParts } from './writeValue.js'
 
 /** The text of an entry; what it cannot say makes it differ when it is read back, and the entry stays an object. */
 export const writeEntry =
   (quantity: Writer, oil: Writer, tightened: Writer): Writer =>
   (entry: Value, source) => {
     const { service, gearcase, instance, drained, refilled, oilFinding, magnet, sample, level, leaks } = entry
-    const idOf = ({ on }: Value) => String(on).split('/')[4]
+    const findPartId = ({ on }: Value) => String(on).split('/')[4]
     const seals = (done: string) =>
       (entry.seals ?? [])
         .filter((seal: Value) => seal.done === done)
-        .map(idOf)
+        .map(findPartId)
         .join(' and ')
     const [fresh, old] = [seals('new'), seals('inspected and used again')]
-    return join(
+    return joinParts(
       `${service} of ${gearcase}${instance === undefined ? '' : ` ${instance}`}`,
       drained?.unit && `${quantity(drained, source)} drained`,
       refilled && `${quantity(refilled, source)} refilled`,
@@ -23,7 +23,9 @@ export const writeEntry =
       sample && `sample ${sample.bottle}`,
       level && `level ${level}`,
       leaks && `joints ${leaks}`,
-      ...(entry.tightened ?? []).map((one: Value) => `${idOf(one)} ${tightened(one, source)}`),
+      ...(entry.tightened ?? []).map(
+        (tightening: Value) => `${findPartId(tightening)} ${tightened(tightening, source)}`,
+      ),
       fresh && `new seals ${fresh}`,
       old && `seals used again ${old}`,
     )

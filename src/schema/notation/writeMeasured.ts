@@ -3,13 +3,13 @@ import type { NotationName } from './allPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { writeEntry } from './writeEntry.js'
 import type { Value, Writer } from './writer.js'
-import { sealText } from './writeSeal.js'
-import { join } from './writeValue.js'
+import { formatSeal } from './writeSeal.js'
+import { joinParts } from './writeValue.js'
 
 const quantity: Writer = ({ value, unit }) => `${value} ${listSpellings(unit as Unit)[0]}`
 
-const onDay: Writer = ({ date, hours, distance }, source) =>
-  `${join(hours && quantity(hours, source), distance && quantity(distance, source))} on ${date}`
+const formatReadings: Writer = ({ date, hours, distance }, source) =>
+  `${joinParts(hours && quantity(hours, source), distance && quantity(distance, source))} on ${date}`
 const price: Writer = ({ value, currency }) => `${value} ${currency}`
 const scale: Writer = ({ lowest, highest, graduation, unit }, source) =>
   `${lowest}–${quantity({ value: highest, unit }, source)} by ${graduation}`
@@ -37,28 +37,28 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   quantityViscosity: quantity,
   quantityDensity: quantity,
   quantityCelsius: quantity,
-  readingsInKm: onDay,
-  readingsInMi: onDay,
+  readingsInKm: formatReadings,
+  readingsInMi: formatReadings,
   event: ({ kind, gearcases, date }) =>
     `${kind}${gearcases === undefined ? '' : ` of ${gearcases.join(', ')}`} on ${date}`,
   topUp: ({ volume, gearcase, instance, date, oil }, source) =>
     `${quantity(volume, source)} in ${gearcase}${instance === undefined ? '' : ` ${instance}`} on ${date}, ${oil}`,
   pause: ({ from, to }) => `${from} to ${to}`,
   container: ({ count, size, oil, opened, price: each }, source) =>
-    join(
+    joinParts(
       `${count === 1 ? '' : `${count} x `}${quantity(size, source)} of ${oil.name}`,
       opened && `opened ${quantity(opened, source)}`,
       each && price(each, source),
     ),
   label: ({ name }) => name,
   seals: ({ count, seal, price: each }, source) =>
-    join(`${count} x ${sealText(seal, source)}`, each && price(each, source)),
-  sealInStock: sealText,
+    joinParts(`${count} x ${formatSeal(seal, source)}`, each && price(each, source)),
+  sealInStock: formatSeal,
   price,
   scale,
   accuracy,
   wrench: ({ scales, type, drive, accuracy: error, leverLength, calibration }, source) =>
-    join(
+    joinParts(
       scales.map((one: Value) => scale(one, source)).join(' and '),
       type,
       drive,
@@ -67,24 +67,24 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
       calibration && `calibrated ${calibration.date}`,
       calibration?.cyclesSince !== undefined && `${calibration.cyclesSince} cycles since`,
     ),
-  socket: ({ fits, size, drive }) => join(size === undefined ? fits : `${fits} ${size}`, drive),
+  socket: ({ fits, size, drive }) => joinParts(size === undefined ? fits : `${fits} ${size}`, drive),
   vessel: ({ size, graduation, lowestMark }, source) =>
     `${lowestMark === undefined ? '' : `${lowestMark.value}–`}${quantity(size, source)} by ${graduation.value}`,
   stands: ({ count, rating }, source) => `${count} x ${quantity(rating, source)}`,
   sheetReference: ({ id, revision }) => `${id}, revision ${revision}`,
   readings: ({ hours, distance }, source) =>
-    join(hours && quantity(hours, source), distance && quantity(distance, source)),
+    joinParts(hours && quantity(hours, source), distance && quantity(distance, source)),
   oilUsed,
   // Called only here: a bundle that reads would keep a table made by calls.
-  entry: (given, source) => writeEntry(quantity, oilUsed, tightened)(given, source),
+  entry: (input, source) => writeEntry(quantity, oilUsed, tightened)(input, source),
   tightened,
-  sealDone: ({ done, partNumber }) => join(done, partNumber && `part ${partNumber}`),
+  sealDone: ({ done, partNumber }) => joinParts(done, partNumber && `part ${partNumber}`),
   usedOil: ({ volume, to, receipt, keptApart }, source) =>
-    join(
+    joinParts(
       [volume && quantity(volume, source), to && `to ${to}`].filter(Boolean).join(' '),
       receipt && `receipt ${receipt}`,
       keptApart && `kept apart: ${keptApart}`,
     ),
   filterDone: ({ done, partNumber, found }) =>
-    join(done, partNumber && `part ${partNumber}`, found && `found ${found}`),
+    joinParts(done, partNumber && `part ${partNumber}`, found && `found ${found}`),
 }

@@ -9,15 +9,15 @@ import {
   type StockInput,
   type ToolboxInput,
 } from '../../spec/index.js'
-import { ALL_PLACES, type NotationName } from './allPlaces.js'
+import { type NotationName, PLACE_TABLES } from './allPlaces.js'
 import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
 import type { Notation } from './notation.js'
 import {
   asHolder,
+  findChildNode,
   findLeafNotation,
   type Holder,
-  nodeBelow,
   type PlaceNode,
   type PlaceTable,
 } from './placeTable.js'
@@ -27,7 +27,7 @@ import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
 
 /** What a place of the document is written in. */
-interface Around {
+interface WriteContext {
   readonly table: PlaceTable
   readonly id: string
   readonly root: Holder
@@ -67,81 +67,89 @@ interface ShortForms {
 export function writeShort<Document extends Documents[keyof ShortForms]>(
   document: Document,
 ): ShortForms[Document['kind']] {
-  const kind = (Object.keys(ALL_PLACES) as Document['kind'][]).find((one) => one === document?.kind)
+  const kind = (Object.keys(PLACE_TABLES) as Document['kind'][]).find((one) => one === document?.kind)
   requireDocument('document', document, kind ?? 'spec-sheet')
-  const table = (kind && ALL_PLACES[kind]?.()) ?? sheetPlaces()
+  const table = (kind && PLACE_TABLES[kind]?.()) ?? sheetPlaces()
   const root = document as unknown as Holder
-  const around = { table, id: '', root, gearcase: undefined, section: undefined }
-  const short = stripDefaults(root, table.places, around)
-  return shorten(short, table.places, around) as ShortForms[Document['kind']]
+  const context = { table, id: '', root, gearcase: undefined, section: undefined }
+  const short = stripDefaults(root, table.places, context)
+  return shorten(short, table.places, context) as ShortForms[Document['kind']]
 }
 
 /** The short form of one value, from which the defaults are gone already. */
-function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
+function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknown {
   const { row } = node
-  if (value === row.word) return value
-  const text = node.text && writePlace(node.text, value, node, around)
+  if (value === row.fullText) return value
+  const text = node.text && writeValueText(node.text, value, node, context)
   if (text !== undefined) return text
   if (Array.isArray(value)) {
-    const map = node.byPointer && writeByPointer(node.byPointer, value, around)
+    const map = node.byPointer && writeByPointer(node.byPointer, value, context)
     if (map !== undefined) return map
-    const entry = node.below['*']
+    const entry = node.children['*']
     const list =
-      entry === undefined ? value : value.map((one, at) => shorten(one, entry, { ...around, id: String(at) }))
-    return row.under === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
+      entry === undefined
+        ? value
+        : value.map((one, at) => shorten(one, entry, { ...context, id: String(at) }))
+    return row.textKey === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
   }
   const holder = asHolder(value)
   if (holder === undefined) return value
-  const days = node.lists && writeMeters(holder, node, around)
+  const days = node.lists && writeMeters(holder, node, context)
   if (days !== undefined) return days
   if (row.isListOfIds && Object.values(holder).every((one) => isSameJson(one, {}))) return Object.keys(holder)
-  return shortenHolder(holder, node, around)
+  return shortenObject(holder, node, context)
 }
 
-function shortenHolder(holder: Holder, node: PlaceNode, around: Around): unknown {
+function shortenObject(holder: Holder, node: PlaceNode, context: WriteContext): unknown {
   const { row } = node
-  const isGearcase = node === around.table.places.below['gearcases']?.below['*']
-  const gearcase = isGearcase ? asHolder(asHolder(around.root['gearcases'])?.[around.id]) : around.gearcase
-  const source = row.isOverride ? holder['source'] : chooseSource(holder, node, around)
-  const written = source === undefined ? undefined : writeSource(source as SourceRef, around)
-  const section = written === undefined ? around.section : (source as SourceRef)
+  const isGearcase = node === context.table.places.children['gearcases']?.children['*']
+  const gearcase = isGearcase ? asHolder(asHolder(context.root['gearcases'])?.[context.id]) : context.gearcase
+  const source = row.isOverride ? holder['source'] : chooseSource(holder, node, context)
+  const written = source === undefined ? undefined : writeSource(source as SourceRef, context)
+  const section = written === undefined ? context.section : (source as SourceRef)
   const short: Holder = written === undefined ? {} : { source: written }
   for (const [key, one] of Object.entries(holder)) {
-    const below = nodeBelow(node, key)
-    const inside = { ...around, id: key, gearcase, section }
-    if (row.isOverride && key === 'set') short[key] = shortenSet(one, inside)
-    else if (short[key] === undefined) short[key] = below === undefined ? one : shorten(one, below, inside)
+    const child = findChildNode(node, key)
+    const innerContext = { ...context, id: key, gearcase, section }
+    if (row.isOverride && key === 'set') short[key] = shortenSet(one, innerContext)
+    else if (short[key] === undefined)
+      short[key] = child === undefined ? one : shorten(one, child, innerContext)
   }
   const [only = '', ...others] = Object.keys(short)
-  return only === row.under && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
+  return only === row.textKey && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
 }
 
 /** A value as a text, if reading gives the same value again. */
-function writePlace(notation: Notation, value: unknown, node: PlaceNode, around: Around): string | undefined {
-  const { section, root } = around
-  const text = writeText(notation.name as NotationName, value, (source) => bracketsOf(source, around))
+function writeValueText(
+  notation: Notation,
+  value: unknown,
+  node: PlaceNode,
+  context: WriteContext,
+): string | undefined {
+  const { section, root } = context
+  const text = writeText(notation.name as NotationName, value, (source) => formatBrackets(source, context))
   if (text === undefined) return undefined
   const read = readNotation(notation, text, (written) =>
     written === undefined ? section && { ...section } : completeSource(written, section, root),
   )
-  return read.ok && isSameJson(stripDefaults(read.value, node, around), value) ? text : undefined
+  return read.ok && isSameJson(stripDefaults(read.value, node, context), value) ? text : undefined
 }
 
 /** The source of a section or an override as a text. */
-function writeSource(source: SourceRef, around: Around): string | undefined {
-  const text = bracketsOf(source, {
-    ...around,
-    section: around.section && { ref: around.section.ref ?? '' },
+function writeSource(source: SourceRef, context: WriteContext): string | undefined {
+  const text = formatBrackets(source, {
+    ...context,
+    section: context.section && { ref: context.section.ref ?? '' },
   }).slice(2, -1)
-  const { source: notation } = around.table.notations
+  const { source: notation } = context.table.notations
   const read = notation && readNotation(notation, text)
-  const same =
-    read?.ok && isSameJson(completeSource(read.value as SourceRef, around.section, around.root), source)
-  return same ? text : undefined
+  const isSame =
+    read?.ok && isSameJson(completeSource(read.value as SourceRef, context.section, context.root), source)
+  return isSame ? text : undefined
 }
 
 /** ` [p. 60]`, or nothing where the section gives the same source. */
-function bracketsOf(source: SourceRef | undefined, { section, root }: Around): string {
+function formatBrackets(source: SourceRef | undefined, { section, root }: WriteContext): string {
   if (source === undefined || isSameJson(source, section)) return ''
   const { ref, page, confidence } = source
   const isKnown = page !== undefined && completeSource({ confidence }, section, root).ref === ref
@@ -150,51 +158,55 @@ function bracketsOf(source: SourceRef | undefined, { section, root }: Around): s
 }
 
 /** The meters of a log as a list of the days on which they were read, if the list says all. */
-function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, around: Around): unknown {
-  const readingsOf = (meter: string) => {
+function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, context: WriteContext): unknown {
+  const listReadings = (meter: string) => {
     const { unit, readings = [] } = (meters[meter] ?? {}) as { unit?: string; readings?: readonly Holder[] }
     return readings.map(({ date, value }) => ({ date, [meter]: { value, unit } }) as Holder)
   }
-  const hours = readingsOf('hours')
+  const hours = listReadings('hours')
   const days: Holder[] = []
-  for (const distance of readingsOf('distance')) {
+  for (const distance of listReadings('distance')) {
     while (hours[0] !== undefined && String(hours[0]['date']) < String(distance['date']))
       days.push(...hours.splice(0, 1))
     const isSameDay = hours[0]?.['date'] === distance['date']
     days.push({ ...distance, ...(isSameDay && hours.shift()) })
   }
   days.push(...hours)
-  const isWhole = days.length > 0 && isSameJson(row.collect?.(days).value, meters)
-  if (!isWhole) return undefined
-  const leaf: PlaceNode = { row: {}, below: {} }
+  const isLossless = days.length > 0 && isSameJson(row.collect?.(days).value, meters)
+  if (!isLossless) return undefined
+  const leaf: PlaceNode = { row: {}, children: {} }
   return lists
-    .map((notation) => days.map((read) => writePlace(notation, read, leaf, around)))
+    .map((notation) => days.map((read) => writeValueText(notation, read, leaf, context)))
     .find((texts) => !texts.includes(undefined))
 }
 
 /** A list of parts as a map from their pointers, if each has another and one text says the rest. */
-function writeByPointer(notation: Notation, list: readonly unknown[], around: Around): Holder | undefined {
+function writeByPointer(
+  notation: Notation,
+  list: readonly unknown[],
+  context: WriteContext,
+): Holder | undefined {
   const texts = new Map<unknown, string | undefined>()
   for (const entry of list) {
     const { on, ...rest } = entry as Holder
-    texts.set(on, writePlace(notation, rest, { row: {}, below: {} }, around))
+    texts.set(on, writeValueText(notation, rest, { row: {}, children: {} }, context))
   }
-  const isWhole = texts.size === list.length && list.length > 0 && ![...texts.values()].includes(undefined)
-  return isWhole ? Object.fromEntries(texts) : undefined
+  const isLossless = texts.size === list.length && list.length > 0 && ![...texts.values()].includes(undefined)
+  return isLossless ? Object.fromEntries(texts) : undefined
 }
 
 /** The leaves that an override sets, by their paths where each has another. */
-function shortenSet(set: unknown, around: Around): unknown {
+function shortenSet(set: unknown, context: WriteContext): unknown {
   const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
-  const isMap = new Set(entries.map(({ path }) => path)).size === entries.length
+  const hasUniquePaths = new Set(entries.map(({ path }) => path)).size === entries.length
   const isKnown = entries.every(
-    ({ kind, path }) => findLeafNotation(around.table, splitPointer(path) ?? [])?.kind === kind,
+    ({ kind, path }) => findLeafNotation(context.table, splitPointer(path) ?? [])?.kind === kind,
   )
-  if (!isMap || !isKnown) return set
+  if (!hasUniquePaths || !isKnown) return set
   const written = entries.map(({ path, to }) => {
-    const notation = findLeafNotation(around.table, splitPointer(path) ?? [])?.notation
-    const leaf: PlaceNode = { row: {}, below: {} }
-    return [path, (notation && writePlace(notation, to, leaf, around)) ?? to]
+    const notation = findLeafNotation(context.table, splitPointer(path) ?? [])?.notation
+    const leaf: PlaceNode = { row: {}, children: {} }
+    return [path, (notation && writeValueText(notation, to, leaf, context)) ?? to]
   })
   return Object.fromEntries(written)
 }

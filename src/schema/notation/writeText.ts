@@ -2,8 +2,8 @@ import type { NotationName } from './allPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { MEASURED_WRITERS } from './writeMeasured.js'
 import type { Value, Writer, WriteSource } from './writer.js'
-import { sealText } from './writeSeal.js'
-import { band, isNotStated, join, printed, value } from './writeValue.js'
+import { formatSeal } from './writeSeal.js'
+import { formatBand, formatPrinted, isNotStated, joinParts, value } from './writeValue.js'
 
 /** Writes a value in a notation as well as it can; who uses the text reads it back. Undefined where no text says it. */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
@@ -11,7 +11,7 @@ export function writeText(name: NotationName, value: Value, source: WriteSource)
   return { ...SHEET_WRITERS, ...MEASURED_WRITERS }[name](value, source)
 }
 
-function tighteningText({
+function formatTightening({
   kind,
   stages = [],
   torque,
@@ -23,19 +23,23 @@ function tighteningText({
 }: Value): string {
   const figures =
     kind === 'torque'
-      ? [...[...stages, torque].map(printed), ...(thenAngle === undefined ? [] : [band(thenAngle)])].join(
-          ' then ',
-        )
+      ? [
+          ...[...stages, torque].map(formatPrinted),
+          ...(thenAngle === undefined ? [] : [formatBand(thenAngle)]),
+        ].join(' then ')
       : kind === 'turns'
-        ? join(`${min}${max === undefined ? '' : ` to ${max}`} turns`, maxTorque && printed(maxTorque))
+        ? joinParts(
+            `${min}${max === undefined ? '' : ` to ${max}`} turns`,
+            maxTorque && formatPrinted(maxTorque),
+          )
         : 'not stated'
-  return join(figures, threadCondition !== 'not stated' && threadCondition)
+  return joinParts(figures, threadCondition !== 'not stated' && threadCondition)
 }
 
-const defaultSystemOf = (grade: string): string =>
+const findDefaultSystem = (grade: string): string =>
   Number.parseInt(grade, 10) >= 65 ? 'SAE J306' : 'SAE J300'
 
-function oilText({
+function formatOil({
   kind,
   name,
   grade,
@@ -46,63 +50,66 @@ function oilText({
   limitedSlip,
   additive,
 }: Value): string {
-  const isPlain = edition === undefined && system === defaultSystemOf(grade)
+  const isPlain = edition === undefined && system === findDefaultSystem(grade)
   const standard = isPlain ? 'SAE' : `${system}${edition === undefined ? '' : `:${edition}`}`
-  const graded = system === 'ISO VG' ? `ISO ${grade}` : `${standard} ${grade}`
-  return join(
-    kind === 'maker fluid' ? `maker fluid ${name}` : [graded, category].filter(Boolean).join(' '),
-    ambient && printed(ambient),
+  const gradeText = system === 'ISO VG' ? `ISO ${grade}` : `${standard} ${grade}`
+  return joinParts(
+    kind === 'maker fluid' ? `maker fluid ${name}` : [gradeText, category].filter(Boolean).join(' '),
+    ambient && formatPrinted(ambient),
     limitedSlip !== 'not stated' && `limited-slip ${limitedSlip}`,
     additive &&
-      `${additive.includedInRefill ? 'including' : 'plus'} ${printed(additive.volume)} of ${additive.name}`,
+      `${additive.includedInRefill ? 'including' : 'plus'} ${formatPrinted(additive.volume)} of ${additive.name}`,
   )
 }
 
 const PERIOD_WORDS = { Y: 'year', M: 'month', W: 'week', D: 'day' } as const
 
-function intervalText({ kind, hours, distance, period }: Value): string {
+function formatInterval({ kind, hours, distance, period }: Value): string {
   if (kind === 'not stated') return kind
-  const one = (given: Value) => `${given.value} ${given.unit}`
-  const others = distance?.printed?.map(one).join(', ')
+  const formatDistance = (input: Value) => `${input.value} ${input.unit}`
+  const others = distance?.printed?.map(formatDistance).join(', ')
   const parts = [...(period ?? '').matchAll(/(\d+)([YMWD])/g)].map(([, count, letter]) => {
     const word = PERIOD_WORDS[letter as keyof typeof PERIOD_WORDS]
     return `${count} ${word}${count === '1' ? '' : 's'}`
   })
-  return join(
+  return joinParts(
     hours && `${hours} h`,
-    distance && (others ? `${one(distance)} (${others})` : one(distance)),
+    distance && (others ? `${formatDistance(distance)} (${others})` : formatDistance(distance)),
     parts.join(' '),
   )
 }
-const interval: Writer = (given, source) => intervalText(given) + source(given.source)
+const interval: Writer = (input, source) => formatInterval(input) + source(input.source)
 
-function driveText({ kind, size }: Value): string {
+function formatDrive({ kind, size }: Value): string {
   return size === undefined ? kind : `${kind} ${size}`
 }
 
-function fastenersText(given: Value, source: WriteSource): string | undefined {
-  const { count, thread, propertyClass, drive, tightening = { kind: 'not stated' }, pattern } = given
+function formatFasteners(input: Value, source: WriteSource): string | undefined {
+  const { count, thread, propertyClass, drive, tightening = { kind: 'not stated' }, pattern } = input
   const bolts = [typeof count === 'number' && `${count} x`, thread, propertyClass].filter(Boolean).join(' ')
-  const tightened = isNotStated(tightening) && !tightening.source ? undefined : tighteningText(tightening)
+  const tightened = isNotStated(tightening) && !tightening.source ? undefined : formatTightening(tightening)
   return (
-    join(
+    joinParts(
       bolts,
-      drive && !isNotStated(drive) && driveText(drive),
+      drive && !isNotStated(drive) && formatDrive(drive),
       tightened,
       pattern !== 'not stated' && pattern,
     ) + source(tightening.source)
   )
 }
 
-function methodText({ kind, opening, below, reading }: Value): string {
+function formatMethod({ kind, opening, below, reading }: Value): string {
   const at = opening === undefined ? '' : ` at ${opening}`
-  return join(`${kind}${reading === undefined ? '' : ` ${reading}`}${at}`, below && `${printed(below)} below`)
+  return joinParts(
+    `${kind}${reading === undefined ? '' : ` ${reading}`}${at}`,
+    below && `${formatPrinted(below)} below`,
+  )
 }
 
-function conditionText({ variants, modelYears, serials, market }: Value): string {
+function formatCondition({ variants, modelYears, serials, market }: Value): string {
   const range = ({ from, to }: Value) =>
     from === undefined ? `to ${to}` : to === undefined ? `from ${from}` : `${from} to ${to}`
-  return join(
+  return joinParts(
     variants && `variant ${variants.join(' or ')}`,
     modelYears && `model years ${range(modelYears)}`,
     serials && `serial ${serials.prefix === undefined ? '' : `${serials.prefix} `}${range(serials)}`,
@@ -118,39 +125,39 @@ const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
   minutes: value,
   interval,
   window: interval,
-  tightening: (given, source) => tighteningText(given) + source(given.source),
-  oils: (given, source) =>
-    (isNotStated(given) ? 'not stated' : given.choices.map(oilText).join('; ')) + source(given.source),
-  seal: (given, source) => sealText(given, source) + source(given.source),
-  place: (given, source) => (isNotStated(given) ? 'not stated' : given.text) + source(given.source),
+  tightening: (input, source) => formatTightening(input) + source(input.source),
+  oils: (input, source) =>
+    (isNotStated(input) ? 'not stated' : input.choices.map(formatOil).join('; ')) + source(input.source),
+  seal: (input, source) => formatSeal(input, source) + source(input.source),
+  place: (input, source) => (isNotStated(input) ? 'not stated' : input.text) + source(input.source),
   severeUse: ({ kind, interval: limits, factor, criteria, source: own }, source) =>
     kind === 'factor'
       ? `factor ${factor} when ${criteria}${source(own)}`
-      : `${intervalText(limits)} when ${criteria}${source(limits.source)}`,
+      : `${formatInterval(limits)} when ${criteria}${source(limits.source)}`,
   access: ({ kind, supports, source: own }, source) =>
     supports === undefined ? kind + source(own) : `raised on ${supports.join(', ')}`,
   oilSpace: ({ with: owner, portion }, source) =>
-    owner && join(`shared with ${owner}`, portion && value(portion, source)),
+    owner && joinParts(`shared with ${owner}`, portion && value(portion, source)),
   fill: ({ drainAndRefill = { kind: 'not stated' }, method, ...others }, source) =>
     Object.keys(others).length > 0
       ? undefined
-      : join(printed(drainAndRefill), method && !isNotStated(method) && methodText(method)) +
+      : joinParts(formatPrinted(drainAndRefill), method && !isNotStated(method) && formatMethod(method)) +
         source(drainAndRefill.source),
-  method: (given, source) => methodText(given) + source((given.below ?? given).source),
+  method: (input, source) => formatMethod(input) + source((input.below ?? input).source),
   level: (
     { attitude = 'not stated', engine = 'not stated', temperature, minutesAfterStop, recheckAfterRun },
     source,
   ) =>
-    join(
+    joinParts(
       attitude,
       engine !== 'not stated' && `engine ${engine}`,
       temperature && value(temperature, source),
-      minutesAfterStop && `${printed(minutesAfterStop)} after stop${source(minutesAfterStop.source)}`,
+      minutesAfterStop && `${formatPrinted(minutesAfterStop)} after stop${source(minutesAfterStop.source)}`,
       recheckAfterRun && 'recheck after run',
     ),
-  uses: (given) =>
-    join(
-      ...given.map(({ role, wheelMark }: Value) =>
+  uses: (input) =>
+    joinParts(
+      ...input.map(({ role, wheelMark }: Value) =>
         wheelMark === undefined ? role : `${role} at ${wheelMark}`,
       ),
     ),
@@ -159,18 +166,18 @@ const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
       ? `cover ${cover}`
       : `${kind === 'suction' ? kind : 'drain'} at ${opening}${also === undefined ? '' : ` with ${also.join(' and ')}`}`,
   filterHold: ({ kind, opening, cover }) => (kind === 'screwed' ? undefined : `${kind} ${opening ?? cover}`),
-  drive: (given, source) => driveText(given) + source(given.source),
-  fasteners: fastenersText,
-  bolts: fastenersText,
-  condition: conditionText,
-  variant: ({ name, when }) => join(name, when && `when ${conditionText(when)}`),
-  support: ({ at, jack, axle }) => join(at, jack && `jack ${jack}`, axle && `lifts ${axle}`),
+  drive: (input, source) => formatDrive(input) + source(input.source),
+  fasteners: formatFasteners,
+  bolts: formatFasteners,
+  condition: formatCondition,
+  variant: ({ name, when }) => joinParts(name, when && `when ${formatCondition(when)}`),
+  support: ({ at, jack, axle }) => joinParts(at, jack && `jack ${jack}`, axle && `lifts ${axle}`),
   axle: ({ wheels, ramps }) =>
-    join(
+    joinParts(
       `${wheels} ${wheels === 1 ? 'wheel' : 'wheels'}`,
       ramps !== undefined && (ramps ? 'ramps' : 'no ramps'),
     ),
   documentSource: ({ title, document, edition, date }) =>
-    join(title, document, edition && `edition ${edition}`, date),
-  source: (given, source) => source(given).slice(2, -1),
+    joinParts(title, document, edition && `edition ${edition}`, date),
+  source: (input, source) => source(input).slice(2, -1),
 }

@@ -2,11 +2,11 @@ import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { Value, Writer } from './writer.js'
 
 /** Parts with a comma between them; absent ones are left out. */
-export const join = (...parts: readonly (string | false | undefined)[]): string =>
+export const joinParts = (...parts: readonly (string | false | undefined)[]): string =>
   parts.filter((part) => part !== undefined && part !== false && part !== '').join(', ')
 export const isNotStated = (value: Value): boolean => value?.kind === 'not stated'
 
-export function band(value: Value): string {
+export function formatBand(value: Value): string {
   const { kind, unit, asPrinted, value: figure, minus, plus, min, max } = value
   const symbol = listSpellings(unit as Unit)[0]
   const space = unit === 'deg' ? '' : ' '
@@ -21,10 +21,12 @@ export function band(value: Value): string {
 }
 
 /** Where a text has no way to say `not stated`, this one is not read back, and the object stays. */
-export function printed(value: Value): string {
+export function formatPrinted(value: Value): string {
   if (isNotStated(value)) return value.kind
-  const others = value.printed?.map(band).join(', ')
-  return others === undefined || others === '' ? band(value) : `${band(value)} (${others})`
+  const otherFigures = value.printed?.map(formatBand).join(', ')
+  return otherFigures === undefined || otherFigures === ''
+    ? formatBand(value)
+    : `${formatBand(value)} (${otherFigures})`
 }
 
-export const value: Writer = (given, source) => printed(given) + source(given.source)
+export const value: Writer = (input, source) => formatPrinted(input) + source(input.source)

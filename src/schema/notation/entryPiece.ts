@@ -1,6 +1,6 @@
-import { howTightened } from './howTightened.js'
 import { field, listOf, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { quantityOf } from './quantityNotations.js'
+import { quantityOfMeasure } from './quantityNotations.js'
+import { recordedTightening } from './recordedTightening.js'
 import { ID, WORDS } from './valuePieces.js'
 
 /** An entry as its text has it: parts of the gearcase by their ids alone. */
@@ -13,40 +13,40 @@ interface EntryParts {
 
 const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
 /** Words, but for the `?` of a record that is still to be filled in. */
-const BOTTLE = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
-const IDS = `${ID}(?: and ${ID})*`
-const after = (piece: Piece): Piece => optional(sequence(words(', '), piece))
+const BOTTLE_PATTERN = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
+const ID_LIST = `${ID}(?: and ${ID})*`
+const afterComma = (piece: Piece): Piece => optional(sequence(words(', '), piece))
 const volume = (key: string, end: string): Piece =>
-  after(sequence(field(key, quantityOf('volume')), words(end)))
+  afterComma(sequence(field(key, quantityOfMeasure('volume')), words(end)))
 
 /** `drain 22.5 N·m with small-click`, `fill 1.5 turns`, `level by hand`. */
-const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), howTightened())
+const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), recordedTightening())
 
 /**
  * What was done at one gearcase: `gear-oil-change of hub left`, then, each if it is known and in this order, `440 mL drained`,
  * `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`, `sample B-12`, `level at the mark`, `joints dry`, the plugs
  * `drain 22.5 N·m with small-click`, and `new seals drain and fill`. The plugs that were tightened are those that were opened.
  */
-export const entryText = (): Piece => {
+export const entryPiece = (): Piece => {
   const { pattern, read } = sequence(
     term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service'),
     volume('drained', ' drained'),
     volume('refilled', ' refilled'),
-    after(sequence(words('oil '), field('oil', oilName()))),
-    after(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
-    after(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),
-    after(field('sample', term(`sample (?<bottle>${BOTTLE})`))),
-    after(term('level (?<level>at the mark|below|above|not checked)')),
-    after(term('joints (?<leaks>dry|weeping|dripping|not checked)')),
-    after(field('tightened', listOf(tightening(), ', '))),
-    after(term(`new seals? (?<newSeals>${IDS})`)),
-    after(term(`seals? used again (?<oldSeals>${IDS})`)),
+    afterComma(sequence(words('oil '), field('oil', oilName()))),
+    afterComma(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
+    afterComma(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),
+    afterComma(field('sample', term(`sample (?<bottle>${BOTTLE_PATTERN})`))),
+    afterComma(term('level (?<level>at the mark|below|above|not checked)')),
+    afterComma(term('joints (?<leaks>dry|weeping|dripping|not checked)')),
+    afterComma(field('tightened', listOf(tightening(), ', '))),
+    afterComma(term(`new seals? (?<newSeals>${ID_LIST})`)),
+    afterComma(term(`seals? used again (?<oldSeals>${ID_LIST})`)),
   )
   return {
     pattern,
     read: (reading) => {
       const parts = read(reading)
-      return parts === undefined ? undefined : withPointers(parts as EntryParts)
+      return parts === undefined ? undefined : addPointers(parts as EntryParts)
     },
   }
 }
@@ -62,11 +62,11 @@ const oilName = (): Piece =>
   })
 
 /** The whole entry. A text that says no more than what was serviced leaves the lists to be filled in. */
-function withPointers({ newSeals, oldSeals, tightened, ...entry }: EntryParts) {
+function addPointers({ newSeals, oldSeals, tightened, ...entry }: EntryParts) {
   const at = (opening: string) => `/gearcases/${entry.gearcase}/openings/${opening}`
-  const sealsOf = (ids: string | undefined, done: string) =>
+  const makeSeals = (ids: string | undefined, done: string) =>
     (ids?.split(' and ') ?? []).map((id) => ({ on: `${at(id)}/seals/0`, done }))
-  const seals = [...sealsOf(newSeals, 'new'), ...sealsOf(oldSeals, 'inspected and used again')]
+  const seals = [...makeSeals(newSeals, 'new'), ...makeSeals(oldSeals, 'inspected and used again')]
   return {
     ...entry,
     ...(tightened && {

@@ -1,19 +1,19 @@
 import { TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
-import { always, field, oneOf, type Piece, sequence, term, wordOf } from './piece.js'
-import { quantityOf } from './quantityNotations.js'
+import { field, fixedValue, keyedWord, oneOf, type Piece, sequence, term } from './piece.js'
+import { quantityOfMeasure } from './quantityNotations.js'
 import { FIGURE, ID } from './valuePieces.js'
 
 /** `22.5 N·m with small-click`, `1.5 turns`, `by hand`. */
-export const howTightened = (): Piece =>
+export const recordedTightening = (): Piece =>
   oneOf(
     sequence(
-      always({ kind: 'torque set' }),
-      field('torque', quantityOf('torque')),
+      fixedValue({ kind: 'torque set' }),
+      field('torque', quantityOfMeasure('torque')),
       term(` with (?<tool>${ID})`, 'id'),
     ),
     term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
       kind: 'turns',
       turns: Number(turns),
     })),
-    wordOf('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
+    keyedWord('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
   )
