@@ -4,32 +4,32 @@ import type { TroubleCounter } from './runCachedStep.js'
 import { traceSteps } from './traceSteps.js'
 
 /**
- * The writer's steps in their order, with the built steps that they lack: each after the step that it follows
- * in the built order. Built steps that correct nothing are left out.
+ * Inserts missing built steps into the writer's steps, each after the step that it follows in the built
+ * order. Built steps that correct nothing are left out.
  */
 export function insertMissingSteps(
   counter: TroubleCounter,
   ownSteps: readonly Step[],
-  built: readonly Step[],
+  builtSteps: readonly Step[],
 ): readonly Step[] {
   const ownKeys = listStepKeys(ownSteps)
-  const builtKeys = listStepKeys(built)
+  const builtKeys = listStepKeys(builtSteps)
   const usedIds = new Set(ownSteps.map(({ id }) => id))
-  const inserted: Step[] = []
+  const insertedSteps: Step[] = []
   let steps = [...ownSteps]
   let previousStep: Step | undefined
-  for (const [place, step] of built.entries()) {
+  for (const [place, step] of builtSteps.entries()) {
     const ownPlace = ownKeys.indexOf(builtKeys[place] ?? '')
     if (ownPlace === -1) {
       const added = usedIds.has(step.id) ? { ...step, id: makeStepId(step, usedIds) } : step
       usedIds.add(added.id)
-      inserted.push(added)
+      insertedSteps.push(added)
       steps.splice(previousStep === undefined ? 0 : steps.indexOf(previousStep) + 1, 0, added)
       previousStep = added
     } else previousStep = ownSteps[ownPlace]
   }
   let troubles = traceSteps(counter, steps).total
-  for (const step of inserted) {
+  for (const step of insertedSteps) {
     const withoutStep = steps.filter((one) => one !== step)
     const { total } = traceSteps(counter, withoutStep)
     if (total > troubles) continue

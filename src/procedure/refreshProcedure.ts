@@ -14,7 +14,7 @@ interface RefreshedProcedure {
   readonly procedure: ProcedureDocument
   /** Steps that were removed: the sheet no longer has their part or instance. */
   readonly gone: readonly Step[]
-  /** Ids of steps that had to move. */
+  /** Ids of the moved steps. */
   readonly moved: readonly Id[]
   /** Notes without a step in the new procedure, with the old step id. */
   readonly lost: readonly { readonly id: Id; readonly note: string }[]
@@ -23,7 +23,7 @@ interface RefreshedProcedure {
   readonly isRebuilt: boolean
 }
 
-const GONE_CODES: readonly (keyof ProcedureCodes)[] = [
+const MISSING_PART_CODES: readonly (keyof ProcedureCodes)[] = [
   'procedure/unknown-part',
   'procedure/wrong-part',
   'procedure/unknown-instance',
@@ -31,8 +31,9 @@ const GONE_CODES: readonly (keyof ProcedureCodes)[] = [
 ]
 
 /**
- * A writer's procedure for another revision of its sheet, or for another machine of it: the writer's order, name, ids and
- * notes stay, and only what is wrong now is changed. For the same revision and machine it is the same procedure.
+ * Adapts a writer's procedure to another revision of its sheet, or to another machine. The writer's order,
+ * name, ids and notes stay; only mistakes are corrected. For the same revision and machine it returns the
+ * same procedure.
  */
 export function refreshProcedure(
   old: ProcedureDocument,
@@ -52,35 +53,38 @@ export function refreshProcedure(
   const moved = { ...old, sheet: { id, revision }, identity }
   const { context } = readContext(moved, sheet)
   const { troubles } = findTroubles(sheet, context, moved)
-  const gonePlaces = new Set(
-    troubles.flatMap(({ finding, place }) => (GONE_CODES.includes(finding.code) ? place : [])),
+  const removedPlaces = new Set(
+    troubles.flatMap(({ finding, place }) => (MISSING_PART_CODES.includes(finding.code) ? place : [])),
   )
-  const steps = moved.steps.filter((_step, place) => !gonePlaces.has(place))
+  const steps = moved.steps.filter((_step, place) => !removedPlaces.has(place))
   const { procedure, left, stopped } = repairInOrder({ ...moved, steps }, sheet)
   return {
     procedure,
-    gone: moved.steps.filter((_step, place) => gonePlaces.has(place)),
-    moved: listMoved(old.steps, procedure.steps),
+    gone: moved.steps.filter((_step, place) => removedPlaces.has(place)),
+    moved: listMovedSteps(old.steps, procedure.steps),
     lost: listLostNotes(old.steps, procedure.steps),
     left,
     isRebuilt: stopped === 'rebuilt',
   }
 }
 
-/** A repair that keeps the order of the steps: if single changes are not enough, missing steps are inserted first. */
+/** Repairs in the writer's order: if single changes are not enough, inserts missing steps first. */
 function repairInOrder(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
-  const repaired = repairProcedure(procedure, sheet)
-  const built = repaired.stopped === 'done' ? undefined : buildSameWork(sheet, procedure)
-  if (built === undefined) return repaired
+  const firstRepair = repairProcedure(procedure, sheet)
+  const builtSteps = firstRepair.stopped === 'done' ? undefined : buildSameWork(sheet, procedure)
+  if (builtSteps === undefined) return firstRepair
   const { context } = readContext(procedure, sheet)
   const counter = { sheet, context, stepChecks: new Map(), budget: { left: Number.POSITIVE_INFINITY } }
   const { steps } = fillReferences(sheet, context, procedure).procedure
-  const inOrder = repairProcedure({ ...procedure, steps: insertMissingSteps(counter, steps, built) }, sheet)
-  return inOrder.left.length <= repaired.left.length ? inOrder : repaired
+  const orderedRepair = repairProcedure(
+    { ...procedure, steps: insertMissingSteps(counter, steps, builtSteps) },
+    sheet,
+  )
+  return orderedRepair.left.length <= firstRepair.left.length ? orderedRepair : firstRepair
 }
 
-/** The steps that are in both lists, but not in the order that most of them keep. */
-function listMoved(oldSteps: readonly Step[], newSteps: readonly Step[]): readonly Id[] {
+/** Ids of the steps that are in both lists but have moved. */
+function listMovedSteps(oldSteps: readonly Step[], newSteps: readonly Step[]): readonly Id[] {
   const oldIds = oldSteps.map(({ id }) => id)
   return diffSteps(oldSteps, newSteps).flatMap((change) => {
     const added = change.op === 'add' ? newSteps[Number(change.path.slice('/steps/'.length))] : undefined

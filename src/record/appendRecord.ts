@@ -28,9 +28,9 @@ export interface AppendedRecord {
 }
 
 /**
- * Appends a record of the work, as it was really done, to the log of its machine, mistakes included. The
- * findings report the mistakes; those that can damage the machine stay open faults until a correction closes
- * them. The caller writes the file.
+ * Appends a record of the actual work, mistakes included, to the log of its machine. The findings report the
+ * mistakes; those that can damage the machine stay open faults until a correction closes them. The caller
+ * writes the file.
  *
  * @param record - the record, with the caller's name for it
  * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing

@@ -111,7 +111,7 @@ export function kitContents(plan: VisitPlan): Kit {
   })
 }
 
-/** Whether any service may need it, by the table of actions. */
+/** Whether the table of actions has this supply, so that any service may need it. */
 const isUsual = (supply: string): boolean =>
   supply === 'suction pump' ||
   Object.values(ACTIONS).some(({ supplies }) => supplies.some((one) => one === supply))
