@@ -1,7 +1,7 @@
 /** Maximum depth of nested lists and objects. No document needs more than 12. */
 export const MAX_DEPTH = 32
 
-/** Maximum length of one text or key, in characters: a note of a few pages. */
+/** Maximum length of one text or key, in characters: enough for a note of a few pages. */
 export const MAX_STRING_LENGTH = 20_000
 
 /**
@@ -16,7 +16,7 @@ export const MAX_TEXT_LENGTH = 50_000_000
  */
 export const MAX_VALUES = 1_000_000
 
-/** Maximum value of a measure, meter or price; no printed figure is so large. */
+/** Maximum value of a measure, meter or price; no printed figure is as large. */
 export const MAX_NUMBER = 1e9
 
 /** Maximum count of one kind of thing, such as containers on a shelf or bolts of a cover. */

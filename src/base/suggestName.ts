@@ -4,7 +4,7 @@
  */
 export function suggestName(writtenName: string, names: readonly string[]): string | undefined {
   if (writtenName.length > 66) return undefined
-  // People type names from memory: ignore case, spaces, hyphens and underscores.
+  // Ignores case, spaces, hyphens and underscores, since people type names from memory.
   const normalize = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
   let bestName: string | undefined
   let fewestEdits = Infinity

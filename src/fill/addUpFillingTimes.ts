@@ -19,7 +19,7 @@ export interface FillingTimes {
   readonly isFull: boolean
 }
 
-/** Adds up all fillings: first the oil runs down the hose, then the funnel empties through the full hose. */
+/** Adds up all fillings: the oil first runs down the hose, then the funnel empties through the full hose. */
 export function addUpFillingTimes(flow: HoseFlow, volume: number): FillingTimes {
   const area = calculateHoseArea(flow)
   const capacity = calculateFunnelVolume(flow)

@@ -7,7 +7,7 @@ import { compareBigInts, toWholeParts, type VolumeAmount, volumeFromMillilitres 
 
 export type VesselChoice =
   | {
-      /** `tolerance not stated`: the required accuracy is not known. */
+      /** `tolerance not stated`: the required accuracy is unknown. */
       readonly verdict: 'fits' | 'tolerance not stated'
       readonly vessel: Id
       /** The mark for each pour, in the vessel's unit. */

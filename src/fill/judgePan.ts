@@ -5,7 +5,7 @@ import type { DrainPan, Id } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { volumeFromMillilitres } from './volumeAmount.js'
 
-/** `empty between`: the pan holds each drain, but not all the oil of the visit. */
+/** `empty between`: the pan can hold each drain, but not all the oil of the visit. */
 export type PanVerdict = {
   /** All drained oil of the visit. */
   readonly total: Quantity<'mL'>
@@ -15,7 +15,7 @@ export type PanVerdict = {
   | { readonly verdict: 'too small'; readonly pan?: undefined }
 )
 
-/** House rule: above this a pan is nearly full, and hard to carry. */
+/** House rule: above this limit a pan is nearly full and hard to carry. */
 const NEARLY_FULL_PERCENT = 90
 
 const NO_VOLUME: Exact = { n: 0n, d: 1n }

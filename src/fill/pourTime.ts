@@ -34,7 +34,7 @@ export type PourVerdict =
   | PourTime
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
-/** Maximum Reynolds number of laminar flow (still laminar). */
+/** Maximum Reynolds number of laminar flow, inclusive. */
 const MAX_LAMINAR_REYNOLDS = 2100
 const MAX_FILLINGS = 1000
 
@@ -52,7 +52,7 @@ const MAX_FILLINGS = 1000
  *   `volume` above 0. If the volume is larger than the funnel, the funnel is filled again each time it is
  *   empty. The time to fill it is not included; a funnel that is always topped up is faster
  * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. The oil film
- *   on the walls is not included; a reason says so
+ *   on the walls is not included, as a reason says
  * @throws TypeError or RangeError if a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
  *
  * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the

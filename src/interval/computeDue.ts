@@ -20,8 +20,8 @@ const FACTS_SHAPE: Shape = {
 }
 
 /**
- * Whether one service of one gearcase (or instance) is due, to plan a visit. For a whole fleet use
- * {@link computeDueColumns}; for the date on which it will be due use {@link forecastDue}.
+ * Whether one service of one gearcase (or instance) is due, to plan a visit. For a whole fleet, use
+ * {@link computeDueColumns}; for the date on which it will be due, use {@link forecastDue}.
  *
  * Every entry of the log counts: pass the log from `resolveLog`, which applies corrections and leaves out
  * work that was not done.
@@ -30,7 +30,8 @@ const FACTS_SHAPE: Shape = {
  * these that any limit has: overdue, due, cannot tell, due soon, not due. Meters are compared in whole 1/1000 h and µm, dates
  * in whole days.
  *
- * @param facts - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
+ * @param facts - the resolved intervals, the machine's log, the service, gearcase and instance, and today's
+ *   date
  * @param options - when a service is due soon, how old a reading may be, normal or severe use; all required,
  *   `soon` may be `{}`
  * @returns the verdict, one line for each limit, the limit that comes first and why, all reasons, and the
@@ -155,7 +156,7 @@ function combineLines(
   const [event] = lines
   const isEvent = event?.by === 'event'
   const first = isEvent ? event : areAllDaysKnown ? earliestLine : mostUsedLine
-  // Any other verdict comes from a line that has a fraction or is an event.
+  // Every other verdict comes from a line that has a fraction or is an event.
   if (!verdict || !first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
   const isOnlyLimit = lineCount === 1

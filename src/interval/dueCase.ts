@@ -7,9 +7,9 @@ import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 /** A possible start of the count: a completion, first use, or a rebuild. */
 export interface Origin {
   readonly since: NonNullable<DueLine['since']>
-  /** NaN: not known. */
+  /** NaN: unknown. */
   readonly day: number
-  /** Empty: not known. */
+  /** Empty: unknown. */
   readonly date: DateText
   /** Index of the record in the log; −1: not a record. */
   readonly record: number

@@ -1,4 +1,4 @@
-/** No day known. */
+/** Unknown day. */
 export const NO_DAY = -2_147_483_648
 
 /**
@@ -24,7 +24,10 @@ export interface DueColumns {
   readonly windowMonths: Int32Array
   readonly windowDays: Int32Array
   readonly eventDay: Int32Array
-  /** A sum of flags: 1 no hour meter, 2 no odometer, 4 an unusable field, so that the row is `cannot tell` at best. */
+  /**
+   * A sum of flags: 1 no hour meter, 2 no odometer, 4 an unusable field (the row is never `due soon` or
+   * `not due`).
+   */
   readonly untracked: Uint8Array
 }
 

@@ -63,8 +63,8 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     return words.quoteName(name)
   }
   /** Rounds half up to whole counts, with the same operations as `meterCount`. */
-  const roundHalfUp = (product: string, half: string): string =>
-    `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${half} THEN 1 ELSE 0 END)`
+  const roundHalfUp = (product: string, halfExpression: string): string =>
+    `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${halfExpression} THEN 1 ELSE 0 END)`
   const writeHours = (field: DueRowField): string => {
     const product = `(CAST(${writeColumn(field)} AS ${realType}) * ${writeNumber(1000)})`
     return roundHalfUp(product, `${writeNumber(0.5)} - ${product} * ${writeNumber(PRODUCT_ERROR)}`)

@@ -38,8 +38,8 @@ const DAY_KEYS = ['date', 'hours', 'distance']
  * With a log, which also has meter swaps, pauses and schedules, use {@link computeDue}.
  *
  * The same calculation as that of {@link computeDue}: due if last + interval ≤ now, by whichever limit comes
- * first. A limit whose meter has no reading on either day is not counted, and a reason says so; if only one
- * of the days has a reading, the answer is `cannot tell`.
+ * first. A limit whose meter has no reading on either day is left out, with a reason; if only one of the days
+ * has a reading, the answer is `cannot tell`.
  *
  * @param readings - `every`, and `first`, `window` and `severe` if they apply, as in a sheet; the meters at the `last` service,
  *   or `firstUse` if there was none; the meters `now`. Hours 0 to 1e9, distances 0 to 9e6 km, not rounded

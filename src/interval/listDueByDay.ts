@@ -23,9 +23,9 @@ interface DueDay {
 export interface DueList {
   /** Overdue or due, by place: today's work. */
   readonly now: DueDay
-  /** Due later, earliest day first; those whose day is not known come last. */
+  /** Due later, earliest day first; entries without a known day come last. */
   readonly later: readonly DueDay[]
-  /** Whether these are due is not known: read the meters first. */
+  /** It is not known whether these are due: read the meters first. */
   readonly cannotTell: DueDay
 }
 

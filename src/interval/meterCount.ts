@@ -40,7 +40,7 @@ export function fractionOfCounts(counts: number, fraction: number): number {
 
 export const ROUNDING_FACTOR = 0.999_999_999_999_999
 
-/** Counts as a quantity. */
+/** Converts counts to a quantity. */
 export function quantityFromCounts<U extends MeterUnit | 'd'>(
   counts: number,
   unit: U,

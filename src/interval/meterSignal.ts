@@ -26,7 +26,7 @@ const SIGNALS = {
   'wheel-based machine distance': { perUnit: 1_000_000, unit: 'km' },
 } as const
 
-/** The maximum count that is a value; larger ones mean an error or no value. */
+/** Maximum count that is a value; larger counts mean an error or no value. */
 const MAX_RAW_COUNT = 0xfaff_ffff
 
 /** The meter value of a signal's count; 0xFE000000 and up are an error, 0xFF000000 and up not available (from memory). */
@@ -41,8 +41,8 @@ export function decodeMeterSignal(signal: MeterSignal, rawCount: number): Signal
 }
 
 /**
- * The distance or time that a signal counted between two messages; a smaller later count is a rollover. Undefined if that is
- * more than `maximum`, in the unit of the signal: then the meter was exchanged.
+ * The distance or time that a signal counted between two messages; a smaller later count is a rollover.
+ * Undefined if it is more than `maximum`, in the unit of the signal, since the meter was then exchanged.
  */
 export function countBetweenSignals(
   signal: MeterSignal,

@@ -47,7 +47,7 @@ export interface MeterNote {
 export interface MeterState {
   readonly name: MeterName
   readonly unit: MeterUnit
-  /** The count at which the display starts again from zero; NaN: not known. */
+  /** The count at which the display starts again from zero; NaN: unknown. */
   readonly modulus: number
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]

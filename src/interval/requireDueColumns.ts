@@ -24,7 +24,7 @@ const COLUMN_TYPES: { readonly [Column in ColumnName]: DueColumns[Column][typeof
   untracked: 'Uint8Array',
 }
 
-/** Throws if the columns do not have the types and lengths that `createDueColumns` gives them. */
+/** Throws if the columns do not have the types and lengths from `createDueColumns`. */
 export function requireDueColumns(columns: DueColumns): void {
   requireObject('columns', columns)
   const { length } = columns

@@ -13,8 +13,9 @@ import { suggestFields } from './suggestFields.js'
  * @param index - the row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
  * @returns the names of fields without a usable value, and of unknown keys that seem to mean a field: a
- *   misspelt field, or a limit or event that a row does not have, such as `everyYears`. With any of these the
- *   row is `cannot tell` if nothing else makes it due. Other keys, such as a customer's name, are ignored
+ *   misspelt field, or a limit or event that a row does not have, such as `everyYears`. With any of these,
+ *   the row is `cannot tell` unless another limit makes it due. Other keys, such as a customer's name, are
+ *   ignored
  * @throws TypeError, RangeError if `columns` is not a set of columns, `row` is not an object, or `index` is out of range
  *
  * Source: house rule.

@@ -19,7 +19,7 @@ export interface AmbientVerdict {
 
 /**
  * Checks whether an oil's ambient band includes the day's temperature. The limits are inside the band (common
- * practice, no source). Without a band there is no limit; a single temperature is not a band.
+ * practice, no source). Without a band there is no limit; a single temperature does not make a band.
  */
 export function judgeAmbientBand(
   band: StatedValue<TemperatureUnit> | undefined,

@@ -15,7 +15,7 @@ interface JudgedOilChoice {
 export interface OilChoiceVerdict {
   /**
    * `yes`: at least one oil is right; `no`: no oil is right; `cannot tell`: a fact is missing; `ask`: the
-   * sheet leaves it open.
+   * sheet does not decide.
    */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */

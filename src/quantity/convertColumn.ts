@@ -4,8 +4,8 @@ import { convertValue } from './convertValue.js'
 import { findConversionStep } from './findConversionStep.js'
 import type { Unit } from './unit.js'
 
-const MIN_SAFE = 9.313225746154785e-10 // 2 ** -30
-const MAX_SAFE = 1.2089258196146292e24 // 2 ** 80
+const MIN_EXACT_SIZE = 9.313225746154785e-10 // 2 ** -30
+const MAX_EXACT_SIZE = 1.2089258196146292e24 // 2 ** 80
 /** Bounds the relative error of a quotient, unless its sum has almost cancelled. */
 const MAX_QUOTIENT_ERROR = 1.7763568394002505e-15 // 2 ** -49
 
@@ -67,8 +67,8 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
 }
 
 /**
- * Temperatures: (value × numerator + addend) / denominator, as a quotient and its correction. From `MIN_SAFE`
- * to `MAX_SAFE`, every operation except the two divisions and the last sum is exact, so that ties go to the
+ * Temperatures: (value × numerator + addend) / denominator, as a quotient and its correction. From `MIN_EXACT_SIZE`
+ * to `MAX_EXACT_SIZE`, every operation except the two divisions and the last sum is exact, so that ties go to the
  * even double. If the sum almost cancels, `convertValue` decides.
  */
 function convertSums(values: Float64Array, step: ConversionStep, column: Float64Array): void {
@@ -88,7 +88,10 @@ function convertSums(values: Float64Array, step: ConversionStep, column: Float64
     const head = scaledQuotient - (scaledQuotient - quotient)
     const correction = (sum - head * denominator - (quotient - head) * denominator + error) / denominator
     const limit = quotient * MAX_QUOTIENT_ERROR
-    if (correction * correction <= limit * limit && ((size > MIN_SAFE && size < MAX_SAFE) || size === 0))
+    if (
+      correction * correction <= limit * limit &&
+      ((size > MIN_EXACT_SIZE && size < MAX_EXACT_SIZE) || size === 0)
+    )
       column[at] = quotient + correction
     else column[at] = convertOne(values, at, step)
   }

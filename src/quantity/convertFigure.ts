@@ -36,7 +36,7 @@ function countDigits(value: Exact, places: number): number {
   return formatExact(multiply(value, powerOfTen(places)), 0).replace('-', '').length
 }
 
-/** The number of decimals of a reduced fraction; undefined if it is infinite. */
+/** Counts the decimals of a reduced fraction; undefined if they never end. */
 function countFractionDecimals(denominator: bigint): number | undefined {
   let remaining = denominator
   let twos = 0

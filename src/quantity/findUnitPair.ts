@@ -17,7 +17,7 @@ export function findUnitPair(from: Unit, to: Unit): UnitPair {
   if (!isUnit(to)) throw new TypeError(`to must be a unit id such as 'N.m', got ${quoteValue(to)}`)
   if (measureOf(from) !== measureOf(to)) {
     throw new TypeError(
-      `to must be a unit of ${measureOf(from)}, as '${from}' is; got '${to}', a unit of ${measureOf(to)}`,
+      `to must be a unit of ${measureOf(from)} like '${from}', got '${to}', a unit of ${measureOf(to)}`,
     )
   }
   const ratio = divide(exactOf(UNIT_FACTORS[from]), exactOf(UNIT_FACTORS[to]))

@@ -30,7 +30,7 @@ const SUPERSCRIPT = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![�
 
 /**
  * Reads a quantity as people write it: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
- * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: a text with two meanings is refused, and the finding names
+ * `20 ± 2 N·m`, `≥ 20 N·m`. It never guesses: a text with two meanings is refused, and the finding states
  * both.
  *
  * @param text - at most 200 characters; ft-lb and lb-ft mean the same; full-width forms and all kinds of spaces are read

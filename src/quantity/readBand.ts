@@ -16,7 +16,9 @@ export type Band =
   | {
       readonly basis: 'nominal'
       readonly aim: Exact
-      /** Half a unit of the last printed digit: a value within it equals the printed value. */
+      /**
+       * Half a unit of the last printed digit: a value within this distance of the printed one equals it.
+       */
       readonly rounding: Exact
       readonly low?: undefined
       readonly high?: undefined
@@ -87,8 +89,8 @@ export function sideOfBand(
 }
 
 /**
- * The lowest and the highest amount that a printed value states: its limits, otherwise the nominal. A
- * tolerance is for the work, not an amount.
+ * The lowest and highest amount in a printed value: its limits, otherwise the nominal. A tolerance is for the
+ * work, not an amount.
  */
 export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }

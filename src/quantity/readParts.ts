@@ -1,7 +1,7 @@
 import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
 import { readUnitName } from './readUnit.js'
 
-/** The parts of a text, whatever their order. */
+/** The parts of a text, in any order. */
 export interface QuantityParts {
   readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
   readonly numbers: readonly FoundNumber[]
@@ -63,7 +63,7 @@ function readOtherNumbers(reading: TextCursor, numbers: FoundNumber[]): Quantity
   if (second) numbers.push(second)
   if (third) numbers.push(third)
   if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
-  // an incomplete tolerance is not read
+  // leave an incomplete tolerance unread
   numbers.length = 1
   reading.at = start
   return 'nominal'

@@ -70,7 +70,7 @@ export interface UnitNameOptions {
   readonly assume?: readonly Unit[]
 }
 
-/** Whether each part is a unit of its own: `m in` is not a minute. */
+/** Whether each part is a separate unit: `m in` is not a minute. */
 function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   return (
     ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&

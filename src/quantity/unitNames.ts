@@ -1,6 +1,6 @@
 import type { Unit } from './unit.js'
 
-/** The units that a written name may mean, and why it is not clear. */
+/** The units that a written name may mean, and why the name is unclear. */
 export interface UnitNameMeaning {
   readonly units: readonly Unit[]
   readonly problem?: 'ambiguous' | 'a-ratio' | 'another-case' | 'mass-for-force'

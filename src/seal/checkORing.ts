@@ -20,8 +20,8 @@ export interface ORingVerdict {
 }
 
 /**
- * Checks whether an o-ring's number and its printed size mean the same ring, in sheets and stock. Only some
- * rows are known; for other numbers, see AS568 or JIS B 2401.
+ * Checks whether an o-ring's number and its printed size mean the same ring, in sheets and stock. The table
+ * has only some rows; for other numbers, see AS568 or JIS B 2401.
  *
  * A figure agrees if the row's value is within half of its last printed digit, plus half a hundredth of a
  * millimetre (half a thousandth of an inch) for the rounding of charts.

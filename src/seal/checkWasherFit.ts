@@ -40,7 +40,9 @@ const PIPE_DIAMETERS: Readonly<Record<string, number>> = {
   '2': 59.614,
 }
 
-/** House rule: from M14 on, thread sizes are 2 mm apart, so half of that fits only one thread. */
+/**
+ * House rule: from M14 up, thread sizes are 2 mm apart, so with half of that a washer fits only one thread.
+ */
 const MAX_PLAY = 1
 /**
  * House rule: in the narrowest checked row the outside is 4 mm larger than the inside; half of that still
@@ -56,18 +58,18 @@ const MAX_THICKNESS = 4
  * Checks whether a sealing washer fits a plug's thread, in sheets and stock. It compares sizes only, not the
  * plug's collar or the housing's face, which no sheet states.
  *
- * It fits if thread diameter ≤ inside ≤ thread diameter + 1 mm. The inside is any size that rounds to the
- * printed figure: `33` is 32.5 to 33.5 mm and fits over G 1, 33.249 mm.
+ * It fits if thread diameter ≤ inside ≤ thread diameter + 1 mm. The inside diameter may be any size that
+ * rounds to the printed figure: `33` is 32.5 to 33.5 mm and fits over G 1, 33.249 mm.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
  * @param size - size of the washer or bonded seal, in mm or inches, as printed; absent: `cannot tell`
  * @param form - form of a ring held in an undercut of the plug: `captive` or `profile ring`, which may be
  *   smaller than the thread
- * @returns the verdict with reasons; a taper thread takes no washer
+ * @returns the verdict with reasons; no washer fits a taper thread
  * @throws TypeError if an argument has the wrong shape
  *
  * Source: DIN 7603 rows M14 to M30 from secondary sources (a public code table; M14 in three); play, rim and
- * thickness: house rule; pipe diameters from memory.
+ * thickness are house rules; pipe diameters from memory.
  *
  * @example
  * ```ts

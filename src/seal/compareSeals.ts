@@ -23,8 +23,8 @@ export function compareSeals(needed: Seal, offered: Seal): 'yes' | 'no' | 'perha
 }
 
 /**
- * The properties of a seal except its kind; undefined for a missing property. Cut gaskets match only by part
- * number.
+ * Lists the properties of a seal except its kind; undefined for a missing property. Cut gaskets match only by
+ * part number.
  */
 function listProperties(seal: Seal): (string | undefined)[] {
   switch (seal.kind) {

@@ -61,8 +61,8 @@ const ELASTOMERS: readonly Elastomer[] = [
 /**
  * Judges whether a rubber family withstands gear oil at a temperature, limits included; ask the ring's maker
  * about its compound. In hypoid EP oil, the temperature is the continuous one. Source: a seal maker's table
- * of elastomers and another's chart for hypoid oils, both from secondary sources. ACM gives `ask`: that it
- * is usable is from memory.
+ * of elastomers and another's chart for hypoid oils, both from secondary sources. ACM gives `ask`, since its
+ * suitability is from memory.
  */
 export function judgeSealMaterial(
   material: Elastomer,

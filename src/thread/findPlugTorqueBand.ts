@@ -32,8 +32,8 @@ function listPublishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[
 }
 
 /**
- * Finds the expected torque band of a plug with this thread, for rules that find wrong units. Never a figure
- * to tighten to: the machine's manual always decides.
+ * Finds the expected torque band of a plug with this thread, for rules that find wrong units. Never use it as
+ * a tightening torque: the machine's manual always decides.
  *
  * Band = half the lowest to 1.75 × the highest published figure for that housing.
  *

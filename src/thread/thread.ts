@@ -2,7 +2,7 @@ import type { Quantity } from '../quantity/index.js'
 
 export interface MetricThread {
   readonly kind: 'metric'
-  /** The standard spelling: `M18x1.5`, or `M10` without its coarse pitch. */
+  /** The standard spelling: `M18x1.5`, or `M10` for a coarse pitch. */
   readonly designation: string
   readonly form: 'parallel'
   readonly majorDiameter: Quantity<'mm'>

@@ -36,7 +36,7 @@ export interface AdaptorAnswer {
  *   drive to the hand (above 0); `extension` from the centre of the square drive to the centre of the
  *   fastener (0 or more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the
  *   hand. Lengths may have different units. A number means its shortest decimal
- * @returns the setting, the double nearest to the exact value; exactly `torque` at 90°
+ * @returns the setting, as the double nearest to the exact value; exactly `torque` at 90°
  * @throws RangeError if L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
  *   out of its range; TypeError for a wrong type or unit
  *

@@ -7,7 +7,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * Checks whether a torque wrench covers a tightening, and finds the mark to set. To choose among several
  * wrenches, use {@link chooseWrenches}.
  *
- * Marks are lowest + n × step. Among the marks inside the stated band and the usable range, it prefers a
+ * Marks are at lowest + n × step. Among the marks inside the stated band and the usable range, it prefers a
  * scale in the sheet's unit, then the mark nearest to the nominal (the middle of two limits); ties go to the
  * lower torque, then to the order of the scales. For a nominal without tolerance it takes the nearest mark of
  * all scales, if that is within the wrench's permissible error. The usable range is the maker's declared

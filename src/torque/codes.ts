@@ -13,7 +13,10 @@ type ReasonInput = { code: string; params: Params }
 export interface TorqueCodes {
   /** The setting is the wrench's mark inside the band that is nearest to the nominal or the middle. */
   'torque/setting-chosen': { setting: Torque; aim: Torque; from: 'nominal' | 'middle' }
-  /** A nominal without tolerance is between two marks. `percent`: how far the chosen mark is above it; negative: below. */
+  /**
+   * A nominal without tolerance is between two marks. `percent`: how far the chosen mark is above the
+   * nominal; negative if below.
+   */
   'torque/nearest-mark': { setting: Torque; nominal: Torque; percent: number }
   /** With the wrench's permissible error the true torque stays inside the band. */
   'torque/actual-torque-in-band': {

@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import { findPlugTorqueBand, type PlugHousing, type PlugTorqueBand, parseThread } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 
-/** The usual torques for a plug with this thread, or why they are not known. */
+/** Finds the usual torques of a plug with this thread, or the reason why they are unknown. */
 export function findPlugBand(
   thread: string | undefined,
   housing: PlugHousing,

@@ -10,8 +10,8 @@ export interface TurnsVerdict {
 }
 
 /**
- * Compares recorded turns with the sheet. Both ends are inside the band; without a maximum, more turns than
- * the minimum give `cannot tell`.
+ * Compares recorded turns with the sheet. Both ends are inside the band; without a maximum, the answer for
+ * more turns than the minimum is `cannot tell`.
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
   requireNumber('turns', turns, { min: 0 })

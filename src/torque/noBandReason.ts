@@ -4,14 +4,14 @@ import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { nearestTorque } from './exactTorque.js'
 
-/** The reason why a tightening without a torque gives no setting. */
+/** Explains why a tightening without a torque has no setting. */
 export function makeNoTorqueReason(tightening: Exclude<Tightening, { kind: 'torque' }>): Reason {
   if (tightening.kind === 'not stated') return torqueReason('torque/not-stated', {})
   const { min, max } = tightening
   return torqueReason('torque/by-turns', { min, ...(max && { max }) })
 }
 
-/** The reason why one limit gives no setting: it can prove a torque wrong, but never right. */
+/** Explains why one limit gives no setting: it can prove a torque wrong, but never right. */
 export function makeOneLimitReason(band: Band, unit: TorqueUnit): Reason {
   const limit = nearestTorque(singleFigure(band), unit)
   return torqueReason('torque/one-limit-only', {

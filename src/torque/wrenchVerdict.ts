@@ -29,7 +29,7 @@ export interface TorqueBand {
   readonly max: Quantity<TorqueUnit>
 }
 
-/** The mark to set, and the torque that the fastener gets. */
+/** The mark to set, and the resulting torque at the fastener. */
 export interface TorqueSetting {
   /** Index in the wrench's `scales`. */
   readonly scale: number
