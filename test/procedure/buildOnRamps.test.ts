@@ -1,7 +1,9 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { buildProcedure, repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
-import { type CaseOptions, makeCase, makeSheet } from './sheets.js'
+import { law } from '../support/law.js'
+import { type CaseOptions, makeCase, makeSheet, visitArbitrary } from './sheets.js'
 import { rampsSheet } from './unsafe/rampRows.js'
 
 const sheetOf = (cases: Readonly<Record<string, CaseOptions>>): SpecSheet =>
@@ -87,5 +89,25 @@ describe('a machine on ramps', () => {
     const actions = repaired.steps.map((step) => step.do)
     expect(actions).toContain('drive off ramps')
     expect(actions).not.toContain('set on stands')
+  })
+
+  test('whatever the machine and its guards, the order of work has no mistakes, on stands and on ramps', () => {
+    let onRamps = 0
+    law(200, visitArbitrary, fc.constantFrom(undefined, 'moving parts', 'the underside'), (visit, guards) => {
+      const shields = Object.entries(visit.sheet.shields ?? {}).map(([id, one]) => [
+        id,
+        guards === undefined ? one : { ...one, guards },
+      ])
+      const sheet = { ...visit.sheet, shields: Object.fromEntries(shields) }
+      const identity = { variant: 'plain' }
+      const { services } = visit
+      const onStands = buildProcedure({ sheet, identity, services })
+      if (onStands.ok) expect(validateProcedure(onStands.value, sheet)).toEqual([])
+      const built = buildProcedure({ sheet, identity, services, raiseOn: 'ramps' })
+      if (!built.ok) return
+      if (built.value.steps.some((step) => step.do === 'drive onto ramps')) onRamps += 1
+      expect(validateProcedure(built.value, sheet)).toEqual([])
+    })
+    expect(onRamps).toBeGreaterThan(20)
   })
 })

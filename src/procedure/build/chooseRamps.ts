@@ -2,6 +2,7 @@ import { dropUndefined, type Finding, joinPointer } from '../../base/index.js'
 import type { Id, SpecSheet } from '../../spec/index.js'
 import { type ProcedureCodes, procedureFinding, type RampObstacle } from '../codes.js'
 import { findWheelMark, type IndexedSheet } from '../layout.js'
+import { isDrainOpening } from '../needs/opening.js'
 import { isTilted } from '../needs/securing.js'
 import { includesLevelCheck, type OilJob } from '../oilJob.js'
 import { isRaised, type RampPosition } from './phases.js'
@@ -103,9 +104,13 @@ function findJobObstacle(
   const hasLevelCheck = includesLevelCheck(owner.gearcase, task)
   const attitude = fill?.level?.attitude
   if (hasLevelCheck && attitude === 'level on stands') return 'level needs stands'
-  const isPouredByLevel = task === 'change' && fill?.method.kind === 'to level hole'
+  // Oil runs out at a level hole, and at a drain that is only turned in by hand.
+  const mustStayOpen =
+    fill?.method.kind === 'to level hole' ||
+    owner.gearcase.possibleFillOpenings.some((one) => isDrainOpening(owner.gearcase, one))
+  const isFilledLevel = task === 'change' && mustStayOpen
   const isOnlyChecked = task === 'check' && attitude !== 'level on its wheels'
-  if (isMachineTilted && hasLevelCheck && (isPouredByLevel || isOnlyChecked)) return 'level needs flat ground'
+  if (isMachineTilted && hasLevelCheck && (isFilledLevel || isOnlyChecked)) return 'level needs flat ground'
   const shields = emptiedInstances.flatMap(({ gearcase }) => gearcase.shields)
   const hasGuard = shields.some((id) => layout.shields.get(id)?.shield.guards === 'moving parts')
   // Such a guard would still be off while the machine drives.

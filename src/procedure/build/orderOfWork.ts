@@ -3,11 +3,13 @@ import { findLeafType, resolveLeaf, type SecuredItem, type Step } from '../../sp
 import {
   findWheelMark,
   type GearcaseInstance,
+  type GearcaseLayout,
   keyOf,
   type OpeningLayout,
   type ShieldLayout,
   servesAs,
 } from '../layout.js'
+import { listNotChecked } from '../needs/closing.js'
 import { listNotCured } from '../needs/filling.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { listUnsecured } from '../needs/securing.js'
@@ -169,13 +171,13 @@ function writeTasks(
     if (phase === 'on stands') {
       if (usesRamps) {
         writeDriving(writer, 'drive onto ramps')
-        writeChockingAndSecuring(writer, supports)
+        writeChockingAndSecuring(writer, writer.ramps.onRamps === 'level' ? [] : supports)
       } else writeRaising(writer, supports)
     }
     const phaseTasks = tasks.filter((one) => one.phase === phase)
     if (phase === 'after the lift' && usesRamps) {
       writeDriving(writer, 'drive off ramps')
-      if (phaseTasks.length > 0) writeChockingAndSecuring(writer, [])
+      if (phaseTasks.length > 0 || isAfterRun) writeChockingAndSecuring(writer, [])
     } else if (phase === 'after the lift' && supports.length > 0) writeStep(writer, 'lower the machine')
     for (const task of phaseTasks) {
       task.writeSteps()
@@ -265,8 +267,16 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
   const shieldsNeededOff = new Set(
     unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),
   )
+  // Another job behind the shield may wait for its last leak check.
+  const uncheckedPaths = listNotChecked(writer.state, writer.context.layout.instances).map(({ on }) => on)
+  const isUnchecked = ({ path, shields }: GearcaseLayout, { id }: ShieldLayout) =>
+    shields.includes(id) && uncheckedPaths.includes(path)
   for (const shield of shieldsToRefit)
-    if (writer.state.shields[shield.path] === 'off' && !shieldsNeededOff.has(shield))
+    if (
+      writer.state.shields[shield.path] === 'off' &&
+      !shieldsNeededOff.has(shield) &&
+      ![...writer.context.layout.gearcases.values()].some((one) => isUnchecked(one, shield))
+    )
       writeStep(writer, 'refit shield', shield.path)
 }
 
