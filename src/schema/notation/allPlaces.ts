@@ -7,7 +7,7 @@ import { sheetPlaces } from './sheetPlaces.js'
 import { type StockNotation, stockPlaces } from './stockPlaces.js'
 import { type ToolboxNotation, toolboxPlaces } from './toolboxPlaces.js'
 
-/** The places of every kind of document that has a short form. */
+/** The place tables of the kinds of document with short notation. */
 export const PLACE_TABLES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
   'spec-sheet': sheetPlaces,
   'machine-log': logPlaces,

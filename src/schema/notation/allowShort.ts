@@ -6,7 +6,10 @@ import type { SheetNotation } from './sheetNotations.js'
 
 type Schema = Record<string, unknown>
 
-/** Adds the short notation to the JSON Schema of a full document: at each place a text or the full form, and gaps. */
+/**
+ * Adds short notation to the JSON Schema of a full document: texts instead of the full form, and optional
+ * keys.
+ */
 export function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
   const shortSchema = structuredClone(schema)
   const defs = shortSchema['$defs'] as Record<string, Schema>
@@ -16,7 +19,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
   for (const notation of Object.values(notations)) defs[textName(notation.name)] = textSchema(notation)
   return shortSchema
 
-  /** Loosens the full form of one place, and what is below it. */
+  /** Allows short notation in one subschema and in those below it. */
   function allowTexts(full: Schema, { row, children }: PlaceNode): void {
     const optionalKeys = [...Object.keys(row.defaults ?? {}), ...Object.keys(row.lateDefaults ?? {})]
     for (const alternative of listAlternatives(full)) {
@@ -36,7 +39,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
     }
   }
 
-  /** The objects that may be at a place. */
+  /** The alternatives of a subschema. */
   function listAlternatives(subschema: Schema): readonly Schema[] {
     const {
       $ref,
@@ -48,7 +51,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
     return oneOf === undefined ? [subschema] : oneOf.flatMap(listAlternatives)
   }
 
-  /** A set may be a list of leaves, or an object of leaves by their paths. */
+  /** A `set` may be a list of leaves, or an object of leaves by path. */
   function shortenOverrides(): void {
     const [override = {}] = findSubschemas(['overrides', '*'])
     const [entries = {}] = findSubschemas(['overrides', '*', 'set', '*'])
@@ -81,7 +84,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
     replaceSchema(set, ifThenElse({ type: 'array' }, { ...set }, map))
   }
 
-  /** The places of a full sheet that these keys lead to. */
+  /** The subschemas that these keys lead to. */
   function findSubschemas(place: readonly string[]): readonly Schema[] {
     return place.reduce<readonly Schema[]>(
       (subschemas, key) =>
@@ -94,7 +97,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
   }
 }
 
-/** A place that holds what a test is true for in one form, and everything else in another. */
+/** Values that pass the test have one schema, all others another. */
 const ifThenElse = (test: Schema, short: Schema, full: Schema): Schema => ({
   if: test,
   // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
@@ -111,7 +114,7 @@ function findSubschema(alternative: Schema, key: string): Schema | undefined {
   return key === '*' ? additionalProperties || items : properties?.[key]
 }
 
-/** What a writer may put at a place besides its full form. */
+/** The short form of a place, with the test for it. */
 function makeShortSchema(node: PlaceNode): readonly [test: Schema, short: Schema] | undefined {
   const { row, byPointer, lists } = node
   if (lists !== undefined) {
@@ -133,7 +136,7 @@ function makeShortSchema(node: PlaceNode): readonly [test: Schema, short: Schema
   return name === undefined ? undefined : [isText, textReference(name)]
 }
 
-/** A text at a section is read at the key that it is the value of. */
+/** A text instead of an object is the value of one of its keys, and uses that key's notation. */
 function findTextNotation({ row, text, children }: PlaceNode): string | undefined {
   if (text !== undefined || row.textKey === undefined) return text?.name
   const node = children[row.textKey === '[]' ? '*' : row.textKey]

@@ -1,15 +1,17 @@
 import type { SourceRef } from '../../spec/index.js'
 import { asHolder, findChildNode, type Holder, type PlaceNode } from './placeTable.js'
 
-/** A source in a section; `isDirect`: of a text of the section itself, not of a section in it. */
+/**
+ * A source in a section. `isDirect`: it belongs to the section's own text, not to that of an inner section.
+ */
 interface FoundSource {
   readonly source: SourceRef | undefined
   readonly isDirect: boolean
 }
 
 /**
- * The source that is best written once at a section: the most frequent of its own texts. None where a text has no source at all,
- * since it would get this one.
+ * The source to write once for a section: the most frequent source of its own texts. Undefined if any text
+ * has no source, since it would get this one.
  */
 export function chooseSource(
   holder: Holder,
@@ -28,7 +30,7 @@ export function chooseSource(
   return JSON.parse(best)
 }
 
-/** Places whose texts take the source of their section. */
+/** Notations whose texts use the source of their section. */
 const TAKES_SOURCE: ReadonlySet<string | undefined> = /* @__PURE__ */ new Set([
   'volume',
   'length',

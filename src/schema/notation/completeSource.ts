@@ -2,7 +2,10 @@ import type { SourceRef } from '../../spec/index.js'
 import type { WrittenSource } from './piece.js'
 import { asHolder, type Holder } from './placeTable.js'
 
-/** The source that a text names, with the id of its section's source, or of the only source of the sheet, if it names none. */
+/**
+ * The source named in a text. A missing id is taken from the section's source, or from the sheet's only
+ * source.
+ */
 export function completeSource(
   written: WrittenSource,
   section: Partial<SourceRef> | undefined,

@@ -3,7 +3,7 @@ import { quantityOfMeasure } from './quantityNotations.js'
 import { recordedTightening } from './recordedTightening.js'
 import { ID, WORDS } from './valuePieces.js'
 
-/** An entry as its text has it: parts of the gearcase by their ids alone. */
+/** An entry as in its text, with parts of the gearcase by id. */
 interface EntryParts {
   readonly gearcase: string
   readonly tightened?: readonly { readonly opening: string }[]
@@ -12,7 +12,7 @@ interface EntryParts {
 }
 
 const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
-/** Words, but for the `?` of a record that is still to be filled in. */
+/** Words without the `?` of a record yet to be filled in. */
 const BOTTLE_PATTERN = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
 const ID_LIST = `${ID}(?: and ${ID})*`
 const afterComma = (piece: Piece): Piece => optional(sequence(words(', '), piece))
@@ -23,9 +23,10 @@ const volume = (key: string, end: string): Piece =>
 const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), recordedTightening())
 
 /**
- * What was done at one gearcase: `gear-oil-change of hub left`, then, each if it is known and in this order, `440 mL drained`,
- * `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`, `sample B-12`, `level at the mark`, `joints dry`, the plugs
- * `drain 22.5 N·m with small-click`, and `new seals drain and fill`. The plugs that were tightened are those that were opened.
+ * The work at one gearcase: `gear-oil-change of hub left`, then, in this order and each only if known, `440
+ * mL drained`, `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`,
+ * `sample B-12`, `level at the mark`, `joints dry`, the plugs `drain 22.5 N·m with small-click`, and `new
+ * seals drain and fill`. The tightened plugs are also the opened ones.
  */
 export const entryPiece = (): Piece => {
   const { pattern, read } = sequence(
@@ -61,7 +62,7 @@ const oilName = (): Piece =>
     return container === undefined ? { name } : { name, container }
   })
 
-/** The whole entry. A text that says no more than what was serviced leaves the lists to be filled in. */
+/** The whole entry. If the text names only the service, the lists get their defaults. */
 function addPointers({ newSeals, oldSeals, tightened, ...entry }: EntryParts) {
   const at = (opening: string) => `/gearcases/${entry.gearcase}/openings/${opening}`
   const makeSeals = (ids: string | undefined, done: string) =>

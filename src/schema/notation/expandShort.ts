@@ -17,19 +17,19 @@ import {
 } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
-/** What was found in the texts of a document. */
+/** The results of expanding a document. */
 export interface Expansion {
   readonly findings: readonly Finding<SpecCodes>[]
   readonly places: WrittenPlaces
-  /** Places of the full form whose text could not be read; null is there. */
+  /** Pointers in the full form whose text could not be read; the value there is null. */
   readonly unread: readonly JsonPointer[]
-  /** Moves a finding on the full form to what was written. */
+  /** Moves a finding from the full form to the document as written. */
   readonly asWritten: (finding: Finding<SpecCodes>) => Finding<SpecCodes>
 }
 
 /**
- * Brings a document with texts and gaps into its full form, in place: the data must be the caller's own plain copy. What is
- * in full form already stays as it is, also where it is wrong: the shape says so.
+ * Expands a document with texts and omitted keys to its full form, in place: the data must be the caller's
+ * own plain copy. Values in full form stay as they are, even if wrong: the shape reports that.
  */
 export function expandShort(table: PlaceTable, document: Holder, report: ReportMistake): Expansion {
   const findings: Finding<SpecCodes>[] = []
@@ -43,7 +43,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   for (const fill of lateFills) fill()
   return { findings, places, unread, asWritten: (finding) => placeAsWritten(finding, () => places) }
 
-  /** Gives the full form of one value. */
+  /** Returns the full form of one value. */
   function expandValue(value: unknown, node: PlaceNode, place: Place): unknown {
     const { text } = node
     const { textKey, fullText, isYesOrNo, isListOfIds } = node.row
@@ -100,7 +100,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
     }
   }
 
-  /** Reads a text, or reports why it cannot be read. */
+  /** Reads a text, or reports the reason if it cannot be read. */
   function readText(text: string, notation: Notation, place: Place): unknown {
     let isKnown = true
     const reading = readNotation(notation, text, (written) => {

@@ -6,13 +6,13 @@ import { findUnit } from './findUnit.js'
 import { MAX_NOTATION_LENGTH, type Notation, type Slip } from './notation.js'
 import { readNotation } from './readNotation.js'
 
-/** How far a text was read, and what was expected there. */
+/** The index where reading stopped, and what was expected there. */
 export interface StopPoint {
   readonly at: number
   readonly expected: readonly NotationPart[]
 }
 
-/** Says where a text in short notation stops making sense, what was expected there, and which texts were probably meant. */
+/** Reports where a text in short notation cannot be read, what was expected there, and the probable texts. */
 export function explainText(
   notation: Notation,
   text: string,
@@ -47,7 +47,9 @@ export function explainText(
 /** `2,000` is two thousand, or two with three decimals. */
 const THOUSANDS = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
 
-/** The part of the text around a place, up to the next mark; `isInWord`: a word was read in part. */
+/**
+ * The part of the text around an index, up to the next punctuation mark. `isInWord`: a word was read in part.
+ */
 function findSegment(text: string, at: number) {
   const isInWord = /[a-z]$/i.test(text.slice(0, at)) && /^[a-z]/i.test(text.slice(at))
   const [before = ''] = isInWord ? (/[^,;()[\]]*$/.exec(text.slice(0, at)) ?? []) : []
@@ -57,7 +59,10 @@ function findSegment(text: string, at: number) {
   return { from, to: from + found.trimEnd().length, isInWord }
 }
 
-/** What people write, and what the notation writes for it. Each is tried alone, and kept if more can then be read. */
+/**
+ * Common spellings, with those of the notation. Each is tried alone, and kept if more of the text can then be
+ * read.
+ */
 const COMMON_SLIPS: readonly Slip[] = [
   [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
   [/ {2,}|^ +| +$/g, ''],
@@ -82,7 +87,7 @@ const COMMON_SLIPS: readonly Slip[] = [
   [/^(?:approx\.?|about|ca\.?|~) ?(?=\d)/, ''],
 ]
 
-/** The text with the fewest changes that can be read; undefined where none is known. */
+/** A readable text with few changes; undefined if none is found. */
 function correctText(notation: Notation, text: string): string | undefined {
   let bestText = text
   for (;;) {
@@ -99,10 +104,13 @@ function correctText(notation: Notation, text: string): string | undefined {
   }
 }
 
-/** Of a word that was read in part, such as the `litre` of `litres`, any measure may be meant: the correction is read. */
+/**
+ * A word that was read in part, such as `litre` of `litres`, may be of any measure, because the correction is
+ * read again.
+ */
 const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
 
-/** The text with each of the usual slips corrected. */
+/** The text with each common slip corrected in turn. */
 function listCorrections(text: string, { at, expected }: StopPoint, { slips }: Notation): readonly string[] {
   const { from, to, isInWord } = findSegment(text, at)
   const unit = findUnit(text.slice(from, to), isInWord ? ALL_MEASURES : expected)

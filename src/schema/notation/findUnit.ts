@@ -1,17 +1,17 @@
 import { listSpellings, type QuantityCodes, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
 
-/** What an amount that cannot be read has for a unit. */
+/** The unit of an unreadable amount. */
 export interface WrittenUnit {
-  /** What is before the unit. */
+  /** The text before the unit. */
   readonly figures: string
-  /** The symbols of the units that it may mean. */
+  /** The symbols of the possible units. */
   readonly symbols: readonly string[]
-  /** Why it is not simply taken; absent where one unit alone is meant, or none is known. */
+  /** The reason why the unit is not accepted. Absent if only one unit is possible, or none. */
   readonly reason?: keyof QuantityCodes
 }
 
-/** Names besides a unit's own spellings, without spaces, dots and hyphens. */
+/** Other names of units besides their spellings, without spaces, dots and hyphens. */
 const OTHER_NAMES: { readonly [U in Unit]?: string } = {
   'lbf.ft': 'lbft ftlb ftlbf poundfeet footpound',
   'lbf.in': 'lbin inlb inlbf inchpound',
@@ -37,7 +37,7 @@ const normalizeName = (name: string) =>
 const listNames = (unit: Unit) =>
   [...listSpellings(unit), ...(OTHER_NAMES[unit]?.split(' ') ?? [])].map(normalizeName)
 
-/** The unit that an amount of one of these measures was probably written with; undefined where none was expected. */
+/** The probable unit of an amount of one of these measures; undefined if no measure was expected. */
 export function findUnit(found: string, expected: readonly NotationPart[]): WrittenUnit | undefined {
   const measures = expected.filter((part) => part in UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
   const [, figures, spelled] = /^([^a-z°"']*\d) ?([^\d ].*)$/i.exec(found) ?? []
@@ -48,7 +48,7 @@ export function findUnit(found: string, expected: readonly NotationPart[]): Writ
     units.filter((unit) => listNames(unit).some(isMatch))
   const lowerCaseName = name.toLowerCase()
   const listSymbols = (meant: readonly Unit[]) => meant.map((unit) => listSpellings(unit)[0] ?? unit)
-  // Names in small letters are met by any case; capitals distinguish units.
+  // Lower-case names match any case; upper case distinguishes units.
   const exactUnits = findUnitsNamed((known) => known === name || known === lowerCaseName)
   if (exactUnits.length === 1) return { figures, symbols: listSymbols(exactUnits) }
   const doubtfulUnits: readonly (readonly [keyof QuantityCodes, readonly Unit[]])[] = [

@@ -31,9 +31,9 @@ import {
   withSourceFor,
 } from './valuePieces.js'
 
-// The texts of the leaves: what an override replaces whole.
+// The texts of leaves, which overrides replace whole.
 
-/** Torques to reach one after the other, the last of them the final one. */
+/** Torques in order; the last is the final torque. */
 function torqueStages(): Piece {
   const { pattern, read } = listOf(printed(amount('torque', UNITS_BY_MEASURE.torque)), ' then ')
   return {
@@ -57,7 +57,7 @@ function torqueStages(): Piece {
   }
 }
 
-/** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, and what is not stated. */
+/** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, `not stated`. */
 const torqueOrTurns = (): Piece =>
   sequence(
     oneOf(
@@ -130,12 +130,12 @@ function oil(): Piece {
   )
 }
 
-/** Gear oil grades begin at 65 and 70W, engine oil grades end at 60 and 25W, so that a grade says whose it is. */
+/** Gear oil grades start at 65 and 70W, engine oil grades end at 60 and 25W, so a grade shows its system. */
 export function findSaeSystem(system: string | undefined, grade: string): string {
   return `SAE ${system ?? (Number.parseInt(grade, 10) >= 65 ? 'J306' : 'J300')}`
 }
 
-/** `SAE 80W-90 GL-5, -10 to 45 °C; ISO VG 220`: oils in the order in which the manual prefers them. */
+/** `SAE 80W-90 GL-5, -10 to 45 °C; ISO VG 220`: oils in the manual's order of preference. */
 export const oils = (): Piece =>
   withSource(
     oneOf(notStated(), sequence(fixedValue({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))),
@@ -151,13 +151,13 @@ function ringSize(figures: readonly string[]): Piece {
   return optional(sequence(words(' '), field('size', found)))
 }
 
-/** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and what no seal is. */
+/** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, `none`, `not stated`. */
 export const seal = (): Piece =>
   withSource(
     oneOf(purchasableSeal(value, withOwnSource), words('none', undefined, { kind: 'none' }), notStated()),
   )
 
-/** A seal that can be bought; `valueFrom` makes a value of a leaf of its own, with or without a source. */
+/** A seal that can be bought. `makeValuePiece` makes the piece of a value, with or without a source. */
 export function purchasableSeal(
   makeValuePiece: (piece: Piece) => Piece,
   makePartPiece: (piece: Piece) => Piece = (piece) => piece,
@@ -239,7 +239,7 @@ const makePeriodPieces = () =>
     }))
   })
 
-/** `200 h, 2000 km (1200 mi), 12 months`: at least one of them. A `window` may also be zero. */
+/** `200 h, 2000 km (1200 mi), 12 months`: at least one of these. A `window` may also be zero. */
 function intervalWithoutSource(allowsZero: boolean): Piece {
   const figure = allowsZero ? INTERVAL_FIGURE : positiveFigure(6)
   const unit = unitGroup(UNITS_BY_MEASURE.distance)
@@ -272,7 +272,7 @@ function intervalWithoutSource(allowsZero: boolean): Piece {
 export const interval = (): Piece => withSource(oneOf(intervalWithoutSource(false), notStated()))
 export const window = (): Piece => withSource(oneOf(intervalWithoutSource(true), notStated()))
 
-/** `100 h when towing`, `factor 0.5 when towing`: of an interval, the source is its own. */
+/** `100 h when towing`, `factor 0.5 when towing`. The source belongs to the interval, if there is one. */
 export const severeUse = (): Piece =>
   withSourceFor(
     sequence(
@@ -297,7 +297,7 @@ export const place = (): Piece =>
     ),
   )
 
-/** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source is not of its drives. */
+/** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source does not apply to drives. */
 export const drive = (): Piece => withOwnSource(driveWithoutSource())
 export const driveWithoutSource = (): Piece =>
   oneOf(notStated(), sequence(keyedWord('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS})`))))

@@ -16,11 +16,11 @@ import { readList } from './readList.js'
 import { recordNotations, recordRows } from './recordPlaces.js'
 import { FREE_WORDS, ID } from './valuePieces.js'
 
-/** `512.6 h, 4410 km on 2023-10-06`: what the meters showed on a day. */
+/** `512.6 h, 4410 km on 2023-10-06`: the meter readings of a day. */
 const readingsOnDay = (unit: 'km' | 'mi') => (): Piece =>
   sequence(readings([unit]), words(' on '), day('date'))
 
-/** `submersion of front, rear on 2023-05-02`; without gearcases, of the whole machine. */
+/** `submersion of front, rear on 2023-05-02`; without gearcases, it affects the whole machine. */
 const event = (): Piece =>
   sequence(
     keyedWord('kind', MACHINE_EVENT_KINDS, 'event'),
@@ -65,7 +65,7 @@ const logNotations = () => ({
 
 export type LogNotation = keyof ReturnType<typeof logNotations>
 
-/** The readings of each day as the meters of a log. */
+/** Converts the readings of each day into the meters of a log. */
 function collectMeters(days: readonly Holder[]): Collected {
   const value: Record<string, { readonly unit: unknown; readonly readings: object[] }> = {}
   const places = days.flatMap((dayReadings, of) =>
@@ -81,7 +81,7 @@ function collectMeters(days: readonly Holder[]): Collected {
   return { value, places }
 }
 
-/** What a record in a log takes from it. */
+/** Copies a key of the log into its records. */
 const copyFromLog =
   (key: string): MakeDefault =>
   ({ root }) =>
@@ -91,7 +91,7 @@ const copyFromLog =
 const recordId: MakeDefault = ({ holder: { date } }) =>
   typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
 
-/** Where a machine log may be short. Its records are short as records are, and leave out what the log says. */
+/** The short notation of a machine log. Its records use that of records, and omit what the log states. */
 export const logPlaces = /* @__PURE__ */ buildOnce(() => {
   const records = recordRows()
   const recordEntries = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
@@ -114,7 +114,7 @@ export const logPlaces = /* @__PURE__ */ buildOnce(() => {
         id: recordId,
         machine: copyFromLog('id'),
       },
-      // Once the log's own is read.
+      // After the log's own `sheet` is read.
       lateDefaults: { sheet: copyFromLog('sheet') },
     },
   }

@@ -1,7 +1,7 @@
 import { type JsonPointer, joinPointer } from '../../base/index.js'
 import type { Place } from './placeTable.js'
 
-/** The place of a key or an entry. */
+/** The place of a key or a list entry. */
 export function makeChildPlace(place: Place, id: string): Place {
   const { sharesPath, section, gearcase } = place
   const full = appendKey(place.full, id)
@@ -9,6 +9,6 @@ export function makeChildPlace(place: Place, id: string): Place {
   return { full, path, sharesPath, id, section, gearcase }
 }
 
-/** The pointer of a key below another. */
+/** Appends a key to a pointer. */
 export const appendKey = (path: JsonPointer, key: string): JsonPointer =>
   /[~/]/.test(key) ? path + joinPointer([key]) : `${path}/${key}`

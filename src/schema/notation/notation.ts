@@ -1,26 +1,26 @@
 import { buildOnce } from '../shapes/makeShape.js'
 import type { Piece } from './piece.js'
 
-/** What people write, and what is meant. */
+/** A common spelling, and the right one. */
 export type Slip = readonly [written: RegExp, meant: string]
 
-/** A notation: what its texts are made of, and what none of them is. */
+/** A notation: the pieces of its texts, and the texts that it excludes. */
 export interface Notation {
   readonly name: string
   readonly piece: () => Piece
-  /** What no text matches, whatever else the pattern says. */
+  /** Texts that match this are rejected, whatever the pieces accept. */
   readonly forbiddenPattern: string
-  /** Slips that only texts of its documents have. */
+  /** Slips that occur only in texts of its documents. */
   readonly slips: readonly Slip[]
 }
 
-/** Notations by their names, each made at its first use. */
+/** Notations by name, each made at its first use. */
 export function makeNotations<Name extends string>(
   pieces: { readonly [NotationName in Name]: () => Piece },
   slips: readonly Slip[] = [],
 ): { readonly [NotationName in Name]: Notation } {
   const notations = Object.entries<() => Piece>(pieces).map(([name, make]) => {
-    // `none` is for seals alone, and a place is free text.
+    // `none` is only for seals, and a place is free text.
     const forbiddenPattern =
       name === 'seal'
         ? FORBIDDEN_PATTERN
@@ -30,10 +30,10 @@ export function makeNotations<Name extends string>(
   return Object.fromEntries(notations)
 }
 
-/** Characters of a text in short notation; what is longer is written in full. */
+/** The maximum length of a text in short notation; longer values are written in full. */
 export const MAX_NOTATION_LENGTH = 300
 
-/** No text has control characters or line ends, and none begins as a value that is not known. */
+/** A text has no control characters or line ends, and does not start like an unknown value. */
 const FORBIDDEN_PATTERN =
   '[\u0000-\u001f\u007f]|\u2028|\u2029|^(-|–|—|\\?|n/a|N/A|tbd|TBD|nil|unknown|Not [Ss]tated|NOT STATED)( \\[|$)'
 const NONE_PATTERN = '|^[Nn]one( \\[|$)'

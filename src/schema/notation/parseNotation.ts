@@ -8,12 +8,12 @@ import { makeNotations } from './notation.js'
 import { readNotation } from './readNotation.js'
 import { SHEET_SLIPS } from './sheetSlips.js'
 
-/** The notations that questions are asked in. */
+/** The notations of commands that answer a single question. */
 const getNotations = /* @__PURE__ */ buildOnce(() =>
   makeNotations({ interval, oils, seal, severeUse, window }, SHEET_SLIPS),
 )
 
-/** Reads one text in short notation that is not in a document, such as a word of a command line. */
+/** Parses one text in short notation outside a document, such as a command line argument. */
 export function parseNotation(
   name: keyof ReturnType<typeof getNotations>,
   text: string,

@@ -26,7 +26,7 @@ import {
   withSourceFor,
 } from './valuePieces.js'
 
-// The texts of the parts between the leaves: how a part is reached, filled, turned, and to which machines it applies.
+// The texts of parts other than leaves: access, filling, fastening, and the machines that a part applies to.
 
 const id = (key: string): Piece => term(`(?<${key}>${ID})`, 'id')
 const anyId = (): Piece => term(`(?<id>${ID})`, 'id', (found) => found['id'])
@@ -143,7 +143,7 @@ export const filterHold = (): Piece =>
     sequence(fixedValue({ kind: 'behind cover' }), words('behind cover ', 'filter'), id('cover')),
   )
 
-/** `10 x M8 8.8, external hex 13 mm, 25 ± 3 N·m, dry`; of a cover also how they are tightened in turn. */
+/** `10 x M8 8.8, external hex 13 mm, 25 ± 3 N·m, dry`; for a cover, also the order of tightening. */
 function fastenersPiece(pattern: Piece): Piece {
   return withSourceFor(
     sequence(
@@ -176,7 +176,10 @@ export const bolts = (): Piece =>
     ),
   )
 
-/** `variant short or long, model years 2019 to 2021, serial TS 00001 to 09999, market NO`: all of them must be met. */
+/**
+ * `variant short or long, model years 2019 to 2021, serial TS 00001 to 09999, market NO`: all parts must be
+ * met.
+ */
 export function condition(): Piece {
   const range = (end: string) => `(?:from )?(?<from>${end})(?: to (?<to>${end}))?|to (?<only>${end})`
   const anyMarket = term('(?<market>[A-Za-z][A-Za-z0-9-]{0,31})', 'market', (found) => found['market'])
@@ -205,7 +208,7 @@ const dropUndefinedEnds = (ends: object) =>
 /** `Tind 4 S, short bed, when serial TS 00001 to 09999`. */
 export function variant(): Piece {
   const pattern = `(?<name>${chunksExcept('when')})`
-  // A chunk ends at a comma: the reader must not take the `whe` of `when` for one.
+  // A chunk ends at a comma, so the reader does not take the `whe` of `when` for a chunk.
   const { read } = term(`${pattern}(?=,|$)`, 'name')
   return sequence({ pattern, read }, optional(sequence(words(', when '), field('when', condition()))))
 }
@@ -225,7 +228,10 @@ export const axle = (): Piece =>
     optional(term(', (?<ramps>(?:no )?ramps)', undefined, ({ ramps }) => ({ ramps: ramps === 'ramps' }))),
   )
 
-/** `Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01`: the title, and what kind of document it is. */
+/**
+ * `Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01`: the title, the kind of document, edition
+ * and date.
+ */
 export function documentSource(): Piece {
   const kinds = ['owner manual', 'workshop manual', 'service bulletin', 'parts list', 'plate', 'other']
   const suffix =
@@ -239,7 +245,7 @@ export function documentSource(): Piece {
   }
 }
 
-/** Chunks between commas, none of which has this as its first word. */
+/** Chunks between commas that do not start with this word. */
 function chunksExcept(first: string): string {
   const word = '[^ ,;\\[\\]]'
   const prefixes = [...first].map((_letter, place) => first.slice(0, place))

@@ -1,33 +1,36 @@
 import type { NotationPart, SourceRef, TextPart } from '../../spec/index.js'
 
-/** A source as a text gives it: `[p. 60]` names a page alone. */
+/** A source as in a text: `[p. 60]` names only a page. */
 export type WrittenSource = Partial<SourceRef> & Pick<SourceRef, 'confidence'>
 
-/** A text that is being read. */
+/** The state of reading a text. */
 export interface Reading {
   readonly text: string
   at: number
-  /** The pointer of what is being read. */
+  /** The pointer of the current value. */
   path: string
   readonly marks: TextPart[]
-  /** The furthest place at which something was expected, and what. */
+  /** The furthest index where something was expected; `expected` says what. */
   furthest: number
   expected: NotationPart[]
-  /** The whole source of a value: what the text gives, completed from its section; undefined where neither has one. */
+  /**
+   * Returns the full source of a value: from the text, completed from its section; undefined if neither has
+   * one.
+   */
   readonly cite: (written: WrittenSource | undefined) => Partial<SourceRef> | undefined
 }
 
 /**
- * A part of the short notation: a pattern for schema readers and a reader for us, both made of the same smaller parts.
- * What the reader accepts is thus one way through the pattern, so it is never looser. A reader that does not find its
- * part gives undefined; who tries another then goes back with {@link retry}.
+ * A piece of short notation: a pattern for schema readers and a reader for us, both made of the same smaller
+ * pieces. So the reader never accepts more than the pattern. A reader that does not find its piece returns
+ * undefined; to try another piece, go back with {@link retry}.
  */
 export interface Piece {
   readonly pattern: string
   readonly read: (reading: Reading) => unknown
 }
 
-/** Reads one part, and goes back to where it began if it is not there. */
+/** Reads a piece, and goes back to the start if it is not there. */
 export function retry(piece: Piece, reading: Reading): unknown {
   const { at, marks, path } = reading
   const markCount = marks.length
@@ -41,7 +44,7 @@ export function retry(piece: Piece, reading: Reading): unknown {
 }
 
 /**
- * A part without parts of its own. Its value is made of the named groups that were found, or is an empty object, which
+ * A piece without smaller pieces. Its value comes from the named groups found, or is an empty object, which
  * adds nothing to a {@link sequence}.
  */
 export function term(
@@ -78,7 +81,7 @@ function noteExpected(reading: Reading, expected: NotationPart): void {
   reading.expected.push(expected)
 }
 
-/** The words as they are, and what they mean: nothing but themselves if no value is given. */
+/** Fixed words and their value, by default an empty object. */
 export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
   pattern: escapePattern(text),
   read: (reading) => {
@@ -91,17 +94,17 @@ export const words = (text: string, expected?: NotationPart, value: object = {})
   },
 })
 
-/** A text that matches itself. */
+/** A pattern that matches exactly this text. */
 export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
 
-/** One of these words under a key. */
+/** One of these words, as the value of a key. */
 export const keyedWord = (key: string, allowed: readonly string[], expected: NotationPart): Piece =>
   term(`(?<${key}>${allowed.map(escapePattern).join('|')})`, expected)
 
-/** Adds a fixed part to a {@link sequence}. */
+/** Adds a fixed value to a {@link sequence}. */
 export const fixedValue = (value: object): Piece => ({ pattern: '', read: () => value })
 
-/** One part after the other; their values are joined into one object. */
+/** One piece after the other; their values are merged into one object. */
 export const sequence = (...pieces: readonly Piece[]): Piece => ({
   pattern: pieces.map(({ pattern }) => pattern).join(''),
   read: (reading) => {
@@ -115,7 +118,7 @@ export const sequence = (...pieces: readonly Piece[]): Piece => ({
   },
 })
 
-/** A part whose value is under a key. */
+/** A piece with its value under a key. */
 export const field = (key: string, { pattern, read }: Piece): Piece => ({
   pattern,
   read: (reading) => {
@@ -145,7 +148,7 @@ export const oneOf = (...pieces: readonly Piece[]): Piece => ({
   },
 })
 
-/** One or more of a part. */
+/** One or more of a piece. */
 export const listOf = (piece: Piece, separator: string): Piece => {
   const separatorPiece = words(separator)
   const entry = (place: number): Piece => ({
@@ -169,7 +172,7 @@ export const listOf = (piece: Piece, separator: string): Piece => {
   }
 }
 
-/** At least one of these parts, in this order; their values are joined. */
+/** At least one of these pieces, in this order; their values are merged. */
 export const someOf = (pieces: readonly Piece[], separator: string): Piece => {
   const separatorPiece = words(separator)
   const patterns = pieces.map(({ pattern }) => pattern)

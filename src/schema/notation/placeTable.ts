@@ -5,21 +5,21 @@ import type { Notation } from './notation.js'
 
 export type Holder = Record<string, unknown>
 
-/** Where a key was left out. */
+/** The surroundings of an omitted key. */
 export interface DefaultContext {
-  /** The key or list place of the object in its own holder. */
+  /** The key or list index of the object in its own holder. */
   readonly id: string
   readonly holder: Holder
   /** The whole document. */
   readonly root: Holder
-  /** The gearcase of a sheet that the object is in. */
+  /** The gearcase that contains the object, in a sheet. */
   readonly gearcase: Holder | undefined
 }
 
-/** What a key that was left out becomes; undefined where it must be written. */
+/** Returns the default of an omitted key; undefined if it must be written. */
 export type MakeDefault = (at: DefaultContext) => unknown
 
-/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
+/** Makes `gear oil change` of `gear-oil-change`, and `drain plug` of `drain`. */
 export const nameFromId =
   (noun = '') =>
   ({ id }: Pick<DefaultContext, 'id'>): string => {
@@ -27,46 +27,49 @@ export const nameFromId =
     return noun === '' || words.endsWith(noun) ? words : `${words} ${noun}`
   }
 
-/** The name of a document that gives none. */
+/** The name of a document without a name. */
 export const nameFromDocumentId: MakeDefault = ({ holder: { id } }) =>
   typeof id === 'string' && id !== '' ? nameFromId()({ id }) : undefined
 
-/** What a writer may do at a place of a document. */
+/** The short notation allowed at a place of a document. */
 export interface PlaceRow<Name extends string = string> {
   /** The notation of a text there. */
   readonly text?: Name
-  /** A text that is the full form already. */
+  /** A text that is already the full form. */
   readonly fullText?: string
-  /** A text there is the value of this key, or with `[]` the one entry of the list. */
+  /** A text instead of the object is the value of this key; with `[]`, the only entry of the list. */
   readonly textKey?: string
-  /** The keys that may be left out. */
+  /** The keys that may be omitted, with their defaults. */
   readonly defaults?: { readonly [key: string]: MakeDefault }
-  /** More of them, which depend on what the openings are for. */
+  /** Defaults that depend on the uses of the openings. */
   readonly lateDefaults?: { readonly [key: string]: MakeDefault }
   /** The object may have a `source` for the texts in it. */
   readonly isSection?: true
   /** An override may replace it. */
   readonly isLeaf?: boolean
-  /** It holds leaves of other places. */
+  /** It contains leaves of other places. */
   readonly isOverride?: true
-  /** True and false as these words. */
+  /** `true` and `false` stand for `yes` and `no`. */
   readonly isYesOrNo?: true
-  /** A list of parts is also a map from their pointers to texts in this notation. */
+  /** A list of parts may be a map from their pointers to texts in this notation. */
   readonly byPointer?: Name
-  /** A list of texts, all in one of these notations, and the object that it is. */
+  /** An object may be a list of texts, all in one of these notations; `collect` makes the object. */
   readonly lists?: readonly Name[]
   readonly collect?: (values: readonly Holder[]) => Collected
-  /** A list of ids is a record of things with no more than a name. */
+  /** A list of ids may replace a record of objects with only a name. */
   readonly isListOfIds?: true
 }
 
-/** What a list of texts is, and for each place below it the text that it is from and the part there. */
+/**
+ * The object made of a list of texts. For each pointer in it: the index of its text, and the part of that
+ * text.
+ */
 export interface Collected {
   readonly value: Holder
   readonly places: readonly { readonly full: JsonPointer; readonly of: number; readonly part: string }[]
 }
 
-/** A place of the table and the places below it. */
+/** A place of the table with the places below it. */
 export interface PlaceNode {
   readonly row: Omit<PlaceRow, 'text' | 'byPointer' | 'lists'>
   readonly text?: Notation
@@ -75,7 +78,7 @@ export interface PlaceNode {
   readonly children: { readonly [key: string]: PlaceNode }
 }
 
-/** Where a writer of one kind of document may be short, and the notations there. */
+/** The short notation of one kind of document: its places and their notations. */
 export interface PlaceTable<Name extends string = string> {
   readonly places: PlaceNode
   readonly notations: { readonly [NotationName in Name]: Notation }
@@ -85,31 +88,31 @@ export interface PlaceTable<Name extends string = string> {
 /** A place of the document while it is expanded. */
 export interface Place {
   readonly full: JsonPointer
-  /** Where it is written. */
+  /** The pointer as written. */
   readonly path: JsonPointer
-  /** What is below it in the full form was written at the same place: in a text, or not at all. */
+  /** True if all values below it share its written pointer, because they come from a text or were omitted. */
   readonly sharesPath: boolean
-  /** Its key in its own holder. */
+  /** The key of the place in its own holder. */
   readonly id: string
-  /** The source of the section that it is in. */
+  /** The source of the section that contains the place. */
   readonly section: Partial<SourceRef> | undefined
   readonly gearcase: Holder | undefined
 }
 
-/** A document that is being expanded, and what was found so far. */
+/** A document during expansion, with the results so far. */
 export interface Expander {
   readonly table: PlaceTable
   readonly document: Holder
   readonly report: ReportMistake
   readonly findings: Finding<SpecCodes>[]
   readonly places: WrittenPlace[]
-  /** Places of the full form whose text could not be read; null is there. */
+  /** Pointers in the full form whose text could not be read; the value there is null. */
   readonly unread: JsonPointer[]
-  /** Reads a text, or reports why it cannot be read. */
+  /** Reads a text, or reports the reason if it cannot be read. */
   readonly readText: (text: string, notation: Notation, place: Place) => unknown
 }
 
-/** The readers of forms that not every kind of document has: a bundle has those of its tables. */
+/** Readers that only some kinds of document need: a bundle includes those of its tables. */
 interface Readers {
   readonly section?: (
     holder: Holder,
@@ -147,11 +150,11 @@ export function makeTable<Name extends string>(
   return { places, notations, readers }
 }
 
-/** The node of a key: its own, or the one of any key. Keys of foreign data may be names of built-ins. */
+/** The node of a key: its own, or the node for any key. Keys of foreign data may be names of built-ins. */
 export const findChildNode = ({ children }: PlaceNode, key: string): PlaceNode | undefined =>
   Object.hasOwn(children, key) ? children[key] : children['*']
 
-/** The notation of a leaf by its place, and its kind; undefined where the document has no leaf. */
+/** The notation and kind of the leaf at a pointer; undefined if there is no leaf. */
 export function findLeafNotation(
   { places }: PlaceTable,
   tokens: readonly string[],

@@ -4,8 +4,8 @@ import { DATE_PATTERN } from '../shapes/textShapes.js'
 import { field, type Piece, someOf, term } from './piece.js'
 import { FIGURE, FRACTION, fractionToDecimal, unitGroup } from './valuePieces.js'
 
-// Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure of the short notation has at
-// most 15 digits, so that it is the number.
+// Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure in short
+// notation has at most 15 digits, so it equals the number exactly.
 
 export function quantity(
   units: readonly Unit[],
@@ -19,13 +19,13 @@ export function quantity(
   }))
 }
 export const quantityOfMeasure = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
-/** `85 min`, `1.5 h`: how long work took. */
+/** `85 min`, `1.5 h`: the duration of work. */
 export const workingTime = (): Piece => quantity(['min', 'h'], 'duration')
 export const hours = (): Piece => quantity(['h'], 'hours')
 
-/** A day under this key. */
+/** A date under this key. */
 export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN.source.slice(1, -1)})`, 'date')
 
-/** `512.6 h, 4410 km`: what the meters show, at least one of them. */
+/** `512.6 h, 4410 km`: meter readings, at least one. */
 export const readings = (units = UNITS_BY_MEASURE.distance): Piece =>
   someOf([field('hours', hours()), field('distance', quantity(units, 'distance'))], ', ')

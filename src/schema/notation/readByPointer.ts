@@ -3,7 +3,7 @@ import type { Notation } from './notation.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 import { readEntry } from './readEntry.js'
 
-/** A list of parts of which each has the pointer `on`, written as a map from the pointers to texts. */
+/** Reads a list of parts that is written as a map from their pointers `on` to texts. */
 export function readByPointer(map: Holder, notation: Notation, place: Place, expander: Expander): unknown {
   return Object.entries(map).map(([on, text], at) => {
     const entry = { ...makeChildPlace(place, String(at)), path: appendKey(place.path, on) }

@@ -2,7 +2,7 @@ import { nameType } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 
-/** Reads what must be a text. */
+/** Reads a value that must be a text. */
 export function readEntry(
   text: unknown,
   notation: Notation,

@@ -2,7 +2,7 @@ import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
 import { appendKey } from './makeChildPlace.js'
 import type { Expander, Place } from './placeTable.js'
 
-/** `[left, right]` as a record of things that have no more than a name. */
+/** Reads `[left, right]` as a record of objects with only a name. */
 export function readIds(value: unknown, place: Place, { places }: Expander): unknown {
   const isIds = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
   if (!isIds) return value

@@ -4,7 +4,7 @@ import type { Expander, Place, PlaceNode } from './placeTable.js'
 import { readEntry } from './readEntry.js'
 import { readNotation } from './readNotation.js'
 
-/** A list of texts that are one object, in the notation that fits most of them. */
+/** Reads a list of texts as one object, in the notation that fits most of them. */
 export function readList(
   list: readonly unknown[],
   { row, lists: [first, ...others] = [] }: PlaceNode,

@@ -2,14 +2,14 @@ import type { NotationPart, TextPart } from '../../spec/index.js'
 import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
 import type { Reading } from './piece.js'
 
-/** A text read in a notation, or how far it was read and what was expected there. */
+/** The value of a text in a notation, or the index where reading stopped and what was expected there. */
 export type NotationReading =
   | { readonly ok: true; readonly value: unknown; readonly marks: readonly TextPart[] }
   | { readonly ok: false; readonly at: number; readonly expected: readonly NotationPart[] }
 
 const compiledPatterns = /* @__PURE__ */ new Map<string, RegExp>()
 
-/** Reads a text in a notation; `cite` completes sources from the section that the text is in. */
+/** Reads a text in a notation. `cite` completes sources from the text's section. */
 export function readNotation(
   notation: Notation,
   text: string,
@@ -32,7 +32,7 @@ function compileForbidden({ forbiddenPattern: pattern }: Notation): RegExp {
   return compiled
 }
 
-/** The pattern of a notation as every schema reader takes it: groups without names, and nothing but the whole text. */
+/** The pattern of a notation for every schema reader: without group names, and for the whole text. */
 export function buildPattern({ piece }: Notation): string {
   return `^(${piece().pattern.replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
 }

@@ -5,7 +5,7 @@ import { makeChildPlace } from './makeChildPlace.js'
 import type { WrittenSource } from './piece.js'
 import type { Expander, Holder, Place, PlaceNode } from './placeTable.js'
 
-/** The source of all texts in a section. Only an override has one in the full form too. */
+/** Reads the source of all texts in a section. Only an override also has one in the full form. */
 export function readSection(
   holder: Holder,
   { row: { isOverride } }: PlaceNode,

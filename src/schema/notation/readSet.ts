@@ -2,7 +2,7 @@ import { splitPointer } from '../../base/index.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import { asHolder, type Expander, findLeafNotation, type Holder, type Place } from './placeTable.js'
 
-/** The leaves that an override sets, by their paths: as a map, or as a list as in the full form. */
+/** Reads the leaves of an override: a map by path, or a list as in the full form. */
 export function readSet(
   holder: Holder,
   place: Place,

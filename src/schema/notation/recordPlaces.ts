@@ -71,7 +71,7 @@ export type RecordNotation = keyof ReturnType<typeof recordNotations>
 
 const emptyList = () => []
 
-/** Whether no entry says more than what was serviced. */
+/** The default of `detail`: whether any entry has more than its service and gearcase. */
 const chooseDetail: MakeDefault = ({ holder: { entries } }) => {
   const hasServiceOnly = (entry: unknown) =>
     typeof entry === 'string'
@@ -84,11 +84,11 @@ const chooseDetail: MakeDefault = ({ holder: { entries } }) => {
   return hasNoDetails ? 'date and meters only' : 'full'
 }
 
-/** One visit a day is usual: the machine and the day. */
+/** The default id: machine and day, since one visit a day is usual. */
 const makeRecordId: MakeDefault = ({ holder: { machine, date } }) =>
   typeof machine === 'string' && typeof date === 'string' ? `${machine}-${date}` : undefined
 
-/** The places where a service record takes short notation, by itself or inside a log. */
+/** The short notation of a service record, alone or inside a log. */
 export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
   '': { defaults: { detail: chooseDetail, id: makeRecordId } },
   '/sheet': { text: 'sheetReference' },
@@ -115,7 +115,7 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/shields/*/torque': { text: 'quantityTorque' },
 })
 
-/** Where a service record may be short. */
+/** The short notation of a service record. */
 export const recordPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable(recordRows(), recordNotations(), { byPointer: readByPointer }),
 )

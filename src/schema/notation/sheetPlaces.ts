@@ -18,7 +18,7 @@ const notStated = () => ({ kind: 'not stated' })
 const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
 const returnAlways = (value: unknown) => () => value
 
-/** A bevel box `bevel` is no bevel bevel box. */
+/** The id and the type, without repeating words: a bevel box `bevel` is a `bevel box`. */
 const gearcaseName: MakeDefault = ({ id, holder: { type } }) => {
   const words = id.replaceAll('-', ' ')
   if (typeof type !== 'string' || words.includes(type)) return words
@@ -37,7 +37,7 @@ const ifScrewed =
 
 const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
 
-/** The one opening of a gearcase with a role; undefined where it has none or more. */
+/** The only opening of a gearcase with this role; undefined if there is none or more than one. */
 function findOnlyOpening(gearcase: Holder | undefined, role: string): string | undefined {
   const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
     const uses = asHolder(opening)?.['uses']
@@ -52,7 +52,7 @@ const fastenerDefaults = () => ({
   tightening: torqueNotStated,
 })
 
-/** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
+/** The short notation of a sheet, except its leaves, which have their own table. */
 const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   '': { isSection: true, defaults: { sources: empty, gearcases: empty, services: empty } },
   '/machine': {
@@ -177,7 +177,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   '/overrides/*/when': { text: 'condition' },
 })
 
-/** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
+/** The notation of every leaf. A leaf missing from this table does not compile. */
 const LEAF_NOTATIONS: { readonly [Place in LeafPlace]: SheetNotation } = {
   '/gearcases/*/oilSpace/oils': 'oils',
   '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
@@ -211,7 +211,7 @@ const LEAF_NOTATIONS: { readonly [Place in LeafPlace]: SheetNotation } = {
   '/machine/mass': 'mass',
 }
 
-/** Where a sheet may be short: the rows and the leaves. */
+/** The short notation of a sheet: the rows and the leaves. */
 export const sheetPlaces = /* @__PURE__ */ buildOnce(() => {
   const leaves = Object.entries(LEAF_NOTATIONS).map(
     ([place, text]) => [place, { text, isLeaf: true }] as const,

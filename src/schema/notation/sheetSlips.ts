@@ -1,6 +1,6 @@
 import type { Slip } from './notation.js'
 
-/** What people write in the texts of a sheet, besides what is usual in all texts. */
+/** Common slips in texts of a sheet, besides those of all texts. */
 export const SHEET_SLIPS: readonly Slip[] = [
   [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
   [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],

@@ -6,10 +6,10 @@ import { makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
 import { quantity, quantityOfMeasure } from './quantityNotations.js'
 import { FIGURE, notStated, printed } from './valuePieces.js'
 
-/** A pour point may be negative, down to where nothing is liquid. */
+/** A pour point may be negative. */
 const DEGREES = `(?<value>${FIGURE}|-(?:[1-9][0-9]?|1[0-9]{2})(?:\\.[0-9]{1,6})?|-0\\.[0-9]{0,5}[1-9])`
 
-/** `80W-90 GL-5`, `SAE 75W-90 GL-4 GL-5`, `ISO VG 220`: what the label says is also the name. */
+/** `80W-90 GL-5`, `SAE 75W-90 GL-4 GL-5`, `ISO VG 220`: the text of the label is also the name. */
 function label(): Piece {
   const categories = `(?<categories>(?: ${CATEGORY})*)`
   const { pattern, read } = term(
@@ -41,7 +41,7 @@ const withPrice = (): Piece => optional(sequence(words(', '), field('price', pri
 const count = (): Piece =>
   term('(?<count>0|[1-9][0-9]{0,3}) x ', 'count', (found) => ({ count: Number(found['count']) }))
 
-/** `5 US qt of 80W-90 GL-5`, `2 x 1 L of ISO VG 220, opened 300 mL, 9.5 EUR`: without a number it is one. */
+/** `5 US qt of 80W-90 GL-5`, `2 x 1 L of ISO VG 220, opened 300 mL, 9.5 EUR`. The default number is one. */
 const container = (): Piece =>
   sequence(
     optional(count(), { count: 1 }),
@@ -75,7 +75,7 @@ export type StockNotation = keyof ReturnType<typeof stockNotations>
 
 const empty = () => ({})
 
-/** Where a stock may be short. */
+/** The short notation of a stock. */
 export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable<StockNotation>(
     {

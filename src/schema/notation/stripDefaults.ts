@@ -1,7 +1,7 @@
 import { isSameJson } from '../../base/index.js'
 import { asHolder, type DefaultContext, findChildNode, type Holder, type PlaceNode } from './placeTable.js'
 
-/** A value without the keys that reading fills in with the same. */
+/** Removes the keys of a value that reading would fill in with the same values. */
 export function stripDefaults(
   value: unknown,
   node: PlaceNode,

@@ -22,7 +22,10 @@ function scale(): Piece {
   )
 }
 
-/** `700 mL by 10`, `50–1000 mL by 10`: the highest mark, the lowest if it is not the first step, and the step. */
+/**
+ * `700 mL by 10`, `50–1000 mL by 10`: the highest mark and the step; the lowest mark, if it is not the first
+ * step.
+ */
 function vessel(): Piece {
   const unit = unitGroup(UNITS_BY_MEASURE.volume)
   return term(
@@ -49,7 +52,10 @@ const accuracy = (): Piece =>
     ({ percent, kind }) => (kind === undefined ? { ...iso6789 } : { kind, percent: Number(percent) }),
   )
 
-/** `40–200 lbf·in by 1, click, 1/4 in`: then the accuracy, `lever 240 mm` and `calibrated 2023-02-11, 310 cycles since`. */
+/**
+ * `40–200 lbf·in by 1, click, 1/4 in`, then accuracy, `lever 240 mm` and `calibrated 2023-02-11, 310 cycles
+ * since`.
+ */
 const wrench = (): Piece =>
   sequence(
     field('scales', listOf(scale(), ' and ')),
@@ -76,7 +82,7 @@ const wrench = (): Piece =>
     ),
   )
 
-/** `internal hex 8 mm, 3/8 in`: what it fits, and the square drive of a socket or bit. */
+/** `internal hex 8 mm, 3/8 in`: the fastener that it fits, and the square drive of a socket or bit. */
 const socket = (): Piece =>
   sequence(
     keyedWord('fits', DRIVE_KINDS, 'drive'),
@@ -84,7 +90,7 @@ const socket = (): Piece =>
     optional(term(`, (?<drive>${WORDS})`)),
   )
 
-/** `2 x 1000 kg`: the number of stands or ramps, and the load of one. */
+/** `2 x 1000 kg`: the number of stands or ramps, and the rated load of one. */
 const stands = (): Piece =>
   sequence(
     term('(?<count>[1-9][0-9]{0,3}) x ', 'count', ({ count }) => ({ count: Number(count) })),
@@ -107,7 +113,7 @@ const toolboxNotations = () =>
 
 export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 
-/** `internal hex 8 mm`: its id says no more. */
+/** `internal hex 8 mm`: the id tells nothing more. */
 const socketName: MakeDefault = ({ holder: { fits, size } }) =>
   typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
 
@@ -115,7 +121,7 @@ const empty = () => ({})
 const length = { text: 'quantityLength' } as const
 const name = { name: /* @__PURE__ */ nameFromId() }
 
-/** Where a toolbox may be short. A wrench that does not say how accurate it is meets ISO 6789. */
+/** The short notation of a toolbox. The default accuracy of a wrench is ISO 6789. */
 export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable<ToolboxNotation>(
     {

@@ -16,12 +16,12 @@ import {
   words,
 } from './piece.js'
 
-// Figures, amounts with their unit, and sources: what all texts of a sheet are made of.
+// The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
 
 export const FIGURE = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
-/** Limits of intervals have six digits at most. */
+/** Limits of intervals have at most six digits. */
 export const INTERVAL_FIGURE = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
-/** The same figures, zero excluded. */
+/** The same figures without zero. */
 export function positiveFigure(wholeDigits: number): string {
   const decimals = [0, 1, 2, 3, 4, 5].map((zeros) => `${'0'.repeat(zeros)}[1-9][0-9]{0,${5 - zeros}}`)
   return `(?:[1-9][0-9]{0,${wholeDigits - 1}}(?:\\.[0-9]{1,6})?|0\\.(?:${decimals.join('|')}))`
@@ -35,8 +35,8 @@ export const FREE_WORDS = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
 export const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
 
 /**
- * One of these units as one group of a pattern, and what a spelling means. The longest spelling is first: `g` must not be found
- * in `gram`.
+ * A pattern group for these units, and a function from spelling to unit. The longest spelling is first, so
+ * that `g` does not match the start of `gram`.
  */
 export function unitGroup(units: readonly Unit[]) {
   const unitBySpelling = new Map(
@@ -60,7 +60,7 @@ export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
   )
 }
 
-/** Temperatures may be negative, so that no hyphen is between them: `-10 to 45 °C`. */
+/** Temperatures may be negative, so a range has no hyphen: `-10 to 45 °C`. */
 function temperature(units: readonly Unit[]): Piece {
   const unit = unitGroup(units)
   const signedFigure = `-?${FIGURE}`
@@ -71,7 +71,7 @@ function temperature(units: readonly Unit[]): Piece {
   )
 }
 
-/** An angle also has its sign right behind the figure: `90°`. */
+/** The sign of an angle may follow the figure directly: `90°`. */
 export function angle(): Piece {
   return term(
     `(?<value>${FIGURE})(?: ± (?<both>${FIGURE})|(?:–|-| to )(?<max>${FIGURE}))?(?:°| °| deg| degree)`,
@@ -89,14 +89,14 @@ function makeBand(found: Readonly<Record<string, string>>, unit: Unit | undefine
   return { kind: 'nominal', value: fractionToDecimal(fraction), unit, asPrinted: fraction }
 }
 
-/** `7 1/2` as `7.5`; sixteenths end within four digits. */
+/** Converts `7 1/2` to `7.5`. Sixteenths need at most four decimals. */
 export function fractionToDecimal(fraction: string): string {
   const [, whole = '0', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(fraction) ?? []
   const digits = String((Number(top) * 10_000) / Number(bottom)).padStart(4, '0')
   return `${whole}.${digits.replace(/0+$/, '')}`
 }
 
-/** A figure with what else is printed behind it in round brackets. */
+/** A figure with the other printed figures in round brackets. */
 export const printed = (piece: Piece): Piece =>
   sequence(piece, optional(sequence(words(' ('), field('printed', listOf(piece, ', ')), words(')'))))
 
@@ -106,11 +106,11 @@ export const notStated = (): Piece => words('not stated', undefined, { kind: 'no
 export const withSource = (piece: Piece): Piece => withSourceFor(piece, (value) => [value])
 export const value = (piece: Piece): Piece => withSource(oneOf(notStated(), printed(piece)))
 
-/** A part that has a source only where its text gives one. */
+/** A piece with a source only if its text has one. */
 export const withOwnSource = (piece: Piece): Piece =>
   sequence(piece, optional(field('source', completeFromSection(sourceInBrackets()))))
 
-/** A source whose id the section or the sheet may give. */
+/** A source whose id may come from the section or the sheet. */
 const completeFromSection = ({ pattern, read }: Piece): Piece => ({
   pattern,
   read: (reading) => {
@@ -119,7 +119,7 @@ const completeFromSection = ({ pattern, read }: Piece): Piece => ({
   },
 })
 
-/** Values of these measures, by the name of the measure. */
+/** The piece for amounts of a measure. */
 export const amountOfMeasure = (measure: Measure, units: readonly Unit[]): Piece =>
   measure === 'temperature' ? temperature(units) : measure === 'angle' ? angle() : amount(measure, units)
 
@@ -127,11 +127,11 @@ const SOURCE = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS})|(?<whole>${ID}))(?:
 const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
   dropUndefined({ ref: whole, page, confidence }) as WrittenSource
 
-/** Where something was read, without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
+/** A source without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
 export const bareSource = (): Piece => term(SOURCE, 'source', makeSource)
 const sourceInBrackets = (): Piece => term(` \\[${SOURCE}\\]`, 'source', makeSource)
 
-/** A part with its source behind it; `held` names the leaves in its value that the source is of. */
+/** A piece with its source after it. `held` returns the leaves that the source applies to. */
 export function withSourceFor(
   piece: Piece,
   held: (value: Readonly<Record<string, unknown>>) => readonly unknown[],
@@ -152,7 +152,7 @@ export function withSourceFor(
   }
 }
 
-/** A section's source is of what its texts state, never of what is not stated. */
+/** A section's source applies to stated values, never to `not stated`. */
 function addSource(leaf: unknown, written: WrittenSource | undefined, { cite }: Reading): void {
   const held = leaf as { kind?: unknown; source?: unknown } | undefined
   if (held === undefined || held.source !== undefined) return

@@ -1,7 +1,10 @@
 import type { Value, Writer } from './writer.js'
 import { joinParts } from './writeValue.js'
 
-/** The text of an entry; what it cannot say makes it differ when it is read back, and the entry stays an object. */
+/**
+ * Writes the text of an entry. If it cannot express everything, it differs when read back, and the entry
+ * stays an object.
+ */
 export const writeEntry =
   (quantity: Writer, oil: Writer, tightened: Writer): Writer =>
   (entry: Value, source) => {

@@ -25,7 +25,7 @@ const tightened: Writer = ({ kind, torque, tool, turns, wheelMark }: Value, sour
   return wheelMark === undefined ? done : `${done} at ${wheelMark}`
 }
 
-/** The texts of all documents but sheets, which hold measured quantities and no sources. */
+/** The texts of all documents except sheets: they have measured quantities and no sources. */
 export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotation>, Writer>> = {
   quantityHours: quantity,
   quantityWorkingTime: quantity,
@@ -75,7 +75,7 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   readings: ({ hours, distance }, source) =>
     joinParts(hours && quantity(hours, source), distance && quantity(distance, source)),
   oilUsed,
-  // Called only here: a bundle that reads would keep a table made by calls.
+  // Called only at use: a bundle that only reads would keep a table made by calls.
   entry: (input, source) => writeEntry(quantity, oilUsed, tightened)(input, source),
   tightened,
   sealDone: ({ done, partNumber }) => joinParts(done, partNumber && `part ${partNumber}`),

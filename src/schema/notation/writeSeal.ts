@@ -1,7 +1,7 @@
 import type { Value, WriteSource } from './writer.js'
 import { isNotStated, joinParts, value } from './writeValue.js'
 
-/** A seal, without the source of the whole. */
+/** Writes a seal without its own source. */
 export function formatSeal(seal: Value, source: WriteSource): string {
   const { kind, form, material, size, designation, product, bead, cureBeforeOil, replace } = seal
   const { partNumber, supersededBy, equivalents } = seal

@@ -26,7 +26,7 @@ import { sheetPlaces } from './sheetPlaces.js'
 import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
 
-/** What a place of the document is written in. */
+/** The surroundings of a place while it is written. */
 interface WriteContext {
   readonly table: PlaceTable
   readonly id: string
@@ -35,7 +35,7 @@ interface WriteContext {
   readonly section: Partial<SourceRef> | undefined
 }
 
-/** The documents that have a short form, and what a writer may give of each. */
+/** The documents with short notation, and their input types. */
 interface ShortForms {
   readonly 'spec-sheet': SpecSheetInput
   readonly 'machine-log': MachineLogInput
@@ -45,13 +45,14 @@ interface ShortForms {
 }
 
 /**
- * Writes a full document in short notation: texts in place of objects, and without the keys that reading fills in with the same value. For programs that
- * give a document to a person. The way back is the parse function of its kind, such as {@link parseSpecSheet}.
+ * Writes a full document in short notation: with texts instead of objects, and without keys that have their
+ * default value. It is for programs that show a document to a person. To read it back, use the parse function
+ * of its kind, such as {@link parseSpecSheet}.
  *
- * Equation: each text is read back; what it would not give exactly stays an object.
- * @param document A document as a parse function gives it, of any kind but a procedure; it is not changed.
- * @returns Plain data, the short document; the parse function gives the same full document from it.
- * @throws TypeError when `document` is not such a document.
+ * Method: each text is read back; a value that would not be the same stays an object.
+ * @param document A parsed document of any kind except a procedure; it is not changed.
+ * @returns The short document as plain data. The parse function makes the same full document of it.
+ * @throws TypeError if `document` is not such a document.
  *
  * Source: house rule: the page on short notation.
  * @example
@@ -76,7 +77,7 @@ export function writeShort<Document extends Documents[keyof ShortForms]>(
   return shorten(short, table.places, context) as ShortForms[Document['kind']]
 }
 
-/** The short form of one value, from which the defaults are gone already. */
+/** The short form of one value without defaults. */
 function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknown {
   const { row } = node
   if (value === row.fullText) return value
@@ -119,7 +120,7 @@ function shortenObject(holder: Holder, node: PlaceNode, context: WriteContext): 
   return only === row.textKey && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
 }
 
-/** A value as a text, if reading gives the same value again. */
+/** A value as a text, if reading it gives the same value. */
 function writeValueText(
   notation: Notation,
   value: unknown,
@@ -148,7 +149,7 @@ function writeSource(source: SourceRef, context: WriteContext): string | undefin
   return isSame ? text : undefined
 }
 
-/** ` [p. 60]`, or nothing where the section gives the same source. */
+/** ` [p. 60]`, or nothing if the section has the same source. */
 function formatBrackets(source: SourceRef | undefined, { section, root }: WriteContext): string {
   if (source === undefined || isSameJson(source, section)) return ''
   const { ref, page, confidence } = source
@@ -157,7 +158,7 @@ function formatBrackets(source: SourceRef | undefined, { section, root }: WriteC
   return ` [${place}${confidence === 'read' ? '' : `, ${confidence}`}]`
 }
 
-/** The meters of a log as a list of the days on which they were read, if the list says all. */
+/** The meters of a log as a list of readings by day, if nothing is lost. */
 function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, context: WriteContext): unknown {
   const listReadings = (meter: string) => {
     const { unit, readings = [] } = (meters[meter] ?? {}) as { unit?: string; readings?: readonly Holder[] }
@@ -180,7 +181,9 @@ function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, context: Wr
     .find((texts) => !texts.includes(undefined))
 }
 
-/** A list of parts as a map from their pointers, if each has another and one text says the rest. */
+/**
+ * A list of parts as a map from their pointers to texts, if the pointers differ and the texts lose nothing.
+ */
 function writeByPointer(
   notation: Notation,
   list: readonly unknown[],
@@ -195,7 +198,7 @@ function writeByPointer(
   return isLossless ? Object.fromEntries(texts) : undefined
 }
 
-/** The leaves that an override sets, by their paths where each has another. */
+/** The leaves of an override, by path if all paths differ. */
 function shortenSet(set: unknown, context: WriteContext): unknown {
   const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
   const hasUniquePaths = new Set(entries.map(({ path }) => path)).size === entries.length

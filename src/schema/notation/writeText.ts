@@ -5,9 +5,12 @@ import type { Value, Writer, WriteSource } from './writer.js'
 import { formatSeal } from './writeSeal.js'
 import { formatBand, formatPrinted, isNotStated, joinParts, value } from './writeValue.js'
 
-/** Writes a value in a notation as well as it can; who uses the text reads it back. Undefined where no text says it. */
+/**
+ * Writes a value in a notation, perhaps with losses: the caller must read the text back. Undefined if no text
+ * can express the value.
+ */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
-  // Joined here: a bundle that only reads would keep a table that is joined beside.
+  // Merged at use: a bundle that only reads would keep a table merged at import.
   return { ...SHEET_WRITERS, ...MEASURED_WRITERS }[name](value, source)
 }
 

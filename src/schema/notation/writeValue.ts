@@ -1,7 +1,7 @@
 import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { Value, Writer } from './writer.js'
 
-/** Parts with a comma between them; absent ones are left out. */
+/** Joins the parts with commas, without absent ones. */
 export const joinParts = (...parts: readonly (string | false | undefined)[]): string =>
   parts.filter((part) => part !== undefined && part !== false && part !== '').join(', ')
 export const isNotStated = (value: Value): boolean => value?.kind === 'not stated'
@@ -20,7 +20,7 @@ export function formatBand(value: Value): string {
   return `${figure}${minus === plus ? ` ± ${plus}` : ` +${plus}/-${minus}`}${space}${symbol}`
 }
 
-/** Where a text has no way to say `not stated`, this one is not read back, and the object stays. */
+/** If a notation has no `not stated`, this text cannot be read back, and the object stays. */
 export function formatPrinted(value: Value): string {
   if (isNotStated(value)) return value.kind
   const otherFigures = value.printed?.map(formatBand).join(', ')
