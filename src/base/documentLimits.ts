@@ -26,4 +26,4 @@ export const MAX_COUNT = 10_000
 export const ABSOLUTE_ZERO = -273.15
 
 /** Maximum length of foreign text in a finding, in characters. */
-export const MAX_SHOWN_LENGTH = 80
+export const MAX_QUOTED_LENGTH = 80

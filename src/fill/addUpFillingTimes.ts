@@ -1,10 +1,10 @@
 import type { HoseFlow } from './hoseFlow.js'
 import {
+  calculateFunnelEmptyingTime,
   calculateFunnelVolume,
   calculateHoseArea,
-  funnelEmptyingTime,
-  hoseEmptyingTime,
-  hoseFillingTime,
+  calculateHoseEmptyingTime,
+  calculateHoseFillingTime,
   levelOfVolume,
   speedAtHead,
 } from './hoseFlow.js'
@@ -36,7 +36,7 @@ export function addUpFillingTimes(flow: HoseFlow, volume: number): FillingTimes 
     const start = frontLength
     frontLength = Math.min(flow.length, start + filling / area)
     if (frontLength > start) {
-      fillSeconds += hoseFillingTime(flow, start, frontLength, filling)
+      fillSeconds += calculateHoseFillingTime(flow, start, frontLength, filling)
       for (let eighth = 0; eighth <= 8; eighth += 1) {
         const length = start + ((frontLength - start) * eighth) / 8
         const head =
@@ -53,11 +53,20 @@ export function addUpFillingTimes(flow: HoseFlow, volume: number): FillingTimes 
       // every full funnel after the first takes the same time, since the hose is full
       const isFullFunnel = left === capacity
       const time =
-        isFullFunnel && fullFunnelTime !== undefined ? fullFunnelTime : funnelEmptyingTime(flow, left)
+        isFullFunnel && fullFunnelTime !== undefined
+          ? fullFunnelTime
+          : calculateFunnelEmptyingTime(flow, left)
       if (isFullFunnel) fullFunnelTime = time
       emptySeconds += time
     }
   }
   const isFull = frontLength === flow.length
-  return { fillSeconds, emptySeconds, drainSeconds: hoseEmptyingTime(flow), maxSpeed, maxFullSpeed, isFull }
+  return {
+    fillSeconds,
+    emptySeconds,
+    drainSeconds: calculateHoseEmptyingTime(flow),
+    maxSpeed,
+    maxFullSpeed,
+    isFull,
+  }
 }

@@ -41,9 +41,9 @@ interface ContainerChoiceFacts {
  * oils that the manual permits ({@link oilMeets}): this function compares only volumes.
  *
  * Rule: one oil only, never two mixed. Opened containers are used first, the emptiest first; then the full
- * ones that leave the smallest remainder, and of those the fewest. Among several oils, the best is one that
- * is enough, then the one that uses more opened oil, leaves less over, needs fewer containers opened, and is
- * listed first.
+ * ones that leave the smallest remainder, and of those the fewest. Among several oils, it prefers one that is
+ * enough; then more opened oil used; then less left over; then fewer containers opened; then the order of the
+ * list.
  *
  * @param containers - stock containers by id, in the stock's order
  * @param volume - volume needed, 0 to 1e15; a printed figure or a number

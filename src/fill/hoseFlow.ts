@@ -52,7 +52,7 @@ function diameterAt(flow: HoseFlow, level: number): number {
 }
 
 /** Time in s for the oil to run from one length of the hose to another, fed by the funnel. */
-export function hoseFillingTime(
+export function calculateHoseFillingTime(
   flow: HoseFlow,
   fromLength: number,
   toLength: number,
@@ -70,7 +70,7 @@ export function hoseFillingTime(
 }
 
 /** Time in s for a volume in the funnel to run out through the full hose. */
-export function funnelEmptyingTime(flow: HoseFlow, volume: number): number {
+export function calculateFunnelEmptyingTime(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, drop, length } = flow
   const level = levelOfVolume(flow, volume)
   if (floorDiameter === topDiameter) {
@@ -92,7 +92,7 @@ export function funnelEmptyingTime(flow: HoseFlow, volume: number): number {
 }
 
 /** Time in s for the hose to empty: no oil enters, so none is accelerated. */
-export function hoseEmptyingTime(flow: HoseFlow): number {
+export function calculateHoseEmptyingTime(flow: HoseFlow): number {
   return (32 * flow.viscosity * flow.length ** 2) / (GRAVITY * flow.bore ** 2 * flow.drop)
 }
 

@@ -80,7 +80,7 @@ export function judgeRefill(
   requireBand('stated', stated)
   const band = readBand(stated, 'mL')
   const volume = exactIn(refilled, 'mL')
-  const reference = referenceVolume(volume, band)
+  const reference = chooseReferenceVolume(volume, band)
   const gap = subtract(volume, reference)
   const difference = volumeFromMillilitres(gap, refilled.unit)
   const size = gap.n < 0n ? { n: -gap.n, d: gap.d } : gap
@@ -138,7 +138,7 @@ function makeLimitParams(stated: StatedValue<VolumeUnit>, { low, high }: Band, u
 }
 
 /** The volume to compare with: the nominal, otherwise the nearer limit; inside limits the volume itself. */
-function referenceVolume(volume: Exact, band: Band): Exact {
+function chooseReferenceVolume(volume: Exact, band: Band): Exact {
   if (band.basis !== 'limits' && band.basis !== 'one limit') return band.aim
   const side = sideOfBand(volume, band)
   return (side < 0 ? band.low : side > 0 ? band.high : undefined) ?? volume

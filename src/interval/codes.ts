@@ -6,7 +6,7 @@ type Amount = { value: number | string; unit: string }
 /** Codes of the interval functions with their params. */
 export interface IntervalCodes {
   // Lines of a verdict
-  /** The params are the line. */
+  /** Its params are the whole line of the verdict. */
   'interval/by-meter': DueLine
   'interval/by-date': DueLine
   'interval/by-event': { event: string; date: string }

@@ -27,6 +27,6 @@ export function countPauseDays(
 }
 
 /** The day on which this many days of use have passed since `fromDay`. */
-export function dayAfterUse(pauses: MachineLog['pauses'], fromDay: number, days: number): number {
+export function findDayAfterUse(pauses: MachineLog['pauses'], fromDay: number, days: number): number {
   return fromDay + days + countPauseDays(pauses, fromDay, fromDay + days, true)
 }

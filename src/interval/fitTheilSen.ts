@@ -37,12 +37,13 @@ export function fitTheilSen(
   }
   if (slopes.length === 0) return undefined
   const sorted = Float64Array.from(slopes).sort()
-  const variance = (count * (count - 1) * (2 * count + 5) - tieVariance(x) - tieVariance(y)) / 18
-  const spread = normalDeviate(confidence) * Math.sqrt(variance)
+  const variance =
+    (count * (count - 1) * (2 * count + 5) - calculateTieVariance(x) - calculateTieVariance(y)) / 18
+  const spread = calculateNormalDeviate(confidence) * Math.sqrt(variance)
   const lowRank = Math.max(Math.round((sorted.length - spread) / 2) - 1, 0)
   const highRank = Math.min(Math.round((sorted.length + spread) / 2), sorted.length - 1)
-  const slope = median(sorted)
-  const intercept = median(Float64Array.from(y, (value, index) => value - slope * (x[index] ?? 0)).sort())
+  const slope = findMedian(sorted)
+  const intercept = findMedian(Float64Array.from(y, (value, index) => value - slope * (x[index] ?? 0)).sort())
   return {
     slope,
     lowSlope: sorted[lowRank] ?? slope,
@@ -65,14 +66,14 @@ function requireNumbers(list: readonly number[], name: string): void {
 }
 
 /** Median of sorted numbers. */
-function median(sorted: Float64Array): number {
+function findMedian(sorted: Float64Array): number {
   const middle = sorted.length >> 1
   const upperMiddle = sorted[middle] ?? 0
   return sorted.length % 2 === 1 ? upperMiddle : ((sorted[middle - 1] ?? 0) + upperMiddle) / 2
 }
 
 /** The part of the variance that equal values remove: t(t − 1)(2t + 5) for each group of t. */
-function tieVariance(values: readonly number[]): number {
+function calculateTieVariance(values: readonly number[]): number {
   const sorted = Float64Array.from(values).sort()
   let sum = 0
   let group = 1
@@ -91,7 +92,7 @@ function tieVariance(values: readonly number[]): number {
  * from the start value of Abramowitz and Stegun 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times
  * the density (both from memory; a test compares it with erf).
  */
-export function normalDeviate(confidence: number): number {
+export function calculateNormalDeviate(confidence: number): number {
   const t = Math.sqrt(-2 * Math.log((1 - confidence) / 2))
   let z =
     t -

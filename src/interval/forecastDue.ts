@@ -11,7 +11,7 @@ import { divide, type Exact } from '../quantity/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
-import { countPauseDays, dayAfterUse } from './countPauseDays.js'
+import { countPauseDays, findDayAfterUse } from './countPauseDays.js'
 import {
   type Crossing,
   exactMean,
@@ -22,7 +22,7 @@ import {
   toCrossing,
 } from './crossing.js'
 import type { MeterQuantity } from './dueVerdict.js'
-import { fitTheilSen, normalDeviate, requireConfidence } from './fitTheilSen.js'
+import { calculateNormalDeviate, fitTheilSen, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPerUnit, meterCount } from './meterCount.js'
 
@@ -150,7 +150,7 @@ function forecastMeter(
   const reasons: Reason[] = []
   /** The date of a point in time, with pauses. */
   const dateAfter = ({ day }: Crossing): DateText | undefined => {
-    const date = dayAfterUse(log.pauses, now.day, day)
+    const date = findDayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
   const fit = readings >= 4 ? fitTheilSen(days, rises, confidence) : undefined
@@ -228,7 +228,7 @@ function forecastDayRange(
     gaps += 1
   }
   const degreesOfFreedom = gaps - 1
-  const z = normalDeviate(confidence)
+  const z = calculateNormalDeviate(confidence)
   // Student's deviate from the normal one: Cornish and Fisher's first two terms (from memory).
   const t =
     z +

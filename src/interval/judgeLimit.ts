@@ -2,7 +2,7 @@ import type { Param, Reason } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
 import { intervalReason } from './codes.js'
-import { countPauseDays, dayAfterUse } from './countPauseDays.js'
+import { countPauseDays, findDayAfterUse } from './countPauseDays.js'
 import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
 import { findNextDuePoint } from './findNextDuePoint.js'
@@ -164,6 +164,6 @@ function estimateDueDate(
   // A meter that has not risen gives no day within the calendar.
   if (!isReached && days <= 0) return undefined
   const daysAhead = Math.ceil(((due - after.count) * days) / rise)
-  const day = addToDay(dayAfterUse(pauses, after.day, daysAhead), 0, 0)
+  const day = addToDay(findDayAfterUse(pauses, after.day, daysAhead), 0, 0)
   return Number.isNaN(day) ? undefined : dateFromDay(day)
 }

@@ -5,7 +5,7 @@ type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
 type NoParams = Record<never, never>
 type GradePair = { permitted: string; offered: string }
 
-/** Codes of the oil room with their params. */
+/** Codes of the oil functions with their params. */
 export interface OilCodes {
   'oil/grade-not-known': { grade: string; system: string; known: readonly string[] }
   'oil/grade-not-in-edition': { grade: string; system: string; edition: string }

@@ -45,8 +45,8 @@ export function fitViscosityLine(
     throw new RangeError('warm must be warmer and thinner than cold')
   const coldLog = Math.log10(cold.temperature.value + zeroCelsius)
   const warmLog = Math.log10(warm.temperature.value + zeroCelsius)
-  const coldDoubleLog = doubleLog(cold.viscosity.value)
-  const slope = (coldDoubleLog - doubleLog(warm.viscosity.value)) / (warmLog - coldLog)
+  const coldDoubleLog = calculateDoubleLog(cold.viscosity.value)
+  const slope = (coldDoubleLog - calculateDoubleLog(warm.viscosity.value)) / (warmLog - coldLog)
   return { intercept: coldDoubleLog + slope * coldLog, slope, zeroCelsius }
 }
 
@@ -62,6 +62,6 @@ export function viscosityOnLine(line: ViscosityLine, celsius: number): number {
   return viscosity
 }
 
-function doubleLog(viscosity: number): number {
+function calculateDoubleLog(viscosity: number): number {
   return Math.log10(Math.log10(viscosity + 0.7 + Math.exp(-1.47 - 1.84 * viscosity - 0.51 * viscosity ** 2)))
 }

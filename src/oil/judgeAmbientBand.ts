@@ -33,18 +33,18 @@ export function judgeAmbientBand(
     const printed = { value: band.value, unit }
     return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-a-range', { printed })] }
   }
-  const ends = readBand(band, unit)
-  const { min, max } = band.kind === 'limits' ? band : toleranceLimits(band, ends)
+  const exactBand = readBand(band, unit)
+  const { min, max } = band.kind === 'limits' ? band : writeToleranceLimits(band, exactBand)
   const limits = { ...(min && { min: { value: min, unit } }), ...(max && { max: { value: max, unit } }) }
   if (ambient === undefined)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', limits)] }
-  return sideOfBand(exactIn(ambient, unit), ends) === 0
+  return sideOfBand(exactIn(ambient, unit), exactBand) === 0
     ? { verdict: 'yes', reasons: [oilReason('oil/ambient-in-range', { ambient, ...limits })] }
     : { verdict: 'no', reasons: [oilReason('oil/ambient-out-of-range', { ambient, ...limits })] }
 }
 
 /** The limits of a nominal with tolerance, with as many decimals as the nominal or the tolerance has. */
-function toleranceLimits(
+function writeToleranceLimits(
   { value, minus, plus }: { value: string; minus: string; plus: string },
   { low, high }: Band,
 ): { min?: string; max?: string } {

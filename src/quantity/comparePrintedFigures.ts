@@ -64,7 +64,7 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
       }
     }
   }
-  const gaps = pairs.map(([firstSpan, secondSpan]) => relativeDifference(firstSpan, secondSpan))
+  const gaps = pairs.map(([firstSpan, secondSpan]) => calculateRelativeGap(firstSpan, secondSpan))
   const largestGap = gaps.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
   const isSmall = compareExact(largestGap, MAX_SMALL_MISS) <= 0
   const missPercent = Math.round(Math.min(nearestDouble(largestGap), 1e6) * 10_000) / 100
@@ -110,7 +110,7 @@ function scaleSpan(span: FigureSpan, factor: Exact): FigureSpan {
 
 function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
   const gap = subtract(second.center, first.center)
-  const size = absoluteValue(gap)
+  const size = toAbsolute(gap)
   if (compareExact(size, add(first.halfWidth, second.halfWidth)) <= 0) return true
   if (part === 'nominal') return false
   // the limit further inside is the converted one, rounded inward by less than one digit
@@ -122,16 +122,16 @@ function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
 }
 
 /** The gap between the ranges as a share of the first value; 0 if they meet. */
-function relativeDifference(first: FigureSpan, second: FigureSpan): Exact {
+function calculateRelativeGap(first: FigureSpan, second: FigureSpan): Exact {
   const miss = subtract(
-    absoluteValue(subtract(second.center, first.center)),
+    toAbsolute(subtract(second.center, first.center)),
     add(first.halfWidth, second.halfWidth),
   )
   if (miss.n <= 0n) return { n: 0n, d: 1n }
-  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : divide(miss, absoluteValue(first.center))
+  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : divide(miss, toAbsolute(first.center))
 }
 
-function absoluteValue(value: Exact): Exact {
+function toAbsolute(value: Exact): Exact {
   return value.n < 0n ? { n: -value.n, d: value.d } : value
 }
 

@@ -1,9 +1,6 @@
 import type { Unit } from './unit.js'
 
-/**
- * The unit of a difference between two values: a difference of 1 °C is one of 1.8 °F, although the zeros of
- * the scales differ.
- */
+/** The unit of a difference between two values: 1 °C of difference is 1.8 °F of difference. */
 export function differenceUnitOf(unit: Unit): Unit {
   if (unit === 'degC') return 'degC_diff'
   if (unit === 'degF') return 'degF_diff'

@@ -11,32 +11,35 @@ export function findExactQuotient(
   if (numerator === 0) return undefined
   const product = value * numerator
   const sum = product + addend
-  const error = sumError(product, addend, sum) + productError(value, numerator, product)
-  if (sumError(sumError(product, addend, sum), productError(value, numerator, product), error) !== 0)
+  const error = findSumError(product, addend, sum) + findProductError(value, numerator, product)
+  if (
+    findSumError(findSumError(product, addend, sum), findProductError(value, numerator, product), error) !== 0
+  )
     return undefined
   const quotient = sum / denominator
   const quotientProduct = quotient * denominator
   const gap = sum - quotientProduct
-  const exactGap = gap - productError(quotient, denominator, quotientProduct)
+  const exactGap = gap - findProductError(quotient, denominator, quotientProduct)
   const remainder = exactGap + error
-  if (sumError(gap, -productError(quotient, denominator, quotientProduct), exactGap) !== 0) return undefined
-  if (sumError(sum, -quotientProduct, gap) !== 0 || sumError(exactGap, error, remainder) !== 0)
+  if (findSumError(gap, -findProductError(quotient, denominator, quotientProduct), exactGap) !== 0)
+    return undefined
+  if (findSumError(sum, -quotientProduct, gap) !== 0 || findSumError(exactGap, error, remainder) !== 0)
     return undefined
   const correction = remainder / denominator
   const checkProduct = correction * denominator
-  if (checkProduct !== remainder || productError(correction, denominator, checkProduct) !== 0)
+  if (checkProduct !== remainder || findProductError(correction, denominator, checkProduct) !== 0)
     return undefined
   return quotient + correction
 }
 
 /** The exact rounding error of a sum. */
-function sumError(left: number, right: number, sum: number): number {
+function findSumError(left: number, right: number, sum: number): number {
   const part = sum - left
   return left - (sum - part) + (right - part)
 }
 
 /** The exact rounding error of a product with a whole number below 2^26. */
-function productError(value: number, whole: number, product: number): number {
+function findProductError(value: number, whole: number, product: number): number {
   const scaled = SPLIT_FACTOR * value
   const top = scaled - (scaled - value)
   return top * whole - product + (value - top) * whole

@@ -132,12 +132,12 @@ function makeBand(
     findings.push(makeTextFinding('quantity/limits-reversed', { min: value, max: second }))
     return undefined
   }
-  const plus = parts.isPercent ? percentOfFigure(value, second) : second
+  const plus = parts.isPercent ? takePercent(value, second) : second
   const minus =
     third === undefined
       ? plus
       : parts.isPercent
-        ? percentOfFigure(value, third.replace('-', ''))
+        ? takePercent(value, third.replace('-', ''))
         : third.replace('-', '')
   if (!isFigure(plus) || !isFigure(minus)) {
     findings.push(makeTextFinding('quantity/number-is-unreadable', { text: reading.text }))
@@ -174,7 +174,7 @@ function makeFigure(
 }
 
 /** `percent` of a figure, exactly. */
-function percentOfFigure(figure: string, percent: string): string {
+function takePercent(figure: string, percent: string): string {
   const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
   const share = multiply(exactOf(figure.replace('-', '')), multiply(exactOf(percent), powerOfTen(-2)))
   return formatExact(share, decimals, 'down').replace(/\.?0+$/, '')

@@ -11,7 +11,7 @@ import {
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
-import { nearestTorque, torqueRatio } from './exactTorque.js'
+import { findTorqueRatio, nearestTorque } from './exactTorque.js'
 import { findPlugBand } from './findPlugBand.js'
 
 export interface PlugTorque {
@@ -35,7 +35,7 @@ function calculateUsualTorque(band: PlugTorqueBand & { verdict: 'band' }): numbe
 }
 
 /** The larger torque divided by the smaller. */
-function deviationRatio(torque: number, usual: number): number {
+function calculateDeviationRatio(torque: number, usual: number): number {
   return torque > usual ? torque / usual : usual / torque
 }
 
@@ -59,9 +59,9 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   if (usualFill === usualDrain)
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
   const printedDeviation =
-    deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
+    calculateDeviationRatio(fillPlug.value, usualFill) * calculateDeviationRatio(drainPlug.value, usualDrain)
   const swappedDeviation =
-    deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
+    calculateDeviationRatio(drainPlug.value, usualFill) * calculateDeviationRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
   if (printedDeviation / swappedDeviation >= MIN_IMPROVEMENT)
     return {
@@ -78,7 +78,7 @@ function readPlug(name: string, plug: PlugTorque) {
   const figure = singleFigure(readBandAsPrinted(plug.torque))
   return {
     ...findPlugBand(plug.thread, plug.housing),
-    value: nearestDouble(multiply(figure, torqueRatio(unit, 'N.m'))),
+    value: nearestDouble(multiply(figure, findTorqueRatio(unit, 'N.m'))),
     asQuantity: nearestTorque(figure, unit),
   }
 }

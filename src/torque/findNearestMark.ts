@@ -10,7 +10,7 @@ import {
 } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { nearestTorque, torqueRatio } from './exactTorque.js'
+import { findTorqueRatio, nearestTorque } from './exactTorque.js'
 import { type Deviation, deviationAsFraction, findScaleMark } from './findScaleMark.js'
 
 /** The target band at the fastener, exactly, in the sheet's unit. */
@@ -66,7 +66,7 @@ export function findNearestMark(
   const refusals: Reason[] = []
   let chosen: ChosenMark | undefined
   for (const [index, scale] of wrench.scales.entries()) {
-    const perUnit = torqueRatio(scale.unit, target.unit)
+    const perUnit = findTorqueRatio(scale.unit, target.unit)
     const toScale = (torque: Exact) => divide(multiply(torque, ratio), perUnit)
     const aim = toScale(target.aim)
     // the wrench's permissible error; any distance if it is not known

@@ -12,7 +12,7 @@ import {
 } from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { nearestTorque, torqueRatio } from './exactTorque.js'
+import { findTorqueRatio, nearestTorque } from './exactTorque.js'
 import { findNearestMark } from './findNearestMark.js'
 import { type Deviation, deviationAsFraction } from './findScaleMark.js'
 import { findWrenchDeviation } from './findWrenchDeviation.js'
@@ -75,16 +75,16 @@ export function judgeTorque(
   const { scale, index } = chosen
   const highest = exactOf(scale.highest)
   const share = divide(chosen.value, highest)
-  const trueEnds = calculateTrueBand(chosen.value, highest, deviation)
+  const trueRange = calculateTrueBand(chosen.value, highest, deviation)
   const torqueFromScale = (scaleValue: Exact) =>
-    divide(multiply(scaleValue, torqueRatio(scale.unit, unit)), ratio)
-  const trueLow = torqueFromScale(trueEnds.low)
-  const trueHigh = torqueFromScale(trueEnds.high)
+    divide(multiply(scaleValue, findTorqueRatio(scale.unit, unit)), ratio)
+  const trueLow = torqueFromScale(trueRange.low)
+  const trueHigh = torqueFromScale(trueRange.high)
   const isInside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
   const setting = nearestTorque(chosen.value, scale.unit)
   const torqueAtFastener = torqueFromScale(chosen.value)
   const differenceFromAim = subtract(torqueAtFastener, exactAim)
-  const toNewtonMetres = torqueRatio(unit, 'N.m')
+  const toNewtonMetres = findTorqueRatio(unit, 'N.m')
   const trueBand = {
     newtonMetres: makeTorqueBand(
       multiply(trueLow, toNewtonMetres),

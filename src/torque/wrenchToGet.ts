@@ -1,7 +1,7 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import { compareExact, divide, exactOf, minExact, multiply, readBand, subtract } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { nearestTorque, torqueRatio } from './exactTorque.js'
+import { findTorqueRatio, nearestTorque } from './exactTorque.js'
 
 /** A wrench of a usual range for tasks that no wrench in the toolbox covers, in the unit of the sheet. */
 export interface WrenchToGet {
@@ -81,7 +81,7 @@ export function chooseWrenchesToBuy(
   while (remaining.length > 0) {
     const to = highestOf(remaining.map((need) => need.highest))
     const unit = chooseWrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)
-    const perUnit = torqueRatio(unit, 'N.m')
+    const perUnit = findTorqueRatio(unit, 'N.m')
     const from = findUsualLowestMark(divide(to, perUnit))
     const floor = multiply(from, perUnit)
     const group = remaining.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
@@ -100,7 +100,7 @@ export function chooseWrenchesToBuy(
 }
 
 function chooseWrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
-  const isSmall = compareExact(divide(torque, torqueRatio('lbf.ft', 'N.m')), MAX_INCH_POUND_RANGE) <= 0
+  const isSmall = compareExact(divide(torque, findTorqueRatio('lbf.ft', 'N.m')), MAX_INCH_POUND_RANGE) <= 0
   return unit === 'lbf.ft' && isSmall ? 'lbf.in' : unit
 }
 

@@ -1,5 +1,5 @@
 import { Bench } from 'tinybench'
-import { viscosityIndex } from '../../src/oil/viscosityIndex.js'
+import { calculateViscosityIndex } from '../../src/oil/calculateViscosityIndex.js'
 import { chooseContainers, chooseVessel, type PourInput, pourTime } from '../../src/v1/fill.js'
 import { oilMeets, viscosityAt } from '../../src/v1/oil.js'
 
@@ -43,7 +43,7 @@ export default async function run(): Promise<void> {
   bench.add('viscosityAt', () =>
     viscosityAt({ kv40: mm2(135), kv100: mm2(14.5) }, { value: 5, unit: 'degC' }),
   )
-  bench.add('viscosityIndex', () => viscosityIndex(mm2(135), mm2(14.5)))
+  bench.add('viscosityIndex', () => calculateViscosityIndex(mm2(135), mm2(14.5)))
   bench.add('oilMeets', () => oilMeets(permitted, oil, { yellowMetal: 'yes' }))
   bench.add('chooseVessel', () => chooseVessel(jug, mL(1234), mL(30)))
   for (const [kinds, stock] of shelves) {

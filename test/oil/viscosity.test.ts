@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { calculateViscosityIndex } from '../../src/oil/calculateViscosityIndex.js'
 import { fitViscosityLine } from '../../src/oil/fitViscosityLine.js'
-import { viscosityIndex } from '../../src/oil/viscosityIndex.js'
 import { viscosityAt } from '../../src/v1/oil.js'
 import { VI_EXAMPLES, VI_QUADRATICS, VI_ROWS } from '../published/viscosityIndex.js'
 import { D341_GEAR_OIL, D341_KELVIN, D341_SPREADSHEET } from '../published/viscosityTemperature.js'
@@ -167,7 +167,7 @@ describe('viscosity by D341', () => {
 
 describe('viscosity index by D2270', () => {
   const index = (kv40: number, kv100: number) => {
-    const answer = viscosityIndex(mm2(kv40), mm2(kv100))
+    const answer = calculateViscosityIndex(mm2(kv40), mm2(kv100))
     if (answer.verdict !== 'viscosity index') throw new Error(JSON.stringify(answer))
     return answer
   }
@@ -225,11 +225,13 @@ describe('viscosity index by D2270', () => {
 
   it('is not defined below 2 mm²/s; at 2 it is', () => {
     expect(index(7.994, 2).value).toBeCloseTo(0, 9)
-    expect(viscosityIndex(mm2(8), mm2(1.999999))).toMatchObject({
+    expect(calculateViscosityIndex(mm2(8), mm2(1.999999))).toMatchObject({
       verdict: 'cannot tell',
       reasons: [{ code: 'oil/viscosity-index-undefined' }],
     })
-    expect(viscosityIndex(mm2(5), mm2(5))).toMatchObject({ reasons: [{ code: 'oil/viscosities-reversed' }] })
+    expect(calculateViscosityIndex(mm2(5), mm2(5))).toMatchObject({
+      reasons: [{ code: 'oil/viscosities-reversed' }],
+    })
   })
 
   it('reports halves to even', () => {
@@ -239,9 +241,9 @@ describe('viscosity index by D2270', () => {
   })
 
   it('throws for misuse', () => {
-    expect(() => viscosityIndex(mm2(Number.NaN), mm2(5))).toThrow(RangeError)
-    expect(() => viscosityIndex(mm2(30), mm2(-5))).toThrow(RangeError)
+    expect(() => calculateViscosityIndex(mm2(Number.NaN), mm2(5))).toThrow(RangeError)
+    expect(() => calculateViscosityIndex(mm2(30), mm2(-5))).toThrow(RangeError)
     // @ts-expect-error
-    expect(() => viscosityIndex(30, mm2(5))).toThrow(TypeError)
+    expect(() => calculateViscosityIndex(30, mm2(5))).toThrow(TypeError)
   })
 })

@@ -23,7 +23,10 @@ const MIN_KV100 = { value: 2, unit: 'mm2/s' } as const
  * `chemicals` package, 311 rows, linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216 and
  * H = 0.1684Y² + 11.85Y − 97).
  */
-export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
+export function calculateViscosityIndex(
+  kv40: Quantity<'mm2/s'>,
+  kv100: Quantity<'mm2/s'>,
+): ViscosityIndexVerdict {
   requireQuantity('kv40', kv40, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
   requireQuantity('kv100', kv100, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
   if (kv100.value < MIN_KV100.value) {
