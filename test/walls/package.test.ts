@@ -51,28 +51,29 @@ const FUNCTION_CEILINGS = [
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
   // running every step again, 73.1 before parts with several numbers, 73.7 before oil samples: their step, needs and label.
-  ['planVisit', 74.4],
+  ['planVisit', 76.4],
 ] as const
 
 /**
  * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 16 kB of it
  * read the short notation of all documents. It was 95 kB before corrections, faults, lines and a writer's procedure.
  * 1.6 kB warn of a gearcase that loses oil, 0.9 are own times, 0.6 find the cures of a writer's procedure sooner,
- * 0.7 are parts with several numbers, 1.4 are oil samples.
+ * 0.7 are parts with several numbers, 1.4 are oil samples, 2 are ramps and a named choice of oil.
  */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 109.5
+const MAIN_JOB_CEILING = 111.5
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on,
- * 172.8 before parts with several numbers, 173.8 before oil samples.
+ * 172.8 before parts with several numbers, 173.8 before oil samples, 174.7 before
+ * ramps and the owner's slip.
  */
-const EVERYTHING_CEILING = 174.7
+const EVERYTHING_CEILING = 177.8
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.84
@@ -171,8 +172,8 @@ console.log(JSON.stringify([${entries.map((_entry, place) => `Object.keys(e${pla
     const sums = runNode(
       'sums.mjs',
       `import { readFileSync } from 'node:fs'
-import { addOils } from './node_modules/drivetrain-service/dist/chunks/service/kitSums.js'
-console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((list) => addOils(list))))`,
+import { sumOils } from './node_modules/drivetrain-service/dist/chunks/service/kitSums.js'
+console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((list) => sumOils(list))))`,
     )
     expect(JSON.parse(sums)).toEqual(lists.map((list) => sumOils(list)))
   })
