@@ -134,9 +134,9 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
       '[options] --from OLD <sheet> ...',
     ],
     help: `Writes the built steps as YAML, with each line of the card as a comment above its steps. Needs a log with its sheet, or a sheet and
---service. With --from, brings an older procedure to the revision of the sheet: its order, ids and notes stay, and only what is
-wrong now is changed. Lists removed, added and moved steps, notes without a step and, if the older revision of the sheet is among
-the files, figures that changed.`,
+--service. With --from, updates an older procedure to the revision of the sheet: its order, ids and notes are kept, and only mistakes
+are corrected. Lists removed, added and moved steps, notes without a step and, if the older revision of the sheet is among the
+files, figures that changed.`,
     example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
     options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
     formats: ['json'],
@@ -145,7 +145,7 @@ the files, figures that changed.`,
         value: 'FILE',
         help: 'file to write, .yaml or .json; an existing file is not replaced (default: standard output)',
       },
-      from: { value: 'OLD', help: 'older procedure that is brought to the revision of the sheet' },
+      from: { value: 'OLD', help: 'older procedure to update to the revision of the sheet' },
     },
     exitCodes: FINDINGS_EXIT_CODES,
   },
@@ -219,10 +219,10 @@ why) and corrections, then the top-ups.`,
     overrides: { today: { help: "report a record after this day (default: this machine's clock)" } },
   },
   slip: {
-    summary: 'write what the owner is given after a visit: faults, what was done and found, next services',
+    summary: "write the owner's slip after a visit: faults, work, findings and next services",
     usage: ['[options] <log> <sheet> [toolbox]', '[options] <folder>'],
-    help: `Prints one page for the owner: open faults first, then what was done, found and not done, when each service is next due, and the oil
-samples without a result. Corrections apply. A record among the files that is not in the log yet counts too.`,
+    help: `Prints one page for the owner: open faults, then work done, findings, work not done, the next due date of each service, and oil
+samples without a result. Corrections are applied. A record among the files that is not yet in the log is included.`,
     example: 'slip examples/tind-4 --today 2023-10-06 --out slip.html',
     options: ['record', 'out', ...DUE_OPTIONS, 'format'],
     formats: ['markdown', 'html', 'json'],
@@ -231,10 +231,10 @@ samples without a result. Corrections apply. A record among the files that is no
         value: 'FILE',
         help: 'file to write, .txt, .md, .html or .json (default: standard output)',
       },
-      today: { help: "when the next services are judged (default: this machine's clock)" },
+      today: { help: "the day on which the next services are judged (default: this machine's clock)" },
     },
     exitCodes:
-      '0 printed, also with open faults, 1 a document has errors, 2 usage error or a file that cannot be read.',
+      '0 printed, even with open faults, 1 a document has errors, 2 usage error or a file that cannot be read.',
   },
   'used-oil': {
     summary: 'add up the used oil handed over, by recipient',

@@ -98,7 +98,7 @@ async function addFolder(search: Search, path: string): Promise<void> {
   const folder = dirname(join(path, 'x'))
   await searchFolder(search, folder)
   const prefix = join(folder, 'x').slice(0, -1)
-  if (![...folders.keys()].some((one) => one === folder || (below && one.startsWith(prefix))))
+  if (![...folders.keys()].some((found) => found === folder || (below && found.startsWith(prefix))))
     emptyNotices.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
 }
 

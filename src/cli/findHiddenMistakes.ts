@@ -28,7 +28,9 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
   const listPaths: string[] = []
   let guessedKind: DocumentName | undefined
   for (let round = 0; round < MAX_ROUNDS; round++) {
-    const found = findings.filter((one) => isListInsteadOfMap(one) && !listPaths.includes(one.path))
+    const found = findings.filter(
+      (finding) => isListInsteadOfMap(finding) && !listPaths.includes(finding.path),
+    )
     for (const { path } of found) replaceList(correctedCopy, path)
     listPaths.push(...found.map(({ path }) => path))
     const kind = lacksKind(findings) ? guessKind(correctedCopy) : undefined
@@ -45,7 +47,10 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
   }
   if (guessedKind === undefined) return { ok: false, findings }
   const kind = guessedKind
-  return { ok: false, findings: findings.map((one) => ({ ...one, document: { ...one.document, kind } })) }
+  return {
+    ok: false,
+    findings: findings.map((finding) => ({ ...finding, document: { ...finding.document, kind } })),
+  }
 }
 
 const findingKey = ({ code, path, params }: Finding): string => JSON.stringify([code, path, params])
@@ -73,7 +78,7 @@ function replaceList(data: object, path: string): void {
   const parent: unknown = readPointer(data, joinPointer(tokens.slice(0, -1)))
   const list: unknown = readPointer(data, path)
   const isListOfParts =
-    Array.isArray(list) && (tokens.length === 1 || list.some((one) => typeof one === 'object'))
+    Array.isArray(list) && (tokens.length === 1 || list.some((item) => typeof item === 'object'))
   if (isListOfParts) Object.assign(parent as object, { [tokens.at(-1) ?? '']: { ...list } })
 }
 

@@ -9,7 +9,9 @@ export function findNewMistakes(
   after: MachineLog,
   { today }: Pick<Options, 'today'>,
 ): readonly Finding[] {
-  const logs = before.logs.map((one) => (one.document.id === after.id ? { ...one, document: after } : one))
+  const logs = before.logs.map((named) =>
+    named.document.id === after.id ? { ...named, document: after } : named,
+  )
   const key = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
   const known = new Set(checkDocuments(before, { today }).map(key))
   return checkDocuments({ ...before, logs }, { today }).filter((finding) => !known.has(key(finding)))

@@ -118,7 +118,7 @@ function makeTooLongFinding(name: string, length: number): Finding {
 }
 
 function makeNoSheetFinding({ id, sheet }: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
-  const given = sheets.map((one) => one.id).join(', ')
+  const given = sheets.map((known) => known.id).join(', ')
   const givenRevision = sheets.map(({ revision }) => revision).join(', ')
   const document = { kind: 'machine-log', id, name } as const
   const params = { required: sheet.id, revision: sheet.revision, given, givenRevision }

@@ -16,15 +16,15 @@ interface Match {
  */
 export async function matchPattern(pattern: string, io: CliIo): Promise<readonly Match[]> {
   const parts = (sep === '\\' ? pattern.replaceAll('\\', '/') : pattern).split('/')
-  let found: readonly Match[] = [{ path: parts[0] === '' ? sep : '', kind: 'folder' }]
+  let matches: readonly Match[] = [{ path: parts[0] === '' ? sep : '', kind: 'folder' }]
   if (parts.at(-1) === '**') parts.push('*')
-  for (const part of parts.filter((one) => one !== '' && one !== '.')) {
-    const inside: Match[] = []
-    for (const { path, kind } of found)
-      if (kind === 'folder' || kind === 'folder link') inside.push(...(await matchPart(path, part, io)))
-    found = inside
+  for (const part of parts.filter((segment) => segment !== '' && segment !== '.')) {
+    const nextMatches: Match[] = []
+    for (const { path, kind } of matches)
+      if (kind === 'folder' || kind === 'folder link') nextMatches.push(...(await matchPart(path, part, io)))
+    matches = nextMatches
   }
-  return [...new Map(found.map((one) => [one.path, one])).values()]
+  return [...new Map(matches.map((match) => [match.path, match])).values()]
 }
 
 async function matchPart(folder: string, part: string, io: CliIo): Promise<readonly Match[]> {

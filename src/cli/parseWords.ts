@@ -53,7 +53,7 @@ function refuseOtherOptions(name: string, rawName: string, allowed: readonly Opt
   const problem = isOption(name) ? 'is not an option of this command' : 'is unknown'
   const hint = suggestion === undefined ? '' : `; did you mean --${suggestion}?`
   throw new UsageError(
-    `${rawName} ${problem}${hint} (options: ${allowed.map((one) => `--${one}`).join(', ')})`,
+    `${rawName} ${problem}${hint} (options: ${allowed.map((option) => `--${option}`).join(', ')})`,
   )
 }
 

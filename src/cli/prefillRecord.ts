@@ -25,7 +25,10 @@ export function prefillRecord(plan: VisitPlan): string {
   })
   const shields = plan.tightenings
     .filter(({ part }) => part.path.startsWith('/shields/'))
-    .map((one) => [one.part.path, writeText('tightened', describeTightening(one), () => '')])
+    .map((tightening) => [
+      tightening.part.path,
+      writeText('tightened', describeTightening(tightening), () => ''),
+    ])
   const record = dropUndefined({
     kind: 'service-record',
     version: '1.0',
@@ -46,7 +49,7 @@ export function prefillRecord(plan: VisitPlan): string {
   const lines = Object.entries(record).map(([key, value]) => {
     const isList = Array.isArray(value)
     const values = isList
-      ? value.map((one) => `\n  - ${writeInline(one)}`).join('')
+      ? value.map((item) => `\n  - ${writeInline(item)}`).join('')
       : ` ${writeInline(value)}`
     return `${key}:${values}\n`
   })
@@ -70,7 +73,7 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
   const [container] = oil?.take ?? []
   const tightened = plan.tightenings
     .filter(isOfGearcase)
-    .map((one) => ({ on: one.part.path, ...describeTightening(one) }))
+    .map((tightening) => ({ on: tightening.part.path, ...describeTightening(tightening) }))
   const seals = plan.seals
     .filter(isOfGearcase)
     .filter(({ seal }) => seal.kind !== 'none')

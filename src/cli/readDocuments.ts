@@ -73,7 +73,9 @@ async function readFileSet(name: string, files: readonly string[], io: CliIo): P
     documents.push({ name: file, document, ...(places && { places }) })
   }
   const listOfKind = <Kind extends AnyDocument['kind']>(kind: Kind) =>
-    documents.filter((one): one is Named<Extract<AnyDocument, { kind: Kind }>> => one.document.kind === kind)
+    documents.filter(
+      (named): named is Named<Extract<AnyDocument, { kind: Kind }>> => named.document.kind === kind,
+    )
   const set = {
     sheets: listOfKind('spec-sheet'),
     logs: listOfKind('machine-log'),

@@ -33,7 +33,7 @@ export interface Options {
   readonly timesFrom: readonly string[]
   /** A writer's procedure instead of the built steps. */
   readonly procedure?: string
-  /** An older procedure that is brought to the revision of the sheet. */
+  /** An older procedure to update to the revision of the sheet. */
   readonly from?: string
   readonly to?: string
   readonly assume?: string
@@ -44,7 +44,7 @@ export interface Options {
   readonly telematics: '2016' | '2020'
   /** Whether `record` writes the record of a planned visit. */
   readonly fromPlan?: boolean
-  /** The record of the visit that the slip is about; absent: the last. */
+  /** The record for the slip; the last visit if absent. */
   readonly record?: string
   /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
@@ -120,7 +120,7 @@ function readPeriod(since: string | undefined, until: string | undefined): Optio
 }
 
 function requireWord<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
-  const knownWord = words.find((one) => one === word)
+  const knownWord = words.find((known) => known === word)
   if (knownWord === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
   return knownWord
 }
@@ -148,7 +148,7 @@ function readTemperature(text: string): Quantity<TemperatureUnit> {
   const spacedText = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
   const parsed = parseQuantity(spacedText, { measure: 'temperature' })
   const quantity = parsed.ok && parsed.value.kind === 'nominal' ? parsed.value : undefined
-  const unit = TEMPERATURE_UNITS.find((one) => one === quantity?.unit)
+  const unit = TEMPERATURE_UNITS.find((temperatureUnit) => temperatureUnit === quantity?.unit)
   if (quantity === undefined || unit === undefined)
     throw new UsageError(`--ambient ${text}: expected a temperature such as 6degC or 43degF`)
   const ambient = { value: Number(quantity.value), unit }

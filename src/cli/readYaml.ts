@@ -91,7 +91,7 @@ const MAX_LEVELS = 500
  * open brackets (also those in quotes) and the indentation of lines.
  */
 export function isNestedTooDeep(text: string): boolean {
-  let open = 0
+  let depth = 0
   let indent = 0
   let isLineStart = true
   for (let index = 0; index < text.length; index++) {
@@ -104,9 +104,9 @@ export function isNestedTooDeep(text: string): boolean {
       if (indent > 2 * MAX_LEVELS) return true
     } else {
       isLineStart = false
-      if (code === OPEN_LIST || code === OPEN_OBJECT) open += 1
-      else if (code === CLOSE_LIST || code === CLOSE_OBJECT) open = Math.max(0, open - 1)
-      if (open > MAX_LEVELS) return true
+      if (code === OPEN_LIST || code === OPEN_OBJECT) depth += 1
+      else if (code === CLOSE_LIST || code === CLOSE_OBJECT) depth = Math.max(0, depth - 1)
+      if (depth > MAX_LEVELS) return true
     }
   }
   return false

@@ -8,7 +8,7 @@ import { makeLocator, type TextPosition } from './makeLocator.js'
 import type { FileSet } from './readDocuments.js'
 import { renderReport } from './renderReport.js'
 
-/** How a command prints its answer; findings are text, JSON or SARIF. */
+/** Output formats of all commands; findings are text, JSON or SARIF. */
 export type Format = 'text' | 'json' | 'sarif' | 'vtt' | 'csv' | 'markdown' | 'html'
 
 const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
@@ -25,7 +25,7 @@ export function chooseExitCode(findings: readonly Finding[], level: Severity): E
 
 /** Prints the findings of the parser; true if a document has an error and the command must stop. */
 export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
-  const findings = sets.flatMap((read) => read.findings)
+  const findings = sets.flatMap((fileSet) => fileSet.findings)
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   return findings.some(({ severity }) => severity === 'error')
 }

@@ -55,8 +55,8 @@ function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))
   if (record !== undefined) return `the record ${record.id}`
-  const topUps = new Set(copy.topUps?.map((one) => JSON.stringify(one)))
-  const topUp = from.topUps?.find((one) => !topUps.has(JSON.stringify(one)))
+  const topUps = new Set(copy.topUps?.map((copied) => JSON.stringify(copied)))
+  const topUp = from.topUps?.find((original) => !topUps.has(JSON.stringify(original)))
   if (topUp !== undefined) return `the top-up of ${topUp.date}`
   const readings = ({ meters }: MachineLog, name: MeterName) => meters[name]?.readings ?? []
   for (const name of ['hours', 'distance'] as const) {

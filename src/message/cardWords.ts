@@ -63,7 +63,7 @@ export interface CardWords {
     | WordUnion<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
     | WordUnion<'tightened seals notDone workingTime usedOil notes sample'>
   >
-  /** Choices to tick in place of writing. */
+  /** Choices to tick instead of writing. */
   readonly choices: Readonly<
     Record<'magnet' | 'filter' | 'seals' | 'oil' | 'level' | 'leaks', readonly string[]>
   >

@@ -42,7 +42,7 @@ export interface Say {
   /** `one, two and three`. */
   list(items: readonly string[]): string
   /** A plural: `count(3, 'washer', 'washers')` gives `3 washers`. */
-  count(value: number, one: string, other: string): string
+  count(value: number, singular: string, pluralForm: string): string
   /** The text of a reason param `{ code, params }`. */
   reason(value: Param | undefined): string
 }
@@ -59,7 +59,7 @@ export interface Messages {
   readonly list: (items: readonly string[]) => string
   /** The plural form of a number; `Intl.PluralRules` would be slow to load. */
   readonly plural: (value: number) => Intl.LDMLPluralRule
-  /** The texts of codes; a code without a text is shown itself. */
+  /** The texts of codes; a code without a text is shown unchanged. */
   readonly texts: Partial<Texts<AllCodes>>
 }
 

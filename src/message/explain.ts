@@ -41,7 +41,7 @@ export function explain(result: unknown, catalogue: Messages): string[] {
     seen.add(value)
     if (isReason(value)) lines.add(renderMessage(value, catalogue))
     // Push one by one: a long list would exceed the number of arguments of a call.
-    else for (const inner of Object.values(value).reverse()) pending.push(inner)
+    else for (const child of Object.values(value).reverse()) pending.push(child)
   }
   return [...lines]
 }

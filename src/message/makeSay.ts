@@ -25,8 +25,8 @@ export function makeSay(catalogue: Messages, renderReason: (code: string, params
     },
     date: (value) => showPlainly(value),
     list: (items) => catalogue.list(items),
-    count(value, one, other) {
-      return `${say.number(value)}\u00a0${catalogue.plural(value) === 'one' ? one : other}`
+    count(value, singular, pluralForm) {
+      return `${say.number(value)}\u00a0${catalogue.plural(value) === 'one' ? singular : pluralForm}`
     },
     reason(value) {
       if (!isObject(value) || typeof value['code'] !== 'string') return showPlainly(value)

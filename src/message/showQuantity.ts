@@ -38,7 +38,7 @@ export function showAmount({ value, unit }: Quantity, marks: NumberMarks): strin
 }
 
 function chooseDigits(unit: unknown): NumberDigits {
-  const decimals = UNITS_BY_DECIMALS.findIndex((units) => units.some((one) => one === unit))
+  const decimals = UNITS_BY_DECIMALS.findIndex((units) => units.some((candidate) => candidate === unit))
   return { atMost: decimals === -1 ? 3 : decimals }
 }
 

@@ -6,22 +6,25 @@ import type {
   UnmeasuredTightening,
 } from '../spec/index.js'
 
-/** The parts of an owner's slip, in the order in which they are read. */
+/** The sections of an owner's slip, in order. */
 export type SlipSectionId = 'done' | 'found' | 'notDone' | 'next' | 'samples'
 
 type Words<Names extends string> = Readonly<Record<Names, string>>
 
-/** Every word on an owner's slip that is not from its data, beside those of the card. No word contains a digit. */
+/**
+ * All words on an owner's slip that come neither from its data nor from the words of cards. They contain no
+ * digits.
+ */
 export interface SlipWords {
   /** Above the machine's name. */
   readonly title: string
   readonly sections: Words<SlipSectionId>
-  /** The machine's manual comes before the slip. */
+  /** The machine's manual has priority. */
   readonly authority: readonly string[]
   readonly labels: Words<SlipLabel>
   readonly oil: Words<OilFinding>
   readonly magnet: Words<MagnetFinding>
-  /** What was in a filter. */
+  /** Findings in a filter. */
   readonly filter: Words<Exclude<MagnetFinding, 'no magnet'>>
   readonly leaks: Words<LeakFinding>
   readonly level: Words<NonNullable<RecordEntry['level']>>

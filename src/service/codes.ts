@@ -86,7 +86,7 @@ export interface ServiceCodes {
   // Meters
   'service/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
   // Time, consumables and used oil
-  'service/oil-choice-open': { part: PartName; oils: readonly string[]; chosen: string }
+  'service/several-suitable-oils': { part: PartName; oils: readonly string[]; chosen: string }
   'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
   'service/waiting-time-not-known': { count: number }
   'service/time-from-records': { count: number; min: number; max: number; estimate: number }

@@ -143,7 +143,7 @@ export function planOil(
     )
     if (meetingOils.size > 1 && chosen.oil !== undefined)
       reasons.push(
-        serviceReason('service/oil-choice-open', { part, oils: [...meetingOils], chosen: chosen.oil }),
+        serviceReason('service/several-suitable-oils', { part, oils: [...meetingOils], chosen: chosen.oil }),
       )
     return {
       ...common,

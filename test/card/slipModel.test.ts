@@ -87,7 +87,7 @@ describe('the slip on paper', () => {
       'Seals inspected and used again: fill plug',
       'part RF-310: new',
       '* Shields refitted: front skid plate 12 N·m',
-      '* Rear gearcase: fine paste on the magnet; old oil dark; no leak; level right',
+      '* Rear gearcase: fine paste on the magnet; old oil dark; no leak; level correct',
       '* Front differential: chips on the magnet; old oil milky: water is in it; leaks a little; level low',
       '* Note: Left track guard bent.',
       '* Rear gearcase: gear oil change',

@@ -22,7 +22,7 @@ describe('slip', () => {
   it('is about the record among the files that the log does not have yet', async () => {
     const { code, out, err } = await run([FOLDER])
     expect(code).toBe(0)
-    expect(err).toBe('Not in the log yet, but on the slip: station-2-2023-10-06')
+    expect(err).toBe('On the slip, but not yet in the log: station-2-2023-10-06')
     expect(out).toContain('* Rear gearcase: gear oil change, 960 mL of station gear oil 80W-90')
     expect(out).toContain('Record: station-2-2023-10-06')
   })
@@ -85,8 +85,8 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
     [[], /slip: name a log and its sheet/],
     [[...FILES, '--out', 'slip'], /expected a name that ends in \.txt, \.md, \.html or \.json/],
     [[...FILES, '--out', 'slip.toString'], /expected a name that ends in/],
-    [[...FILES, '--out', 'slip.md', '--format', 'html'], /is no file for --format html/],
-    [[...FILES, '--record', 'nowhere'], /no such record; its last are station-2-first, /],
+    [[...FILES, '--out', 'slip.md', '--format', 'html'], /cannot be used with --format html/],
+    [[...FILES, '--record', 'nowhere'], /no such record; its latest are station-2-first, /],
     [[...FILES, '--record', '__proto__'], /no such record/],
     [[...FILES, '--machine', 'x'], /no log with the id x/],
     [['examples/acre-26'], /found 3 logs: choose one with --machine/],

@@ -90,7 +90,9 @@ describe('several oils on the shelf that meet the sheet', () => {
         return { ...stock, containers: Object.fromEntries(shelf) }
       },
     })
-    return plan.oil.flatMap(({ reasons }) => reasons.filter(({ code }) => code === 'service/oil-choice-open'))
+    return plan.oil.flatMap(({ reasons }) =>
+      reasons.filter(({ code }) => code === 'service/several-suitable-oils'),
+    )
   }
 
   it('one leaves no choice', () => {

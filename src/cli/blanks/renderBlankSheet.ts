@@ -75,7 +75,7 @@ ${variants.length === 0 ? '' : renderOverrideExample()}`
   function renderGearcase(id: string): string {
     const type = TYPE_PATTERNS.find(([pattern]) => pattern.test(id))?.[1] ?? 'differential'
     return `  ${id}:
-    type: ${type}  # or ${GEARCASE_TYPES.filter((one) => one !== type).join(', ')}
+    type: ${type}  # or ${GEARCASE_TYPES.filter((gearcaseType) => gearcaseType !== type).join(', ')}
     access: not stated  # from the ground
     oilSpace:
       oils: not stated  # SAE 80W-90 GL-5

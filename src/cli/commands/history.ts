@@ -28,8 +28,8 @@ export async function runHistory(options: Options, io: CliIo): Promise<ExitCode>
       ...describeFaults(faults),
       ...describeSamples(listOpenSamples(log)),
       ...describeLosses(judgeOilLoss({ sheet, log, today: options.today })),
-      ...log.records.flatMap((one) => describeRecord(one, log, sheet, notDone)),
-      ...(log.topUps ?? []).map((one) => describeTopUp(one, sheet)),
+      ...log.records.flatMap((record) => describeRecord(record, log, sheet, notDone)),
+      ...(log.topUps ?? []).map((topUp) => describeTopUp(topUp, sheet)),
     ]
     io.print(`${lines.map(cleanLine).join('\n')}\n`)
   }
@@ -43,14 +43,18 @@ function describeRecord(
   notDone: readonly NotDone[],
 ): readonly string[] {
   const { id, date, readings, by, corrects, entries } = record
-  const readingTexts = [readings.hours, readings.distance].flatMap((one) => one && `${one.value} ${one.unit}`)
+  const readingTexts = [readings.hours, readings.distance].flatMap(
+    (reading) => reading && `${reading.value} ${reading.unit}`,
+  )
   const heading = [date, id, ...readingTexts.filter(Boolean), by && `by ${by}`].filter(Boolean).join('  ')
-  const corrections = log.records.filter((one) => one.corrects === id).map((one) => `corrected by ${one.id}`)
+  const corrections = log.records
+    .filter((correction) => correction.corrects === id)
+    .map((correction) => `corrected by ${correction.id}`)
   return [
     `  ${heading}`,
     ...(corrects === undefined ? [] : [`    corrects ${corrects}`]),
     ...entries.map((entry) => {
-      const reason = notDone.find((one) => one.record === id && isSamePart(one.entry, entry))?.reason
+      const reason = notDone.find((undone) => undone.record === id && isSamePart(undone.entry, entry))?.reason
       const { bottle, result = 'no result' } = entry.sample ?? {}
       const sampleText = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
       return `    ${describeEntry(entry, sheet)}${sampleText}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
@@ -59,8 +63,8 @@ function describeRecord(
   ]
 }
 
-const isSamePart = (one: RecordEntry, other: RecordEntry) =>
-  one.service === other.service && one.gearcase === other.gearcase && one.instance === other.instance
+const isSamePart = (first: RecordEntry, second: RecordEntry) =>
+  first.service === second.service && first.gearcase === second.gearcase && first.instance === second.instance
 
 function describeTopUp({ date, volume, oil, ...part }: TopUp, sheet: SpecSheet): string {
   return `  ${date}  top-up: ${volume.value} ${unitSymbol(volume.unit)} of ${oil}, ${describeGearcase(part, sheet)}`

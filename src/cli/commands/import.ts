@@ -81,7 +81,7 @@ function chooseEquipment(
 ): ImportedMachine {
   const listNumbers = ({ header }: ImportedMachine) => [header.equipmentId, header.serial, header.pin]
   const knownNumbers = machines.map(
-    (machine) => listNumbers(machine).find((one) => one !== undefined) ?? 'no number',
+    (machine) => listNumbers(machine).find((number) => number !== undefined) ?? 'no number',
   )
   const number = equipment ?? log.identity.serial
   const matches = machines.filter((machine) => number !== undefined && listNumbers(machine).includes(number))

@@ -119,7 +119,7 @@ function readUnits(word: string | undefined): ExampleUnits {
     distance: 'km',
     temperature: 'degC',
   }
-  for (const name of word?.split(',').map((one) => one.trim()) ?? []) {
+  for (const name of word?.split(',').map((unitName) => unitName.trim()) ?? []) {
     const parsed = parseQuantity(`1 ${name}`)
     const unit = isUnit(name) ? name : parsed.ok ? parsed.value.unit : undefined
     const measure = unit && measureOf(unit)

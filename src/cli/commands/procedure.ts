@@ -16,12 +16,12 @@ import { writeOut } from '../writeOut.js'
 
 /** The procedure built from the files, with its machine. */
 interface BuiltProcedure {
-  readonly written: Result<ProcedureDocument | undefined, ServiceCodes & ProcedureCodes>
+  readonly result: Result<ProcedureDocument | undefined, ServiceCodes & ProcedureCodes>
   readonly sheet: SpecSheet
   readonly log: MachineLog
 }
 
-/** `procedure`: writes out the built steps, or a writer's procedure for the new revision of its sheet. */
+/** `procedure`: writes the built steps, or updates a writer's procedure to the new revision of its sheet. */
 export async function runProcedure(options: Options, io: CliIo): Promise<ExitCode> {
   const { out, from, paths } = options
   if (paths.length === 0) throw new UsageError('procedure: name the files or the folder of one machine')
@@ -30,16 +30,17 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const sets = await readDocuments(paths, io)
   const olderFiles = from === undefined ? undefined : await readProcedure('--from', from, io)
   if (reportReadErrors([...sets, ...(olderFiles?.sets ?? [])], io)) return 1
-  const old = olderFiles?.procedure
-  const { written, sheet, log } = old === undefined ? buildForVisit(sets, options) : findRevision(old, sets)
-  const refreshed = old && refreshProcedure(old, sheet, log.identity)
+  const oldProcedure = olderFiles?.procedure
+  const { result, sheet, log } =
+    oldProcedure === undefined ? buildForVisit(sets, options) : findRevision(oldProcedure, sets)
+  const refreshed = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
     const located = locateFindings(findings, sets)
     if (located.length > 0) io.printError(renderFindings(located, 'text'))
     return chooseExitCode(located, options.level)
   }
-  if (!written.ok) return report(written.findings)
-  const procedure = refreshed?.procedure ?? written.value
+  if (!result.ok) return report(result.findings)
+  const procedure = refreshed?.procedure ?? result.value
   if (procedure === undefined) throw new UsageError('procedure: no service is due; choose one with --service')
   const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
@@ -61,30 +62,37 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     await writeOut(out, text, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
-  if (old !== undefined && refreshed !== undefined) {
-    const lines = [...describeRefresh(old, refreshed), ...describeChanges(old, sheet, sets, procedure)]
+  if (oldProcedure !== undefined && refreshed !== undefined) {
+    const lines = [
+      ...describeRefresh(oldProcedure, refreshed),
+      ...describeChanges(oldProcedure, sheet, sets, procedure),
+    ]
     for (const line of lines) io.printError(cleanLine(line))
   }
-  return report(refreshed?.left ?? written.findings)
+  return report(refreshed?.left ?? result.findings)
 }
 
 const describeLostNote = ({ id, note }: { readonly id: string; readonly note: string }) =>
   `Note without a step: ${id}: ${note}`
 
-/** The steps that a new revision removed and added, and the notes of the removed ones. */
+/** Steps removed and added for a new revision, and the notes of removed steps. */
 function describeRefresh(
-  old: ProcedureDocument,
+  oldProcedure: ProcedureDocument,
   { procedure, gone, moved, lost, isRebuilt }: ReturnType<typeof refreshProcedure>,
 ): readonly string[] {
-  const listNew = (steps: ProcedureDocument['steps'], others: ProcedureDocument['steps']) =>
-    steps.filter(({ id }) => !others.some((one) => one.id === id))
-  const removed = listNew(old.steps, procedure.steps).filter((step) => !gone.some(({ id }) => id === step.id))
+  const listAddedSteps = (steps: ProcedureDocument['steps'], others: ProcedureDocument['steps']) =>
+    steps.filter(({ id }) => !others.some((step) => step.id === id))
+  const removedSteps = listAddedSteps(oldProcedure.steps, procedure.steps).filter(
+    (step) => !gone.some(({ id }) => id === step.id),
+  )
   return [
     ...gone.map(({ id, on = '' }) => `Step removed: ${id}: this machine has no ${on}`),
-    ...removed.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
-    ...listNew(procedure.steps, old.steps).map(({ id, do: action }) => `Step added: ${id}: ${action}`),
+    ...removedSteps.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
+    ...listAddedSteps(procedure.steps, oldProcedure.steps).map(
+      ({ id, do: action }) => `Step added: ${id}: ${action}`,
+    ),
     ...(isRebuilt ? [] : moved.map((id) => `Step moved: ${id}`)),
-    ...(isRebuilt ? ['The steps are in the built order: single changes were not enough'] : []),
+    ...(isRebuilt ? ['Steps rebuilt in the usual order: single changes were not enough'] : []),
     ...lost.map(describeLostNote),
   ]
 }
@@ -98,7 +106,7 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
       throw new UsageError('procedure: expected a log and its sheet, or one sheet and --service')
     const { services, raiseOn = 'stands' } = options
     return {
-      written: buildProcedure({ sheet, identity: {}, services, raiseOn }),
+      result: buildProcedure({ sheet, identity: {}, services, raiseOn }),
       sheet,
       log: makeEmptyLog(sheet, {}),
     }
@@ -113,22 +121,26 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
     dropUndefined({ sheet, log, today, toolbox: sets.map(chooseToolboxAndStock)[0]?.toolbox }),
     dropUndefined({ services, iso6789, due: chooseDueOptions(options, log), raiseOn }),
   )
-  return { written: visit.ok ? { ...visit, value: visit.value.procedure } : visit, sheet, log }
+  return { result: visit.ok ? { ...visit, value: visit.value.procedure } : visit, sheet, log }
 }
 
-/** The sheet in the revision that an older procedure is brought to, and the machine. */
-function findRevision(old: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
-  const sheets = listDocuments(sets, (set) => set.sheets).filter(({ id }) => id === old.sheet.id)
-  const others = sheets.filter(({ revision }) => revision !== old.sheet.revision)
+/** The new revision of the sheet for an older procedure, with the machine. */
+function findRevision(oldProcedure: ProcedureDocument, sets: readonly FileSet[]): BuiltProcedure {
+  const sheets = listDocuments(sets, (set) => set.sheets).filter(({ id }) => id === oldProcedure.sheet.id)
+  const others = sheets.filter(({ revision }) => revision !== oldProcedure.sheet.revision)
   const [sheet = sheets[0]] = others
   if (sheet === undefined || others.length > 1)
-    throw new UsageError(`procedure: expected the new revision of sheet ${old.sheet.id} among the files`)
+    throw new UsageError(
+      `procedure: expected the new revision of sheet ${oldProcedure.sheet.id} among the files`,
+    )
   const logs = listDocuments(sets, (set) => set.logs)
-  const log = logs.find((one) => one.sheet.id === sheet.id && one.sheet.revision === sheet.revision)
+  const log = logs.find(
+    (candidate) => candidate.sheet.id === sheet.id && candidate.sheet.revision === sheet.revision,
+  )
   return {
-    written: { ok: true, value: old, findings: [] },
+    result: { ok: true, value: oldProcedure, findings: [] },
     sheet,
-    log: log ?? makeEmptyLog(sheet, old.identity),
+    log: log ?? makeEmptyLog(sheet, oldProcedure.identity),
   }
 }
 
@@ -149,14 +161,14 @@ function makeEmptyLog({ id, revision, machine }: SpecSheet, identity: MachineLog
 
 /** Figures of these steps that differ from the older revision of the sheet, if it is among the files. */
 function describeChanges(
-  old: ProcedureDocument,
+  oldProcedure: ProcedureDocument,
   sheet: SpecSheet,
   sets: readonly FileSet[],
   { steps }: ProcedureDocument,
 ) {
   const before = findSheet(
     listDocuments(sets, (set) => set.sheets),
-    old.sheet,
+    oldProcedure.sheet,
   )
   if (before === undefined || before === sheet) return []
   return diffSheets(before, sheet).leaves.flatMap(({ of, from, to }) => {

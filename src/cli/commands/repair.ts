@@ -17,12 +17,12 @@ import { writeOut } from '../writeOut.js'
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
-  const procedures = sets.flatMap(({ set }) => set.procedures.map((one) => ({ ...one, set })))
+  const procedures = sets.flatMap(({ set }) => set.procedures.map((named) => ({ ...named, set })))
   const [only] = procedures
   if (only === undefined || procedures.length > 1)
     throw new UsageError(`repair: expected one procedure, found ${procedures.length}`)
   const { document, set } = only
-  const sheets = set.sheets.map((one) => one.document)
+  const sheets = set.sheets.map((named) => named.document)
   const sheet = findSheet(sheets, document.sheet)
   if (sheet === undefined)
     throw new UsageError(
@@ -58,8 +58,10 @@ const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
 function describeRepair(document: ProcedureDocument, { applied, fixed, left, stopped }: Repair): string {
   if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
   const listFixed = (title: string, hasRank: (rank: number) => boolean) => {
-    const texts = fixed.filter(({ code }) => hasRank(rankHarm(code))).map((one) => renderMessage(one, en))
-    return texts.length === 0 ? [] : [title, ...texts.map((one) => cleanLine(`  ${one}`))]
+    const texts = fixed
+      .filter(({ code }) => hasRank(rankHarm(code)))
+      .map((finding) => renderMessage(finding, en))
+    return texts.length === 0 ? [] : [title, ...texts.map((text) => cleanLine(`  ${text}`))]
   }
   const filledCount = fixed.filter(({ code }) => rankHarm(code) === 4).length
   return [
@@ -113,10 +115,10 @@ function listStepChanges(document: ProcedureDocument, applied: readonly Cure[]):
     if (mark !== '-') newNumber += 1
     // Steps far from every change are omitted.
     const neighbours = lines.slice(Math.max(0, index - 1), index + 2)
-    if (neighbours.every((one) => one.mark === ' '))
+    if (neighbours.every((line) => line.mark === ' '))
       return lines[index - 1]?.mark === ' ' && index > 0 ? [] : '     ...'
     const { id, do: action, on, at } = step
-    const part = [on, at?.instance, at?.wheelMark].filter((one) => one !== undefined)
+    const part = [on, at?.instance, at?.wheelMark].filter((word) => word !== undefined)
     const place = String(mark === '-' ? oldNumber : newNumber).padStart(4)
     return cleanLine(`  ${mark}${place}  ${[id, action, ...part].join('  ')}`)
   })

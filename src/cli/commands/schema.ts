@@ -8,7 +8,7 @@ const KINDS = ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'se
 /** `schema`: prints the JSON Schema of one kind of document. */
 export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> {
   const [word] = options.paths
-  const kind: DocumentName | undefined = KINDS.find((one) => one === word)
+  const kind: DocumentName | undefined = KINDS.find((knownKind) => knownKind === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
   // The published file has descriptions; the library does not.

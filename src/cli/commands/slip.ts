@@ -13,9 +13,9 @@ import { reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 const RENDERERS = { text: renderText, markdown: renderMarkdown, html: renderHtml } as const
-const ENDINGS = { txt: 'text', md: 'markdown', html: 'html', json: 'json' } as const
+const FORMATS_BY_EXTENSION = { txt: 'text', md: 'markdown', html: 'html', json: 'json' } as const
 
-/** `slip`: prints what the owner is given after a visit. */
+/** `slip`: prints the owner's slip after a visit. */
 export async function runSlip(options: Options, io: CliIo): Promise<ExitCode> {
   const { paths, out, today } = options
   if (paths.length === 0) throw new UsageError('slip: name a log and its sheet, or their folder')
@@ -26,8 +26,8 @@ export async function runSlip(options: Options, io: CliIo): Promise<ExitCode> {
   if (machine === undefined || others.length > 0)
     throw new UsageError(`found ${others.length + 1} logs: choose one with --machine ID`)
   const { sheet, fileSet } = machine
-  const log = withNewRecords(machine, io)
-  checkRecord(log, options.record)
+  const log = addNewRecords(machine, io)
+  requireRecord(log, options.record)
   const faults = openFaults({ document: log }, fileSet.set, { today })
   const slip = ownerSlip(
     { sheet, log, today, faults },
@@ -42,49 +42,50 @@ export async function runSlip(options: Options, io: CliIo): Promise<ExitCode> {
   return 0
 }
 
-/** With `--out` the ending of the file decides. */
+/** With `--out`, the extension of the file decides the format. */
 function chooseFormat({ out, format }: Options): keyof typeof RENDERERS | 'json' {
   if (out === undefined)
     return format === 'markdown' || format === 'html' || format === 'json' ? format : 'text'
-  const ending = /\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? ''
-  const found = Object.hasOwn(ENDINGS, ending) ? ENDINGS[ending as keyof typeof ENDINGS] : undefined
-  if (found === undefined)
+  const extension = /\.([a-z]+)$/i.exec(out)?.[1]?.toLowerCase() ?? ''
+  const fileFormat = Object.hasOwn(FORMATS_BY_EXTENSION, extension)
+    ? FORMATS_BY_EXTENSION[extension as keyof typeof FORMATS_BY_EXTENSION]
+    : undefined
+  if (fileFormat === undefined)
     throw new UsageError(`--out ${out}: expected a name that ends in .txt, .md, .html or .json`)
-  if (format !== 'text' && format !== found)
-    throw new UsageError(`--out ${out}: is no file for --format ${format}`)
-  return found
+  if (format !== 'text' && format !== fileFormat)
+    throw new UsageError(`--out ${out}: cannot be used with --format ${format}`)
+  return fileFormat
 }
 
-/** The log with the records among the files that it does not have yet. */
-function withNewRecords({ log, fileSet: { set } }: MachineFiles, io: CliIo): MachineLog {
-  // A correction comes after the record that it corrects.
+/** The log plus any new records among the files. */
+function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CliIo): MachineLog {
+  // Corrections go after the records that they correct.
   const records = set.records
     .filter(
       ({ document }) => document.machine === log.id && log.records.every(({ id }) => id !== document.id),
     )
     .sort(
-      (one, other) =>
-        Number(one.document.corrects !== undefined) - Number(other.document.corrects !== undefined),
+      (first, second) =>
+        Number(first.document.corrects !== undefined) - Number(second.document.corrects !== undefined),
     )
   return records.reduce((before, record) => {
     const appended = appendRecord(record, { ...set, logs: [{ document: before }] })
-    if (!appended.ok)
-      throw new UsageError(`${record.name ?? record.document.id}: is not a record of ${log.id}`)
-    io.printError(cleanLine(`Not in the log yet, but on the slip: ${record.document.id}`))
+    if (!appended.ok) throw new UsageError(`${record.name ?? record.document.id}: not a record of ${log.id}`)
+    io.printError(cleanLine(`On the slip, but not yet in the log: ${record.document.id}`))
     return appended.value.log
   }, log)
 }
 
-/** The record that an option names, if the log has it. */
-function checkRecord({ id, records }: MachineLog, chosen: string | undefined): void {
+/** Throws if the log does not have the record of `--record`. */
+function requireRecord({ id, records }: MachineLog, recordId: string | undefined): void {
   const visits = records.filter(({ corrects }) => corrects === undefined)
   if (visits.length === 0) throw new UsageError(`the log of ${id} has no record of a visit`)
   const isKnown = resolveRecords(records).some(
-    ({ root }, place) => root !== undefined && records[place]?.id === chosen,
+    ({ root }, index) => root !== undefined && records[index]?.id === recordId,
   )
-  if (chosen === undefined || isKnown) return
-  const last = visits.slice(-5).map((one) => one.id)
+  if (recordId === undefined || isKnown) return
+  const lastIds = visits.slice(-5).map((visit) => visit.id)
   throw new UsageError(
-    `--record ${chosen}: the log of ${id} has no such record; its last are ${last.join(', ')}`,
+    `--record ${recordId}: the log of ${id} has no such record; its latest are ${lastIds.join(', ')}`,
   )
 }

@@ -50,7 +50,7 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
     }),
   }
   const extend = (current: MachineLog): MachineLog | undefined =>
-    (current.topUps ?? []).some((one) => isSameJson(one, topUp))
+    (current.topUps ?? []).some((recorded) => isSameJson(recorded, topUp))
       ? undefined
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
   const extended = extend(log)
@@ -101,7 +101,7 @@ function readGearcase(words: ParsedWords, { gearcases }: SpecSheet): Pick<TopUp,
   const known = Object.hasOwn(gearcases, gearcase) ? gearcases[gearcase] : undefined
   const knownParts = Object.entries(gearcases).flatMap(([id, { instances = {} }]) => {
     const ids = Object.keys(instances)
-    return ids.length === 0 ? [id] : ids.map((one) => `${id} ${one}`)
+    return ids.length === 0 ? [id] : ids.map((instanceId) => `${id} ${instanceId}`)
   })
   const isKnown =
     known !== undefined &&

@@ -53,7 +53,7 @@ function describeReport({ carriers, lines, ...total }: UsedOilReport): readonly 
 }
 
 function describeSum({ volume, keptApart, withoutReceipt, withoutVolume, drained }: UsedOilSum): string {
-  const isPositive = (one: Quantity) => one.value > 0
+  const isPositive = (volume: Quantity) => volume.value > 0
   return [
     formatLitres(volume),
     isPositive(keptApart) && `${formatLitres(keptApart)} kept apart`,

@@ -61,8 +61,8 @@ function describeVerdict({ verdict, lines, dueBy }: DueVerdict): string {
 }
 
 /** An interval in short notation; the space before a unit is optional. */
-function readInterval(where: string, text: string, notation: 'interval' | 'window'): Interval {
-  return readNotation(where, separateUnits(text), notation, text) as Interval
+function readInterval(option: string, text: string, notation: 'interval' | 'window'): Interval {
+  return readNotation(option, separateUnits(text), notation, text) as Interval
 }
 
 const separateUnits = (text: string): string => text.replaceAll(/(?<=\d)(?=[a-z])/gi, ' ')

@@ -5,7 +5,7 @@ import { FACT_NAMES, join } from './words.js'
 const wordsAsIs = <const Word extends string>(...words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
-const countText = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
+const countText = (count: number, singular: string) => `${count}\u00a0${singular}${count === 1 ? '' : 's'}`
 
 /** The card in English. */
 export const cardWords: CardWords = {

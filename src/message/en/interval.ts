@@ -111,7 +111,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/log-speed': ({ speed, fastest, from, to }, say) =>
     `From ${say.date(from)} to ${say.date(to)} hours and distance together give an average of ${say.quantity({ value: Math.round(speed), unit: 'km/h' })}; at most ${say.number(fastest)} is plausible. Read both meters again.`,
   'interval/months-as-days': ({ days, months }, say) =>
-    `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} converted to days. Write months, which follow month ends and leap years.`,
+    `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} converted to days. Write months: days ignore month ends and leap years.`,
 }
 
 const START_NAMES: Readonly<Record<string, string>> = {
@@ -133,7 +133,7 @@ function pointText(at: Param, say: Say): string {
   return typeof at === 'string' ? `on ${say.date(at)}` : `at ${say.quantity(at)}`
 }
 
-/** Copies it as a plain param: the interface has no index signature. */
+/** The meter value as a plain param: the interface has no index signature. */
 function copyMeter(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
   return point?.meter && { ...point.meter }
 }

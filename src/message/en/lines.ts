@@ -58,7 +58,7 @@ function leakPlacesText(checks: StepList): string {
     const place =
       gearcase !== undefined && instance !== undefined ? `${gearcase} (${instance})` : (gearcase ?? instance)
     const shieldText = shield && `through the holes and along the edges of the ${shield}`
-    return [place, shieldText].filter((one) => one !== undefined).join(', ')
+    return [place, shieldText].filter((text) => text !== undefined).join(', ')
   })
   const namedPlaces = places.filter((place) => place !== '')
   return namedPlaces.length === 0 ? '' : `: ${namedPlaces.join('; ')}`

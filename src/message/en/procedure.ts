@@ -19,11 +19,11 @@ function gearcaseText({ gearcase, instance }: AtPart): string {
 
 const RAMP_OBSTACLES: Readonly<Record<RampObstacle, (part: string) => string>> = {
   'must not run': () => 'this machine must not run before its oil is changed.',
-  'manual forbids ramps': (part) => `the manual does not let the wheels of the ${part} onto ramps.`,
+  'manual forbids ramps': (part) => `the manual forbids ramps for the wheels of the ${part}.`,
   'axle not known': () => 'the sheet does not say which axle its supports lift.',
-  'wheel must turn': (part) => `a wheel must turn for the ${part}, and wheels on ramps cannot.`,
-  'level needs flat ground': (part) => `the ${part} must be level, and with one end on ramps it is tilted.`,
-  'level needs stands': (part) => `the manual reads the level of the ${part} on stands.`,
+  'wheel must turn': (part) => `a wheel must turn for the ${part}, and wheels on ramps cannot turn.`,
+  'level needs flat ground': (part) => `the ${part} must be level, but with one end on ramps it is tilted.`,
+  'level needs stands': (part) => `the manual checks the level of the ${part} on stands.`,
   'guard is off': (part) => `the guard at the ${part} would be off while the machine drives.`,
 }
 
@@ -118,7 +118,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${partText(params, 'the part')} is refitted dirty${stepText(params)}. Wipe it clean first.`,
   'procedure/filter-before-drain': (params) =>
-    `${capitalize(partText(params, 'the filter'))} comes off before the oil is drained${stepText(params)}. Drain first, or all the oil runs out there.`,
+    `${capitalize(partText(params, 'the filter'))} comes off before the oil is drained${stepText(params)}. Drain it first, or all the oil runs out there.`,
   'procedure/filter-not-reached': (params) =>
     `${capitalize(partText(params, 'the filter'))} is behind a plug or cover that is still on${stepText(params)}. Take that off first.`,
   'procedure/filter-not-inspected': (params) =>
@@ -240,7 +240,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/ramps-not-possible': ({ because, part = 'the machine' }) =>
     `Ramps cannot be used: ${RAMP_OBSTACLES[because](part)} Raise it on stands.`,
   'procedure/ramps-not-stated': ({ part }) =>
-    `The manual does not say whether the ${part} may be driven onto ramps. Ask before you do.`,
+    `The manual does not say whether the ${part} may be driven onto ramps. Ask before you use ramps.`,
   'procedure/second-lift': ({ gearcase }) =>
     `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
@@ -256,7 +256,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-stands': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
   'procedure/caution-ramps': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A machine that rolls or tips off its ramps can kill. Use ramps wider than the tyres, on firm, level ground and rated for the machine. Nobody in front of it or behind it while it moves; no work under it before the wheels on the ground are chocked.`,
+    `${SIGNAL_WORDS[signal]}: A machine that rolls or tips off its ramps can kill. Use ramps wider than the tyres, on firm, level ground and rated for the machine. Keep everyone away from the front and back while it moves. Do not work under it before the wheels on the ground are chocked.`,
   'procedure/caution-hot-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>

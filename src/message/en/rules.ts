@@ -12,7 +12,7 @@ interface Suggestion {
 function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
   if (meant !== undefined) return ` Did you mean “${meant}”?`
   if (known.length === 0) return ''
-  const names = known.map((one) => `“${one}”`)
+  const names = known.map((name) => `“${name}”`)
   const moreText = more > 0 ? [`${say.number(more)} more`] : []
   return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...names, ...moreText])}.`
 }
@@ -85,7 +85,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/sheet-not-found': ({ id, ...names }, say) =>
     `No sheet “${id}” is in this set.${suggestionText(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
-    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
+    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((knownRevision) => `“${knownRevision}”`))}. Compare the two, then name the right revisionKnown.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
@@ -224,7 +224,7 @@ export const rulesTexts: Texts<RuleCodes> = {
     const others =
       candidates.length === 0
         ? 'they fit no variant of the sheet'
-        : `they fit ${say.list(candidates.map((one) => `“${one}”`))}`
+        : `they fit ${say.list(candidates.map((candidate) => `“${candidate}”`))}`
     return variant === undefined
       ? 'Serial, model year and market fit no variant of the sheet. Check the plate.'
       : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`

@@ -76,8 +76,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The viscosity of ${oil} at this temperature is not known, so no pouring time is calculated.`,
   'service/oil-for-ambient': ({ oil, ambient }, say) =>
     `At ${say.quantity(ambient)} the sheet permits ${oil}.`,
-  'service/oil-choice-open': ({ part, oils, chosen }, say) =>
-    `The manual leaves the choice (${partText(part)}): ${say.list(oils)} meet it. This plan takes ${chosen}; the record names what went in.`,
+  'service/several-suitable-oils': ({ part, oils, chosen }, say) =>
+    `Several oils in stock meet the manual (${partText(part)}): ${say.list(oils)}. This plan uses ${chosen}; record the oil that you fill in.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
   'service/no-oil-for-ambient': ({ part, ambient }, say) =>
     `No oil of the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,

@@ -64,7 +64,7 @@ export const slipWords: SlipWords = {
     'not checked': 'not checked for leaks',
   },
   level: {
-    'at the mark': 'level right',
+    'at the mark': 'level correct',
     below: 'level low',
     above: 'level high',
     'not checked': 'level not checked',
@@ -74,6 +74,6 @@ export const slipWords: SlipWords = {
     'by hand': 'by hand, torque not measured',
     'without a wrench': 'torque not measured',
     'not checked': 'not checked',
-    'not known': 'not known how',
+    'not known': 'method not known',
   },
 }

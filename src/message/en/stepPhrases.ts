@@ -69,7 +69,7 @@ export function levelConditions({ level, levelTemperature, minutes }: StepParams
     level && ATTITUDES[level.attitude],
     levelTemperature && `the oil at ${levelTemperature}`,
     level?.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
-  ].filter((one) => one !== undefined)
+  ].filter((condition) => condition !== undefined)
 }
 
 /** The required oil level. Lower edge and middle: common practice, no source. */
@@ -109,8 +109,8 @@ function highLevelText({ method, afterFilling }: NonNullable<StepParams['level']
 export function topUpText(params: StepParams): string {
   const { level, part, stopAt } = params
   if (level?.afterFilling !== true) {
-    const through = part === undefined ? '' : ` through ${partText(params, 'fill opening')}`
-    return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
+    const openingText = part === undefined ? '' : ` through ${partText(params, 'fill opening')}`
+    return `If the level is low, top up${openingText}. Take the same oil. If it was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
   return `If the level is low, top up with the same oil. ${stopLimitText(stopAt)}`

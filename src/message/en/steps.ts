@@ -99,7 +99,7 @@ export const stepTexts: StepTexts = {
   },
   'drive off ramps': {
     full: () =>
-      'Make sure that no person, tool or pan is under the machine. Let one person guide you from the side. Release the brake. Drive off slowly, the way that you came. Take the ramps away.',
+      'Make sure that no person, tool or pan is under the machine. Let one person guide you from the side. Release the brake. Drive off slowly, the same way back. Take the ramps away.',
     short: () => 'Clear below; drive off the ramps slowly, with a guide',
     show: () => 'The wheels as they roll down to the ground.',
   },
