@@ -49,7 +49,9 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
 `
     const before = await run([...FILES, 'a.yaml'], { 'a.yaml': wrong })
     expect(before.code).toBe(0)
-    expect(before.out).toContain('!! WARNING: Do not use this machine. A fault is open since 2023-10-06.')
+    expect(before.out).toContain(
+      '!! WARNING: Do not use this machine. A fault has been open since 2023-10-06.',
+    )
     // The correction comes first on the command line.
     const after = await run([...FILES, '0.yaml', 'a.yaml'], { '0.yaml': correction, 'a.yaml': wrong })
     expect(after.out).toContain('No open fault on record')
@@ -106,7 +108,7 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
     const other = RECORD.replace('hallbrekka-tind-4, revision', 'other, revision')
     expect(await run([...FILES, 'b.yaml'], { 'b.yaml': other })).toMatchObject({
       code: 2,
-      err: expect.stringContaining('b.yaml: is not a record of station-2'),
+      err: expect.stringContaining('b.yaml is not a record of station-2'),
     })
     const broken = log.replace('date: 2021-07-10', 'date: soon')
     expect(await run(['c.yaml', sheet], { 'c.yaml': broken })).toMatchObject({ code: 1, out: '' })

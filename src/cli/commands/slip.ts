@@ -70,7 +70,8 @@ function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CliIo): Mach
     )
   return records.reduce((before, record) => {
     const appended = appendRecord(record, { ...set, logs: [{ document: before }] })
-    if (!appended.ok) throw new UsageError(`${record.name ?? record.document.id}: not a record of ${log.id}`)
+    if (!appended.ok)
+      throw new UsageError(`${record.name ?? record.document.id} is not a record of ${log.id}`)
     io.printError(cleanLine(`On the slip, but not yet in the log: ${record.document.id}`))
     return appended.value.log
   }, log)
