@@ -38,7 +38,16 @@ export function buildRecordSection(context: CardContext): CardSection {
       ...(isChange ? [{ label: blanks.usedOil }] : []),
     ],
   }
-  const notes: CardBlanks = { kind: 'blanks', fields: [{ label: blanks.notes }] }
+  const asks = new Set(plan.warranty?.asks)
+  const notes: CardBlanks = {
+    kind: 'blanks',
+    fields: [
+      ...(asks.has('photos') ? [{ label: blanks.photos }] : []),
+      ...(asks.has('wrench certificate') ? [{ label: blanks.certificate }] : []),
+      ...(asks.has('signature') ? [{ label: blanks.signature }] : []),
+      { label: blanks.notes },
+    ],
+  }
   return { id: 'record', heading: words.sections.record, parts: [visitBlanks, ...gearcaseBlanks, notes] }
 }
 
@@ -49,6 +58,7 @@ function listGearcaseFields(
   isChange: boolean,
 ): BlankField[] {
   const { blanks, choices } = words
+  const asks = new Set(plan.warranty?.asks)
   const isOnGearcase = ({ part }: { readonly part?: PartName }) => isOnPart(part, gearcase)
   const findSteps = (action: string) => plan.steps.filter((step) => step.do === action && isOnGearcase(step))
   const hasMagnet = findSteps('inspect the magnet').length > 0
@@ -62,6 +72,7 @@ function listGearcaseFields(
     })),
     ...(findSteps('take an oil sample').length > 0 ? [{ label: blanks.sample }] : []),
     { label: blanks.oil },
+    ...(asks.has('oil batch') ? [{ label: blanks.batch }] : []),
     { label: blanks.refilled },
   ]
   const listPartNames = (list: readonly { readonly part: PartName }[]) => [
@@ -72,10 +83,10 @@ function listGearcaseFields(
     ...listPartNames(plan.tightenings).map((name) => ({
       label: `${capitaliseFirst(name)}, ${blanks.tightened}`,
     })),
-    ...listPartNames(plan.seals).map((name) => ({
-      label: `${capitaliseFirst(name)}, ${blanks.seals}`,
-      choices: choices.seals,
-    })),
+    ...listPartNames(plan.seals).flatMap((name): readonly BlankField[] => [
+      { label: `${capitaliseFirst(name)}, ${blanks.seals}`, choices: choices.seals },
+      ...(asks.has('part numbers') ? [{ label: `${capitaliseFirst(name)}, ${blanks.partNumber}` }] : []),
+    ]),
     { label: blanks.level, choices: choices.level },
     { label: blanks.leaks, choices: choices.leaks },
     { label: blanks.notDone },

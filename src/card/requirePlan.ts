@@ -61,6 +61,7 @@ const PLAN_SHAPE: Shape = {
   usedOil: { 'volume?': QUANTITY_SHAPE, reasons: [{}] },
   missing: [{ reason: {} }],
   sources: { '*': {} },
+  'warranty?': { asks: ['string'] },
 }
 
 /** Throws a TypeError that names the wrong field if `plan` is not a visit plan. */

@@ -23,6 +23,11 @@ export function prefillRecord(plan: VisitPlan): string {
     writtenParts.add(key)
     return [writeEntry(plan, service, task, part)]
   })
+  const asks = new Set(plan.warranty?.asks)
+  const tools = new Set(
+    plan.tightenings.flatMap(({ setting, wrench }) => (setting === undefined ? [] : wrench.id)),
+  )
+  const certificates = [...tools].map((tool) => ({ tool, number: TO_FILL_IN, validTo: TO_FILL_IN }))
   const shields = plan.tightenings
     .filter(({ part }) => part.path.startsWith('/shields/'))
     .map((tightening) => [
@@ -36,8 +41,12 @@ export function prefillRecord(plan: VisitPlan): string {
     sheet: `${sheet.id}, revision ${sheet.revision}`,
     date: plan.today,
     readings: meters.length === 0 ? {} : meters.join(', '),
+    by: asks.has('who did it') ? TO_FILL_IN : undefined,
     entries,
     shields: shields.length === 0 ? undefined : Object.fromEntries(shields),
+    photos: asks.has('photos') ? [TO_FILL_IN] : undefined,
+    certificates: asks.has('wrench certificate') && tools.size > 0 ? certificates : undefined,
+    signature: asks.has('signature') ? TO_FILL_IN : undefined,
   })
   const uncounted = plan.missing
     .filter(({ reason }) => reason.params['role'] === 'fasteners')
@@ -67,6 +76,7 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
   const isOfGearcase = ({ part }: { readonly part?: PartName }) =>
     part?.path.startsWith(`${gearcase.path}/`) === true &&
     (part.instance === undefined || part.instance.id === gearcase.instance?.id)
+  const asks = new Set(plan.warranty?.asks)
   const hasStep = (action: string) => plan.steps.some((step) => step.do === action && isOfGearcase(step))
   const oil = plan.oil.find(({ part }) => part.path === gearcase.path)
   const refilled = oil?.measure ?? oil?.perInstance
@@ -77,14 +87,23 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
   const seals = plan.seals
     .filter(isOfGearcase)
     .filter(({ seal }) => seal.kind !== 'none')
-    .map(({ part, replace }) => ({
-      on: part.path,
-      done: replace === 'on condition' ? 'inspected and used again' : 'new',
-    }))
+    .map(({ part, replace, seal }) => {
+      if (replace === 'on condition') return { on: part.path, done: 'inspected and used again' }
+      const { supersededBy, partNumber = TO_FILL_IN } = 'replace' in seal ? seal : {}
+      return {
+        on: part.path,
+        done: 'new',
+        ...(asks.has('part numbers') && { partNumber: supersededBy?.partNumber ?? partNumber }),
+      }
+    })
   const change = {
     drained: { value: TO_FILL_IN, unit: refilled?.unit ?? 'mL' },
     refilled: refilled ?? { value: TO_FILL_IN, unit: 'mL' },
-    oil: { name: container?.name ?? TO_FILL_IN, container: container?.container },
+    oil: {
+      name: container?.name ?? TO_FILL_IN,
+      container: container?.container,
+      batch: asks.has('oil batch') ? TO_FILL_IN : undefined,
+    },
     oilFinding: TO_FILL_IN,
     magnet: hasStep('inspect the magnet') ? TO_FILL_IN : undefined,
   }
@@ -99,9 +118,9 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
     tightened,
     seals,
   })
-  const fitsNotation = [...tightened, ...seals].every(({ on }) =>
-    /^\/gearcases\/[^/]+\/openings\/[^/]+(\/seals\/0)?$/.test(on),
-  )
+  const fitsNotation =
+    !seals.some((seal) => 'partNumber' in seal) &&
+    [...tightened, ...seals].every(({ on }) => /^\/gearcases\/[^/]+\/openings\/[^/]+(\/seals\/0)?$/.test(on))
   if (fitsNotation) return writeText('entry', entry, () => '')
   const writePart = (name: 'tightened' | 'sealDone' | 'quantityVolume' | 'oilUsed', value: unknown) =>
     writeText(name, value, () => '')
@@ -112,7 +131,7 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
     ...(task === 'change' && {
       drained: writePart('quantityVolume', change.drained),
       refilled: writePart('quantityVolume', change.refilled),
-      oil: writePart('oilUsed', change.oil),
+      oil: change.oil.batch === undefined ? writePart('oilUsed', change.oil) : dropUndefined(change.oil),
     }),
     opened: [...new Set(tightened.map(({ on }) => on))],
     tightened: writeByPart('tightened', tightened),

@@ -62,6 +62,7 @@ export interface CardWords {
   readonly blanks: Words<
     | WordUnion<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
     | WordUnion<'tightened seals notDone workingTime usedOil notes sample'>
+    | WordUnion<'photos batch partNumber certificate signature'>
   >
   /** Choices to tick instead of writing. */
   readonly choices: Readonly<

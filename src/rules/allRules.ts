@@ -31,6 +31,7 @@ import { rule as quantityDistanceConvertedWrongWay } from './quantity/distance-c
 import { rule as quantityIntervalDistancesDiffer } from './quantity/interval-distances-differ.js'
 import { rule as quantitySecondUnitDisagrees } from './quantity/second-unit-disagrees.js'
 import { rule as quantitySecondUnitSlip } from './quantity/second-unit-slip.js'
+import { rule as recordCertificateExpired } from './record/certificate-expired.js'
 import { rule as recordCorrectsItself } from './record/corrects-itself.js'
 import { rule as recordCorrectsUnknownRecord } from './record/corrects-unknown-record.js'
 import { rule as recordDateInTheFuture } from './record/date-in-the-future.js'
@@ -59,6 +60,7 @@ import { rule as recordTurnsOutsideBand } from './record/turns-outside-band.js'
 import { rule as recordUnknownContainer } from './record/unknown-container.js'
 import { rule as recordUnknownPart } from './record/unknown-part.js'
 import { rule as recordUnknownTool } from './record/unknown-tool.js'
+import { rule as recordWarrantyFactsMissing } from './record/warranty-facts-missing.js'
 import { rule as recordWaterInTheOil } from './record/water-in-the-oil.js'
 import { rule as recordWrenchCannotReach } from './record/wrench-cannot-reach.js'
 import { rule as recordWrenchOutOfCalibration } from './record/wrench-out-of-calibration.js'
@@ -150,5 +152,5 @@ export const allRules: readonly AnyRule[] = [
   logDateInTheFuture, logMeterThroughPause, logOilNotPermitted, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordCorrectsItself, recordCorrectsUnknownRecord, recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
+  recordCertificateExpired, recordCorrectsItself, recordCorrectsUnknownRecord, recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWarrantyFactsMissing, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

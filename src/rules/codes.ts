@@ -11,7 +11,7 @@ import type {
   Unit,
   VolumeUnit,
 } from '../quantity/index.js'
-import type { OpeningRole, PrintedValue, UnmeasuredTightening } from '../spec/index.js'
+import type { OpeningRole, PrintedValue, UnmeasuredTightening, WarrantyFact } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/findSerialMistake.js'
 import type { ReferenceTarget } from './lookup/listSheetReferences.js'
@@ -217,6 +217,8 @@ export interface RuleCodes {
   'record/shield-not-refitted': { shield: string; gearcase: string }
   'record/wrench-out-of-calibration': { wrench: string; calibrated: string; date: string }
   'record/more-than-container-held': { container: string; used: Millilitres; held: Millilitres }
+  'record/warranty-facts-missing': { lacks: readonly WarrantyFact[] }
+  'record/certificate-expired': { wrench: string; certificate: string; validTo: string; date: string }
   'record/other-part-number': { part: string; fitted: string; stated: string }
   'spec/implausible-hours': { hours: Figure }
 }

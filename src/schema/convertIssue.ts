@@ -87,6 +87,7 @@ export function convertIssue(
       case 'spec/bad-period':
       case 'spec/bad-pointer':
       case 'spec/bad-currency':
+      case 'spec/bad-sha256':
         return report(code, foundParams)
       case 'spec/forbidden-key':
         return report(code, { key: text })

@@ -180,6 +180,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       chosen.length === 0 ? [] : missingDocuments,
     ),
     sources: figures.sources,
+    warranty: sheet.warranty,
   })
   return { ok: true, value: plan, findings }
 }

@@ -26,6 +26,7 @@ import type {
   Seal,
   SheetReference,
   Source,
+  WarrantyTerms,
 } from '../spec/index.js'
 import type { PartName } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
@@ -77,6 +78,8 @@ export interface VisitPlan {
   readonly usedOil: PlannedUsedOil
   readonly missing: readonly PlannedMissing[]
   readonly sources: Readonly<Record<Id, Source>>
+  /** What the warranty asks of the record of this visit; absent: the sheet states nothing. */
+  readonly warranty?: WarrantyTerms
 }
 
 /** The working time of a visit, and its cost at a labour rate. */

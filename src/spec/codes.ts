@@ -211,6 +211,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/bad-period': { found: string }
   'spec/bad-pointer': { found: string }
   'spec/bad-currency': { found: string }
+  'spec/bad-sha256': { found: string }
   'spec/empty-text': { key: string }
   'spec/empty-list': { key: string }
   'spec/bad-notation': {

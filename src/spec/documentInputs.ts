@@ -2,7 +2,7 @@ import type { JsonPointer } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { LogEvent, MachineLog, TopUp } from './machineLog.js'
 import type { Seal } from './seal.js'
-import type { RecordEntry, ServiceRecord, UsedOil } from './serviceRecord.js'
+import type { RecordEntry, RecordedPhoto, ServiceRecord, UsedOil } from './serviceRecord.js'
 import type { OfferedOil, OilContainer, Price, Stock, StockSeal } from './stock.js'
 import type {
   DrainPan,
@@ -21,6 +21,7 @@ type PartAsText =
   | Quantity
   | RecordEntry
   | UsedOil
+  | RecordedPhoto
   | LogEvent
   | TopUp
   | OilContainer
@@ -56,7 +57,14 @@ type OmittedKeys<T> = T extends ServiceRecord
                 : never
 
 /** The values allowed at a key besides those of its own type. */
-type ExtraInput<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'sample' | 'scales'
+type ExtraInput<Key> = Key extends
+  | 'sheet'
+  | 'readings'
+  | 'entries'
+  | 'oil'
+  | 'sample'
+  | 'signature'
+  | 'scales'
   ? string
   : Key extends 'tightened' | 'seals' | 'filters' | 'shields'
     ? { readonly [pointer: JsonPointer]: string }

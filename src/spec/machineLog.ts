@@ -1,7 +1,7 @@
 import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/index.js'
 import type { DateText, DocumentHead, Identity } from './leaf.js'
-import type { ServiceRecord, SheetReference } from './serviceRecord.js'
-import type { MachineEventKind } from './specSheet.js'
+import type { ServiceRecord } from './serviceRecord.js'
+import type { MachineEventKind, SheetReference } from './specSheet.js'
 import type { Id } from './specValue.js'
 
 /** The history of one machine. */

@@ -1,8 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 import type { WheelMark } from './gearcase.js'
 import type { DocumentHead, Identity } from './leaf.js'
-import type { SheetReference } from './serviceRecord.js'
-import type { MachineEventKind } from './specSheet.js'
+import type { MachineEventKind, SheetReference } from './specSheet.js'
 import type { Id } from './specValue.js'
 
 /** The steps of one visit, written by hand or by `buildProcedure`. */

@@ -20,6 +20,8 @@ export interface ResolvedRecord {
 type UnknownFields = Record<string, unknown>
 
 const NO_PLACES: ResolvedRecord['places'] = new Map()
+/** What a correction states as a whole. */
+const RESTATED = ['workingTime', 'usedOil', 'usedOilLog', 'photos', 'certificates', 'signature'] as const
 const MERGED_LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
 
 /**
@@ -61,26 +63,29 @@ function findRoot(records: readonly ServiceRecord[], place: number): number | un
 
 function applyCorrection(
   record: ServiceRecord,
-  { entries: corrections, shields = [], workingTime, usedOil, usedOilLog, corrected = {} }: ServiceRecord,
+  correction: ServiceRecord,
   from: JsonPointer,
   places: Map<JsonPointer, JsonPointer>,
 ): ServiceRecord {
+  const { entries: entryCorrections, shields = [], corrected = {} } = correction
   const entries = [...record.entries]
-  for (const [number, correction] of corrections.entries()) {
+  for (const [number, entryCorrection] of entryCorrections.entries()) {
     const foundIndex = entries.findIndex(
       ({ service, gearcase, instance }) =>
-        service === correction.service &&
-        gearcase === correction.gearcase &&
-        instance === correction.instance,
+        service === entryCorrection.service &&
+        gearcase === entryCorrection.gearcase &&
+        instance === entryCorrection.instance,
     )
     const at = foundIndex === -1 ? entries.length : foundIndex
     const path = `/entries/${at}`
     const sourcePath = `${from}/entries/${number}`
     const before = entries[at]
     entries[at] =
-      before === undefined ? correction : correctEntry(before, correction, path, sourcePath, places)
+      before === undefined ? entryCorrection : correctEntry(before, entryCorrection, path, sourcePath, places)
     if (before === undefined) places.set(path, sourcePath)
   }
+  const restated = RESTATED.filter((key) => correction[key] !== undefined)
+  for (const key of restated) places.set(`/${key}`, `${from}/${key}`)
   if (corrected.date !== undefined) places.set('/date', `${from}/corrected/date`)
   for (const meter of Object.keys(corrected.readings ?? {}))
     places.set(`/readings/${meter}`, `${from}/corrected/readings/${meter}`)
@@ -93,9 +98,7 @@ function applyCorrection(
       shields.length === 0
         ? record.shields
         : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
-    workingTime: workingTime ?? record.workingTime,
-    usedOil: usedOil ?? record.usedOil,
-    usedOilLog: usedOilLog ?? record.usedOilLog,
+    ...Object.fromEntries(restated.map((key) => [key, correction[key]])),
   })
 }
 

@@ -2,15 +2,9 @@ import type { JsonPointer } from '../base/index.js'
 import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
 import type { WheelMark } from './gearcase.js'
 import type { DateText, DocumentHead } from './leaf.js'
+import type { Action } from './procedureDocument.js'
+import type { SheetReference } from './specSheet.js'
 import type { Id } from './specValue.js'
-
-/** A spec sheet and its revision. */
-export interface SheetReference {
-  /** The id of the sheet. */
-  readonly id: Id
-  /** The revision of the sheet. */
-  readonly revision: string
-}
 
 /** The work done at one visit. */
 export interface ServiceRecord extends DocumentHead<'service-record'> {
@@ -53,8 +47,50 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
     /** The meter readings on that day: 512.8 h. */
     readonly readings?: ServiceRecord['readings']
   }
+  /** Photos of the work: `[IMG-0412.jpg]`. */
+  readonly photos?: readonly RecordedPhoto[]
+  /** The calibration certificates of the torque wrenches that were used. */
+  readonly certificates?: readonly WrenchCertificate[]
+  /** Who signed for the work: `A. Skarn`. */
+  readonly signature?: RecordSignature
   /** A note for later readers. */
   readonly note?: string
+}
+
+/** A photo of the work. The file is kept elsewhere. */
+export interface RecordedPhoto {
+  /** The name of the file: `IMG-0412.jpg`. */
+  readonly file: string
+  /** The SHA-256 of the file as 64 hex digits: `e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855`. */
+  readonly sha256?: string
+  /** The id of the step of the plan that it shows: `front-tighten-drain`. */
+  readonly step?: Id
+  /** The action that it shows, if the plan is not at hand. */
+  readonly action?: Action
+}
+
+/** A calibration certificate of a torque wrench. */
+export interface WrenchCertificate {
+  /** The id of the wrench in the toolbox: `half-inch-click`. */
+  readonly tool: Id
+  /** The number of the certificate: `C-2291`. */
+  readonly number: string
+  /** The day of the calibration: `2023-02-11`. */
+  readonly date?: DateText
+  /** The last day on which it is valid: `2024-02-10`. */
+  readonly validTo?: DateText
+}
+
+/** A signature under a record. */
+export interface RecordSignature {
+  /** Who signed: `A. Skarn`. */
+  readonly name: string
+  /** The day of the signature: `2023-10-06`. */
+  readonly date?: DateText
+  /** The name of the file with the signature: `slip-2023-10-06.pdf`. */
+  readonly file?: string
+  /** The SHA-256 of that file as 64 hex digits: `e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855`. */
+  readonly sha256?: string
 }
 
 /** Fluids that make used oil unfit for the used-oil tank if mixed into it. */
@@ -102,6 +138,8 @@ export interface RecordEntry {
     readonly name: string
     /** The id of the container in the stock. */
     readonly container?: Id
+    /** The batch number on the container: `L-2231`. */
+    readonly batch?: string
   }
   /** The appearance of the old oil. */
   readonly oilFinding?: OilFinding

@@ -18,10 +18,42 @@ export interface SpecSheet extends DocumentHead<'spec-sheet'> {
   readonly shields?: Readonly<Record<Id, Shield>>
   /** The services with their intervals, by id: `gear-oil-change`. */
   readonly services: Readonly<Record<Id, Service>>
+  /** What the warranty of the machine asks of a service record. */
+  readonly warranty?: WarrantyTerms
   /** Figures that differ on some machines. */
   readonly overrides?: readonly Override[]
   /** Findings that the writer accepts, with the reason. */
   readonly waivers?: readonly Waiver[]
+}
+
+/** A spec sheet and its revision. */
+export interface SheetReference {
+  /** The id of the sheet. */
+  readonly id: Id
+  /** The revision of the sheet. */
+  readonly revision: string
+}
+
+/** What a warranty may ask of a service record. */
+export const WARRANTY_FACTS = [
+  'who did it',
+  'photos',
+  'oil batch',
+  'part numbers',
+  'wrench certificate',
+  'signature',
+] as const
+export type WarrantyFact = (typeof WARRANTY_FACTS)[number]
+
+/** What the warranty of a machine asks of a service record, as its terms say. */
+export interface WarrantyTerms {
+  /**
+   * `oil batch`: of each oil that went in; `part numbers`: of each new seal and filter; `wrench certificate`: of each torque wrench that was
+   * used.
+   */
+  readonly asks: readonly WarrantyFact[]
+  /** Where the terms were read. */
+  readonly source?: SourceRef
 }
 
 /** One machine model. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
+import { WARRANTY_FACTS } from '../../src/spec/index.js'
 import { en } from '../../src/v1/message/en.js'
 import { add, patched } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
@@ -26,6 +27,11 @@ const KEYS: Readonly<Record<string, string>> = {
   [blanks.seals]: 'seals',
   [blanks.level]: 'level',
   [blanks.leaks]: 'leaks',
+  [blanks.photos]: 'photos',
+  [blanks.certificate]: 'certificates',
+  [blanks.signature]: 'signature',
+  [blanks.batch]: 'oil',
+  [blanks.partNumber]: 'seals',
 }
 
 /** What the card says itself, in other words, or a correction alone says. `opened`: every plug of the visit has its line. */
@@ -51,8 +57,11 @@ interface Schema {
 const schema = toJsonSchema('service-record') as unknown as Schema
 const entry = schema.$defs['record-entry']?.properties ?? {}
 
-function fieldsOf(example: string) {
-  const section = cardOf(planExample(example)).sections.find(({ id }) => id === 'record')
+/** A sheet whose warranty asks for everything. */
+const sheet = patched(add('/warranty', { asks: WARRANTY_FACTS }))
+
+function fieldsOf(example: string, changes: Parameters<typeof planExample>[1] = {}) {
+  const section = cardOf(planExample(example, changes)).sections.find(({ id }) => id === 'record')
   return (section?.parts ?? []).flatMap((part) => (part.kind === 'blanks' ? part.fields : []))
 }
 /** The label itself, or its words behind or before the name of a part. */
@@ -61,7 +70,7 @@ const keyOf = (label: string) =>
 
 describe('the blank record of a card', () => {
   it('has the fields of a service record, and no others', () => {
-    const asked = new Set(fieldsOf('tind-4').map(({ label }) => keyOf(label)))
+    const asked = new Set(fieldsOf('tind-4', { sheet }).map(({ label }) => keyOf(label)))
     const ofRecord = Object.keys(schema.properties).filter(
       (key) => ![...ELSEWHERE, ...CORRECTION].includes(key),
     )
@@ -69,6 +78,21 @@ describe('the blank record of a card', () => {
     // The line of the skid plate asks for its tightening, like that of a plug.
     expect([...asked].sort()).toEqual([...ofRecord.filter((key) => key !== 'shields'), ...ofEntry].sort())
     expect(fieldsOf('tind-4').map(({ label }) => label)).toContain('Front skid plate, setting and wrench')
+  })
+
+  it('asks for what a warranty asks only where the sheet states it', () => {
+    const labelsOf = (facts?: readonly string[]) => {
+      const changes = facts && { sheet: patched(add('/warranty', { asks: facts })) }
+      return new Set(fieldsOf('tind-4', changes).map(({ label }) => label))
+    }
+    const plain = labelsOf()
+    const added = (fact: string) => [...labelsOf([fact])].filter((label) => !plain.has(label))
+    expect(added('photos')).toEqual([blanks.photos])
+    expect(added('wrench certificate')).toEqual([blanks.certificate])
+    expect(added('signature')).toEqual([blanks.signature])
+    expect(added('oil batch')).toEqual([blanks.batch])
+    expect(added('part numbers').sort()).toEqual(['Drain plug, part number', 'Fill plug, part number'])
+    expect(added('who did it')).toEqual([])
   })
 
   it('has as many choices as the record has words', () => {

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { prefillRecord } from '../../src/cli/prefillRecord.js'
 import { runCommand } from '../../src/cli/runCommand.js'
-import { parseServiceRecord } from '../../src/v1/spec.js'
+import { WARRANTY_FACTS } from '../../src/spec/index.js'
+import { checkRecord } from '../../src/v1/service.js'
+import { parseServiceRecord, type ServiceRecord } from '../../src/v1/spec.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { add, patched } from '../support/patched.js'
 import { planExample } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
 
 const EXAMPLES = ['tind-4', 'acre-26', 'bud-3', 'reach-55', 'kvist-2']
 const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
@@ -56,6 +59,36 @@ describe('record --from-plan', () => {
     const read = parseServiceRecord(parse(fillIn(text)))
     expect(read.ok && read.value.entries.map(({ sample }) => sample)).toEqual([{ bottle: 'B-12' }, undefined])
     expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
+  })
+
+  it('asks for what the warranty of the sheet asks, and nowhere else; no open place is taken for an answer', () => {
+    const sheet = patched(add('/warranty', { asks: WARRANTY_FACTS }))
+    const text = prefillRecord(planExample('tind-4', { sheet }))
+    const plain = prefillRecord(planExample('tind-4'))
+    for (const line of ['by: "?"', 'photos:\n  - "?"', 'signature: "?"'])
+      expect([text.includes(`\n${line}\n`), plain.includes(line)], line).toEqual([true, false])
+    expect(text).toContain('{ tool: small-click, number: "?", validTo: "?" }')
+    expect(text).toContain('batch: "?"')
+    expect(text).toContain('"new, part HB-1418"')
+    expect(plain).not.toMatch(/batch|certificates|part HB/)
+    const filled = fillIn(text)
+      .replaceAll('validTo: "?"', 'validTo: 2024-01-01')
+      .replaceAll('drained: "? mL"', 'drained: 440 mL')
+      .replace('shields:', 'id: r\nshields:')
+    const read = parseServiceRecord(parse(filled))
+    expect(read.findings).toEqual([])
+    if (!read.ok) throw new Error('not read')
+    const lacksOf = (record: ServiceRecord) => {
+      const set = { sheets: [{ document: sheet(readExample('tind-4', 'sheet')) }], logs: [], stocks: [] }
+      const found = checkRecord({ document: record }, { ...set, toolboxes: [], procedures: [], records: [] })
+      return found.flatMap(({ code, params }) =>
+        code === 'record/warranty-facts-missing' ? params['lacks'] : [],
+      )
+    }
+    // Where a text may be anything, an open one counts as missing; the numbers of the seals are in the plan.
+    expect(lacksOf(read.value)).toEqual(WARRANTY_FACTS.filter((fact) => fact !== 'part numbers'))
+    const whole = parseServiceRecord(parse(filled.replaceAll('"?"', 'X-1')))
+    expect(whole.ok && lacksOf(whole.value)).toEqual([])
   })
 
   it('claims nothing that nobody saw: measured values and findings are open', () => {

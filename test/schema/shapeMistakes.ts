@@ -372,6 +372,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/forbidden-key',
     '/steps/2/values/prototype',
   ),
+  one(RECORD, replace('/photos/0/sha256', 'E3B0'), 'spec/bad-sha256', '/photos/0/sha256'),
   one(RECORD, replace('/entries/0/drained', 'unknown'), 'spec/bad-notation', '/entries/0/drained'),
   one(RECORD, replace('/entries/0/drained/value', 'much'), 'spec/wrong-type', '/entries/0/drained/value'),
   one(RECORD, replace('/entries/0/drained/unit', 'litre'), 'spec/not-in-list', '/entries/0/drained/unit'),

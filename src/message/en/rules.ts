@@ -19,6 +19,17 @@ function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
 
 type Volume = RuleCodes['record/refill-outside-tolerance']['refilled']
 
+const WARRANTY_FACT_NAMES: Readonly<
+  Record<RuleCodes['record/warranty-facts-missing']['lacks'][number], string>
+> = {
+  'who did it': 'who did the work',
+  photos: 'photos',
+  'oil batch': 'the batch of the oil',
+  'part numbers': 'the numbers of the new parts',
+  'wrench certificate': 'the certificate of each torque wrench',
+  signature: 'a signature',
+}
+
 function refillCureText({ value, unit }: Volume, byLevel: boolean, say: Say): string {
   if (byLevel)
     return 'make sure that the machine is level and the oil was fully drained, then set the level at its mark.'
@@ -319,6 +330,10 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost (find the leak), or old oil stayed in (check the level).`,
   'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
     `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had expired on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
+  'record/warranty-facts-missing': ({ lacks }, say) =>
+    `The warranty asks for more than this record has: ${say.list(lacks.map((fact) => WARRANTY_FACT_NAMES[fact]))}. Add it by a correction while it can be found.`,
+  'record/certificate-expired': ({ wrench, certificate, validTo, date }, say) =>
+    `${wrench}: certificate ${certificate} was valid to ${say.date(validTo)}, before the work on ${say.date(date)}. Name the certificate of that day, or have the wrench tested.`,
   'record/filter-not-changed': ({ part, change }) =>
     `${part}: no record that it was ${change === 'every change' ? 'renewed' : 'cleaned'} with the oil. Do the work, or record it.`,
   'record/shield-not-refitted': ({ shield, gearcase }) =>

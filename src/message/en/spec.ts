@@ -172,6 +172,8 @@ export const specTexts: Texts<SpecCodes> = {
     `Expected a JSON pointer, found ${quote(found)}. Begin each key with /; inside a key write ~1 for / and ~0 for ~.`,
   'spec/bad-currency': ({ found }) =>
     `Expected a currency code of three capital letters, such as EUR, found ${quote(found)}.`,
+  'spec/bad-sha256': ({ found }) =>
+    `Expected a SHA-256 of 64 digits and letters a to f, found ${quote(found)}.`,
   'spec/empty-text': ({ key }) =>
     `Empty text at ${quote(key)}. Fill it in, or omit the key if it is optional.`,
   'spec/empty-list': ({ key }) => `Empty list at ${quote(key)}; it needs at least one entry.`,

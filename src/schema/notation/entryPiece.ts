@@ -24,7 +24,7 @@ const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'
 
 /**
  * The work at one gearcase: `gear-oil-change of hub left`, then, in this order and each only if known, `440
- * mL drained`, `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90`, `old oil dark`, `magnet clean`,
+ * mL drained`, `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90, batch L-2231`, `old oil dark`, `magnet clean`,
  * `sample B-12`, `level at the mark`, `joints dry`, the plugs `drain 22.5 N·m with small-click`, and `new
  * seals drain and fill`. The tightened plugs are also the opened ones.
  */
@@ -33,7 +33,12 @@ export const entryPiece = (): Piece => {
     term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service'),
     volume('drained', ' drained'),
     volume('refilled', ' refilled'),
-    afterComma(sequence(words('oil '), field('oil', oilName()))),
+    afterComma(
+      sequence(
+        words('oil '),
+        field('oil', sequence(oilName(), afterComma(term(`batch (?<batch>${BOTTLE_PATTERN})`)))),
+      ),
+    ),
     afterComma(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
     afterComma(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),
     afterComma(field('sample', term(`sample (?<bottle>${BOTTLE_PATTERN})`))),

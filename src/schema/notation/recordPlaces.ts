@@ -109,6 +109,8 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
   '/entries/*/seals': { byPointer: 'sealDone' },
   '/entries/*/filters': { byPointer: 'filterDone' },
+  '/photos/*': { textKey: 'file' },
+  '/signature': { textKey: 'name' },
   '/usedOilLog/*': { text: 'usedOil' },
   '/usedOilLog/*/volume': { text: 'quantityVolume' },
   '/shields': { byPointer: 'tightened' },

@@ -21,6 +21,7 @@ export const writeEntry =
       drained?.unit && `${quantity(drained, source)} drained`,
       refilled && `${quantity(refilled, source)} refilled`,
       entry.oil && `oil ${oil(entry.oil, source)}`,
+      entry.oil?.batch && `batch ${entry.oil.batch}`,
       oilFinding && `old oil ${oilFinding}`,
       magnet && (magnet === 'no magnet' ? magnet : `magnet ${magnet}`),
       sample && `sample ${sample.bottle}`,

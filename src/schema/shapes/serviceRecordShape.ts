@@ -1,4 +1,4 @@
-import { MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
+import { ACTION_NAMES, MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, kind, list, numberFrom, shapeOrWord } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
@@ -21,7 +21,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     'notDone?': text.text,
     'drained?': shapeOrWord(quantity.volume, 'not judged'),
     'refilled?': quantity.volume,
-    'oil?': { name: text.text, 'container?': text.id },
+    'oil?': { name: text.text, 'container?': text.id, 'batch?': text.text },
     'oilFinding?': ['clear', 'dark', 'milky', 'burnt', 'metallic', 'not judged'],
     'magnet?': ['no magnet', 'clean', 'fine paste', 'chips', 'pieces'],
     'sample?': {
@@ -69,6 +69,21 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     ),
     'corrects?': text.id,
     'corrected?': { 'date?': text.date, 'readings?': readings },
+    'photos?': list(
+      namedObject('photo', {
+        file: text.text,
+        'sha256?': text.sha256,
+        'step?': text.id,
+        'action?': ACTION_NAMES,
+      }),
+    ),
+    'certificates?': list({ tool: text.id, number: text.text, 'date?': text.date, 'validTo?': text.date }),
+    'signature?': namedObject('signature', {
+      name: text.text,
+      'date?': text.date,
+      'file?': text.text,
+      'sha256?': text.sha256,
+    }),
     'note?': text.text,
   })
 })

@@ -1,5 +1,5 @@
 import * as z from 'zod/v4/core'
-import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
+import { MACHINE_EVENT_KINDS, WARRANTY_FACTS } from '../../spec/index.js'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
 import { booleanShape, buildOnce, count, kind, list, nonEmptyList, object, taggedUnion } from './makeShape.js'
@@ -97,6 +97,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     gearcases: recordById(gearcase),
     'shields?': recordById(shield),
     services: recordById(service),
+    'warranty?': namedObject('warranty-terms', { asks: nonEmptyList(WARRANTY_FACTS), ...sourceField }),
     'overrides?': list({ when: leaf.condition, set: nonEmptyList(overrideLeaf), ...sourceField }),
     'waivers?': list({ code: text.text, path: text.pointer, reason: text.text }),
   })

@@ -36,6 +36,7 @@ export const PERIOD_PATTERN =
 export const ABOVE_ZERO_PATTERN = /[1-9]/
 export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
 const CURRENCY_PATTERN = /^[A-Z]{3}$/
+const SHA256_PATTERN = /^[0-9a-f]{64}$/
 
 type Shape = z.$ZodType
 
@@ -113,6 +114,7 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     period: period('period'),
     limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
     pointer: withId('pointer', stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')])),
+    sha256: makePatternShape('sha256', SHA256_PATTERN, '[^0-9a-f]', 'spec/bad-sha256'),
     currency: makePatternShape('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }
 })
