@@ -4,11 +4,11 @@ import type { ParsedWords } from './parseWords.js'
 import type { Options } from './readOptions.js'
 
 /** Runs a command with its parsed words. */
-export type RunCommand = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
+export type CommandRunner = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
 
 /** A command that works on documents, loaded when called. */
 const makeDocumentCommand =
-  (load: () => Promise<(options: Options, io: CliIo) => Promise<ExitCode>>): RunCommand =>
+  (load: () => Promise<(options: Options, io: CliIo) => Promise<ExitCode>>): CommandRunner =>
   async (words, io) => {
     const [{ readOptions }, run] = await Promise.all([import('./readOptions.js'), load()])
     return run(readOptions(words, io), io)
@@ -16,7 +16,7 @@ const makeDocumentCommand =
 
 /** A command that answers one question without a document. */
 const makeQuestionCommand =
-  (name: keyof typeof import('./questions/index.js')): RunCommand =>
+  (name: keyof typeof import('./questions/index.js')): CommandRunner =>
   async (words, io) =>
     (await import('./questions/index.js'))[name](words, io)
 
@@ -26,7 +26,7 @@ const runDueOnReadings = makeQuestionCommand('runDueQuestion')
 const runRecordOnDocuments = makeDocumentCommand(async () => (await import('./commands/record.js')).runRecord)
 
 /** Every command with the file that it loads, so that a command starts without the code of the others. */
-export const COMMANDS: Readonly<Record<CommandName, RunCommand>> = {
+export const COMMANDS: Readonly<Record<CommandName, CommandRunner>> = {
   new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
   check: makeDocumentCommand(async () => (await import('./commands/check.js')).runCheck),
   due: (words, io) => (words.values.every === undefined ? runDueOnDocuments : runDueOnReadings)(words, io),

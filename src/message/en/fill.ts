@@ -41,7 +41,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/flow-laminar': ({ reynolds, limit }, say) =>
     `The flow is laminar: Reynolds number ${say.number(reynolds, 1)}, limit ${say.number(limit)}.`,
   'fill/kinetic-correction': ({ seconds }, say) =>
-    `Acceleration and hose entrance add ${say.number(seconds, 1)} s.`,
+    `Acceleration and the hose entrance add ${say.number(seconds, 1)} s.`,
   'fill/several-fillings': ({ fillings, funnel }, say) =>
     `The funnel holds ${say.quantity(funnel)} and is filled ${say.count(fillings, 'time', 'times')}, each time after it has run empty. It pours faster if you keep it topped up.`,
   'fill/hose-never-full': ({ hose }, say) =>
