@@ -77,10 +77,17 @@ function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['val
 }
 
 function writeRun(writer: Writer): void {
-  writeSecuring(writer, 'before a run')
-  writeStep(writer, 'clear away')
+  writeClearing(writer)
   writeStep(writer, 'short run')
   writeParking(writer)
+}
+
+/** Makes the machine ready to move, unless it has just moved. */
+function writeClearing(writer: Writer): void {
+  const { chocked, gearcases } = writer.state
+  writeSecuring(writer, 'before a run')
+  if (chocked.length > 0 || Object.values(gearcases).some((one) => one.panPlaced))
+    writeStep(writer, 'clear away')
 }
 
 /** Writes the leak checks still missing after the run, and refits the shields that waited for them. */
@@ -222,10 +229,7 @@ function writeRaising(writer: Writer, supports: readonly string[]): void {
 function writeDriving(writer: Writer, action: 'drive onto ramps' | 'drive off ramps'): void {
   const { axles, onRamps } = writer.ramps
   const [axle] = onRamps === 'tilted' && action === 'drive onto ramps' ? axles : []
-  const { chocked, gearcases } = writer.state
-  writeSecuring(writer, 'before a run')
-  if (chocked.length > 0 || Object.values(gearcases).some((one) => one.panPlaced))
-    writeStep(writer, 'clear away')
+  writeClearing(writer)
   writeStep(writer, action, axle === undefined ? undefined : joinPointer(['machine', 'axles', axle]))
   writeStep(writer, 'stop the engine')
 }
