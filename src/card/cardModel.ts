@@ -10,6 +10,7 @@ import { buildTighteningSection } from './buildTighteningSection.js'
 import { buildWaitsSection } from './buildWaitsSection.js'
 import { type CardContext, writeCautions, writeQuantity, writeReason, writeReasons } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
+import { trustCard } from './requireCard.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import {
@@ -123,7 +124,7 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     buildRecordSection(context),
     buildSourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)
-  return {
+  return trustCard({
     kind: 'service-card',
     version: '1.0',
     language: catalogue.language,
@@ -143,7 +144,7 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
     sections,
     marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
-  }
+  })
 }
 
 /** The leak check and the used oil. */

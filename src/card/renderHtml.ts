@@ -1,4 +1,3 @@
-import { toHtml } from 'hast-util-to-html'
 import type { CardModel, CardSection } from './cardParts.js'
 import { createElement, createTag } from './html/createElement.js'
 import { drawCautionSign } from './html/pictures.js'
@@ -14,11 +13,11 @@ const CONTENT_POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 function renderHead(card: CardModel) {
   return createTag(
     'head',
-    createElement('meta', { charSet: 'utf-8' }),
-    createElement('meta', { httpEquiv: ['Content-Security-Policy'], content: CONTENT_POLICY }),
+    createElement('meta', { charset: 'utf-8' }),
+    createElement('meta', { 'http-equiv': 'Content-Security-Policy', content: CONTENT_POLICY }),
     createElement('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     createTag('title', `${card.title}: ${joinSpans(card.machine)}`),
-    createTag('style', CARD_STYLE),
+    { html: `<style>${CARD_STYLE}</style>` },
   )
 }
 
@@ -55,7 +54,7 @@ function renderCautions({ cautions: { label, cautions } }: CardModel) {
   const items = cautions.map((caution) => createTag('li', renderCaution(caution)))
   return createElement(
     'aside.cautions',
-    { ariaLabel: label },
+    { 'aria-label': label },
     cautions.every(({ notice }) => notice) ? undefined : drawCautionSign(),
     createElement('ul', { role: 'list' }, items),
   )
@@ -65,7 +64,7 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
   const id = `s-${name}`
   const blocks = parts.flatMap((part) => renderPart(part, card))
   const title = createElement('h2', { id }, heading)
-  return createElement('section', { id: name, ariaLabelledBy: [id] }, title, createTag('div.parts', blocks))
+  return createElement('section', { id: name, 'aria-labelledby': id }, title, createTag('div.parts', blocks))
 }
 
 /**
@@ -104,5 +103,5 @@ export function renderHtml(card: CardModel): string {
   const sheet = createTag('div.sheet', renderBanner(card), main, createTag('footer', renderSections(true)))
   const body = createTag(`body.${card.extent}`, sheet)
   const html = createElement('html', { lang: card.language, dir: card.direction }, renderHead(card), body)
-  return `${toHtml({ type: 'root', children: [{ type: 'doctype' }, html] })}\n`
+  return `<!doctype html>${html.html}\n`
 }

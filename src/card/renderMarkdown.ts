@@ -1,80 +1,105 @@
-import type { ListItem, Paragraph, PhrasingContent, RootContent, TableCell } from 'mdast'
-import { gfmToMarkdown } from 'mdast-util-gfm'
-import { toMarkdown } from 'mdast-util-to-markdown'
 import type { CardCaution, CardCell, CardModel, CardPart, CardStep, Line } from './cardParts.js'
+import { escapeMarkdown, escapeStart } from './markdown/escapeMarkdown.js'
+import { type Phrase, writePhrasing } from './markdown/writePhrasing.js'
 import { requireCard } from './requireCard.js'
 
-const text = (value: string): PhrasingContent => ({ type: 'text', value })
-const strong = (children: PhrasingContent[]): PhrasingContent => ({ type: 'strong', children })
-const paragraph = (children: PhrasingContent[]): Paragraph => ({ type: 'paragraph', children })
-const heading = (depth: 1 | 2 | 3, children: PhrasingContent[]): RootContent => {
-  return { type: 'heading', depth, children }
-}
-const list = (children: ListItem[]): RootContent => {
-  return { type: 'list', ordered: false, spread: false, children }
-}
-
 /** Gaps are bold, all other text is plain. */
-function renderLine(line: Line): PhrasingContent[] {
-  return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
+const phrasesOf = (line: Line): Phrase[] => line.map(({ text, tone }) => ({ text, strong: tone === 'gap' }))
+
+const bold = (line: Line): Phrase[] => line.map(({ text }) => ({ text, strong: true }))
+
+const writeBlock = (phrases: readonly Phrase[]): string => escapeStart(writePhrasing(phrases))
+
+const writeLine = (line: Line): string => writeBlock(phrasesOf(line))
+
+function writeHeading(level: 1 | 2 | 3, line: Line): string {
+  // Signs at the end would be taken for the closing ones.
+  return `${'#'.repeat(level)} ${writePhrasing(phrasesOf(line)).trim().replace(/#$/, '\\#')}`
 }
 
-function renderCaution({ word, line }: CardCaution): Paragraph {
-  const signalWord = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
-  return paragraph([...signalWord, ...renderLine(line)])
+function writeCaution({ word, line }: CardCaution): string {
+  return writeBlock([
+    ...(word === undefined ? [] : [{ text: `${word}:`, strong: true }, { text: ' ' }]),
+    ...phrasesOf(line),
+  ])
 }
 
-function renderCell(cell: CardCell): PhrasingContent[] {
-  return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...renderLine(line)])
+/** An item of a list: its blocks, under each other behind the marker. */
+function writeItem(marker: string, blocks: readonly string[]): string {
+  const indent = ' '.repeat(marker.replace(/\[ \] $/, '').length)
+  return `${marker}${blocks.filter((block) => block !== '').join(`\n\n${indent}`)}`
 }
 
-function listItem(line: PhrasingContent[], notes: readonly Line[] = [], box = false): ListItem {
-  const children = [paragraph(line), ...notes.map((note) => paragraph(renderLine(note)))]
-  return { type: 'listItem', spread: false, ...(box && { checked: false }), children }
+function writeList(items: readonly (readonly string[])[], box = false): string {
+  return items.map((blocks) => writeItem(box ? '- [ ] ' : '- ', blocks)).join('\n')
 }
 
-function renderStep(step: CardStep, { extent }: CardModel): ListItem {
-  const line = paragraph(renderLine(extent === 'full' ? step.full : step.short))
-  const note = step.note === undefined ? [] : [paragraph(renderLine(step.note))]
-  const children = [...step.cautions.map(renderCaution), line, ...note]
-  return { type: 'listItem', spread: false, checked: false, children }
+function writeCell({ lines }: CardCell): string {
+  const phrases = lines.flatMap((line, index) => [
+    ...(index === 0 ? [] : [{ text: '; ' }]),
+    ...phrasesOf(line),
+  ])
+  return writePhrasing(phrases).trim()
 }
 
-function renderPart(part: CardPart, card: CardModel): RootContent[] {
+const writeRow = (cells: readonly string[]): string =>
+  `|${cells.map((cell) => (cell === '' ? ' |' : ` ${cell} |`)).join('')}`
+
+function writeStep(step: CardStep, { extent }: CardModel): string {
+  const blocks = [
+    ...step.cautions.map(writeCaution),
+    writeLine(extent === 'full' ? step.full : step.short),
+    ...(step.note === undefined ? [] : [writeLine(step.note)]),
+  ]
+  return writeItem(`${step.number}. [ ] `, blocks)
+}
+
+/** The blocks of a part: headings, tables and lists. */
+function writePart(part: CardPart, card: CardModel): string[] {
   switch (part.kind) {
     case 'table': {
-      const createRow = (cells: PhrasingContent[][]) => ({
-        type: 'tableRow' as const,
-        children: cells.map((children): TableCell => ({ type: 'tableCell', children })),
-      })
-      const headRow = createRow(part.columns.map((column) => [text(column)]))
-      const rows = part.rows.map((cells) => createRow(cells.map(renderCell)))
-      return [paragraph([strong(renderLine(part.caption))]), { type: 'table', children: [headRow, ...rows] }]
+      const head = writeRow(part.columns.map((column) => escapeMarkdown(column)))
+      const rows = part.rows.map((cells) => writeRow(cells.map(writeCell)))
+      return [
+        writeBlock(bold(part.caption)),
+        [head, writeRow(part.columns.map(() => '-')), ...rows].join('\n'),
+      ]
     }
     case 'list': {
-      const items = part.items.map(({ line, notes }) => listItem(renderLine(line), notes, part.box))
-      return [...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]), list(items)]
+      const items = part.items.map(({ line, notes }) => [line, ...notes].map(writeLine))
+      const heading = part.heading === undefined ? [] : [writeHeading(3, [{ text: part.heading }])]
+      return [...heading, writeList(items, part.box)]
     }
     case 'plate': {
-      const rows = part.rows.map(({ label, value, notes }) =>
-        listItem([...renderLine(label), text(': '), strong(renderLine(value))], notes),
-      )
-      return [heading(3, renderLine(part.name)), list(rows)]
+      const items = part.rows.map(({ label, value, notes }) => [
+        writeBlock([...phrasesOf(label), { text: ': ' }, ...bold(value)]),
+        ...notes.map(writeLine),
+      ])
+      return [writeHeading(3, part.name), writeList(items)]
     }
     case 'steps':
-      return part.groups.flatMap(({ heading: name, steps }): RootContent[] => {
-        const children = steps.map((step) => renderStep(step, card))
-        const start = steps[0]?.number ?? 1
-        return [heading(3, renderLine(name)), { type: 'list', ordered: true, start, spread: false, children }]
-      })
+      return part.groups.flatMap(({ heading, steps }) => [
+        writeHeading(3, heading),
+        steps.map((step) => writeStep(step, card)).join('\n'),
+      ])
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
-        const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
-        return listItem([text(`${label}: ${blank}`)])
+        const answers = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return [writeBlock([{ text: `${label}: ${answers}` }])]
       })
-      return [...(part.heading === undefined ? [] : [heading(3, renderLine(part.heading))]), list(items)]
+      return [...(part.heading === undefined ? [] : [writeHeading(3, part.heading)]), writeList(items)]
     }
   }
+}
+
+/** Two lists without a heading between them are two lists only if their signs differ. */
+function partLists(blocks: readonly string[]): string[] {
+  const parted: string[] = []
+  for (const block of blocks) {
+    const follows = block.startsWith('- ') && parted.at(-1)?.startsWith('- ') === true
+    parted.push(follows ? block.replace(/^- /gm, '* ') : block)
+  }
+  return parted
 }
 
 /**
@@ -101,25 +126,24 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
  */
 export function renderMarkdown(card: CardModel): string {
   requireCard(card)
-  const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...renderLine(value)]))
   const [known = [], ...others] = card.variant.lines
-  const cautions = card.cautions.cautions.map(renderCaution)
-  const children: RootContent[] = [
-    heading(1, [text(`${card.title}: `), ...renderLine(card.machine)]),
-    paragraph(renderLine(card.about)),
-    renderCaution({ word: card.variant.label, line: known }),
-    ...others.map((line) => paragraph(renderLine(line))),
-    ...(card.header === undefined ? [] : [paragraph(renderLine(card.header))]),
-    ...card.authority.map((sentence) => paragraph([strong([text(sentence)])])),
-    list(facts),
-    ...(cautions.length === 0 ? [] : [{ type: 'blockquote' as const, children: cautions }]),
+  const facts = card.facts.map(({ label, value }) => [
+    writeBlock([{ text: `${label}: ` }, ...phrasesOf(value)]),
+  ])
+  const cautions = card.cautions.cautions.map((caution) => `> ${writeCaution(caution)}`)
+  const blocks = [
+    writeHeading(1, [{ text: `${card.title}: ` }, ...card.machine]),
+    writeLine(card.about),
+    writeCaution({ word: card.variant.label, line: known }),
+    ...others.map(writeLine),
+    ...(card.header === undefined ? [] : [writeLine(card.header)]),
+    ...card.authority.map((text) => writeBlock([{ text, strong: true }])),
+    writeList(facts),
+    cautions.join('\n>\n'),
     ...card.sections.flatMap((section) => [
-      heading(2, [text(section.heading)]),
-      ...section.parts.flatMap((part) => renderPart(part, card)),
+      writeHeading(2, [{ text: section.heading }]),
+      ...section.parts.flatMap((part) => writePart(part, card)),
     ]),
   ]
-  return toMarkdown(
-    { type: 'root', children },
-    { bullet: '-', extensions: [gfmToMarkdown({ tablePipeAlign: false })] },
-  )
+  return `${partLists(blocks.filter((block) => block !== '')).join('\n\n')}\n`
 }

@@ -1,5 +1,5 @@
 import type { CardModel, CardPart, CardSection, CardTable, FigurePanelRow } from './cardParts.js'
-import { requireCard } from './requireCard.js'
+import { requireCard, trustCard } from './requireCard.js'
 
 const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
   'figures',
@@ -41,7 +41,7 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
 export function shortenCard(card: CardModel): CardModel {
   requireCard(card)
   if (card.extent === 'slip') return card
-  return {
+  return trustCard({
     ...card,
     extent: 'short',
     title: card.shortTitle,
@@ -52,5 +52,5 @@ export function shortenCard(card: CardModel): CardModel {
         parts: section.parts.flatMap((part) => shortenPart(part, section.id)),
       }))
       .filter(({ parts }) => parts.length > 0),
-  }
+  })
 }

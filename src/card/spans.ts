@@ -54,5 +54,7 @@ export function makeListPart(
 }
 
 export function joinSpans(line: Line): string {
-  return line.map(({ text }) => text).join('')
+  let joined = ''
+  for (const { text } of line) joined += text
+  return joined
 }

@@ -1,6 +1,7 @@
 import { fc, test } from '@fast-check/vitest'
 import type { Element, Nodes } from 'hast'
 import { fromHtml } from 'hast-util-from-html'
+import { toHtml } from 'hast-util-to-html'
 import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
@@ -152,6 +153,13 @@ describe('renderHtml', () => {
       expect(found.filter(({ tagName }) => tagName === 'section')).toHaveLength(10)
     },
   )
+
+  it.each(['plain', ...HOSTILE_NAMES])('is as hast-util-to-html writes what a browser reads: %j', (name) => {
+    const written = renderHtml(cardOf(withHostileNames(name)))
+    // The library writes apostrophes in attributes as codes too.
+    const rewritten = toHtml(fromHtml(written.trimEnd())).replaceAll('&#x27;', "'")
+    expect(`${rewritten}\n` === written).toBe(true)
+  })
 
   it('throws for what is no card, no plan and no catalogue', () => {
     expect(() => renderHtml({} as never)).toThrow("card must be a card, with kind 'service-card'")

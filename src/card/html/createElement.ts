@@ -1,19 +1,45 @@
-import type { Element, ElementContent, Properties } from 'hast'
-
-type Child = ElementContent | string | undefined | readonly (ElementContent | string | undefined)[]
-
-/** An HTML element. Strings become text and are escaped later. `p.note` has the class `note`. */
-export function createElement(name: string, properties: Properties, ...children: readonly Child[]): Element {
-  const [tagName = '', ...className] = name.split('.')
-  const content = children
-    .flat()
-    .filter((child) => child !== undefined)
-    .map((child): ElementContent => (typeof child === 'string' ? { type: 'text', value: child } : child))
-  const allProperties = className.length === 0 ? properties : { className, ...properties }
-  return { type: 'element', tagName, properties: allProperties, children: content }
+/** A piece of HTML that is already written, so that it is not escaped again. */
+export interface Html {
+  readonly html: string
 }
 
-/** An element without properties other than a class. */
-export function createTag(name: string, ...children: readonly Child[]): Element {
-  return createElement(name, {}, ...children)
+/** A text is escaped; what is undefined is left out. */
+export type HtmlChild = Html | string | undefined | readonly HtmlChild[]
+
+export type HtmlAttributes = Readonly<Record<string, string | number | undefined>>
+
+/** Elements without content and end tag. */
+const VOID = new Set(['meta'])
+
+/** Writes an HTML element; texts are escaped. `p.note` has the class `note`. */
+export function createElement(
+  name: string,
+  attributes: HtmlAttributes,
+  ...children: readonly HtmlChild[]
+): Html {
+  const [tag = '', ...classes] = name.split('.')
+  let start = classes.length === 0 ? `<${tag}` : `<${tag} class="${classes.join(' ')}"`
+  for (const key in attributes) {
+    const value = attributes[key]
+    if (value !== undefined) start += ` ${key}="${escapeValue(String(value))}"`
+  }
+  return { html: VOID.has(tag) ? `${start}>` : `${start}>${writeChildren(children)}</${tag}>` }
 }
+
+/** An element without attributes except its class. */
+export const createTag = (name: string, ...children: readonly HtmlChild[]): Html =>
+  createElement(name, {}, children)
+
+function writeChildren(children: readonly HtmlChild[]): string {
+  let html = ''
+  for (const child of children) {
+    if (typeof child === 'string') html += escapeText(child)
+    else if (child === undefined) continue
+    else html += 'html' in child ? child.html : writeChildren(child)
+  }
+  return html
+}
+
+const escapeText = (text: string): string => text.replaceAll('&', '&#x26;').replaceAll('<', '&#x3C;')
+
+const escapeValue = (text: string): string => text.replaceAll('&', '&#x26;').replaceAll('"', '&#x22;')

@@ -1,6 +1,5 @@
-import type { Element, Properties } from 'hast'
 import type { TorqueDrawing } from '../../service/index.js'
-import { createElement, createTag } from './createElement.js'
+import { createElement, createTag, type Html, type HtmlAttributes } from './createElement.js'
 
 const WIDTH = 180
 const HEIGHT = 30
@@ -10,7 +9,7 @@ const MARGIN = 10
  * Draws the permitted torque as an open bar (a line for a nominal without tolerance), the actual torque as a solid
  * bar, and the setting as a triangle. Hidden from screen readers, since the row has the same figures as text.
  */
-export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Element {
+export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Html {
   const values = [stated.low, stated.high, stated.aim, trueBand.low, trueBand.high, setting].filter(
     (value) => value !== undefined,
   )
@@ -18,9 +17,9 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Elemen
   const range = Math.max(...values) - lowest || 1
   const toX = (value: number) =>
     Number((MARGIN + ((value - lowest) / range) * (WIDTH - 2 * MARGIN)).toFixed(1))
-  const drawPath = (d: string, attributes: Properties) => createElement('path', { d, ...attributes })
-  const strokeOf = (strokeWidth: string) => ({ stroke: 'currentColor', strokeWidth })
-  const drawBar = (x: number, y: string, width: number, height: string, attributes: Properties) =>
+  const drawPath = (d: string, attributes: HtmlAttributes) => createElement('path', { d, ...attributes })
+  const strokeOf = (strokeWidth: string) => ({ stroke: 'currentColor', 'stroke-width': strokeWidth })
+  const drawBar = (x: number, y: string, width: number, height: string, attributes: HtmlAttributes) =>
     createElement('rect', { x: String(x), y, width: width.toFixed(1), height, ...attributes })
   const { low, aim, high } = stated
   const left = low === undefined ? 2 : toX(low)
@@ -31,7 +30,7 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Elemen
   const [bandStart, bandEnd] = [toX(trueBand.low), toX(trueBand.high)]
   return createElement(
     'svg.scale',
-    { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, ariaHidden: 'true', focusable: 'false' },
+    { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, 'aria-hidden': 'true', focusable: 'false' },
     drawPath(`M2 24H${WIDTH - 2}`, { ...strokeOf('1'), fill: 'none' }),
     drawPath([left, right].map((x) => `M${x} 21V27`).join(''), strokeOf('1')),
     hasBand ? drawBar(left, '9', right - left, '12', { fill: 'none', ...strokeOf('1.5') }) : undefined,
@@ -42,11 +41,20 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Elemen
 }
 
 /** The three signs of the drawing and their meaning. */
-export function drawTorqueLegend(legend: { allowed: string; trueBand: string; setting: string }): Element {
+export function drawTorqueLegend(legend: { allowed: string; trueBand: string; setting: string }): Html {
   const drawSign = (d: string, isFilled: boolean, word: string) => {
     const [inside, strokeWidth] = isFilled ? ['currentColor', '0'] : ['none', '1.5']
-    const path = createElement('path', { d, fill: inside, stroke: 'currentColor', strokeWidth })
-    const svg = createElement('svg', { viewBox: '0 0 24 12', ariaHidden: 'true', focusable: 'false' }, path)
+    const path = createElement('path', {
+      d,
+      fill: inside,
+      stroke: 'currentColor',
+      'stroke-width': strokeWidth,
+    })
+    const svg = createElement(
+      'svg',
+      { viewBox: '0 0 24 12', 'aria-hidden': 'true', focusable: 'false' },
+      path,
+    )
     return createTag('span.sign', svg, word)
   }
   return createTag(

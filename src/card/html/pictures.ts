@@ -1,6 +1,5 @@
-import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
-import { createElement, createTag } from './createElement.js'
+import { createElement, createTag, type Html } from './createElement.js'
 
 /** A line drawing: its view box, paths of thin and thick lines, and filled paths. */
 interface Drawing {
@@ -38,11 +37,18 @@ const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
 }
 
 /** A small drawing, with its meaning in words for screen readers. */
-export function drawPicture(name: PictureName, meaning: string): Element {
+export function drawPicture(name: PictureName, meaning: string): Html {
   const { box, thin, thick, filled } = DRAWINGS[name]
-  const roundEnds = { strokeLinejoin: 'round', strokeLinecap: 'round' }
+  const roundEnds = { 'stroke-linejoin': 'round', 'stroke-linecap': 'round' }
   const drawStroke = (d: string | undefined, strokeWidth: string) =>
-    d && createElement('path', { d, fill: 'none', stroke: 'currentColor', strokeWidth, ...roundEnds })
+    d &&
+    createElement('path', {
+      d,
+      fill: 'none',
+      stroke: 'currentColor',
+      'stroke-width': strokeWidth,
+      ...roundEnds,
+    })
   return createElement(
     `svg.picture.${name.replace(' ', '-')}`,
     { viewBox: box, role: 'img', focusable: 'false' },
@@ -54,12 +60,17 @@ export function drawPicture(name: PictureName, meaning: string): Element {
 }
 
 /** The safety alert symbol in front of a caution. */
-export function drawCautionSign(): Element {
-  const stroke = { stroke: 'currentColor', strokeWidth: '2.2' }
+export function drawCautionSign(): Html {
+  const stroke = { stroke: 'currentColor', 'stroke-width': '2.2' }
   return createElement(
     'svg.sign-caution',
-    { viewBox: '0 0 24 22', ariaHidden: 'true', focusable: 'false' },
-    createElement('path', { d: 'M12 1.500L23 20.500H1Z', fill: 'none', ...stroke, strokeLinejoin: 'round' }),
-    createElement('path', { d: 'M12 8V14M12 16.500V18', ...stroke, strokeWidth: '2.4' }),
+    { viewBox: '0 0 24 22', 'aria-hidden': 'true', focusable: 'false' },
+    createElement('path', {
+      d: 'M12 1.500L23 20.500H1Z',
+      fill: 'none',
+      ...stroke,
+      'stroke-linejoin': 'round',
+    }),
+    createElement('path', { d: 'M12 8V14M12 16.500V18', ...stroke, 'stroke-width': '2.4' }),
   )
 }

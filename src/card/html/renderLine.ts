@@ -1,6 +1,5 @@
-import type { ElementContent } from 'hast'
 import type { CardCaution, Line, SpanTone } from '../cardParts.js'
-import { createElement, createTag } from './createElement.js'
+import { createElement, createTag, type Html, type HtmlChild } from './createElement.js'
 
 const TONE_CLASSES: Readonly<Record<SpanTone, string>> = {
   printed: 'printed',
@@ -10,20 +9,19 @@ const TONE_CLASSES: Readonly<Record<SpanTone, string>> = {
 }
 
 /** A line of the card. Text from the plan has its pointer. */
-export function renderLine(line: Line): ElementContent[] {
+export function renderLine(line: Line): HtmlChild[] {
   return line.map(({ text, from, tone }) => {
-    if (from === undefined) return { type: 'text', value: text }
-    const properties = { dataFrom: from, ...(tone !== undefined && { className: [TONE_CLASSES[tone]] }) }
-    return createElement('span', properties, text)
+    if (from === undefined) return text
+    return createElement('span', { 'data-from': from, class: tone && TONE_CLASSES[tone] }, text)
   })
 }
 
 /** Renders each line in its own block. */
-export function renderLines(lines: readonly Line[], className: string): ElementContent[] {
+export function renderLines(lines: readonly Line[], className: string): Html[] {
   return lines.map((line) => createTag(`div.${className}`, renderLine(line)))
 }
 
 /** A caution with its signal word in front. */
-export function renderCaution({ word, line }: CardCaution): ElementContent[] {
+export function renderCaution({ word, line }: CardCaution): HtmlChild[] {
   return [...(word === undefined ? [] : [createTag('strong', `${word}: `)]), ...renderLine(line)]
 }

@@ -1,4 +1,3 @@
-import type { Element, ElementContent } from 'hast'
 import type {
   CardBlanks,
   CardCaution,
@@ -11,16 +10,16 @@ import type {
   CardSteps,
   CardTable,
 } from '../cardParts.js'
-import { createElement, createTag } from './createElement.js'
+import { createElement, createTag, type Html, type HtmlChild } from './createElement.js'
 import { drawTorque, drawTorqueLegend } from './drawTorque.js'
 import { drawCautionSign, drawPicture } from './pictures.js'
 import { renderCaution, renderLine, renderLines } from './renderLine.js'
 
 type Marks = CardModel['marks']
 
-const createBox = () => createElement('span.box', { ariaHidden: 'true' })
+const createBox = () => createElement('span.box', { 'aria-hidden': 'true' })
 
-function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): ElementContent[] {
+function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): HtmlChild[] {
   return [
     ...(first === undefined ? [] : [createTag('div.main', renderLine(first))]),
     ...renderLines(otherLines, 'note'),
@@ -29,14 +28,17 @@ function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): Eleme
 }
 
 /** A table with explicit roles: the block layout on narrow screens removes the implicit ones. */
-function renderTable({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
-  const renderTableCell = (cell: CardCell, index: number): Element => {
+function renderTable({ caption, columns, rows }: CardTable, marks: Marks): Html[] {
+  const renderTableCell = (cell: CardCell, index: number): Html => {
     if (index === 0) return createElement('th', { scope: 'row', role: 'rowheader' }, renderCell(cell))
-    const className = cell.lines.length === 0 ? ['empty'] : []
-    const properties = { role: 'cell', className, dataLabel: columns[index] ?? '' }
-    return createElement('td', properties, createTag('div', renderCell(cell)))
+    const attributes = { role: 'cell', 'data-label': columns[index] ?? '' }
+    return createElement(
+      cell.lines.length === 0 ? 'td.empty' : 'td',
+      attributes,
+      createTag('div', renderCell(cell)),
+    )
   }
-  const renderRow = (cells: readonly Element[]) => createElement('tr', { role: 'row' }, cells)
+  const renderRow = (cells: readonly Html[]) => createElement('tr', { role: 'row' }, cells)
   const headCells = columns.map((column) =>
     createElement('th', { scope: 'col', role: 'columnheader' }, column),
   )
@@ -57,11 +59,11 @@ function renderTable({ caption, columns, rows }: CardTable, marks: Marks): Eleme
   ]
 }
 
-function renderPicture(picture: CardList['picture'], marks: Marks): Element[] {
+function renderPicture(picture: CardList['picture'], marks: Marks): Html[] {
   return picture === undefined ? [] : [drawPicture(picture, marks.pictures[picture])]
 }
 
-function renderList(list: CardList, marks: Marks): Element {
+function renderList(list: CardList, marks: Marks): Html {
   const items = list.items.map(({ line, notes }) =>
     createTag(
       'li',
@@ -73,11 +75,11 @@ function renderList(list: CardList, marks: Marks): Element {
     'div.list',
     list.heading === undefined ? undefined : createTag('h3', list.heading),
     renderPicture(list.picture, marks),
-    createElement('ul', { role: 'list', className: list.box ? ['boxed'] : [] }, items),
+    createElement(list.box ? 'ul.boxed' : 'ul', { role: 'list' }, items),
   )
 }
 
-function renderPanel(panel: CardFigurePanel, marks: Marks): Element {
+function renderPanel(panel: CardFigurePanel, marks: Marks): Html {
   const rows = panel.rows.map(({ label, value, size, notes }) =>
     createTag(
       `div.row.${size}`,
@@ -93,7 +95,7 @@ function renderPanel(panel: CardFigurePanel, marks: Marks): Element {
   return createTag('article.plate', head, createTag('dl', rows))
 }
 
-function renderCautionBox(caution: CardCaution): Element {
+function renderCautionBox(caution: CardCaution): Html {
   const text = createTag('div', renderCaution(caution))
   return caution.notice
     ? createTag('div.caution.notice', text)
@@ -103,12 +105,12 @@ function renderCautionBox(caution: CardCaution): Element {
 function renderStep(
   { number, steps, cautions, full, short, note }: CardStep,
   extent: CardModel['extent'],
-): Element {
+): Html {
   const text = renderLine(extent === 'full' ? full : short)
   const noteHtml = note === undefined ? undefined : createTag('div.note', renderLine(note))
   return createElement(
     'li',
-    { dataSteps: steps.join(' ') },
+    { 'data-steps': steps.join(' ') },
     cautions.map(renderCautionBox),
     createTag(
       'div.step',
@@ -119,7 +121,7 @@ function renderStep(
   )
 }
 
-function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Element {
+function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Html {
   return createTag(
     'div.steps',
     groups.map(({ heading, steps }) =>
@@ -136,7 +138,7 @@ function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Elemen
   )
 }
 
-function renderBlanks({ heading, fields }: CardBlanks): Element {
+function renderBlanks({ heading, fields }: CardBlanks): Html {
   const blanks = fields.map(({ label, choices }) =>
     createTag(
       choices === undefined ? 'div.blank' : 'div.blank.ticks',
@@ -149,10 +151,7 @@ function renderBlanks({ heading, fields }: CardBlanks): Element {
 }
 
 /** One part of a section. */
-export function renderPart(
-  part: CardPart,
-  { extent, marks }: Pick<CardModel, 'extent' | 'marks'>,
-): Element[] {
+export function renderPart(part: CardPart, { extent, marks }: Pick<CardModel, 'extent' | 'marks'>): Html[] {
   switch (part.kind) {
     case 'table':
       return renderTable(part, marks)

@@ -1,0 +1,92 @@
+import { fromHtml } from 'hast-util-from-html'
+import { toHtml } from 'hast-util-to-html'
+import type { CardModel, CardPart, Line } from '../../src/card/cardParts.js'
+import { renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
+import { oracleMarkdown } from '../card/support/markdownOracle.js'
+import { cardOf, planExample } from '../support/planExample.js'
+
+/** How a card's texts are written by template literals alone: every text once, escaped, with as much markup as a renderer writes. */
+function writeByTemplates(
+  card: CardModel,
+  escapeText: (text: string) => string,
+  wrap: (text: string, from: string) => string,
+): string {
+  const writeLine = (line: Line) =>
+    line
+      .map(({ text, from }) =>
+        from === undefined ? escapeText(text) : wrap(escapeText(text), escapeText(from)),
+      )
+      .join('')
+  const writeBlock = (line: Line) => `${wrap(writeLine(line), 'block')}\n`
+  const writePart = (part: CardPart): string => {
+    switch (part.kind) {
+      case 'table':
+        return `${writeBlock(part.caption)}${part.columns.map(escapeText).join('|')}${part.rows.map((row) => row.map(({ lines }) => lines.map(writeBlock).join('')).join('')).join('')}`
+      case 'list':
+        return part.items
+          .map(({ line, notes }) => `${writeBlock(line)}${notes.map(writeBlock).join('')}`)
+          .join('')
+      case 'plate':
+        return `${writeBlock(part.name)}${part.rows.map(({ label, value, notes }) => `${writeBlock(label)}${writeBlock(value)}${notes.map(writeBlock).join('')}`).join('')}`
+      case 'steps':
+        return part.groups
+          .map(
+            ({ heading, steps }) =>
+              `${writeBlock(heading)}${steps.map((step) => `${step.cautions.map(({ line }) => writeBlock(line)).join('')}${writeBlock(step.full)}${step.note ? writeBlock(step.note) : ''}`).join('')}`,
+          )
+          .join('')
+      case 'blanks':
+        return part.fields
+          .map(({ label, choices = [] }) => `${escapeText(label)} ${choices.map(escapeText).join(' ')}\n`)
+          .join('')
+    }
+  }
+  return card.sections
+    .map(({ heading, parts }) => `${escapeText(heading)}\n${parts.map(writePart).join('')}`)
+    .join('\n')
+}
+
+const escapeHtml = (text: string) =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;')
+const escapeMarkdown = (text: string) => text.replace(/[\\`*_[<~|]/g, '\\$&')
+
+/** CPU time of each, in turn, so that a busy machine slows all alike; the median of the rounds in ms. */
+function compare(tasks: Readonly<Record<string, () => unknown>>): Record<string, number> {
+  const times: Record<string, number[]> = {}
+  for (let round = 0; round < 41; round++)
+    for (const [name, task] of Object.entries(tasks)) {
+      const start = process.cpuUsage()
+      for (let turn = 0; turn < 5; turn++) task()
+      const { user, system } = process.cpuUsage(start)
+      times[name] = [...(times[name] ?? []), (user + system) / 5000]
+    }
+  return Object.fromEntries(
+    Object.entries(times).map(([name, all]) => [name, all.sort((a, b) => a - b)[20] ?? 0]),
+  )
+}
+
+/** A full card as HTML, Markdown and text: ratios to template literals with the same escaping, in one run. */
+export default function run(): void {
+  const card = cardOf(planExample('tind-4'))
+  const tree = fromHtml(renderHtml(card))
+  const ms = compare({
+    'HTML by templates': () =>
+      writeByTemplates(card, escapeHtml, (text, from) => `<span data-from="${from}">${text}</span>`),
+    HTML: () => renderHtml(card),
+    'HTML by hast-util-to-html (tree ready)': () => toHtml(tree),
+    'Markdown by templates': () => writeByTemplates(card, escapeMarkdown, (text) => text),
+    Markdown: () => renderMarkdown(card),
+    'Markdown by mdast-util-to-markdown': () => oracleMarkdown(card),
+    'text by templates': () =>
+      writeByTemplates(
+        card,
+        (text) => text,
+        (text) => text,
+      ),
+    text: () => renderText(card),
+  })
+  for (const [name, time] of Object.entries(ms)) {
+    const base = ms[`${name.split(' ')[0]} by templates`] ?? 1
+    console.log(`${name}: ${time.toFixed(3)} ms, ${(time / base).toFixed(1)} ×`)
+  }
+}

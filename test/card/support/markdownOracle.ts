@@ -1,0 +1,111 @@
+// The card's Markdown by a general-purpose library: what ours is compared with.
+import type { ListItem, Paragraph, PhrasingContent, Root, RootContent, TableCell } from 'mdast'
+import { gfmToMarkdown } from 'mdast-util-gfm'
+import { toMarkdown } from 'mdast-util-to-markdown'
+import type {
+  CardCaution,
+  CardCell,
+  CardModel,
+  CardPart,
+  CardStep,
+  Line,
+} from '../../../src/card/cardParts.js'
+
+const text = (value: string): PhrasingContent => ({ type: 'text', value })
+const strong = (children: PhrasingContent[]): PhrasingContent => ({ type: 'strong', children })
+const paragraph = (children: PhrasingContent[]): Paragraph => ({ type: 'paragraph', children })
+const heading = (depth: 1 | 2 | 3, children: PhrasingContent[]): RootContent => {
+  return { type: 'heading', depth, children }
+}
+const list = (children: ListItem[]): RootContent => {
+  return { type: 'list', ordered: false, spread: false, children }
+}
+
+/** Gaps are bold, everything else is plain. */
+function renderLine(line: Line): PhrasingContent[] {
+  return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
+}
+
+function renderCaution({ word, line }: CardCaution): Paragraph {
+  const signalWord = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
+  return paragraph([...signalWord, ...renderLine(line)])
+}
+
+function renderCell(cell: CardCell): PhrasingContent[] {
+  return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...renderLine(line)])
+}
+
+function listItem(line: PhrasingContent[], notes: readonly Line[] = [], box = false): ListItem {
+  const children = [paragraph(line), ...notes.map((note) => paragraph(renderLine(note)))]
+  return { type: 'listItem', spread: false, ...(box && { checked: false }), children }
+}
+
+function renderStep(step: CardStep, { extent }: CardModel): ListItem {
+  const line = paragraph(renderLine(extent === 'full' ? step.full : step.short))
+  const note = step.note === undefined ? [] : [paragraph(renderLine(step.note))]
+  const children = [...step.cautions.map(renderCaution), line, ...note]
+  return { type: 'listItem', spread: false, checked: false, children }
+}
+
+function renderPart(part: CardPart, card: CardModel): RootContent[] {
+  switch (part.kind) {
+    case 'table': {
+      const createRow = (cells: PhrasingContent[][]) => ({
+        type: 'tableRow' as const,
+        children: cells.map((children): TableCell => ({ type: 'tableCell', children })),
+      })
+      const headRow = createRow(part.columns.map((column) => [text(column)]))
+      const rows = part.rows.map((cells) => createRow(cells.map(renderCell)))
+      return [paragraph([strong(renderLine(part.caption))]), { type: 'table', children: [headRow, ...rows] }]
+    }
+    case 'list': {
+      const items = part.items.map(({ line, notes }) => listItem(renderLine(line), notes, part.box))
+      return [...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]), list(items)]
+    }
+    case 'plate': {
+      const rows = part.rows.map(({ label, value, notes }) =>
+        listItem([...renderLine(label), text(': '), strong(renderLine(value))], notes),
+      )
+      return [heading(3, renderLine(part.name)), list(rows)]
+    }
+    case 'steps':
+      return part.groups.flatMap(({ heading: name, steps }): RootContent[] => {
+        const children = steps.map((step) => renderStep(step, card))
+        const start = steps[0]?.number ?? 1
+        return [heading(3, renderLine(name)), { type: 'list', ordered: true, start, spread: false, children }]
+      })
+    case 'blanks': {
+      const items = part.fields.map(({ label, choices }) => {
+        const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return listItem([text(`${label}: ${blank}`)])
+      })
+      return [...(part.heading === undefined ? [] : [heading(3, renderLine(part.heading))]), list(items)]
+    }
+  }
+}
+
+/** What the card's Markdown means, as a tree. */
+export function cardTree(card: CardModel): Root {
+  const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...renderLine(value)]))
+  const [known = [], ...others] = card.variant.lines
+  const cautions = card.cautions.cautions.map(renderCaution)
+  const children: RootContent[] = [
+    heading(1, [text(`${card.title}: `), ...renderLine(card.machine)]),
+    paragraph(renderLine(card.about)),
+    renderCaution({ word: card.variant.label, line: known }),
+    ...others.map((line) => paragraph(renderLine(line))),
+    ...(card.header === undefined ? [] : [paragraph(renderLine(card.header))]),
+    ...card.authority.map((sentence) => paragraph([strong([text(sentence)])])),
+    list(facts),
+    ...(cautions.length === 0 ? [] : [{ type: 'blockquote' as const, children: cautions }]),
+    ...card.sections.flatMap((section) => [
+      heading(2, [text(section.heading)]),
+      ...section.parts.flatMap((part) => renderPart(part, card)),
+    ]),
+  ]
+  return { type: 'root', children }
+}
+
+/** The card's Markdown as mdast-util-to-markdown writes it. */
+export const oracleMarkdown = (card: CardModel): string =>
+  toMarkdown(cardTree(card), { bullet: '-', extensions: [gfmToMarkdown({ tablePipeAlign: false })] })
