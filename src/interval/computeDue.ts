@@ -88,7 +88,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   let completions = findCompletions(facts, today, reasons)
   const firstDay = dayNumberOf(commissioned)
   const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
-  let baseOrigin: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
+  let origin: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
   const lastDoneDay = completions.at(-1)?.day ?? NaN
   for (const event of events) {
     if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
@@ -99,22 +99,18 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
       lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
       reasons.push(intervalReason('interval/by-event', { event: kind, date }))
     }
-    if (
-      kind === 'rebuild' &&
-      intervals.first !== undefined &&
-      !(baseOrigin.since === kind && day <= baseOrigin.day)
-    )
-      baseOrigin = { since: kind, day, date, record: -1 }
+    if (kind === 'rebuild' && intervals.first !== undefined && !(origin.since === kind && day <= origin.day))
+      origin = { since: kind, day, date, record: -1 }
   }
-  if (baseOrigin.since === 'rebuild') completions = completions.filter(({ day }) => day > baseOrigin.day)
+  if (origin.since === 'rebuild') completions = completions.filter(({ day }) => day > origin.day)
 
-  const start = completions.at(-1) ?? baseOrigin
+  const start = completions.at(-1) ?? origin
   // A schedule is counted from its first point, even after completions.
-  const isFirstNeeded = start === baseOrigin || intervals.countFrom !== 'completion'
+  const isFirstNeeded = start === origin || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, isFirstNeeded, reasons, missing)
   if (limits) {
-    const due: DueCase = { facts, options, today, limits, completions, baseOrigin, start, reasons, missing }
-    const currentLimits = start === baseOrigin ? limits.opening : limits.repeat
+    const due: DueCase = { facts, options, today, limits, completions, origin, start, reasons, missing }
+    const currentLimits = start === origin ? limits.opening : limits.repeat
     for (const by of LIMIT_NAMES) {
       const limit = currentLimits[by]
       if (limit) lines.push(judgeLimit(due, by, limit))

@@ -24,8 +24,8 @@ export interface DueCase {
   /** Completions; if `first` counts from a rebuild, only those after it. */
   readonly completions: readonly Origin[]
   /** First use, or the rebuild from which `first` counts. */
-  readonly baseOrigin: Origin
-  /** The start of the count: the last completion, otherwise `baseOrigin`. */
+  readonly origin: Origin
+  /** The start of the count: the last completion, otherwise `origin`. */
   readonly start: Origin
   readonly reasons: Reason[]
   readonly missing: Reason[]

@@ -19,7 +19,7 @@ export interface ScheduledPoint {
  * from the completion.
  */
 export function findNextDuePoint(
-  { facts, completions, baseOrigin, limits }: DueCase,
+  { facts, completions, origin, limits }: DueCase,
   by: keyof Limits,
   repeat: Limit,
   scale: LimitScale,
@@ -29,7 +29,7 @@ export function findNextDuePoint(
   const isFixedSchedule = facts.intervals.countFrom !== 'schedule inside window'
   // The first interval may have another length; after a restart all intervals are equal.
   let firstLimit = limits.opening[by] ?? repeat
-  let anchor = positionOf(scale, baseOrigin)
+  let anchor = positionOf(scale, origin)
   let times = 0
   let notedPoint = NaN
   let note: ScheduledPoint['note']

@@ -85,9 +85,9 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
 /**
  * The calendar as a scale for a limit. Due points are counted from the start, never from the last due point.
  */
-function readCalendar({ facts, today, start, baseOrigin }: DueCase): LimitScale | Reason {
+function readCalendar({ facts, today, start, origin }: DueCase): LimitScale | Reason {
   const { day, date } = start
-  if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : baseOrigin.day))
+  if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : origin.day))
     return intervalReason('interval/first-use-missing', {})
   const read = { date: facts.today }
   return {
@@ -95,7 +95,7 @@ function readCalendar({ facts, today, start, baseOrigin }: DueCase): LimitScale 
     start: day,
     now: today,
     age: 0,
-    earlierDisplayCounts: 0,
+    earlierCounts: 0,
     from: { date },
     read,
     points: [],

@@ -12,7 +12,7 @@ export interface LimitScale {
   /** Days of use since `now` was read. */
   readonly age: number
   /** The counts of a meter's earlier displays; points are shown as readings of the current display. */
-  readonly earlierDisplayCounts: number
+  readonly earlierCounts: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
   /** The readings of a meter's current stretch. */
@@ -26,10 +26,10 @@ export function addLimit({ unit }: LimitScale, point: number, months: number, co
 
 /** Writes a point for a line: its date, or the reading of the meter. */
 export function describePoint(
-  { unit, earlierDisplayCounts }: LimitScale,
+  { unit, earlierCounts }: LimitScale,
   point: number,
 ): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {
   return unit === 'd'
     ? { date: dateFromDay(point) }
-    : { meter: quantityFromCounts(point - earlierDisplayCounts, unit) }
+    : { meter: quantityFromCounts(point - earlierCounts, unit) }
 }

@@ -31,8 +31,8 @@ export function readMeterScale(
     const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
     return intervalReason('interval/meter-broken', params)
   }
-  const earlierDisplayCounts = now.count - now.shown
-  const less = earlierDisplayCounts - first.count + first.shown
+  const earlierCounts = now.count - now.shown
+  const less = earlierCounts - first.count + first.shown
   if (less !== 0)
     reasons.push(
       intervalReason('interval/display-changed', { meter: by, less: quantityFromCounts(less, unit) }),
@@ -43,7 +43,7 @@ export function readMeterScale(
     start: first.count,
     now: now.count,
     age: today - now.day - countPauseDays(log.pauses, now.day, today),
-    earlierDisplayCounts,
+    earlierCounts,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
     read: { date: now.date, meter: quantityFromCounts(now.shown, unit) },
     points: points.slice(at),
