@@ -2,7 +2,6 @@ import type { JsonPointer } from '../base/index.js'
 import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
 import type { WheelMark } from './gearcase.js'
 import type { DateText, DocumentHead } from './leaf.js'
-import type { Action } from './procedureDocument.js'
 import type { SheetReference } from './specSheet.js'
 import type { Id } from './specValue.js'
 
@@ -63,10 +62,8 @@ export interface RecordedPhoto {
   readonly file: string
   /** The SHA-256 of the file as 64 hex digits: `e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855`. */
   readonly sha256?: string
-  /** The id of the step of the plan that it shows: `front-tighten-drain`. */
-  readonly step?: Id
-  /** The action that it shows, if the plan is not at hand. */
-  readonly action?: Action
+  /** What it shows: the id of a step of the plan, or an action: `front-tighten-drain`. */
+  readonly step?: string
 }
 
 /** A calibration certificate of a torque wrench. */

@@ -46,7 +46,8 @@ const FUNCTION_CEILINGS = [
   ['parseToolbox', 20.3],
   // It reads records too; 0.5 of both is the line of what was done at one gearcase.
   ['parseMachineLog', 21.5],
-  ['parseServiceRecord', 20.1],
+  // 20.1 before photos, certificates and a signature.
+  ['parseServiceRecord', 20.2],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
@@ -71,9 +72,9 @@ const MAIN_JOB_CEILING = 111.5
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on,
  * 172.8 before parts with several numbers, 173.8 before oil samples, 174.7 before
- * ramps and the owner's slip.
+ * ramps and the owner's slip, 177.8 before what a warranty asks.
  */
-const EVERYTHING_CEILING = 177.8
+const EVERYTHING_CEILING = 178.4
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.84

@@ -1,4 +1,4 @@
-import { ACTION_NAMES, MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
+import { MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, kind, list, numberFrom, shapeOrWord } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
@@ -73,8 +73,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
       namedObject('photo', {
         file: text.text,
         'sha256?': text.sha256,
-        'step?': text.id,
-        'action?': ACTION_NAMES,
+        'step?': text.text,
       }),
     ),
     'certificates?': list({ tool: text.id, number: text.text, 'date?': text.date, 'validTo?': text.date }),
