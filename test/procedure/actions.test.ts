@@ -49,6 +49,7 @@ describe('the table', () => {
       'procedure/caution-lifting',
       'procedure/caution-machine-may-move',
       'procedure/caution-parking-brake',
+      'procedure/caution-ramps',
       'procedure/caution-rolling',
       'procedure/caution-stands',
     ])
@@ -91,6 +92,7 @@ describe('texts', () => {
     missing: ['serial'],
     signal: 'warning',
     shield: 'front skid plate',
+    because: 'wheel must turn',
   }
   test.each(Object.entries(procedureTexts))('%s', (_code, text) => {
     const write = text as (params: unknown, say: unknown) => string
