@@ -40,20 +40,20 @@ export function createSubjectMaker(
   facts: RuleFacts,
 ): (named: NamedDocument, prefix?: JsonPointer, inside?: NamedDocument) => Subject {
   const indexes = new Map<SpecSheet, SheetIndex>()
-  const indexOnce = (sheet: SpecSheet): SheetIndex => {
+  const getSheetIndex = (sheet: SpecSheet): SheetIndex => {
     const index = indexes.get(sheet) ?? indexSheet(sheet)
     indexes.set(sheet, index)
     return index
   }
   const findSheet = ({ id, revision }: SheetReference): SheetIndex | undefined => {
     const found = set.sheets.find(({ document }) => document.id === id && document.revision === revision)
-    return found && indexOnce(found.document)
+    return found && getSheetIndex(found.document)
   }
   return (named, prefix = '', inside = named) => {
     const { document } = named
     const sheet =
       document.kind === 'spec-sheet'
-        ? indexOnce(document)
+        ? getSheetIndex(document)
         : 'sheet' in document
           ? findSheet(document.sheet)
           : undefined

@@ -1,5 +1,5 @@
 import type { DocumentReference, Finding } from '../base/index.js'
-import { placeAsWritten, type WrittenPlaces } from '../spec/index.js'
+import { moveToWritten, type WrittenPlaces } from '../spec/index.js'
 import type { DocumentSet } from './rule.js'
 
 /**
@@ -12,7 +12,7 @@ export function moveFindings(findings: readonly Finding[], set: DocumentSet): re
     ({ places }) => places !== undefined,
   )
   if (shortDocuments.length === 0) return findings
-  const movedFindings = findings.map((finding) => placeAsWritten(finding, findWrittenPlaces))
+  const movedFindings = findings.map((finding) => moveToWritten(finding, findWrittenPlaces))
   return [...new Map(movedFindings.map((finding) => [JSON.stringify(finding), finding])).values()]
 
   function findWrittenPlaces({ kind, id, name }: DocumentReference): WrittenPlaces {

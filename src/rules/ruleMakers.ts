@@ -17,7 +17,7 @@ const itemRule =
   <Code extends keyof DocumentCodes>(
     code: Code,
     severity: Severity,
-    judge: (
+    checkItem: (
       item: Item,
       input: RuleInput<Kind>,
     ) => RuleFinding<RuleParams<Code>> | readonly RuleFinding<RuleParams<Code>>[],
@@ -25,7 +25,7 @@ const itemRule =
     code,
     severity,
     about,
-    check: (input) => list(input).flatMap((item) => judge(item, input)),
+    check: (input) => list(input).flatMap((item) => checkItem(item, input)),
   })
 
 const sheetItemRule = <Item>(list: (input: RuleInput<'spec-sheet'>) => readonly Item[]) =>

@@ -25,7 +25,7 @@ export function convertIssue(
   const reportWrongType = (expected: TypeName) =>
     report('spec/wrong-type', {
       expected,
-      found: nameType(found),
+      found: getTypeName(found),
       value: typeof found === 'object' ? undefined : cutText(String(found)),
     })
   if (found === undefined && tokens.length > 0) {
@@ -151,7 +151,7 @@ const TYPE_NAMES: Readonly<Record<string, TypeName>> = {
 const readExpectedType = (issue: z.$ZodIssue): TypeName | undefined =>
   issue.code === 'invalid_type' ? TYPE_NAMES[issue.expected] : undefined
 
-export function nameType(value: unknown): TypeName {
+export function getTypeName(value: unknown): TypeName {
   if (value === null) return 'null'
   return Array.isArray(value) ? 'list' : (TYPE_NAMES[typeof value] ?? 'object')
 }

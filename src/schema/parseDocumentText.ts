@@ -12,7 +12,7 @@ import { expandShort } from './notation/expandShort.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
 import { readTableHead } from './readTableHead.js'
-import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
+import { createMistakeReporter, type ReportMistake } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
@@ -47,7 +47,7 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const document: DocumentReference = { kind: 'text', ...readName(options) }
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
-  const textMistakes = findTextMistakes(json, text.length, reportMistakesOf(document))
+  const textMistakes = findTextMistakes(json, text.length, createMistakeReporter(document))
   if (textMistakes.stop) return { ok: false, findings: textMistakes.findings }
   const parsed = readDocument(JSON.parse(json), shapes, options, {
     expand: expandShort,
@@ -72,23 +72,23 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
     const params = { found: '', length, limit: MAX_TEXT_LENGTH }
     return { findings: [report('', 'spec/too-long', params)], stop: true }
   }
-  const { broken, repeated: repeatedKeys, tooDeep } = scanJsonText(json)
-  const columns = broken?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
+  const { syntaxError, repeatedKeys, tooDeep } = scanJsonText(json)
+  const columns = syntaxError?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
   if (columns !== undefined) return { findings: [report('', 'spec/table', { columns })], stop: true }
   const findings: Finding<SpecCodes>[] = repeatedKeys.map(({ tokens, key }) =>
     report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )
-  if (broken !== undefined) {
-    const textBefore = json.slice(0, broken.offset)
-    const found = String.fromCodePoint(json.codePointAt(broken.offset) ?? 0x20).trim()
+  if (syntaxError !== undefined) {
+    const textBefore = json.slice(0, syntaxError.offset)
+    const found = String.fromCodePoint(json.codePointAt(syntaxError.offset) ?? 0x20).trim()
     const params = {
       line: textBefore.split('\n').length,
-      column: broken.offset - textBefore.lastIndexOf('\n'),
-      needs: broken.needs,
+      column: syntaxError.offset - textBefore.lastIndexOf('\n'),
+      needs: syntaxError.needs,
       found,
     }
     findings.push(report('', 'spec/not-json', params))
   } else if (tooDeep !== undefined)
     findings.push(report(joinPointer(tooDeep.tokens), 'spec/too-deep', { limit: MAX_DEPTH }))
-  return { findings, stop: broken !== undefined || tooDeep !== undefined }
+  return { findings, stop: syntaxError !== undefined || tooDeep !== undefined }
 }

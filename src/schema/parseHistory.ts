@@ -3,7 +3,7 @@ import type { MachineLog, Parsed, ParseOptions, SpecCodes } from '../spec/index.
 import { HISTORY_LISTS } from './historyLists.js'
 import { parseMachineLog } from './parseKinds.js'
 import { readName } from './readDocument.js'
-import { reportMistakesOf } from './reportMistake.js'
+import { createMistakeReporter } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 
 /** The keys that identify a log. No line can change them. */
@@ -38,7 +38,7 @@ const FIXED_PATHS = ['/kind', '/version', '/id']
  * ```
  */
 export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}): Parsed<MachineLog> {
-  const report = reportMistakesOf({ kind: 'machine-log', ...readName(options) })
+  const report = createMistakeReporter({ kind: 'machine-log', ...readName(options) })
   // A string would be read character by character.
   if (typeof lines === 'string' || typeof lines?.[Symbol.iterator] !== 'function')
     throw refuse('lines', lines, 'a list of strings')
@@ -50,13 +50,15 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
   if (first === undefined) return parseMachineLog(undefined, options)
   const findings: Parsed<MachineLog>['findings'][number][] = []
   const parseLine = ({ line, number }: typeof first): unknown => {
-    const { broken, repeated, tooDeep } = scanJsonText(line)
-    if (broken === undefined && repeated.length === 0 && tooDeep === undefined) return JSON.parse(line)
-    const isCutOff = broken?.offset === line.length && number === others.at(-1)?.number
+    const { syntaxError, repeatedKeys, tooDeep } = scanJsonText(line)
+    if (syntaxError === undefined && repeatedKeys.length === 0 && tooDeep === undefined)
+      return JSON.parse(line)
+    const isCutOff = syntaxError?.offset === line.length && number === others.at(-1)?.number
     if (isCutOff)
       findings.push({ ...report('', 'spec/history-cut-off', { line: number }), severity: 'warning' })
     else {
-      const problem = broken === undefined ? (repeated.length > 0 ? 'repeated-key' : 'too-deep') : 'not-json'
+      const problem =
+        syntaxError === undefined ? (repeatedKeys.length > 0 ? 'repeated-key' : 'too-deep') : 'not-json'
       findings.push(report('', 'spec/history-line', { line: number, problem }))
     }
     return undefined

@@ -17,12 +17,12 @@ import {
   READABLE_VERSIONS,
   type SpecCodes,
 } from '../spec/index.js'
-import { nameType } from './convertIssue.js'
+import { getTypeName } from './convertIssue.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
 import type { expandShort } from './notation/expandShort.js'
 import type { Holder, PlaceTable } from './notation/placeTable.js'
-import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
+import { createMistakeReporter, type ReportMistake } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
 /** The possible shapes of a document, by kind. */
@@ -43,7 +43,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
 ): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
-  const plainCopy = copyPlainData(input, reportMistakesOf({ kind: 'text', ...name }))
+  const plainCopy = copyPlainData(input, createMistakeReporter({ kind: 'text', ...name }))
   const kind = readPointer(plainCopy.value, '/kind')
   const intendedKind = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
   const documentKind =
@@ -59,7 +59,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const refused = new Set(plainCopy.refused)
   const makeFailure = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
 
-  const report = reportMistakesOf(document)
+  const report = createMistakeReporter(document)
   const headCheck = checkHead(plainCopy.value, expected, refused, report)
   findings.push(...headCheck.findings)
   const buildShape = documentKind && shapes[documentKind]
@@ -68,13 +68,13 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const table = documentKind && shortForms?.places[documentKind]?.()
   const expansion = table && shortForms?.expand(table, plainCopy.value as Holder, report)
   findings.push(...(expansion?.findings ?? []))
-  const unread = new Set([...refused, ...(expansion?.unread ?? [])])
+  const unread = new Set([...refused, ...(expansion?.unreadPointers ?? [])])
   const leftOut = expansion?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
   const shapeReading = findShapeMistakes(buildShape(), plainCopy.value, unread, report, new Set(leftOut))
   findings.push(
     ...(expansion === undefined
       ? shapeReading.findings
-      : shapeReading.findings.map(expansion.asWritten).filter(({ path }) => !refused.has(path))),
+      : shapeReading.findings.map(expansion.moveToWritten).filter(({ path }) => !refused.has(path))),
   )
   if (findings.length > 0 || shapeReading.value === undefined) return makeFailure()
   const value = shapeReading.value as Documents[keyof Shapes & DocumentName]
@@ -107,9 +107,9 @@ function checkHead(
 ): HeadCheck {
   const findings: Finding<SpecCodes>[] = []
   const judged: string[] = []
-  if (nameType(data) !== 'object') {
+  if (getTypeName(data) !== 'object') {
     const value = typeof data === 'object' ? undefined : cutText(String(data))
-    const params = { expected: 'object', found: nameType(data), value } as const
+    const params = { expected: 'object', found: getTypeName(data), value } as const
     return { findings: refused.has('') ? [] : [report('', 'spec/wrong-type', params)], judged, stop: true }
   }
   let stop = false
@@ -127,7 +127,7 @@ function checkHead(
     findings.push(
       kind === undefined
         ? report('', 'spec/missing-key', { key: 'kind', allowed: expected })
-        : report('/kind', 'spec/wrong-type', { expected: 'text', found: nameType(kind) }),
+        : report('/kind', 'spec/wrong-type', { expected: 'text', found: getTypeName(kind) }),
     )
   const version = readPointer(data, '/version')
   const isNumber = typeof version === 'number'

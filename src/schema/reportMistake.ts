@@ -23,7 +23,7 @@ export type ReportMistake = <Code extends keyof SpecCodes>(
   cure?: Cure | undefined,
 ) => Finding<SpecCodes>
 
-export function reportMistakesOf(document: DocumentReference): ReportMistake {
+export function createMistakeReporter(document: DocumentReference): ReportMistake {
   return (path, code, params, cure) => {
     // The compiler cannot match a generic code with its params.
     return {

@@ -4,9 +4,9 @@ import type { JsonNeed } from '../spec/index.js'
 /** The errors in a JSON text. */
 export interface JsonScan {
   /** The first syntax error. */
-  readonly broken?: { readonly offset: number; readonly needs: JsonNeed }
+  readonly syntaxError?: { readonly offset: number; readonly needs: JsonNeed }
   /** Repeated keys of an object. */
-  readonly repeated: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
+  readonly repeatedKeys: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
   /** The path that is nested too deep; the scan stops there. */
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
 }
@@ -25,50 +25,53 @@ const NUMBER_PATTERN = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
  * Source: RFC 8259 (2017), sections 2 to 7.
  */
 export function scanJsonText(text: string): JsonScan {
-  const repeated: { tokens: readonly (string | number)[]; key: string }[] = []
+  const repeatedKeys: { tokens: readonly (string | number)[]; key: string }[] = []
   const frames: Frame[] = []
   const tokens = (): (string | number)[] => frames.map((frame) => frame.token)
   let at = skipSpace(text, 0)
   let expected: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
-  const broken = (offset: number, needs: JsonNeed): JsonScan => ({ broken: { offset, needs }, repeated })
+  const syntaxError = (offset: number, needs: JsonNeed): JsonScan => ({
+    syntaxError: { offset, needs },
+    repeatedKeys,
+  })
 
   for (;;) {
     const frame = frames.at(-1)
     const char = text[at]
     if (expected === 'after value') {
-      if (frame === undefined) return at < text.length ? broken(at, 'end') : { repeated }
+      if (frame === undefined) return at < text.length ? syntaxError(at, 'end') : { repeatedKeys }
       const closingChar = frame.keys === undefined ? ']' : '}'
       if (char === closingChar) {
         frames.pop()
       } else if (char === ',') {
         if (typeof frame.token === 'number') frame.token += 1
         expected = frame.keys === undefined ? 'value' : 'key'
-      } else return broken(at, closingChar === ']' ? 'comma-or-bracket' : 'comma-or-brace')
+      } else return syntaxError(at, closingChar === ']' ? 'comma-or-bracket' : 'comma-or-brace')
       at = skipSpace(text, at + 1)
     } else if ((expected === 'value or ]' && char === ']') || (expected === 'key or }' && char === '}')) {
       frames.pop()
       expected = 'after value'
       at = skipSpace(text, at + 1)
     } else if (expected === 'key' || expected === 'key or }') {
-      if (char !== '"' || frame?.keys === undefined) return broken(at, 'key')
+      if (char !== '"' || frame?.keys === undefined) return syntaxError(at, 'key')
       const end = findEndOfString(text, at)
-      if (typeof end !== 'number') return { ...end, repeated }
+      if (typeof end !== 'number') return { ...end, repeatedKeys }
       const key = readKey(text.slice(at, end))
       frame.token = key
-      if (frame.keys.has(key)) repeated.push({ tokens: tokens(), key })
+      if (frame.keys.has(key)) repeatedKeys.push({ tokens: tokens(), key })
       frame.keys.add(key)
       at = skipSpace(text, end)
-      if (text[at] !== ':') return broken(at, 'colon')
+      if (text[at] !== ':') return syntaxError(at, 'colon')
       at = skipSpace(text, at + 1)
       expected = 'value'
     } else if (char === '{' || char === '[') {
-      if (frames.length >= MAX_DEPTH) return { repeated, tooDeep: { tokens: tokens() } }
+      if (frames.length >= MAX_DEPTH) return { repeatedKeys, tooDeep: { tokens: tokens() } }
       frames.push(char === '{' ? { keys: new Set(), token: '' } : { token: 0 })
       expected = char === '{' ? 'key or }' : 'value or ]'
       at = skipSpace(text, at + 1)
     } else {
       const end = char === '"' ? findEndOfString(text, at) : findEndOfWord(text, at)
-      if (typeof end !== 'number') return { ...end, repeated }
+      if (typeof end !== 'number') return { ...end, repeatedKeys }
       expected = 'after value'
       at = skipSpace(text, end)
     }
@@ -81,12 +84,14 @@ function skipSpace(text: string, from: number): number {
   return at
 }
 
-type ScanError = Required<Pick<JsonScan, 'broken'>>
+type ScanError = Required<Pick<JsonScan, 'syntaxError'>>
 
 function findEndOfWord(text: string, from: number): number | ScanError {
   for (const word of ['true', 'false', 'null']) if (text.startsWith(word, from)) return from + word.length
   NUMBER_PATTERN.lastIndex = from
-  return NUMBER_PATTERN.test(text) ? NUMBER_PATTERN.lastIndex : { broken: { offset: from, needs: 'value' } }
+  return NUMBER_PATTERN.test(text)
+    ? NUMBER_PATTERN.lastIndex
+    : { syntaxError: { offset: from, needs: 'value' } }
 }
 
 function findEndOfString(text: string, from: number): number | ScanError {
@@ -94,13 +99,13 @@ function findEndOfString(text: string, from: number): number | ScanError {
   for (; at < text.length; at++) {
     const code = text.charCodeAt(at)
     if (code === 0x22) return at + 1
-    if (code < 0x20) return { broken: { offset: at, needs: 'no-control-character' } }
+    if (code < 0x20) return { syntaxError: { offset: at, needs: 'no-control-character' } }
     if (code !== 0x5c) continue
     const escaped = /^(["\\/bfnrt]|u[0-9a-fA-F]{4})/.exec(text.slice(at + 1, at + 6))
-    if (escaped === null) return { broken: { offset: at, needs: 'escape' } }
+    if (escaped === null) return { syntaxError: { offset: at, needs: 'escape' } }
     at += escaped[0].length
   }
-  return { broken: { offset: text.length, needs: 'closing-quote' } }
+  return { syntaxError: { offset: text.length, needs: 'closing-quote' } }
 }
 
 function readKey(quoted: string): string {

@@ -2,7 +2,7 @@ import { readPointer } from '../base/index.js'
 import { type MachineLog, requireDocument } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
 import { HISTORY_LISTS } from './historyLists.js'
-import { reportMistakesOf } from './reportMistake.js'
+import { createMistakeReporter } from './reportMistake.js'
 
 /**
  * Writes a log as the lines of a history, for an append-only file (JSON Lines) or a table with one row for
@@ -28,7 +28,7 @@ import { reportMistakesOf } from './reportMistake.js'
  */
 export function writeHistory(log: MachineLog): readonly string[] {
   requireDocument('log', log, 'machine-log')
-  const { value: head, findings } = copyPlainData(log, reportMistakesOf({ kind: 'machine-log' }))
+  const { value: head, findings } = copyPlainData(log, createMistakeReporter({ kind: 'machine-log' }))
   if (findings[0]) throw new TypeError(`log${findings[0].path} must be plain data; parse the document first`)
   const additions = HISTORY_LISTS.flatMap((list) => {
     const items = readPointer(head, list)

@@ -93,7 +93,7 @@ interface ShapeRuleCodes {
    * An interval without hours, distance and period: the service would never be due. If the manual gives no
    * interval, write `not stated`.
    * About: spec-sheet
-   * Judges: Every stated interval, overrides included. Finds an interval without all three.
+   * Judges: Every stated interval, including overrides. Finds an interval without all three.
    * Place: the interval
    * Harm: job
    * House rule.
@@ -103,7 +103,7 @@ interface ShapeRuleCodes {
    * Limits without minimum and maximum: every value is within them. If the manual gives no figure, write `not
    * stated`.
    * About: spec-sheet, stock
-   * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds limits
+   * Judges: Every printed value of kind `limits`, including those in `printed` and in overrides. Finds limits
    * without `min` and `max`.
    * Place: the value
    * Params: unit: as written
@@ -114,7 +114,7 @@ interface ShapeRuleCodes {
   /**
    * A seal with a size of 0 mm: an unknown figure was entered as zero. Omit the size instead.
    * About: spec-sheet, stock
-   * Judges: Every seal with a `size` in a sheet, overrides included, or in a stock. Finds each zero figure.
+   * Judges: Every seal with a `size` in a sheet, including overrides, or in a stock. Finds each zero figure.
    * Place: `<seal>/size/<figure>`
    * Params: part: the name of the part (see terms), or of the seal in stock; size: key of the figure
    * Harm: job
@@ -124,7 +124,7 @@ interface ShapeRuleCodes {
   /**
    * An interval of zero hours, distance or time: the service would be due again at once.
    * About: spec-sheet
-   * Judges: Every stated interval, overrides included, except a `window` (in an override: a `path` that ends
+   * Judges: Every stated interval, including overrides, except a `window` (in an override: a `path` that ends
    * in `/window`), which may be zero. Finds each zero among hours, distance and period.
    * Place: `<interval>/<limit>`
    * Params: by: `hours`, `distance` or `period`

@@ -32,9 +32,9 @@ export function findWritten(
 ): { readonly path: JsonPointer; readonly range?: readonly [from: number, to: number] } {
   const place = findDeepest(places, full, (one) => one.full)
   if (place === undefined) return { path: full }
-  const pointerBelow = full.slice(place.full.length)
-  if (place.moved === true) return { path: place.path + pointerBelow }
-  const part = findDeepest(place.parts ?? [], pointerBelow, (one) => one.path)
+  const relativePointer = full.slice(place.full.length)
+  if (place.moved === true) return { path: place.path + relativePointer }
+  const part = findDeepest(place.parts ?? [], relativePointer, (one) => one.path)
   return part === undefined ? { path: place.path } : { path: place.path, range: [part.from, part.to] }
 }
 
@@ -42,13 +42,13 @@ export function findWritten(
 function findDeepest<Entry>(
   entries: readonly Entry[],
   path: JsonPointer,
-  pointerOf: (entry: Entry) => JsonPointer,
+  getPointer: (entry: Entry) => JsonPointer,
 ): Entry | undefined {
   let found: Entry | undefined
   for (const entry of entries) {
-    const place = pointerOf(entry)
+    const place = getPointer(entry)
     const isAtOrAbove = path === place || path.startsWith(`${place}/`)
-    if (isAtOrAbove && (found === undefined || place.length >= pointerOf(found).length)) found = entry
+    if (isAtOrAbove && (found === undefined || place.length >= getPointer(found).length)) found = entry
   }
   return found
 }

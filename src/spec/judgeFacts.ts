@@ -7,7 +7,7 @@ import type { Id } from './specValue.js'
 /** The facts of a machine, in the order of lists of missing facts. */
 export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']
 
-const CONDITION: Shape = {
+const CONDITION_SHAPE: Shape = {
   'variants?': ['string'],
   'modelYears?': { 'from?': 'number', 'to?': 'number' },
   'serials?': { 'prefix?': 'string', 'from?': 'string', 'to?': 'string' },
@@ -25,7 +25,7 @@ export function judgeFacts(
   identity: Identity,
   candidates: readonly Id[] | undefined,
 ): Judgement {
-  requireShape('condition', condition, CONDITION)
+  requireShape('condition', condition, CONDITION_SHAPE)
   const parts: Judgement[] = []
   if (condition.variants !== undefined) parts.push(judgeListed(condition.variants, candidates))
   if (condition.modelYears !== undefined) parts.push(judgeModelYear(condition.modelYears, identity.modelYear))

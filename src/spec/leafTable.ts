@@ -118,7 +118,7 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/machine/mass': makeValueRow('mass', 'mass', 'machine'),
 }
 
-const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
+const PART_PATTERN = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
 
 export interface LocatedLeafRow extends LeafRow {
   /** The tokens of the pointer; `*` is any key or list index. */
@@ -134,7 +134,7 @@ export function listLeafTypes(): readonly LocatedLeafRow[] {
   rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({
     ...row,
     place: place.slice(1).split('/'),
-    ...(row.read === 'part' && { below: place.replace(PART, '') }),
+    ...(row.read === 'part' && { below: place.replace(PART_PATTERN, '') }),
   }))
   return rows
 }

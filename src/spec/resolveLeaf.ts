@@ -122,10 +122,10 @@ function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf
 }
 
 function findOverrides(sheet: SpecSheet, path: JsonPointer) {
-  return readOverrides(sheet).flatMap((override, overridePlace) =>
+  return readOverrides(sheet).flatMap((override, overrideIndex) =>
     override.set.flatMap((entry, place) =>
       entry.path === path || entry.path.startsWith(`${path}/`)
-        ? [{ path: joinPointer(['overrides', overridePlace, 'set', place, 'to']), override, entry }]
+        ? [{ path: joinPointer(['overrides', overrideIndex, 'set', place, 'to']), override, entry }]
         : [],
     ),
   )
@@ -158,17 +158,17 @@ function chooseForVariant(
       ),
     }))
     .filter((judgedOverride) => judgedOverride.judgement.verdict !== 'no')
-  const unsuitable = judged.filter((judgedOverride) => !judgedOverride.fits)
-  const applicable = judged.filter(
+  const unsuitableOverrides = judged.filter((judgedOverride) => !judgedOverride.fits)
+  const applicableOverrides = judged.filter(
     (judgedOverride) => judgedOverride.fits && judgedOverride.judgement.verdict === 'yes',
   )
-  const possible = judged.filter(
+  const possibleOverrides = judged.filter(
     (judgedOverride) => judgedOverride.fits && judgedOverride.judgement.verdict === 'cannot tell',
   )
-  const overrides = applicable.map((judgedOverride) => judgedOverride.path)
+  const overrides = applicableOverrides.map((judgedOverride) => judgedOverride.path)
   const warnings: readonly Reason[] = [
     ...(overrides.length > 1 ? [specReason('spec/overrides-overlap', { path, overrides })] : []),
-    ...unsuitable.map((judgedOverride) =>
+    ...unsuitableOverrides.map((judgedOverride) =>
       specReason('spec/override-does-not-fit', { path: judgedOverride.path }),
     ),
   ]
@@ -184,8 +184,10 @@ function chooseForVariant(
   const code = base === undefined ? 'spec/leaf-absent' : 'spec/leaf-from-sheet'
   return {
     candidates: [
-      ...(applicable.length > 0 ? [] : [candidate(base ?? NOT_STATED, path, [specReason(code, { path })])]),
-      ...[...applicable, ...possible].map(
+      ...(applicableOverrides.length > 0
+        ? []
+        : [candidate(base ?? NOT_STATED, path, [specReason(code, { path })])]),
+      ...[...applicableOverrides, ...possibleOverrides].map(
         ({ path: at, override, entry, judgement: { verdict, reasons } }) => {
           const reasonCode = verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
           return candidate(entry.to, at, [specReason(reasonCode, { path: at }), ...reasons], override.source)

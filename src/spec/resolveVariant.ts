@@ -35,7 +35,7 @@ export type VariantVerdict =
 
 const MACHINE: Shape = { machine: { variants: { '*': {} } } }
 /** The model year is checked where it is compared. */
-const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
+const FACTS_SHAPE: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
 
 /**
  * Finds the variant of a machine. For a single figure, use {@link resolveLeaf}, which calls this function.
@@ -67,7 +67,7 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  */
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
   requireShape('sheet', sheet, MACHINE)
-  requireShape('identity', identity, FACTS, 'omit unknown facts')
+  requireShape('identity', identity, FACTS_SHAPE, 'omit unknown facts')
   const judged = judgeVariants(sheet, identity)
   const possibleVariants = judged.filter(({ judgement }) => judgement.verdict !== 'no')
   const candidates = possibleVariants.map(({ variant }) => variant)

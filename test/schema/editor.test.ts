@@ -87,14 +87,14 @@ describe('hover', () => {
 
   test('at a short text: the property, then the notation', async () => {
     const text = await hover('spec-sheet', withOpening('{ "tight▮ening": "30 N·m, dry" }'))
-    expect(text).toMatch(/^How tight the plug is/)
+    expect(text).toMatch(/^The tightening of the plug/)
     expect(text).toMatch(/Short notation. Torque or turns/)
   })
 
   test('at a full form: the property, then the form', async () => {
     const full = '{ "tight▮ening": { "kind": "not stated", "threadCondition": "dry" } }'
     const text = await hover('spec-sheet', withOpening(full))
-    expect(text).toMatch(/^How tight the plug is/)
+    expect(text).toMatch(/^The tightening of the plug/)
     expect(text).toMatch(/a torque, turns past finger tight, or not stated/)
   })
 })

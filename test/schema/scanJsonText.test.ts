@@ -23,7 +23,7 @@ describe('what is JSON', () => {
     ['"\\u00e9\\n\\\\\\/\\"\u2028é"'],
   ])('%s', (text) => {
     expect(parses(text)).toBe(true)
-    expect(scanJsonText(text)).toEqual({ repeated: [] })
+    expect(scanJsonText(text)).toEqual({ repeatedKeys: [] })
   })
 
   test.each([
@@ -56,7 +56,7 @@ describe('what is JSON', () => {
     ['\u00a0[]', 0, 'value'],
   ])('%j breaks off', (text, offset, needs) => {
     expect(parses(text)).toBe(false)
-    expect(scanJsonText(text).broken).toEqual({ offset, needs })
+    expect(scanJsonText(text).syntaxError).toEqual({ offset, needs })
   })
 
   test('line and column are those that an editor shows', () => {
@@ -83,7 +83,8 @@ describe('what is JSON', () => {
 
 describe('repeated keys', () => {
   test('in one object, also written as an escape; not in two', () => {
-    const pointers = (text: string) => scanJsonText(text).repeated.map(({ tokens }) => joinPointer(tokens))
+    const pointers = (text: string) =>
+      scanJsonText(text).repeatedKeys.map(({ tokens }) => joinPointer(tokens))
     expect(pointers('{"a":1,"a":2}')).toEqual(['/a'])
     expect(pointers('{"a":1,"\\u0061":2,"a":3}')).toEqual(['/a', '/a'])
     expect(pointers('[{"a":1},{"a":1}]')).toEqual([])
@@ -131,8 +132,8 @@ describe('repeated keys', () => {
     law(200, model, (value) => {
       const scan = scanJsonText(write(value))
       if (scan.tooDeep !== undefined) return
-      expect(scan.broken).toBe(undefined)
-      expect(scan.repeated).toHaveLength(count(value))
+      expect(scan.syntaxError).toBe(undefined)
+      expect(scan.repeatedKeys).toHaveLength(count(value))
     })
   })
 })
@@ -150,7 +151,7 @@ test('law: accepts what JSON.parse accepts, and nothing else', () => {
     })
   law(2000, fc.oneof(nearJson, fc.json(), fc.string()), (text) => {
     const scan = scanJsonText(text)
-    if (scan.tooDeep === undefined) expect(scan.broken === undefined).toBe(parses(text))
+    if (scan.tooDeep === undefined) expect(scan.syntaxError === undefined).toBe(parses(text))
   })
 })
 
@@ -158,6 +159,6 @@ test('law: accepts what JSON.parse accepts, and nothing else', () => {
 test('a text of 14 MB is scanned to its end', () => {
   const text = `[${'{"key":"\\"value\\"","other":[1,2.5]},'.repeat(400_000)}0]`
   expect(text.length).toBeGreaterThan(14_000_000)
-  const { broken, tooDeep, repeated } = scanJsonText(text)
-  expect([broken, tooDeep, repeated]).toEqual([undefined, undefined, []])
+  const { syntaxError, tooDeep, repeatedKeys } = scanJsonText(text)
+  expect([syntaxError, tooDeep, repeatedKeys]).toEqual([undefined, undefined, []])
 })

@@ -7,7 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * An oil level too far below its hole to reach with a finger. Such gearcases are hardly ever that deep, so a
  * decimal point or a unit is wrong.
- * Judges: Every stated `below` of a fill method `to level hole`, overrides included, by its first printed
+ * Judges: Every stated `below` of a fill method `to level hole`, including overrides, by its first printed
  * figure. Finds any whose highest figure is above 100 mm. Skipped if another printed figure of the value
  * disagrees.
  * Place: the value

@@ -4,7 +4,7 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * An interval whose hours and distance imply an impossible average speed. One figure has an extra zero, or
  * miles and kilometres were confused.
- * Judges: Every stated interval, overrides included, whose hours and distance have comparable sizes above
+ * Judges: Every stated interval, including overrides, whose hours and distance have comparable sizes above
  * zero. Speed = distance in km ÷ hours. Finds a speed below 1 km/h or above 80 km/h.
  * Place: `<interval>/distance`
  * Params: speed: in km/h; slowest: 1; fastest: 80

@@ -4,7 +4,7 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * A period of months or years that was converted to days with an average month: 91, 183, 365 or 730 days.
  * After a leap year the due date is wrong. Write months instead.
- * Judges: Every stated interval, overrides included, whose period has only days. Finds days equal to count ×
+ * Judges: Every stated interval, including overrides, whose period has only days. Finds days equal to count ×
  * year ÷ 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36,
  * 48 or 60 months. The smallest count that fits is used.
  * Place: `<interval>/period`

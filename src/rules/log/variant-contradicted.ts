@@ -25,7 +25,7 @@ export const rule = documentRule('machine-log', 'procedure')(
     const { variants } = sheet.document.machine
     const { variant } = identity
     if (variant !== undefined && lookUp(variants, variant) === undefined) return []
-    const hasImpossibleCondition = Object.values(variants).some(({ when }) => isImpossible(when))
+    const hasImpossibleCondition = Object.values(variants).some(({ when }) => isImpossibleCondition(when))
     if (hasImpossibleCondition) return []
     const verdict = resolveVariant(sheet.document, identity)
     if (verdict.verdict !== 'contradiction') return []
@@ -33,7 +33,7 @@ export const rule = documentRule('machine-log', 'procedure')(
   },
 )
 
-function isImpossible(when: Condition | undefined): boolean {
+function isImpossibleCondition(when: Condition | undefined): boolean {
   const { from = 0, to = 9999 } = when?.modelYears ?? {}
   return from > to || findSerialMistake(when?.serials) !== undefined
 }

@@ -20,12 +20,14 @@ function areCompatible(conditions: readonly Condition[]): boolean {
       .slice(place + 1)
       .every(
         (other) =>
-          shareMarket(condition, other) && shareModelYear(condition, other) && shareSerial(condition, other),
+          canShareMarket(condition, other) &&
+          canShareModelYear(condition, other) &&
+          canShareSerial(condition, other),
       ),
   )
 }
 
-function shareMarket(first: Condition, second: Condition): boolean {
+function canShareMarket(first: Condition, second: Condition): boolean {
   const secondMarkets = second.market
   return (
     first.market === undefined ||
@@ -34,24 +36,25 @@ function shareMarket(first: Condition, second: Condition): boolean {
   )
 }
 
-function shareModelYear(first: Condition, second: Condition): boolean {
+function canShareModelYear(first: Condition, second: Condition): boolean {
   const from = Math.max(first.modelYears?.from ?? 0, second.modelYears?.from ?? 0)
   const to = Math.min(first.modelYears?.to ?? 9999, second.modelYears?.to ?? 9999)
   return from <= to
 }
 
-function shareSerial(first: Condition, second: Condition): boolean {
+function canShareSerial(first: Condition, second: Condition): boolean {
   if (first.serials === undefined || second.serials === undefined) return true
   const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
   const [shortPrefix = '', longPrefix = ''] = prefixes.sort((one, other) => one.length - other.length)
   if (shortPrefix !== longPrefix)
     return /^[0-9]+$/.test(longPrefix.slice(shortPrefix.length)) && longPrefix.startsWith(shortPrefix)
   return (
-    !endsBefore(first.serials.to, second.serials.from) && !endsBefore(second.serials.to, first.serials.from)
+    !endsBeforeStart(first.serials.to, second.serials.from) &&
+    !endsBeforeStart(second.serials.to, first.serials.from)
   )
 }
 
-function endsBefore(to: string | undefined, from: string | undefined): boolean {
+function endsBeforeStart(to: string | undefined, from: string | undefined): boolean {
   if (to === undefined || from === undefined) return false
   return to.length === from.length && to < from
 }

@@ -2,9 +2,9 @@ import { parseGrade } from '../../oil/index.js'
 import type { OfferedOil, Stock } from '../../spec/index.js'
 import type { Named } from '../rule.js'
 
-const SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
+const GRADE_SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
 
-const plain = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
+const normalizeName = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
 
 /**
  * An oil by its name in a log: from a stock with a container or oil of this name, else from the grade and
@@ -13,13 +13,14 @@ const plain = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
 export function findOilByName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
   const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
   const found = containers.find(
-    (one) => plain(one.oil.name) === plain(name) || plain(one.name) === plain(name),
+    (one) =>
+      normalizeName(one.oil.name) === normalizeName(name) || normalizeName(one.name) === normalizeName(name),
   )
   if (found !== undefined) return found.oil
   const short = name.slice(0, 200)
   const [, viscosity] =
     /\b([0-9]{1,2}W(?:[-–/ ][0-9]{1,3})?|VG ?[0-9]{1,4}|(?<=SAE )[0-9]{2,3})\b/i.exec(short) ?? []
-  const system = SYSTEMS.find((one) => viscosity !== undefined && parseGrade(viscosity, one).ok)
+  const system = GRADE_SYSTEMS.find((one) => viscosity !== undefined && parseGrade(viscosity, one).ok)
   const categories = short
     .match(/\b(?:GL-?[1-6]|MT-?1)\b/gi)
     ?.map((one) => one.toUpperCase().replace(/(?<=[LT])(?=\d)/, '-'))

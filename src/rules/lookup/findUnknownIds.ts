@@ -12,10 +12,10 @@ export interface IdToCheck {
 
 /** One finding for each id that does not exist. */
 export const findUnknownIds = (names: readonly IdToCheck[]) =>
-  names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [makeUnknownId(path, id, known)]))
+  names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [reportUnknownId(path, id, known)]))
 
 /** The finding for an id that does not exist, with the probable id as a cure. */
-function makeUnknownId(path: JsonPointer, id: string, known: readonly string[]) {
+function reportUnknownId(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
   const more = Math.max(0, known.length - MAX_KNOWN_IDS)

@@ -12,8 +12,8 @@ export interface GearcaseValue {
 }
 
 /**
- * The stated values of all gearcases at one relative pointer, such as `oilSpace/fill/dryFill`, overrides
- * included.
+ * The stated values of all gearcases at one relative pointer, such as `oilSpace/fill/dryFill`, including
+ * overrides.
  */
 export const listGearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValue[] =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {

@@ -5,7 +5,7 @@ import { oilsRule } from '../ruleMakers.js'
 /**
  * An additive on top of the refill, although both together exceed the dry fill. The refill already includes
  * it, so the gearcase would be overfilled.
- * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false,
+ * Judges: Every choice of oil, including overrides, with an additive whose `includedInRefill` is false,
  * against the gearcase's refill and dry fill on the base sheet. Finds low refill + low additive > high dry
  * fill. Skipped if the low additive is at least the high refill, or the low refill exceeds the high dry fill;
  * other rules report these.

@@ -4,8 +4,8 @@ import { oilsRule } from '../ruleMakers.js'
 
 /**
  * As much additive as the whole refill, or more. The unit is wrong, usually litres for millilitres.
- * Judges: Every choice of oil with an additive, overrides included, against the gearcase's refill on the base
- * sheet. Finds an additive whose low volume is at least the high volume of the refill.
+ * Judges: Every choice of oil with an additive, including overrides, against the gearcase's refill on the
+ * base sheet. Finds an additive whose low volume is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`
  * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
  * Harm: machine

@@ -5,7 +5,7 @@ import { oilsRule } from '../ruleMakers.js'
 /**
  * Oils for different temperatures that leave a gap: in between, no oil would be permitted. The bands may
  * overlap, and usually do.
- * Judges: Every list of two or more oils, overrides included, in which each choice has `ambient` limits; a
+ * Judges: Every list of two or more oils, including overrides, in which each choice has `ambient` limits; a
  * list with a choice for any temperature is not judged. Sorts by `min` (absent first), in exact degrees
  * Celsius. Finds the first `min` above the highest `max` so far; an absent `max` ends the search.
  * Place: `<oils>/choices`

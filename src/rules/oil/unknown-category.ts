@@ -2,7 +2,7 @@ import { documentRule } from '../ruleMakers.js'
 
 /**
  * A service category that does not exist, such as GL-9. No label has it, so no oil could meet it.
- * Judges: The `category` of every grade oil of a sheet, overrides included, and each of the `categories` of
+ * Judges: The `category` of every grade oil of a sheet, including overrides, and each of the `categories` of
  * every container of a stock. Finds `GL` and a number that is not 1 to 6, in upper or lower case, with an
  * optional hyphen or space between, and with or without `API` in front. Other texts are not judged.
  * Place: `<oils>/choices/<place>/category`, or `/containers/<id>/oil/categories/<place>`

@@ -11,7 +11,7 @@ import { oilsRule } from '../ruleMakers.js'
 /**
  * An edition of the grade system whose limits the library does not know, or in which the grade does not exist
  * yet (SAE 110 was added in 2005). The viscosity limits of the grade are then unknown.
- * Judges: Every grade oil with an `edition`, overrides included, whose grade exists in its system. Finds an
+ * Judges: Every grade oil with an `edition`, including overrides, whose grade exists in its system. Finds an
  * edition that is not exactly one of those in `grades`, or that does not have the grade (see terms: grade). A
  * year means the edition in force: of SAE J306 from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`;
  * of SAE J300 from 2013 `since 2013`, from 1999 `before 2013`; of ISO VG from 1992. Older years from 1920 are

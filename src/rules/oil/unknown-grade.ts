@@ -4,7 +4,7 @@ import { documentRule } from '../ruleMakers.js'
 /**
  * A viscosity grade that is not in its system, such as 80W-90 in SAE J300, the system for engine oils. No oil
  * could be compared with it.
- * Judges: Every grade oil of a sheet, overrides included; every container of a stock with grade and system.
+ * Judges: Every grade oil of a sheet, including overrides; every container of a stock with grade and system.
  * Finds a grade that is not in its system.
  * Place: `<oils>/choices/<place>/grade`, or `/containers/<id>/oil/grade`
  * Params: grade: as written; system: as written; others: the systems that have the grade

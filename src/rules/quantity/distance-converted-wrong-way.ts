@@ -4,7 +4,7 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi.
  * The number was multiplied by 1.609 instead of divided, so one distance is 2.6 times the other.
- * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed` in the
+ * Judges: Every stated interval with a distance, including overrides: each entry of `distance/printed` in the
  * other unit (km and mi). Finds a number of miles larger than the number of kilometres.
  * `quantity/interval-distances-differ` skips these.
  * Place: `<interval>/distance/printed/<place>`

@@ -5,9 +5,9 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print round numbers (`5000
  * km (3000 mi)`), but a difference this large is a misprint. The shorter distance still decides.
- * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed`, converted to
- * the unit of the first. Finds an entry that differs by more than a tenth of the first, except those of
- * `quantity/distance-converted-wrong-way`.
+ * Judges: Every stated interval with a distance, including overrides: each entry of `distance/printed`,
+ * converted to the unit of the first. Finds an entry that differs by more than a tenth of the first, except
+ * those of `quantity/distance-converted-wrong-way`.
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other distance
  * Harm: job

@@ -4,7 +4,7 @@ import { disagreementRule } from '../ruleMakers.js'
 /**
  * Two printed figures of one value that cannot both be true, without a common ratio between them. One was
  * rounded wrongly or misread.
- * Judges: Every stated value, overrides included: each entry of `printed` in a unit of the same measure,
+ * Judges: Every stated value, including overrides: each entry of `printed` in a unit of the same measure,
  * against the first. They agree if one true value lies in both rounding intervals (half of the last printed
  * digit; a converted limit may also be rounded inward by less than one last digit). Finds a miss of up to 5 %
  * (warning), a larger one that no known ratio explains (error), and figures of kinds that cannot be compared,

@@ -29,8 +29,8 @@ export const rule = entryRule(
     if (refilled === undefined || !isChange || oilSpace.kind === 'shared') return []
     const isPerInstance = oilSpace.fill.per === 'instance' && entry.instance !== undefined
     if (Object.keys(instances).length > 1 && !isPerInstance) return []
-    const refillAt = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
-    const stated = resolveLeaf(sheet.document, identity, 'value', refillAt)
+    const refillPath = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
+    const stated = resolveLeaf(sheet.document, identity, 'value', refillPath)
     if (stated.kind !== 'stated' || readStatedVolume(stated.value) === undefined) return []
     const { method } = oilSpace.fill
     const value = stated.value as StatedValue<VolumeUnit>

@@ -24,16 +24,17 @@ export const rule = recordedTighteningRule(
   'error',
   ({ path, done, part, required }) => {
     if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
-    const setTorque = exactIn(done.torque, 'N.m')
+    const recordedTorque = exactIn(done.torque, 'N.m')
     const stated = readBand(required.torque, 'N.m')
     const isNominal = stated.basis === 'nominal'
     const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
-    const side = sideOfBand(setTorque, band)
+    const side = sideOfBand(recordedTorque, band)
     if (side === 0) return []
-    const isFarBelow = band.low !== undefined && compareExact(multiply(setTorque, exactOf(2)), band.low) < 0
+    const isFarBelow =
+      band.low !== undefined && compareExact(multiply(recordedTorque, exactOf(2)), band.low) < 0
     const isFarAbove =
       band.high !== undefined &&
-      (isNominal || compareExact(multiply(setTorque, exactOf(10)), multiply(band.high, exactOf(11))) > 0)
+      (isNominal || compareExact(multiply(recordedTorque, exactOf(10)), multiply(band.high, exactOf(11))) > 0)
     const params = {
       part,
       set: { ...done.torque },

@@ -13,7 +13,7 @@ import { recordRule } from '../ruleMakers.js'
  * Place: the `tool` of the first tightening with that wrench
  * Params: wrench: its name; calibrated: date of the calibration; date: date of the record
  * Harm: machine
- * Source: ISO 6789, 12 months if nothing else is agreed, as quoted by tool makers.
+ * Source: ISO 6789: 12 months unless agreed otherwise, as quoted by tool makers.
  */
 export const rule = recordRule(
   'record/wrench-out-of-calibration',

@@ -3,7 +3,7 @@ import { sealRule } from '../ruleMakers.js'
 /**
  * A crush washer to be replaced only `on condition`. Once crushed it has hardened, and needs more torque to
  * seal again. If the manual really states this exception, waive the finding and name the page.
- * Judges: Every crush washer, overrides included (see terms: leaf of a part). Finds a `replace` of `on
+ * Judges: Every crush washer, including overrides (see terms: leaf of a part). Finds a `replace` of `on
  * condition`.
  * Place: `<seal>/replace`
  * Params: part: the name of the part (see terms)

@@ -4,7 +4,8 @@ import { sealRule } from '../ruleMakers.js'
 /**
  * A liquid gasket that may touch oil at once. Some may, but if the manual does not say so, write `not
  * stated`.
- * Judges: Every liquid gasket, overrides included. Finds a stated `cureBeforeOil` whose highest figure is zero.
+ * Judges: Every liquid gasket, including overrides. Finds a stated `cureBeforeOil` whose highest figure is
+ * zero.
  * Place: `<seal>/cureBeforeOil`
  * Params: part: the name of the part (see terms)
  * Harm: job

@@ -10,7 +10,7 @@ import { sheetRule } from '../ruleMakers.js'
  * A rubber ring that may not last in hypoid EP oil. At the working temperature of its gearcase this kind of
  * rubber hardens too soon, or it is silicone, which EP additives attack at any temperature. Check the parts
  * list, or ask the seal's maker about the compound.
- * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the
+ * Judges: Every o-ring and bonded seal of an opening or cover, including overrides, whose gearcase, or the
  * owner of its oil, has a grade oil of category GL-5 on the sheet or in an override. Finds NBR above 80 °C,
  * HNBR above 120 °C and FKM above 150 °C, by the highest first printed figure of the gearcase's
  * `workingTemperature` on the base sheet, if stated. Finds VMQ at any temperature.

@@ -5,7 +5,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A rubber ring that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A
  * fluid known only by its brand name may have a different base oil, so it is not judged.
- * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the
+ * Judges: Every o-ring and bonded seal of an opening or cover, including overrides, whose gearcase, or the
  * owner of its oil, has an oil of a stated grade on the sheet or in an override. Finds `EPDM`, which mineral
  * gear oil destroys at 20 °C.
  * Place: `<seal>/material`

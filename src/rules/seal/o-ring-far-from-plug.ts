@@ -6,7 +6,7 @@ import { sealRule } from '../ruleMakers.js'
 /**
  * An o-ring that cannot belong to its plug: its hole is less than half the thread's diameter, or more than
  * twice as large. It was copied from the wrong line of the parts list.
- * Judges: Every o-ring of an opening with a metric or unified thread that can be read, overrides included.
+ * Judges: Every o-ring of an opening with a metric or unified thread that can be read, including overrides.
  * Its inside diameter is that of `size`, else that of its dash number if the table of
  * `seal/o-ring-size-differs` has it. Finds a diameter below 0.5 or above 2 times the thread's nominal
  * diameter. Pipe threads are not judged.

@@ -7,7 +7,7 @@ import { documentRule } from '../ruleMakers.js'
 /**
  * An o-ring whose number and printed size belong to different rings. One of them was read from the wrong line
  * of the table, and the wrong ring would be bought.
- * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a
+ * Judges: Every o-ring of a sheet, including overrides, or of a stock, with `designation` and `size`. Finds a
  * dash number of 0xx to 2xx, or a JIS number of series P or G, whose inside diameter or section in the table
  * differs from the size. Other numbers are not judged.
  * Place: `<seal>/size`

@@ -3,7 +3,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * A plug with thread sealant whose torque or turns are for a dry thread. Sealant makes the thread slippery,
  * so the same torque loads it more and can strip it.
- * Judges: Every tightening of an opening, overrides included, with the thread condition `dry`. Finds a
+ * Judges: Every tightening of an opening, including overrides, with the thread condition `dry`. Finds a
  * tightening if its opening lists a `thread sealant` on the base sheet.
  * Place: `<tightening>/threadCondition`
  * Params: part: the name of the part (see terms)

@@ -5,8 +5,8 @@ import { sealRule } from '../ruleMakers.js'
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper
  * thread. It was copied from the wrong line of the parts list, and the plug would weep. Sizes may differ by
  * their printed rounding. The hole of a ring held in an undercut of the plug may be up to 4 mm smaller.
- * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, by the judgement of
- * `checkWasherFit`. An unusual rim or thickness is a warning.
+ * Judges: Every crush washer and bonded seal of an opening with a thread, including overrides, by the
+ * judgement of `checkWasherFit`. An unusual rim or thickness is a warning.
  * Place: `<seal>/size`; the seal itself if it has no size
  * Params: part: name of the opening; reason: code and params of the judgement
  * Harm: job

@@ -3,8 +3,9 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A filter that no oil change includes. Its gearcase shares the oil of another and is not emptied itself, so
  * no procedure includes the filter.
- * Judges: Every gearcase with `filters`, shared oil and an empty `emptying`, on a sheet with a service of the
- * task `change`. `spec/gearcase-without-change` reports gearcases with their own oil that no service changes.
+ * Judges: Every gearcase with `filters`, shared oil and an empty `emptying`, on a sheet with a service with
+ * the task `change`. `spec/gearcase-without-change` reports gearcases with their own oil that no service
+ * changes.
  * Place: `/gearcases/<id>/filters`
  * Params: gearcase: its name
  * Harm: machine

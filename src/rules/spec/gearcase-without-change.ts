@@ -3,8 +3,8 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A gearcase with its own oil that no service changes. A service does not list it, so its oil would never be
  * due.
- * Judges: Every gearcase with its own oil, on a sheet with a service of the task `change`. Finds one that no such
- * service names under `gearcases`.
+ * Judges: Every gearcase with its own oil, on a sheet with a service with the task `change`. Finds one that
+ * no such service names under `gearcases`.
  * Place: `/gearcases/<id>`
  * Params: gearcase: its name
  * Harm: machine

@@ -4,7 +4,7 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * An interval longer than gear oil lasts in any small machine: 2500 h instead of 250 h. The change comes
  * years too late.
- * Judges: Every stated interval with hours, overrides included. Finds hours above 2000, with or without a
+ * Judges: Every stated interval with hours, including overrides. Finds hours above 2000, with or without a
  * distance or period, except those that `spec/period-as-hours` reports.
  * Place: `<interval>/hours`
  * Params: hours: as printed

@@ -5,8 +5,8 @@ import { figureRule } from '../ruleMakers.js'
 /**
  * Limits whose minimum exceeds the maximum. No torque, quantity or temperature could be between them. The
  * figures were swapped, or one has a wrong digit.
- * Judges: Every printed value of kind `limits` with both figures, those in `printed` and in overrides
- * included. Compares them as exact decimals; equal figures are allowed.
+ * Judges: Every printed value of kind `limits` with both figures, including those in `printed` and in
+ * overrides. Compares them as exact decimals; equal figures are allowed.
  * Place: the value
  * Params: min: as printed; max: as printed; unit: as written
  * Harm: machine

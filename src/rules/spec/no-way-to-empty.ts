@@ -4,7 +4,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A gearcase whose oil is changed, but without a way to get the old oil out: no drain plug, cover or suction.
  * State a way, even if it is only suction.
- * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty
+ * Judges: Every gearcase with its own oil that a service with the task `change` names. Finds an empty
  * `emptying`. It is information if the fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/emptying`
  * Params: gearcase: its name

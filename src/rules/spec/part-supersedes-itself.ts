@@ -5,7 +5,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A part number superseded by itself, directly or through other parts of the sheet. There is no number to
  * buy.
- * Judges: Every seal and filter with a `partNumber` and `supersededBy`, overrides included. Finds each part
+ * Judges: Every seal and filter with a `partNumber` and `supersededBy`, including overrides. Finds each part
  * whose superseding numbers lead back to its own. Spaces, hyphens, dots and upper case are ignored.
  * Place: `<part>/supersededBy/partNumber`
  * Params: partNumber: as written; numbers: the circle of numbers

@@ -6,10 +6,10 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A quantity with a unit of the wrong measure, such as a refill in newton metres. An override may contain any
  * value, and a second printed figure any unit, so this rule checks them.
- * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
- * `dryFill` volume; `drainTemperature`, `workingTemperature` and `level/temperature` temperature; `method/below`
- * length; `minutesAfterStop` duration. Finds a unit of another measure; else each entry of `printed` whose measure is
- * not that of the value.
+ * Judges: Every leaf of kind `value`, including overrides. `machine/mass` needs mass; `portion`,
+ * `drainAndRefill` and `dryFill` volume; `drainTemperature`, `workingTemperature` and `level/temperature`
+ * temperature; `method/below` length; `minutesAfterStop` duration. Finds a unit of another measure; else each
+ * entry of `printed` whose measure is not that of the value.
  * Place: `<value>/unit`, or `<value>/printed/<place>/unit`
  * Params: unit: as written; measure: the measure of that unit; required: the required measure
  * Harm: machine

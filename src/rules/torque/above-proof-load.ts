@@ -4,9 +4,10 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * Bolts of a stated class whose torque would stretch them beyond their proof load even dry. A unit or the
  * class is wrong. Drain plugs have no stated class; `torque/slip-at-plug` checks them.
- * Judges: Every torque of a cover or shield, overrides included, whose `thread` is metric or inch and can be read,
- * with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the maximum of limits
- * (the minimum, if there is no maximum), by the first printed figure. Finds an F above the proof load of the class.
+ * Judges: Every torque of a cover or shield, including overrides, whose `thread` is metric or inch and can be
+ * read, with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the
+ * maximum of limits (the minimum, if there is no maximum), by the first printed figure. Finds an F above the
+ * proof load of the class.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N

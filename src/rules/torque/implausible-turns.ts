@@ -3,7 +3,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * More turns past finger tight than a taper thread has. The plug would split its housing. A decimal point was
  * lost.
- * Judges: Every tightening by turns, overrides included. Finds a `max`, or a `min` without `max`, above 5.
+ * Judges: Every tightening by turns, including overrides. Finds a `max`, or a `min` without `max`, above 5.
  * Skipped if the minimum exceeds the maximum (`torque/turns-reversed`).
  * Place: `<tightening>/max`, or `<tightening>/min`
  * Params: part: the name of the part (see terms); turns: as written

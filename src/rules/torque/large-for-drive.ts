@@ -7,7 +7,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * A torque far too large for a hexagon of that size. Inch-pounds were taken for foot-pounds, or there is an
  * extra zero. The thread or the key would fail. A stated thread gives a closer limit.
- * Judges: Every torque of an opening, cover or shield without a `thread`, overrides included, whose drive is
+ * Judges: Every torque of an opening, cover or shield without a `thread`, including overrides, whose drive is
  * a hexagon with a size in mm or inches, by its first printed figure. Finds a highest figure above 0.25 N·m
  * times the cube of the width in mm of an internal hexagon, 0.025 N·m times that of the external hexagon of
  * an opening, or 0.04 N·m times that of the external hexagon of a bolt. Skipped if another printed figure of

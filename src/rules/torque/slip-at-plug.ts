@@ -7,7 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A plug torque far from the usual torque of its thread, but usual when multiplied or divided by 12 or by
  * 9.80665. Inch-pounds were taken for foot-pounds, or kilogram-force metres for newton metres.
- * Judges: Every torque of an opening with a thread, overrides included, by its first printed figure, against
+ * Judges: Every torque of an opening with a thread, including overrides, by its first printed figure, against
  * the plug table's band for thread and housing. The figure is the nominal, the middle of two limits, or the
  * single limit. The band includes its ends. Finds, outside the band, a factor (× 12, ÷ 12, × 9.80665, ÷
  * 9.80665) that moves it inside; of several, the first that explains the printed unit. A figure below the

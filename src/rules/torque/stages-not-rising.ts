@@ -6,7 +6,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * Stages of a tightening that do not rise, or a last stage not below the final torque. A stage below the
  * previous one changes nothing, so two figures were swapped or one belongs to another bolt.
- * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; for
+ * Judges: Every torque with `stages`, including overrides: the stages in order, then the final torque; for
  * each the nominal, or the maximum of limits (the minimum, if there is no maximum), converted exactly. Finds
  * the first torque not above the previous one. The final torque may equal the last stage if `thenAngle`
  * follows.

@@ -4,7 +4,7 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * A plug with a parallel thread tightened by turns past finger tight. Turns are for taper threads, which seal
  * by wedging. A parallel plug stops on its washer after a fraction of a turn; two more turns would strip it.
- * Judges: Every tightening of an opening, overrides included. Finds `turns` if the thread can be read and is
+ * Judges: Every tightening of an opening, including overrides. Finds `turns` if the thread can be read and is
  * not taper.
  * Place: the tightening
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)

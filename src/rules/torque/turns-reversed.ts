@@ -4,7 +4,7 @@ import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Turns past finger tight whose minimum exceeds the maximum. The two figures were swapped.
- * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact
+ * Judges: Every tightening by `turns` with `max`, including overrides. Finds `min` above `max`, as exact
  * decimals; equal figures are allowed.
  * Place: the tightening
  * Params: part: the name of the part (see terms); min: as printed; max: as printed

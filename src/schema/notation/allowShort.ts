@@ -15,7 +15,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
   const defs = shortSchema['$defs'] as Record<string, Schema>
   const visited = new Set<Schema>()
   allowTexts(shortSchema, places)
-  if (places.children['overrides'] !== undefined) shortenOverrides()
+  if (places.children['overrides'] !== undefined) allowTextsInOverrides()
   for (const notation of Object.values(notations)) defs[textName(notation.name)] = textSchema(notation)
   return shortSchema
 
@@ -52,7 +52,7 @@ export function allowShort(schema: Schema, { places, notations }: PlaceTable): S
   }
 
   /** A `set` may be a list of leaves, or an object of leaves by path. */
-  function shortenOverrides(): void {
+  function allowTextsInOverrides(): void {
     const [override = {}] = findSubschemas(['overrides', '*'])
     const [entries = {}] = findSubschemas(['overrides', '*', 'set', '*'])
     for (const alternative of listAlternatives(entries)) {

@@ -1,7 +1,7 @@
 import { field, listOf, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { quantityOfMeasure } from './quantityNotations.js'
 import { recordedTightening } from './recordedTightening.js'
-import { ID, WORDS } from './valuePieces.js'
+import { ID, WORDS_PATTERN } from './valuePieces.js'
 
 /** An entry as in its text, with parts of the gearcase by id. */
 interface EntryParts {
@@ -14,7 +14,7 @@ interface EntryParts {
 const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
 /** Words without the `?` of a record yet to be filled in. */
 const BOTTLE_PATTERN = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
-const ID_LIST = `${ID}(?: and ${ID})*`
+const ID_LIST_PATTERN = `${ID}(?: and ${ID})*`
 const afterComma = (piece: Piece): Piece => optional(sequence(words(', '), piece))
 const volume = (key: string, end: string): Piece =>
   afterComma(sequence(field(key, quantityOfMeasure('volume')), words(end)))
@@ -45,8 +45,8 @@ export const entryPiece = (): Piece => {
     afterComma(term('level (?<level>at the mark|below|above|not checked)')),
     afterComma(term('joints (?<leaks>dry|weeping|dripping|not checked)')),
     afterComma(field('tightened', listOf(tightening(), ', '))),
-    afterComma(term(`new seals? (?<newSeals>${ID_LIST})`)),
-    afterComma(term(`seals? used again (?<oldSeals>${ID_LIST})`)),
+    afterComma(term(`new seals? (?<newSeals>${ID_LIST_PATTERN})`)),
+    afterComma(term(`seals? used again (?<oldSeals>${ID_LIST_PATTERN})`)),
   )
   return {
     pattern,
@@ -61,7 +61,7 @@ const magnet = (): Piece => term('magnet (?<magnet>clean|fine paste|chips|pieces
 
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 const oilName = (): Piece =>
-  term(`(?<all>${WORDS})`, 'oil', ({ all = '' }) => {
+  term(`(?<all>${WORDS_PATTERN})`, 'oil', ({ all = '' }) => {
     const { name = all, container } =
       new RegExp(`^(?<name>.+) from (?<container>${ID})$`).exec(all)?.groups ?? {}
     return container === undefined ? { name } : { name, container }

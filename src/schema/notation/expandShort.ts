@@ -1,5 +1,5 @@
 import type { Finding, JsonPointer } from '../../base/index.js'
-import { placeAsWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces } from '../../spec/index.js'
+import { moveToWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
@@ -22,9 +22,9 @@ export interface Expansion {
   readonly findings: readonly Finding<SpecCodes>[]
   readonly places: WrittenPlaces
   /** Pointers in the full form whose text could not be read; the value there is null. */
-  readonly unread: readonly JsonPointer[]
+  readonly unreadPointers: readonly JsonPointer[]
   /** Moves a finding from the full form to the document as written. */
-  readonly asWritten: (finding: Finding<SpecCodes>) => Finding<SpecCodes>
+  readonly moveToWritten: (finding: Finding<SpecCodes>) => Finding<SpecCodes>
 }
 
 /**
@@ -34,14 +34,27 @@ export interface Expansion {
 export function expandShort(table: PlaceTable, document: Holder, report: ReportMistake): Expansion {
   const findings: Finding<SpecCodes>[] = []
   const places: WrittenPlace[] = []
-  const unread: JsonPointer[] = []
+  const unreadPointers: JsonPointer[] = []
   const lateFills: (() => void)[] = []
   const { readers } = table
-  const expander: Expander = { table, document, report, findings, places, unread, readText }
+  const expander: Expander = {
+    table,
+    document,
+    report,
+    findings,
+    places,
+    unreadPointers,
+    readText,
+  }
   const root = { full: '', path: '', sharesPath: false, id: '', section: undefined, gearcase: undefined }
   expandHolder(document, table.places, root)
   for (const fill of lateFills) fill()
-  return { findings, places, unread, asWritten: (finding) => placeAsWritten(finding, () => places) }
+  return {
+    findings,
+    places,
+    unreadPointers,
+    moveToWritten: (finding) => moveToWritten(finding, () => places),
+  }
 
   /** Returns the full form of one value. */
   function expandValue(value: unknown, node: PlaceNode, place: Place): unknown {
@@ -118,7 +131,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
       ? { at: source ? source.from : 0, expected: ['known source'] as const }
       : reading
     findings.push(explainText(notation, text, failure, place.path, report))
-    unread.push(place.full)
+    unreadPointers.push(place.full)
     return null
   }
 }

@@ -22,9 +22,9 @@ export function explainText(
 ): Finding<SpecCodes> {
   const { from, to, isInWord } = findSegment(text, stop.at)
   const found = text.slice(from, to)
-  const unit = isInWord || THOUSANDS.test(text) ? undefined : findUnit(found, stop.expected)
-  const probableTexts = THOUSANDS.test(text)
-    ? [text.replace(THOUSANDS, '$1$2'), text.replace(THOUSANDS, '$1.$2')]
+  const unit = isInWord || THOUSANDS_PATTERN.test(text) ? undefined : findUnit(found, stop.expected)
+  const probableTexts = THOUSANDS_PATTERN.test(text)
+    ? [text.replace(THOUSANDS_PATTERN, '$1$2'), text.replace(THOUSANDS_PATTERN, '$1.$2')]
     : [
         text,
         ...(unit?.symbols ?? []).map(
@@ -39,13 +39,13 @@ export function explainText(
     range: [from, to],
     found,
     expected: isInWord ? [] : [...new Set(stop.expected)],
-    reason: THOUSANDS.test(text) ? 'quantity/decimal-mark-is-unclear' : unit?.reason,
+    reason: THOUSANDS_PATTERN.test(text) ? 'quantity/decimal-mark-is-unclear' : unit?.reason,
   })
   return cures.length === 0 ? finding : { ...finding, cures }
 }
 
 /** `2,000` is two thousand, or two with three decimals. */
-const THOUSANDS = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
+const THOUSANDS_PATTERN = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
 
 /**
  * The part of the text around an index, up to the next punctuation mark. `isInWord`: a word was read in part.

@@ -17,15 +17,15 @@ import {
   amount,
   amountOfMeasure,
   angle,
-  FIGURE,
-  FREE_WORDS,
-  INTERVAL_FIGURE,
+  FIGURE_PATTERN,
+  FREE_WORDS_PATTERN,
+  INTERVAL_FIGURE_PATTERN,
+  makePositivePattern,
   notStated,
-  positiveFigure,
   printed,
   unitGroup,
   value,
-  WORDS,
+  WORDS_PATTERN,
   withOwnSource,
   withSource,
   withSourceFor,
@@ -63,10 +63,14 @@ const torqueOrTurns = (): Piece =>
     oneOf(
       sequence(torqueStages(), optional(sequence(words(' then '), field('thenAngle', angle())))),
       sequence(
-        term(`(?<min>${FIGURE})(?:(?:–| to )(?<max>${FIGURE}))? turns?`, 'turns', (found) => ({
-          kind: 'turns',
-          ...found,
-        })),
+        term(
+          `(?<min>${FIGURE_PATTERN})(?:(?:–| to )(?<max>${FIGURE_PATTERN}))? turns?`,
+          'turns',
+          (found) => ({
+            kind: 'turns',
+            ...found,
+          }),
+        ),
         optional(
           sequence(words(', '), field('maxTorque', printed(amount('torque', UNITS_BY_MEASURE.torque)))),
         ),
@@ -88,13 +92,13 @@ const torqueOrTurns = (): Piece =>
 export const tighteningWithoutSource = torqueOrTurns
 export const tightening = (): Piece => withSource(torqueOrTurns())
 
-export const SAE_GRADE = '[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3}'
-export const CATEGORY = '[A-Z]{2}(?:-[0-9][A-Z]?)?'
+export const SAE_GRADE_PATTERN = '[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3}'
+export const CATEGORY_PATTERN = '[A-Z]{2}(?:-[0-9][A-Z]?)?'
 
 function oil(): Piece {
-  const category = `(?: (?<category>${CATEGORY}))?`
+  const category = `(?: (?<category>${CATEGORY_PATTERN}))?`
   const sae = term(
-    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE})${category}`,
+    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE_PATTERN})${category}`,
     'oil',
     ({ system, grade = '', ...found }) => ({
       kind: 'grade',
@@ -109,11 +113,14 @@ function oil(): Piece {
     system: 'ISO VG',
     ...found,
   }))
-  const fluid = term(`maker fluid (?<name>${WORDS})`, 'oil', ({ name }) => ({ kind: 'maker fluid', name }))
+  const fluid = term(`maker fluid (?<name>${WORDS_PATTERN})`, 'oil', ({ name }) => ({
+    kind: 'maker fluid',
+    name,
+  }))
   const additive = sequence(
     term('(?<how>plus|including) ', 'additive', ({ how }) => ({ includedInRefill: how === 'including' })),
     field('volume', printed(amount('volume', UNITS_BY_MEASURE.volume))),
-    term(` of (?<name>${WORDS})`),
+    term(` of (?<name>${WORDS_PATTERN})`),
   )
   const ambient = printed(amountOfMeasure('temperature', UNITS_BY_MEASURE.temperature))
   return sequence(
@@ -143,7 +150,7 @@ export const oils = (): Piece =>
 
 function ringSize(figures: readonly string[]): Piece {
   const unit = unitGroup(['mm', 'in'])
-  const figurePattern = figures.map((name) => `(?<${name}>${positiveFigure(9)})`).join(' x ')
+  const figurePattern = figures.map((name) => `(?<${name}>${makePositivePattern(9)})`).join(' x ')
   const found = term(`${figurePattern} ${unit.pattern}`, 'size', (groups) => ({
     ...groups,
     unit: unit.read(groups['unit']),
@@ -193,10 +200,16 @@ export function purchasableSeal(
       })),
       ringSize(['inside', 'section']),
     ),
-    term(`thread sealant (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'thread sealant', ...found })),
-    term(`gasket (?<material>${WORDS})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
+    term(`thread sealant (?<product>${WORDS_PATTERN})`, 'seal', (found) => ({
+      kind: 'thread sealant',
+      ...found,
+    })),
+    term(`gasket (?<material>${WORDS_PATTERN})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
     sequence(
-      term(`liquid gasket (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'liquid gasket', ...found })),
+      term(`liquid gasket (?<product>${WORDS_PATTERN})`, 'seal', (found) => ({
+        kind: 'liquid gasket',
+        ...found,
+      })),
       optional(sequence(words(', bead '), field('bead', makeValuePiece(millimetres))), {
         bead: { kind: 'not stated' },
       }),
@@ -215,7 +228,7 @@ export function purchasableSeal(
     }),
     optional(
       sequence(
-        term(`, part (?<partNumber>${WORDS})`),
+        term(`, part (?<partNumber>${WORDS_PATTERN})`),
         optional(sequence(words(', superseded by '), field('supersededBy', makePartPiece(otherNumber())))),
         optional(
           sequence(
@@ -228,7 +241,7 @@ export function purchasableSeal(
   )
 }
 
-const otherNumber = (): Piece => term(`(?<partNumber>${WORDS})`, 'name')
+const otherNumber = (): Piece => term(`(?<partNumber>${WORDS_PATTERN})`, 'name')
 
 /** A whole number of one unit of a period. */
 const makePeriodPieces = () =>
@@ -241,14 +254,18 @@ const makePeriodPieces = () =>
 
 /** `200 h, 2000 km (1200 mi), 12 months`: at least one of these. A `window` may also be zero. */
 function intervalWithoutSource(allowsZero: boolean): Piece {
-  const figure = allowsZero ? INTERVAL_FIGURE : positiveFigure(6)
+  const figure = allowsZero ? INTERVAL_FIGURE_PATTERN : makePositivePattern(6)
   const unit = unitGroup(UNITS_BY_MEASURE.distance)
   const distance = (pattern: string) =>
     term(`(?<value>${pattern}) ${unit.pattern}`, 'distance', ({ value, unit: spelled }) => ({
       value,
       unit: unit.read(spelled),
     }))
-  const others = sequence(words(' ('), field('printed', listOf(distance(INTERVAL_FIGURE), ', ')), words(')'))
+  const others = sequence(
+    words(' ('),
+    field('printed', listOf(distance(INTERVAL_FIGURE_PATTERN), ', ')),
+    words(')'),
+  )
   const parts = someOf(makePeriodPieces(), ' ')
   const period: Piece = {
     pattern: parts.pattern,
@@ -281,9 +298,9 @@ export const severeUse = (): Piece =>
           fixedValue({ kind: 'interval' }),
           field('interval', oneOf(intervalWithoutSource(false), notStated())),
         ),
-        term(`factor (?<factor>${FIGURE})`, 'factor', (found) => ({ kind: 'factor', ...found })),
+        term(`factor (?<factor>${FIGURE_PATTERN})`, 'factor', (found) => ({ kind: 'factor', ...found })),
       ),
-      term(` when (?<criteria>${FREE_WORDS})`),
+      term(` when (?<criteria>${FREE_WORDS_PATTERN})`),
     ),
     (found) => [found['interval'] ?? found],
   )
@@ -293,11 +310,14 @@ export const place = (): Piece =>
   withSource(
     oneOf(
       notStated(),
-      term(`(?<text>${FREE_WORDS})`, 'place', (found) => ({ kind: 'place', ...found })),
+      term(`(?<text>${FREE_WORDS_PATTERN})`, 'place', (found) => ({ kind: 'place', ...found })),
     ),
   )
 
 /** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source does not apply to drives. */
 export const drive = (): Piece => withOwnSource(driveWithoutSource())
 export const driveWithoutSource = (): Piece =>
-  oneOf(notStated(), sequence(keyedWord('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS})`))))
+  oneOf(
+    notStated(),
+    sequence(keyedWord('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS_PATTERN})`))),
+  )

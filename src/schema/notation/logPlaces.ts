@@ -14,7 +14,7 @@ import { day, quantityOfMeasure, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { readList } from './readList.js'
 import { recordNotations, recordRows } from './recordPlaces.js'
-import { FREE_WORDS, ID } from './valuePieces.js'
+import { FREE_WORDS_PATTERN, ID } from './valuePieces.js'
 
 /** `512.6 h, 4410 km on 2023-10-06`: the meter readings of a day. */
 const readingsOnDay = (unit: 'km' | 'mi') => (): Piece =>
@@ -46,7 +46,7 @@ const topUp = (): Piece =>
     field('volume', quantityOfMeasure('volume')),
     term(` in (?<gearcase>${ID})(?: (?<instance>${ID}))? on `, 'id'),
     day('date'),
-    term(`, (?<oil>${FREE_WORDS})`, 'name'),
+    term(`, (?<oil>${FREE_WORDS_PATTERN})`, 'name'),
   )
 
 /** `2022-11-01 to 2023-03-31`. */

@@ -1,6 +1,6 @@
 import type { Result } from '../../base/index.js'
 import type { SpecCodes } from '../../spec/index.js'
-import { reportMistakesOf } from '../reportMistake.js'
+import { createMistakeReporter } from '../reportMistake.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { explainText } from './explainText.js'
 import { interval, oils, seal, severeUse, window } from './leafNotations.js'
@@ -23,6 +23,6 @@ export function parseNotation(
   if (reading.ok) return { ok: true, value: reading.value, findings: [] }
   return {
     ok: false,
-    findings: [explainText(notation, text, reading, '', reportMistakesOf({ kind: 'text' }))],
+    findings: [explainText(notation, text, reading, '', createMistakeReporter({ kind: 'text' }))],
   }
 }

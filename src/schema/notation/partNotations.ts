@@ -17,11 +17,11 @@ import {
 import {
   amount,
   amountOfMeasure,
-  FREE_WORDS,
+  FREE_WORDS_PATTERN,
   ID,
   notStated,
   printed,
-  WORDS,
+  WORDS_PATTERN,
   withSource,
   withSourceFor,
 } from './valuePieces.js'
@@ -216,8 +216,8 @@ export function variant(): Piece {
 /** `both ends of the front cross tube, lifts front`. */
 export const support = (): Piece =>
   sequence(
-    term(`(?<at>${WORDS})`, 'support'),
-    optional(term(`, jack (?<jack>${WORDS})`)),
+    term(`(?<at>${WORDS_PATTERN})`, 'support'),
+    optional(term(`, jack (?<jack>${WORDS_PATTERN})`)),
     optional(sequence(words(', lifts '), id('axle'))),
   )
 
@@ -235,12 +235,12 @@ export const axle = (): Piece =>
 export function documentSource(): Piece {
   const kinds = ['owner manual', 'workshop manual', 'service bulletin', 'parts list', 'plate', 'other']
   const suffix =
-    `(?:, (?<document>${kinds.map(escapePattern).join('|')}))?(?:, edition (?<edition>${WORDS}))?` +
+    `(?:, (?<document>${kinds.map(escapePattern).join('|')}))?(?:, edition (?<edition>${WORDS_PATTERN}))?` +
     '(?:, (?<date>[0-9]{4}-[0-9]{2}-[0-9]{2}))?$'
   const { read } = term(`(?<title>[^\\[\\]]+?)${suffix}`, 'title')
-  const freePattern = new RegExp(`^(?:${FREE_WORDS})$`, 'u')
+  const freePattern = new RegExp(`^(?:${FREE_WORDS_PATTERN})$`, 'u')
   return {
-    pattern: FREE_WORDS,
+    pattern: FREE_WORDS_PATTERN,
     read: (reading) => (freePattern.test(reading.text) ? read(reading) : undefined),
   }
 }

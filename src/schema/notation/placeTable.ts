@@ -27,7 +27,7 @@ export const nameFromId =
     return noun === '' || words.endsWith(noun) ? words : `${words} ${noun}`
   }
 
-/** The name of a document without a name. */
+/** The default name of a document, from its id. */
 export const nameFromDocumentId: MakeDefault = ({ holder: { id } }) =>
   typeof id === 'string' && id !== '' ? nameFromId()({ id }) : undefined
 
@@ -107,7 +107,7 @@ export interface Expander {
   readonly findings: Finding<SpecCodes>[]
   readonly places: WrittenPlace[]
   /** Pointers in the full form whose text could not be read; the value there is null. */
-  readonly unread: JsonPointer[]
+  readonly unreadPointers: JsonPointer[]
   /** Reads a text, or reports the reason if it cannot be read. */
   readonly readText: (text: string, notation: Notation, place: Place) => unknown
 }

@@ -2,7 +2,7 @@ import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.
 import type { NotationPart } from '../../spec/index.js'
 import { DATE_PATTERN } from '../shapes/textShapes.js'
 import { field, type Piece, someOf, term } from './piece.js'
-import { FIGURE, FRACTION, fractionToDecimal, unitGroup } from './valuePieces.js'
+import { FIGURE_PATTERN, FRACTION_PATTERN, fractionToDecimal, unitGroup } from './valuePieces.js'
 
 // Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure in short
 // notation has at most 15 digits, so it equals the number exactly.
@@ -10,7 +10,7 @@ import { FIGURE, FRACTION, fractionToDecimal, unitGroup } from './valuePieces.js
 export function quantity(
   units: readonly Unit[],
   expected: NotationPart,
-  figure = `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE}))`,
+  figure = `(?:(?<fraction>${FRACTION_PATTERN})|(?<value>${FIGURE_PATTERN}))`,
 ): Piece {
   const unit = unitGroup(units)
   return term(`${figure} ${unit.pattern}`, expected, ({ fraction, value, unit: spelled }) => ({

@@ -1,4 +1,4 @@
-import { nameType } from '../convertIssue.js'
+import { getTypeName } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 
@@ -7,10 +7,10 @@ export function readEntry(
   text: unknown,
   notation: Notation,
   place: Place,
-  { readText, findings, unread, report }: Expander,
+  { readText, findings, unreadPointers, report }: Expander,
 ): Holder | null {
   if (typeof text === 'string') return readText(text, notation, place) as Holder | null
-  findings.push(report(place.path, 'spec/wrong-type', { expected: 'text', found: nameType(text) }))
-  unread.push(place.full)
+  findings.push(report(place.path, 'spec/wrong-type', { expected: 'text', found: getTypeName(text) }))
+  unreadPointers.push(place.full)
   return null
 }

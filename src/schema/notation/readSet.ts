@@ -6,7 +6,7 @@ import { asHolder, type Expander, findLeafNotation, type Holder, type Place } fr
 export function readSet(
   holder: Holder,
   place: Place,
-  { table, places, findings, unread, report, readText }: Expander,
+  { table, places, findings, unreadPointers, report, readText }: Expander,
 ): void {
   const { set } = holder
   const leavesByPath = asHolder(set)
@@ -31,7 +31,7 @@ export function readSet(
       places.push({ full: leaf.full, path: leaf.path, moved: true })
       if (notation === undefined) {
         findings.push(report(writtenPlace.path, 'spec/unknown-key', { key: path, known: [] }))
-        unread.push(entryPlace.full)
+        unreadPointers.push(entryPlace.full)
         continue
       }
     }

@@ -7,17 +7,17 @@ import { asHolder, type MakeDefault, makeTable, type PlaceRow } from './placeTab
 import { hours, quantityOfMeasure, readings, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { recordedTightening } from './recordedTightening.js'
-import { FREE_WORDS, ID, WORDS } from './valuePieces.js'
+import { FREE_WORDS_PATTERN, ID, WORDS_PATTERN } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
-const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
+const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS_PATTERN})`, 'sheet')
 
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 function oilUsed(): Piece {
   const { read } = term(`(?<name>[^\\[\\]]+?)(?: from (?<container>${ID}))?$`, 'name')
-  const freePattern = new RegExp(`^(?:${FREE_WORDS})$`, 'u')
+  const freePattern = new RegExp(`^(?:${FREE_WORDS_PATTERN})$`, 'u')
   return {
-    pattern: FREE_WORDS,
+    pattern: FREE_WORDS_PATTERN,
     read: (reading) => (freePattern.test(reading.text) ? read(reading) : undefined),
   }
 }
@@ -31,21 +31,21 @@ const tightened = (): Piece =>
 
 /** `new, part HB-1620`, `inspected and used again`. */
 const sealDone = (): Piece =>
-  term(`(?<done>new|inspected and used again)(?:, part (?<partNumber>${WORDS}))?`, 'seal done')
+  term(`(?<done>new|inspected and used again)(?:, part (?<partNumber>${WORDS_PATTERN}))?`, 'seal done')
 
 /** `new, part RF-310, found fine paste`. */
 const filterDone = (): Piece =>
   term(
-    `(?<done>new|cleaned)(?:, part (?<partNumber>${WORDS}))?(?:, found (?<found>clean|fine paste|chips|pieces))?`,
+    `(?<done>new|cleaned)(?:, part (?<partNumber>${WORDS_PATTERN}))?(?:, found (?<found>clean|fine paste|chips|pieces))?`,
     'filter done',
   )
 
 /** `1.2 L to Nordfoss Collection, receipt K-1043`, `700 mL to the solvent store, kept apart: coolant`. */
 function usedOil(): Piece {
-  const to = () => term(`to (?<to>${WORDS})`, 'name')
+  const to = () => term(`to (?<to>${WORDS_PATTERN})`, 'name')
   return sequence(
     oneOf(sequence(field('volume', quantityOfMeasure('volume')), optional(sequence(words(' '), to()))), to()),
-    optional(term(`, receipt (?<receipt>${WORDS})`)),
+    optional(term(`, receipt (?<receipt>${WORDS_PATTERN})`)),
     optional(term(`, kept apart: (?<keptApart>${MIXED_FLUIDS.join('|')})`)),
   )
 }

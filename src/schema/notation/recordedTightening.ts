@@ -1,7 +1,7 @@
 import { TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
 import { field, fixedValue, keyedWord, oneOf, type Piece, sequence, term } from './piece.js'
 import { quantityOfMeasure } from './quantityNotations.js'
-import { FIGURE, ID } from './valuePieces.js'
+import { FIGURE_PATTERN, ID } from './valuePieces.js'
 
 /** `22.5 N·m with small-click`, `1.5 turns`, `by hand`. */
 export const recordedTightening = (): Piece =>
@@ -11,7 +11,7 @@ export const recordedTightening = (): Piece =>
       field('torque', quantityOfMeasure('torque')),
       term(` with (?<tool>${ID})`, 'id'),
     ),
-    term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
+    term(`(?<turns>${FIGURE_PATTERN}) turns?`, 'tightening', ({ turns }) => ({
       kind: 'turns',
       turns: Number(turns),
     })),

@@ -21,16 +21,16 @@ import {
 import { SHEET_SLIPS } from './sheetSlips.js'
 import { amount, amountOfMeasure, bareSource, value } from './valuePieces.js'
 
-const ofMeasure = (measure: Measure) => () => value(amountOfMeasure(measure, UNITS_BY_MEASURE[measure]))
+const makeValueOf = (measure: Measure) => () => value(amountOfMeasure(measure, UNITS_BY_MEASURE[measure]))
 
 /** The notations of a sheet. */
 export const sheetNotations = () =>
   makeNotations(
     {
-      volume: ofMeasure('volume'),
-      length: ofMeasure('length'),
-      temperature: ofMeasure('temperature'),
-      mass: ofMeasure('mass'),
+      volume: makeValueOf('volume'),
+      length: makeValueOf('length'),
+      temperature: makeValueOf('temperature'),
+      mass: makeValueOf('mass'),
       minutes: () => value(amount('duration', ['min'])),
       tightening,
       oils,

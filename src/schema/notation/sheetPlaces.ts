@@ -13,7 +13,7 @@ import { readSection } from './readSection.js'
 import { readSet } from './readSet.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
-const empty = () => ({})
+const emptyObject = () => ({})
 const notStated = () => ({ kind: 'not stated' })
 const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
 const returnAlways = (value: unknown) => () => value
@@ -54,14 +54,14 @@ const fastenerDefaults = () => ({
 
 /** The short notation of a sheet, except its leaves, which have their own table. */
 const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
-  '': { isSection: true, defaults: { sources: empty, gearcases: empty, services: empty } },
+  '': { isSection: true, defaults: { sources: emptyObject, gearcases: emptyObject, services: emptyObject } },
   '/machine': {
     defaults: {
       variants: ({ holder: { model } }) => ({
         standard: { name: typeof model === 'string' ? model : 'standard' },
       }),
-      axles: empty,
-      supports: empty,
+      axles: emptyObject,
+      supports: emptyObject,
     },
   },
   '/machine/variants/*': { text: 'variant', defaults: { name: nameFromId() } },
@@ -71,7 +71,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   '/sources/*': { text: 'documentSource', defaults: { document: returnAlways('other') } },
   '/gearcases/*': {
     isSection: true,
-    defaults: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
+    defaults: { name: gearcaseName, access: notStated, oilSpace: emptyObject, openings: emptyObject },
     lateDefaults: {
       emptying: ({ gearcase }) => {
         const opening = findOnlyOpening(gearcase, 'drain')
@@ -89,7 +89,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
     defaults: {
       kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
       oils: ifOwnOil(notStated),
-      fill: ifOwnOil(empty),
+      fill: ifOwnOil(emptyObject),
     },
   },
   '/gearcases/*/oilSpace/fill': { text: 'fill', defaults: { drainAndRefill: notStated, method: notStated } },
@@ -127,7 +127,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   '/gearcases/*/openings/*/seals': { textKey: '[]' },
   '/gearcases/*/covers/*': {
     isSection: true,
-    defaults: { name: nameFromId(), bolts: empty, seal: notStated, place: notStated },
+    defaults: { name: nameFromId(), bolts: emptyObject, seal: notStated, place: notStated },
   },
   '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
   '/gearcases/*/covers/*/bolts': {
@@ -151,7 +151,10 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
   '/gearcases/*/filters/*/seals': { textKey: '[]' },
   '/gearcases/*/emptying/*': { text: 'emptying' },
   '/gearcases/*/breather': { textKey: 'place', defaults: { place: notStated } },
-  '/shields/*': { isSection: true, defaults: { name: nameFromId(), fasteners: empty, place: notStated } },
+  '/shields/*': {
+    isSection: true,
+    defaults: { name: nameFromId(), fasteners: emptyObject, place: notStated },
+  },
   '/shields/*/appliesTo': { text: 'condition' },
   '/shields/*/fasteners': { text: 'fasteners', defaults: fastenerDefaults() },
   '/services/*': {
@@ -164,7 +167,7 @@ const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
         const ids = Object.keys(asHolder(root['gearcases']) ?? {})
         return ids.length === 1 ? ids : undefined
       },
-      intervals: empty,
+      intervals: emptyObject,
     },
   },
   '/services/*/appliesTo': { text: 'condition' },

@@ -1,19 +1,19 @@
 import { buildOnce } from '../shapes/makeShape.js'
-import { CATEGORY, findSaeSystem, purchasableSeal, SAE_GRADE } from './leafNotations.js'
+import { CATEGORY_PATTERN, findSaeSystem, purchasableSeal, SAE_GRADE_PATTERN } from './leafNotations.js'
 import { makeNotations } from './notation.js'
 import { field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
 import { quantity, quantityOfMeasure } from './quantityNotations.js'
-import { FIGURE, notStated, printed } from './valuePieces.js'
+import { FIGURE_PATTERN, notStated, printed } from './valuePieces.js'
 
 /** A pour point may be negative. */
-const DEGREES = `(?<value>${FIGURE}|-(?:[1-9][0-9]?|1[0-9]{2})(?:\\.[0-9]{1,6})?|-0\\.[0-9]{0,5}[1-9])`
+const CELSIUS_PATTERN = `(?<value>${FIGURE_PATTERN}|-(?:[1-9][0-9]?|1[0-9]{2})(?:\\.[0-9]{1,6})?|-0\\.[0-9]{0,5}[1-9])`
 
 /** `80W-90 GL-5`, `SAE 75W-90 GL-4 GL-5`, `ISO VG 220`: the text of the label is also the name. */
 function label(): Piece {
-  const categories = `(?<categories>(?: ${CATEGORY})*)`
+  const categories = `(?<categories>(?: ${CATEGORY_PATTERN})*)`
   const { pattern, read } = term(
-    `(?:(?:SAE )?(?<sae>${SAE_GRADE})|ISO (?<iso>VG [0-9]{1,4}))${categories}`,
+    `(?:(?:SAE )?(?<sae>${SAE_GRADE_PATTERN})|ISO (?<iso>VG [0-9]{1,4}))${categories}`,
     'label',
     ({ sae, iso, categories: listed = '' }) => ({
       grade: iso ?? sae,
@@ -33,7 +33,7 @@ function label(): Piece {
 
 /** `9.5 EUR`. */
 const price = (): Piece =>
-  term(`(?<value>${FIGURE}) (?<currency>[A-Z]{3})`, 'price', ({ value, currency }) => ({
+  term(`(?<value>${FIGURE_PATTERN}) (?<currency>[A-Z]{3})`, 'price', ({ value, currency }) => ({
     value: Number(value),
     currency,
   }))
@@ -68,18 +68,18 @@ const stockNotations = () =>
     quantityVolume: () => quantityOfMeasure('volume'),
     quantityViscosity: () => quantityOfMeasure('kinematicViscosity'),
     quantityDensity: () => quantityOfMeasure('density'),
-    quantityCelsius: () => quantity(['degC'], 'temperature', DEGREES),
+    quantityCelsius: () => quantity(['degC'], 'temperature', CELSIUS_PATTERN),
   })
 
 export type StockNotation = keyof ReturnType<typeof stockNotations>
 
-const empty = () => ({})
+const emptyObject = () => ({})
 
 /** The short notation of a stock. */
 export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
   makeTable<StockNotation>(
     {
-      '': { defaults: { name: nameFromDocumentId, containers: empty, seals: empty } },
+      '': { defaults: { name: nameFromDocumentId, containers: emptyObject, seals: emptyObject } },
       '/containers/*': { text: 'container', defaults: { name: nameFromId() } },
       '/containers/*/oil': { text: 'label' },
       '/containers/*/oil/kv40': { text: 'quantityViscosity' },

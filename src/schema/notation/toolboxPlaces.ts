@@ -5,13 +5,13 @@ import { makeNotations } from './notation.js'
 import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { type MakeDefault, makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
 import { day, quantityOfMeasure } from './quantityNotations.js'
-import { FIGURE, positiveFigure, unitGroup, WORDS } from './valuePieces.js'
+import { FIGURE_PATTERN, makePositivePattern, unitGroup, WORDS_PATTERN } from './valuePieces.js'
 
 /** `40–200 lbf·in by 1`: the marks of a wrench and the step between them. */
 function scale(): Piece {
   const unit = unitGroup(UNITS_BY_MEASURE.torque)
   return term(
-    `(?<lowest>${FIGURE})(?:–|-| to )(?<highest>${positiveFigure(9)}) ${unit.pattern} by (?<graduation>${positiveFigure(9)})`,
+    `(?<lowest>${FIGURE_PATTERN})(?:–|-| to )(?<highest>${makePositivePattern(9)}) ${unit.pattern} by (?<graduation>${makePositivePattern(9)})`,
     'scale',
     ({ lowest, highest, graduation, unit: spelled }) => ({
       unit: unit.read(spelled),
@@ -29,7 +29,7 @@ function scale(): Piece {
 function vessel(): Piece {
   const unit = unitGroup(UNITS_BY_MEASURE.volume)
   return term(
-    `(?:(?<lowest>${FIGURE})(?:–|-| to ))?(?<size>${FIGURE}) ${unit.pattern} by (?<step>${FIGURE})`,
+    `(?:(?<lowest>${FIGURE_PATTERN})(?:–|-| to ))?(?<size>${FIGURE_PATTERN}) ${unit.pattern} by (?<step>${FIGURE_PATTERN})`,
     'vessel',
     ({ lowest, size, step, unit: spelled }) => {
       const makeMark = (figure: string | undefined) => ({ value: Number(figure), unit: unit.read(spelled) })
@@ -61,7 +61,7 @@ const wrench = (): Piece =>
     field('scales', listOf(scale(), ' and ')),
     words(', '),
     keyedWord('type', ['click', 'dial', 'beam', 'electronic'], 'type of wrench'),
-    term(`, (?<drive>${WORDS})`, 'square drive'),
+    term(`, (?<drive>${WORDS_PATTERN})`, 'square drive'),
     optional(sequence(words(', '), field('accuracy', accuracy())), { accuracy: iso6789 }),
     optional(sequence(words(', lever '), field('leverLength', quantityOfMeasure('length')))),
     optional(
@@ -86,8 +86,8 @@ const wrench = (): Piece =>
 const socket = (): Piece =>
   sequence(
     keyedWord('fits', DRIVE_KINDS, 'drive'),
-    optional(term(` (?<size>${WORDS})`)),
-    optional(term(`, (?<drive>${WORDS})`)),
+    optional(term(` (?<size>${WORDS_PATTERN})`)),
+    optional(term(`, (?<drive>${WORDS_PATTERN})`)),
   )
 
 /** `2 x 1000 kg`: the number of stands or ramps, and the rated load of one. */
@@ -117,7 +117,7 @@ export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 const socketName: MakeDefault = ({ holder: { fits, size } }) =>
   typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
 
-const empty = () => ({})
+const emptyObject = () => ({})
 const length = { text: 'quantityLength' } as const
 const name = { name: /* @__PURE__ */ nameFromId() }
 
@@ -128,12 +128,12 @@ export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
       '': {
         defaults: {
           name: nameFromDocumentId,
-          wrenches: empty,
-          sockets: empty,
-          vessels: empty,
-          pans: empty,
-          fillers: empty,
-          stands: empty,
+          wrenches: emptyObject,
+          sockets: emptyObject,
+          vessels: emptyObject,
+          pans: emptyObject,
+          fillers: emptyObject,
+          stands: emptyObject,
         },
       },
       '/wrenches/*': {

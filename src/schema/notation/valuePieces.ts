@@ -18,21 +18,21 @@ import {
 
 // The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
 
-export const FIGURE = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
+export const FIGURE_PATTERN = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
 /** Limits of intervals have at most six digits. */
-export const INTERVAL_FIGURE = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
+export const INTERVAL_FIGURE_PATTERN = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
 /** The same figures without zero. */
-export function positiveFigure(wholeDigits: number): string {
+export function makePositivePattern(wholeDigits: number): string {
   const decimals = [0, 1, 2, 3, 4, 5].map((zeros) => `${'0'.repeat(zeros)}[1-9][0-9]{0,${5 - zeros}}`)
   return `(?:[1-9][0-9]{0,${wholeDigits - 1}}(?:\\.[0-9]{1,6})?|0\\.(?:${decimals.join('|')}))`
 }
 export const ID = '[a-z][a-z0-9-]{0,63}'
 /** Words up to a comma, a semicolon or a square bracket. */
-export const WORDS = '[^ ,;\\[\\]]+(?: [^ ,;\\[\\]]+)*'
+export const WORDS_PATTERN = '[^ ,;\\[\\]]+(?: [^ ,;\\[\\]]+)*'
 /** Words with commas and semicolons. */
-export const FREE_WORDS = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
+export const FREE_WORDS_PATTERN = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
 
-export const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
+export const FRACTION_PATTERN = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
 
 /**
  * A pattern group for these units, and a function from spelling to unit. The longest spelling is first, so
@@ -53,8 +53,8 @@ export function unitGroup(units: readonly Unit[]) {
 export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
   const unit = unitGroup(units)
   return term(
-    `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE})(?: ± (?<both>${FIGURE})| \\+(?<plus>${FIGURE})/-(?<minus>${FIGURE})` +
-      `|(?:–|-| to )(?<max>${FIGURE}))?|(?<bound>min|max)\\. (?<limit>${FIGURE})) ${unit.pattern}`,
+    `(?:(?<fraction>${FRACTION_PATTERN})|(?<value>${FIGURE_PATTERN})(?: ± (?<both>${FIGURE_PATTERN})| \\+(?<plus>${FIGURE_PATTERN})/-(?<minus>${FIGURE_PATTERN})` +
+      `|(?:–|-| to )(?<max>${FIGURE_PATTERN}))?|(?<bound>min|max)\\. (?<limit>${FIGURE_PATTERN})) ${unit.pattern}`,
     expected,
     (found) => makeBand(found, unit.read(found['unit'])),
   )
@@ -63,9 +63,9 @@ export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
 /** Temperatures may be negative, so a range has no hyphen: `-10 to 45 °C`. */
 function temperature(units: readonly Unit[]): Piece {
   const unit = unitGroup(units)
-  const signedFigure = `-?${FIGURE}`
+  const signedFigure = `-?${FIGURE_PATTERN}`
   return term(
-    `(?:(?<value>${signedFigure})(?: ± (?<both>${FIGURE})| to (?<max>${signedFigure}))?|(?<bound>min|max)\\. (?<limit>${signedFigure})) ${unit.pattern}`,
+    `(?:(?<value>${signedFigure})(?: ± (?<both>${FIGURE_PATTERN})| to (?<max>${signedFigure}))?|(?<bound>min|max)\\. (?<limit>${signedFigure})) ${unit.pattern}`,
     'temperature',
     (found) => makeBand(found, unit.read(found['unit'])),
   )
@@ -74,7 +74,7 @@ function temperature(units: readonly Unit[]): Piece {
 /** The sign of an angle may follow the figure directly: `90°`. */
 export function angle(): Piece {
   return term(
-    `(?<value>${FIGURE})(?: ± (?<both>${FIGURE})|(?:–|-| to )(?<max>${FIGURE}))?(?:°| °| deg| degree)`,
+    `(?<value>${FIGURE_PATTERN})(?: ± (?<both>${FIGURE_PATTERN})|(?:–|-| to )(?<max>${FIGURE_PATTERN}))?(?:°| °| deg| degree)`,
     'angle',
     (found) => makeBand(found, 'deg'),
   )
@@ -123,13 +123,13 @@ const completeFromSection = ({ pattern, read }: Piece): Piece => ({
 export const amountOfMeasure = (measure: Measure, units: readonly Unit[]): Piece =>
   measure === 'temperature' ? temperature(units) : measure === 'angle' ? angle() : amount(measure, units)
 
-const SOURCE = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS})|(?<whole>${ID}))(?:, (?<confidence>second hand|doubtful))?`
+const SOURCE_PATTERN = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS_PATTERN})|(?<whole>${ID}))(?:, (?<confidence>second hand|doubtful))?`
 const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
   dropUndefined({ ref: whole, page, confidence }) as WrittenSource
 
 /** A source without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
-export const bareSource = (): Piece => term(SOURCE, 'source', makeSource)
-const sourceInBrackets = (): Piece => term(` \\[${SOURCE}\\]`, 'source', makeSource)
+export const bareSource = (): Piece => term(SOURCE_PATTERN, 'source', makeSource)
+const sourceInBrackets = (): Piece => term(` \\[${SOURCE_PATTERN}\\]`, 'source', makeSource)
 
 /** A piece with its source after it. `held` returns the leaves that the source applies to. */
 export function withSourceFor(

@@ -53,8 +53,8 @@ function formatOil({
   limitedSlip,
   additive,
 }: Value): string {
-  const isPlain = edition === undefined && system === findDefaultSystem(grade)
-  const standard = isPlain ? 'SAE' : `${system}${edition === undefined ? '' : `:${edition}`}`
+  const isDefaultSystem = edition === undefined && system === findDefaultSystem(grade)
+  const standard = isDefaultSystem ? 'SAE' : `${system}${edition === undefined ? '' : `:${edition}`}`
   const gradeText = system === 'ISO VG' ? `ISO ${grade}` : `${standard} ${grade}`
   return joinParts(
     kind === 'maker fluid' ? `maker fluid ${name}` : [gradeText, category].filter(Boolean).join(' '),

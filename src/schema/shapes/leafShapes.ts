@@ -12,7 +12,7 @@ import {
   wholeNumber,
 } from './makeShape.js'
 import { sealShape } from './sealShape.js'
-import { namedObject, namedUnion, textShapes, withId, withKeywords } from './textShapes.js'
+import { namedObject, namedUnion, textShapes, withKeywords, withSchemaId } from './textShapes.js'
 import { objectsWithKey, valueShapes } from './valueShapes.js'
 
 /** The leaves and their parts. */
@@ -22,7 +22,7 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   const { notStated } = values
   const sourceField = { 'source?': values.sourceRef }
 
-  const threadCondition = withId(
+  const threadCondition = withSchemaId(
     'thread-condition',
     oneOf(['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied', 'not stated']),
   )

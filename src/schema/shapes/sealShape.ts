@@ -1,5 +1,5 @@
 import { buildOnce, kind, list, oneOf } from './makeShape.js'
-import { namedUnion, textShapes, withId } from './textShapes.js'
+import { namedUnion, textShapes, withSchemaId } from './textShapes.js'
 import { valueShapes } from './valueShapes.js'
 
 /** The numbers under which a part is sold. */
@@ -17,7 +17,7 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
     ...makePartNumberFields(),
     'source?': values.sourceRef,
   }
-  const elastomer = withId(
+  const elastomer = withSchemaId(
     'elastomer',
     oneOf(['NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM', 'not stated']),
   )

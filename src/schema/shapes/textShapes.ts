@@ -55,17 +55,18 @@ export function withKeywords<Definition extends Shape>(
   return shape
 }
 
-export const withId = <Definition extends Shape>(id: string, shape: Definition) => withKeywords({ id }, shape)
+export const withSchemaId = <Definition extends Shape>(id: string, shape: Definition) =>
+  withKeywords({ id }, shape)
 
 /** A named object. */
 export const namedObject = <const Definition extends Fields>(id: string, fields: Definition) =>
-  withId(id, object(fields))
+  withSchemaId(id, object(fields))
 
 /** A named union of objects, distinguished by their `kind`. */
 export const namedUnion = <const Alternatives extends readonly Shape[]>(
   id: string,
   alternatives: Alternatives,
-) => withId(id, taggedUnion(alternatives))
+) => withSchemaId(id, taggedUnion(alternatives))
 
 /**
  * The strings of documents. `error` is the finding's code. In some languages `$` also matches before a final
@@ -98,7 +99,7 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     makePatternShape(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', zeroError)
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
-    text: withId('text', stringShape([hasMinLength(1)])),
+    text: withSchemaId('text', stringShape([hasMinLength(1)])),
     id: withKeywords(
       { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
       stringShape([matchesPattern(ID_PATTERN, 'spec/bad-id'), meetsCheck(isAllowed, 'spec/forbidden-key')]),
@@ -113,7 +114,7 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     date: makePatternShape('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
     period: period('period'),
     limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
-    pointer: withId('pointer', stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')])),
+    pointer: withSchemaId('pointer', stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')])),
     sha256: makePatternShape('sha256', SHA256_PATTERN, '[^0-9a-f]', 'spec/bad-sha256'),
     currency: makePatternShape('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }

@@ -1,6 +1,6 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import { buildOnce, type Fields, kind, list, meetsCheck, oneOf, taggedUnion } from './makeShape.js'
-import { namedObject, namedUnion, textShapes, withId, withKeywords } from './textShapes.js'
+import { namedObject, namedUnion, textShapes, withKeywords, withSchemaId } from './textShapes.js'
 
 /** For schema readers: objects with at least one of the keys, one alternative for each key. */
 export const objectsWithKey = (...keys: readonly string[]) =>
@@ -14,7 +14,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     'page?': text.text,
     confidence: ['read', 'second hand', 'doubtful'],
   })
-  const notStated = withId('not-stated', kind('not stated', { 'source?': sourceRef }))
+  const notStated = withSchemaId('not-stated', kind('not stated', { 'source?': sourceRef }))
 
   /** The three forms of a printed value, with extra fields. */
   const makeAlternatives = <const Units extends readonly string[], ExtraFields extends Fields>(
@@ -78,15 +78,15 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     ])
   }
 
-  const makeForMeasure = <const M extends Measure>(measure: M) =>
+  const makeShapesForMeasure = <const M extends Measure>(measure: M) =>
     makeValueShapes(measure, UNITS_BY_MEASURE[measure])
   return {
     sourceRef,
     notStated,
-    torque: makeForMeasure('torque'),
-    volume: makeForMeasure('volume'),
-    mass: makeForMeasure('mass'),
-    length: makeForMeasure('length'),
+    torque: makeShapesForMeasure('torque'),
+    volume: makeShapesForMeasure('volume'),
+    mass: makeShapesForMeasure('mass'),
+    length: makeShapesForMeasure('length'),
     temperature: makeValueShapes('temperature', UNITS_BY_MEASURE.temperature, text.signedFigure),
     millimetres: makeValueShapes('mm', ['mm']),
     degrees: makeValueShapes('deg', ['deg']),

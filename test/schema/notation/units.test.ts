@@ -4,7 +4,7 @@ import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
 import { explainText } from '../../../src/schema/notation/explainText.js'
-import { reportMistakesOf } from '../../../src/schema/reportMistake.js'
+import { createMistakeReporter } from '../../../src/schema/reportMistake.js'
 import type { SpecCodes } from '../../../src/spec/codes.js'
 import { parseQuantity } from '../../../src/v1/quantity.js'
 import { NOTATIONS, type NotationName, readNotation } from './support/byName.js'
@@ -22,7 +22,13 @@ const places = Object.entries(MEASURES) as [keyof typeof MEASURES, NotationName]
 function refusal(notation: NotationName, text: string): Finding<Pick<SpecCodes, 'spec/bad-notation'>> {
   const read = readNotation(notation, text)
   if (read.ok) throw new Error(`${text} was read`)
-  return explainText(NOTATIONS[notation], text, read, '/x', reportMistakesOf({ kind: 'spec-sheet' })) as never
+  return explainText(
+    NOTATIONS[notation],
+    text,
+    read,
+    '/x',
+    createMistakeReporter({ kind: 'spec-sheet' }),
+  ) as never
 }
 const curesOf = ({ cures = [] }: { readonly cures?: readonly Cure[] }) =>
   cures.map((cure) => ('value' in cure ? cure.value : undefined))

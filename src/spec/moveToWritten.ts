@@ -5,15 +5,15 @@ import { findWritten, type WrittenPlaces } from './findWritten.js'
  * Moves a finding from the full form of a document to the document as written. Cures that cannot be moved are
  * dropped.
  */
-export function placeAsWritten<Found extends FindingOf<string, unknown>>(
+export function moveToWritten<Found extends FindingOf<string, unknown>>(
   finding: Found,
-  placesOf: (document: DocumentReference) => WrittenPlaces,
+  findPlaces: (document: DocumentReference) => WrittenPlaces,
 ): Found {
-  const places = placesOf(finding.document)
+  const places = findPlaces(finding.document)
   const { related: others, cures, ...rest } = finding
   const related = others?.map((place) => ({
     ...place,
-    path: findWritten(placesOf(place.document), place.path).path,
+    path: findWritten(findPlaces(place.document), place.path).path,
   }))
   const isUnmoved = (path: JsonPointer) => findWritten(places, path).path === path
   const keptCures = cures?.filter(
