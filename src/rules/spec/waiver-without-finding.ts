@@ -3,8 +3,9 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A waiver without a finding. The mistake was corrected, or the code or pointer is mistyped and the finding
  * is still there. Correct or remove the waiver: it would hide a later finding at its pointer.
- * Judges: Every waiver of the sheet, after all other rules. Finds a waiver if no finding of the sheet has its
- * `code` (or the successor of a retired code) and `path`. Of two waivers of one finding, finds the later.
+ * Judges: Every waiver of the sheet, when all other rules have run. Finds a waiver if no finding of the sheet
+ * has its `code` (or the successor of a retired code) and `path`. Of two waivers of one finding, finds the
+ * later.
  * Place: `/waivers/<place>`
  * Params: code: as written; waived: the path as written
  * Harm: record
