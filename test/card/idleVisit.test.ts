@@ -67,5 +67,5 @@ it('a visit of checks alone needs no pan, and still ends with the leak check', (
   expect(plan).not.toHaveProperty('pan')
   const text = renderText(cardOf(plan))
   expect(text).not.toContain('Drain pan')
-  expect(text).toMatch(/Check each plug and joint that you\s+opened for oil/)
+  expect(text).toMatch(/Check each plug and joint that\s+you\s+opened\s+for\s+oil/)
 })

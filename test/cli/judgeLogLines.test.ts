@@ -89,7 +89,7 @@ describe('due over logs that come one a line', () => {
     expect(good.code).toBe(0)
   })
 
-  it('reads flat rows by standard input; a misspelt field is no silent "not due"', async () => {
+  it('reads flat rows on standard input; a misspelt field is no silent "not due"', async () => {
     const rows = [
       { id: 'a', lastDate: '2023-10-01', everyMonths: 6, depot: 'north' },
       { id: 'b', lastDate: '2023-10-01', everyMonth: 6, everyDays: 90, depot: 'south' },
@@ -132,9 +132,9 @@ describe('due over logs that come one a line', () => {
   })
 
   it.each([
-    [['due'], /a folder of them, or - for rows by standard input/],
-    [['due', '-', '--sheet', '-'], /cannot both come by standard input/],
-    [['due', '--sheet', '-'], /cannot both come by standard input/],
+    [['due'], /a folder of them, or - for rows on standard input/],
+    [['due', '-', '--sheet', '-'], /cannot both come from standard input/],
+    [['due', '--sheet', '-'], /cannot both come from standard input/],
     [['due', '-', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', '--sheet', 'examples/tind-4/toolbox.yaml'], /no sheet among the files/],

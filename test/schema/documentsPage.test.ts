@@ -13,7 +13,7 @@ const REASONS = /^spec\/(variant|fact|model-year|serial|market|part|leaf|overrid
 
 test('the page names every code of reading and no other', () => {
   const reading = Object.keys(specTexts).filter((code) => !REASONS.test(code))
-  const named = [...page.matchAll(/`((?:spec|seal|interval)\/[a-z-]+)`/g)].map((match) => match[1])
+  const named = [...page.matchAll(/`((?:spec|seal|interval)\/[a-z0-9-]+)`/g)].map((match) => match[1])
   expect([...new Set(named)].toSorted()).toEqual(reading.toSorted())
 })
 

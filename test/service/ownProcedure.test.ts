@@ -60,8 +60,8 @@ describe("a writer's procedure", () => {
     })
     expect(plan.findings).toEqual(expect.arrayContaining([...errors]))
     const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
-    expect(text.indexOf('Do not work by them')).toBeGreaterThan(0)
-    expect(text.indexOf('Do not work by them')).toBeLessThan(text.indexOf('What is due'))
+    expect(text.indexOf('Do not follow them')).toBeGreaterThan(0)
+    expect(text.indexOf('Do not follow them')).toBeLessThan(text.indexOf('What is due'))
   })
 
   it('decides the services; others that are asked for are refused', () => {

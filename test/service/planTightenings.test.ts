@@ -102,7 +102,7 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
     ])
     const [finding] = planned.findings
     expect(finding && say(finding)).toMatch(
-      /100 lbf·in and 120 lbf·in\. If you may allow more, give that tolerance \(tolerancePercent, --tolerance\)/,
+      /100 lbf·in and 120 lbf·in\. If a larger error is permitted, give it as the tolerance \(tolerancePercent, --tolerance\)/,
     )
     // by hand: 12 % of 111.6 is 13.39, so 120 lies in 98.2 to 125.0
     expect(rowOf(plan(BARE, coarse, 12))?.setting).toEqual({ value: 120, unit: 'lbf.in' })

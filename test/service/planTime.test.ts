@@ -55,7 +55,7 @@ describe("the workshop's own time", () => {
     const time = timeOf(logOf(visit(70), visit(95)))
     expect(time).toMatchObject({ minutes: estimate, basis: 'house estimate', visits: { count: 2 } })
     expect(say(time).at(-1)).toBe(
-      '2 visits with the same work on record; from 3 on, their median takes the place of the estimate.',
+      '2 visits with the same work on record; from 3 visits on, their median replaces the estimate.',
     )
     expect(timeOf(log)).not.toHaveProperty('visits')
   })
