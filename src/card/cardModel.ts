@@ -79,7 +79,7 @@ export interface PlannedVisit {
 }
 
 /**
- * The service card of one visit as data: the machine and its variant, due services and their limits, figures, tools
+ * Builds the service card of one visit as data: the machine and its variant, due services and their limits, figures, tools
  * and supplies, steps, and missing facts. Every figure has a pointer into the plan, or into the findings
  * (`/findings/0`). Empty sections are omitted. To write the card, use {@link renderHtml}, {@link renderMarkdown} or
  * {@link renderText}.

@@ -36,7 +36,7 @@ function estimateSeconds(say: string): number {
 }
 
 /**
- * A presenter's script for the visit. Each line of steps has a camera shot, the spoken text with figures in
+ * Writes a presenter's script for the visit. Each line of steps has a camera shot, the spoken text with figures in
  * words, and the figures on the screen. For a card for the technician, use {@link cardModel}.
  *
  * @param plan - from `planVisit`

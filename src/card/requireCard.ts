@@ -47,7 +47,7 @@ const CARD_SHAPE: Shape = {
   marks: { pictures: { '*': 'string' }, legend: { '*': 'string' } },
 }
 
-/** Cards that were checked or made here: the check costs more than the writing, and a card is written in several ways. */
+/** Cards that were checked or made here: checking takes longer than writing, and a card is written in several forms. */
 const CHECKED = new WeakSet<CardModel>()
 
 /** Remembers that the card needs no check. */

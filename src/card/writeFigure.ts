@@ -19,7 +19,7 @@ import type { Line, SpanTone } from './cardParts.js'
 import { addLabel, dropEmptyLines, joinLines, quoteOptionalText, quoteText, writeWords } from './spans.js'
 import { writeInterval } from './writeInterval.js'
 
-/** A figure of the sheet on a card. */
+/** A figure from the sheet on a card. */
 export interface FigureLines {
   /** The first printed figure, or a gap. */
   readonly main: Line

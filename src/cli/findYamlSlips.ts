@@ -23,8 +23,8 @@ export function findYamlSlips(root: ParsedNode | null, document: Finding['docume
         report('spec/yaml-comma-in-braces', path, { text: keyValue })
     },
     Scalar: (place, { type, comment, value, range }, ancestors) => {
-      const touchesComment = typeof comment === 'string' && /^[^\s#]/.test(comment)
-      if (place !== 'key' && touchesComment && type === Scalar.PLAIN && range)
+      const hasNoSpaceAfterHash = typeof comment === 'string' && /^[^\s#]/.test(comment)
+      if (place !== 'key' && hasNoSpaceAfterHash && type === Scalar.PLAIN && range)
         report('spec/yaml-comment-in-text', makePointer(ancestors), { text: String(value), comment })
     },
   })

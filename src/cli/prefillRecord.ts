@@ -69,7 +69,7 @@ const writeInline = (value: unknown): string =>
   stringify(value, { lineWidth: 0, collectionStyle: 'flow' }).trimEnd()
 
 /**
- * One entry as a text, or as an object if the notation has no form for it: covers, filters, several seals of
+ * One entry as a string, or as an object if the notation has no form for it: covers, filters, several seals of
  * one plug.
  */
 function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', gearcase: PartName): unknown {

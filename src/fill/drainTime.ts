@@ -30,7 +30,7 @@ export type DrainVerdict =
 const GRAVITY = 9.80665
 
 /**
- * The minimum time that a gearcase needs to drain, for planning. Draining ends when the oil only drips, which
+ * Calculates the minimum time that a gearcase needs to drain, for planning. Draining ends when the oil only drips, which
  * takes many times as long; if the manual gives a waiting time, use that. The answer is a time only if the
  * fill plug is out and the breather is clear (or there is none): otherwise no air can replace the oil.
  *

@@ -6,7 +6,7 @@ export const KINETIC_FACTOR = 1.1
 
 /** A funnel and its hose in metres and m²/s. `kineticFactor` is 0 for the plain laminar law. */
 export interface HoseFlow {
-  readonly floorDiameter: number
+  readonly bottomDiameter: number
   readonly topDiameter: number
   readonly depth: number
   readonly bore: number
@@ -32,23 +32,23 @@ export function calculateHoseArea(flow: HoseFlow): number {
 
 export function calculateFunnelVolume(flow: HoseFlow, level = flow.depth): number {
   const diameter = diameterAt(flow, level)
-  return (Math.PI / 12) * level * (flow.floorDiameter ** 2 + flow.floorDiameter * diameter + diameter ** 2)
+  return (Math.PI / 12) * level * (flow.bottomDiameter ** 2 + flow.bottomDiameter * diameter + diameter ** 2)
 }
 
 /** Level of a volume of oil in the funnel. */
 export function levelOfVolume(flow: HoseFlow, volume: number): number {
-  const { floorDiameter, topDiameter, depth } = flow
-  if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
-  const widening = (topDiameter - floorDiameter) / depth
+  const { bottomDiameter, topDiameter, depth } = flow
+  if (bottomDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
+  const widening = (topDiameter - bottomDiameter) / depth
   // V = π/12·(D³ − d³)/widening for the frustum with diameters d at the floor and D at the level, and D − d =
   // (D³ − d³)/(D² + D·d + d²) stays accurate at a low level
   const cubeDifference = (12 * widening * Math.max(0, volume)) / Math.PI
-  const diameter = Math.cbrt(floorDiameter ** 3 + cubeDifference)
-  return cubeDifference / (diameter ** 2 + diameter * floorDiameter + floorDiameter ** 2) / widening
+  const diameter = Math.cbrt(bottomDiameter ** 3 + cubeDifference)
+  return cubeDifference / (diameter ** 2 + diameter * bottomDiameter + bottomDiameter ** 2) / widening
 }
 
 function diameterAt(flow: HoseFlow, level: number): number {
-  return flow.floorDiameter + ((flow.topDiameter - flow.floorDiameter) * level) / flow.depth
+  return flow.bottomDiameter + ((flow.topDiameter - flow.bottomDiameter) * level) / flow.depth
 }
 
 /** Time in s for the oil to run from one length of the hose to another, fed by the funnel. */
@@ -71,9 +71,9 @@ export function calculateHoseFillingTime(
 
 /** Time in s for a volume in the funnel to run out through the full hose. */
 export function calculateFunnelEmptyingTime(flow: HoseFlow, volume: number): number {
-  const { floorDiameter, topDiameter, drop, length } = flow
+  const { bottomDiameter, topDiameter, drop, length } = flow
   const level = levelOfVolume(flow, volume)
-  if (floorDiameter === topDiameter) {
+  if (bottomDiameter === topDiameter) {
     const ratio = (topDiameter / flow.bore) ** 2
     const viscousTerm = (32 * flow.viscosity * length) / flow.bore ** 2
     if (flow.kineticFactor === 0) return ((ratio * viscousTerm) / GRAVITY) * Math.log1p(level / drop)

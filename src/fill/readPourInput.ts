@@ -58,7 +58,7 @@ export function readPourInput(
     volume: convertAmount(volume, 'L').value / 1000,
     flow: {
       topDiameter,
-      floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,
+      bottomDiameter: funnel.shape === 'cone' ? bore : topDiameter,
       depth: toMetres(funnel.depth),
       bore,
       length: toMetres(hose.length),

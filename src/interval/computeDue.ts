@@ -20,7 +20,7 @@ const FACTS_SHAPE: Shape = {
 }
 
 /**
- * Whether one service of one gearcase (or instance) is due, to plan a visit. For a whole fleet, use
+ * Decides whether one service of one gearcase (or instance) is due. For a whole fleet, use
  * {@link computeDueColumns}; for the date on which it will be due, use {@link forecastDue}.
  *
  * Every entry of the log counts: pass the log from `resolveLog`, which applies corrections and leaves out

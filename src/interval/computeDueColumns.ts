@@ -13,7 +13,7 @@ const NOT_DUE = 4
 const NOT_COUNTED = 5
 
 /**
- * The verdicts on one service for a fleet of any size, fast enough for millions of rows. Each row gets the
+ * Decides for a fleet of any size whether one service is due, fast enough for millions of rows. Each row gets the
  * verdict of {@link computeDue} for a count from completion, with the readings of the last service and one
  * later reading. For lines and reasons, call {@link computeDue} for the rows that matter.
  *

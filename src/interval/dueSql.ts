@@ -22,7 +22,7 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
 }
 
 /**
- * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each
+ * Writes the verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each
  * row gets the verdict of {@link computeDueColumns}. Dates are `date` columns (text such as `2031-10-06` in
  * SQLite), meters and distances are double precision, periods are integers, `noHourMeter` and `noOdometer`
  * are boolean, and units are text.

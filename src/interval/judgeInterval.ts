@@ -34,7 +34,7 @@ const READINGS_SHAPE: Shape = { every: {}, now: {}, 'first?': {}, 'window?': {},
 const DAY_KEYS = ['date', 'hours', 'distance']
 
 /**
- * Whether a service is due, from the manual's interval and the meters on two days, without a sheet or a log.
+ * Decides whether a service is due, from the manual's interval and the meters on two days, without a sheet or a log.
  * With a log, which also has meter swaps, pauses and schedules, use {@link computeDue}.
  *
  * The same calculation as that of {@link computeDue}: due if last + interval ≤ now, by whichever limit comes

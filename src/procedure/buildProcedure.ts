@@ -89,12 +89,12 @@ export function buildProcedure(
   const id = options.id ?? [sheet.id, ...services].join('-').slice(0, 64)
   if (!/^[a-z][a-z0-9-]{0,63}$/.test(id))
     throw refuse('options.id', id, "a lower-case letter, then up to 63 of a-z, 0-9 and '-'", 'string')
-  const layout = indexSheet(sheet, identity)
-  const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
+  const indexedSheet = indexSheet(sheet, identity)
+  const { jobs, findings: jobFindings } = listJobs(sheet, indexedSheet, { ...facts, id })
   const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
   const ramps: ChosenRamps =
     raiseOn === 'ramps'
-      ? chooseRamps(sheet, layout, jobsWithSteps, mustNotRun(events))
+      ? chooseRamps(sheet, indexedSheet, jobsWithSteps, mustNotRun(events))
       : { axles: [], findings: [] }
   const affectedPaths = jobs.flatMap(({ emptiedInstances }) =>
     emptiedInstances.flatMap(({ gearcase }) => [
@@ -106,13 +106,13 @@ export function buildProcedure(
     affectedPaths.some((one) => path === one || path.startsWith(`${one}/`))
   const findings: readonly Finding<ProcedureCodes>[] = [
     ...jobFindings,
-    ...layout.findings.filter(isAffected),
+    ...indexedSheet.findings.filter(isAffected),
     ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id }, ramps.onRamps)),
     ...ramps.findings,
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const knownServices = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const context = { layout, jobs: jobsWithSteps, mustNotRun: mustNotRun(events) }
+  const context = { indexedSheet, jobs: jobsWithSteps, mustNotRun: mustNotRun(events) }
   const writer = makeWriter({ sheet, identity, services: knownServices, ramps }, context)
   if (jobsWithSteps.length > 0 || jobs.length === 0) writeOrderOfWork(writer, jobsWithSteps)
   const names = knownServices.map((service) => sheet.services[service]?.name ?? service)

@@ -36,7 +36,7 @@ export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: 
   if (typeof action !== 'string' || !Object.hasOwn(ACTIONS, action))
     return reject(report(written, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
   const expected = ACTIONS[action].on
-  const part = on === undefined ? undefined : context.layout.parts.get(on)
+  const part = on === undefined ? undefined : context.indexedSheet.parts.get(on)
   if (on !== undefined && part === undefined)
     return reject(report(written, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
   if (!expected.includes(part?.kind ?? 'machine'))
@@ -77,20 +77,21 @@ function report<Code extends keyof ProcedureCodes>(
 function checkInstance(written: WrittenStep, part: Part | undefined): Finding<ProcedureCodes> | undefined {
   const { step, place } = written
   const given = step.at?.instance
-  const { gearcase: layout, instances = [] } = part !== undefined && 'gearcase' in part ? part.gearcase : {}
+  const { gearcase: indexedSheet, instances = [] } =
+    part !== undefined && 'gearcase' in part ? part.gearcase : {}
   const known = instances.filter((one) => one !== undefined)
   const id = asText(step.id)
   if (given === undefined) {
-    if (layout === undefined || known.length === 0) return undefined
+    if (indexedSheet === undefined || known.length === 0) return undefined
     const path = joinPointer(['steps', place, 'at'])
     const cures = known.map((instance): Cure => ({ op: 'add', path, value: { ...step.at, instance } }))
-    const params = { step: id, gearcase: layout.name, known }
+    const params = { step: id, gearcase: indexedSheet.name, known }
     return report(written, 'procedure/instance-missing', [], params, cures)
   }
   if (known.includes(given)) return undefined
   const path = joinPointer(['steps', place, 'at', 'instance'])
   const cures = known.map((value): Cure => ({ op: 'replace', path, value }))
-  const params = dropUndefined({ step: id, instance: asText(given), gearcase: layout?.name, known })
+  const params = dropUndefined({ step: id, instance: asText(given), gearcase: indexedSheet?.name, known })
   const cure = cures.length === 0 ? [{ op: 'remove', path } as const] : cures
   return report(written, 'procedure/unknown-instance', ['at', 'instance'], params, cure)
 }

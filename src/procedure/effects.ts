@@ -40,8 +40,8 @@ export const EFFECTS = {
     state.chocked = []
     for (const gearcase of Object.values(state.gearcases)) gearcase.panPlaced = false
   },
-  'raised on the jack': ({ state, layout, part }) => {
-    const supports = part?.kind === 'support' ? [part.id] : [...layout.axleOfSupport.keys()]
+  'raised on the jack': ({ state, indexedSheet, part }) => {
+    const supports = part?.kind === 'support' ? [part.id] : [...indexedSheet.axleOfSupport.keys()]
     state.lifted = [...new Set([...state.lifted, ...supports])]
   },
   'resting on stands': ({ state, part }) => {
@@ -134,8 +134,8 @@ export const EFFECTS = {
   'refill measured': (context) => setOwner(context, { measured: true }),
   'additive in': (context) => setOwner(context, { additiveIn: true }),
   'new oil in': (context) => {
-    const { state, layout, owner } = context
-    for (const one of owner === undefined ? [] : listOilSharers(layout, owner))
+    const { state, indexedSheet, owner } = context
+    for (const one of owner === undefined ? [] : listOilSharers(indexedSheet, owner))
       getGearcaseState(state, one).oil = 'new'
     setOwner(context, {
       measured: false,
@@ -180,9 +180,9 @@ function set<T extends object>(state: T, changes: Partial<T>): void {
 }
 
 /** The axle of the step, or all. */
-function listAxles({ layout, part }: StepContext): string[] {
+function listAxles({ indexedSheet, part }: StepContext): string[] {
   if (part?.kind === 'axle') return [part.id]
-  return layout.axles.length > 0 ? [...layout.axles] : ['wheels']
+  return indexedSheet.axles.length > 0 ? [...indexedSheet.axles] : ['wheels']
 }
 
 function setOpening({ state, opening, instance }: StepContext, changes: Partial<OpeningState>): void {

@@ -27,14 +27,14 @@ export function findCautions(
   if (step.do !== 'clean around') return hazards
   return [
     ...hazards,
-    ...listStayingShields(sheet, step).map((shield) =>
+    ...listShieldsLeftOn(sheet, step).map((shield) =>
       procedureReason('procedure/caution-shield-stays', { signal: 'notice', shield }),
     ),
   ]
 }
 
 /** The shields of the step's gearcase that stay on. */
-function listStayingShields({ gearcases, shields = {} }: SpecSheet, { on = '' }: Step): readonly string[] {
+function listShieldsLeftOn({ gearcases, shields = {} }: SpecSheet, { on = '' }: Step): readonly string[] {
   const [, gearcase = ''] = splitPointer(on) ?? []
   const found = readPointer(gearcases, `/${gearcase}`) as Gearcase | undefined
   return (found?.shields ?? []).flatMap((id) => {

@@ -29,7 +29,7 @@ export function findTroubles(
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
   const sheetDocument = { kind: 'spec-sheet', id: sheet.id } as const
-  const state = makeInitialState(context.layout)
+  const state = makeInitialState(context.indexedSheet)
   const troubles: Trouble[] = []
   const ids = new Set<string>()
   for (const [place, step] of procedure.steps.entries()) {
@@ -57,8 +57,8 @@ export function findTroubles(
 }
 
 /** The names of the step and its part, as params. */
-function readStepNames({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
-  const part = on === undefined ? undefined : layout.parts.get(on)
+function readStepNames({ indexedSheet }: ProcedureContext, { id, on, at }: Step): AtPart {
+  const part = on === undefined ? undefined : indexedSheet.parts.get(on)
   const instance = at?.instance
   const instanceNames =
     part !== undefined && 'gearcase' in part

@@ -27,7 +27,7 @@ export function findUndone(
   state: MutableState,
   document: DocumentReference,
 ): readonly UndoneWork[] {
-  const { layout, jobs } = context
+  const { indexedSheet, jobs } = context
   const undone: UndoneWork[] = []
   const addUndone = (
     code: CodeWithParams<AtPart>,
@@ -38,7 +38,7 @@ export function findUndone(
     undone.push({ finding: procedureFinding(code, severity, document, '/steps', params), remedy })
   }
   const addDraft = (code: CodeWithParams<AtPart>, draft: StepDraft, severity?: Severity): void => {
-    const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
+    const part = draft.on === undefined ? undefined : indexedSheet.parts.get(draft.on)
     const instance = draft.at?.instance
     addUndone(
       code,
@@ -56,12 +56,12 @@ export function findUndone(
       ...readInstanceName(gearcase, instance),
     })
   }
-  const instances = layout.instances
+  const instances = indexedSheet.instances
   for (const draft of listNotTightened(state, instances)) addDraft('procedure/not-tightened', draft)
   for (const draft of listNotChecked(state, instances)) addDraft('procedure/leaks-not-checked', draft)
   for (const draft of listUncheckedSinceRun(state, instances))
     addDraft('procedure/leaks-not-checked-after-run', draft, 'warning')
-  for (const { path, shield } of layout.shields.values())
+  for (const { path, shield } of indexedSheet.shields.values())
     if (state.shields[path] === 'off')
       addUndone('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
   if (state.lifted.length > 0) addUndone('procedure/not-lowered', [{ do: 'lower the machine' }])

@@ -166,20 +166,23 @@ export function keyOf({ gearcase, instance }: GearcaseInstance): string {
 
 /** The instance that owns the oil of a gearcase. */
 export function findOwner(
-  layout: IndexedSheet,
+  indexedSheet: IndexedSheet,
   gearcase: GearcaseLayout,
   instance: Id | undefined,
 ): GearcaseInstance {
-  const owner = layout.gearcases.get(gearcase.owner) ?? gearcase
+  const owner = indexedSheet.gearcases.get(gearcase.owner) ?? gearcase
   return { gearcase: owner, instance: owner.instances.includes(instance) ? instance : owner.instances[0] }
 }
 
 /** All gearcases that share this oil, the owner first. */
-export function listOilSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
-  const others = layout.oilSharers.filter(
+export function listOilSharers(
+  indexedSheet: IndexedSheet,
+  owner: GearcaseInstance,
+): readonly GearcaseInstance[] {
+  const others = indexedSheet.oilSharers.filter(
     ({ gearcase, instance }) =>
       gearcase.owner === owner.gearcase.id &&
-      findOwner(layout, gearcase, instance).instance === owner.instance,
+      findOwner(indexedSheet, gearcase, instance).instance === owner.instance,
   )
   return [owner, ...others]
 }

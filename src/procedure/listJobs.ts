@@ -22,7 +22,7 @@ interface JobList {
  */
 export function listJobs(
   sheet: SpecSheet,
-  layout: IndexedSheet,
+  indexedSheet: IndexedSheet,
   { id, identity, services, only }: Pick<ProcedureDocument, 'id' | 'identity' | 'services' | 'only'>,
 ): JobList {
   const document = { kind: 'procedure', id } as const
@@ -52,7 +52,7 @@ export function listJobs(
       findings.push(procedureFinding('procedure/part-not-known', 'warning', onSheet, path, params))
     }
     for (const [index, sampled] of (service.samples ?? []).entries()) {
-      const gearcase = layout.gearcases.get(sampled)
+      const gearcase = indexedSheet.gearcases.get(sampled)
       const isPossible =
         service.task === 'change' &&
         service.gearcases.includes(sampled) &&
@@ -62,8 +62,8 @@ export function listJobs(
       const params = { gearcase: gearcase?.gearcase.name ?? sampled, service: service.name }
       findings.push(procedureFinding('procedure/sample-not-possible', 'warning', onSheet, at, params))
     }
-    for (const target of listInstances(layout, service.gearcases)) {
-      const owner = findOwner(layout, target.gearcase, target.instance)
+    for (const target of listInstances(indexedSheet, service.gearcases)) {
+      const owner = findOwner(indexedSheet, target.gearcase, target.instance)
       const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [target, owner]))
       if (matchingItems?.length === 0) continue
       for (const one of matchingItems ?? []) matchedItems.add(one)
@@ -101,7 +101,7 @@ export function listJobs(
     const code = 'procedure/supports-on-another-axle'
     findings.push(procedureFinding(code, 'error', at, `${path}/access`, params))
   }
-  const order = [...layout.gearcases.keys()]
+  const order = [...indexedSheet.gearcases.keys()]
   const sorted = [...jobs.values()].sort(
     ({ owner: first }, { owner: second }) =>
       order.indexOf(first.gearcase.id) - order.indexOf(second.gearcase.id) ||
@@ -115,9 +115,9 @@ const takesSample = ({ samples = [] }: Service, { gearcase }: GearcaseInstance) 
   samples.includes(gearcase.id) && gearcase.emptying?.kind === 'drain plug'
 
 /** Instances of these gearcases, if this machine has or may have them. */
-function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {
+function listInstances(indexedSheet: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {
   return gearcases.flatMap((id) => {
-    const gearcase = layout.gearcases.get(id)
+    const gearcase = indexedSheet.gearcases.get(id)
     if (gearcase === undefined || gearcase.applies === 'no') return []
     return gearcase.instances.map((instance) => ({ gearcase, instance }))
   })

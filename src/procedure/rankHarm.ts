@@ -47,7 +47,7 @@ const MACHINE_CODES: readonly ProcedureCode[] = [
   'procedure/shield-left-off',
 ]
 
-/** Mistakes in the writing of a step; if only one answer is possible, it is filled in. */
+/** Mistakes in how a step is written; if only one answer is possible, it is filled in. */
 export const REFERENCE_CODES: readonly ProcedureCode[] = [
   'procedure/duplicate-step-id',
   'procedure/instance-missing',
@@ -59,7 +59,7 @@ export const REFERENCE_CODES: readonly ProcedureCode[] = [
 
 /**
  * The harm of a mistake: 0 to a person; 1 to the machine or the ground; 2 to the quality of the work; 3 to
- * the record; 4 only in the writing of a step.
+ * the record; 4 only in how a step is written.
  */
 export function rankHarm(code: ProcedureCode): number {
   if (PERSON_CODES.includes(code)) return 0

@@ -11,10 +11,10 @@ export function readContext(
   procedure: ProcedureDocument,
   sheet: SpecSheet,
 ): { readonly context: ProcedureContext; readonly findings: readonly Finding<ProcedureCodes>[] } {
-  const layout = indexSheet(sheet, procedure.identity)
-  const { jobs, findings } = listJobs(sheet, layout, procedure)
+  const indexedSheet = indexSheet(sheet, procedure.identity)
+  const { jobs, findings } = listJobs(sheet, indexedSheet, procedure)
   const { id, revision } = procedure.sheet
-  const context = { layout, jobs, mustNotRun: mustNotRun(procedure.events) }
+  const context = { indexedSheet, jobs, mustNotRun: mustNotRun(procedure.events) }
   if (id === sheet.id && revision === sheet.revision) return { context, findings }
   const otherSheetFinding = procedureFinding(
     'procedure/other-sheet',

@@ -13,11 +13,11 @@ import { validateProcedure } from './validateProcedure.js'
 interface RefreshedProcedure {
   readonly procedure: ProcedureDocument
   /** Steps that were removed: the sheet no longer has their part or instance. */
-  readonly gone: readonly Step[]
+  readonly removedSteps: readonly Step[]
   /** Ids of the moved steps. */
   readonly moved: readonly Id[]
   /** Notes without a step in the new procedure, with the old step id. */
-  readonly lost: readonly { readonly id: Id; readonly note: string }[]
+  readonly lostNotes: readonly { readonly id: Id; readonly note: string }[]
   readonly left: readonly Finding<ProcedureCodes>[]
   /** Whether the steps are in the built order, since smaller changes did not help. */
   readonly isRebuilt: boolean
@@ -44,9 +44,9 @@ export function refreshProcedure(
   if (isSameJson([old.sheet, old.identity], [{ id, revision }, identity]))
     return {
       procedure: old,
-      gone: [],
+      removedSteps: [],
       moved: [],
-      lost: [],
+      lostNotes: [],
       left: validateProcedure(old, sheet),
       isRebuilt: false,
     }
@@ -60,9 +60,9 @@ export function refreshProcedure(
   const { procedure, left, stopped } = repairInOrder({ ...moved, steps }, sheet)
   return {
     procedure,
-    gone: moved.steps.filter((_step, place) => removedPlaces.has(place)),
+    removedSteps: moved.steps.filter((_step, place) => removedPlaces.has(place)),
     moved: listMovedSteps(old.steps, procedure.steps),
-    lost: listLostNotes(old.steps, procedure.steps),
+    lostNotes: listLostNotes(old.steps, procedure.steps),
     left,
     isRebuilt: stopped === 'rebuilt',
   }
@@ -92,7 +92,10 @@ function listMovedSteps(oldSteps: readonly Step[], newSteps: readonly Step[]): r
   })
 }
 
-function listLostNotes(oldSteps: readonly Step[], newSteps: readonly Step[]): RefreshedProcedure['lost'] {
+function listLostNotes(
+  oldSteps: readonly Step[],
+  newSteps: readonly Step[],
+): RefreshedProcedure['lostNotes'] {
   return oldSteps.flatMap(({ id, note }) =>
     note === undefined || newSteps.some((step) => step.note?.includes(note)) ? [] : [{ id, note }],
   )

@@ -9,7 +9,7 @@ export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
   readonly stepChecks: Map<Step, StepCheck>
-  /** The number of steps that the search for cures may still try, run or cached. */
+  /** How many more steps the search for fixes may try, including cached ones. */
   readonly budget: { left: number }
 }
 

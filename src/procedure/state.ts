@@ -102,7 +102,7 @@ type Writable<T> = T extends readonly (infer Item)[]
 export type MutableState = Writable<ProcedureState>
 
 /** The state of the machine on arrival: nothing is known to be safe, every plug is tight, the oil is old. */
-export function makeInitialState(layout: IndexedSheet): MutableState {
+export function makeInitialState(indexedSheet: IndexedSheet): MutableState {
   const state: MutableState = {
     variantFound: false,
     manualRead: false,
@@ -125,8 +125,8 @@ export function makeInitialState(layout: IndexedSheet): MutableState {
     filters: {},
     seals: {},
   }
-  for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
-  for (const { gearcase, instance } of layout.instances) {
+  for (const shield of indexedSheet.shields.values()) state.shields[shield.path] = 'on'
+  for (const { gearcase, instance } of indexedSheet.instances) {
     state.gearcases[stateKey(gearcase.path, instance)] = { ...INITIAL_GEARCASE }
     for (const { path, seals } of gearcase.openings) {
       const key = stateKey(path, instance)

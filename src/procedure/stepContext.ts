@@ -25,7 +25,7 @@ export interface StepDraft {
 
 /** The machine and its work, the same for all steps of a procedure. */
 export interface ProcedureContext {
-  readonly layout: IndexedSheet
+  readonly indexedSheet: IndexedSheet
   readonly jobs: readonly OilJob[]
   /** Whether running or towing before the oil change would damage the gears: water, dirt or loss of oil. */
   readonly mustNotRun: boolean
@@ -53,12 +53,15 @@ export interface StepContext extends StepParts {
 }
 
 /** Finds the parts of a step; its pointer must be valid or absent. */
-export function findStepParts({ layout, jobs, mustNotRun }: ProcedureContext, step: StepDraft): StepParts {
-  const part = step.on === undefined ? undefined : layout.parts.get(step.on)
+export function findStepParts(
+  { indexedSheet, jobs, mustNotRun }: ProcedureContext,
+  step: StepDraft,
+): StepParts {
+  const part = step.on === undefined ? undefined : indexedSheet.parts.get(step.on)
   const instance = step.at?.instance
   const gearcase = part !== undefined && 'gearcase' in part ? part.gearcase : undefined
   return {
-    layout,
+    indexedSheet,
     jobs,
     mustNotRun,
     step,
@@ -66,7 +69,7 @@ export function findStepParts({ layout, jobs, mustNotRun }: ProcedureContext, st
     gearcase,
     instance,
     target: gearcase && { gearcase, instance },
-    owner: gearcase && findOwner(layout, gearcase, instance),
+    owner: gearcase && findOwner(indexedSheet, gearcase, instance),
     opening: part !== undefined && 'opening' in part ? part.opening : undefined,
     cover: part !== undefined && 'cover' in part ? part.cover : undefined,
     filter: part !== undefined && 'filter' in part ? part.filter : undefined,
@@ -77,10 +80,10 @@ export function findStepParts({ layout, jobs, mustNotRun }: ProcedureContext, st
 
 /** The parts of a step with a state. Written key by key: a spread of so many keys is three times as slow. */
 export function addState(place: StepParts, state: MutableState): StepContext {
-  const { layout, jobs, mustNotRun, step, part, gearcase, instance, target, owner } = place
+  const { indexedSheet, jobs, mustNotRun, step, part, gearcase, instance, target, owner } = place
   const { opening, cover, filter, seal, shield } = place
   return {
-    layout,
+    indexedSheet,
     jobs,
     mustNotRun,
     step,

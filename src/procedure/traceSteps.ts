@@ -20,7 +20,7 @@ export const STRIDE = 8
 
 /** Runs a list of steps and keeps the results for similar lists. */
 export function traceSteps(counter: TroubleCounter, steps: readonly Step[]): StepTrace {
-  const state = makeInitialState(counter.context.layout)
+  const state = makeInitialState(counter.context.indexedSheet)
   const states: MutableState[] = []
   const counts = [0]
   let count = 0

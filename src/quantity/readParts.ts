@@ -1,7 +1,7 @@
 import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
 import { readUnitName } from './readUnit.js'
 
-/** The parts of a text, in any order. */
+/** The parts of a string, in any order. */
 export interface QuantityParts {
   readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
   readonly numbers: readonly FoundNumber[]

@@ -18,7 +18,7 @@ import type { Figure, Unit } from './unit.js'
 const MAX_DECIMALS = 6
 
 /**
- * The figure to print in a second unit next to a manual's figure, for cards and lists. To calculate, use
+ * Calculates the figure to print in a second unit next to a manual's figure, for cards and lists. To calculate, use
  * {@link convert}.
  *
  * The last place is 10^−k, nearest in ratio to the converted last place of the manual's figure, with k from 0

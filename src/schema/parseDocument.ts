@@ -1,6 +1,6 @@
 import type { DocumentName, Documents, Parsed, ParseOptions } from '../spec/index.js'
-import { PLACE_TABLES } from './notation/allPlaces.js'
 import { expandShort } from './notation/expandShort.js'
+import { PLACE_TABLES } from './notation/notationTables.js'
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 

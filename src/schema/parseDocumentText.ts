@@ -7,8 +7,8 @@ import {
   refuse,
 } from '../base/index.js'
 import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
-import { PLACE_TABLES } from './notation/allPlaces.js'
 import { expandShort } from './notation/expandShort.js'
+import { PLACE_TABLES } from './notation/notationTables.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
 import { readTableHead } from './readTableHead.js'

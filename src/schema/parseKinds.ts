@@ -9,11 +9,11 @@ import type {
   Toolbox,
 } from '../spec/index.js'
 import { expandShort } from './notation/expandShort.js'
-import { logPlaces } from './notation/logPlaces.js'
-import { recordPlaces } from './notation/recordPlaces.js'
-import { sheetPlaces } from './notation/sheetPlaces.js'
-import { stockPlaces } from './notation/stockPlaces.js'
-import { toolboxPlaces } from './notation/toolboxPlaces.js'
+import { logNotationTable } from './notation/logNotationTable.js'
+import { recordNotationTable } from './notation/recordNotationTable.js'
+import { sheetNotationTable } from './notation/sheetNotationTable.js'
+import { stockNotationTable } from './notation/stockNotationTable.js'
+import { toolboxNotationTable } from './notation/toolboxNotationTable.js'
 import { readDocument, type ShortForms } from './readDocument.js'
 import { machineLogShape } from './shapes/machineLogShape.js'
 import { procedureShape } from './shapes/procedureShape.js'
@@ -46,7 +46,7 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parse
     data,
     { 'spec-sheet': specSheetShape },
     options,
-    makeShortForms({ 'spec-sheet': sheetPlaces }),
+    makeShortForms({ 'spec-sheet': sheetNotationTable }),
   )
 }
 
@@ -74,7 +74,7 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Pars
     data,
     { 'machine-log': machineLogShape },
     options,
-    makeShortForms({ 'machine-log': logPlaces }),
+    makeShortForms({ 'machine-log': logNotationTable }),
   )
 }
 
@@ -98,7 +98,12 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Pars
  * ```
  */
 export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<Toolbox> {
-  return readDocument(data, { toolbox: toolboxShape }, options, makeShortForms({ toolbox: toolboxPlaces }))
+  return readDocument(
+    data,
+    { toolbox: toolboxShape },
+    options,
+    makeShortForms({ toolbox: toolboxNotationTable }),
+  )
 }
 
 /**
@@ -121,7 +126,7 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<
  * ```
  */
 export function parseStock(data: unknown, options: ParseOptions = {}): Parsed<Stock> {
-  return readDocument(data, { stock: stockShape }, options, makeShortForms({ stock: stockPlaces }))
+  return readDocument(data, { stock: stockShape }, options, makeShortForms({ stock: stockNotationTable }))
 }
 
 /**
@@ -171,7 +176,7 @@ export function parseServiceRecord(data: unknown, options: ParseOptions = {}): P
     data,
     { 'service-record': serviceRecordShape },
     options,
-    makeShortForms({ 'service-record': recordPlaces }),
+    makeShortForms({ 'service-record': recordNotationTable }),
   )
 }
 

@@ -2,7 +2,7 @@ import * as z from 'zod/v4/core'
 import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
 import { allowShort } from './notation/allowShort.js'
-import { PLACE_TABLES } from './notation/allPlaces.js'
+import { PLACE_TABLES } from './notation/notationTables.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
 import { shapeKeywords } from './shapes/textShapes.js'
 

@@ -26,7 +26,7 @@ interface Row {
 
 /**
  * Maximum continuous temperature in hypoid EP oil, °C, for about 10,000 h of operation: a seal maker's chart,
- * from a secondary source without the picture. Above it each compound must be tested. General tables
+ * as quoted in a secondary source (chart not seen). Above it each compound must be tested. General tables
  * allow more.
  */
 const HYPOID_LIMITS: Readonly<Partial<Record<Elastomer, number>>> = { NBR: 80, HNBR: 120, FKM: 150 }

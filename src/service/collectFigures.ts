@@ -1,7 +1,7 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { type Measure, measureOf, secondUnit, type Unit } from '../quantity/index.js'
 import {
-  findLeafType,
+  findLeafRow,
   type Id,
   type Identity,
   type Leaf,
@@ -43,7 +43,7 @@ export function collectFigures(
 ): CollectedFigures {
   const neededLeaves = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const addLeaf = (path: JsonPointer): void => {
-    const row = findLeafType(splitPointer(path) ?? [])
+    const row = findLeafRow(splitPointer(path) ?? [])
     const leaf = readPointer(sheet, path)
     if (row === undefined || row.read === 'due' || leaf === undefined) return
     if (
@@ -58,7 +58,7 @@ export function collectFigures(
     for (const path of listGearcaseLeaves(sheet, gearcase)) addLeaf(path)
     const fill = `/gearcases/${findOilOwner(sheet, gearcase)}/oilSpace/fill`
     const refill = `${fill}/drainAndRefill`
-    const kind = findLeafType(splitPointer(refill) ?? [])?.kind
+    const kind = findLeafRow(splitPointer(refill) ?? [])?.kind
     // If the refill is not stated, the dry fill is the maximum that can run out.
     if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') addLeaf(`${fill}/dryFill`)
   }

@@ -29,7 +29,7 @@ export type NotPlain =
   | 'class-instance'
   | 'unreadable'
 
-/** The parts of a text in short notation, also as expected at an error. */
+/** The parts of a string in short notation, also as expected at an error. */
 export type NotationPart =
   | Measure
   | 'access'

@@ -26,7 +26,7 @@ export interface LeafChange {
   readonly to?: LeafAt
 }
 
-/** A difference outside leaves: a name, a thread, a drive size, a part. */
+/** A difference that is not in a figure: a name, a thread, a drive size, a part. */
 export interface FactChange {
   readonly change: 'added' | 'removed' | 'changed'
   readonly path: JsonPointer

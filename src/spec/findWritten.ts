@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 
 /**
- * A part of a text in short notation. `path` is the pointer of its value, relative to the value of the whole
+ * A part of a string in short notation. `path` is the pointer of its value, relative to the value of the whole
  * text.
  */
 export interface TextPart {
@@ -16,7 +16,7 @@ export interface WrittenPlace {
   readonly full: JsonPointer
   /** The pointer as written: to the text, to the moved object, or to the object that omits the key. */
   readonly path: JsonPointer
-  /** The parts of a text. */
+  /** The parts of a string. */
   readonly parts?: readonly TextPart[]
   /** The object was moved whole: pointers below it keep their ends. */
   readonly moved?: true

@@ -1,6 +1,6 @@
 import type { OilChoice } from './leaf.js'
 
-/** The trade's name for an oil of a sheet: `SAE 80W-90, API GL-5`, `ISO VG 220`, or the maker's name for it. */
+/** The trade's name for an oil in a sheet: `SAE 80W-90, API GL-5`, `ISO VG 220`, or the maker's name for it. */
 export function formatOilName(choice: OilChoice): string {
   if (choice.kind === 'maker fluid') return choice.name
   const { grade, system, category } = choice

@@ -46,7 +46,7 @@ export interface TorqueTightening {
   readonly thenAngle?: StatedValue<'deg'>
   /** The state of the thread that the torque is for. A dry torque is too much for an oiled thread. */
   readonly threadCondition: ThreadCondition
-  /** Where the tightening was read. */
+  /** The source of the torque or angle. */
   readonly source?: SourceRef
 }
 
@@ -61,7 +61,7 @@ export interface TurnsTightening {
   readonly maxTorque?: StatedValue<TorqueUnit>
   /** The state of the thread, such as `sealant`. */
   readonly threadCondition: ThreadCondition
-  /** Where the tightening was read. */
+  /** The source of the torque or angle. */
   readonly source?: SourceRef
 }
 
@@ -129,7 +129,7 @@ export interface OilsStated {
   readonly kind: 'oils'
   /** The permitted oils, the preferred one first. */
   readonly choices: readonly OilChoice[]
-  /** Where the oils were read. */
+  /** The source of the list of oils. */
   readonly source?: SourceRef
 }
 
@@ -151,7 +151,7 @@ export interface IntervalStated {
   readonly distance?: IntervalDistance
   /** Calendar time as an ISO 8601 duration of years, months, weeks and days: `P1Y`, `P6M`. */
   readonly period?: PeriodText
-  /** Where the interval was read. */
+  /** The source of the interval. */
   readonly source?: SourceRef
 }
 
@@ -163,7 +163,7 @@ export interface PlaceStated {
   readonly kind: 'place'
   /** The place in the words of the manual: `left side of the housing, upper`. */
   readonly text: string
-  /** Where the place was read. */
+  /** The source of the position. */
   readonly source?: SourceRef
 }
 
@@ -193,7 +193,7 @@ export interface Drive {
   readonly kind: DriveKind
   /** The size as a designation: `10 mm`, `3/8 in`, `T40`, `PH2`. */
   readonly size?: string
-  /** Where it was read. */
+  /** The source. */
   readonly source?: SourceRef
 }
 

@@ -140,7 +140,7 @@ export function listLeafTypes(): readonly LocatedLeafRow[] {
 }
 
 /** The row of the leaf at a pointer; undefined if a sheet has no leaf there. */
-export function findLeafType(tokens: readonly string[]): LocatedLeafRow | undefined {
+export function findLeafRow(tokens: readonly string[]): LocatedLeafRow | undefined {
   return listLeafTypes().find(
     ({ place }) =>
       place.length === tokens.length && place.every((part, at) => part === '*' || part === tokens[at]),

@@ -12,7 +12,7 @@ import { type Measure, measureOf } from '../quantity/index.js'
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Identity, Leaf, LeafKind, Leaves } from './leaf.js'
-import { findLeafType, listLeafTypes } from './leafTable.js'
+import { findLeafRow, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
@@ -20,7 +20,7 @@ import type { SpecSheet } from './specSheet.js'
 import type { Id, NotStated, SourceRef } from './specValue.js'
 
 /**
- * Finds the figure of one machine at a pointer of its sheet: the base leaf, or the override that applies. It
+ * Finds the figure of one machine at a pointer into its sheet: the base leaf, or the override that applies. It
  * does not check `appliesTo`, that is, whether the machine has the part.
  *
  * Method: for every possible variant of the machine, an override of this leaf replaces the base if its
@@ -114,7 +114,7 @@ function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf
       `kind must be one of value, tightening, oils, seal, interval, place, drive, got ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
-  if (tokens === undefined || findLeafType(tokens)?.kind !== kind)
+  if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
     throw new RangeError(`path must point to a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
   if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
     throw new RangeError(`path must point into a part of the sheet, got ${JSON.stringify(path)}`)
@@ -143,7 +143,7 @@ function chooseForVariant(
   kind: LeafKind,
   path: JsonPointer,
 ) {
-  const measure = findLeafType(splitPointer(path) ?? [])?.measure
+  const measure = findLeafRow(splitPointer(path) ?? [])?.measure
   const judged = matchingOverrides
     .map((judgedOverride) => ({
       ...judgedOverride,

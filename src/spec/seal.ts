@@ -8,7 +8,7 @@ export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
 export interface OtherNumber {
   /** The number as printed: `UM-2025`. */
   readonly partNumber: string
-  /** Where the number was read. */
+  /** The source of the number. */
   readonly source?: SourceRef
 }
 
@@ -25,7 +25,7 @@ export interface NumberedPart {
 interface SealPart extends NumberedPart {
   /** Whether a new seal is fitted at every opening, or only if the old one is worn. */
   readonly replace: ReplaceWhen
-  /** Where the seal was read. */
+  /** The source of the seal data. */
   readonly source?: SourceRef
 }
 
@@ -129,7 +129,7 @@ export interface LiquidGasket extends SealPart {
 /** The part has no seal. */
 export interface NoSeal {
   readonly kind: 'none'
-  /** Where this was read. */
+  /** The source. */
   readonly source?: SourceRef
 }
 

@@ -52,7 +52,7 @@ export interface WarrantyTerms {
    * used.
    */
   readonly asks: readonly WarrantyFact[]
-  /** Where the terms were read. */
+  /** The source of the terms. */
   readonly source?: SourceRef
 }
 
@@ -201,7 +201,7 @@ export type SevereUse =
       /** The factor for the usual interval, as text: `0.5`. */
       readonly factor: Figure
       readonly criteria: string
-      /** Where the factor was read. */
+      /** The source of the factor. */
       readonly source?: SourceRef
     }
 
@@ -211,7 +211,7 @@ export interface Override {
   readonly when: Condition
   /** The figures, each with its pointer in the sheet. */
   readonly set: readonly OverrideLeaf[]
-  /** Where the difference was read. */
+  /** The source of the difference. */
   readonly source?: SourceRef
 }
 

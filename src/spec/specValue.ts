@@ -27,7 +27,7 @@ export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
 export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
   /** The same value in the other units that the manual prints, in the order of the page. */
   readonly printed?: readonly PrintedValue<U>[]
-  /** Where the value was read. */
+  /** The source of the value. */
   readonly source?: SourceRef
 }
 

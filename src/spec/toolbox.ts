@@ -58,7 +58,7 @@ export interface TorqueWrench {
   readonly name: string
   /** How the wrench shows the torque. */
   readonly type: 'click' | 'dial' | 'beam' | 'electronic'
-  /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
+  /** Size of the square drive: `1/4 in`, `3/8 in`, `1/2 in`. */
   readonly drive: string
   /** The scales of the wrench. A wrench marked in two units has two. */
   readonly scales: readonly WrenchScale[]

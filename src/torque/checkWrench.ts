@@ -27,7 +27,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * @throws TypeError or RangeError naming the argument, for invalid documents or options
  *
  * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard itself was
- * not read); nearest mark, ties and `fits with care` are house rules: a mark outside the band is never set,
+ * not read). House rules: the nearest mark, ties, and `fits with care`. A mark outside the band is never set,
  * and an error that can leave the band is reported.
  *
  * @example

@@ -36,7 +36,7 @@ export interface CoveredTask {
 
 export interface UncoveredReason {
   readonly on: JsonPointer
-  /** `cannot tell`: a fact is missing in the sheet or the toolbox; `does not fit`: no wrench of the toolbox covers it. */
+  /** `cannot tell`: a fact is missing from the sheet or the toolbox; `does not fit`: no wrench in the toolbox covers it. */
   readonly verdict: 'does not fit' | 'cannot tell'
   /**
    * The reasons for each wrench, in the order of the toolbox; a reason about the sheet is listed once,

@@ -18,7 +18,7 @@ export interface CalibrationInputs {
 }
 
 /**
- * Reads when a torque wrench is due for calibration: after 12 months or 5,000 cycles, whichever comes first.
+ * Reads the calibration date, the limits and the cycles of a torque wrench. It is due after 12 months or 5,000 cycles, whichever comes first.
  * `service/` combines date and interval.
  *
  * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure takes

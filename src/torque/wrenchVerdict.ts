@@ -12,7 +12,7 @@ export interface WrenchOptions {
   /** A tolerance for nominals that the manual prints without one, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
   /**
-   * The adaptor between wrench and fastener, as in a toolbox. The setting is corrected for the extension of a
+   * The adaptor between wrench and fastener, in the form that a toolbox uses. The setting is corrected for the extension of a
    * crowfoot; straight extensions and drive adaptors need no correction. An adaptor without a kind is a
    * crowfoot.
    */

@@ -111,7 +111,7 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
   const topDiameter = funnel.diameter.value / 1000
   return {
     topDiameter,
-    floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,
+    bottomDiameter: funnel.shape === 'cone' ? bore : topDiameter,
     depth: funnel.depth.value / 1000,
     bore,
     length: hose.length.value / 1000,

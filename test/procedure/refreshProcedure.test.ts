@@ -40,7 +40,13 @@ describe('a procedure for a new revision of its sheet', () => {
     const text = JSON.stringify(sheet).replaceAll('"35"', '"38"').replaceAll('"900"', '"850"')
     const refreshed = refresh(old, JSON.parse(text))
     expect(refreshed.procedure).toEqual({ ...old, sheet: { id: sheet.id, revision: '2031-02' } })
-    expect(refreshed).toMatchObject({ gone: [], moved: [], lost: [], left: [], isRebuilt: false })
+    expect(refreshed).toMatchObject({
+      removedSteps: [],
+      moved: [],
+      lostNotes: [],
+      left: [],
+      isRebuilt: false,
+    })
   })
 
   test('many new steps come in without a change of the order', () => {
@@ -61,11 +67,11 @@ describe('a procedure for a new revision of its sheet', () => {
 
   test('steps of a part that is gone are named, with their notes', () => {
     const old = writeOwn({ ...TWO, tail: { out: 'cover', access: 'rear' } })
-    const { procedure, gone, lost, left } = refresh(old, sheetOf(TWO, '2031-02'))
+    const { procedure, removedSteps, lostNotes, left } = refresh(old, sheetOf(TWO, '2031-02'))
     expect(left).toEqual([])
-    expect(gone.length).toBeGreaterThan(10)
-    expect(gone.every(({ on }) => /\/tail|rear-beam/.test(on ?? ''))).toBe(true)
-    expect(lost.length).toBeGreaterThan(2)
+    expect(removedSteps.length).toBeGreaterThan(10)
+    expect(removedSteps.every(({ on }) => /\/tail|rear-beam/.test(on ?? ''))).toBe(true)
+    expect(lostNotes.length).toBeGreaterThan(2)
     expect(idsOf(procedure)).toEqual(idsOf(old).filter((id) => idsOf(procedure).includes(id)))
   })
 
@@ -90,10 +96,10 @@ describe('a procedure for a new revision of its sheet', () => {
       const old = writeOwn(casesOf(chosen, before))
       const kept = chosen.filter((id, place) => place === 0 || others.includes(id))
       const sheet = sheetOf(casesOf(kept, after), '2031-02')
-      const { procedure, left, lost, moved, isRebuilt } = refresh(old, sheet)
+      const { procedure, left, lostNotes, moved, isRebuilt } = refresh(old, sheet)
       expect(left).toEqual([])
       expect(validateProcedure(procedure, sheet)).toEqual([])
-      const notes = [...procedure.steps.map(({ note }) => note), ...lost.map(({ note }) => note)]
+      const notes = [...procedure.steps.map(({ note }) => note), ...lostNotes.map(({ note }) => note)]
       for (const { note } of old.steps) if (note !== undefined) expect(notes).toContain(note)
       const own = idsOf(procedure).filter((id) => idsOf(old).includes(id) && !moved.includes(id))
       if (isRebuilt) rebuilt += 1

@@ -147,16 +147,16 @@ describe('the work grows with the steps, not with their square', () => {
         return undefined
       }
     }
-    const { layout } = context
+    const { indexedSheet } = context
     const watchedLayout = {
-      ...layout,
-      gearcases: new WatchedMap(layout.gearcases),
-      shields: new WatchedMap(layout.shields),
-      parts: new WatchedMap(layout.parts),
-      instances: watchedList(layout.instances),
-      securedItems: watchedList(layout.securedItems),
+      ...indexedSheet,
+      gearcases: new WatchedMap(indexedSheet.gearcases),
+      shields: new WatchedMap(indexedSheet.shields),
+      parts: new WatchedMap(indexedSheet.parts),
+      instances: watchedList(indexedSheet.instances),
+      securedItems: watchedList(indexedSheet.securedItems),
     }
-    expect(findTroubles(sheet, { ...context, layout: watchedLayout }, procedure).troubles).toEqual([])
+    expect(findTroubles(sheet, { ...context, indexedSheet: watchedLayout }, procedure).troubles).toEqual([])
     return { steps: procedure.steps.length, visits }
   }
 

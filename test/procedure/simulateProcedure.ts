@@ -11,5 +11,5 @@ export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet
     states.push(structuredClone(state)),
   )
   const all = [...findings, ...troubles.map(({ finding }) => finding)]
-  return { start: makeInitialState(context.layout), states, end, findings: all }
+  return { start: makeInitialState(context.indexedSheet), states, end, findings: all }
 }

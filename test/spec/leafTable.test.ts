@@ -1,6 +1,6 @@
 import { expect, expectTypeOf, test } from 'vitest'
 import type { VolumeUnit } from '../../src/quantity/index.js'
-import { findLeafType, LEAF_TABLE, type LeafPlace, type LeafTableOf } from '../../src/spec/leafTable.js'
+import { findLeafRow, LEAF_TABLE, type LeafPlace, type LeafTableOf } from '../../src/spec/leafTable.js'
 import type { Machine, SpecSheet } from '../../src/spec/specSheet.js'
 import type { SpecValue } from '../../src/spec/specValue.js'
 
@@ -32,8 +32,8 @@ test('a leaf without a row, a row without a leaf, and a row of another kind or m
 
 test('the row of a place is found by its parts, and only for whole leaves', () => {
   const seal = ['gearcases', 'front', 'openings', 'drain', 'seals', '0']
-  expect(findLeafType(seal)).toMatchObject({ kind: 'seal', role: 'seal' })
-  expect(findLeafType([...seal, 'material'])).toBe(undefined)
-  expect(findLeafType(seal.slice(0, -1))).toBe(undefined)
-  expect(findLeafType(['machine', 'mass'])).toMatchObject({ kind: 'value', measure: 'mass' })
+  expect(findLeafRow(seal)).toMatchObject({ kind: 'seal', role: 'seal' })
+  expect(findLeafRow([...seal, 'material'])).toBe(undefined)
+  expect(findLeafRow(seal.slice(0, -1))).toBe(undefined)
+  expect(findLeafRow(['machine', 'mass'])).toMatchObject({ kind: 'value', measure: 'mass' })
 })

@@ -53,7 +53,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const text = isJson
     ? `${JSON.stringify(procedure, null, 2)}\n`
     : writeYaml(procedure, planned.ok ? planned : undefined) +
-      (refreshed?.lost ?? [])
+      (refreshed?.lostNotes ?? [])
         .map(describeLostNote)
         .map((line) => `# ${cleanLine(line)}\n`)
         .join('')
@@ -78,22 +78,22 @@ const describeLostNote = ({ id, note }: { readonly id: string; readonly note: st
 /** Steps removed and added for a new revision, and the notes of removed steps. */
 function describeRefresh(
   oldProcedure: ProcedureDocument,
-  { procedure, gone, moved, lost, isRebuilt }: ReturnType<typeof refreshProcedure>,
+  { procedure, removedSteps, moved, lostNotes, isRebuilt }: ReturnType<typeof refreshProcedure>,
 ): readonly string[] {
   const listAddedSteps = (steps: ProcedureDocument['steps'], others: ProcedureDocument['steps']) =>
     steps.filter(({ id }) => !others.some((step) => step.id === id))
-  const removedSteps = listAddedSteps(oldProcedure.steps, procedure.steps).filter(
-    (step) => !gone.some(({ id }) => id === step.id),
+  const replacedSteps = listAddedSteps(oldProcedure.steps, procedure.steps).filter(
+    (step) => !removedSteps.some(({ id }) => id === step.id),
   )
   return [
-    ...gone.map(({ id, on = '' }) => `Step removed: ${id}: this machine has no ${on}`),
-    ...removedSteps.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
+    ...removedSteps.map(({ id, on = '' }) => `Step removed: ${id}: this machine has no ${on}`),
+    ...replacedSteps.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
     ...listAddedSteps(procedure.steps, oldProcedure.steps).map(
       ({ id, do: action }) => `Step added: ${id}: ${action}`,
     ),
     ...(isRebuilt ? [] : moved.map((id) => `Step moved: ${id}`)),
     ...(isRebuilt ? ['Steps rebuilt in the usual order: single changes were not enough'] : []),
-    ...lost.map(describeLostNote),
+    ...lostNotes.map(describeLostNote),
   ]
 }
 

@@ -65,7 +65,7 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/limited-slip-not-stated': () => 'The manual does not mention a limited-slip additive.',
   'oil/limited-slip-fits': ({ limitedSlip }) =>
     limitedSlip === 'either'
-      ? 'The oil may be with or without a limited-slip additive.'
+      ? 'The oil may or may not contain a limited-slip additive.'
       : limitedSlip === 'required'
         ? 'The oil contains the limited-slip additive that the manual requires.'
         : 'The oil is without a limited-slip additive, as the manual requires.',

@@ -88,7 +88,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/override-target-missing': ({ target }) =>
     `The sheet has no figure at ${target} for the override to set. Check the pointer.`,
   'spec/part-supersedes-itself': ({ partNumber, numbers }) =>
-    `Part ${partNumber} is superseded by itself (${numbers.join(' → ')}), so no number is the one to buy. Correct one of them.`,
+    `Part ${partNumber} is superseded by itself (${numbers.join(' → ')}), so there is no number to buy. Correct one of them.`,
   'spec/period-as-hours': ({ hours, months }, say) =>
     `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>

@@ -80,7 +80,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `Several oils in stock meet the manual (${partText(part)}): ${say.list(oils)}. This plan uses ${chosen}; record the oil that you fill in.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
   'service/no-oil-for-ambient': ({ part, ambient }, say) =>
-    `No oil of the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,
+    `No oil in the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
     `The ${container} is not ${oil}. ${say.reason(reason)}`,
   'service/ask-oil-maker': ({ container, oil, reason }, say) =>

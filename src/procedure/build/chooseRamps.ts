@@ -27,7 +27,7 @@ interface Obstacle {
  */
 export function chooseRamps(
   sheet: SpecSheet,
-  layout: IndexedSheet,
+  indexedSheet: IndexedSheet,
   jobs: readonly OilJob[],
   mustNotRun: boolean,
 ): ChosenRamps {
@@ -35,7 +35,9 @@ export function chooseRamps(
   const supports = raised.flatMap(({ emptiedInstances }) =>
     emptiedInstances.flatMap(({ gearcase }) => gearcase.supports),
   )
-  const axles = layout.axles.filter((axle) => supports.some((one) => layout.axleOfSupport.get(one) === axle))
+  const axles = indexedSheet.axles.filter((axle) =>
+    supports.some((one) => indexedSheet.axleOfSupport.get(one) === axle),
+  )
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   const readAxleName = (axle: Id) => sheet.machine.axles[axle]?.name ?? axle
   const obstacle = findObstacle()
@@ -47,7 +49,7 @@ export function chooseRamps(
     }
   }
   const findings = axles
-    .filter((axle) => !layout.areRampsAllowed.has(axle))
+    .filter((axle) => !indexedSheet.areRampsAllowed.has(axle))
     .map((axle) => {
       const path = joinPointer(['machine', 'axles', axle])
       return procedureFinding('procedure/ramps-not-stated', 'info', document, path, {
@@ -57,7 +59,11 @@ export function chooseRamps(
   return dropUndefined({
     axles,
     onRamps:
-      axles.length === 0 ? undefined : isTilted(layout, axles) ? ('tilted' as const) : ('level' as const),
+      axles.length === 0
+        ? undefined
+        : isTilted(indexedSheet, axles)
+          ? ('tilted' as const)
+          : ('level' as const),
     findings,
   })
 
@@ -65,20 +71,22 @@ export function chooseRamps(
     const [first] = raised
     if (first === undefined) return undefined
     if (mustNotRun) return { because: 'must not run', path: '/machine' }
-    const unknownSupport = supports.find((one) => !layout.axles.includes(layout.axleOfSupport.get(one) ?? ''))
+    const unknownSupport = supports.find(
+      (one) => !indexedSheet.axles.includes(indexedSheet.axleOfSupport.get(one) ?? ''),
+    )
     if (unknownSupport !== undefined)
       return { because: 'axle not known', path: joinPointer(['machine', 'supports', unknownSupport]) }
-    const forbiddenAxle = axles.find((axle) => layout.areRampsAllowed.get(axle) === false)
+    const forbiddenAxle = axles.find((axle) => indexedSheet.areRampsAllowed.get(axle) === false)
     if (forbiddenAxle !== undefined)
       return {
         ...{ because: 'manual forbids ramps', part: readAxleName(forbiddenAxle) },
         path: joinPointer(['machine', 'axles', forbiddenAxle]),
       }
     // Driving onto the next pair of ramps would drive off the first.
-    if (axles.length > 1 && isTilted(layout, axles))
+    if (axles.length > 1 && isTilted(indexedSheet, axles))
       return { because: 'level needs flat ground', path: '/machine/axles' }
     for (const job of raised) {
-      const because = findJobObstacle(layout, jobs, job, isTilted(layout, axles))
+      const because = findJobObstacle(indexedSheet, jobs, job, isTilted(indexedSheet, axles))
       const { gearcase, path } = job.owner.gearcase
       if (because !== undefined) return { because, part: gearcase.name, path }
     }
@@ -91,7 +99,7 @@ export function chooseRamps(
  * machine with one end on ramps is tilted. Common practice, no source.
  */
 function findJobObstacle(
-  layout: IndexedSheet,
+  indexedSheet: IndexedSheet,
   jobs: readonly OilJob[],
   { owner, emptiedInstances, task }: OilJob,
   isMachineTilted: boolean,
@@ -112,7 +120,7 @@ function findJobObstacle(
   const isOnlyChecked = task === 'check' && attitude !== 'level on its wheels'
   if (isMachineTilted && hasLevelCheck && (isFilledLevel || isOnlyChecked)) return 'level needs flat ground'
   const shields = emptiedInstances.flatMap(({ gearcase }) => gearcase.shields)
-  const hasGuard = shields.some((id) => layout.shields.get(id)?.shield.guards === 'moving parts')
+  const hasGuard = shields.some((id) => indexedSheet.shields.get(id)?.shield.guards === 'moving parts')
   // Such a guard would still be off while the machine drives.
   const isShared = jobs.some(
     (job) =>

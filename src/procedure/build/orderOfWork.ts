@@ -1,5 +1,5 @@
 import { joinPointer, splitPointer } from '../../base/index.js'
-import { findLeafType, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
+import { findLeafRow, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
 import {
   findWheelMark,
   type GearcaseInstance,
@@ -71,7 +71,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
 /** Whether a figure depends on unknown facts of the machine. */
 function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['values']>): boolean {
   return Object.values(values).some((path) => {
-    const kind = findLeafType(splitPointer(path) ?? [])?.kind
+    const kind = findLeafRow(splitPointer(path) ?? [])?.kind
     return kind !== undefined && resolveLeaf(sheet, identity, kind, path).kind === 'cannot tell'
   })
 }
@@ -101,8 +101,9 @@ function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
 }
 
 function writeSecuring(writer: Writer, when: SecuredItem['when']): void {
-  const { layout } = writer.context
-  for (const step of listUnsecured({ layout, state: writer.state }, when)) writeStep(writer, step.do, step.on)
+  const { indexedSheet } = writer.context
+  for (const step of listUnsecured({ indexedSheet, state: writer.state }, when))
+    writeStep(writer, step.do, step.on)
 }
 
 function writeParking(writer: Writer): void {
@@ -197,7 +198,7 @@ function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[]
       .filter((task) => task.phase === 'on stands')
       .flatMap((task) => task.job.emptiedInstances.flatMap(({ gearcase }) => gearcase.supports)),
   )
-  return [...writer.context.layout.axleOfSupport.keys()].filter((support) => needed.has(support))
+  return [...writer.context.indexedSheet.axleOfSupport.keys()].filter((support) => needed.has(support))
 }
 
 /** Chocks the wheels that stay on the ground, and secures the items of the sheet. */
@@ -207,10 +208,10 @@ function writeChockingAndSecuring(writer: Writer, supports: readonly string[]): 
 }
 
 function writeChocking(writer: Writer, supports: readonly string[]): void {
-  const { layout } = writer.context
-  const liftedAxles = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
-  const [stayingAxle, ...others] = layout.axles.filter((axle) => !liftedAxles.has(axle))
-  const isOneAxleStaying = stayingAxle !== undefined && others.length === 0 && layout.axles.length > 1
+  const { indexedSheet } = writer.context
+  const liftedAxles = new Set(supports.map((support) => indexedSheet.axleOfSupport.get(support)))
+  const [stayingAxle, ...others] = indexedSheet.axles.filter((axle) => !liftedAxles.has(axle))
+  const isOneAxleStaying = stayingAxle !== undefined && others.length === 0 && indexedSheet.axles.length > 1
   writeStep(
     writer,
     'chock the wheels',
@@ -241,7 +242,7 @@ function writeShieldRemoval(writer: Writer, job: OilJob): void {
 
 function listShields(writer: Writer, instances: readonly GearcaseInstance[]): readonly ShieldLayout[] {
   const needed = new Set(instances.flatMap(({ gearcase }) => gearcase.shields))
-  return [...writer.context.layout.shields.values()].filter(
+  return [...writer.context.indexedSheet.shields.values()].filter(
     (shield) => needed.has(shield.id) && shield.applies !== 'no',
   )
 }
@@ -269,14 +270,16 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
     unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),
   )
   // Another job behind the shield may wait for its last leak check.
-  const uncheckedPaths = listNotChecked(writer.state, writer.context.layout.instances).map(({ on }) => on)
+  const uncheckedPaths = listNotChecked(writer.state, writer.context.indexedSheet.instances).map(
+    ({ on }) => on,
+  )
   const isUnchecked = ({ path, shields }: GearcaseLayout, { id }: ShieldLayout) =>
     shields.includes(id) && uncheckedPaths.includes(path)
   for (const shield of shieldsToRefit)
     if (
       writer.state.shields[shield.path] === 'off' &&
       !shieldsNeededOff.has(shield) &&
-      ![...writer.context.layout.gearcases.values()].some((one) => isUnchecked(one, shield))
+      ![...writer.context.indexedSheet.gearcases.values()].some((one) => isUnchecked(one, shield))
     )
       writeStep(writer, 'refit shield', shield.path)
 }

@@ -18,7 +18,7 @@ export function writePouring(writer: Writer, { owner }: OilJob): void {
     levelToCheck !== undefined && method !== 'sight glass' && levelToCheck.path !== fill.path
   if (isLevelOpened && method === 'to level hole') writeOpening(writer, levelToCheck, owner)
   for (const one of gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
-  for (const wait of listNotCured(writer.context.layout, writer.state, owner))
+  for (const wait of listNotCured(writer.context.indexedSheet, writer.state, owner))
     writeStep(writer, wait.do, wait.on, wait.at)
   writePartStep(writer, 'measure the oil', gearcase, owner)
   const addAdditive = (isOilIn: boolean): void => {

@@ -49,7 +49,7 @@ export function makeWriter(
     identity,
     ramps,
     context,
-    state: makeInitialState(context.layout),
+    state: makeInitialState(context.indexedSheet),
     steps: [],
     usedIds: new Set(),
     finishedKeys: new Set(),

@@ -14,7 +14,7 @@ import {
   trueIfEmpty,
 } from '../stepContext.js'
 
-/** Needs for closing joints: a clean face, the right seal, everything tight. */
+/** Preconditions of closing joints: a clean face, the right seal, everything tight. */
 export const CLOSING_NEEDS = {
   'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
@@ -56,9 +56,13 @@ export const CLOSING_NEEDS = {
 } satisfies Readonly<Record<string, Need>>
 
 /** The gearcase of the step, those behind its shield, or all. */
-export function listAffectedInstances({ layout, target, shield }: StepContext): readonly GearcaseInstance[] {
+export function listAffectedInstances({
+  indexedSheet,
+  target,
+  shield,
+}: StepContext): readonly GearcaseInstance[] {
   if (target !== undefined) return [target]
-  const allInstances = layout.instances
+  const allInstances = indexedSheet.instances
   return shield === undefined
     ? allInstances
     : allInstances.filter(({ gearcase }) => gearcase.shields.includes(shield.id))

@@ -13,7 +13,7 @@ import {
 } from '../stepContext.js'
 import { listNotTightened } from './closing.js'
 
-/** Needs for filling: an empty, closed gearcase, measured oil, and a level that is read at rest. */
+/** Preconditions of filling: an empty, closed gearcase, measured oil, and a level that is read at rest. */
 export const FILLING_NEEDS = {
   'not-drained': (context) => {
     const undrained = listNotDrained(context)
@@ -46,8 +46,8 @@ export const FILLING_NEEDS = {
     return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
   },
   'drain-not-tightened': (context) => trueIfEmpty(listOpenDrains(context)),
-  'cover-not-cured': ({ layout, state, owner }) =>
-    owner === undefined || trueIfEmpty(listNotCured(layout, state, owner)),
+  'cover-not-cured': ({ indexedSheet, state, owner }) =>
+    owner === undefined || trueIfEmpty(listNotCured(indexedSheet, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || getGearcaseState(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
@@ -107,24 +107,24 @@ export function listNotDrained({ state, jobs, owner }: StepContext): readonly Ge
   )
 }
 
-function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDraft[] {
+function listOpenDrains({ indexedSheet, state, owner }: StepContext): readonly StepDraft[] {
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase
-  const openPaths = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
+  const allowedOpenPaths = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
   return listNotTightened(
     state,
-    listOilSharers(layout, owner),
-    (path, wasOpened) => wasOpened && !openPaths.has(path),
+    listOilSharers(indexedSheet, owner),
+    (path, wasOpened) => wasOpened && !allowedOpenPaths.has(path),
   )
 }
 
 /** Steps that wait for the uncured sealant of covers. */
 export function listNotCured(
-  layout: IndexedSheet,
+  indexedSheet: IndexedSheet,
   state: MutableState,
   owner: GearcaseInstance,
 ): readonly StepDraft[] {
-  return listOilSharers(layout, owner).flatMap(({ gearcase, instance }) =>
+  return listOilSharers(indexedSheet, owner).flatMap(({ gearcase, instance }) =>
     gearcase.covers.flatMap((cover) => {
       const { wasRemoved, cured } = getCoverState(state, cover, instance)
       return cover.seal.mustCure && wasRemoved && !cured ? draftAt('wait for the cure', cover, instance) : []

@@ -11,7 +11,7 @@ import {
   trueIfEmpty,
 } from '../stepContext.js'
 
-/** Needs for filters: removal after draining, inspection, and refitting before the plug or cover in front. */
+/** Preconditions of filter work: removal after draining, inspection, and refitting before the plug or cover in front. */
 export const FILTER_NEEDS = {
   'filter-before-drain': ({ state, target }) =>
     target === undefined || getGearcaseState(state, target).oil !== 'old' || draftDraining(target),

@@ -20,15 +20,15 @@ const isRemoved: Need = (context) => {
   return [draftOnStepPart(context, action, cover ?? filter ?? opening)]
 }
 
-/** Needs for opening a gearcase: it can be filled again, spills no oil, and lets no dirt in. */
+/** Preconditions of opening a gearcase: it can be filled again, spills no oil, and lets no dirt in. */
 export const OPENING_NEEDS = {
   // A filter behind a plug or cover has no outside to clean.
   'area-not-cleaned': (context) =>
     context.filter?.behind !== undefined ||
     (getPartState(context)?.areaClean ?? true) || [draftOnStepPart(context, 'clean around')],
-  'shield-in-the-way': ({ gearcase, layout, state }) => {
+  'shield-in-the-way': ({ gearcase, indexedSheet, state }) => {
     const on = (gearcase?.shields ?? [])
-      .flatMap((id) => layout.shields.get(id) ?? [])
+      .flatMap((id) => indexedSheet.shields.get(id) ?? [])
       .filter(({ path, applies }) => applies !== 'no' && state.shields[path] === 'on')
     return trueIfEmpty(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },

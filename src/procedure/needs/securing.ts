@@ -15,7 +15,7 @@ import {
 import { listNotTightened } from './closing.js'
 import { isDrainOpening } from './opening.js'
 
-/** Needs for safety: the machine cannot move, fall or turn during the work. */
+/** Safety preconditions: the machine cannot move, fall or turn during the work. */
 export const SECURING_NEEDS = {
   'manual-not-read': ({ state }) => state.manualRead || [{ do: 'read the manual' }],
   'variant-not-found': ({ state, gearcase, opening, cover, filter, shield }) =>
@@ -28,8 +28,9 @@ export const SECURING_NEEDS = {
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   // Chocks at the wheels on ramps do not hold the wheels on the ground.
-  'not-chocked': ({ layout, state: { chocked, onRamps } }) => {
-    const axlesOnGround = onRamps.length === 0 ? [] : layout.axles.filter((axle) => !onRamps.includes(axle))
+  'not-chocked': ({ indexedSheet, state: { chocked, onRamps } }) => {
+    const axlesOnGround =
+      onRamps.length === 0 ? [] : indexedSheet.axles.filter((axle) => !onRamps.includes(axle))
     if (axlesOnGround.length > 0)
       return axlesOnGround.some((axle) => chocked.includes(axle)) || axlesOnGround.map(draftChocking)
     return chocked.length > 0 || [{ do: 'chock the wheels' }]
@@ -40,14 +41,14 @@ export const SECURING_NEEDS = {
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
     ],
-  'guard-not-refitted': ({ layout, state }) => {
-    const removedGuards = [...layout.shields.values()].filter(
+  'guard-not-refitted': ({ indexedSheet, state }) => {
+    const removedGuards = [...indexedSheet.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
     )
     return trueIfEmpty(removedGuards.map(({ path }) => ({ do: 'refit shield', on: path })))
   },
   'chocks-on-lifted-wheels': (context) => {
-    const stayingAxles = listStayingAxles(context)
+    const stayingAxles = listAxlesOnGround(context)
     return (
       stayingAxles.length === 0 ||
       stayingAxles.some((axle) => context.state.chocked.includes(axle)) ||
@@ -55,7 +56,7 @@ export const SECURING_NEEDS = {
     )
   },
   'axle-not-chocked': (context) => {
-    const stayingAxles = listStayingAxles(context)
+    const stayingAxles = listAxlesOnGround(context)
     const unchockedAxles = stayingAxles.filter((axle) => !context.state.chocked.includes(axle))
     return unchockedAxles.length === stayingAxles.length || trueIfEmpty(unchockedAxles.map(draftChocking))
   },
@@ -77,9 +78,9 @@ export const SECURING_NEEDS = {
     trueIfEmpty(
       isDraining(context) ? draftRaising(listSupportsOffRamps(context, listMissingSupports(context))) : [],
     ),
-  'lowered-with-drain-open': ({ layout, state }) =>
+  'lowered-with-drain-open': ({ indexedSheet, state }) =>
     trueIfEmpty(
-      layout.instances
+      indexedSheet.instances
         .filter(({ gearcase }) => gearcase.supports.some((support) => state.lifted.includes(support)))
         .flatMap(({ gearcase, instance }) =>
           gearcase.emptyingWays.flatMap((way): readonly StepDraft[] => {
@@ -100,15 +101,15 @@ export const SECURING_NEEDS = {
       ...(state.onRamps.length > 0 ? [DRIVE_OFF_STEP] : []),
     ]),
   'ramps-and-jack': ({ state }) => state.onRamps.length === 0 || [DRIVE_OFF_STEP],
-  'ramps-not-permitted': ({ layout, part }) => {
-    const axles = part?.kind === 'axle' ? [part.id] : layout.axles
-    return axles.every((axle) => layout.areRampsAllowed.get(axle) !== false) || []
+  'ramps-not-permitted': ({ indexedSheet, part }) => {
+    const axles = part?.kind === 'axle' ? [part.id] : indexedSheet.axles
+    return axles.every((axle) => indexedSheet.areRampsAllowed.get(axle) !== false) || []
   },
   // Fill and level plugs may be turned in by hand: they are opened again for the level on flat ground.
-  'driven-with-plug-loose': ({ layout, state }) =>
+  'driven-with-plug-loose': ({ indexedSheet, state }) =>
     trueIfEmpty(
-      listNotTightened(state, layout.instances).flatMap((draft) => {
-        const part = layout.parts.get(draft.on ?? '')
+      listNotTightened(state, indexedSheet.instances).flatMap((draft) => {
+        const part = indexedSheet.parts.get(draft.on ?? '')
         if (part?.kind !== 'opening') return draft
         const { position } = getOpeningState(state, part.opening, draft.at?.instance)
         const isFillOrLevel = servesAs(part.opening, 'fill') || servesAs(part.opening, 'level')
@@ -123,11 +124,11 @@ export const SECURING_NEEDS = {
     if (!mustNotRun || isOilRenewed) return true
     return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
   },
-  'run-without-oil': ({ layout, state }) => {
-    const emptyGearcases = layout.instances.filter((one) => getGearcaseState(state, one).oil === 'out')
+  'run-without-oil': ({ indexedSheet, state }) => {
+    const emptyGearcases = indexedSheet.instances.filter((one) => getGearcaseState(state, one).oil === 'out')
     return trueIfEmpty(
       emptyGearcases.flatMap((one) => {
-        const { gearcase, instance } = findOwner(layout, one.gearcase, one.instance)
+        const { gearcase, instance } = findOwner(indexedSheet, one.gearcase, one.instance)
         return draftAt('pour the oil', gearcase.fillOpening, instance)
       }),
     )
@@ -138,9 +139,9 @@ export const SECURING_NEEDS = {
     if (context.gearcase.supports.length === 0) return [{ ...context.step, do: 'roll the machine' }]
     return missing.length === 0 || draftRaising(missing)
   },
-  'wheel-turned-with-plug-out': ({ state, layout, target, step }) => {
+  'wheel-turned-with-plug-out': ({ state, indexedSheet, target, step }) => {
     // Rolling turns all wheels.
-    const turnedInstances = step.do === 'roll the machine' ? layout.instances : target ? [target] : []
+    const turnedInstances = step.do === 'roll the machine' ? indexedSheet.instances : target ? [target] : []
     return trueIfEmpty(
       turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
@@ -149,21 +150,21 @@ export const SECURING_NEEDS = {
       ),
     )
   },
-  'wrong-attitude': ({ layout, state, owner, step }) => {
+  'wrong-attitude': ({ indexedSheet, state, owner, step }) => {
     const fill = owner?.gearcase.fill
     // Pouring depends on the attitude only if the oil runs out at a level hole.
     if (step.do === 'pour the oil' && fill?.method.kind !== 'to level hole') return true
     switch (fill?.level?.attitude) {
       case 'level on its wheels':
         if (state.lifted.length > 0) return [{ do: 'lower the machine' }]
-        return !isTilted(layout, state.onRamps) || [DRIVE_OFF_STEP]
+        return !isTilted(indexedSheet, state.onRamps) || [DRIVE_OFF_STEP]
       case 'level on stands':
         return (
           (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
           draftRaising(owner?.gearcase.supports ?? [])
         )
       default:
-        return !isTilted(layout, state.onRamps) || [DRIVE_OFF_STEP]
+        return !isTilted(indexedSheet, state.onRamps) || [DRIVE_OFF_STEP]
     }
   },
 } satisfies Readonly<Record<string, Need>>
@@ -177,18 +178,18 @@ export function isTilted({ axles }: IndexedSheet, onRamps: readonly string[]): b
 
 /** The supports whose axle is not on ramps. */
 function listSupportsOffRamps(
-  { layout, state }: StepContext,
+  { indexedSheet, state }: StepContext,
   supports: readonly string[],
 ): readonly string[] {
-  return supports.filter((support) => !state.onRamps.includes(layout.axleOfSupport.get(support) ?? ''))
+  return supports.filter((support) => !state.onRamps.includes(indexedSheet.axleOfSupport.get(support) ?? ''))
 }
 
 /** Steps that secure the items that are not secured. */
 export function listUnsecured(
-  { layout, state }: Pick<StepContext, 'layout' | 'state'>,
+  { indexedSheet, state }: Pick<StepContext, 'indexedSheet' | 'state'>,
   when: SecuredItem['when'],
 ): readonly StepDraft[] {
-  return layout.securedItems
+  return indexedSheet.securedItems
     .filter(({ item, path }) => item.when === when && !state.secured.includes(path))
     .map(({ path }) => ({ do: 'secure the machine', on: path }))
 }
@@ -224,8 +225,9 @@ function listMissingSupports({ gearcase, state }: StepContext): readonly string[
 }
 
 /** Axles that stay on the ground after this step. */
-function listStayingAxles({ layout, state, part }: StepContext): readonly string[] {
-  const supports = part?.kind === 'support' ? [...state.lifted, part.id] : [...layout.axleOfSupport.keys()]
-  const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
-  return layout.axles.filter((axle) => !lifted.has(axle))
+function listAxlesOnGround({ indexedSheet, state, part }: StepContext): readonly string[] {
+  const supports =
+    part?.kind === 'support' ? [...state.lifted, part.id] : [...indexedSheet.axleOfSupport.keys()]
+  const lifted = new Set(supports.map((support) => indexedSheet.axleOfSupport.get(support)))
+  return indexedSheet.axles.filter((axle) => !lifted.has(axle))
 }

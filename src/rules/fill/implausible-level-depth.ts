@@ -8,8 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * An oil level too far below its hole to reach with a finger. Such gearcases are hardly ever that deep, so a
  * decimal point or a unit is wrong.
  * Judges: Every stated `below` of a fill method `to level hole`, including overrides, by its first printed
- * figure. Finds any whose highest figure is above 100 mm. Skipped if another printed figure of the value
- * disagrees.
+ * figure. Finds any whose highest figure is above 100 mm. Skipped if a second printed figure disagrees with the first.
  * Place: the value
  * Params: gearcase: its name; below: as first printed
  * Harm: machine

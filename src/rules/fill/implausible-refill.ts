@@ -12,7 +12,7 @@ import { sheetRule } from '../ruleMakers.js'
  * sheet states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two volumes: by
  * type, 10 L (hub reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L
  * (gearbox), times the number of instances if `per` is `all instances`; by mass, 1 L for each 15 kg of a
- * stated machine mass of 50 kg or more. Skipped if another printed figure of the value disagrees, or if it
+ * stated machine mass of 50 kg or more. Skipped if a second printed figure disagrees with the first, or if it
  * exceeds a stated dry fill (`fill/refill-larger-than-dry-fill`).
  * Place: the refill
  * Params: gearcase: its name; refill: as first printed; limit: the largest plausible volume in L

@@ -35,7 +35,7 @@ export interface SheetIndex {
   readonly values: readonly FoundValue[]
   /** Every printed value: the stated values and their `printed` entries. */
   readonly figures: readonly WithPath<{ figure: PrintedValue }>[]
-  /** Printed values that disagree with the first figure of the same value. */
+  /** Printed conversions that differ from the first printed figure. */
   readonly disagreements: readonly Disagreement[]
   /** Openings, covers, filters and shields. */
   readonly parts: readonly SheetPart[]
@@ -102,11 +102,11 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
   return index
 }
 
-/** A printed value that disagrees with the first. */
+/** A printed conversion that differs from the first figure. */
 type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreement: PrintedComparison }>
 
 /**
- * The printed values that disagree with the first. If all the others agree with one another, the first is
+ * The printed conversions that differ from the first figure. If all the others agree with one another, the first is
  * wrong, and only it is listed.
  */
 function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disagreement[] {

@@ -17,7 +17,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: `<seal>/material`
  * Params: part: the name of the part (see terms); material: as written; reason: code and params of the judgement
  * Harm: machine
- * Source: a seal maker's chart for hypoid oils, from a secondary source without the picture, and a table of
+ * Source: a seal maker's chart for hypoid oils, as quoted in a secondary source (chart not seen), and a table of
  * elastomers, from a secondary source. The attack of EP additives on silicone: common practice, no source.
  */
 export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ sheet }) => {

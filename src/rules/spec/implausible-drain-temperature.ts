@@ -8,7 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * A drain temperature above 80 °C. Such hot oil burns the hand that removes the plug; the figure may be 86 to
  * 122 °F, entered as °C. The temperature for a level check is often higher, and is not judged here.
  * Judges: Every stated `drainTemperature` of a gearcase, including overrides, by its first printed figure.
- * Finds one whose highest figure is above 80 °C. Skipped if another printed figure of the value disagrees.
+ * Finds one whose highest figure is above 80 °C. Skipped if a second printed figure disagrees with the first.
  * Place: the value
  * Params: gearcase: its name; temperature: as first printed
  * Harm: injury

@@ -7,7 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
  * A machine mass of 0.8 kg, or above that of any small utility machine. Tonnes and kilograms were confused.
  * Stands and jacks are judged by this mass.
  * Judges: The stated `mass` of the machine, including overrides, by its first printed figure. Finds one below
- * 50 kg or above 40,000 kg. Skipped if another printed figure of the value disagrees.
+ * 50 kg or above 40,000 kg. Skipped if a second printed figure disagrees with the first.
  * Place: the value
  * Params: mass: as first printed
  * Harm: injury

@@ -10,8 +10,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Variants of one machine are alike, so a decimal point or a unit is wrong.
  * Judges: Every override of a stated value that is not a temperature, or of a torque, whose base leaf states
  * a figure of the same measure, if both are above zero. Compares the highest first printed figures. Finds a
- * figure more than 5 times the other, or less than a fifth. Skipped if another printed figure of the value
- * disagrees.
+ * figure more than 5 times the other, or less than a fifth. Skipped if a second printed figure disagrees with the first.
  * Place: `/overrides/<place>/set/<place>/to`, or its `torque`
  * Params: figure: as first printed in the override; base: as first printed on the sheet
  * Harm: machine

@@ -1,5 +1,5 @@
 import { splitPointer } from '../../base/index.js'
-import { findLeafType } from '../../spec/index.js'
+import { findLeafRow } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,7 +14,7 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('spec/override-of-other-kind', 'error', ({ document }) =>
   (document.overrides ?? []).flatMap(({ set }, place) =>
     set.flatMap(({ kind, path: target }, at) => {
-      const there = findLeafType(splitPointer(target) ?? [])?.kind
+      const there = findLeafRow(splitPointer(target) ?? [])?.kind
       return there === undefined || there === kind
         ? []
         : [{ path: `/overrides/${place}/set/${at}/kind`, params: { target, kind, there } }]

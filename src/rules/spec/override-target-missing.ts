@@ -1,5 +1,5 @@
 import { readPointer, splitPointer } from '../../base/index.js'
-import { findLeafType } from '../../spec/index.js'
+import { findLeafRow } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -19,7 +19,7 @@ export const rule = sheetRule('spec/override-target-missing', 'error', ({ docume
   (document.overrides ?? []).flatMap(({ set }, place) =>
     set.flatMap(({ path: target }, at) => {
       const holder = target.slice(0, target.lastIndexOf('/'))
-      const isLeaf = findLeafType(splitPointer(target) ?? []) !== undefined
+      const isLeaf = findLeafRow(splitPointer(target) ?? []) !== undefined
       if (isLeaf && readPointer(document, holder) !== undefined) return []
       return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
     }),

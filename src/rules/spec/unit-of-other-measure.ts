@@ -1,6 +1,6 @@
 import { splitPointer } from '../../base/index.js'
 import { measureOf } from '../../quantity/index.js'
-import { findLeafType } from '../../spec/index.js'
+import { findLeafRow } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -19,7 +19,7 @@ export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet })
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []
     const measure = measureOf(leaf.unit)
-    const requiredMeasure = findLeafType(splitPointer(replaces ?? path) ?? [])?.measure
+    const requiredMeasure = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
     if (requiredMeasure !== undefined && requiredMeasure !== measure)
       return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, required: requiredMeasure } }]
     return (leaf.printed ?? []).flatMap((printed, place) => {

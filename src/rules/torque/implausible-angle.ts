@@ -7,7 +7,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * An angle of more than a whole turn after a torque. The bolt would be stretched until it breaks. The figure
  * has an extra zero.
  * Judges: Every `thenAngle` of a tightening, including overrides, by its first printed figure. Finds any
- * whose highest figure is above 360°. Skipped if another printed figure of the value disagrees.
+ * whose highest figure is above 360°. Skipped if a second printed figure disagrees with the first.
  * Place: `<tightening>/thenAngle`
  * Params: part: the name of the part (see terms); angle: as first printed
  * Harm: machine

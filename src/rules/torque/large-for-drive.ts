@@ -10,8 +10,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Judges: Every torque of an opening, cover or shield without a `thread`, including overrides, whose drive is
  * a hexagon with a size in mm or inches, by its first printed figure. Finds a highest figure above 0.25 N·m
  * times the cube of the width in mm of an internal hexagon, 0.025 N·m times that of the external hexagon of
- * an opening, or 0.04 N·m times that of the external hexagon of a bolt. Skipped if another printed figure of
- * the value disagrees.
+ * an opening, or 0.04 N·m times that of the external hexagon of a bolt. Skipped if a second printed figure disagrees with the first.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); drive: the size as written; torque: as first printed;
  * limit: the largest plausible torque in N·m

@@ -12,7 +12,7 @@ import { sheetRule } from '../ruleMakers.js'
  * single limit. The band includes its ends. Finds, outside the band, a factor (× 12, ÷ 12, × 9.80665, ÷
  * 9.80665) that moves it inside; of several, the first that explains the printed unit. A figure below the
  * band is not judged if the plug is turned by hand or has an o-ring: such caps need far less torque than a
- * plug with a washer. Skipped if another printed figure of the value disagrees, since that finding explains
+ * plug with a washer. Skipped if a second printed figure disagrees with the first, since that finding explains
  * it.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; torque: as first printed; factor: the

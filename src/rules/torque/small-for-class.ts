@@ -6,8 +6,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Bolts of a stated class at about a tenth of their usual torque. Kilogram-force metres were taken for newton
  * metres, inch-pounds for foot-pounds, or the decimal point is wrong. A cover would leak and lose its bolts.
  * Judges: Every torque of a cover or shield without `thenAngle`, including overrides, by the force F of
- * `torque/above-proof-load`. Finds an F below a tenth of the proof load of the class. Skipped if another
- * printed figure of the value disagrees.
+ * `torque/above-proof-load`. Finds an F below a tenth of the proof load of the class. Skipped if a second printed figure disagrees with the first.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N

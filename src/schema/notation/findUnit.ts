@@ -7,7 +7,7 @@ export interface WrittenUnit {
   readonly figures: string
   /** The symbols of the possible units. */
   readonly symbols: readonly string[]
-  /** The reason why the unit is not accepted. Absent if only one unit is possible, or none. */
+  /** The reason why the unit is not accepted. Absent unless several units are possible. */
   readonly reason?: keyof QuantityCodes
 }
 

@@ -30,7 +30,7 @@ export function makeNotations<Name extends string>(
   return Object.fromEntries(notations)
 }
 
-/** The maximum length of a text in short notation; longer values are written in full. */
+/** The maximum length of a string in short notation; longer values are written in full. */
 export const MAX_NOTATION_LENGTH = 300
 
 /** A text has no control characters or line ends, and does not start like an unknown value. */

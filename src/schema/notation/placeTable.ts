@@ -33,7 +33,7 @@ export const nameFromDocumentId: MakeDefault = ({ holder: { id } }) =>
 
 /** The short notation allowed at a place of a document. */
 export interface PlaceRow<Name extends string = string> {
-  /** The notation of a text there. */
+  /** The notation of a string there. */
   readonly text?: Name
   /** A text that is already the full form. */
   readonly fullText?: string

@@ -2,7 +2,7 @@ import { getTypeName } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place } from './placeTable.js'
 
-/** Reads a value that must be a text. */
+/** Reads a value that must be a string. */
 export function readEntry(
   text: unknown,
   notation: Notation,

@@ -2,7 +2,7 @@ import type { NotationPart, TextPart } from '../../spec/index.js'
 import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
 import type { Reading } from './piece.js'
 
-/** The value of a text in a notation, or the index where reading stopped and what was expected there. */
+/** The value that a string means, or the index where reading stopped and what was expected there. */
 export type NotationReading =
   | { readonly ok: true; readonly value: unknown; readonly marks: readonly TextPart[] }
   | { readonly ok: false; readonly at: number; readonly expected: readonly NotationPart[] }

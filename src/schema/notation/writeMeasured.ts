@@ -1,5 +1,5 @@
 import { listSpellings, type Unit } from '../../quantity/index.js'
-import type { NotationName } from './allPlaces.js'
+import type { NotationName } from './notationTables.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { writeEntry } from './writeEntry.js'
 import type { Value, Writer } from './writer.js'

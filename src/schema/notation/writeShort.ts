@@ -9,10 +9,10 @@ import {
   type StockInput,
   type ToolboxInput,
 } from '../../spec/index.js'
-import { type NotationName, PLACE_TABLES } from './allPlaces.js'
 import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
 import type { Notation } from './notation.js'
+import { type NotationName, PLACE_TABLES } from './notationTables.js'
 import {
   asHolder,
   findChildNode,
@@ -22,7 +22,7 @@ import {
   type PlaceTable,
 } from './placeTable.js'
 import { readNotation } from './readNotation.js'
-import { sheetPlaces } from './sheetPlaces.js'
+import { sheetNotationTable } from './sheetNotationTable.js'
 import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
 
@@ -70,7 +70,7 @@ export function writeShort<Document extends Documents[keyof ShortForms]>(
 ): ShortForms[Document['kind']] {
   const kind = (Object.keys(PLACE_TABLES) as Document['kind'][]).find((one) => one === document?.kind)
   requireDocument('document', document, kind ?? 'spec-sheet')
-  const table = (kind && PLACE_TABLES[kind]?.()) ?? sheetPlaces()
+  const table = (kind && PLACE_TABLES[kind]?.()) ?? sheetNotationTable()
   const root = document as unknown as Holder
   const context = { table, id: '', root, gearcase: undefined, section: undefined }
   const short = stripDefaults(root, table.places, context)
@@ -120,7 +120,7 @@ function shortenObject(holder: Holder, node: PlaceNode, context: WriteContext): 
   return only === row.textKey && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
 }
 
-/** A value as a text, if reading it gives the same value. */
+/** A value in short notation, if reading it gives the same value. */
 function writeValueText(
   notation: Notation,
   value: unknown,
@@ -136,7 +136,7 @@ function writeValueText(
   return read.ok && isSameJson(stripDefaults(read.value, node, context), value) ? text : undefined
 }
 
-/** The source of a section or an override as a text. */
+/** The source of a section or an override in short notation. */
 function writeSource(source: SourceRef, context: WriteContext): string | undefined {
   const text = formatBrackets(source, {
     ...context,

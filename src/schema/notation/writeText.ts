@@ -1,4 +1,4 @@
-import type { NotationName } from './allPlaces.js'
+import type { NotationName } from './notationTables.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { MEASURED_WRITERS } from './writeMeasured.js'
 import type { Value, Writer, WriteSource } from './writer.js'

@@ -25,7 +25,7 @@ export function unitsPage(): string {
     return [
       `## ${words(measure)}`,
       '',
-      `Exact factors to ${anchor === undefined ? '' : unitSymbol(anchor)}.`,
+      `Exact factors for conversion to ${anchor === undefined ? '' : unitSymbol(anchor)}.`,
       '',
       table(['unit', 'symbol', 'name', 'factor', 'UCUM', 'Rec 20', 'QUDT', 'defined by'], rows),
       ...notes(units),

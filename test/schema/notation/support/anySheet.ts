@@ -4,7 +4,7 @@ import { joinPointer } from '../../../../src/base/joinPointer.js'
 import { UNITS_BY_MEASURE, type Unit } from '../../../../src/quantity/unit.js'
 import type { LeafKind } from '../../../../src/spec/leaf.js'
 import { DRIVE_KINDS } from '../../../../src/spec/leaf.js'
-import { findLeafType, listLeafTypes } from '../../../../src/spec/leafTable.js'
+import { findLeafRow, listLeafTypes } from '../../../../src/spec/leafTable.js'
 
 // Full sheets: good ones with leaves, names, uses and methods changed at random, also into what no text can say.
 
@@ -232,7 +232,7 @@ const LEAVES: Readonly<Record<LeafKind, fc.Arbitrary<object>>> = {
 }
 
 function anyLeaf(tokens: readonly string[]): fc.Arbitrary<object> | undefined {
-  const type = findLeafType(tokens)
+  const type = findLeafRow(tokens)
   if (type === undefined) return undefined
   if (tokens.at(-1) === 'window') return intervalOf(oneOf('0', '20'))
   if (type.kind !== 'value') return LEAVES[type.kind]

@@ -1,5 +1,5 @@
-import { type NotationName, PLACE_TABLES } from '../../../../src/schema/notation/allPlaces.js'
 import type { Notation } from '../../../../src/schema/notation/notation.js'
+import { type NotationName, PLACE_TABLES } from '../../../../src/schema/notation/notationTables.js'
 import type { Reading } from '../../../../src/schema/notation/piece.js'
 import {
   type NotationReading,

@@ -118,6 +118,6 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
 })
 
 /** The short notation of a service record. */
-export const recordPlaces = /* @__PURE__ */ buildOnce(() =>
+export const recordNotationTable = /* @__PURE__ */ buildOnce(() =>
   makeTable(recordRows(), recordNotations(), { byPointer: readByPointer }),
 )

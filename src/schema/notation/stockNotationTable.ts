@@ -76,7 +76,7 @@ export type StockNotation = keyof ReturnType<typeof stockNotations>
 const emptyObject = () => ({})
 
 /** The short notation of a stock. */
-export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
+export const stockNotationTable = /* @__PURE__ */ buildOnce(() =>
   makeTable<StockNotation>(
     {
       '': { defaults: { name: nameFromDocumentId, containers: emptyObject, seals: emptyObject } },

@@ -13,7 +13,7 @@ import {
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { readList } from './readList.js'
-import { recordNotations, recordRows } from './recordPlaces.js'
+import { recordNotations, recordRows } from './recordNotationTable.js'
 import { FREE_WORDS_PATTERN, ID } from './valuePieces.js'
 
 /** `512.6 h, 4410 km on 2023-10-06`: the meter readings of a day. */
@@ -92,7 +92,7 @@ const recordId: MakeDefault = ({ holder: { date } }) =>
   typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
 
 /** The short notation of a machine log. Its records use that of records, and omit what the log states. */
-export const logPlaces = /* @__PURE__ */ buildOnce(() => {
+export const logNotationTable = /* @__PURE__ */ buildOnce(() => {
   const records = recordRows()
   const recordEntries = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
   const rows: { readonly [place: string]: PlaceRow<LogNotation> } = {

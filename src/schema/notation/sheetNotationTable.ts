@@ -215,7 +215,7 @@ const LEAF_NOTATIONS: { readonly [Place in LeafPlace]: SheetNotation } = {
 }
 
 /** The short notation of a sheet: the rows and the leaves. */
-export const sheetPlaces = /* @__PURE__ */ buildOnce(() => {
+export const sheetNotationTable = /* @__PURE__ */ buildOnce(() => {
   const leaves = Object.entries(LEAF_NOTATIONS).map(
     ([place, text]) => [place, { text, isLeaf: true }] as const,
   )

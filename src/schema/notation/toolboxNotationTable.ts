@@ -122,7 +122,7 @@ const length = { text: 'quantityLength' } as const
 const name = { name: /* @__PURE__ */ nameFromId() }
 
 /** The short notation of a toolbox. The default accuracy of a wrench is ISO 6789. */
-export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
+export const toolboxNotationTable = /* @__PURE__ */ buildOnce(() =>
   makeTable<ToolboxNotation>(
     {
       '': {
