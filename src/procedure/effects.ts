@@ -145,7 +145,6 @@ export const EFFECTS = {
       ranSinceFill: false,
       levelCheckedSinceRun: false,
     })
-    resetChecks(context)
   },
   'hose empty': (context) => setOwner(context, { hoseEmpty: true }),
   'level checked': (context) => {
