@@ -45,9 +45,9 @@ const FUNCTION_CEILINGS = [
   ['parseStock', 21.4],
   ['parseToolbox', 20.3],
   // It reads records too; 0.5 of both is the line of what was done at one gearcase.
-  ['parseMachineLog', 21.5],
+  ['parseMachineLog', 21.7],
   // 20.1 before photos, certificates and a signature.
-  ['parseServiceRecord', 20.2],
+  ['parseServiceRecord', 20.4],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
@@ -64,7 +64,7 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 111.5
+const MAIN_JOB_CEILING = 112
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
