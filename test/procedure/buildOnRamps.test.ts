@@ -93,7 +93,7 @@ describe('a machine on ramps', () => {
 
   test('whatever the machine and its guards, the order of work has no mistakes, on stands and on ramps', () => {
     let onRamps = 0
-    law(200, visitArbitrary, fc.constantFrom(undefined, 'moving parts', 'the underside'), (visit, guards) => {
+    law(100, visitArbitrary, fc.constantFrom(undefined, 'moving parts', 'the underside'), (visit, guards) => {
       const shields = Object.entries(visit.sheet.shields ?? {}).map(([id, one]) => [
         id,
         guards === undefined ? one : { ...one, guards },
@@ -108,6 +108,6 @@ describe('a machine on ramps', () => {
       if (built.value.steps.some((step) => step.do === 'drive onto ramps')) onRamps += 1
       expect(validateProcedure(built.value, sheet)).toEqual([])
     })
-    expect(onRamps).toBeGreaterThan(20)
+    expect(onRamps).toBeGreaterThan(10)
   })
 })
