@@ -57,6 +57,32 @@ describe('a machine on ramps', () => {
     expect(validateProcedure(procedure, sheet)).toEqual([])
   })
 
+  test.each([
+    ['for a service', ['front-change', 'rear-check'], false],
+    ['after the run', ['front-change', 'rear-change'], true],
+  ] as const)(
+    'a guard off for a level check on the ground %s: stands are used',
+    (_when, services, recheck) => {
+      const shared = { method: 'sight glass', ownLevel: true, shield: true, recheck } as const
+      const sheet = sheetOf({
+        front: { ...shared, access: 'front', attitude: 'not stated' },
+        rear: { ...shared, access: 'rear', attitude: 'level on its wheels' },
+      })
+      const guard = { ...sheet.shields?.['pan-guard'], guards: 'moving parts' } as const
+      const guarded = { ...sheet, shields: { 'pan-guard': guard } } as SpecSheet
+      const built = buildProcedure({ sheet: guarded, identity: {}, services, raiseOn: 'ramps' })
+      if (!built.ok) throw new Error(JSON.stringify(built.findings))
+      expect(validateProcedure(built.value, guarded)).toEqual([])
+      expect(built.findings).toContainEqual(
+        expect.objectContaining({
+          ...{ code: 'procedure/ramps-not-possible', path: '/gearcases/front' },
+          params: { because: 'guard is off', part: 'front' },
+        }),
+      )
+      expect(built.value.steps.map((step) => step.do)).toContain('set on stands')
+    },
+  )
+
   test('not where the manual forbids them, nor for a machine that must not run', () => {
     const sheet = sheetOf({ front: { access: 'front' } })
     const { axles } = sheet.machine
@@ -93,7 +119,7 @@ describe('a machine on ramps', () => {
 
   test('whatever the machine and its guards, the order of work has no mistakes, on stands and on ramps', () => {
     let onRamps = 0
-    law(100, visitArbitrary, fc.constantFrom(undefined, 'moving parts', 'the underside'), (visit, guards) => {
+    law(200, visitArbitrary, fc.constantFrom(undefined, 'moving parts', 'the underside'), (visit, guards) => {
       const shields = Object.entries(visit.sheet.shields ?? {}).map(([id, one]) => [
         id,
         guards === undefined ? one : { ...one, guards },
@@ -108,6 +134,6 @@ describe('a machine on ramps', () => {
       if (built.value.steps.some((step) => step.do === 'drive onto ramps')) onRamps += 1
       expect(validateProcedure(built.value, sheet)).toEqual([])
     })
-    expect(onRamps).toBeGreaterThan(10)
+    expect(onRamps).toBeGreaterThan(20)
   })
 })

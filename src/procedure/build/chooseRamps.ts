@@ -5,7 +5,7 @@ import { findWheelMark, type IndexedSheet } from '../layout.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { isTilted } from '../needs/securing.js'
 import { includesLevelCheck, type OilJob } from '../oilJob.js'
-import { isRaised, type RampPosition } from './phases.js'
+import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './phases.js'
 
 /** The ramps of a visit. */
 export interface ChosenRamps {
@@ -101,9 +101,10 @@ export function chooseRamps(
 function findJobObstacle(
   indexedSheet: IndexedSheet,
   jobs: readonly OilJob[],
-  { owner, emptiedInstances, task }: OilJob,
+  job: OilJob,
   isMachineTilted: boolean,
 ): RampObstacle | undefined {
+  const { owner, emptiedInstances, task } = job
   const openings = emptiedInstances.flatMap(({ gearcase }) => gearcase.openings)
   const roles = ['fill', 'drain', 'level'] as const
   if (openings.some((one) => roles.some((role) => findWheelMark(one, role) !== undefined)))
@@ -121,11 +122,16 @@ function findJobObstacle(
   if (isMachineTilted && hasLevelCheck && (isFilledLevel || isOnlyChecked)) return 'level needs flat ground'
   const shields = emptiedInstances.flatMap(({ gearcase }) => gearcase.shields)
   const hasGuard = shields.some((id) => indexedSheet.shields.get(id)?.shield.guards === 'moving parts')
-  // Such a guard would still be off while the machine drives.
+  // Such a guard would still be off while the machine drives: to the work, or to the level check after the run.
+  const onRamps = isMachineTilted ? 'tilted' : 'level'
+  const isCheckedOnGround = (other: OilJob) =>
+    (other.task === 'check' || (isRechecked(other) && isRechecked(job))) &&
+    chooseCheckPhase(other, onRamps) === 'before the lift'
   const isShared = jobs.some(
-    (job) =>
-      !isRaised(job) &&
-      job.emptiedInstances.some(({ gearcase }) => gearcase.shields.some((id) => shields.includes(id))),
+    (other) =>
+      other !== job &&
+      (!isRaised(other) || isCheckedOnGround(other)) &&
+      other.emptiedInstances.some(({ gearcase }) => gearcase.shields.some((id) => shields.includes(id))),
   )
   return hasGuard && ((isMachineTilted && hasLevelCheck) || isShared) ? 'guard is off' : undefined
 }
