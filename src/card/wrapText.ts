@@ -1,31 +1,31 @@
 /**
- * Breaks text at spaces into lines of at most `width` characters, but not at no-break spaces. A longer word gets its
- * own line.
+ * Breaks text at spaces into lines of at most `width` characters, but not at no-break spaces. A longer word is alone on its
+ * line.
  */
 export function wrapText(text: string, width: number, firstPrefix: string, nextPrefix: string): string[] {
-  // Most lines are short; code units are at least as many as characters.
-  if (firstPrefix.length + text.length <= width && !/^ | {2}| $/.test(text)) return [firstPrefix + text]
   const lines: string[] = []
-  let line = firstPrefix
-  let length = countCharacters(line)
-  let isEmpty = true
-  for (const word of text.split(' ')) {
-    if (word === '') continue
-    const added = countCharacters(word)
-    if (!isEmpty && length + 1 + added > width) {
-      lines.push(line)
-      line = nextPrefix + word
-      length = countCharacters(nextPrefix) + added
-    } else {
-      line += isEmpty ? word : ` ${word}`
-      length += isEmpty ? added : 1 + added
-    }
-    isEmpty = false
+  let prefix = firstPrefix
+  let rest = / {2}|^ | $/.test(text) ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
+  for (;;) {
+    const room = width - countCharacters(prefix)
+    // Code units are at least as many as characters.
+    if (rest.length <= room || countCharacters(rest) <= room) break
+    const lastSpace = rest.lastIndexOf(' ', findOffset(rest, room))
+    const end = lastSpace > 0 ? lastSpace : rest.indexOf(' ')
+    if (end < 0) break
+    lines.push(prefix + rest.slice(0, end))
+    rest = rest.slice(end + 1)
+    prefix = nextPrefix
   }
-  lines.push(line)
+  lines.push(prefix + rest)
   return lines
 }
 
+const hasPairs = (text: string): boolean => /[\ud800-\udfff]/.test(text)
+
 /** A character outside the basic plane is two code units. */
-const countCharacters = (text: string): number =>
-  /[\ud800-\udfff]/.test(text) ? Array.from(text).length : text.length
+const countCharacters = (text: string): number => (hasPairs(text) ? Array.from(text).length : text.length)
+
+/** The index of the code unit at which that many characters end. */
+const findOffset = (text: string, characters: number): number =>
+  hasPairs(text) ? Array.from(text).slice(0, Math.max(0, characters)).join('').length : characters

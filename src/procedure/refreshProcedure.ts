@@ -50,17 +50,17 @@ export function refreshProcedure(
       left: validateProcedure(old, sheet),
       isRebuilt: false,
     }
-  const moved = { ...old, sheet: { id, revision }, identity }
-  const { context } = readContext(moved, sheet)
-  const { troubles } = findTroubles(sheet, context, moved)
+  const adapted = { ...old, sheet: { id, revision }, identity }
+  const { context } = readContext(adapted, sheet)
+  const { troubles } = findTroubles(sheet, context, adapted)
   const removedPlaces = new Set(
     troubles.flatMap(({ finding, place }) => (MISSING_PART_CODES.includes(finding.code) ? place : [])),
   )
-  const steps = moved.steps.filter((_step, place) => !removedPlaces.has(place))
-  const { procedure, left, stopped } = repairInOrder({ ...moved, steps }, sheet)
+  const steps = adapted.steps.filter((_step, place) => !removedPlaces.has(place))
+  const { procedure, left, stopped } = repairInOrder({ ...adapted, steps }, sheet)
   return {
     procedure,
-    removedSteps: moved.steps.filter((_step, place) => removedPlaces.has(place)),
+    removedSteps: adapted.steps.filter((_step, place) => removedPlaces.has(place)),
     moved: listMovedSteps(old.steps, procedure.steps),
     lostNotes: listLostNotes(old.steps, procedure.steps),
     left,
