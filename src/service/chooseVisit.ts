@@ -3,6 +3,7 @@ import { compareDates, type DateText } from '../calendar/index.js'
 import { buildProcedure, type ProcedureCodes, validateProcedure } from '../procedure/index.js'
 import { resolveLog } from '../record/index.js'
 import type { Id, MachineEventKind, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { chooseRaising } from './chooseRaising.js'
 import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
 import { listDue, type ServiceDue } from './listDue.js'
@@ -72,17 +73,6 @@ function chooseProcedure(
     dropUndefined({ service, gearcase, instance: part.instance?.id }),
   )
   return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }), raiseOn })
-}
-
-/** Ramps only if the toolbox has no stands and the manual permits ramps for every axle. */
-function chooseRaising({ sheet, toolbox }: VisitFacts): 'stands' | 'ramps' {
-  const hasOnlyRamps =
-    toolbox !== undefined &&
-    Object.keys(toolbox.stands).length === 0 &&
-    Object.keys(toolbox.ramps ?? {}).length > 0
-  return hasOnlyRamps && Object.values(sheet.machine.axles).every(({ ramps }) => ramps === true)
-    ? 'ramps'
-    : 'stands'
 }
 
 /** Events after which the oil of an affected gearcase was not changed. */

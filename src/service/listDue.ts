@@ -5,15 +5,14 @@ import { resolveLog } from '../record/index.js'
 import {
   type Id,
   type Identity,
-  judgePart,
   type MachineLog,
   resolveLeaf,
   type Service,
   type SpecSheet,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { listInstances, listSatisfyingServices } from './gearcases.js'
-import { describePart } from './names.js'
+import { listSatisfyingServices } from './gearcases.js'
+import { listServiceParts } from './listServiceParts.js'
 import { requireDueFacts } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
@@ -59,68 +58,52 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
   const { log, notDone } = resolveLog(facts.log, sheet)
   const { identity } = log
   const due: ServiceDue[] = []
-  for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
-    const path = `/services/${service}`
-    const serviceApplies = judgePart(sheet, identity, path)
-    if (serviceApplies.verdict === 'no') continue
-    for (const gearcase of new Set(entry.gearcases)) {
-      const gearcasePath = `/gearcases/${gearcase}`
-      if (!Object.hasOwn(sheet.gearcases, gearcase)) continue
-      const applies = judgePart(sheet, identity, gearcasePath)
-      if (applies.verdict === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
-      for (const instance of listInstances(sheet, gearcase)) {
-        const { name: serviceName, task } = entry
-        const part = describePart(sheet, gearcasePath, dropUndefined({ instance }))
-        const common = { service, serviceName, task, gearcase, part }
-        const unknownReasons = [serviceApplies, applies].flatMap((judgement): Reason | readonly [] =>
-          judgement.verdict === 'cannot tell'
-            ? serviceReason('service/part-not-known', { part, facts: judgement.missing })
-            : [],
-        )
-        if (unknownReasons.length > 0) {
-          due.push({
-            ...common,
-            verdict: 'cannot tell',
-            lines: [],
-            reasons: unknownReasons,
-            missing: unknownReasons,
-          })
-          continue
-        }
-        const { verdict, lines, dueBy, dueOn, reasons, missing } = computeDue(
-          dropUndefined({
-            intervals: resolveIntervals(sheet, identity, service, entry),
-            log,
-            service,
-            doneBy: listSatisfyingServices(sheet, service),
-            gearcase,
-            instance,
-            events: entry.events,
-            today,
-          }),
-          options,
-        )
-        const notCounted = notDone
-          .filter(
-            ({ entry: one }) =>
-              one.service === service &&
-              one.gearcase === gearcase &&
-              (one.instance === undefined || one.instance === instance),
-          )
-          .map(({ date, reason }) => serviceReason('service/not-counted', { date, reason: { ...reason } }))
-        due.push(
-          dropUndefined({
-            ...common,
-            verdict,
-            lines,
-            dueBy,
-            dueOn,
-            reasons: [...replaceServiceIds(sheet, reasons), ...notCounted],
-            missing,
-          }),
-        )
-      }
+  for (const { unknownReasons, ...common } of listServiceParts(sheet, identity)) {
+    const { service, gearcase, part } = common
+    if (unknownReasons.length > 0) {
+      due.push({
+        ...common,
+        verdict: 'cannot tell',
+        lines: [],
+        reasons: unknownReasons,
+        missing: unknownReasons,
+      })
+      continue
     }
+    const { intervals, events } = sheet.services[service] as Service
+    const instance = part.instance?.id
+    const { verdict, lines, dueBy, dueOn, reasons, missing } = computeDue(
+      dropUndefined({
+        intervals: resolveIntervals(sheet, identity, service, intervals),
+        log,
+        service,
+        doneBy: listSatisfyingServices(sheet, service),
+        gearcase,
+        instance,
+        events,
+        today,
+      }),
+      options,
+    )
+    const notCounted = notDone
+      .filter(
+        ({ entry: one }) =>
+          one.service === service &&
+          one.gearcase === gearcase &&
+          (one.instance === undefined || one.instance === instance),
+      )
+      .map(({ date, reason }) => serviceReason('service/not-counted', { date, reason: { ...reason } }))
+    due.push(
+      dropUndefined({
+        ...common,
+        verdict,
+        lines,
+        dueBy,
+        dueOn,
+        reasons: [...replaceServiceIds(sheet, reasons), ...notCounted],
+        missing,
+      }),
+    )
   }
   return due
 }
@@ -139,7 +122,7 @@ function resolveIntervals(
   sheet: SpecSheet,
   identity: Identity,
   service: Id,
-  { intervals: { first, window, severe, countFrom } }: Pick<Service, 'intervals'>,
+  { first, window, severe, countFrom }: Service['intervals'],
 ): IntervalFacts['intervals'] {
   const at = (name: string) =>
     resolveLeaf(sheet, identity, 'interval', `/services/${service}/intervals/${name}`)

@@ -12,7 +12,7 @@ import type { FigureRole, PlannedMissing } from './visitPlan.js'
  * the drive of a part, and the number of its fasteners.
  */
 export function listUnstated(
-  { sheet, log, procedure, partsWithoutSteps }: VisitContext,
+  { sheet, identity, procedure, partsWithoutSteps }: VisitContext,
   gearcases: readonly Id[],
 ): readonly PlannedMissing[] {
   const missing = new Map<JsonPointer, PlannedMissing>()
@@ -32,7 +32,7 @@ export function listUnstated(
       add(`/gearcases/${owner}/oilSpace/fill/method`, 'fill method')
   }
   for (const on of [...procedure.steps.flatMap((step) => step.on ?? []), ...partsWithoutSteps]) {
-    if (listDrives(sheet, log.identity, on)?.length === 0) add(`${on}/drive`, 'drive')
+    if (listDrives(sheet, identity, on)?.length === 0) add(`${on}/drive`, 'drive')
     const fasteners = ['/bolts', '/fasteners']
       .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)
       .find((one) => one !== undefined)

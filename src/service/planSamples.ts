@@ -3,14 +3,17 @@ import { compareDates } from '../calendar/index.js'
 import type { MachineLog, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { readLatestReadings } from './describeMachine.js'
-import type { ServiceDue } from './listDue.js'
+import type { DueFacts, ServiceDue } from './listDue.js'
 import { describePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
 
 /** The labels for the oil samples of the steps. */
-export function planSamples(visit: VisitContext, due: readonly ServiceDue[]): readonly Reason[] {
-  const { log, today, procedure } = visit
-  return procedure.steps
+export function planSamples(
+  visit: VisitContext,
+  { log, today }: DueFacts,
+  due: readonly ServiceDue[],
+): readonly Reason[] {
+  return visit.procedure.steps
     .filter(({ do: action }) => action === 'take an oil sample')
     .map((step) => {
       const part = partOf(visit, step)

@@ -128,11 +128,11 @@ export function planSteps(
 
 /** The drive of a part that needs no tool: hand or clip. */
 function findToollessDrive(
-  { sheet, log }: VisitContext,
+  { sheet, identity }: VisitContext,
   { do: action, on = '' }: Step,
 ): 'hand' | 'clip' | undefined {
   const isTurned = action === 'crack loose' || showsFigure(action, 'tightening')
-  const drives = isTurned ? listDrives(sheet, log.identity, on) : undefined
+  const drives = isTurned ? listDrives(sheet, identity, on) : undefined
   const [kind, ...others] = new Set(drives?.map((one) => one.kind))
   if (others.length > 0) return undefined
   return kind === 'hand' || kind === 'clip' ? kind : undefined

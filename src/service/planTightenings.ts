@@ -119,14 +119,14 @@ function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: Torq
 }
 
 function chooseFewestWrenches(
-  { sheet, log }: VisitContext,
+  { sheet, identity }: VisitContext,
   toolbox: Toolbox,
   tasks: readonly TighteningTask[],
   { iso6789, tolerancePercent }: VisitOptions,
 ): WrenchChoice {
   const stated = tasks.flatMap(({ on, tightening }) => {
     if (tightening?.kind !== 'torque') return []
-    const [drive, ...others] = listDrives(sheet, log.identity, on) ?? []
+    const [drive, ...others] = listDrives(sheet, identity, on) ?? []
     const socket = drive && others.length === 0 ? findSocket(drive, toolbox)?.socket : undefined
     return dropUndefined({ on, tightening, drive: socket?.drive })
   })
@@ -152,7 +152,7 @@ function listAdaptors(
 
 function listTasks({
   sheet,
-  log,
+  identity,
   procedure,
   partsWithoutSteps,
   figures,
@@ -172,7 +172,7 @@ function listTasks({
     if (tightenedPath === undefined) return []
     const fastenerCount = readPointer(sheet, `${tightenedPath}/count`)
     const path = `${tightenedPath}/tightening`
-    if (isHeldByClips(sheet, log.identity, on) && figures.at(path) === undefined) return []
+    if (isHeldByClips(sheet, identity, on) && figures.at(path) === undefined) return []
     const count = instanceIds.size * (typeof fastenerCount === 'number' ? fastenerCount : 1)
     return [{ on, path, count, tightening: figures.stated<Tightening>(path) }]
   })

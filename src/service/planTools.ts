@@ -35,7 +35,7 @@ const TURNING_ACTIONS: ReadonlySet<string> = new Set([
 ])
 
 function planSockets(
-  { sheet, log, procedure, partsWithoutSteps }: VisitContext,
+  { sheet, identity, procedure, partsWithoutSteps }: VisitContext,
   toolbox: Toolbox,
 ): readonly PlannedTool[] {
   const needed = new Map<string, { readonly drive?: Drive; readonly parts: Map<JsonPointer, PartName> }>()
@@ -43,7 +43,7 @@ function planSockets(
     on && TURNING_ACTIONS.has(action) ? on : [],
   )
   for (const on of [...turnedParts, ...partsWithoutSteps]) {
-    const drives = listDrives(sheet, log.identity, on)
+    const drives = listDrives(sheet, identity, on)
     for (const drive of drives?.length === 0 ? [undefined] : (drives ?? [])) {
       const key = `${drive?.kind} ${drive?.size ?? ''}`
       const entry = needed.get(key) ?? { ...(drive && { drive }), parts: new Map<JsonPointer, PartName>() }

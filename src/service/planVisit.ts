@@ -7,6 +7,7 @@ import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatestReadings } from './describeMachine.js'
 import { listPartsWithoutSteps } from './gearcases.js'
+import { groupByGearcase } from './groupByGearcase.js'
 import { judgeOilLoss } from './judgeOilLoss.js'
 import type { ServiceDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
@@ -25,7 +26,7 @@ import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
 import { checkCalibration, excludeReversedWrenches, reportVisit } from './reportVisit.js'
 import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
-import type { GearcaseInVisit, VisitContext } from './visitContext.js'
+import type { VisitContext } from './visitContext.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** The codes of the findings of a plan, including those of its procedure. */
@@ -79,8 +80,11 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const partsWithoutSteps = listPartsWithoutSteps(sheet, gearcases, procedure)
   const figures = collectFigures(sheet, log.identity, gearcases, procedure, partsWithoutSteps)
   const visit: VisitContext = dropUndefined({
-    ...countedFacts,
+    sheet,
+    identity: log.identity,
     toolbox,
+    stock,
+    ambient,
     procedure,
     partsWithoutSteps,
     figures,
@@ -108,7 +112,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   ]
   const findings = [
     ...(checkedToolbox?.findings ?? []),
-    ...reportVisit(visit, options.due, machine, due, tighteningPlan, tools),
+    ...reportVisit(visit, countedFacts, options.due, machine, due, tighteningPlan, tools),
     ...reportServicesNotOnMachine(sheet, options.services, dueServices),
     ...visitChoice.findings,
     ...oil.findings,
@@ -147,7 +151,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     waits: waits.waits,
     consumables: [
       ...consumables,
-      ...planSamples(visit, dueServices),
+      ...planSamples(visit, countedFacts, dueServices),
       ...listSheetSupplies(sheet, chosen, consumables),
     ],
     cautions: [
@@ -212,13 +216,4 @@ function listSheetSupplies(
   return [...supplies]
     .filter((supply) => !listedSupplies.some(({ params }) => params['supply'] === supply))
     .map((supply) => serviceReason('service/supply', { supply }))
-}
-
-function groupByGearcase(chosen: readonly ServiceDue[]): readonly GearcaseInVisit[] {
-  return [...new Set(chosen.map(({ gearcase }) => gearcase))].map((gearcase) => {
-    const lines = chosen.filter((line) => line.gearcase === gearcase)
-    const instances = new Set(lines.map(({ part }) => part.instance?.id))
-    const task = lines.some((line) => line.task === 'change') ? 'change' : 'check'
-    return { gearcase, task, instances: [...instances] }
-  })
 }

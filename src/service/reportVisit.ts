@@ -4,6 +4,7 @@ import type { DueOptions } from '../interval/index.js'
 import type { Id, Toolbox } from '../spec/index.js'
 import { readCalibrationInputs } from '../torque/index.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
+import type { DueFacts } from './listDue.js'
 import { describePart } from './names.js'
 import type { planTightenings } from './planTightenings.js'
 import type { VisitContext } from './visitContext.js'
@@ -16,14 +17,14 @@ type Findings = readonly Finding<ServiceCodes>[]
  * that no wrench covers, a missing socket, stands that are too weak.
  */
 export function reportVisit(
-  visit: VisitContext,
+  { sheet, toolbox }: VisitContext,
+  { log, today }: DueFacts,
   options: DueOptions,
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
   { uncovered, missingSettings }: ReturnType<typeof planTightenings>,
   tools: readonly PlannedTool[],
 ): Findings {
-  const { sheet, log, toolbox } = visit
   const logReference = { kind: 'machine-log', id: log.id } as const
   const findings: Finding<ServiceCodes>[] = []
   if (variant.verdict === 'cannot tell') {
@@ -40,7 +41,7 @@ export function reportVisit(
           }),
     )
   }
-  findings.push(...reportReadings(visit, options, due))
+  findings.push(...reportReadings({ log, today }, options, due))
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   if (toolbox === undefined) {
     for (const { reason } of missingSettings)
@@ -69,7 +70,7 @@ export function reportVisit(
 }
 
 function reportReadings(
-  { log, today }: VisitContext,
+  { log, today }: Pick<DueFacts, 'log' | 'today'>,
   { staleAfter }: DueOptions,
   due: readonly PlannedDue[],
 ): Findings {
