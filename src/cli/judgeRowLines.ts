@@ -1,15 +1,13 @@
 import type { Readable, Writable } from 'node:stream'
 import { joinPointer } from '../base/index.js'
 import { type DateText, dateFromDay } from '../calendar/index.js'
+import type { DueOptions, DueRow, DueState } from '../interval/index.js'
 import {
   computeDueColumns,
   createDueColumns,
   DUE_LIMITS,
   DUE_ROW_FIELDS,
   DUE_STATES,
-  type DueOptions,
-  type DueRow,
-  type DueState,
   NO_DAY,
   suggestFields,
   writeDueRow,

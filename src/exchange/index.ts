@@ -1,8 +1,4 @@
 // The functions and types that other rooms import.
-export {
-  type ImportCodes,
-  type ImportedMachine,
-  type ImportedReadings,
-  importReadings,
-} from './importReadings.js'
+export type { ImportCodes, ImportedMachine, ImportedReadings } from './importReadings.js'
+export { importReadings } from './importReadings.js'
 export { writeCsv } from './writeCsv.js'

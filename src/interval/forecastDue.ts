@@ -1,11 +1,5 @@
-import {
-  dropUndefined,
-  type Reason,
-  refuse,
-  requireKnownKeys,
-  requireObject,
-  requireShape,
-} from '../base/index.js'
+import type { Reason } from '../base/index.js'
+import { dropUndefined, refuse, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
 import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
 import { divide, type Exact } from '../quantity/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'

@@ -1,13 +1,5 @@
-import {
-  type DocumentReference,
-  dropUndefined,
-  type Finding,
-  type Result,
-  refuse,
-  requireKnownKeys,
-  requireShape,
-  type Severity,
-} from '../base/index.js'
+import type { DocumentReference, Finding, Result, Severity } from '../base/index.js'
+import { dropUndefined, refuse, requireKnownKeys, requireShape } from '../base/index.js'
 import {
   type Id,
   type Identity,

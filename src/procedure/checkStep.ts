@@ -1,13 +1,5 @@
-import {
-  asText,
-  type Cure,
-  type DocumentReference,
-  dropUndefined,
-  type Finding,
-  joinPointer,
-  readPointer,
-  type Severity,
-} from '../base/index.js'
+import type { Cure, DocumentReference, Finding, Severity } from '../base/index.js'
+import { asText, dropUndefined, joinPointer, readPointer } from '../base/index.js'
 import type { SpecSheet, Step } from '../spec/index.js'
 import { ACTIONS } from './actions.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'

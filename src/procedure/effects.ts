@@ -1,12 +1,7 @@
 import { listOilSharers, stateKey } from './layout.js'
 import type { CoverState, FilterState, GearcaseState, MutableState, OpeningState } from './state.js'
-import {
-  getCoverState,
-  getFilterState,
-  getGearcaseState,
-  getOpeningState,
-  type StepContext,
-} from './stepContext.js'
+import type { StepContext } from './stepContext.js'
+import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from './stepContext.js'
 
 type Effect = (context: StepContext) => void
 

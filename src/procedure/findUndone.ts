@@ -4,15 +4,8 @@ import { type GearcaseInstance, readInstanceName, readPartNames } from './layout
 import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
 import { includesLevelCheck, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
-import {
-  draftAt,
-  draftDraining,
-  getFilterState,
-  getGearcaseState,
-  getOpeningState,
-  type ProcedureContext,
-  type StepDraft,
-} from './stepContext.js'
+import type { ProcedureContext, StepDraft } from './stepContext.js'
+import { draftAt, draftDraining, getFilterState, getGearcaseState, getOpeningState } from './stepContext.js'
 
 /** Work that is not done after the last step. */
 export interface UndoneWork {

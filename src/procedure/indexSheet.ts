@@ -1,30 +1,21 @@
 import { dropUndefined, type Finding, type JsonPointer, joinPointer } from '../base/index.js'
-import {
-  type Gearcase,
-  type Id,
-  type Identity,
-  judgePart,
-  type Resolved,
-  resolveLeaf,
-  type Seal,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Gearcase, Id, Identity, Resolved, Seal, SpecSheet } from '../spec/index.js'
+import { judgePart, resolveLeaf } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
-import {
-  type Applicability,
-  type CoverLayout,
-  type EmptyingLayout,
-  type FilterLayout,
-  type GearcaseLayout,
-  type IndexedSheet,
-  type OpeningLayout,
-  type Part,
-  partOf,
-  type SealLayout,
-  type SealTreatment,
-  type ShieldLayout,
-  servesAs,
+import type {
+  Applicability,
+  CoverLayout,
+  EmptyingLayout,
+  FilterLayout,
+  GearcaseLayout,
+  IndexedSheet,
+  OpeningLayout,
+  Part,
+  SealLayout,
+  SealTreatment,
+  ShieldLayout,
 } from './layout.js'
+import { partOf, servesAs } from './layout.js'
 
 /** Looks up the parts of one machine on its sheet, to build and check procedures. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {

@@ -1,12 +1,6 @@
 import { dropUndefined, type Finding, joinPointer } from '../base/index.js'
-import {
-  type Id,
-  judgePart,
-  type ProcedureDocument,
-  type Service,
-  type ServiceOnPart,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Id, ProcedureDocument, Service, ServiceOnPart, SpecSheet } from '../spec/index.js'
+import { judgePart } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
 import { findOwner, type GearcaseInstance, type IndexedSheet, keyOf } from './layout.js'
 import type { OilJob } from './oilJob.js'

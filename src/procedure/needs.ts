@@ -5,14 +5,8 @@ import { FILLING_NEEDS, listNotDrained } from './needs/filling.js'
 import { FILTER_NEEDS } from './needs/filters.js'
 import { listOtherFillOpenings, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
-import {
-  getCoverState,
-  getFilterState,
-  getGearcaseState,
-  getOpeningState,
-  type Need,
-  type StepContext,
-} from './stepContext.js'
+import type { Need, StepContext } from './stepContext.js'
+import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from './stepContext.js'
 
 /** A need that is not met gives a finding with the code `procedure/<name>`. */
 export type NeedName =

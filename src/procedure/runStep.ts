@@ -2,14 +2,8 @@ import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
 import { ASSUMED_CHANGES, NEEDS, type NeedName } from './needs.js'
 import type { MutableState } from './state.js'
-import {
-  addState,
-  findStepParts,
-  type ProcedureContext,
-  type StepContext,
-  type StepDraft,
-  type StepParts,
-} from './stepContext.js'
+import type { ProcedureContext, StepContext, StepDraft, StepParts } from './stepContext.js'
+import { addState, findStepParts } from './stepContext.js'
 
 interface FailedNeed {
   readonly name: NeedName

@@ -1,18 +1,16 @@
 import type { Action, Id, Step } from '../spec/index.js'
-import {
-  type CoverLayout,
-  type FilterLayout,
-  findOwner,
-  type GearcaseInstance,
-  type GearcaseLayout,
-  type IndexedSheet,
-  keyOf,
-  type OpeningLayout,
-  type Part,
-  type SealLayout,
-  type ShieldLayout,
-  stateKey,
+import type {
+  CoverLayout,
+  FilterLayout,
+  GearcaseInstance,
+  GearcaseLayout,
+  IndexedSheet,
+  OpeningLayout,
+  Part,
+  SealLayout,
+  ShieldLayout,
 } from './layout.js'
+import { findOwner, keyOf, stateKey } from './layout.js'
 import type { OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 

@@ -38,21 +38,20 @@ export { requireBand } from './requireBand.js'
 export { decimalsOf } from './requireFigure.js'
 export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
-export {
-  type DistanceUnit,
-  type Figure,
-  type LengthUnit,
-  type MassUnit,
-  type Measure,
-  type PrintedQuantity,
-  type Quantity,
-  type TemperatureUnit,
-  type TorqueUnit,
-  UNIT_FACTORS,
-  UNITS_BY_MEASURE,
-  type Unit,
-  type UnitOf,
-  type VolumeUnit,
+export type {
+  DistanceUnit,
+  Figure,
+  LengthUnit,
+  MassUnit,
+  Measure,
+  PrintedQuantity,
+  Quantity,
+  TemperatureUnit,
+  TorqueUnit,
+  Unit,
+  UnitOf,
+  VolumeUnit,
 } from './unit.js'
+export { UNIT_FACTORS, UNITS_BY_MEASURE } from './unit.js'
 export { ANGLE_FACTORS, LENGTH_FACTORS, TORQUE_FACTORS } from './unitFactors.js'
 export { unitSymbol } from './unitSymbol.js'

@@ -1,13 +1,5 @@
-import {
-  add,
-  compareExact,
-  type Exact,
-  exactOf,
-  formatExact,
-  multiply,
-  powerOfTen,
-  subtract,
-} from './exact.js'
+import type { Exact } from './exact.js'
+import { add, compareExact, exactOf, formatExact, multiply, powerOfTen, subtract } from './exact.js'
 import { findUnitPair, type UnitPair } from './findUnitPair.js'
 import { isFigure } from './isFigure.js'
 import type { PrintedBand } from './printed.js'

@@ -1,12 +1,7 @@
 import { dropUndefined, type Finding, type Reason, type Result } from '../base/index.js'
 import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
-import {
-  type Id,
-  type MachineLog,
-  resolveRecords,
-  type ServiceRecord,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Id, MachineLog, ServiceRecord, SpecSheet } from '../spec/index.js'
+import { resolveRecords } from '../spec/index.js'
 import { type AppendCodes, type RecordCodes, recordFinding, recordReason } from './codes.js'
 import { judgeDone } from './judgeDone.js'
 import { type OpenFault, openFaults } from './openFaults.js'

@@ -1,11 +1,6 @@
 import type { Finding } from '../base/index.js'
-import {
-  type Circumstances,
-  checkRecordRules,
-  type DocumentSet,
-  type Named,
-  type RuleCodes,
-} from '../rules/index.js'
+import type { Circumstances, DocumentSet, Named, RuleCodes } from '../rules/index.js'
+import { checkRecordRules } from '../rules/index.js'
 import type { ServiceRecord } from '../spec/index.js'
 
 /**

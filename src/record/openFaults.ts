@@ -1,21 +1,10 @@
 import type { Finding, JsonPointer } from '../base/index.js'
 import { splitPointer } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import {
-  type Circumstances,
-  checkRecordRules,
-  type DocumentSet,
-  type Named,
-  type RuleCodes,
-  requireSet,
-} from '../rules/index.js'
-import {
-  type Id,
-  type MachineLog,
-  type RecordEntry,
-  resolveRecords,
-  type ServiceRecord,
-} from '../spec/index.js'
+import type { Circumstances, DocumentSet, Named, RuleCodes } from '../rules/index.js'
+import { checkRecordRules, requireSet } from '../rules/index.js'
+import type { Id, MachineLog, RecordEntry, ServiceRecord } from '../spec/index.js'
+import { resolveRecords } from '../spec/index.js'
 import { judgeDone } from './judgeDone.js'
 import { requireLog } from './requireLog.js'
 

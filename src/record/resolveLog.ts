@@ -1,13 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import {
-  type Id,
-  type MachineLog,
-  type RecordEntry,
-  requireDocument,
-  resolveRecords,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Id, MachineLog, RecordEntry, SpecSheet } from '../spec/index.js'
+import { requireDocument, resolveRecords } from '../spec/index.js'
 import type { RecordCodes } from './codes.js'
 import { judgeDone } from './judgeDone.js'
 import { requireLog } from './requireLog.js'

@@ -1,15 +1,7 @@
 import { dropUndefined, refuse, requireKnownKeys, requireShape } from '../base/index.js'
 import { compareDates, type DateText, isDate } from '../calendar/index.js'
-import {
-  add,
-  type Exact,
-  exactIn,
-  exactOf,
-  nearestQuantity,
-  type Quantity,
-  requireQuantity,
-  type VolumeUnit,
-} from '../quantity/index.js'
+import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
+import { add, exactIn, exactOf, nearestQuantity, requireQuantity } from '../quantity/index.js'
 import { type Id, type MachineLog, resolveRecords, type ServiceRecord, type UsedOil } from '../spec/index.js'
 import { requireLog } from './requireLog.js'
 

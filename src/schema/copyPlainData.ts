@@ -1,12 +1,5 @@
-import {
-  cutText,
-  type Finding,
-  type JsonPointer,
-  joinPointer,
-  MAX_DEPTH,
-  MAX_STRING_LENGTH,
-  MAX_VALUES,
-} from '../base/index.js'
+import type { Finding, JsonPointer } from '../base/index.js'
+import { cutText, joinPointer, MAX_DEPTH, MAX_STRING_LENGTH, MAX_VALUES } from '../base/index.js'
 import type { NotPlain, SpecCodes } from '../spec/index.js'
 import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'

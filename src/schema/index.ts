@@ -15,9 +15,8 @@ export {
   parseToolbox,
 } from './parseKinds.js'
 export { readTableHead } from './readTableHead.js'
+export type { DocumentIssue, DocumentSchema } from './standardSchemas.js'
 export {
-  type DocumentIssue,
-  type DocumentSchema,
   machineLogSchema,
   procedureSchema,
   serviceRecordSchema,

@@ -1,11 +1,5 @@
-import {
-  type DocumentReference,
-  type Finding,
-  joinPointer,
-  MAX_DEPTH,
-  MAX_TEXT_LENGTH,
-  refuse,
-} from '../base/index.js'
+import type { DocumentReference, Finding } from '../base/index.js'
+import { joinPointer, MAX_DEPTH, MAX_TEXT_LENGTH, refuse } from '../base/index.js'
 import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
 import { expandShort } from './notation/expandShort.js'
 import { PLACE_TABLES } from './notation/notationTables.js'

@@ -1,22 +1,8 @@
 import type * as z from 'zod/v4/core'
-import {
-  cutText,
-  type DocumentReference,
-  type Finding,
-  readPointer,
-  refuse,
-  requireKnownKeys,
-  suggestName,
-} from '../base/index.js'
-import {
-  DOCUMENT_NAMES,
-  type DocumentName,
-  type Documents,
-  type Parsed,
-  type ParseOptions,
-  READABLE_VERSIONS,
-  type SpecCodes,
-} from '../spec/index.js'
+import type { DocumentReference, Finding } from '../base/index.js'
+import { cutText, readPointer, refuse, requireKnownKeys, suggestName } from '../base/index.js'
+import type { DocumentName, Documents, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
+import { DOCUMENT_NAMES, READABLE_VERSIONS } from '../spec/index.js'
 import { getTypeName } from './convertIssue.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'

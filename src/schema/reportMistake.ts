@@ -1,10 +1,5 @@
-import {
-  type Cure,
-  type DocumentReference,
-  dropUndefined,
-  type Finding,
-  type JsonPointer,
-} from '../base/index.js'
+import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
+import { dropUndefined } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
 /** Params of a code; undefined means that the key is omitted. */

@@ -1,18 +1,16 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { type Measure, measureOf, secondUnit, type Unit } from '../quantity/index.js'
-import {
-  findLeafRow,
-  type Id,
-  type Identity,
-  type Leaf,
-  listLeafTypes,
-  type PrintedValue,
-  type ProcedureDocument,
-  type Resolved,
-  resolveLeaf,
-  type Source,
-  type SpecSheet,
+import type {
+  Id,
+  Identity,
+  Leaf,
+  PrintedValue,
+  ProcedureDocument,
+  Resolved,
+  Source,
+  SpecSheet,
 } from '../spec/index.js'
+import { findLeafRow, listLeafTypes, resolveLeaf } from '../spec/index.js'
 import { isHeldByClips } from './drives.js'
 import { findOilOwner } from './gearcases.js'
 import { describePart } from './names.js'

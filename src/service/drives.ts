@@ -1,14 +1,6 @@
 import { type JsonPointer, readPointer } from '../base/index.js'
-import {
-  type Drive,
-  type DriveOnPart,
-  type Id,
-  type Identity,
-  resolveLeaf,
-  type Socket,
-  type SpecSheet,
-  type Toolbox,
-} from '../spec/index.js'
+import type { Drive, DriveOnPart, Id, Identity, Socket, SpecSheet, Toolbox } from '../spec/index.js'
+import { resolveLeaf } from '../spec/index.js'
 
 /**
  * The drives of a part of this machine, or of its bolts or fasteners: one, or several if a fact is unknown.

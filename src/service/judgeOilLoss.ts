@@ -1,18 +1,16 @@
 import { dropUndefined, type Reason, requireShape, type Shape } from '../base/index.js'
 import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
+import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   add,
   compareExact,
   divide,
-  type Exact,
   exactIn,
   exactOf,
   multiply,
   nearestDouble,
   nearestQuantity,
-  type Quantity,
   requireQuantity,
-  type VolumeUnit,
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
 import { type Id, judgePart, resolveLeaf, type SpecSheet, type SpecValue } from '../spec/index.js'

@@ -2,14 +2,8 @@ import { dropUndefined, type Reason, requireObject } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
 import { resolveLog } from '../record/index.js'
-import {
-  type Id,
-  type Identity,
-  type MachineLog,
-  resolveLeaf,
-  type Service,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Id, Identity, MachineLog, Service, SpecSheet } from '../spec/index.js'
+import { resolveLeaf } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { listSatisfyingServices } from './gearcases.js'
 import { listServiceParts } from './listServiceParts.js'

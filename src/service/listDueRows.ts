@@ -1,13 +1,7 @@
 import { dropUndefined, joinPointer } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay, dayNumberOf } from '../calendar/index.js'
-import {
-  countPauseDays,
-  countsPerUnit,
-  type DueLine,
-  type DueOptions,
-  type DueRow,
-  meterCount,
-} from '../interval/index.js'
+import type { DueLine, DueOptions, DueRow } from '../interval/index.js'
+import { countPauseDays, countsPerUnit, meterCount } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 

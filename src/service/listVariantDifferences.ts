@@ -1,14 +1,6 @@
 import type { JsonPointer } from '../base/index.js'
-import {
-  findLeaves,
-  type Id,
-  type Leaf,
-  type LeafKind,
-  type Resolved,
-  requireDocument,
-  resolveLeaf,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { Id, Leaf, LeafKind, Resolved, SpecSheet } from '../spec/index.js'
+import { findLeaves, requireDocument, resolveLeaf } from '../spec/index.js'
 
 /** A figure that differs between the variants of a sheet. */
 export interface VariantDifference {

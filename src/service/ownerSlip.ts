@@ -9,22 +9,10 @@ import {
 } from '../base/index.js'
 import { compareDates, type DateText } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
-import {
-  listOpenSamples,
-  type NotDone,
-  type OpenFault,
-  type OpenSample,
-  resolveLog,
-} from '../record/index.js'
-import {
-  type Id,
-  type MachineLog,
-  type RecordEntry,
-  type ResolvedRecord,
-  resolveRecords,
-  type ServiceRecord,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { NotDone, OpenFault, OpenSample } from '../record/index.js'
+import { listOpenSamples, resolveLog } from '../record/index.js'
+import type { Id, MachineLog, RecordEntry, ResolvedRecord, ServiceRecord, SpecSheet } from '../spec/index.js'
+import { resolveRecords } from '../spec/index.js'
 import { describeMachine } from './describeMachine.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 import { describePart, type PartName } from './names.js'

@@ -1,28 +1,19 @@
 import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { type ContainerChoice, chooseContainers } from '../fill/index.js'
 import { isGrease, judgeOilChoices, oilMeets } from '../oil/index.js'
+import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   add,
   divide,
-  type Exact,
   exactIn,
   exactOf,
   minExact,
   multiply,
   nearestQuantity,
-  type Quantity,
   subtract,
-  type VolumeUnit,
 } from '../quantity/index.js'
-import {
-  formatOilName,
-  type Gearcase,
-  type Id,
-  type OilChoice,
-  type OilContainer,
-  type Oils,
-  type Step,
-} from '../spec/index.js'
+import type { Gearcase, Id, OilChoice, OilContainer, Oils, Step } from '../spec/index.js'
+import { formatOilName } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { findOilOwner, listInstances } from './gearcases.js'
 import { describePart } from './names.js'

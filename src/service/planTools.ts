@@ -1,12 +1,6 @@
 import { type JsonPointer, splitPointer } from '../base/index.js'
-import {
-  compareQuantities,
-  type MassUnit,
-  nearestQuantity,
-  type Quantity,
-  readBand,
-  singleFigure,
-} from '../quantity/index.js'
+import type { MassUnit, Quantity } from '../quantity/index.js'
+import { compareQuantities, nearestQuantity, readBand, singleFigure } from '../quantity/index.js'
 import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findSocket, listDrives } from './drives.js'

@@ -1,13 +1,7 @@
 import type { Finding } from '../base/index.js'
 import { chooseVessel } from '../fill/index.js'
-import {
-  compareExact,
-  type PrintedQuantity,
-  type Quantity,
-  readBand,
-  subtract,
-  type VolumeUnit,
-} from '../quantity/index.js'
+import type { PrintedQuantity, Quantity, VolumeUnit } from '../quantity/index.js'
+import { compareExact, readBand, subtract } from '../quantity/index.js'
 import type { Id, SpecValue, Toolbox } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { describePart } from './names.js'

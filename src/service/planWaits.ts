@@ -1,16 +1,8 @@
 import { dropUndefined, type JsonPointer, type Reason, splitPointer } from '../base/index.js'
 import { type PourVerdict, pourTime } from '../fill/index.js'
 import { viscosityAt } from '../oil/index.js'
-import {
-  compareQuantities,
-  convertAmount,
-  type LengthUnit,
-  nearestQuantity,
-  type Quantity,
-  readBand,
-  statedEnds,
-  type Unit,
-} from '../quantity/index.js'
+import type { LengthUnit, Quantity, Unit } from '../quantity/index.js'
+import { compareQuantities, convertAmount, nearestQuantity, readBand, statedEnds } from '../quantity/index.js'
 import type { FunnelAndHose, Id, LiquidGasket, SpecValue, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { describePart, type PartName } from './names.js'

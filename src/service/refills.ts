@@ -1,16 +1,14 @@
+import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   add,
   convertExact,
   divide,
-  type Exact,
   exactOf,
   multiply,
   nearestQuantity,
-  type Quantity,
   readBand,
   statedEnds,
   subtract,
-  type VolumeUnit,
 } from '../quantity/index.js'
 import type { OilAdditive, SpecValue } from '../spec/index.js'
 

@@ -3,15 +3,8 @@ import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import type { OpenFault } from '../record/index.js'
-import {
-  type Id,
-  type MachineLog,
-  type ProcedureDocument,
-  requireDocument,
-  type SpecSheet,
-  type Stock,
-  type Toolbox,
-} from '../spec/index.js'
+import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import { requireDocument } from '../spec/index.js'
 import type { Money } from './visitPlan.js'
 
 /** The documents and the day of a visit. */

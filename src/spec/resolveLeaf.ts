@@ -1,9 +1,8 @@
+import type { JsonPointer, Reason } from '../base/index.js'
 import {
   isSameJson,
-  type JsonPointer,
   joinPointer,
   quoteValue,
-  type Reason,
   readPointer,
   requireObject,
   splitPointer,

@@ -1,13 +1,6 @@
 import type { Reason } from '../base/index.js'
-import {
-  compareExact,
-  divide,
-  type Exact,
-  exactOf,
-  multiply,
-  subtract,
-  type TorqueUnit,
-} from '../quantity/index.js'
+import type { Exact, TorqueUnit } from '../quantity/index.js'
+import { compareExact, divide, exactOf, multiply, subtract } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { findTorqueRatio, nearestTorque } from './exactTorque.js'

@@ -1,11 +1,6 @@
 import type { Reason } from '../base/index.js'
-import {
-  exactOf,
-  type Quantity,
-  requireQuantityOf,
-  TORQUE_FACTORS,
-  type TorqueUnit,
-} from '../quantity/index.js'
+import type { Quantity, TorqueUnit } from '../quantity/index.js'
+import { exactOf, requireQuantityOf, TORQUE_FACTORS } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'

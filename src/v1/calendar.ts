@@ -1,7 +1,2 @@
-export {
-  addPeriod,
-  type CalendarCodes,
-  type DateText,
-  type Period,
-  type PeriodText,
-} from '../calendar/index.js'
+export type { CalendarCodes, DateText, Period, PeriodText } from '../calendar/index.js'
+export { addPeriod } from '../calendar/index.js'

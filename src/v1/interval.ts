@@ -1,15 +1,14 @@
-export {
-  computeDue,
-  type DueIntervals,
-  type DueLimit,
-  type DueLine,
-  type DueOptions,
-  type DueState,
-  type DueVerdict,
-  type IntervalCodes,
-  type IntervalFacts,
-  type IntervalReadings,
-  judgeInterval,
-  type MeterQuantity,
-  type MetersOnDay,
+export type {
+  DueIntervals,
+  DueLimit,
+  DueLine,
+  DueOptions,
+  DueState,
+  DueVerdict,
+  IntervalCodes,
+  IntervalFacts,
+  IntervalReadings,
+  MeterQuantity,
+  MetersOnDay,
 } from '../interval/index.js'
+export { computeDue, judgeInterval } from '../interval/index.js'

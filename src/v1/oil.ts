@@ -1,10 +1,9 @@
-export {
-  type AspectVerdict,
-  type GradeSystem,
-  type OilCircumstances,
-  type OilCodes,
-  type OilVerdict,
-  oilMeets,
-  type ViscosityVerdict,
-  viscosityAt,
+export type {
+  AspectVerdict,
+  GradeSystem,
+  OilCircumstances,
+  OilCodes,
+  OilVerdict,
+  ViscosityVerdict,
 } from '../oil/index.js'
+export { oilMeets, viscosityAt } from '../oil/index.js'

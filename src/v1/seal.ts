@@ -1,7 +1,2 @@
-export {
-  checkORing,
-  checkWasherFit,
-  type ORingVerdict,
-  type SealCodes,
-  type WasherFit,
-} from '../seal/index.js'
+export type { ORingVerdict, SealCodes, WasherFit } from '../seal/index.js'
+export { checkORing, checkWasherFit } from '../seal/index.js'

@@ -1,20 +1,16 @@
-export {
-  type AppendCodes,
-  type AppendedRecord,
-  appendRecord,
-  checkRecord,
-  type EntryDone,
-  type NotDone,
-  type OpenFault,
-  openFaults,
-  type RecordCodes,
-  type ResolvedLog,
-  resolveLog,
-  sumUsedOil,
-  type UsedOilLine,
-  type UsedOilReport,
-  type UsedOilSum,
+export type {
+  AppendCodes,
+  AppendedRecord,
+  EntryDone,
+  NotDone,
+  OpenFault,
+  RecordCodes,
+  ResolvedLog,
+  UsedOilLine,
+  UsedOilReport,
+  UsedOilSum,
 } from '../record/index.js'
+export { appendRecord, checkRecord, openFaults, resolveLog, sumUsedOil } from '../record/index.js'
 export {
   type DueFacts,
   type FigureRole,

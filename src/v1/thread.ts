@@ -1,8 +1,2 @@
-export {
-  type MetricThread,
-  type PipeThread,
-  parseThread,
-  type Thread,
-  type ThreadCodes,
-  type UnifiedThread,
-} from '../thread/index.js'
+export type { MetricThread, PipeThread, Thread, ThreadCodes, UnifiedThread } from '../thread/index.js'
+export { parseThread } from '../thread/index.js'

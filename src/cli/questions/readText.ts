@@ -1,14 +1,8 @@
 import type { Finding } from '../../base/index.js'
 import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
-import {
-  type Measure,
-  type PrintedBand,
-  parseQuantity,
-  type Quantity,
-  type Unit,
-  type UnitOf,
-} from '../../quantity/index.js'
+import type { Measure, PrintedBand, Quantity, Unit, UnitOf } from '../../quantity/index.js'
+import { parseQuantity } from '../../quantity/index.js'
 import { parseNotation } from '../../schema/index.js'
 import { UsageError } from '../cliIo.js'
 import type { OptionName } from '../optionTable.js'

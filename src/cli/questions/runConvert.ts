@@ -1,19 +1,16 @@
 import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
+import type { Measure, PrintedBand, ReadingOptions, Unit } from '../../quantity/index.js'
 import {
   convertFigure,
   differenceUnitOf,
   formatNumber,
   formatQuantity,
   isUnit,
-  type Measure,
   measureOf,
-  type PrintedBand,
   parseQuantity,
-  type ReadingOptions,
   secondUnit,
   UNITS_BY_MEASURE,
-  type Unit,
   unitSymbol,
 } from '../../quantity/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'

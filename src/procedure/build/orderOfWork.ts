@@ -1,12 +1,7 @@
 import { joinPointer, splitPointer } from '../../base/index.js'
 import { findLeafRow, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
-import {
-  findWheelMark,
-  type GearcaseInstance,
-  type GearcaseLayout,
-  keyOf,
-  type ShieldLayout,
-} from '../layout.js'
+import type { GearcaseInstance, GearcaseLayout, ShieldLayout } from '../layout.js'
+import { findWheelMark, keyOf } from '../layout.js'
 import { listNotChecked } from '../needs/closing.js'
 import { listUnsecured } from '../needs/securing.js'
 import { includesLevelCheck, type OilJob } from '../oilJob.js'

@@ -1,15 +1,7 @@
 import { dropUndefined } from '../../base/index.js'
 import { isFilterRenewed, type WheelMark } from '../../spec/index.js'
-import {
-  type CoverLayout,
-  type FilterLayout,
-  findWheelMark,
-  type GearcaseInstance,
-  keyOf,
-  type OpeningLayout,
-  partOf,
-  type SealLayout,
-} from '../layout.js'
+import type { CoverLayout, FilterLayout, GearcaseInstance, OpeningLayout, SealLayout } from '../layout.js'
+import { findWheelMark, keyOf, partOf } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
 import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from '../stepContext.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'

@@ -1,5 +1,6 @@
 import { type GearcaseInstance, type SealLayout, stateKey } from '../layout.js'
 import type { MutableState } from '../state.js'
+import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
   draftOnStepPart,
@@ -8,9 +9,6 @@ import {
   getGearcaseState,
   getOpeningState,
   getPartState,
-  type Need,
-  type StepContext,
-  type StepDraft,
   trueIfEmpty,
 } from '../stepContext.js'
 

@@ -1,16 +1,8 @@
 import { type GearcaseInstance, type IndexedSheet, listOilSharers, type OpeningLayout } from '../layout.js'
 import { findJob, includesLevelCheck } from '../oilJob.js'
 import type { MutableState } from '../state.js'
-import {
-  draftAt,
-  draftDraining,
-  getCoverState,
-  getGearcaseState,
-  type Need,
-  type StepContext,
-  type StepDraft,
-  trueIfEmpty,
-} from '../stepContext.js'
+import type { Need, StepContext, StepDraft } from '../stepContext.js'
+import { draftAt, draftDraining, getCoverState, getGearcaseState, trueIfEmpty } from '../stepContext.js'
 import { listNotTightened } from './closing.js'
 
 /** Preconditions of filling: an empty, closed gearcase, measured oil, and a level that is read at rest. */

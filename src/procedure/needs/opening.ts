@@ -1,14 +1,12 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
 import { findWheelMark, type GearcaseLayout, keyOf, type OpeningLayout, partOf, servesAs } from '../layout.js'
+import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
   draftOnStepPart,
   getGearcaseState,
   getOpeningState,
   getPartState,
-  type Need,
-  type StepContext,
-  type StepDraft,
   trueIfEmpty,
 } from '../stepContext.js'
 

@@ -1,22 +1,21 @@
 import type { JsonPointer } from '../../base/index.js'
 import { comparePrintedFigures, measureOf, type PrintedComparison } from '../../quantity/index.js'
-import {
-  type Condition,
-  type FoundLeaf,
-  type FoundValue,
-  findLeaves,
-  findStatedValues,
-  type IntervalStated,
-  type OilChoice,
-  type OwnOilSpace,
-  type PrintedValue,
-  type Seal,
-  type Service,
-  type SpecSheet,
-  type SpecValue,
-  type StatedValue,
-  type Tightening,
+import type {
+  Condition,
+  FoundLeaf,
+  FoundValue,
+  IntervalStated,
+  OilChoice,
+  OwnOilSpace,
+  PrintedValue,
+  Seal,
+  Service,
+  SpecSheet,
+  SpecValue,
+  StatedValue,
+  Tightening,
 } from '../../spec/index.js'
+import { findLeaves, findStatedValues } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 import { listSheetParts, type SheetPart } from './listSheetParts.js'
 import { type IdReference, listSheetReferences } from './listSheetReferences.js'

@@ -1,11 +1,5 @@
-import {
-  compareExact,
-  type Exact,
-  measureOf,
-  nearestQuantity,
-  readBand,
-  statedEnds,
-} from '../../quantity/index.js'
+import type { Exact } from '../../quantity/index.js'
+import { compareExact, measureOf, nearestQuantity, readBand, statedEnds } from '../../quantity/index.js'
 import type { SpecValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 import type { ValuePair } from './indexSheet.js'

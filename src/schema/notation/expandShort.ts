@@ -5,16 +5,8 @@ import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import {
-  asHolder,
-  type Expander,
-  findChildNode,
-  type Holder,
-  type Place,
-  type PlaceNode,
-  type PlaceRow,
-  type PlaceTable,
-} from './placeTable.js'
+import type { Expander, Holder, Place, PlaceNode, PlaceRow, PlaceTable } from './placeTable.js'
+import { asHolder, findChildNode } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** The results of expanding a document. */

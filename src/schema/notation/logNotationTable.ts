@@ -2,14 +2,8 @@ import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
 import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
-import {
-  type Collected,
-  type Holder,
-  type MakeDefault,
-  makeTable,
-  nameFromDocumentId,
-  type PlaceRow,
-} from './placeTable.js'
+import type { Collected, Holder, MakeDefault, PlaceRow } from './placeTable.js'
+import { makeTable, nameFromDocumentId } from './placeTable.js'
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
 import { readList } from './readList.js'

@@ -1,13 +1,7 @@
 import type { LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import {
-  asHolder,
-  type Holder,
-  type MakeDefault,
-  makeTable,
-  nameFromId,
-  type PlaceRow,
-} from './placeTable.js'
+import type { Holder, MakeDefault, PlaceRow } from './placeTable.js'
+import { asHolder, makeTable, nameFromId } from './placeTable.js'
 import { readIds } from './readIds.js'
 import { readSection } from './readSection.js'
 import { readSet } from './readSet.js'

@@ -1,20 +1,8 @@
 import { dropUndefined } from '../../base/index.js'
 import { listSpellings, type Measure, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
-import {
-  escapePattern,
-  field,
-  listOf,
-  oneOf,
-  optional,
-  type Piece,
-  type Reading,
-  retry,
-  sequence,
-  term,
-  type WrittenSource,
-  words,
-} from './piece.js'
+import type { Piece, Reading, WrittenSource } from './piece.js'
+import { escapePattern, field, listOf, oneOf, optional, retry, sequence, term, words } from './piece.js'
 
 // The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
 

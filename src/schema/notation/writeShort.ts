@@ -13,14 +13,8 @@ import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
 import type { Notation } from './notation.js'
 import { type NotationName, PLACE_TABLES } from './notationTables.js'
-import {
-  asHolder,
-  findChildNode,
-  findLeafNotation,
-  type Holder,
-  type PlaceNode,
-  type PlaceTable,
-} from './placeTable.js'
+import type { Holder, PlaceNode, PlaceTable } from './placeTable.js'
+import { asHolder, findChildNode, findLeafNotation } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { sheetNotationTable } from './sheetNotationTable.js'
 import { stripDefaults } from './stripDefaults.js'

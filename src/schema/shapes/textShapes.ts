@@ -1,8 +1,7 @@
 import type * as z from 'zod/v4/core'
+import type { Field, Fields } from './makeShape.js'
 import {
   buildOnce,
-  type Field,
-  type Fields,
   hasMinLength,
   kind,
   matchesPattern,

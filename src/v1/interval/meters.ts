@@ -1,16 +1,11 @@
-export {
-  type ImportCodes,
-  type ImportedMachine,
-  type ImportedReadings,
-  importReadings,
-} from '../../exchange/index.js'
-export {
-  type CountedMeterReading,
-  type Forecast,
-  type ForecastFacts,
-  type ForecastOptions,
-  forecastDue,
-  type MeterCodes,
-  type MetersRead,
-  readMeters,
+export type { ImportCodes, ImportedMachine, ImportedReadings } from '../../exchange/index.js'
+export { importReadings } from '../../exchange/index.js'
+export type {
+  CountedMeterReading,
+  Forecast,
+  ForecastFacts,
+  ForecastOptions,
+  MeterCodes,
+  MetersRead,
 } from '../../interval/index.js'
+export { forecastDue, readMeters } from '../../interval/index.js'
