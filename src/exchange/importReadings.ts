@@ -95,7 +95,7 @@ export function importReadings(
       const rawUnit = getField(entry, entryPath, 'odometerunits', 'odometerunit')
       const unit = parseUnit(rawUnit)
       if (unit === undefined) {
-        addError('interval/import-unit', entryPath, { unit: shortenValue(rawUnit) })
+        addError('interval/import-unit-unknown', entryPath, { unit: shortenValue(rawUnit) })
         continue
       }
       const reading = parseEntry(entry, entryPath, 'distance', getField(entry, entryPath, 'odometer'), unit)
@@ -128,7 +128,7 @@ export function importReadings(
     const date =
       typeof timeStamp === 'string' && /^.{10}($|[T ])/.test(timeStamp) ? timeStamp.slice(0, 10) : undefined
     if (!isDate(date)) {
-      addError('interval/import-date', entryPath, { text: shortenValue(timeStamp) })
+      addError('interval/import-date-unreadable', entryPath, { text: shortenValue(timeStamp) })
       return undefined
     }
     const value =

@@ -42,7 +42,7 @@ export interface FillCodes {
   'fill/no-pan': NoParams
   'fill/pan-large-enough': { pan: string; total: Amount; size: Amount }
   'fill/pan-nearly-full': { pan: string; percent: number }
-  'fill/pan-empty-between': { pan: string; total: Amount; size: Amount }
+  'fill/empty-pan-between-drains': { pan: string; total: Amount; size: Amount }
   'fill/pan-too-small': { largest: Amount; size: Amount }
   'fill/refill-not-stated': NoParams
   'fill/refill-as-printed': { refilled: Amount; printed: Amount }

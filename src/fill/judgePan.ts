@@ -50,7 +50,7 @@ export function judgePan(pans: Readonly<Record<Id, DrainPan>>, drained: readonly
   }
   const panForEachDrain = sortedPans.find(({ size }) => compareExact(size, largest) >= 0)
   if (panForEachDrain !== undefined) {
-    const reasons = [fillReason('fill/pan-empty-between', makeParams(panForEachDrain.pan))]
+    const reasons = [fillReason('fill/empty-pan-between-drains', makeParams(panForEachDrain.pan))]
     return { verdict: 'empty between', pan: panForEachDrain.id, total, reasons }
   }
   const largestPan = sortedPans.at(-1)

@@ -90,6 +90,6 @@ function addPoint(
     }
     insertByDay(points, point)
   } else if (list === 'readings') {
-    noteReading(state, 'interval/in-the-future', 'error', point, { what: name, date })
+    noteReading(state, 'interval/date-in-the-future', 'error', point, { what: name, date })
   }
 }

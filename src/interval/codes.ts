@@ -17,14 +17,14 @@ export interface IntervalCodes {
   'interval/severe-interval-applied': { criteria: string }
   'interval/severe-factor-applied': { factor: string; criteria: string }
   'interval/severe-not-given': Record<never, never>
-  'interval/early-counts': { by: string; date: string; point: Param }
-  'interval/early-does-not-count': { by: string; date: string; point: Param }
+  'interval/early-service-counts': { by: string; date: string; point: Param }
+  'interval/early-service-does-not-count': { by: string; date: string; point: Param }
   'interval/count-restarted': { by: string; date: string; point: Param }
-  'interval/done-by-other': { date: string; service: string }
+  'interval/done-by-other-service': { date: string; service: string }
   'interval/record-for-all-instances': { date: string; instance: string }
   /** `less`: how much less the display shows than it would without the change; negative if it shows more. */
   'interval/display-changed': { meter: string; less: Amount }
-  'interval/in-the-future': { what: string; date: string }
+  'interval/date-in-the-future': { what: string; date: string }
   // Missing facts
   'interval/reading-missing': { meter: string }
   'interval/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
@@ -61,9 +61,9 @@ export interface IntervalCodes {
   // Import
   'interval/import-no-machines': Record<never, never>
   'interval/import-ambiguous-key': { one: string; other: string }
-  'interval/import-unit': { unit: string }
+  'interval/import-unit-unknown': { unit: string }
   'interval/import-mixed-units': { units: readonly string[] }
-  'interval/import-date': { text: string }
+  'interval/import-date-unreadable': { text: string }
   // Findings of rules
   'interval/first-longer-than-repeat': { by: readonly string[] }
   'interval/severe-longer-than-repeat': { by: string }

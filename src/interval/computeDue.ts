@@ -193,7 +193,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
     if (instance !== undefined && entry.instance === undefined)
       reasons.push(intervalReason('interval/record-for-all-instances', { date, instance }))
     if (entry.service !== service)
-      reasons.push(intervalReason('interval/done-by-other', { date, service: entry.service }))
+      reasons.push(intervalReason('interval/done-by-other-service', { date, service: entry.service }))
     insertByDay(completions, { since: 'last service', day, date, record })
   }
   return completions
@@ -202,6 +202,6 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
 /** The day of an event or record; NaN if it is not a date or is after today; the latter adds a reason. */
 function readPastDay(date: DateText, today: number, source: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
-  if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: source, date }))
+  if (day > today) reasons.push(intervalReason('interval/date-in-the-future', { what: source, date }))
   return day <= today ? day : NaN
 }

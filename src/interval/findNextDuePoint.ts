@@ -6,7 +6,7 @@ import { findPoint } from './readMeterScale.js'
 export interface ScheduledPoint {
   /** The next due point; NaN if the position of a completion is not known. */
   readonly due: number
-  readonly note?: 'early-counts' | 'early-does-not-count' | 'count-restarted' | undefined
+  readonly note?: 'early-service-counts' | 'early-service-does-not-count' | 'count-restarted' | undefined
   /** The point that the note is about. */
   readonly notedPoint: number
 }
@@ -57,7 +57,7 @@ export function findNextDuePoint(
       note = 'count-restarted'
       continue
     }
-    note = position >= notedPoint ? undefined : isCounted ? 'early-counts' : 'early-does-not-count'
+    note = position >= notedPoint ? undefined : isCounted ? 'early-service-counts' : 'early-service-does-not-count'
     if (isCounted) times += 1
     while (isFixedSchedule && duePointAfter(times) <= position) times += 1
   }

@@ -23,7 +23,7 @@ export interface MeterPoint {
 export type MeterCodes = Pick<
   IntervalCodes & CalendarCodes,
   | 'calendar/not-a-date'
-  | 'interval/in-the-future'
+  | 'interval/date-in-the-future'
   | 'interval/meter-falls'
   | 'interval/meter-jumps'
   | 'interval/reading-out-of-bounds'

@@ -89,11 +89,11 @@ export interface ActionRow {
 /** Preconditions of any work on the machine. */
 export const SAFETY_NEEDS: readonly NeedName[] = [
   'manual-not-read',
-  'no-protection',
-  'not-on-level-ground',
+  'protection-not-worn',
+  'machine-not-on-level-ground',
   'engine-running',
-  'not-chocked',
-  'not-secured',
+  'wheels-not-chocked',
+  'machine-not-secured',
   'jack-as-support',
 ]
 
@@ -118,12 +118,12 @@ export const HAZARDS = {
 
 /** Preconditions of running or driving the machine. */
 export const RUN_NEEDS: readonly NeedName[] = [
-  'not-tightened',
+  'part-not-tightened',
   'run-without-oil',
   'run-on-stands',
-  'must-not-run',
-  'not-cleared-away',
-  'not-secured-for-run',
+  'machine-must-not-run',
+  'chocks-or-pan-in-place',
+  'machine-not-secured-for-run',
   'guard-not-refitted',
 ]
 
@@ -133,19 +133,19 @@ export const RUN_NEEDS: readonly NeedName[] = [
 export const DRIVE_OFF_NEEDS: readonly NeedName[] = [
   'driven-with-plug-loose',
   'run-without-oil',
-  'not-cleared-away',
-  'not-secured-for-run',
+  'chocks-or-pan-in-place',
+  'machine-not-secured-for-run',
   'guard-not-refitted',
 ]
 
 /** Preconditions of rolling the machine by hand to bring a wheel to its mark. */
 export const ROLL_NEEDS: readonly NeedName[] = [
   'manual-not-read',
-  'no-protection',
-  'not-on-level-ground',
+  'protection-not-worn',
+  'machine-not-on-level-ground',
   'engine-running',
   'run-on-stands',
-  'not-cleared-away',
+  'chocks-or-pan-in-place',
 ]
 
 /** Preconditions of loosening a plug or cover. */
@@ -155,13 +155,13 @@ export const LOOSENING_NEEDS: readonly NeedName[] = [
   'shield-in-the-way',
   'area-not-cleaned',
   'fill-not-cracked',
-  'fill-not-nipped',
+  'fill-plug-loose',
 ]
 
 /** Preconditions of fitting a plug or cover. */
 export const FITTING_NEEDS: readonly NeedName[] = [
   ...SAFETY_NEEDS,
-  'not-removed',
+  'part-not-removed',
   'filter-left-out',
   'magnet-not-inspected',
   'magnet-not-cleaned',

@@ -62,7 +62,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     'park',
     2,
     ['engine runs and the machine may move', 'on level ground'],
-    { needs: ['not-tightened', 'run-without-oil', 'run-on-stands', 'must-not-run'] },
+    { needs: ['part-not-tightened', 'run-without-oil', 'run-on-stands', 'machine-must-not-run'] },
   ),
   'carry to level ground': action(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
     needs: ['run-on-stands'],
@@ -83,7 +83,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['jack'],
   }),
   'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {
-    needs: ['not-raised'],
+    needs: ['machine-not-raised'],
     figures: [MASS_FIGURE],
     hazards: [HAZARDS.stands],
     tools: ['stands'],
@@ -99,7 +99,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     5,
     ['engine runs and the machine may move', 'on ramps'],
     {
-      needs: ['manual-not-read', 'not-on-level-ground', ...RUN_NEEDS, 'ramps-not-permitted'],
+      needs: ['manual-not-read', 'machine-not-on-level-ground', ...RUN_NEEDS, 'ramps-not-permitted'],
       figures: [MASS_FIGURE],
       hazards: [HAZARDS.ramps],
       tools: ['ramps'],
@@ -126,7 +126,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['socket or key'],
   }),
   'refit shield': action(['shield'], 'refit', 6, ['shield on'], {
-    needs: [...SAFETY_NEEDS, 'not-tightened', 'leaks-not-checked'],
+    needs: [...SAFETY_NEEDS, 'part-not-tightened', 'leaks-not-checked'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/fasteners/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
@@ -148,14 +148,14 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['drain pan'],
   }),
   'take out': action(OPENING, 'take-out', 1, ['plug out'], {
-    needs: [...SAFETY_NEEDS, 'not-cracked', 'no-pan', 'drain-not-raised'],
+    needs: [...SAFETY_NEEDS, 'plug-not-cracked', 'no-pan', 'drain-not-raised'],
     figures: [PLACE_FIGURE],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
   'take off cover': action(COVER, 'take-off', 8, ['cover off'], {
-    needs: [...LOOSENING_NEEDS, 'no-pan', 'not-raised'],
+    needs: [...LOOSENING_NEEDS, 'no-pan', 'machine-not-raised'],
     figures: [PLACE_FIGURE],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key', 'scraper'],
@@ -175,7 +175,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'oil-not-warm',
       'breather-not-cleared',
       'wrong-wheel-mark',
-      'not-raised',
+      'machine-not-raised',
       'sample-not-taken',
     ],
     hazards: [HAZARDS.hotOil],
@@ -187,7 +187,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'no-pan',
       'oil-not-warm',
       'breather-not-cleared',
-      'not-raised',
+      'machine-not-raised',
     ],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['suction pump'],
@@ -200,11 +200,11 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], { hazards: [HAZARDS.chips] }),
   'inspect the magnet': action(OPENING_OR_COVER, 'look-at-magnet', 1, ['magnet inspected'], {
-    needs: ['not-removed'],
+    needs: ['part-not-removed'],
     hazards: [HAZARDS.chips],
   }),
   'clean the magnet': action(OPENING_OR_COVER, 'wipe-magnet', 1, ['magnet clean'], {
-    needs: ['not-removed', 'magnet-not-inspected'],
+    needs: ['part-not-removed', 'magnet-not-inspected'],
     supplies: ['rags'],
   }),
 
@@ -214,7 +214,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'variant-not-found',
       ...SAFETY_NEEDS,
       'shield-in-the-way',
-      'not-raised',
+      'machine-not-raised',
       'area-not-cleaned',
       'filter-before-drain',
       'filter-not-reached',
@@ -226,17 +226,17 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['rags'],
   }),
   'inspect the filter': action(FILTER, 'look-at-filter', 2, ['filter inspected'], {
-    needs: ['not-removed'],
+    needs: ['part-not-removed'],
     hazards: [HAZARDS.chips],
   }),
   'clean the filter': action(FILTER, 'clean-filter', 5, ['filter clean'], {
-    needs: ['not-removed', 'filter-not-inspected'],
+    needs: ['part-not-removed', 'filter-not-inspected'],
     supplies: ['rags', 'solvent'],
   }),
   'fit filter': action(FILTER, 'fit-filter', 2, ['filter on'], {
     needs: [
       ...SAFETY_NEEDS,
-      'not-removed',
+      'part-not-removed',
       'filter-not-inspected',
       'filter-not-cleaned',
       'face-not-wiped',
@@ -244,33 +244,33 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
   }),
   'tighten filter': action(FILTER, 'tighten-filter', 1, ['filter tight'], {
-    needs: [...SAFETY_NEEDS, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/held/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
 
   // Renewing the seals, and closing and tightening everything.
   'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
-    needs: ['not-removed'],
+    needs: ['part-not-removed'],
     figures: [SEAL_FIGURE],
     hazards: [HAZARDS.sharpScraper],
     tools: ['scraper'],
   }),
   'wipe the seal face': action([...OPENING_OR_COVER, 'filter'], 'wipe-face', 1, ['face wiped'], {
-    needs: ['not-removed', 'old-seal-not-removed'],
+    needs: ['part-not-removed', 'old-seal-not-removed'],
     supplies: ['rags'],
   }),
   'fit new seal': action(SEALS, 'new-seal', 1, ['new seal on'], {
-    needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
+    needs: ['part-not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL_FIGURE],
     supplies: ['seal'],
   }),
   'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal inspected'], {
-    needs: ['not-removed'],
+    needs: ['part-not-removed'],
     figures: [SEAL_FIGURE],
   }),
   'apply sealant': action(SEALS, 'sealant', 2, ['new seal on'], {
-    needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
+    needs: ['part-not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL_FIGURE],
     supplies: ['sealant'],
   }),
@@ -280,19 +280,19 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'hose-not-empty',
       'additive-missing',
       'level-not-checked',
-      'not-rechecked',
-      'not-topped-up',
+      'level-not-rechecked',
+      'oil-not-topped-up',
     ],
   }),
   tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
-    needs: [...SAFETY_NEEDS, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/tightening' }],
     hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
     tools: ['torque wrench', 'socket or key'],
   }),
   'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: FITTING_NEEDS }),
   'tighten cover': action(COVER, 'tighten-cover', 5, ['cover tight'], {
-    needs: [...SAFETY_NEEDS, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/bolts/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
@@ -316,7 +316,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     needs: [
       ...SAFETY_NEEDS,
       'opening-closed',
-      'not-drained',
+      'oil-not-drained',
       'oil-not-inspected',
       'oil-not-measured',
       'oil-poured-twice',
@@ -366,10 +366,10 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
   'let a leak show': action(['gearcase', 'machine'], 'seep', 10, ['waited for leaks'], {
-    needs: ['not-tightened', 'not-wiped-down'],
+    needs: ['part-not-tightened', 'gearcase-not-wiped'],
   }),
   'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
-    needs: [...SAFETY_NEEDS, 'not-tightened', 'not-wiped-down'],
+    needs: [...SAFETY_NEEDS, 'part-not-tightened', 'gearcase-not-wiped'],
     hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
   }),
   'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {

@@ -46,7 +46,7 @@ export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: 
     (action === 'turn the wheel' || action === 'roll the machine') &&
     typeof step.at?.wheelMark !== 'string'
   )
-    return reject(report(written, 'procedure/mark-missing', [], params))
+    return reject(report(written, 'procedure/wheel-mark-missing', [], params))
   const removal: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
   const absentPartFindings = isAbsent(part)
     ? [report(written, 'procedure/part-not-on-this-machine', ['on'], params, [removal])]

@@ -27,13 +27,13 @@ export interface ProcedureCodes {
   // Preconditions of a step.
   'procedure/variant-not-found': AtPart
   'procedure/manual-not-read': AtPart
-  'procedure/no-protection': AtPart
-  'procedure/not-on-level-ground': AtPart
+  'procedure/protection-not-worn': AtPart
+  'procedure/machine-not-on-level-ground': AtPart
   'procedure/engine-running': AtPart
-  'procedure/not-chocked': AtPart
-  'procedure/not-secured': AtPart
-  'procedure/not-secured-for-run': AtPart
-  'procedure/not-cleared-away': AtPart
+  'procedure/wheels-not-chocked': AtPart
+  'procedure/machine-not-secured': AtPart
+  'procedure/machine-not-secured-for-run': AtPart
+  'procedure/chocks-or-pan-in-place': AtPart
   'procedure/guard-not-refitted': AtPart
   'procedure/chocks-on-lifted-wheels': AtPart
   'procedure/axle-not-chocked': AtPart
@@ -41,11 +41,11 @@ export interface ProcedureCodes {
   'procedure/ramps-and-jack': AtPart
   'procedure/ramps-not-permitted': AtPart
   'procedure/driven-with-plug-loose': AtPart
-  'procedure/not-raised': AtPart
+  'procedure/machine-not-raised': AtPart
   'procedure/drain-not-raised': AtPart
   'procedure/lowered-with-drain-open': AtPart
   'procedure/run-on-stands': AtPart
-  'procedure/must-not-run': AtPart
+  'procedure/machine-must-not-run': AtPart
   'procedure/run-without-oil': AtPart
   'procedure/wheel-not-clear': AtPart
   'procedure/wheel-turned-with-plug-out': AtPart
@@ -53,12 +53,12 @@ export interface ProcedureCodes {
   'procedure/area-not-cleaned': AtPart
   'procedure/shield-in-the-way': AtPart
   'procedure/fill-not-cracked': AtPart
-  'procedure/fill-not-nipped': AtPart
-  'procedure/not-cracked': AtPart
+  'procedure/fill-plug-loose': AtPart
+  'procedure/plug-not-cracked': AtPart
   'procedure/no-pan': AtPart
   'procedure/opening-closed': AtPart
   'procedure/drain-not-out': AtPart
-  'procedure/not-removed': AtPart
+  'procedure/part-not-removed': AtPart
   'procedure/fill-not-vented': AtPart
   'procedure/oil-not-warm': AtPart
   'procedure/sample-not-taken': AtPart
@@ -75,8 +75,8 @@ export interface ProcedureCodes {
   'procedure/old-seal-not-removed': AtPart
   'procedure/face-not-wiped': AtPart
   'procedure/seal-not-renewed': AtPart
-  'procedure/not-fitted': AtPart
-  'procedure/not-drained': AtPart
+  'procedure/part-not-fitted': AtPart
+  'procedure/oil-not-drained': AtPart
   'procedure/drain-left-closed': AtPart
   'procedure/oil-not-inspected': AtPart
   'procedure/oil-not-measured': AtPart
@@ -88,20 +88,20 @@ export interface ProcedureCodes {
   'procedure/hose-not-empty': AtPart
   'procedure/oil-not-settled': AtPart
   'procedure/level-not-checked': AtPart
-  'procedure/not-rechecked': AtPart
-  'procedure/not-topped-up': AtPart
-  'procedure/not-tightened': AtPart
-  'procedure/not-wiped-down': AtPart
+  'procedure/level-not-rechecked': AtPart
+  'procedure/oil-not-topped-up': AtPart
+  'procedure/part-not-tightened': AtPart
+  'procedure/gearcase-not-wiped': AtPart
   'procedure/leaks-not-checked': AtPart
   'procedure/leaks-not-checked-after-run': AtPart
   // Conditions after the last step.
   'procedure/filter-not-changed': AtPart
-  'procedure/not-refilled': AtPart
+  'procedure/oil-not-refilled': AtPart
   'procedure/no-short-run': AtPart
   'procedure/shield-left-off': AtPart
-  'procedure/not-lowered': AtPart
+  'procedure/machine-not-lowered': AtPart
   'procedure/used-oil-left': AtPart
-  'procedure/not-recorded': AtPart
+  'procedure/work-not-recorded': AtPart
   // Mistakes in one step.
   'procedure/unknown-action': { readonly step: string; readonly action: string }
   'procedure/duplicate-step-id': { readonly step: string }
@@ -122,7 +122,7 @@ export interface ProcedureCodes {
     readonly gearcase?: string
     readonly known: readonly string[]
   }
-  'procedure/mark-missing': AtPart
+  'procedure/wheel-mark-missing': AtPart
   'procedure/part-not-on-this-machine': AtPart
   'procedure/figure-missing': { readonly step: string; readonly name: string; readonly pointer: string }
   'procedure/wrong-figure': {

@@ -50,17 +50,17 @@ export function findUndone(
     })
   }
   const instances = indexedSheet.instances
-  for (const draft of listNotTightened(state, instances)) addDraft('procedure/not-tightened', draft)
+  for (const draft of listNotTightened(state, instances)) addDraft('procedure/part-not-tightened', draft)
   for (const draft of listNotChecked(state, instances)) addDraft('procedure/leaks-not-checked', draft)
   for (const draft of listUncheckedSinceRun(state, instances))
     addDraft('procedure/leaks-not-checked-after-run', draft, 'warning')
   for (const { path, shield } of indexedSheet.shields.values())
     if (state.shields[path] === 'off')
       addUndone('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
-  if (state.lifted.length > 0) addUndone('procedure/not-lowered', [{ do: 'lower the machine' }])
-  if (state.onRamps.length > 0) addUndone('procedure/not-lowered', [{ do: 'drive off ramps' }])
+  if (state.lifted.length > 0) addUndone('procedure/machine-not-lowered', [{ do: 'lower the machine' }])
+  if (state.onRamps.length > 0) addUndone('procedure/machine-not-lowered', [{ do: 'drive off ramps' }])
   if (state.usedOil === 'in the pan') addUndone('procedure/used-oil-left', [{ do: 'take used oil away' }])
-  if (!state.recorded && jobs.length > 0) addUndone('procedure/not-recorded', [{ do: 'record' }])
+  if (!state.recorded && jobs.length > 0) addUndone('procedure/work-not-recorded', [{ do: 'record' }])
   return undone
 }
 
@@ -74,20 +74,20 @@ function findMissingOilSteps(
   if (task === 'change') {
     const undrainedInstances = emptiedInstances.filter((one) => getGearcaseState(state, one).oil === 'old')
     if (undrainedInstances.length > 0)
-      return { code: 'procedure/not-drained', remedy: undrainedInstances.flatMap(draftDraining) }
+      return { code: 'procedure/oil-not-drained', remedy: undrainedInstances.flatMap(draftDraining) }
     const closedDrains = emptiedInstances.flatMap((one) => listClosedDrains(one, state))
     if (closedDrains.length > 0) return { code: 'procedure/drain-left-closed', remedy: closedDrains }
     const unchangedFilters = emptiedInstances.flatMap((one) => listUnchangedFilters(one, state))
     if (unchangedFilters.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchangedFilters }
     const pourSteps = draftAt('pour the oil', gearcase.fillOpening, instance)
-    if (ownerState.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pourSteps }
+    if (ownerState.oil !== 'new') return { code: 'procedure/oil-not-refilled', remedy: pourSteps }
   }
   if (!includesLevelCheck(gearcase, task)) return undefined
   const levelSteps = draftAt('check the level', gearcase.levelOpening, instance)
   if (!ownerState.levelChecked) return { code: 'procedure/level-not-checked', remedy: levelSteps }
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
   if (!ownerState.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
-  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: levelSteps }
+  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/level-not-rechecked', remedy: levelSteps }
 }
 
 /** Filters that should have been changed or cleaned and were not removed. */

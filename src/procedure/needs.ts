@@ -27,12 +27,12 @@ export const NEEDS: Readonly<Record<NeedName, Need>> = {
 const WARNING_NEEDS: readonly NeedName[] = [
   'variant-not-found',
   'manual-not-read',
-  'no-protection',
+  'protection-not-worn',
   'magnet-not-cleaned',
   'oil-not-inspected',
   'sample-not-taken',
-  'not-wiped-down',
-  'not-cleared-away',
+  'gearcase-not-wiped',
+  'chocks-or-pan-in-place',
   'axle-not-chocked',
 ]
 
@@ -42,7 +42,7 @@ export function severityOf(name: NeedName): Severity {
 
 /** Changes of state assumed after a need is reported, if the steps of its remedy would change too much. */
 export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
-  'not-on-level-ground': ({ state }) => {
+  'machine-not-on-level-ground': ({ state }) => {
     state.ground = 'level'
   },
   'oil-not-warm': ({ state }) => {
@@ -60,7 +60,7 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
     if (part.position === 'tight') part.position = 'nipped'
     for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
   },
-  'not-drained': (context) => {
+  'oil-not-drained': (context) => {
     for (const one of listNotDrained(context)) getGearcaseState(context.state, one).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
   },
@@ -68,11 +68,11 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
   'run-without-oil': ({ state }) => {
     for (const one of Object.values(state.gearcases)) if (one.oil === 'out') one.oil = 'new'
   },
-  'not-rechecked': ({ state, owner }) => {
+  'level-not-rechecked': ({ state, owner }) => {
     if (owner !== undefined) getGearcaseState(state, owner).levelCheckedSinceRun = true
   },
   // Fitted parts are assumed to be tight from now on; later steps close the parts that are out.
-  'not-tightened': (context) => {
+  'part-not-tightened': (context) => {
     for (const { gearcase, instance } of listAffectedInstances(context)) {
       for (const opening of gearcase.openings) {
         const part = getOpeningState(context.state, opening, instance)

@@ -5,22 +5,22 @@ type ProcedureCode = keyof ProcedureCodes
 /** Mistakes that can hurt a person: the machine moves, falls, runs or turns. */
 const PERSON_CODES: readonly ProcedureCode[] = [
   'procedure/engine-running',
-  'procedure/not-chocked',
+  'procedure/wheels-not-chocked',
   'procedure/chocks-on-lifted-wheels',
   'procedure/axle-not-chocked',
   'procedure/jack-as-support',
   'procedure/ramps-and-jack',
   'procedure/ramps-not-permitted',
-  'procedure/not-secured',
-  'procedure/not-secured-for-run',
+  'procedure/machine-not-secured',
+  'procedure/machine-not-secured-for-run',
   'procedure/guard-not-refitted',
   'procedure/run-on-stands',
-  'procedure/not-on-level-ground',
+  'procedure/machine-not-on-level-ground',
   'procedure/wheel-not-clear',
-  'procedure/not-raised',
+  'procedure/machine-not-raised',
   'procedure/drain-not-raised',
-  'procedure/not-lowered',
-  'procedure/no-protection',
+  'procedure/machine-not-lowered',
+  'procedure/protection-not-worn',
   'procedure/manual-not-read',
 ]
 
@@ -34,15 +34,15 @@ const MACHINE_CODES: readonly ProcedureCode[] = [
   'procedure/hose-not-empty',
   'procedure/leaks-not-checked',
   'procedure/leaks-not-checked-after-run',
-  'procedure/not-tightened',
+  'procedure/part-not-tightened',
   'procedure/driven-with-plug-loose',
   'procedure/drain-not-tightened',
   'procedure/run-without-oil',
-  'procedure/not-refilled',
+  'procedure/oil-not-refilled',
   'procedure/oil-poured-twice',
-  'procedure/must-not-run',
+  'procedure/machine-must-not-run',
   'procedure/wheel-turned-with-plug-out',
-  'procedure/not-cleared-away',
+  'procedure/chocks-or-pan-in-place',
   'procedure/used-oil-left',
   'procedure/shield-left-off',
 ]
@@ -65,5 +65,5 @@ export function rankHarm(code: ProcedureCode): number {
   if (PERSON_CODES.includes(code)) return 0
   if (MACHINE_CODES.includes(code)) return 1
   if (REFERENCE_CODES.includes(code)) return 4
-  return code === 'procedure/not-recorded' ? 3 : 2
+  return code === 'procedure/work-not-recorded' ? 3 : 2
 }

@@ -31,7 +31,7 @@ const MAX_STEPS_RUN = 150_000
  * const steps = [{ id: 'stands', do: 'set on stands', on: '/machine/supports/beam' }] as const
  * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps } as const
  * // What is found if stands are set under a machine that was not raised?
- * validateProcedure(procedure, sheet)[0]?.code // => 'procedure/not-raised'
+ * validateProcedure(procedure, sheet)[0]?.code // => 'procedure/machine-not-raised'
  */
 export function validateProcedure(
   procedure: ProcedureDocument,

@@ -28,7 +28,7 @@ export interface QuantityCodes {
   'quantity/mass-unit-for-force': { text: string; unit: Unit }
   'quantity/unit-of-other-measure': { unit: Unit; measure: Measure }
   'quantity/text-after-quantity': { text: string }
-  'quantity/printed-figures-miss': { first: PrintedBand; second: PrintedBand; missPercent: number }
+  'quantity/printed-figures-differ-slightly': { first: PrintedBand; second: PrintedBand; missPercent: number }
   'quantity/printed-figures-slip': {
     first: PrintedBand
     second: PrintedBand

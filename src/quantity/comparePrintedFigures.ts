@@ -68,7 +68,7 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
   const largestGap = gaps.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
   const isSmall = compareExact(largestGap, MAX_SMALL_MISS) <= 0
   const missPercent = Math.round(Math.min(nearestDouble(largestGap), 1e6) * 10_000) / 100
-  const code = isSmall ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
+  const code = isSmall ? 'quantity/printed-figures-differ-slightly' : 'quantity/printed-figures-differ'
   return {
     verdict: isSmall ? 'small miss' : 'differ',
     reasons: [{ code, params: { ...values, missPercent } }],

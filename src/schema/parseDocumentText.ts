@@ -18,7 +18,7 @@ import { chooseShapes } from './shapes/documentShapes.js'
  * @param kind One of the six kinds, or `any`.
  * @param text JSON text; a leading byte order mark is skipped.
  * @param options `name`: the document's name in findings, such as a file name.
- * @returns The document, or all findings; also `spec/not-json`, `spec/table` and `spec/duplicate-key`.
+ * @returns The document, or all findings; also `spec/not-json`, `spec/table-instead-of-document` and `spec/duplicate-key`.
  * @throws TypeError if `text` is not a string, `options` is not an object or has an unknown key, or `options.name` is not a
  * string; RangeError for another `kind`.
  *
@@ -68,7 +68,7 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
   }
   const { syntaxError, repeatedKeys, tooDeep } = scanJsonText(json)
   const columns = syntaxError?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
-  if (columns !== undefined) return { findings: [report('', 'spec/table', { columns })], stop: true }
+  if (columns !== undefined) return { findings: [report('', 'spec/table-instead-of-document', { columns })], stop: true }
   const findings: Finding<SpecCodes>[] = repeatedKeys.map(({ tokens, key }) =>
     report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )

@@ -18,7 +18,7 @@ const FIXED_PATHS = ['/kind', '/version', '/id']
  * @param lines The lines in order; empty lines are skipped.
  * @param options `name`: the history's name in findings, such as a file name.
  * @returns The log, or all findings: those of `parseMachineLog`, with pointers into the log, and
- * `spec/history-line`. If the last line is cut off, as after a power failure, it is skipped with the warning
+ * `spec/history-line-unreadable`. If the last line is cut off, as after a power failure, it is skipped with the warning
  * `spec/history-cut-off`.
  * @throws TypeError if `lines` is not a list of strings, `options` is not an object or has an unknown key, or
  * `options.name` is not a string.
@@ -59,7 +59,7 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
     else {
       const problem =
         syntaxError === undefined ? (repeatedKeys.length > 0 ? 'repeated-key' : 'too-deep') : 'not-json'
-      findings.push(report('', 'spec/history-line', { line: number, problem }))
+      findings.push(report('', 'spec/history-line-unreadable', { line: number, problem }))
     }
     return undefined
   }
@@ -69,7 +69,7 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
     if (operation === undefined) continue
     const problem = applyLine(log, operation)
     if (problem !== undefined)
-      findings.push(report('', 'spec/history-line', { line: addition.number, problem }))
+      findings.push(report('', 'spec/history-line-unreadable', { line: addition.number, problem }))
   }
   const parsed = parseMachineLog(log, options)
   const allFindings = [...findings, ...parsed.findings]
@@ -78,7 +78,7 @@ export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}
     : { ok: false, findings: allFindings }
 }
 
-type LineProblem = SpecCodes['spec/history-line']['problem']
+type LineProblem = SpecCodes['spec/history-line-unreadable']['problem']
 
 /** Applies a line to the log; or returns the problem. */
 function applyLine(log: unknown, operation: unknown): LineProblem | undefined {

@@ -44,7 +44,7 @@ export interface ServiceCodes {
   'service/socket-found': { tool: string; size: string }
   'service/adaptor-between': { adaptor: string; wrenches: readonly string[] }
   'service/socket-missing': { part: PartName; drive: string; size: string }
-  'service/hand-only': { part: PartName }
+  'service/turned-by-hand': { part: PartName }
   'service/drive-not-stated': { part: PartName }
   'service/vessel-too-coarse': { vessel: string; part: PartName; reason: ReasonParam }
   'service/no-vessel': { part: PartName; reason: ReasonParam }
@@ -93,7 +93,7 @@ export interface ServiceCodes {
   'service/time-few-visits': { count: number; required: number }
   'service/labour': { rate: MoneyParam; cost: MoneyParam }
   'service/only-if-low': Record<never, never>
-  'service/only-on': {
+  'service/only-on-some-machines': {
     variants?: readonly string[]
     modelYears?: { readonly from?: number; readonly to?: number }
     serials?: { readonly prefix?: string; readonly from?: string; readonly to?: string }
@@ -112,7 +112,7 @@ export interface ServiceCodes {
   'service/used-oil': { volume: QuantityParam }
   'service/drain-limit-from-dry-fill': { part: PartName; volume: QuantityParam }
   'service/used-oil-not-known': { part: PartName }
-  'service/not-counted': { date: string; reason: ReasonParam }
+  'service/record-not-counted': { date: string; reason: ReasonParam }
   // Oil that was added between changes
   'service/no-oil-added': { part: PartName; since: string }
   'service/oil-start-not-known': { part: PartName }

@@ -86,7 +86,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
           one.gearcase === gearcase &&
           (one.instance === undefined || one.instance === instance),
       )
-      .map(({ date, reason }) => serviceReason('service/not-counted', { date, reason: { ...reason } }))
+      .map(({ date, reason }) => serviceReason('service/record-not-counted', { date, reason: { ...reason } }))
     due.push(
       dropUndefined({
         ...common,

@@ -200,7 +200,7 @@ function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefin
   if (condition === undefined) return undefined
   const { variants, modelYears, serials, market } = condition
   const names = variants?.map((id) => sheet.machine.variants[id]?.name ?? id)
-  return serviceReason('service/only-on', dropUndefined({ variants: names, modelYears, serials, market }))
+  return serviceReason('service/only-on-some-machines', dropUndefined({ variants: names, modelYears, serials, market }))
 }
 
 /** Steps on a plug that is opened only for topping up, after the level was checked elsewhere. */

@@ -51,7 +51,7 @@ function planSockets(
     const common = { kind: 'socket', for: [...parts.values()] } as const
     const { kind, size = '' } = drive ?? {}
     if (drive && (kind === 'hand' || kind === 'clip'))
-      return [{ ...common, drive, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
+      return [{ ...common, drive, verdict: 'fits', reasons: [serviceReason('service/turned-by-hand', { part })] }]
     if (drive === undefined || kind === undefined || (size === '' && kind !== 'slot')) {
       const reasons = [serviceReason('service/drive-not-stated', { part })]
       return [{ ...common, ...(drive && { drive }), verdict: 'cannot tell', reasons }]

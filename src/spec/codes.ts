@@ -175,9 +175,9 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/yaml-key-is-boolean': { key: string }
   'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
   /** A table (CSV) where a document is expected. */
-  'spec/table': { columns: readonly string[] }
+  'spec/table-instead-of-document': { columns: readonly string[] }
   /** A line of a history that cannot be used. */
-  'spec/history-line': {
+  'spec/history-line-unreadable': {
     line: number
     problem:
       | 'not-json'

@@ -66,9 +66,9 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   if (printedDeviation / swappedDeviation >= MIN_IMPROVEMENT)
     return {
       verdict: 'looks swapped',
-      reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],
+      reasons: [torqueReason('torque/swapped-torques-fit-better', { ...torques, ...threads })],
     }
-  return { verdict: 'no sign', reasons: [torqueReason('torque/not-swapped', torques)] }
+  return { verdict: 'no sign', reasons: [torqueReason('torque/plugs-not-swapped', torques)] }
 }
 
 function readPlug(name: string, plug: PlugTorque) {

@@ -71,8 +71,8 @@ export interface TorqueCodes {
   'torque/unit-slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }
-  'torque/swapped-fits-better': { fill: Torque; drain: Torque; fillThread: string; drainThread: string }
-  'torque/not-swapped': { fill: Torque; drain: Torque }
+  'torque/swapped-torques-fit-better': { fill: Torque; drain: Torque; fillThread: string; drainThread: string }
+  'torque/plugs-not-swapped': { fill: Torque; drain: Torque }
   'torque/same-plug-figures': { fillThread: string; drainThread: string }
   'torque/class-unknown': { propertyClass: string }
   'torque/class-not-for-size': { propertyClass: string; thread: string; from: string; to: string }
@@ -91,7 +91,7 @@ export interface TorqueCodes {
   'torque/turns-correct': { turns: number; min: Figure; max?: Figure }
   'torque/turns-too-few': { turns: number; min: Figure }
   'torque/turns-too-many': { turns: number; max: Figure }
-  'torque/set-not-a-mark': { set: Torque; below?: Torque; above?: Torque }
+  'torque/setting-not-a-mark': { set: Torque; below?: Torque; above?: Torque }
 }
 
 export const torqueReason: ReasonMaker<TorqueCodes> = makeReason

@@ -32,7 +32,7 @@ export function judgeWrenchSetting(
     if (scaleMark.refusal) reasons.push(scaleMark.refusal)
     else
       reasons.push(
-        torqueReason('torque/set-not-a-mark', {
+        torqueReason('torque/setting-not-a-mark', {
           set,
           ...(scaleMark.below && { below: nearestTorque(scaleMark.below, unit) }),
           ...(scaleMark.above && { above: nearestTorque(scaleMark.above, unit) }),

@@ -189,7 +189,7 @@ describe('a variant that is not known', () => {
     )
     for (const step of plan.steps)
       if (/drain plug/.test(step.part?.part ?? '') && step.part?.gearcase === 'rear gearcase')
-        expect(step.onlyIf?.code, step.id).toBe('service/only-on')
+        expect(step.onlyIf?.code, step.id).toBe('service/only-on-some-machines')
   })
 
   it('warns of hot oil on a step that is not left out: what is left out is not read', () => {

@@ -120,7 +120,7 @@ describe('--procedure', () => {
     expect(code).toBe(1)
     expect(out.indexOf('Do not work by them until they')).toBeLessThan(out.indexOf('What is due'))
     expect(out).toMatch(/^own\.json:[0-9]+:[0-9]+: error: /m)
-    expect(out).toContain('procedure/not-chocked')
+    expect(out).toContain('procedure/wheels-not-chocked')
   })
 
   it('must be one procedure', async () => {

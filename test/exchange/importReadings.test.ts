@@ -110,10 +110,10 @@ describe('what is left out, and said', () => {
       expect(hours({ datetime, Hour })).toEqual([['interval/reading-out-of-bounds', at]])
     }
     for (const stamp of [undefined, '12.01.2031', '2031-02-30T00:00:00Z', '2031-01-123', 20310112, {}]) {
-      expect(hours({ datetime: stamp, Hour: 1 })).toEqual([['interval/import-date', at]])
+      expect(hours({ datetime: stamp, Hour: 1 })).toEqual([['interval/import-date-unreadable', at]])
     }
     for (const OdometerUnits of [undefined, '', 'm', 'league', 5, 'km '.repeat(1_000_000)]) {
-      expect(distance({ OdometerUnits })).toEqual([['interval/import-unit', '/Distance']])
+      expect(distance({ OdometerUnits })).toEqual([['interval/import-unit-unknown', '/Distance']])
     }
   })
 

@@ -410,7 +410,7 @@ describe('events, instances and services that count', () => {
     expect(judge(every250, done, '2031-03-12', { events }).verdict).toBe('not due')
     const later = judge(every250, { ...parts, events: [submerged] }, '2031-03-09', { events })
     expect([later.verdict, codes(later.reasons)]).toContainEqual('not due')
-    expect(codes(later.reasons)).toContain('interval/in-the-future')
+    expect(codes(later.reasons)).toContain('interval/date-in-the-future')
   })
 
   test('an event is due even where the interval is not stated', () => {
@@ -442,7 +442,7 @@ describe('events, instances and services that count', () => {
   test('a service that satisfies this one counts; another gearcase or service does not', () => {
     const records = [{ date: '2031-03-01', hours: 0, service: 'overhaul' }]
     const other = judge(every250, { ...parts, records }, '2031-03-12', { doneBy: ['overhaul'] })
-    expect([other.verdict, codes(other.reasons)[0]]).toEqual(['not due', 'interval/done-by-other'])
+    expect([other.verdict, codes(other.reasons)[0]]).toEqual(['not due', 'interval/done-by-other-service'])
     const not = judge(every250, { ...parts, commissioned: '2029-01-01', records }, '2031-03-12')
     expect(not.verdict).toBe('overdue')
     const front = judge(
@@ -463,7 +463,7 @@ describe('events, instances and services that count', () => {
       { commissioned: '2030-01-01', records: [{ date: '2031-03-13' }] },
       '2031-03-12',
     )
-    expect([verdict.verdict, codes(verdict.reasons)[0]]).toEqual(['overdue', 'interval/in-the-future'])
+    expect([verdict.verdict, codes(verdict.reasons)[0]]).toEqual(['overdue', 'interval/date-in-the-future'])
   })
 })
 

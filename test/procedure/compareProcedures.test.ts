@@ -83,7 +83,7 @@ describe('what differs', () => {
       state: [{ path: '/recorded', first: 'true', second: 'false' }],
       onlyFirst: ['record'],
       onlySecond: [],
-      findings: { onlyFirst: [], onlySecond: ['procedure/not-recorded'] },
+      findings: { onlyFirst: [], onlySecond: ['procedure/work-not-recorded'] },
     })
   })
 

@@ -62,8 +62,8 @@ describe('submerged, oil lost, contaminated, seal failed', () => {
   test('a writer who drives it in or warms it is stopped; a run on new oil is right', () => {
     const driven = { ...build(varietySheet, ['rear-change']), events: ['submersion'] } as const
     expect(validateProcedure(driven, varietySheet).map((one) => [one.code, one.path])).toEqual([
-      ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('warm the oil')}`],
-      ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('park on level ground')}`],
+      ['procedure/machine-must-not-run', `/steps/${wordsOf(driven.steps).indexOf('warm the oil')}`],
+      ['procedure/machine-must-not-run', `/steps/${wordsOf(driven.steps).indexOf('park on level ground')}`],
     ])
   })
 })
@@ -348,10 +348,10 @@ describe('the last look, guards and what is secured', () => {
     const sheet = guarded('moving parts', 'from the ground')
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
     expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-not-refitted')
-    expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/not-cleared-away'])
-    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain('procedure/not-secured')
+    expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/chocks-or-pan-in-place'])
+    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain('procedure/machine-not-secured')
     expect(without(sheet, (step) => step.on === '/machine/secure/1')).toContain(
-      'procedure/not-secured-for-run',
+      'procedure/machine-not-secured-for-run',
     )
     expect(without(sheet, (_step, place) => place === last)).toEqual([
       'procedure/leaks-not-checked-after-run',

@@ -44,8 +44,8 @@ const itemStep =
   }
 
 const SECURED: readonly Row[] = [
-  ['the raised loader hangs over the work', itemStep(0), 'not-secured'],
-  ['the PTO turns during the run', itemStep(1), 'not-secured-for-run'],
+  ['the raised loader hangs over the work', itemStep(0), 'machine-not-secured'],
+  ['the PTO turns during the run', itemStep(1), 'machine-not-secured-for-run'],
   ['the run turns a shaft without its guard', drop('refit-pan-guard'), 'guard-not-refitted'],
   ['a cut O-ring goes back unseen', drop('box-look-at-seal-drain'), 'seal-not-renewed'],
 ]
@@ -67,8 +67,8 @@ export const UNSAFE_SEQUENCES: readonly UnsafeSequence[] = [
     varietySheet,
     'rear-change',
     [
-      ['a machine that was under water is started to warm its oil', (steps) => steps, 'must-not-run'],
-      ['a machine that was under water is driven to level ground', drop('warm'), 'must-not-run'],
+      ['a machine that was under water is started to warm its oil', (steps) => steps, 'machine-must-not-run'],
+      ['a machine that was under water is driven to level ground', drop('warm'), 'machine-must-not-run'],
     ],
     { events: ['submersion'] },
   ),

@@ -12,37 +12,37 @@ import { simulateProcedure } from './simulateProcedure.js'
 const WITHOUT: Readonly<Record<Action, string>> = {
   'find the variant': '',
   'read the manual': 'manual-not-read',
-  'wear protection': 'no-protection',
-  'park on level ground': 'not-on-level-ground',
-  'carry to level ground': 'not-on-level-ground',
+  'wear protection': 'protection-not-worn',
+  'park on level ground': 'machine-not-on-level-ground',
+  'carry to level ground': 'machine-not-on-level-ground',
   'warm the oil': 'oil-not-warm',
   'stop the engine': 'engine-running',
-  'chock the wheels': 'not-chocked',
+  'chock the wheels': 'wheels-not-chocked',
   'roll the machine': 'wrong-wheel-mark',
-  'secure the machine': 'not-secured',
-  'clear away': 'not-cleared-away',
+  'secure the machine': 'machine-not-secured',
+  'clear away': 'chocks-or-pan-in-place',
   'let a leak show': '',
-  'raise the machine': 'not-raised',
+  'raise the machine': 'machine-not-raised',
   'set on stands': 'jack-as-support',
-  'lower the machine': 'not-lowered',
+  'lower the machine': 'machine-not-lowered',
   'drive onto ramps': 'drain-not-raised',
-  'drive off ramps': 'not-lowered',
+  'drive off ramps': 'machine-not-lowered',
   'remove shield': 'shield-in-the-way',
   'refit shield': 'shield-left-off',
   'turn the wheel': 'wrong-wheel-mark',
   'clean around': 'area-not-cleaned',
-  'crack loose': 'not-cracked',
-  'nip by hand': 'fill-not-nipped',
+  'crack loose': 'plug-not-cracked',
+  'nip by hand': 'fill-plug-loose',
   'place the pan': 'no-pan',
   'take out': 'drain-not-out',
   'take an oil sample': 'sample-not-taken',
-  'let drain': 'not-drained',
-  'suck out the oil': 'not-drained',
+  'let drain': 'oil-not-drained',
+  'suck out the oil': 'oil-not-drained',
   'take off cover': 'drain-not-out',
   'inspect the oil': 'oil-not-inspected',
   'inspect the magnet': 'magnet-not-inspected',
   'clean the magnet': 'magnet-not-cleaned',
-  'take off filter': 'not-removed',
+  'take off filter': 'part-not-removed',
   'inspect the filter': 'filter-not-inspected',
   'clean the filter': 'filter-not-cleaned',
   'fit filter': 'filter-left-out',
@@ -53,9 +53,9 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'fit new seal': 'seal-not-renewed',
   'inspect the seal': 'seal-not-renewed',
   'apply sealant': 'seal-not-renewed',
-  fit: 'not-fitted',
-  tighten: 'not-tightened',
-  'fit cover': 'not-fitted',
+  fit: 'part-not-fitted',
+  tighten: 'part-not-tightened',
+  'fit cover': 'part-not-fitted',
   'tighten cover': 'cover-not-tightened',
   'wait for the cure': 'cover-not-cured',
   'measure the oil': 'oil-not-measured',
@@ -67,9 +67,9 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'short run': 'no-short-run',
   'let settle': 'oil-not-settled',
   'check for leaks': 'leaks-not-checked',
-  'wipe down': 'not-wiped-down',
+  'wipe down': 'gearcase-not-wiped',
   'take used oil away': 'used-oil-left',
-  record: 'not-recorded',
+  record: 'work-not-recorded',
 }
 
 interface Visit {
@@ -103,8 +103,8 @@ const VISITS: readonly Visit[] = [
       'rear-take-out-fill': 'fill-not-vented',
       'rear-tighten-drain': 'drain-not-tightened',
       'rear-take-out-fill-2': 'opening-closed',
-      'rear-level-fill-2': 'not-rechecked',
-      'rear-top-up-fill-2': 'not-topped-up',
+      'rear-level-fill-2': 'level-not-rechecked',
+      'rear-top-up-fill-2': 'oil-not-topped-up',
     },
   },
   {
@@ -162,7 +162,7 @@ const VISITS: readonly Visit[] = [
       'glass-tighten-drain': 'drain-not-tightened',
       // Nothing drains through this plug: what cannot be done is to top up through it.
       'glass-take-out-fill-2': 'opening-closed',
-      'glass-level-level-2': 'not-rechecked',
+      'glass-level-level-2': 'level-not-rechecked',
     },
   },
   {
@@ -192,7 +192,7 @@ const VISITS: readonly Visit[] = [
       'sump-take-out-fill': 'fill-not-vented',
       'sump-tighten-drain': 'drain-not-tightened',
       'sump-take-off-sump': 'filter-not-reached',
-      'sump-fit-filter-spin-on': 'not-fitted',
+      'sump-fit-filter-spin-on': 'part-not-fitted',
       'sump-drain-drain': 'filter-before-drain',
       'sump-tighten-cover-sump': 'drain-not-tightened',
       // The pan under the drain counts for the whole case; where it goes next is a habit.
@@ -271,7 +271,7 @@ const MOVES: readonly (readonly [
     'front-take-out-fill',
     ['fill-not-cracked'],
   ],
-  ['chocks after lifting', 'front-change', 'chock-rear', 'remove-pan-guard', ['not-chocked']],
+  ['chocks after lifting', 'front-change', 'chock-rear', 'remove-pan-guard', ['wheels-not-chocked']],
   ['stands after the work', 'front-change', 'stands-front-beam', 'lower', ['jack-as-support']],
   [
     'cleaned after it was cracked',
@@ -293,14 +293,14 @@ const MOVES: readonly (readonly [
     'rear-change',
     'record',
     'rear-tighten-fill-2',
-    ['not-recorded'],
+    ['work-not-recorded'],
   ],
   [
     'shield back over an open plug',
     'front-change',
     'refit-pan-guard',
     'front-fit-fill',
-    ['not-tightened', 'leaks-not-checked'],
+    ['part-not-tightened', 'leaks-not-checked'],
   ],
   ['lowered after the level was read', 'tail-change', 'lower', 'tail-wipe', ['wrong-attitude']],
   [
@@ -309,12 +309,12 @@ const MOVES: readonly (readonly [
     'run',
     'rear-fit-fill',
     [
-      'not-tightened',
-      'not-cleared-away',
-      'not-on-level-ground',
+      'part-not-tightened',
+      'chocks-or-pan-in-place',
+      'machine-not-on-level-ground',
       'engine-running',
-      'not-chocked',
-      'not-rechecked',
+      'wheels-not-chocked',
+      'level-not-rechecked',
     ],
   ],
   [
@@ -325,7 +325,7 @@ const MOVES: readonly (readonly [
     ['wheel-turned-with-plug-out'],
   ],
   ['engine stopped late', 'front-change', 'stop', 'front-breather', ['engine-running']],
-  ['parked last', 'rear-check', 'park', 'record', ['not-on-level-ground']],
+  ['parked last', 'rear-check', 'park', 'record', ['machine-not-on-level-ground']],
 ]
 
 describe('moved', () => {
@@ -414,7 +414,7 @@ describe('how a step is written', () => {
   test.each([undefined, () => 1, Symbol('s')])('a wheel turned to no mark: %s', (wheelMark) => {
     const at = { instance: 'left', wheelMark } as never
     const finding = first(rewrite('hub-left-turn-fill', (step) => ({ ...step, at })))
-    expect(finding?.code).toBe('procedure/mark-missing')
+    expect(finding?.code).toBe('procedure/wheel-mark-missing')
   })
 
   test('an instance of a gearcase that is there once', () => {
@@ -504,7 +504,7 @@ describe('the document as a whole', () => {
   })
   test('no steps at all: everything is undone', () => {
     const empty = { ...build(varietySheet, ['rear-change']), steps: [] }
-    expect(codes(empty, varietySheet)).toEqual(['procedure/not-drained', 'procedure/not-recorded'])
+    expect(codes(empty, varietySheet)).toEqual(['procedure/oil-not-drained', 'procedure/work-not-recorded'])
   })
   test('inputs stay as they were', () => {
     const before = JSON.stringify([rear, varietySheet])

@@ -73,7 +73,7 @@ describe('printed figures that can both be true', () => {
     expect(comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.1', 'N.m')).verdict).toBe('agree')
     expect(comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.2', 'N.m'))).toMatchObject({
       verdict: 'small miss',
-      reasons: [{ code: 'quantity/printed-figures-miss', params: { missPercent: 1 } }],
+      reasons: [{ code: 'quantity/printed-figures-differ-slightly', params: { missPercent: 1 } }],
     })
   })
 

@@ -173,7 +173,7 @@ describe('a line', () => {
     expect(read.ok).toBe(false)
     const [finding] = read.findings
     expect(finding).toMatchObject({
-      code: 'spec/history-line',
+      code: 'spec/history-line-unreadable',
       severity: 'error',
       params: { line: 2, problem },
     })

@@ -13,7 +13,7 @@ describe('a table in place of a document', () => {
   ])('%j is recognised by its columns', (text, columns) => {
     const { ok, findings } = parseDocumentText('any', text)
     expect(ok).toBe(false)
-    expect(findings).toMatchObject([{ code: 'spec/table', severity: 'error', path: '', params: { columns } }])
+    expect(findings).toMatchObject([{ code: 'spec/table-instead-of-document', severity: 'error', path: '', params: { columns } }])
   })
 
   it.each([
@@ -36,6 +36,6 @@ describe('a table in place of a document', () => {
     expect(await runCommand(words, io)).not.toBe(0)
     const said = [...io.out, ...io.err].join('\n')
     expect(said).toContain('This is a table (CSV) with the columns')
-    expect(said).toContain('spec/table')
+    expect(said).toContain('spec/table-instead-of-document')
   })
 })

@@ -274,7 +274,7 @@ describe('sheets that say little', () => {
     const clips = of('clip')
     expect(about(clips)).toEqual([false, false])
     const tool = clips.tools.find(({ drive }) => drive?.kind === 'clip')
-    expect(tool).toMatchObject({ verdict: 'fits', reasons: [{ code: 'service/hand-only' }] })
+    expect(tool).toMatchObject({ verdict: 'fits', reasons: [{ code: 'service/turned-by-hand' }] })
   })
 
   it('a skid plate with holes for the plugs stays on, is named once, and its fasteners are not listed', () => {

@@ -53,7 +53,7 @@ describe("a writer's procedure", () => {
     const unsafe = without('chock the wheels')
     const plan = planOf(unsafe)
     const errors = validateProcedure(unsafe, request.sheet).filter(({ severity }) => severity === 'error')
-    expect(errors.map(({ code }) => code)).toContain('procedure/not-chocked')
+    expect(errors.map(({ code }) => code)).toContain('procedure/wheels-not-chocked')
     expect(plan.cautions[0]).toEqual({
       code: 'service/procedure-errors',
       params: { count: errors.length, signal: 'warning' },
@@ -102,7 +102,7 @@ describe("a writer's procedure", () => {
   it('is for this machine: its variant and its events count, not those of the document', () => {
     const events = [{ kind: 'submersion', date: '2023-10-05' }] as const
     const plan = planOf(own, { log: { ...request.log, events } })
-    expect(plan.findings.map(({ code }) => code)).toContain('procedure/must-not-run')
+    expect(plan.findings.map(({ code }) => code)).toContain('procedure/machine-must-not-run')
   })
 
   it('of another sheet is refused, of another revision it is planned with a warning', () => {

@@ -23,7 +23,7 @@ describe('tools', () => {
   it('by hand needs none', () => {
     expect(socketFor({ kind: 'hand' })).toMatchObject({
       verdict: 'fits',
-      reasons: [{ code: 'service/hand-only' }],
+      reasons: [{ code: 'service/turned-by-hand' }],
     })
   })
 

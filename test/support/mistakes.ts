@@ -293,7 +293,7 @@ export const MISTAKES: readonly Mistake[] = [
     'level-checked-on-a-slope',
     'tind-4',
     [{ op: 'remove', path: '/steps/68' }],
-    error('procedure/not-on-level-ground', '/steps/70'),
+    error('procedure/machine-not-on-level-ground', '/steps/70'),
   ),
   procedureMistake(
     'hose-pulled-out-too-soon',

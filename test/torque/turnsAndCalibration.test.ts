@@ -99,7 +99,7 @@ describe('judgeWrenchSetting', () => {
     expect([9, 9.9999, 38.9999, 100.0001].map((value) => judge(value).verdict)).toEqual(
       Array(4).fill('cannot'),
     )
-    expect(codes(40.5)).toEqual(['torque/set-not-a-mark'])
+    expect(codes(40.5)).toEqual(['torque/setting-not-a-mark'])
     expect(codes(9)).toEqual(['torque/below-lowest-mark'])
     expect(codes(101)).toEqual(['torque/above-highest-mark'])
     expect(judgeWrenchSetting(wrench, { value: 15, unit: 'N.m' }, '2003').verdict).toBe('cannot')

@@ -87,7 +87,7 @@ export const fillTexts: Texts<FillCodes> = {
     `${pan} holds ${say.quantity(size)}; this visit drains ${say.quantity(total)}.`,
   'fill/pan-nearly-full': ({ pan, percent }, say) =>
     `${pan} will be ${say.number(percent)} % full. Carry it with care, or empty it between drains.`,
-  'fill/pan-empty-between': ({ pan, total, size }, say) =>
+  'fill/empty-pan-between-drains': ({ pan, total, size }, say) =>
     `This visit drains ${say.quantity(total)}; ${pan} holds ${say.quantity(size)}. Empty it between drains.`,
   'fill/pan-too-small': ({ largest, size }, say) =>
     `${say.quantity(largest)} drains at once; the largest pan holds ${say.quantity(size)}. Get a larger pan.`,

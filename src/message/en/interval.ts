@@ -28,13 +28,13 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `Interval multiplied by ${factor} for severe use (${criteria}).`,
   'interval/severe-not-given': () =>
     'The manual gives no interval for severe use; the normal one is applied.',
-  'interval/early-counts': ({ by, date, point: at }, say) =>
+  'interval/early-service-counts': ({ by, date, point: at }, say) =>
     `Done early on ${say.date(date)}; it counts as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}).`,
-  'interval/early-does-not-count': ({ by, date, point: at }, say) =>
+  'interval/early-service-does-not-count': ({ by, date, point: at }, say) =>
     `Done too early on ${say.date(date)} to count as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}), which stays due.`,
   'interval/count-restarted': ({ by, date, point: at }, say) =>
     `Done on ${say.date(date)}, outside the window of the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}); counting restarts on that day.`,
-  'interval/done-by-other': ({ date, service }, say) =>
+  'interval/done-by-other-service': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
     `The record of ${say.date(date)} names no instance; it is assumed to cover ${instance} too.`,
@@ -42,7 +42,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     const amount = say.quantity({ value: Math.abs(Number(value)), unit })
     return `Since counting began, ${METER_NAMES[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would otherwise.`
   },
-  'interval/in-the-future': ({ what, date }, say) =>
+  'interval/date-in-the-future': ({ what, date }, say) =>
     `${what} is dated ${say.date(date)}, which is after today, so it is not counted.`,
 
   'interval/reading-missing': ({ meter }) =>
@@ -92,11 +92,11 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     'No equipment found. Expected the JSON of a fleet, a list of equipment, or one machine.',
   'interval/import-ambiguous-key': ({ one, other }) =>
     `The keys “${one}” and “${other}” mean the same but have different values; neither is used.`,
-  'interval/import-unit': ({ unit }) =>
+  'interval/import-unit-unknown': ({ unit }) =>
     `Unknown odometer unit “${unit}”. OdometerUnits must be kilometre or mile; the reading is skipped.`,
   'interval/import-mixed-units': ({ units }, say) =>
     `Odometer readings in ${say.list(units)}. A machine must use one unit; its distances are skipped.`,
-  'interval/import-date': ({ text }) => `“${text}” does not start with a date; the reading is skipped.`,
+  'interval/import-date-unreadable': ({ text }) => `“${text}” does not start with a date; the reading is skipped.`,
 
   'interval/first-longer-than-repeat': ({ by }, say) =>
     `The first interval is longer than the repeat interval (${say.list(by.map((limit) => LIMIT_NAMES[limit] ?? limit))}). Most manuals put the first change early: check the manual.`,

@@ -37,23 +37,23 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Only some variants have ${partText(params, 'this part')}, and no step finds out which variant this machine is${stepText(params)}. Find the variant first.`,
   'procedure/manual-not-read': (params) =>
     `Work starts before the step to read the machine's own manual${stepText(params)}. Put that step first.`,
-  'procedure/no-protection': (params) =>
+  'procedure/protection-not-worn': (params) =>
     `Work starts before gloves and eye protection are put on${stepText(params)}. Put that step first.`,
-  'procedure/not-on-level-ground': (params) =>
+  'procedure/machine-not-on-level-ground': (params) =>
     `Work starts before the machine is parked on level ground${stepText(params)}. Park it first.`,
   'procedure/engine-running': (params) =>
     `The engine may still be running${stepText(params)}. Stop it before work starts.`,
-  'procedure/not-chocked': (params) =>
+  'procedure/wheels-not-chocked': (params) =>
     `No wheel is chocked${stepText(params)}. Chock the wheels that stay on the ground first.`,
-  'procedure/not-secured': (params) =>
+  'procedure/machine-not-secured': (params) =>
     `Work starts before everything that the sheet lists is secured${stepText(params)}. Secure it first.`,
-  'procedure/not-secured-for-run': (params) =>
+  'procedure/machine-not-secured-for-run': (params) =>
     `The machine runs before everything that the sheet lists for a run is secured${stepText(params)}. Secure it first.`,
   'procedure/run-without-oil': (params) =>
     `The machine runs while a gearcase is drained${stepText(params)}: its gears run dry. Pour the new oil first.`,
   'procedure/lowered-with-drain-open': (params) =>
     `The machine is lowered while a drain plug or cover is out${stepText(params)}: oil runs out, and the opening is out of reach. Close it first.`,
-  'procedure/not-cleared-away': (params) =>
+  'procedure/chocks-or-pan-in-place': (params) =>
     `The machine runs with chocks or the drain pan in place${stepText(params)}. Take them away first.`,
   'procedure/guard-not-refitted': (params) =>
     `The machine runs without its guard over moving parts${stepText(params)}. Refit the guard first.`,
@@ -69,13 +69,13 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The manual does not permit these wheels on ramps${stepText(params)}. Use the jack and stands.`,
   'procedure/driven-with-plug-loose': (params) =>
     `The machine drives off its ramps with a plug, cover or filter loose${stepText(params)}. Tighten it first; a fill or level plug may be turned in by hand.`,
-  'procedure/not-raised': (params) =>
+  'procedure/machine-not-raised': (params) =>
     `The machine has not been raised${stepText(params)}. Raise it first, or leave this step out.`,
   'procedure/drain-not-raised': (params) =>
     `Oil is drained from ${partText(params, 'the gearcase')} before the machine is raised for it${stepText(params)}. Raise it first: once the plug is out, it is too late.`,
   'procedure/run-on-stands': (params) =>
     `The machine is run or moved while it is raised${stepText(params)}. Lower it first.`,
-  'procedure/must-not-run': (params) =>
+  'procedure/machine-must-not-run': (params) =>
     `The machine runs before its oil is changed, after what happened to it${stepText(params)}. Do not run or tow it: push or winch it clear and carry it.`,
   'procedure/wheel-not-clear': (params) =>
     `The wheel of ${partText(params, 'the gearcase')} cannot be turned while it is on the ground${stepText(params)}. Raise the machine first.`,
@@ -89,9 +89,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Work on ${partText(params, 'the gearcase')} starts while its shield is in the way${stepText(params)}. Take the shield off first.`,
   'procedure/fill-not-cracked': (params) =>
     `${capitalize(partText(params, 'the drain'))} is opened before the fill plug is known to come loose${stepText(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
-  'procedure/fill-not-nipped': (params) =>
+  'procedure/fill-plug-loose': (params) =>
     `The fill plug is still loose when ${partText(params, 'the drain')} is opened${stepText(params)}. Screw the fill plug back in by hand first.`,
-  'procedure/not-cracked': (params) =>
+  'procedure/plug-not-cracked': (params) =>
     `${capitalize(partText(params, 'the plug'))} is still tight${stepText(params)}. Crack it loose first.`,
   'procedure/no-pan': (params) =>
     `No pan is under ${partText(params, 'the opening')} when it is opened${stepText(params)}. Place the pan first.`,
@@ -99,7 +99,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capitalize(partText(params, 'the opening'))} is not open${stepText(params)}. Open it first.`,
   'procedure/drain-not-out': (params) =>
     `Draining starts while ${partText(params, 'the drain')} is in place${stepText(params)}. Take it out first.`,
-  'procedure/not-removed': (params) =>
+  'procedure/part-not-removed': (params) =>
     `${capitalize(partText(params, 'the part'))} has not been removed, so this step is not possible${stepText(params)}. Remove it first.`,
   'procedure/fill-not-vented': (params) =>
     `Oil drains through ${partText(params, 'the drain')} while the fill opening is closed${stepText(params)}. Take the fill plug out to let air in.`,
@@ -133,9 +133,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The seal face of ${partText(params, 'the part')} has not been wiped${stepText(params)}. Wipe it clean first.`,
   'procedure/seal-not-renewed': (params) =>
     `${capitalize(partText(params, 'the part'))} is refitted without the seal that the sheet requires${stepText(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
-  'procedure/not-fitted': (params) =>
+  'procedure/part-not-fitted': (params) =>
     `${capitalize(partText(params, 'the part'))} is tightened before it is fitted with its seal${stepText(params)}. Fit it first.`,
-  'procedure/not-drained': (params) =>
+  'procedure/oil-not-drained': (params) =>
     `The old oil of ${partText(params, 'the gearcase')} is never drained${stepText(params)}. Drain it before you pour new oil.`,
   'procedure/drain-left-closed': (params) =>
     `A further drain of ${partText(params, 'the gearcase')} is never opened${stepText(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
@@ -159,13 +159,13 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The level at ${partText(params, 'the opening')} is checked before the oil has settled${stepText(params)}. Let it settle first.`,
   'procedure/level-not-checked': (params) =>
     `The level at ${partText(params, 'the level opening')} is never checked${stepText(params)}. Check it while the plug is out.`,
-  'procedure/not-rechecked': (params) =>
+  'procedure/level-not-rechecked': (params) =>
     `The level at ${partText(params, 'the level opening')} is not checked again after the run${stepText(params)}. Check it again: the run spreads the oil.`,
-  'procedure/not-topped-up': (params) =>
+  'procedure/oil-not-topped-up': (params) =>
     `No step tops up the oil after the second check of ${partText(params, 'the level')}${stepText(params)}. Add that step.`,
-  'procedure/not-tightened': (params) =>
+  'procedure/part-not-tightened': (params) =>
     `${capitalize(partText(params, 'a part that was opened'))} is open or not tight${stepText(params)}. Tighten it first.`,
-  'procedure/not-wiped-down': (params) =>
+  'procedure/gearcase-not-wiped': (params) =>
     `${capitalize(partText(params, 'the gearcase'))} is checked for leaks before it is wiped down${stepText(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
     `There is no leak check at ${partText(params, 'the opened parts')}${stepText(params)}. Check when everything is tight.`,
@@ -173,16 +173,16 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `There is no leak check at ${partText(params, 'the opened parts')} after the run${stepText(params)}. Check again: warm oil leaks more easily.`,
   'procedure/filter-not-changed': (params) =>
     `A filter or strainer of ${partText(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
-  'procedure/not-refilled': (params) =>
+  'procedure/oil-not-refilled': (params) =>
     `${capitalize(partText(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>
     `The sheet requires a second level check of ${partText(params, 'the gearcase')} after a short run, and there is no run. Add the run and the check.`,
   'procedure/shield-left-off': (params) =>
     `${capitalize(partText(params, 'a shield'))} is never refitted. Refit it.`,
-  'procedure/not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
+  'procedure/machine-not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
   'procedure/used-oil-left': () =>
     'Used oil is left in the pan. Take it away in a closed container marked as used oil.',
-  'procedure/not-recorded': () =>
+  'procedure/work-not-recorded': () =>
     'The work is not recorded after the last part is tightened. Record it at the end.',
   'procedure/unknown-action': ({ step, action }) =>
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
@@ -197,7 +197,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     known.length === 0
       ? `Step “${step}” names the instance “${instance}”, but there is only one ${gearcase ?? 'such part'}. Leave the instance out.`
       : `Step “${step}” names the instance “${instance}”; the ${gearcase ?? 'gearcase'} has ${say.list(known)}.`,
-  'procedure/mark-missing': (params) =>
+  'procedure/wheel-mark-missing': (params) =>
     `The step does not say where the wheel's mark must be${stepText(params)}. Name the wheel mark.`,
   'procedure/part-not-on-this-machine': (params) =>
     `This machine does not have ${partText(params, 'the part')}${stepText(params)}. Leave the step out.`,

@@ -38,7 +38,7 @@ export const quantityTexts: Texts<QuantityCodes> = {
     `${unitSymbol(unit)} is not a unit of ${MEASURE_NAMES[measure]}.`,
   'quantity/text-after-quantity': ({ text }) =>
     `Unexpected text after the quantity: “${text}”. Write one quantity only.`,
-  'quantity/printed-figures-miss': ({ first, second, missPercent }, say) =>
+  'quantity/printed-figures-differ-slightly': ({ first, second, missPercent }, say) =>
     `${band(first, say)} and ${band(second, say)} differ by ${say.number(missPercent, 2)} %. Check the manual; one of them may be a misprint.`,
   'quantity/printed-figures-slip': ({ first, second, slip, ratio }, say) =>
     `${band(first, say)} and ${band(second, say)} differ by a factor of ${ratio}: ${SLIP_NAMES[slip]}. Find out which is right before use.`,

@@ -111,7 +111,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `Put the ${adaptor} between the socket and the ${say.list(wrenches)}. It is in line, so the setting does not change.`,
   'service/socket-missing': ({ part, drive, size }) =>
     `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${partText(part)}).`,
-  'service/hand-only': ({ part }) => `By hand (${partText(part)}).`,
+  'service/turned-by-hand': ({ part }) => `By hand (${partText(part)}).`,
   'service/drive-not-stated': ({ part }) =>
     `The sheet states no tool size (${partText(part)}). Check it before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
@@ -179,7 +179,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/waiting-time-not-known': ({ count }, say) =>
     `${say.count(count, 'wait', 'waits')} of unknown length ${count === 1 ? 'is' : 'are'} not included.`,
   'service/only-if-low': () => 'Only if the level is low',
-  'service/only-on': ({ variants, modelYears, serials, market }) => {
+  'service/only-on-some-machines': ({ variants, modelYears, serials, market }) => {
     const prefix = serials?.prefix ?? ''
     const facts = [
       variants && join(variants, 'or'),
@@ -213,7 +213,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/used-oil-not-known': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
-  'service/not-counted': ({ date, reason }, say) =>
+  'service/record-not-counted': ({ date, reason }, say) =>
     `The record of ${say.date(date)} does not count. ${say.reason(reason)}`,
   'service/not-to-be-used': ({ signal, date, fault }, say) =>
     `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault has been open since ${say.date(date)}. ${say.reason(fault)}`,

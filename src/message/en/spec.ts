@@ -14,7 +14,7 @@ const TYPE_NAMES: Readonly<Record<TypeName, string>> = {
 }
 
 /** Why a line of a history cannot be used. */
-const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line']['problem'], string>> = {
+const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line-unreadable']['problem'], string>> = {
   'not-json': 'it is not valid JSON',
   'repeated-key': 'a key appears twice',
   'too-deep': 'it is nested too deep',
@@ -124,9 +124,9 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/yaml-key-is-boolean': ({ key }) => `YAML reads this key as ${key}, not as a word. Put it in quotes.`,
   'spec/not-json': ({ line, column, needs }) =>
     `Not valid JSON: line ${line}, column ${column}: ${JSON_NEEDS[needs]}.`,
-  'spec/table': ({ columns }, say) =>
+  'spec/table-instead-of-document': ({ columns }, say) =>
     `This is a table (CSV) with the columns ${say.list(columns.map(quote))}, not a document. Write a document as JSON or YAML. For a fleet, give each row as a line of JSON to “due -”.`,
-  'spec/history-line': ({ line, problem }) =>
+  'spec/history-line-unreadable': ({ line, problem }) =>
     `Line ${line} of the history cannot be used: ${HISTORY_PROBLEMS[problem]}.`,
   'spec/history-cut-off': ({ line }) =>
     `Line ${line}, the last of the history, is cut off and was not read. Delete it, and add it again.`,

@@ -103,9 +103,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
     'The sheet states no thread, so the torque cannot be compared with usual figures.',
   'torque/thread-unreadable': ({ thread }) =>
     `Unknown thread “${thread}”, so the torque cannot be compared with usual figures.`,
-  'torque/swapped-fits-better': ({ fill, drain, fillThread, drainThread }, say) =>
+  'torque/swapped-torques-fit-better': ({ fill, drain, fillThread, drainThread }, say) =>
     `Fill plug ${fillThread} ${say.quantity(fill)}, drain plug ${drainThread} ${say.quantity(drain)}: if swapped, they would fit their threads better. Check the manual.`,
-  'torque/not-swapped': ({ fill, drain }, say) =>
+  'torque/plugs-not-swapped': ({ fill, drain }, say) =>
     `Fill plug ${say.quantity(fill)} and drain plug ${say.quantity(drain)} show no sign of being swapped.`,
   'torque/same-plug-figures': ({ fillThread, drainThread }) =>
     `Fill plug ${fillThread} and drain plug ${drainThread} usually get the same torque, so a swap would not show.`,
@@ -139,6 +139,6 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.number(done)} turns: too few; the manual says at least ${min}.`,
   'torque/turns-too-many': ({ turns: done, max }, say) =>
     `${say.number(done)} turns: too many; the manual says at most ${max}. Check for a crack before using it again.`,
-  'torque/set-not-a-mark': ({ set, below, above }, say) =>
+  'torque/setting-not-a-mark': ({ set, below, above }, say) =>
     `This wrench has no mark at ${say.quantity(set)}.${nearestMarksText(below, above, say)}`,
 }

@@ -32,18 +32,18 @@ export const CLOSING_NEEDS = {
         draftOnStepPart(context, ACTION_BY_TREATMENT[seal.treatment], seal),
       ),
     ),
-  'not-fitted': (context) => {
+  'part-not-fitted': (context) => {
     const position = getPartState(context)?.position ?? 'in'
     if (position === 'in' || position === 'tight') return true
     return [draftOnStepPart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
-  'not-tightened': (context) => trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
+  'part-not-tightened': (context) => trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     getCoverState(context.state, context.cover, context.instance).position === 'tight' || [
       draftOnStepPart(context, 'tighten cover'),
     ],
-  'not-wiped-down': (context) =>
+  'gearcase-not-wiped': (context) =>
     listAffectedInstances(context).every(
       (one) =>
         getGearcaseState(context.state, one).wipedDown ||

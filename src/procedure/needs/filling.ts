@@ -7,7 +7,7 @@ import { listNotTightened } from './closing.js'
 
 /** Preconditions of filling: an empty, closed gearcase, measured oil, and a level that is read at rest. */
 export const FILLING_NEEDS = {
-  'not-drained': (context) => {
+  'oil-not-drained': (context) => {
     const undrained = listNotDrained(context)
     return undrained.length === 0 || undrained.flatMap(draftDraining)
   },
@@ -65,13 +65,13 @@ export const FILLING_NEEDS = {
       draftAt('check the level', owner.gearcase.levelOpening, owner.instance)
     )
   },
-  'not-rechecked': ({ state, owner, opening }) => {
+  'level-not-rechecked': ({ state, owner, opening }) => {
     if (owner === undefined || !isRecheckedAt(owner, opening)) return true
     const { oil, ranSinceFill, levelCheckedSinceRun } = getGearcaseState(state, owner)
     if (oil !== 'new' || !ranSinceFill || !includesLevelCheck(owner.gearcase, 'change')) return true
     return levelCheckedSinceRun || draftAt('check the level', opening, owner.instance)
   },
-  'not-topped-up': ({ state, owner, opening }) => {
+  'oil-not-topped-up': ({ state, owner, opening }) => {
     if (owner === undefined || !isRecheckedAt(owner, opening)) return true
     const { oil, levelCheckedSinceRun, toppedUp } = getGearcaseState(state, owner)
     if (oil !== 'new' || !levelCheckedSinceRun) return true

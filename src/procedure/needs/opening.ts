@@ -32,13 +32,13 @@ export const OPENING_NEEDS = {
   },
   'fill-not-cracked': (context) =>
     isMetByOtherFill(context, ({ everCracked }) => everCracked) || draftOnOtherFill(context, 'crack loose'),
-  'fill-not-nipped': (context) =>
+  'fill-plug-loose': (context) =>
     listOtherFillOpenings(context).every(
       ({ opening, instance }) => getOpeningState(context.state, opening, instance).position !== 'cracked',
     ) || draftOnOtherFill(context, 'nip by hand'),
   'fill-not-vented': (context) =>
     isMetByOtherFill(context, ({ position }) => position === 'out') || draftOnOtherFill(context, 'take out'),
-  'not-cracked': (context) =>
+  'plug-not-cracked': (context) =>
     context.opening === undefined ||
     getOpeningState(context.state, context.opening, context.instance).position !== 'tight' || [
       draftOnStepPart(context, 'crack loose'),
@@ -59,7 +59,7 @@ export const OPENING_NEEDS = {
     )
   },
   'drain-not-out': isRemoved,
-  'not-removed': isRemoved,
+  'part-not-removed': isRemoved,
   'oil-not-warm': ({ state, mustNotRun }) => mustNotRun || state.oilWarm || [{ do: 'warm the oil' }],
   'sample-not-taken': (context) => {
     const { state, target, jobs, opening } = context

@@ -15,21 +15,21 @@ export const SECURING_NEEDS = {
     ![gearcase, opening, cover, filter, shield].some((part) => part?.applies === 'cannot tell') || [
       { do: 'find the variant' },
     ],
-  'no-protection': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
-  'not-on-level-ground': ({ state, mustNotRun }) =>
+  'protection-not-worn': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
+  'machine-not-on-level-ground': ({ state, mustNotRun }) =>
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   // Chocks at the wheels on ramps do not hold the wheels on the ground.
-  'not-chocked': ({ indexedSheet, state: { chocked, onRamps } }) => {
+  'wheels-not-chocked': ({ indexedSheet, state: { chocked, onRamps } }) => {
     const axlesOnGround =
       onRamps.length === 0 ? [] : indexedSheet.axles.filter((axle) => !onRamps.includes(axle))
     if (axlesOnGround.length > 0)
       return axlesOnGround.some((axle) => chocked.includes(axle)) || axlesOnGround.map(draftChocking)
     return chocked.length > 0 || [{ do: 'chock the wheels' }]
   },
-  'not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
-  'not-secured-for-run': (context) => trueIfEmpty(listUnsecured(context, 'before a run')),
-  'not-cleared-away': ({ state }) =>
+  'machine-not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
+  'machine-not-secured-for-run': (context) => trueIfEmpty(listUnsecured(context, 'before a run')),
+  'chocks-or-pan-in-place': ({ state }) =>
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
     ],
@@ -56,7 +56,7 @@ export const SECURING_NEEDS = {
     const supportsOnJack = lifted.filter((support) => !onStands.includes(support))
     return trueIfEmpty(supportsOnJack.map((support) => draftOnSupport('set on stands', support)))
   },
-  'not-raised': (context) => {
+  'machine-not-raised': (context) => {
     const { state, part, gearcase } = context
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
     const unliftedSupports = needed.filter((support) => !state.lifted.includes(support))
@@ -109,7 +109,7 @@ export const SECURING_NEEDS = {
         return position === 'out' || position === 'cracked' ? { ...draft, do: 'nip by hand' } : []
       }),
     ),
-  'must-not-run': ({ state, jobs, mustNotRun, step }) => {
+  'machine-must-not-run': ({ state, jobs, mustNotRun, step }) => {
     const changes = jobs.filter(({ task }) => task === 'change')
     const isOilRenewed =
       changes.length > 0 && changes.every(({ owner }) => getGearcaseState(state, owner).oil === 'new')

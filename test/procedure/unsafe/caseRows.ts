@@ -28,11 +28,11 @@ export const REAR: readonly Row[] = [
       )
       return steps.toSpliced(placeOf(steps, 'rear-pan-drain'), 0, ...trip)
     },
-    'not-tightened',
+    'part-not-tightened',
   ],
   ['the level is never looked at', drop('rear-level-fill', 'rear-level-fill-2'), 'level-not-checked'],
-  ['the second look is left out', drop('rear-level-fill-2'), 'not-rechecked'],
-  ['left low after the run', drop('rear-top-up-fill-2'), 'not-topped-up'],
+  ['the second look is left out', drop('rear-level-fill-2'), 'level-not-rechecked'],
+  ['left low after the run', drop('rear-top-up-fill-2'), 'oil-not-topped-up'],
   [
     'the level hole is read while the hose still drips',
     move('rear-hose-fill', 'rear-top-up-fill'),
@@ -40,7 +40,7 @@ export const REAR: readonly Row[] = [
   ],
   ['the oil has not settled after the run', drop('settle'), 'oil-not-settled'],
   ['the level is read with the engine running', drop('stop-2'), 'engine-running'],
-  ['no pan at the second opening', drop('clear', 'rear-pan-fill'), 'not-cleared-away'],
+  ['no pan at the second opening', drop('clear', 'rear-pan-fill'), 'chocks-or-pan-in-place'],
   ['no pan when the level plug is opened again', drop('rear-pan-fill'), 'no-pan'],
   ['dirt falls in at the second opening', drop('rear-clean-fill-2'), 'area-not-cleaned'],
   ['the washer of the first opening serves a second time', drop('rear-new-seal-fill-2'), 'seal-not-renewed'],
@@ -50,8 +50,8 @@ export const REAR: readonly Row[] = [
     'seal-not-renewed',
   ],
   ['the face is not wiped a second time', drop('rear-wipe-face-fill-2'), 'face-not-wiped'],
-  ['the plug stays loose after the second look', drop('rear-tighten-fill-2'), 'not-tightened'],
-  ['driven with the fill plug out', move('run', 'rear-old-seal-fill'), 'not-tightened'],
+  ['the plug stays loose after the second look', drop('rear-tighten-fill-2'), 'part-not-tightened'],
+  ['driven with the fill plug out', move('run', 'rear-old-seal-fill'), 'part-not-tightened'],
 ]
 
 // Hubs with one opening that turns with its wheel.
@@ -112,13 +112,13 @@ export const TAIL: readonly Row[] = [
 // A level plug of its own, and oil that is sucked out.
 export const TRANSFER: readonly Row[] = [
   ['the level plug stays in: the level cannot show', drop('transfer-take-out-level'), 'opening-closed'],
-  ['the level plug is left loose', drop('transfer-tighten-level'), 'not-tightened'],
-  ['the level plug is stuck when the case is empty', drop('transfer-crack-level'), 'not-cracked'],
+  ['the level plug is left loose', drop('transfer-tighten-level'), 'part-not-tightened'],
+  ['the level plug is stuck when the case is empty', drop('transfer-crack-level'), 'plug-not-cracked'],
 ]
 export const BEVEL: readonly Row[] = [
   ['the new oil is sucked out again', again('bevel-suck-fill', 'bevel-old-seal-level'), 'run-without-oil'],
   ['sucked out at a closed plug', drop('bevel-take-out-fill'), 'opening-closed'],
-  ['new oil onto the old', drop('bevel-suck-fill'), 'not-drained'],
+  ['new oil onto the old', drop('bevel-suck-fill'), 'oil-not-drained'],
   ['the dipstick is read before the oil has settled', drop('bevel-settle'), 'oil-not-settled'],
   ['the additive is forgotten', drop('bevel-additive'), 'additive-missing'],
 ]
@@ -165,7 +165,7 @@ export const SHARED: readonly Row[] = [
   [
     'the axle that shares the oil is never drained',
     (steps) => steps.filter((step) => !/^axle-.*-drain$/.test(step.id)),
-    'not-drained',
+    'oil-not-drained',
   ],
   ['one of two cases is never looked at for leaks', drop('axle-leaks'), 'leaks-not-checked'],
 ]

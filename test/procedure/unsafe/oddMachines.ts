@@ -64,22 +64,22 @@ const more = (source: ProcedureDocument, ...steps: readonly Step[]): ProcedureDo
 
 export const ODD_MACHINES: readonly UnsafeSequence[] = [
   ...shortLists(varietySheet, more(drowned, RAISE, STANDS, CARRY), [
-    ['warm', 'must-not-run'],
-    ['park', 'must-not-run'],
-    ['run', 'must-not-run'],
+    ['warm', 'machine-must-not-run'],
+    ['park', 'machine-must-not-run'],
+    ['run', 'machine-must-not-run'],
     ['raise+stands+carry', 'run-on-stands'],
   ]),
   ...shortLists(rolledSheet, more(rolled, RAISE, STANDS), [
-    ['hub-roll-fill', 'manual-not-read', 'no-protection', 'not-on-level-ground', 'engine-running'],
+    ['hub-roll-fill', 'manual-not-read', 'protection-not-worn', 'machine-not-on-level-ground', 'engine-running'],
     ['raise+stands+hub-roll-fill', 'run-on-stands'],
-    ['chock+hub-roll-fill', 'not-cleared-away'],
-    ['hub-pan-fill+hub-roll-fill', 'not-cleared-away'],
+    ['chock+hub-roll-fill', 'chocks-or-pan-in-place'],
+    ['hub-pan-fill+hub-roll-fill', 'chocks-or-pan-in-place'],
     ['hub-take-out-fill+hub-roll-fill', 'wheel-turned-with-plug-out'],
-    ['chock+hub-roll-fill+hub-crack-fill', 'not-chocked'],
+    ['chock+hub-roll-fill+hub-crack-fill', 'wheels-not-chocked'],
     ['stop+hub-settle+hub-roll-fill-2+hub-level-fill', 'oil-not-settled'],
   ]),
   ...shortLists(platedSheet, build(platedSheet, ['change']), [
-    ['box-take-out-drain+box-seep', 'not-tightened', 'not-wiped-down'],
+    ['box-take-out-drain+box-seep', 'part-not-tightened', 'gearcase-not-wiped'],
   ]),
   ...shortLists(threeAxleSheet, more(build(threeAxleSheet, ['change']), CHOCK_REAR, RAISE), [
     ['chock-rear+raise', 'axle-not-chocked'],

@@ -42,20 +42,20 @@ const STANDS = { do: 'set on stands', on: '/machine/supports/front-beam', id: 's
 /** A case on the ground, then one on ramps whose dipstick is read back on flat ground. */
 export const rampsSheet = rampSheet({ yard: { shield: true }, front: TILTED })
 const ROWS: readonly Row[] = [
-  ['driven onto ramps with a plug loose', move('front-crack-fill', 'ramps-front'), 'not-tightened'],
+  ['driven onto ramps with a plug loose', move('front-crack-fill', 'ramps-front'), 'part-not-tightened'],
   ['driven onto ramps on dry gears', move('yard-pour-fill', 'stop-2'), 'run-without-oil'],
   [
     'driven onto ramps while the front is on its stands',
     both(put(STANDS, 'ramps-front'), put({ ...RAISE, on: STANDS.on }, 'stands')),
     'run-on-stands',
   ],
-  ['driven onto ramps with chocks behind the wheels', drop('clear'), 'not-cleared-away'],
-  ['driven onto ramps with the PTO turning', drop('secure-1-2'), 'not-secured-for-run'],
+  ['driven onto ramps with chocks behind the wheels', drop('clear'), 'chocks-or-pan-in-place'],
+  ['driven onto ramps with the PTO turning', drop('secure-1-2'), 'machine-not-secured-for-run'],
   ['driven onto ramps without the guard', move('refit-pan-guard', 'stop-2'), 'guard-not-refitted'],
   ['the rear is jacked up while the front is on ramps', put(RAISE, 'front-clean-fill'), 'ramps-and-jack'],
-  ['only the wheels on the ramps are chocked', change('chock-rear', CHOCK_FRONT), 'not-chocked'],
+  ['only the wheels on the ramps are chocked', change('chock-rear', CHOCK_FRONT), 'wheels-not-chocked'],
   ['the engine runs on the ramps', drop('stop-2'), 'engine-running'],
-  ['the loader hangs over the ramps', drop('secure-0-2'), 'not-secured'],
+  ['the loader hangs over the ramps', drop('secure-0-2'), 'machine-not-secured'],
   ['drained on flat ground', move('ramps-front', 'off-ramps'), 'drain-not-raised'],
   ['the level is read on the ramps', move('off-ramps', 'front-old-seal-fill'), 'wrong-attitude'],
   [
@@ -66,8 +66,8 @@ const ROWS: readonly Row[] = [
   ['driven off with the fill plug out', drop('front-nip-fill-2'), 'driven-with-plug-loose'],
   ['driven off on dry gears', move('front-pour-fill', 'front-take-out-fill-2'), 'run-without-oil'],
   ['the level is read with the engine running after the ramps', drop('stop-3'), 'engine-running'],
-  ['driven off over the pan', drop('clear-2'), 'not-cleared-away'],
-  ['driven off with the PTO turning', drop('secure-1-3'), 'not-secured-for-run'],
+  ['driven off over the pan', drop('clear-2'), 'chocks-or-pan-in-place'],
+  ['driven off with the PTO turning', drop('secure-1-3'), 'machine-not-secured-for-run'],
 ]
 
 const guardedSheet = rampSheet({ front: { access: 'front', shield: true } })
@@ -81,10 +81,10 @@ export const ON_RAMPS: readonly UnsafeSequence[] = [
     guardedSheet,
     'change',
     [
-      ['ramps on sloping ground', both(drop('park'), move('warm', 'stop')), 'not-on-level-ground'],
+      ['ramps on sloping ground', both(drop('park'), move('warm', 'stop')), 'machine-not-on-level-ground'],
       ['driven off without the guard', move('refit-pan-guard', 'run'), 'guard-not-refitted'],
       ['run with the front wheels on ramps', drop('off-ramps'), 'run-on-stands'],
-      ['left on its ramps', drop('off-ramps', 'run', 'park-2'), 'not-lowered'],
+      ['left on its ramps', drop('off-ramps', 'run', 'park-2'), 'machine-not-lowered'],
     ],
     {},
     'ramps',
@@ -96,7 +96,7 @@ export const ON_RAMPS: readonly UnsafeSequence[] = [
       [
         'a machine that was under water is driven onto ramps',
         both(drop('warm'), change('park', { do: 'carry to level ground' })),
-        'must-not-run',
+        'machine-must-not-run',
       ],
     ],
     { events: ['submersion'] },
