@@ -8,14 +8,14 @@ import { requireShape, type Shape } from './requireShape.js'
 import { requireTree } from './requireTree.js'
 import { splitPointer } from './splitPointer.js'
 
-/** One operation of RFC 6902, except `copy`, which no cure needs. */
+/** One operation of RFC 6902, except `copy`, which no fix needs. */
 export type PatchOperation =
   | { readonly op: 'add' | 'replace' | 'test'; readonly path: JsonPointer; readonly value: unknown }
   | { readonly op: 'remove'; readonly path: JsonPointer }
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
 /**
- * Applies cures or other JSON Patch operations, to try a correction that a finding proposes. The document is
+ * Applies fixes or other JSON Patch operations, to try a correction that a finding proposes. The document is
  * not changed; the result shares the parts that no operation changes. To read one value, use
  * {@link readPointer}.
  *
@@ -37,25 +37,25 @@ export type PatchOperation =
 export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
   if (!Array.isArray(operations)) throw refuse('operations', operations, 'a list of patch operations')
   let result = document
-  for (const [index, operation] of operations.entries()) result = applyOne(result, operation, index)
+  for (const [index, operation] of operations.entries()) result = applyOperation(result, operation, index)
   return result
 }
 
-function applyOne(document: unknown, operation: PatchOperation, index: number): unknown {
+function applyOperation(document: unknown, operation: PatchOperation, index: number): unknown {
   const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
   requireShape(`operations[${index}]`, operation, shape, 'use operations of RFC 6902')
-  const patchError = (problem: string): RangeError =>
+  const makePatchError = (problem: string): RangeError =>
     new RangeError(`operations[${index}] (${operation.op}): ${problem}`)
   const requireTokens = (pointer: JsonPointer): readonly string[] => {
     const tokens = splitPointer(pointer)
-    if (tokens === undefined) throw patchError(`${JSON.stringify(pointer)} is not a JSON Pointer`)
+    if (tokens === undefined) throw makePatchError(`${JSON.stringify(pointer)} is not a JSON Pointer`)
     if (tokens.length > MAX_DEPTH)
-      throw patchError(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
+      throw makePatchError(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
     return tokens
   }
   const requireValueAt = (pointer: JsonPointer): unknown => {
     const existingValue = readPointer(document, pointer)
-    if (existingValue === undefined) throw patchError(`no value at ${JSON.stringify(pointer)}`)
+    if (existingValue === undefined) throw makePatchError(`no value at ${JSON.stringify(pointer)}`)
     return existingValue
   }
   switch (operation.op) {
@@ -64,7 +64,7 @@ function applyOne(document: unknown, operation: PatchOperation, index: number): 
         document,
         requireTokens(operation.path),
         { kind: 'insert', value: operation.value },
-        patchError,
+        makePatchError,
       )
     case 'replace':
       requireTokens(operation.path)
@@ -73,25 +73,30 @@ function applyOne(document: unknown, operation: PatchOperation, index: number): 
         document,
         requireTokens(operation.path),
         { kind: 'set', value: operation.value },
-        patchError,
+        makePatchError,
       )
     case 'remove':
       requireTokens(operation.path)
       requireValueAt(operation.path)
-      return changeAt(document, requireTokens(operation.path), { kind: 'delete' }, patchError)
+      return changeAt(document, requireTokens(operation.path), { kind: 'delete' }, makePatchError)
     case 'move': {
       const fromTokens = requireTokens(operation.from)
       const value = requireValueAt(operation.from)
       if (operation.path === operation.from) return document
       if (operation.path.startsWith(`${operation.from}/`))
-        throw patchError(`${JSON.stringify(operation.from)} cannot move into itself`)
-      const remainingDocument = changeAt(document, fromTokens, { kind: 'delete' }, patchError)
-      return changeAt(remainingDocument, requireTokens(operation.path), { kind: 'insert', value }, patchError)
+        throw makePatchError(`${JSON.stringify(operation.from)} cannot move into itself`)
+      const remainingDocument = changeAt(document, fromTokens, { kind: 'delete' }, makePatchError)
+      return changeAt(
+        remainingDocument,
+        requireTokens(operation.path),
+        { kind: 'insert', value },
+        makePatchError,
+      )
     }
     case 'test':
       requireTree(`operations[${index}].value`, operation.value)
       if (!isSameJson(requireValueAt(operation.path), operation.value))
-        throw patchError(`a different value at ${JSON.stringify(operation.path)}`)
+        throw makePatchError(`a different value at ${JSON.stringify(operation.path)}`)
       return document
     default:
       throw new TypeError(
@@ -109,39 +114,40 @@ function changeAt(
   value: unknown,
   tokens: readonly string[],
   change: Change,
-  patchError: (problem: string) => RangeError,
+  makePatchError: (problem: string) => RangeError,
 ): unknown {
   const [token, ...innerTokens] = tokens
   if (token === undefined) {
-    if (change.kind === 'delete') throw patchError('the whole document cannot be removed')
+    if (change.kind === 'delete') throw makePatchError('the whole document cannot be removed')
     return change.value
   }
-  if (Array.isArray(value)) return changeList(value, token, innerTokens, change, patchError)
+  if (Array.isArray(value)) return changeListItem(value, token, innerTokens, change, makePatchError)
   if (typeof value !== 'object' || value === null)
-    throw patchError(`no object or list holds ${JSON.stringify(token)}`)
+    throw makePatchError(`no object or list holds ${JSON.stringify(token)}`)
   const object = value as Readonly<Record<string, unknown>>
   if (innerTokens.length > 0) {
-    if (!Object.hasOwn(object, token)) throw patchError(`no key ${JSON.stringify(token)}`)
-    return { ...object, [token]: changeAt(object[token], innerTokens, change, patchError) }
+    if (!Object.hasOwn(object, token)) throw makePatchError(`no key ${JSON.stringify(token)}`)
+    return { ...object, [token]: changeAt(object[token], innerTokens, change, makePatchError) }
   }
   if (change.kind !== 'delete') return { ...object, [token]: change.value }
   const { [token]: _removed, ...remainingFields } = object
   return remainingFields
 }
 
-function changeList(
+function changeListItem(
   list: readonly unknown[],
   token: string,
   innerTokens: readonly string[],
   change: Change,
-  patchError: (problem: string) => RangeError,
+  makePatchError: (problem: string) => RangeError,
 ): readonly unknown[] {
   const isInsertion = innerTokens.length === 0 && change.kind === 'insert'
   const index =
     token === '-' && isInsertion ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
   const lastIndex = isInsertion ? list.length : list.length - 1
-  if (index < 0 || index > lastIndex) throw patchError(`no item ${JSON.stringify(token)} in the list`)
+  if (index < 0 || index > lastIndex) throw makePatchError(`no item ${JSON.stringify(token)} in the list`)
   if (isInsertion) return list.toSpliced(index, 0, change.value)
-  if (innerTokens.length > 0) return list.with(index, changeAt(list[index], innerTokens, change, patchError))
+  if (innerTokens.length > 0)
+    return list.with(index, changeAt(list[index], innerTokens, change, makePatchError))
   return change.kind === 'delete' ? list.toSpliced(index, 1) : list.with(index, change.value)
 }

@@ -38,7 +38,7 @@ export interface DocumentReference {
 }
 
 /** One RFC 6902 operation that corrects the cause of a finding. */
-export type Cure =
+export type Fix =
   | { readonly op: 'add' | 'replace'; readonly path: JsonPointer; readonly value: unknown }
   | { readonly op: 'remove'; readonly path: JsonPointer }
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
@@ -55,7 +55,7 @@ export interface FindingOf<Code extends string = string, CodeParams = Params> {
   readonly range?: readonly [from: number, to: number]
   readonly related?: readonly Place[]
   readonly params: CodeParams
-  readonly cures?: readonly Cure[]
+  readonly cures?: readonly Fix[]
   readonly waived?: { readonly path: JsonPointer; readonly reason: string }
 }
 

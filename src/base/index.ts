@@ -12,11 +12,11 @@ export {
 } from './documentLimits.js'
 export { dropUndefined } from './dropUndefined.js'
 export type {
-  Cure,
   DocumentKind,
   DocumentReference,
   Finding,
   FindingOf,
+  Fix,
   JsonPointer,
   Param,
   Params,

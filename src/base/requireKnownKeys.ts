@@ -10,7 +10,7 @@ export function requireKnownKeys(name: string, value: object, knownKeys: readonl
   // Hot path: no list of the keys.
   for (const key in value) {
     if (knownKeys.includes(key) || !Object.hasOwn(value, key)) continue
-    const similarKey = knownKeys.find((name) => differInOnePlace(name, key))
+    const similarKey = knownKeys.find((name) => differByOneCharacter(name, key))
     const hint =
       similarKey === undefined ? `its keys are ${knownKeys.join(', ')}` : `did you mean ${similarKey}?`
     throw new TypeError(`${name} must not have the key ${quoteValue(key)}; ${hint}`)
@@ -21,7 +21,7 @@ export function requireKnownKeys(name: string, value: object, knownKeys: readonl
  * Whether two names differ in one place, by at most two letters; `suggestName` would make the bundles of the
  * calculations too large.
  */
-function differInOnePlace(first: string, second: string): boolean {
+function differByOneCharacter(first: string, second: string): boolean {
   let sameLetters = 0
   while (first[sameLetters] === second[sameLetters]) sameLetters++
   for (let end = 1; first.at(-end) === second.at(-end); end++) sameLetters++

@@ -10,7 +10,7 @@ import { buildTighteningSection } from './buildTighteningSection.js'
 import { buildWaitsSection } from './buildWaitsSection.js'
 import { type CardContext, writeCautions, writeQuantity, writeReason, writeReasons } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
-import { trustCard } from './requireCard.js'
+import { markChecked } from './requireCard.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import {
@@ -124,7 +124,7 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     buildRecordSection(context),
     buildSourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)
-  return trustCard({
+  return markChecked({
     kind: 'service-card',
     version: '1.0',
     language: catalogue.language,

@@ -4,23 +4,23 @@ import { type Phrase, writePhrasing } from './markdown/writePhrasing.js'
 import { requireCard } from './requireCard.js'
 
 /** Gaps are bold, all other text is plain. */
-const phrasesOf = (line: Line): Phrase[] => line.map(({ text, tone }) => ({ text, strong: tone === 'gap' }))
+const makePhrases = (line: Line): Phrase[] => line.map(({ text, tone }) => ({ text, strong: tone === 'gap' }))
 
-const bold = (line: Line): Phrase[] => line.map(({ text }) => ({ text, strong: true }))
+const makeBold = (line: Line): Phrase[] => line.map(({ text }) => ({ text, strong: true }))
 
 const writeBlock = (phrases: readonly Phrase[]): string => escapeStart(writePhrasing(phrases))
 
-const writeLine = (line: Line): string => writeBlock(phrasesOf(line))
+const writeLine = (line: Line): string => writeBlock(makePhrases(line))
 
 function writeHeading(level: 1 | 2 | 3, line: Line): string {
   // Signs at the end would be taken for the closing ones.
-  return `${'#'.repeat(level)} ${writePhrasing(phrasesOf(line)).trim().replace(/#$/, '\\#')}`
+  return `${'#'.repeat(level)} ${writePhrasing(makePhrases(line)).trim().replace(/#$/, '\\#')}`
 }
 
 function writeCaution({ word, line }: CardCaution): string {
   return writeBlock([
     ...(word === undefined ? [] : [{ text: `${word}:`, strong: true }, { text: ' ' }]),
-    ...phrasesOf(line),
+    ...makePhrases(line),
   ])
 }
 
@@ -37,7 +37,7 @@ function writeList(items: readonly (readonly string[])[], box = false): string {
 function writeCell({ lines }: CardCell): string {
   const phrases = lines.flatMap((line, index) => [
     ...(index === 0 ? [] : [{ text: '; ' }]),
-    ...phrasesOf(line),
+    ...makePhrases(line),
   ])
   return writePhrasing(phrases).trim()
 }
@@ -61,7 +61,7 @@ function writePart(part: CardPart, card: CardModel): string[] {
       const head = writeRow(part.columns.map((column) => escapeMarkdown(column)))
       const rows = part.rows.map((cells) => writeRow(cells.map(writeCell)))
       return [
-        writeBlock(bold(part.caption)),
+        writeBlock(makeBold(part.caption)),
         [head, writeRow(part.columns.map(() => '-')), ...rows].join('\n'),
       ]
     }
@@ -72,7 +72,7 @@ function writePart(part: CardPart, card: CardModel): string[] {
     }
     case 'plate': {
       const items = part.rows.map(({ label, value, notes }) => [
-        writeBlock([...phrasesOf(label), { text: ': ' }, ...bold(value)]),
+        writeBlock([...makePhrases(label), { text: ': ' }, ...makeBold(value)]),
         ...notes.map(writeLine),
       ])
       return [writeHeading(3, part.name), writeList(items)]
@@ -93,13 +93,13 @@ function writePart(part: CardPart, card: CardModel): string[] {
 }
 
 /** Two lists without a heading between them are two lists only if their signs differ. */
-function partLists(blocks: readonly string[]): string[] {
-  const parted: string[] = []
+function separateLists(blocks: readonly string[]): string[] {
+  const separated: string[] = []
   for (const block of blocks) {
-    const follows = block.startsWith('- ') && parted.at(-1)?.startsWith('- ') === true
-    parted.push(follows ? block.replace(/^- /gm, '* ') : block)
+    const follows = block.startsWith('- ') && separated.at(-1)?.startsWith('- ') === true
+    separated.push(follows ? block.replace(/^- /gm, '* ') : block)
   }
-  return parted
+  return separated
 }
 
 /**
@@ -128,7 +128,7 @@ export function renderMarkdown(card: CardModel): string {
   requireCard(card)
   const [known = [], ...others] = card.variant.lines
   const facts = card.facts.map(({ label, value }) => [
-    writeBlock([{ text: `${label}: ` }, ...phrasesOf(value)]),
+    writeBlock([{ text: `${label}: ` }, ...makePhrases(value)]),
   ])
   const cautions = card.cautions.cautions.map((caution) => `> ${writeCaution(caution)}`)
   const blocks = [
@@ -145,5 +145,5 @@ export function renderMarkdown(card: CardModel): string {
       ...section.parts.flatMap((part) => writePart(part, card)),
     ]),
   ]
-  return `${partLists(blocks.filter((block) => block !== '')).join('\n\n')}\n`
+  return `${separateLists(blocks.filter((block) => block !== '')).join('\n\n')}\n`
 }

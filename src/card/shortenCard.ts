@@ -1,5 +1,5 @@
 import type { CardModel, CardPart, CardSection, CardTable, FigurePanelRow } from './cardParts.js'
-import { requireCard, trustCard } from './requireCard.js'
+import { markChecked, requireCard } from './requireCard.js'
 
 const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
   'figures',
@@ -41,7 +41,7 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
 export function shortenCard(card: CardModel): CardModel {
   requireCard(card)
   if (card.extent === 'slip') return card
-  return trustCard({
+  return markChecked({
     ...card,
     extent: 'short',
     title: card.shortTitle,

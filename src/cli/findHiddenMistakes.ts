@@ -24,7 +24,7 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
   if (parsed.ok || typeof data !== 'object' || data === null || Array.isArray(data)) return parsed
   const correctedCopy = structuredClone(data) as Record<string, unknown>
   const findings = [...parsed.findings]
-  const known = new Set(findings.map(findingKey))
+  const known = new Set(findings.map(makeFindingKey))
   const listPaths: string[] = []
   let guessedKind: DocumentName | undefined
   for (let round = 0; round < MAX_ROUNDS; round++) {
@@ -40,8 +40,8 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
       name,
     })
     for (const finding of reparsed.findings) {
-      if (known.has(findingKey(finding)) || isIndexAsId(finding, listPaths)) continue
-      known.add(findingKey(finding))
+      if (known.has(makeFindingKey(finding)) || isIndexAsId(finding, listPaths)) continue
+      known.add(makeFindingKey(finding))
       findings.push(finding)
     }
   }
@@ -53,7 +53,7 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
   }
 }
 
-const findingKey = ({ code, path, params }: Finding): string => JSON.stringify([code, path, params])
+const makeFindingKey = ({ code, path, params }: Finding): string => JSON.stringify([code, path, params])
 
 function lacksKind(findings: readonly Finding[]): boolean {
   return findings.some(

@@ -12,7 +12,7 @@ export function findNewMistakes(
   const logs = before.logs.map((named) =>
     named.document.id === after.id ? { ...named, document: after } : named,
   )
-  const key = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
-  const known = new Set(checkDocuments(before, { today }).map(key))
-  return checkDocuments({ ...before, logs }, { today }).filter((finding) => !known.has(key(finding)))
+  const makeKey = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
+  const known = new Set(checkDocuments(before, { today }).map(makeKey))
+  return checkDocuments({ ...before, logs }, { today }).filter((finding) => !known.has(makeKey(finding)))
 }

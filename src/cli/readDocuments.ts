@@ -92,7 +92,12 @@ function replaceTabs(text: string): string {
 }
 
 /** Codes for texts that are not data. */
-const SYNTAX_CODES: readonly string[] = ['spec/table-instead-of-document', 'spec/not-json', 'spec/too-long', 'spec/too-deep']
+const SYNTAX_CODES: readonly string[] = [
+  'spec/table-instead-of-document',
+  'spec/not-json',
+  'spec/too-long',
+  'spec/too-deep',
+]
 
 function readJsonDocument(text: string, name: string): ParsedDocument {
   const parsed = parseDocumentText('any', text, { name })

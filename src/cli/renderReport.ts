@@ -113,10 +113,10 @@ function renderExcerpt(finding: LocatedFinding): readonly string[] {
   const [from, to] = range
   const before = ' '.repeat(cleanLine(text.slice(0, from)).length)
   const carets = '^'.repeat(Math.max(1, cleanLine(text.slice(from, to)).length))
-  const cures = (finding.cures ?? []).flatMap((cure) =>
-    cure.op === 'replace' && typeof cure.value === 'string' ? [`    write: ${cleanLine(cure.value)}`] : [],
+  const fixes = (finding.cures ?? []).flatMap((fix) =>
+    fix.op === 'replace' && typeof fix.value === 'string' ? [`    write: ${cleanLine(fix.value)}`] : [],
   )
-  return [`    ${cleanLine(text)}`, `    ${before}${carets}`, ...cures]
+  return [`    ${cleanLine(text)}`, `    ${before}${carets}`, ...fixes]
 }
 
 /** The shortest correct form, to copy. */

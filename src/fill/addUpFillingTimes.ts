@@ -5,8 +5,8 @@ import {
   calculateHoseArea,
   calculateHoseEmptyingTime,
   calculateHoseFillingTime,
-  levelOfVolume,
-  speedAtHead,
+  calculateLevel,
+  calculateSpeed,
 } from './hoseFlow.js'
 
 /** Times of the three parts of a pour in s, and maximum speeds in m/s, overall and with the hose full. */
@@ -40,14 +40,14 @@ export function addUpFillingTimes(flow: HoseFlow, volume: number): FillingTimes 
       for (let eighth = 0; eighth <= 8; eighth += 1) {
         const length = start + ((frontLength - start) * eighth) / 8
         const head =
-          levelOfVolume(flow, filling - area * (length - start)) + (flow.drop * length) / flow.length
+          calculateLevel(flow, filling - area * (length - start)) + (flow.drop * length) / flow.length
         if (length > 0 || flow.kineticFactor > 0)
-          maxSpeed = Math.max(maxSpeed, speedAtHead(flow, head, length))
+          maxSpeed = Math.max(maxSpeed, calculateSpeed(flow, head, length))
       }
     }
     const left = filling - area * (frontLength - start)
     if (frontLength === flow.length && left > 0) {
-      const speed = speedAtHead(flow, flow.drop + levelOfVolume(flow, left), flow.length)
+      const speed = calculateSpeed(flow, flow.drop + calculateLevel(flow, left), flow.length)
       maxSpeed = Math.max(maxSpeed, speed)
       maxFullSpeed = Math.max(maxFullSpeed, speed)
       // every full funnel after the first takes the same time, since the hose is full

@@ -80,10 +80,10 @@ export function drainTime(input: DrainInput): DrainVerdict {
   const fullHead = toMetres(depth) + length
   const litres = convertAmount(volume, 'L').value
   const viscousTerm = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
-  const speedAtHead = (head: number) =>
+  const calculateSpeed = (head: number) =>
     (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 2 * GRAVITY * head))
-  const firstSpeed = speedAtHead(fullHead)
-  const lastSpeed = speedAtHead(length)
+  const firstSpeed = calculateSpeed(fullHead)
+  const lastSpeed = calculateSpeed(length)
   const columnLength = litres / 1000 / ((Math.PI / 4) * bore ** 2)
   const minimum = columnLength / firstSpeed
   // with straight walls dt = −(columnLength/depth)·dH/V, and g·dH = (viscousTerm + V)·dV

@@ -17,7 +17,7 @@ export interface HoseFlow {
 }
 
 /** Mean speed in a wetted length of hose under a head: g·H = 32·ν·x·V/d² + m·V². */
-export function speedAtHead(flow: HoseFlow, head: number, wettedLength: number): number {
+export function calculateSpeed(flow: HoseFlow, head: number, wettedLength: number): number {
   const viscousTerm = (32 * flow.viscosity * wettedLength) / flow.bore ** 2
   if (flow.kineticFactor === 0) return (GRAVITY * head) / viscousTerm
   return (
@@ -31,12 +31,12 @@ export function calculateHoseArea(flow: HoseFlow): number {
 }
 
 export function calculateFunnelVolume(flow: HoseFlow, level = flow.depth): number {
-  const diameter = diameterAt(flow, level)
+  const diameter = calculateDiameter(flow, level)
   return (Math.PI / 12) * level * (flow.bottomDiameter ** 2 + flow.bottomDiameter * diameter + diameter ** 2)
 }
 
 /** Level of a volume of oil in the funnel. */
-export function levelOfVolume(flow: HoseFlow, volume: number): number {
+export function calculateLevel(flow: HoseFlow, volume: number): number {
   const { bottomDiameter, topDiameter, depth } = flow
   if (bottomDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
   const widening = (topDiameter - bottomDiameter) / depth
@@ -47,7 +47,7 @@ export function levelOfVolume(flow: HoseFlow, volume: number): number {
   return cubeDifference / (diameter ** 2 + diameter * bottomDiameter + bottomDiameter ** 2) / widening
 }
 
-function diameterAt(flow: HoseFlow, level: number): number {
+function calculateDiameter(flow: HoseFlow, level: number): number {
   return flow.bottomDiameter + ((flow.topDiameter - flow.bottomDiameter) * level) / flow.depth
 }
 
@@ -63,8 +63,8 @@ export function calculateHoseFillingTime(
   // near the end of a cone the level falls as a cube root; with s³ = (toLength − x)/pathLength it is smooth
   return integrate((s) => {
     const frontLength = toLength - pathLength * s ** 3
-    const level = levelOfVolume(flow, volume - area * (frontLength - fromLength))
-    const speed = speedAtHead(flow, level + (flow.drop * frontLength) / flow.length, frontLength)
+    const level = calculateLevel(flow, volume - area * (frontLength - fromLength))
+    const speed = calculateSpeed(flow, level + (flow.drop * frontLength) / flow.length, frontLength)
     return (3 * pathLength * s * s) / speed
   })
 }
@@ -72,13 +72,13 @@ export function calculateHoseFillingTime(
 /** Time in s for a volume in the funnel to run out through the full hose. */
 export function calculateFunnelEmptyingTime(flow: HoseFlow, volume: number): number {
   const { bottomDiameter, topDiameter, drop, length } = flow
-  const level = levelOfVolume(flow, volume)
+  const level = calculateLevel(flow, volume)
   if (bottomDiameter === topDiameter) {
     const ratio = (topDiameter / flow.bore) ** 2
     const viscousTerm = (32 * flow.viscosity * length) / flow.bore ** 2
     if (flow.kineticFactor === 0) return ((ratio * viscousTerm) / GRAVITY) * Math.log1p(level / drop)
-    const firstSpeed = speedAtHead(flow, drop + level, length)
-    const lastSpeed = speedAtHead(flow, drop, length)
+    const firstSpeed = calculateSpeed(flow, drop + level, length)
+    const lastSpeed = calculateSpeed(flow, drop, length)
     return (
       (ratio / GRAVITY) *
       (viscousTerm * Math.log(firstSpeed / lastSpeed) + 2 * flow.kineticFactor * (firstSpeed - lastSpeed))
@@ -86,8 +86,8 @@ export function calculateFunnelEmptyingTime(flow: HoseFlow, volume: number): num
   }
   return integrate((share) => {
     const currentLevel = share * level
-    const ratio = (diameterAt(flow, currentLevel) / flow.bore) ** 2
-    return (level * ratio) / speedAtHead(flow, drop + currentLevel, length)
+    const ratio = (calculateDiameter(flow, currentLevel) / flow.bore) ** 2
+    return (level * ratio) / calculateSpeed(flow, drop + currentLevel, length)
   })
 }
 

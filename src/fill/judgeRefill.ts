@@ -1,13 +1,13 @@
 import { dropUndefined, type Reason, requireObject, requireOneOf } from '../base/index.js'
 import type { Band, Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
+  chooseSide,
   compareExact,
   divide,
   exactIn,
-  nearestDouble,
+  findNearestDouble,
   readBand,
   requireBand,
-  sideOfBand,
   subtract,
 } from '../quantity/index.js'
 import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
@@ -85,9 +85,9 @@ export function judgeRefill(
   const difference = volumeFromMillilitres(gap, refilled.unit)
   const size = gap.n < 0n ? { n: -gap.n, d: gap.d } : gap
   const isInside =
-    band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : sideOfBand(volume, band) === 0
+    band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : chooseSide(volume, band) === 0
   if (!isInside && isFarOff(size, reference)) {
-    const percent = nearestDouble(divide({ n: size.n * 100n, d: size.d }, replaceZeroVolume(reference)))
+    const percent = findNearestDouble(divide({ n: size.n * 100n, d: size.d }, replaceZeroVolume(reference)))
     const params = { difference, percent, limit: MAX_DIFFERENCE_PERCENT }
     return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
@@ -140,7 +140,7 @@ function makeLimitParams(stated: StatedValue<VolumeUnit>, { low, high }: Band, u
 /** The volume to compare with: the nominal, otherwise the nearer limit; inside limits the volume itself. */
 function chooseReferenceVolume(volume: Exact, band: Band): Exact {
   if (band.basis !== 'limits' && band.basis !== 'one limit') return band.aim
-  const side = sideOfBand(volume, band)
+  const side = chooseSide(volume, band)
   return (side < 0 ? band.low : side > 0 ? band.high : undefined) ?? volume
 }
 

@@ -1,12 +1,12 @@
 import type { Exact, PrintedQuantity, Quantity, VolumeUnit } from '../quantity/index.js'
-import { exactIn, nearestQuantity } from '../quantity/index.js'
+import { exactIn, findNearestQuantity } from '../quantity/index.js'
 
 /** A volume from a sheet (a printed figure) or from stock, toolbox or record (a number). */
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>
 
 /** Converts exact millilitres to a quantity in a unit, rounded to the nearest double. */
 export function volumeFromMillilitres<U extends VolumeUnit>(millilitres: Exact, unit: U): Quantity<U> {
-  return nearestQuantity(millilitres, 'mL', unit)
+  return findNearestQuantity(millilitres, 'mL', unit)
 }
 
 /**

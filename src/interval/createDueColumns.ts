@@ -21,26 +21,26 @@ import { type DueColumns, NO_DAY } from './dueColumns.js'
 export function createDueColumns(length: number): DueColumns {
   if (!Number.isInteger(length) || length < 0 || length >= 2 ** 31)
     throw refuse('length', length, 'a whole number from 0 to 2147483647', 'number')
-  const numbers = (): Float64Array => new Float64Array(length).fill(NaN)
-  const days = (): Int32Array => new Int32Array(length).fill(NO_DAY)
+  const makeNumbers = (): Float64Array => new Float64Array(length).fill(NaN)
+  const makeDays = (): Int32Array => new Int32Array(length).fill(NO_DAY)
   return {
     length,
-    lastDay: days(),
-    lastHours: numbers(),
-    hours: numbers(),
-    hoursDay: days(),
-    everyHours: numbers(),
+    lastDay: makeDays(),
+    lastHours: makeNumbers(),
+    hours: makeNumbers(),
+    hoursDay: makeDays(),
+    everyHours: makeNumbers(),
     windowHours: new Float64Array(length),
-    lastDistance: numbers(),
-    distance: numbers(),
-    distanceDay: days(),
-    everyDistance: numbers(),
+    lastDistance: makeNumbers(),
+    distance: makeNumbers(),
+    distanceDay: makeDays(),
+    everyDistance: makeNumbers(),
     windowDistance: new Float64Array(length),
     everyMonths: new Int32Array(length).fill(-1),
     everyDays: new Int32Array(length),
     windowMonths: new Int32Array(length),
     windowDays: new Int32Array(length),
-    eventDay: days(),
+    eventDay: makeDays(),
     untracked: new Uint8Array(length),
   }
 }

@@ -9,11 +9,11 @@ export interface Crossing {
 const exactOfInteger = (value: number): Exact => ({ n: BigInt(value), d: 1n })
 
 /** The ratio of two whole numbers. */
-export const exactRatio = (first: number, second: number): Exact =>
+export const makeExactRatio = (first: number, second: number): Exact =>
   divide(exactOfInteger(first), exactOfInteger(second))
 
 /** The mean of one or two fractions. */
-export function exactMean([first = exactOfInteger(0), second = first]: readonly Exact[]): Exact {
+export function calculateExactMean([first = exactOfInteger(0), second = first]: readonly Exact[]): Exact {
   const sum = add(first, second)
   return { n: sum.n, d: sum.d * 2n }
 }
@@ -31,7 +31,7 @@ export function findExactSlope(slope: number, x: readonly number[], y: readonly 
     for (let j = i + 1; j < x.length; j++) {
       const run = (x[j] ?? 0) - (x[i] ?? 0)
       const rise = (y[j] ?? 0) - (y[i] ?? 0)
-      if (run !== 0 && rise / run + 0 === slope) return exactRatio(rise, run)
+      if (run !== 0 && rise / run + 0 === slope) return makeExactRatio(rise, run)
     }
   }
   throw new Error(`No two points have the slope ${slope}`)
@@ -52,7 +52,7 @@ export function findLineCrossing(
     subtract(exactOfInteger(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }),
   )
   offsets.sort(compareExact)
-  const median = exactMean(offsets.slice((offsets.length - 1) >> 1, (offsets.length >> 1) + 1))
+  const median = calculateExactMean(offsets.slice((offsets.length - 1) >> 1, (offsets.length >> 1) + 1))
   return exactToCrossing(
     subtract(divide(subtract(exactOfInteger(target), median), slope), exactOfInteger(span)),
   )

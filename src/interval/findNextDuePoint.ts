@@ -29,11 +29,11 @@ export function findNextDuePoint(
   const isFixedSchedule = facts.intervals.countFrom !== 'schedule inside window'
   // The first interval may have another length; after a restart all intervals are equal.
   let firstLimit = limits.opening[by] ?? repeat
-  let anchor = positionOf(scale, origin)
+  let anchor = findPosition(scale, origin)
   let times = 0
   let notedPoint = NaN
   let note: ScheduledPoint['note']
-  const duePointAfter = (count: number): number =>
+  const findDuePointAfter = (count: number): number =>
     addLimit(
       scale,
       anchor,
@@ -41,11 +41,11 @@ export function findNextDuePoint(
       firstLimit.counts + repeat.counts * count,
     )
   for (const completion of completions) {
-    const position = positionOf(scale, completion)
-    notedPoint = duePointAfter(times)
+    const position = findPosition(scale, completion)
+    notedPoint = findDuePointAfter(times)
     if (Number.isNaN(position) || Number.isNaN(notedPoint)) return { due: NaN, notedPoint }
     const windowStart = addLimit(scale, notedPoint, -months, -counts)
-    const previousPoint = times > 0 ? duePointAfter(times - 1) : anchor
+    const previousPoint = times > 0 ? findDuePointAfter(times - 1) : anchor
     const inSecondHalf = isFixedSchedule && (!window || Number.isNaN(windowStart))
     const isCounted =
       position >= notedPoint ||
@@ -57,15 +57,16 @@ export function findNextDuePoint(
       note = 'count-restarted'
       continue
     }
-    note = position >= notedPoint ? undefined : isCounted ? 'early-service-counts' : 'early-service-does-not-count'
+    note =
+      position >= notedPoint ? undefined : isCounted ? 'early-service-counts' : 'early-service-does-not-count'
     if (isCounted) times += 1
-    while (isFixedSchedule && duePointAfter(times) <= position) times += 1
+    while (isFixedSchedule && findDuePointAfter(times) <= position) times += 1
   }
-  return { due: duePointAfter(times), note, notedPoint }
+  return { due: findDuePointAfter(times), note, notedPoint }
 }
 
 /** The position of an origin on the scale; NaN if it cannot be compared with the current reading. */
-function positionOf({ unit, points }: LimitScale, origin: Origin): number {
+function findPosition({ unit, points }: LimitScale, origin: Origin): number {
   if (unit === 'd') return origin.day
   const point = findPoint(points, origin)
   return point && point.stretch === points.at(-1)?.stretch ? point.count : NaN

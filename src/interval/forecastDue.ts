@@ -8,11 +8,11 @@ import { intervalReason } from './codes.js'
 import { countPauseDays, findDayAfterUse } from './countPauseDays.js'
 import {
   type Crossing,
-  exactMean,
-  exactRatio,
+  calculateExactMean,
   exactToCrossing,
   findExactSlope,
   findLineCrossing,
+  makeExactRatio,
   toCrossing,
 } from './crossing.js'
 import type { MeterQuantity } from './dueVerdict.js'
@@ -143,16 +143,16 @@ function forecastMeter(
   const left = due - now.count
   const reasons: Reason[] = []
   /** The date of a point in time, with pauses. */
-  const dateAfter = ({ day }: Crossing): DateText | undefined => {
+  const findDateAfter = ({ day }: Crossing): DateText | undefined => {
     const date = findDayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
   const fit = readings >= 4 ? fitTheilSen(days, rises, confidence) : undefined
   const usesTheilSen = fit !== undefined && fit.slope > 0
   const slope = usesTheilSen
-    ? exactMean(fit.middle.map((slope) => findExactSlope(slope, days, rises)))
-    : exactRatio(rise, span)
-  let likely = exactToCrossing(divide(exactRatio(left, 1), slope))
+    ? calculateExactMean(fit.middle.map((slope) => findExactSlope(slope, days, rises)))
+    : makeExactRatio(rise, span)
+  let likely = exactToCrossing(divide(makeExactRatio(left, 1), slope))
   let early: Crossing | undefined
   let late: Crossing | undefined
   if (fit === undefined) {
@@ -167,13 +167,13 @@ function forecastMeter(
     if (likely.days < early.days) likely = early
     if (likely.days > late.days) likely = late
   } else {
-    const crossingAtSlope = (slope: Exact): Crossing =>
+    const findCrossingAtSlope = (slope: Exact): Crossing =>
       findLineCrossing(slope, days, rises, rise + left, span)
-    likely = crossingAtSlope(slope)
-    early = fit.highSlope > 0 ? crossingAtSlope(findExactSlope(fit.highSlope, days, rises)) : likely
+    likely = findCrossingAtSlope(slope)
+    early = fit.highSlope > 0 ? findCrossingAtSlope(findExactSlope(fit.highSlope, days, rises)) : likely
     late =
       fit.lowSlope > 0
-        ? crossingAtSlope(findExactSlope(fit.lowSlope, days, rises))
+        ? findCrossingAtSlope(findExactSlope(fit.lowSlope, days, rises))
         : toCrossing(Number.POSITIVE_INFINITY)
     if (early.days > late.days) [early, late] = [late, early]
     // The last reading shows that the point is not reached yet.
@@ -184,15 +184,15 @@ function forecastMeter(
       if (late.days < 0) late = early
     }
   }
-  const likelyDate = dateAfter(likely)
+  const likelyDate = findDateAfter(likely)
   if (likelyDate === undefined)
     return cannotTell(intervalReason('interval/forecast-beyond-calendar', { meter: name }))
-  const lateDate = late && dateAfter(late)
+  const lateDate = late && findDateAfter(late)
   if (late && !lateDate) reasons.push(intervalReason('interval/forecast-without-end', {}))
   return dropUndefined({
     verdict: 'forecast',
     likely: likelyDate,
-    early: early && dateAfter(early),
+    early: early && findDateAfter(early),
     late: lateDate,
     method: usesTheilSen ? 'Theil–Sen' : 'span rate',
     readings,

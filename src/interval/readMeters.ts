@@ -73,13 +73,13 @@ function readBothMeters(log: MachineLog): MetersRead {
         code,
         severity,
         document,
-        path: pathOfPoint(meter, point),
+        path: findPointPath(meter, point),
         params,
       } as Finding<MeterCodes>
       findings.push(
         last === undefined
           ? finding
-          : { ...finding, related: [{ document, path: pathOfPoint(meter, last) }] },
+          : { ...finding, related: [{ document, path: findPointPath(meter, last) }] },
       )
     }
     const { unit } = meter
@@ -89,7 +89,7 @@ function readBothMeters(log: MachineLog): MetersRead {
       shown: { value: point.shown / perUnit, unit },
       total: { value: point.count / perUnit, unit },
       stretch: point.stretch,
-      path: pathOfPoint(meter, point),
+      path: findPointPath(meter, point),
     }))
   }
   const hours = readMeter('hours')
@@ -98,7 +98,7 @@ function readBothMeters(log: MachineLog): MetersRead {
 }
 
 /** The pointer to a reading in the log. */
-function pathOfPoint({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
+function findPointPath({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
   if (list === 'events') return `/events/${index}`
   return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`
 }

@@ -1,7 +1,7 @@
 import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, rowsOfEdition } from './gradeTables.js'
+import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, listRows } from './gradeTables.js'
 import { parseGrade } from './parseGrade.js'
 
 /** The viscosity limits of a grade. */
@@ -53,7 +53,7 @@ export function findGradeBand(input: {
     return cannotTell('oil/grade-not-known', { grade: grade.slice(0, 40), system, known })
   }
   const { winter, summer, name } = parsed.value
-  const rows = rowsOfEdition(system, edition)
+  const rows = listRows(system, edition)
   const winterRow = winter === undefined ? undefined : rows[winter]
   const summerRow = summer === undefined ? undefined : rows[summer]
   if ((winter !== undefined && winterRow === undefined) || (summer !== undefined && summerRow === undefined))

@@ -51,7 +51,7 @@ export function fitViscosityLine(
 }
 
 /** Viscosity in mm²/s on the line; Infinity if it exceeds every double. */
-export function viscosityOnLine(line: ViscosityLine, celsius: number): number {
+export function calculateOnLine(line: ViscosityLine, celsius: number): number {
   const z = 10 ** (10 ** (line.intercept - line.slope * Math.log10(celsius + line.zeroCelsius)))
   // Newton's method: the published inverse is only an approximation below 2 mm²/s
   let viscosity = Math.max(z - 0.7, 0.01)

@@ -123,7 +123,7 @@ export const GRADES_WITHOUT_LIMITS: Readonly<Record<GradeSystem, readonly string
 }
 
 /** The rows of one edition, for {@link findGradeBand}. */
-export function rowsOfEdition(system: GradeSystem, edition: string): GradeRows {
+export function listRows(system: GradeSystem, edition: string): GradeRows {
   if (system === 'ISO VG') return ISO_VG
   if (system === 'SAE J300') return edition === 'before 2013' ? J300_BEFORE_2013 : J300_SINCE_2013
   return edition === '2019' ? J306_2019 : edition === '2005' ? J306_2005 : J306_BEFORE_2005

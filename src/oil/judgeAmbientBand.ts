@@ -1,13 +1,13 @@
 import type { Reason } from '../base/index.js'
 import type { Band, Quantity, TemperatureUnit } from '../quantity/index.js'
 import {
-  decimalsOf,
+  chooseSide,
+  countDecimals,
   exactIn,
   formatExact,
   readBand,
   requireBand,
   requireQuantity,
-  sideOfBand,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
@@ -38,7 +38,7 @@ export function judgeAmbientBand(
   const limits = { ...(min && { min: { value: min, unit } }), ...(max && { max: { value: max, unit } }) }
   if (ambient === undefined)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', limits)] }
-  return sideOfBand(exactIn(ambient, unit), exactBand) === 0
+  return chooseSide(exactIn(ambient, unit), exactBand) === 0
     ? { verdict: 'yes', reasons: [oilReason('oil/ambient-in-range', { ambient, ...limits })] }
     : { verdict: 'no', reasons: [oilReason('oil/ambient-out-of-range', { ambient, ...limits })] }
 }
@@ -48,9 +48,9 @@ function writeToleranceLimits(
   { value, minus, plus }: { value: string; minus: string; plus: string },
   { low, high }: Band,
 ): { min?: string; max?: string } {
-  const decimals = (part: string) => Math.max(decimalsOf(value), decimalsOf(part))
+  const countPlaces = (part: string) => Math.max(countDecimals(value), countDecimals(part))
   return {
-    ...(low && { min: formatExact(low, decimals(minus)) }),
-    ...(high && { max: formatExact(high, decimals(plus)) }),
+    ...(low && { min: formatExact(low, countPlaces(minus)) }),
+    ...(high && { max: formatExact(high, countPlaces(plus)) }),
   }
 }

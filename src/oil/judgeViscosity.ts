@@ -106,8 +106,8 @@ function judgeMeasuredViscosity(bands: readonly GradeBand[], offered: OfferedOil
 }
 
 function bandsOverlap(first: GradeBand, second: GradeBand): boolean {
-  const upperLimit = (band: GradeBand) => band.below?.value ?? band.max?.value ?? Infinity
-  return first.min.value < upperLimit(second) && second.min.value < upperLimit(first)
+  const findUpperLimit = (band: GradeBand) => band.below?.value ?? band.max?.value ?? Infinity
+  return first.min.value < findUpperLimit(second) && second.min.value < findUpperLimit(first)
 }
 
 function askMaker(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {

@@ -7,7 +7,7 @@ import { judgeViscosity } from './judgeViscosity.js'
 import { normalizeCategory } from './normalizeCategory.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
-export interface OilCircumstances {
+export interface OilFacts {
   /** Whether the oil touches bronze or brass: the sheet's `yellowMetal`, or `not stated` if the sheet has no such key. */
   readonly yellowMetal: 'yes' | 'no' | 'not stated'
   /** The day's temperature; absent: the ambient band is not judged. */
@@ -21,10 +21,10 @@ export interface OilCircumstances {
  *
  * @param permitted - one choice of the sheet's oils; call again for each choice
  * @param offered - the oil as described on its label
- * @param circumstances - `yellowMetal` of the gearcase, and `ambient` to judge the ambient band too
+ * @param facts - `yellowMetal` of the gearcase, and `ambient` to judge the ambient band too
  * @returns `yes`, `no`, `cannot tell` (a reason names the missing fact) or `ask` (ask the maker), the verdict
  *   on each aspect, and every reason, deciding ones first
- * @throws TypeError if an argument has the wrong shape or `circumstances` has an unknown key, RangeError if `ambient` is
+ * @throws TypeError if an argument has the wrong shape or `facts` has an unknown key, RangeError if `ambient` is
  *   not finite
  *
  * Source: SAE J306, J300 and ISO 3448; API service designations as quoted by lubricant makers. Common
@@ -43,17 +43,13 @@ export interface OilCircumstances {
  * console.log(verdict.verdict, verdict.viscosity, verdict.category) // => no yes no
  * ```
  */
-export function oilMeets(
-  permitted: OilChoice,
-  offered: OfferedOil,
-  circumstances: OilCircumstances,
-): OilVerdict {
+export function oilMeets(permitted: OilChoice, offered: OfferedOil, facts: OilFacts): OilVerdict {
   requireObject('permitted', permitted)
   requireObject('offered', offered)
-  requireKnownKeys('circumstances', circumstances, ['yellowMetal', 'ambient'])
-  const { yellowMetal, ambient } = circumstances
+  requireKnownKeys('facts', facts, ['yellowMetal', 'ambient'])
+  const { yellowMetal, ambient } = facts
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
-    throw refuse('circumstances.yellowMetal', yellowMetal, 'yes, no or not stated')
+    throw refuse('facts.yellowMetal', yellowMetal, 'yes, no or not stated')
   }
   for (const key of ['categories', 'makerFluids'] as const)
     if (offered[key] !== undefined && !Array.isArray(offered[key]))
@@ -85,7 +81,7 @@ const VERDICT_ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'ye
 function judgeViscosityAndCategory(
   permitted: OilChoice,
   offered: OfferedOil,
-  yellowMetal: OilCircumstances['yellowMetal'],
+  yellowMetal: OilFacts['yellowMetal'],
 ): [JudgedAspect, JudgedAspect] {
   if (permitted.kind === 'grade')
     return [judgeViscosity(permitted, offered), judgeCategory(permitted, offered, yellowMetal)]

@@ -1,6 +1,6 @@
 import { quoteValue, type Result, refuse } from '../base/index.js'
 import type { OilCodes } from './codes.js'
-import { GRADE_EDITIONS, GRADES_WITHOUT_LIMITS, type GradeSystem, rowsOfEdition } from './gradeTables.js'
+import { GRADE_EDITIONS, GRADES_WITHOUT_LIMITS, type GradeSystem, listRows } from './gradeTables.js'
 
 /** The parts of a viscosity grade; it has a winter or a summer part, or both. */
 export interface Grade {
@@ -35,7 +35,7 @@ export function parseGrade(
     : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]))?)?([0-9]{1,3})?$/.exec(upperCaseText)
   const [, winter, summer] = match ?? []
   const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
-  const tables = GRADE_EDITIONS[system].map((edition) => rowsOfEdition(system, edition))
+  const tables = GRADE_EDITIONS[system].map((edition) => listRows(system, edition))
   const isKnown = (part = '') =>
     tables.some((rows) => Object.hasOwn(rows, part)) || GRADES_WITHOUT_LIMITS[system].includes(part)
   if (parts.length === 0 || !parts.every(isKnown)) {

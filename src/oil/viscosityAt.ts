@@ -3,7 +3,7 @@ import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import { compareQuantities, convert, requireQuantity } from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { fitViscosityLine, viscosityOnLine } from './fitViscosityLine.js'
+import { calculateOnLine, fitViscosityLine } from './fitViscosityLine.js'
 
 export type ViscosityVerdict =
   | {
@@ -79,7 +79,7 @@ export function viscosityAt(
     { temperature: { value: 100, unit: 'degC' }, viscosity: kv100 },
     273.15,
   )
-  const value = viscosityOnLine(line, convert(temperature, 'degC').value)
+  const value = calculateOnLine(line, convert(temperature, 'degC').value)
   if (!(value >= MIN_VISCOSITY.value && value <= MAX_VISCOSITY.value))
     return makeOutsideVerdict({ temperature })
   const reasons = [oilReason('oil/viscosity-by-d341', { kv40, kv100, temperature })]

@@ -18,7 +18,7 @@ import {
 
 const EMPTY_LISTS = { needs: [], figures: [], hazards: [], tools: [], supplies: [] }
 
-function action(
+function defineAction(
   on: ActionRow['on'],
   short: string,
   minutes: ActionRow['minutes'],
@@ -49,29 +49,33 @@ const SEALS = ['seal', 'cover seal', 'filter seal'] as const
  */
 export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Preparing, lifting and lowering the machine.
-  'find the variant': action(MACHINE, 'variant', 2, ['variant found']),
-  'read the manual': action(MACHINE, 'read', 5, ['manual read']),
-  'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
-  'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
+  'find the variant': defineAction(MACHINE, 'variant', 2, ['variant found']),
+  'read the manual': defineAction(MACHINE, 'read', 5, ['manual read']),
+  'wear protection': defineAction(MACHINE, 'protect', 1, ['protection worn'], {
+    supplies: ['gloves and goggles'],
+  }),
+  'warm the oil': defineAction(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
     needs: RUN_NEEDS,
     figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
     hazards: [HAZARDS.exhaust, HAZARDS.hotOil],
   }),
-  'park on level ground': action(
+  'park on level ground': defineAction(
     MACHINE,
     'park',
     2,
     ['engine runs and the machine may move', 'on level ground'],
     { needs: ['part-not-tightened', 'run-without-oil', 'run-on-stands', 'machine-must-not-run'] },
   ),
-  'carry to level ground': action(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
+  'carry to level ground': defineAction(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
     needs: ['run-on-stands'],
     hazards: [HAZARDS.mustNotRun, HAZARDS.mayMove],
   }),
-  'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARDS.mayMove] }),
-  'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
-  'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
-  'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
+  'stop the engine': defineAction(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARDS.mayMove] }),
+  'chock the wheels': defineAction(['machine', 'axle'], 'chock', 1, ['wheels chocked'], {
+    tools: ['chocks'],
+  }),
+  'secure the machine': defineAction(['secured item'], 'secure', 2, ['item secured']),
+  'raise the machine': defineAction(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
     needs: [
       ...SAFETY_NEEDS.filter((name) => name !== 'jack-as-support'),
       'ramps-and-jack',
@@ -82,18 +86,18 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     hazards: [HAZARDS.lifting, HAZARDS.parkingBrake],
     tools: ['jack'],
   }),
-  'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {
+  'set on stands': defineAction(['support', 'machine'], 'stands', 2, ['resting on stands'], {
     needs: ['machine-not-raised'],
     figures: [MASS_FIGURE],
     hazards: [HAZARDS.stands],
     tools: ['stands'],
   }),
-  'lower the machine': action(MACHINE, 'lower', 3, ['on its wheels'], {
+  'lower the machine': defineAction(MACHINE, 'lower', 3, ['on its wheels'], {
     needs: ['lowered-with-drain-open'],
     hazards: [HAZARDS.lifting],
     tools: ['jack'],
   }),
-  'drive onto ramps': action(
+  'drive onto ramps': defineAction(
     ['axle', 'machine'],
     'ramps',
     5,
@@ -105,56 +109,56 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       tools: ['ramps'],
     },
   ),
-  'drive off ramps': action(
+  'drive off ramps': defineAction(
     MACHINE,
     'off-ramps',
     3,
     ['engine runs and the machine may move', 'off the ramps'],
     { needs: DRIVE_OFF_NEEDS, hazards: [HAZARDS.mayMove], tools: ['ramps'] },
   ),
-  'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
+  'turn the wheel': defineAction(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
     needs: [...SAFETY_NEEDS, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
     hazards: [HAZARDS.wheelTurns],
   }),
-  'roll the machine': action(['opening', 'gearcase'], 'roll', 3, ['rolled to the mark'], {
+  'roll the machine': defineAction(['opening', 'gearcase'], 'roll', 3, ['rolled to the mark'], {
     needs: [...ROLL_NEEDS, 'wheel-turned-with-plug-out'],
     hazards: [HAZARDS.rolling],
   }),
-  'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
+  'remove shield': defineAction(['shield'], 'remove', 5, ['shield off'], {
     needs: ['variant-not-found', ...SAFETY_NEEDS],
     figures: [PLACE_FIGURE],
     tools: ['socket or key'],
   }),
-  'refit shield': action(['shield'], 'refit', 6, ['shield on'], {
+  'refit shield': defineAction(['shield'], 'refit', 6, ['shield on'], {
     needs: [...SAFETY_NEEDS, 'part-not-tightened', 'leaks-not-checked'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/fasteners/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
 
   // Opening plugs and draining the old oil.
-  'clean around': action([...OPENING_OR_COVER, 'filter'], 'clean', 2, ['area clean'], {
+  'clean around': defineAction([...OPENING_OR_COVER, 'filter'], 'clean', 2, ['area clean'], {
     needs: [...SAFETY_NEEDS, 'shield-in-the-way'],
     figures: [PLACE_FIGURE],
     tools: ['brush'],
     supplies: ['rags'],
   }),
-  'crack loose': action(OPENING, 'crack', 1, ['plug loose in its seat'], {
+  'crack loose': defineAction(OPENING, 'crack', 1, ['plug loose in its seat'], {
     needs: [...LOOSENING_NEEDS, 'no-pan'],
     tools: ['breaker bar', 'socket or key'],
   }),
-  'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SAFETY_NEEDS }),
-  'place the pan': action(['opening', 'cover', 'filter', 'gearcase'], 'pan', 1, ['pan in place'], {
+  'nip by hand': defineAction(OPENING, 'nip', 1, ['plug in by hand'], { needs: SAFETY_NEEDS }),
+  'place the pan': defineAction(['opening', 'cover', 'filter', 'gearcase'], 'pan', 1, ['pan in place'], {
     needs: SAFETY_NEEDS,
     tools: ['drain pan'],
   }),
-  'take out': action(OPENING, 'take-out', 1, ['plug out'], {
+  'take out': defineAction(OPENING, 'take-out', 1, ['plug out'], {
     needs: [...SAFETY_NEEDS, 'plug-not-cracked', 'no-pan', 'drain-not-raised'],
     figures: [PLACE_FIGURE],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
-  'take off cover': action(COVER, 'take-off', 8, ['cover off'], {
+  'take off cover': defineAction(COVER, 'take-off', 8, ['cover off'], {
     needs: [...LOOSENING_NEEDS, 'no-pan', 'machine-not-raised'],
     figures: [PLACE_FIGURE],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
@@ -163,12 +167,12 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   // Sample in mid-stream: the sediment at the plug runs out first. Method: US Navy training manual 14008,
   // "Drain sampling".
-  'take an oil sample': action(OPENING, 'sample', 2, ['oil sampled'], {
+  'take an oil sample': defineAction(OPENING, 'sample', 2, ['oil sampled'], {
     needs: [...SAFETY_NEEDS, 'no-pan', 'drain-not-out', 'oil-not-warm', 'sample-too-late'],
     hazards: [HAZARDS.hotOil, HAZARDS.oilOnSkin],
     supplies: ['sample bottle'],
   }),
-  'let drain': action(OPENING_OR_COVER, 'drain', 'planned', ['old oil out'], {
+  'let drain': defineAction(OPENING_OR_COVER, 'drain', 'planned', ['old oil out'], {
     needs: [
       'drain-not-out',
       'fill-not-vented',
@@ -180,7 +184,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
     hazards: [HAZARDS.hotOil],
   }),
-  'suck out the oil': action(OPENING, 'suck', 10, ['old oil out'], {
+  'suck out the oil': defineAction(OPENING, 'suck', 10, ['old oil out'], {
     needs: [
       ...SAFETY_NEEDS,
       'opening-closed',
@@ -193,23 +197,25 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['suction pump'],
     supplies: ['rags'],
   }),
-  'clear the breather': action(GEARCASE, 'breather', 2, ['breather clear'], {
+  'clear the breather': defineAction(GEARCASE, 'breather', 2, ['breather clear'], {
     needs: SAFETY_NEEDS,
     figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
     supplies: ['rags'],
   }),
-  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], { hazards: [HAZARDS.chips] }),
-  'inspect the magnet': action(OPENING_OR_COVER, 'look-at-magnet', 1, ['magnet inspected'], {
+  'inspect the oil': defineAction(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], {
+    hazards: [HAZARDS.chips],
+  }),
+  'inspect the magnet': defineAction(OPENING_OR_COVER, 'look-at-magnet', 1, ['magnet inspected'], {
     needs: ['part-not-removed'],
     hazards: [HAZARDS.chips],
   }),
-  'clean the magnet': action(OPENING_OR_COVER, 'wipe-magnet', 1, ['magnet clean'], {
+  'clean the magnet': defineAction(OPENING_OR_COVER, 'wipe-magnet', 1, ['magnet clean'], {
     needs: ['part-not-removed', 'magnet-not-inspected'],
     supplies: ['rags'],
   }),
 
   // Changing filters and strainers while the drain is still open.
-  'take off filter': action(FILTER, 'filter-off', 3, ['filter off'], {
+  'take off filter': defineAction(FILTER, 'filter-off', 3, ['filter off'], {
     needs: [
       'variant-not-found',
       ...SAFETY_NEEDS,
@@ -225,15 +231,15 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
-  'inspect the filter': action(FILTER, 'look-at-filter', 2, ['filter inspected'], {
+  'inspect the filter': defineAction(FILTER, 'look-at-filter', 2, ['filter inspected'], {
     needs: ['part-not-removed'],
     hazards: [HAZARDS.chips],
   }),
-  'clean the filter': action(FILTER, 'clean-filter', 5, ['filter clean'], {
+  'clean the filter': defineAction(FILTER, 'clean-filter', 5, ['filter clean'], {
     needs: ['part-not-removed', 'filter-not-inspected'],
     supplies: ['rags', 'solvent'],
   }),
-  'fit filter': action(FILTER, 'fit-filter', 2, ['filter on'], {
+  'fit filter': defineAction(FILTER, 'fit-filter', 2, ['filter on'], {
     needs: [
       ...SAFETY_NEEDS,
       'part-not-removed',
@@ -243,38 +249,38 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'seal-not-renewed',
     ],
   }),
-  'tighten filter': action(FILTER, 'tighten-filter', 1, ['filter tight'], {
+  'tighten filter': defineAction(FILTER, 'tighten-filter', 1, ['filter tight'], {
     needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/held/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
 
   // Renewing the seals, and closing and tightening everything.
-  'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
+  'take off old seal': defineAction(SEALS, 'old-seal', 1, ['old seal off'], {
     needs: ['part-not-removed'],
     figures: [SEAL_FIGURE],
     hazards: [HAZARDS.sharpScraper],
     tools: ['scraper'],
   }),
-  'wipe the seal face': action([...OPENING_OR_COVER, 'filter'], 'wipe-face', 1, ['face wiped'], {
+  'wipe the seal face': defineAction([...OPENING_OR_COVER, 'filter'], 'wipe-face', 1, ['face wiped'], {
     needs: ['part-not-removed', 'old-seal-not-removed'],
     supplies: ['rags'],
   }),
-  'fit new seal': action(SEALS, 'new-seal', 1, ['new seal on'], {
+  'fit new seal': defineAction(SEALS, 'new-seal', 1, ['new seal on'], {
     needs: ['part-not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL_FIGURE],
     supplies: ['seal'],
   }),
-  'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal inspected'], {
+  'inspect the seal': defineAction(SEALS, 'look-at-seal', 1, ['seal inspected'], {
     needs: ['part-not-removed'],
     figures: [SEAL_FIGURE],
   }),
-  'apply sealant': action(SEALS, 'sealant', 2, ['new seal on'], {
+  'apply sealant': defineAction(SEALS, 'sealant', 2, ['new seal on'], {
     needs: ['part-not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL_FIGURE],
     supplies: ['sealant'],
   }),
-  fit: action(OPENING, 'fit', 1, ['plug in with its seal'], {
+  fit: defineAction(OPENING, 'fit', 1, ['plug in with its seal'], {
     needs: [
       ...FITTING_NEEDS,
       'hose-not-empty',
@@ -284,35 +290,35 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'oil-not-topped-up',
     ],
   }),
-  tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
+  tighten: defineAction(OPENING, 'tighten', 2, ['plug tight'], {
     needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/tightening' }],
     hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
     tools: ['torque wrench', 'socket or key'],
   }),
-  'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: FITTING_NEEDS }),
-  'tighten cover': action(COVER, 'tighten-cover', 5, ['cover tight'], {
+  'fit cover': defineAction(COVER, 'fit-cover', 3, ['cover on'], { needs: FITTING_NEEDS }),
+  'tighten cover': defineAction(COVER, 'tighten-cover', 5, ['cover tight'], {
     needs: [...SAFETY_NEEDS, 'part-not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/bolts/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
-  'wait for the cure': action(COVER, 'cure', 'planned', ['sealant cured'], {
+  'wait for the cure': defineAction(COVER, 'cure', 'planned', ['sealant cured'], {
     needs: ['cover-not-tightened'],
     figures: [{ name: 'seal', of: 'part', leaf: '/seal' }],
   }),
 
   // Filling the new oil and checking its level; a second check follows a run if the manual requires it.
-  'measure the oil': action(GEARCASE, 'measure', 3, ['refill measured'], {
+  'measure the oil': defineAction(GEARCASE, 'measure', 3, ['refill measured'], {
     figures: [REFILL_FIGURE, OILS_FIGURE],
     tools: ['measuring vessel'],
     supplies: ['oil'],
   }),
-  'add the additive': action(GEARCASE, 'additive', 2, ['additive in'], {
+  'add the additive': defineAction(GEARCASE, 'additive', 2, ['additive in'], {
     figures: [OILS_FIGURE],
     tools: ['measuring vessel'],
     supplies: ['additive'],
   }),
-  'pour the oil': action(OPENING, 'pour', 2, ['new oil in'], {
+  'pour the oil': defineAction(OPENING, 'pour', 2, ['new oil in'], {
     needs: [
       ...SAFETY_NEEDS,
       'opening-closed',
@@ -330,8 +336,10 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['funnel and hose'],
     supplies: ['oil'],
   }),
-  'wait for the hose': action(OPENING, 'hose', 'planned', ['hose empty'], { tools: ['funnel and hose'] }),
-  'check the level': action(OPENING, 'level', 2, ['level checked'], {
+  'wait for the hose': defineAction(OPENING, 'hose', 'planned', ['hose empty'], {
+    tools: ['funnel and hose'],
+  }),
+  'check the level': defineAction(OPENING, 'level', 2, ['level checked'], {
     needs: [
       ...SAFETY_NEEDS,
       'opening-closed',
@@ -347,7 +355,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
     hazards: [HAZARDS.hotOil],
   }),
-  'top up': action(OPENING, 'top-up', 3, ['level topped up'], {
+  'top up': defineAction(OPENING, 'top-up', 3, ['level topped up'], {
     needs: [...SAFETY_NEEDS, 'opening-closed', 'wrong-wheel-mark'],
     figures: [OILS_FIGURE],
     tools: ['funnel and hose'],
@@ -355,26 +363,26 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
 
   // Running the machine, the last checks, the used oil and the record.
-  'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
-  'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
+  'clear away': defineAction(MACHINE, 'clear', 2, ['chocks and pan away']),
+  'short run': defineAction(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
     needs: RUN_NEEDS,
     hazards: [HAZARDS.exhaust, HAZARDS.hotOil],
   }),
-  'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
+  'let settle': defineAction(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
     needs: ['engine-running'],
     figures: [SETTLING_FIGURE, { ...SETTLING_FIGURE, of: 'each oil space' }],
   }),
-  'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
-  'let a leak show': action(['gearcase', 'machine'], 'seep', 10, ['waited for leaks'], {
+  'wipe down': defineAction(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
+  'let a leak show': defineAction(['gearcase', 'machine'], 'seep', 10, ['waited for leaks'], {
     needs: ['part-not-tightened', 'gearcase-not-wiped'],
   }),
-  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
+  'check for leaks': defineAction(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
     needs: [...SAFETY_NEEDS, 'part-not-tightened', 'gearcase-not-wiped'],
     hazards: [HAZARDS.weepingWasher, HAZARDS.weepingTaper],
   }),
-  'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {
+  'take used oil away': defineAction(MACHINE, 'used-oil', 5, ['used oil taken away'], {
     hazards: [HAZARDS.usedOil],
     supplies: ['used-oil container'],
   }),
-  record: action(MACHINE, 'record', 5, ['work recorded']),
+  record: defineAction(MACHINE, 'record', 5, ['work recorded']),
 }

@@ -145,16 +145,17 @@ function findObstacles(
   }
   if (oilSpace.kind === 'shared') addFinding('procedure/oil-owner-missing', 'error', '/oilSpace/with')
   const judged = includesLevelCheck(gearcase, job.task)
-  const severityOf = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
+  const chooseSeverity = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined)
-      addFinding('procedure/no-fill-opening', severityOf('error'), '/openings')
+      addFinding('procedure/no-fill-opening', chooseSeverity('error'), '/openings')
     if (gearcase.emptying === undefined)
-      addFinding('procedure/no-way-to-empty', severityOf('error'), '/emptying')
+      addFinding('procedure/no-way-to-empty', chooseSeverity('error'), '/emptying')
     const usesLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
     if (usesLevel && gearcase.levelOpening === undefined)
       addFinding('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
-  } else if (!judged) addFinding('procedure/no-level-opening', severityOf('warning'), '/oilSpace/fill/method')
+  } else if (!judged)
+    addFinding('procedure/no-level-opening', chooseSeverity('warning'), '/oilSpace/fill/method')
   if (!isRaised(job)) {
     if (judged && fill?.level?.attitude === 'level on stands')
       addFinding('procedure/no-supports', 'error', '/access')

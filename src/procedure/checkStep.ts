@@ -1,4 +1,4 @@
-import type { Cure, DocumentReference, Finding, Severity } from '../base/index.js'
+import type { DocumentReference, Finding, Fix, Severity } from '../base/index.js'
 import { asText, dropUndefined, joinPointer, readPointer } from '../base/index.js'
 import type { SpecSheet, Step } from '../spec/index.js'
 import { ACTIONS } from './actions.js'
@@ -47,7 +47,7 @@ export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: 
     typeof step.at?.wheelMark !== 'string'
   )
     return reject(report(written, 'procedure/wheel-mark-missing', [], params))
-  const removal: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
+  const removal: Fix = { op: 'remove', path: joinPointer(['steps', place]) }
   const absentPartFindings = isAbsent(part)
     ? [report(written, 'procedure/part-not-on-this-machine', ['on'], params, [removal])]
     : []
@@ -59,11 +59,11 @@ function report<Code extends keyof ProcedureCodes>(
   code: Code,
   at: readonly string[],
   params: ProcedureCodes[Code],
-  cures: readonly Cure[] = [],
+  fixes: readonly Fix[] = [],
   severity: Severity = 'error',
 ): Finding<Pick<ProcedureCodes, Code>> {
   const path = joinPointer(['steps', place, ...at])
-  return procedureFinding(code, severity, document, path, params, cures.length === 0 ? {} : { cures })
+  return procedureFinding(code, severity, document, path, params, fixes.length === 0 ? {} : { cures: fixes })
 }
 
 function checkInstance(written: WrittenStep, part: Part | undefined): Finding<ProcedureCodes> | undefined {
@@ -76,16 +76,16 @@ function checkInstance(written: WrittenStep, part: Part | undefined): Finding<Pr
   if (given === undefined) {
     if (indexedSheet === undefined || known.length === 0) return undefined
     const path = joinPointer(['steps', place, 'at'])
-    const cures = known.map((instance): Cure => ({ op: 'add', path, value: { ...step.at, instance } }))
+    const fixes = known.map((instance): Fix => ({ op: 'add', path, value: { ...step.at, instance } }))
     const params = { step: id, gearcase: indexedSheet.name, known }
-    return report(written, 'procedure/instance-missing', [], params, cures)
+    return report(written, 'procedure/instance-missing', [], params, fixes)
   }
   if (known.includes(given)) return undefined
   const path = joinPointer(['steps', place, 'at', 'instance'])
-  const cures = known.map((value): Cure => ({ op: 'replace', path, value }))
+  const fixes = known.map((value): Fix => ({ op: 'replace', path, value }))
   const params = dropUndefined({ step: id, instance: asText(given), gearcase: indexedSheet?.name, known })
-  const cure = cures.length === 0 ? [{ op: 'remove', path } as const] : cures
-  return report(written, 'procedure/unknown-instance', ['at', 'instance'], params, cure)
+  const fixesOrRemoval = fixes.length === 0 ? [{ op: 'remove', path } as const] : fixes
+  return report(written, 'procedure/unknown-instance', ['at', 'instance'], params, fixesOrRemoval)
 }
 
 function checkFigures(
@@ -110,19 +110,19 @@ function checkFigures(
           { op: 'replace', path, value },
         ])
       }
-      const [at, cure]: [readonly string[], Cure] =
+      const [at, fix]: [readonly string[], Fix] =
         step.values === undefined
           ? [[], { op: 'add', path: values, value: figures }]
           : [['values'], { op: 'add', path, value }]
-      return report(written, 'procedure/figure-missing', at, params, [cure], 'warning')
+      return report(written, 'procedure/figure-missing', at, params, [fix], 'warning')
     },
   )
   const danglingPointers = [...given].flatMap(([name, found]): Finding<ProcedureCodes> | readonly [] => {
     if (Object.hasOwn(figures, name)) return []
     if (typeof found === 'string' && readPointer(sheet, found) !== undefined) return []
-    const cure = { op: 'remove', path: `${values}${joinPointer([name])}` } as const
+    const fix = { op: 'remove', path: `${values}${joinPointer([name])}` } as const
     const params = { step: id, name, found: asText(found) }
-    return report(written, 'procedure/dangling-pointer', ['values', name], params, [cure])
+    return report(written, 'procedure/dangling-pointer', ['values', name], params, [fix])
   })
   return [...wrongFigures, ...danglingPointers]
 }

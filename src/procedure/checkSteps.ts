@@ -1,4 +1,4 @@
-import { type Cure, type Finding, joinPointer } from '../base/index.js'
+import { type Finding, type Fix, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, Step } from '../spec/index.js'
 import { makeStepId } from './build/writer.js'
 import type { ProcedureCodes } from './codes.js'
@@ -22,41 +22,41 @@ export function checkSteps(
   const { troubles } = findTroubles(counter.sheet, counter.context, procedure, undefined, counter.stepChecks)
   if (troubles.length === 0) return []
   counter.budget.left -= procedure.steps.length
-  const findCuresFor = troubles.length > FULL_SEARCH_LIMIT ? findNearestCure : findCures
+  const findFixesFor = troubles.length > FULL_SEARCH_LIMIT ? findNearestFix : findFixes
   // The search is limited, so the most dangerous findings come first.
   const findingByTrouble = new Map<Trouble, Finding<ProcedureCodes>>()
   for (const trouble of troubles.toSorted(
     (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
   )) {
     const { finding } = trouble
-    const cures = finding.cures ?? findCuresFor(counter, trace, trouble)
-    findingByTrouble.set(trouble, cures.length === 0 ? finding : { ...finding, cures })
+    const fixes = finding.cures ?? findFixesFor(counter, trace, trouble)
+    findingByTrouble.set(trouble, fixes.length === 0 ? finding : { ...finding, cures: fixes })
   }
   return troubles.map((trouble) => findingByTrouble.get(trouble) ?? trouble.finding)
 }
 
 interface Attempt {
-  readonly cure: Cure
+  readonly fix: Fix
   readonly steps: readonly Step[]
 }
 
 /** Single changes that leave fewer troubles than before, best first. */
-function findCures(counter: TroubleCounter, trace: StepTrace, trouble: Trouble): readonly Cure[] {
+function findFixes(counter: TroubleCounter, trace: StepTrace, trouble: Trouble): readonly Fix[] {
   const { steps, total } = trace
-  const nearCures = listBestCures(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
-  if (nearCures.length > 0) return nearCures
-  const otherCures = listBestCures(counter, trace, listOtherChanges(counter, steps, trouble), total - 1)
-  if (otherCures.length > 0) return otherCures
-  // If two steps are missing, adding one removes no trouble, but the next cure then removes both.
-  return listBestCures(counter, trace, listNearChanges(counter, steps, trouble), total)
+  const nearFixes = listBestFixes(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
+  if (nearFixes.length > 0) return nearFixes
+  const otherFixes = listBestFixes(counter, trace, listOtherChanges(counter, steps, trouble), total - 1)
+  if (otherFixes.length > 0) return otherFixes
+  // If two steps are missing, adding one removes no trouble, but the next fix then removes both.
+  return listBestFixes(counter, trace, listNearChanges(counter, steps, trouble), total)
 }
 
 /** The first change near the trouble that leaves fewer troubles. */
-function findNearestCure(
+function findNearestFix(
   counter: TroubleCounter,
   trace: StepTrace,
   { place, remedy }: Trouble,
-): readonly Cure[] {
+): readonly Fix[] {
   const { steps, total } = trace
   for (const draft of remedy) {
     const later = steps.findIndex((step, at) => at > place && isSameWork(step, draft))
@@ -66,26 +66,26 @@ function findNearestCure(
     ]
     for (const attempt of attempts) {
       if (counter.budget.left <= 0) return []
-      if (countTroubles(counter, trace, attempt.steps, total - 1) < total) return [attempt.cure]
+      if (countTroubles(counter, trace, attempt.steps, total - 1) < total) return [attempt.fix]
     }
   }
   return []
 }
 
-function listBestCures(
+function listBestFixes(
   counter: TroubleCounter,
   trace: StepTrace,
   attempts: Iterable<Attempt>,
   limit: number,
-): readonly Cure[] {
-  const betterCures: { readonly cure: Cure; readonly troublesLeft: number }[] = []
-  for (const { cure, steps } of attempts) {
+): readonly Fix[] {
+  const betterFixes: { readonly fix: Fix; readonly troublesLeft: number }[] = []
+  for (const { fix, steps } of attempts) {
     if (counter.budget.left <= 0) break
     const troublesLeft = countTroubles(counter, trace, steps, limit)
-    if (troublesLeft <= limit) betterCures.push({ cure, troublesLeft })
+    if (troublesLeft <= limit) betterFixes.push({ fix, troublesLeft })
   }
-  betterCures.sort((first, second) => first.troublesLeft - second.troublesLeft)
-  return betterCures.slice(0, 3).map(({ cure }) => cure)
+  betterFixes.sort((first, second) => first.troublesLeft - second.troublesLeft)
+  return betterFixes.slice(0, 3).map(({ fix }) => fix)
 }
 
 /** Changes near the trouble: moving a later step forward, or adding a missing step. */
@@ -125,14 +125,14 @@ function* listOtherChanges(
   if (place >= steps.length) return
   for (let to = 0; to < steps.length; to += 1) if (to !== place) yield moveStep(steps, place, to)
   for (let from = 0; from < place; from += 1) yield moveStep(steps, from, place)
-  yield { cure: { op: 'remove', path: joinPointer(['steps', place]) }, steps: steps.toSpliced(place, 1) }
+  yield { fix: { op: 'remove', path: joinPointer(['steps', place]) }, steps: steps.toSpliced(place, 1) }
 }
 
 function moveStep(steps: readonly Step[], from: number, to: number): Attempt {
   const step = steps[from]
   if (step === undefined) throw new RangeError(`from must be an index of the list, got ${from}`)
   return {
-    cure: { op: 'move', from: joinPointer(['steps', from]), path: joinPointer(['steps', to]) },
+    fix: { op: 'move', from: joinPointer(['steps', from]), path: joinPointer(['steps', to]) },
     steps: steps.toSpliced(from, 1).toSpliced(to, 0, step),
   }
 }
@@ -148,7 +148,7 @@ function completeStep({ sheet, context }: TroubleCounter, steps: readonly Step[]
 
 function addStep(steps: readonly Step[], step: Step, to: number): Attempt {
   return {
-    cure: { op: 'add', path: joinPointer(['steps', to]), value: step },
+    fix: { op: 'add', path: joinPointer(['steps', to]), value: step },
     steps: steps.toSpliced(to, 0, step),
   }
 }

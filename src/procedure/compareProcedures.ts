@@ -66,7 +66,7 @@ export function compareProcedures(
   return { verdict, state, onlyFirst, onlySecond, findings }
 }
 
-/** The state after the last step, and the findings without cures. */
+/** The state after the last step, and the findings without fixes. */
 function runProcedure(
   procedure: ProcedureDocument,
   sheet: SpecSheet,

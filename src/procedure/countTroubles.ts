@@ -18,19 +18,20 @@ export function countTroubles(
   const { context, budget } = counter
   const { counts, states } = trace
   const ids = new Set<string>()
-  let state = at(states, 0)
+  let state = getItem(states, 0)
   if (trace.steps[0] !== steps[0]) state = copyState(state)
   let [place, count] = [0, 0]
   /** Adds the troubles of one step and moves to the next; false above the limit. */
   const addStepTroubles = (troubles: number): boolean => {
-    const { id } = at(steps, place)
+    const { id } = getItem(steps, place)
     count += troubles + (ids.has(id) ? 1 : 0)
     ids.add(id)
     place += 1
     return count <= limit
   }
   const runUntil = (end: number): boolean => {
-    while (place < end) if (!addStepTroubles(runCachedStep(counter, state, at(steps, place)))) return false
+    while (place < end)
+      if (!addStepTroubles(runCachedStep(counter, state, getItem(steps, place)))) return false
     return true
   }
   const stopCounting = (): number => {
@@ -42,16 +43,17 @@ export function countTroubles(
     let gap = STRIDE
     for (let next = Math.ceil((from + shift) / STRIDE) * STRIDE - shift; next < to; next += gap, gap *= 2) {
       if (!runUntil(next)) return stopCounting()
-      if (!isSameJson(state, at(states, (next + shift) / STRIDE))) continue
+      if (!isSameJson(state, getItem(states, (next + shift) / STRIDE))) continue
       const isLast = to === steps.length && to + shift === trace.steps.length
       const end = isLast ? to : Math.floor((to + shift) / STRIDE) * STRIDE - shift
       while (place < end)
-        if (!addStepTroubles(at(counts, place + shift + 1) - at(counts, place + shift))) return stopCounting()
+        if (!addStepTroubles(getItem(counts, place + shift + 1) - getItem(counts, place + shift)))
+          return stopCounting()
       if (isLast) {
         budget.left -= place
         return count + trace.undone
       }
-      state = copyState(at(states, (end + shift) / STRIDE))
+      state = copyState(getItem(states, (end + shift) / STRIDE))
       break
     }
     if (!runUntil(to)) return stopCounting()
@@ -84,7 +86,7 @@ function* listCommonRanges(before: readonly Step[], after: readonly Step[]): Ite
   }
 }
 
-function at<T>(list: readonly T[], place: number): T {
+function getItem<T>(list: readonly T[], place: number): T {
   const found = list[place]
   if (found === undefined) throw new RangeError(`place must be below ${list.length}, got ${place}`)
   return found

@@ -1,10 +1,10 @@
-import { type Cure, isSameJson, joinPointer } from '../base/index.js'
+import { type Fix, isSameJson, joinPointer } from '../base/index.js'
 import type { Step } from '../spec/index.js'
 
 /** The fewest operations that turn the first list into the second; steps match by id. */
-export function diffSteps(first: readonly Step[], second: readonly Step[]): readonly Cure[] {
+export function diffSteps(first: readonly Step[], second: readonly Step[]): readonly Fix[] {
   const kept = countKeptSteps(first, second)
-  const changes: Cure[] = []
+  const changes: Fix[] = []
   let [from, to] = [0, 0]
   while (from < first.length || to < second.length) {
     const [before, after] = [first[from], second[to]]

@@ -1,4 +1,4 @@
-import { listOilSharers, stateKey } from './layout.js'
+import { listOilSharers, makeStateKey } from './layout.js'
 import type { CoverState, FilterState, GearcaseState, MutableState, OpeningState } from './state.js'
 import type { StepContext } from './stepContext.js'
 import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from './stepContext.js'
@@ -66,7 +66,7 @@ export const EFFECTS = {
   'plug loose in its seat': (context) => {
     setOpening(context, { position: 'cracked', everCracked: true, faceWiped: false })
     for (const seal of context.opening?.seals ?? [])
-      context.state.seals[stateKey(seal.path, context.instance)] = 'used'
+      context.state.seals[makeStateKey(seal.path, context.instance)] = 'used'
     resetChecks(context)
   },
   'plug in by hand': (context) => setOpening(context, { position: 'nipped' }),
@@ -87,14 +87,14 @@ export const EFFECTS = {
   'cover off': (context) => {
     setCover(context, { position: 'off', wasRemoved: true, faceWiped: false, cured: false })
     const { state, cover, instance } = context
-    if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
+    if (cover !== undefined) state.seals[makeStateKey(cover.seal.path, instance)] = 'used'
     resetChecks(context)
   },
   'filter off': (context) => {
     const removedState = { wasRemoved: true, inspected: false, cleaned: false, faceWiped: false }
     setFilter(context, { position: 'off', ...removedState })
     for (const seal of context.filter?.seals ?? [])
-      context.state.seals[stateKey(seal.path, context.instance)] = 'used'
+      context.state.seals[makeStateKey(seal.path, context.instance)] = 'used'
     resetChecks(context)
   },
   'filter inspected': (context) => setFilter(context, { inspected: true }),
@@ -216,7 +216,7 @@ function listGearcases({ state, target }: StepContext): readonly MutableState['g
 }
 
 function setSeal({ state, seal, instance }: StepContext, to: MutableState['seals'][string]): void {
-  if (seal !== undefined) state.seals[stateKey(seal.path, instance)] = to
+  if (seal !== undefined) state.seals[makeStateKey(seal.path, instance)] = to
 }
 
 function setShield({ state, shield }: StepContext, to: 'on' | 'off'): void {

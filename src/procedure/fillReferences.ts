@@ -1,4 +1,4 @@
-import { applyPatch, type Cure } from '../base/index.js'
+import { applyPatch, type Fix } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { findTroubles } from './findTroubles.js'
 import { REFERENCE_CODES } from './rankHarm.js'
@@ -9,19 +9,19 @@ export function fillReferences(
   sheet: SpecSheet,
   context: ProcedureContext,
   procedure: ProcedureDocument,
-): { readonly procedure: ProcedureDocument; readonly applied: readonly Cure[] } {
-  const applied: Cure[] = []
+): { readonly procedure: ProcedureDocument; readonly applied: readonly Fix[] } {
+  const applied: Fix[] = []
   let current = procedure
   while (true) {
-    // Two missing figures of one step have the same cure.
-    const cures = new Map<string, Cure>()
+    // Two missing figures of one step have the same fix.
+    const fixes = new Map<string, Fix>()
     for (const { finding } of findTroubles(sheet, context, current).troubles) {
       const [only, ...others] = finding.cures ?? []
       if (only !== undefined && others.length === 0 && REFERENCE_CODES.includes(finding.code))
-        cures.set(JSON.stringify(only), only)
+        fixes.set(JSON.stringify(only), only)
     }
-    if (cures.size === 0) return { procedure: current, applied }
-    applied.push(...cures.values())
-    current = applyPatch(current, [...cures.values()]) as ProcedureDocument
+    if (fixes.size === 0) return { procedure: current, applied }
+    applied.push(...fixes.values())
+    current = applyPatch(current, [...fixes.values()]) as ProcedureDocument
   }
 }

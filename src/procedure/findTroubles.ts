@@ -4,20 +4,20 @@ import { checkStep } from './checkStep.js'
 import { type AtPart, procedureFinding } from './codes.js'
 import { findUndone, type UndoneWork } from './findUndone.js'
 import { readInstanceName, readPartNames } from './layout.js'
-import { severityOf } from './needs.js'
+import { chooseSeverity } from './needs.js'
 import type { TroubleCounter } from './runCachedStep.js'
 import { runStep } from './runStep.js'
 import { makeInitialState, type ProcedureState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
-/** A finding about the steps, with the index of the step where the search for a cure starts. */
+/** A finding about the steps, with the index of the step where the search for a fix starts. */
 export interface Trouble extends UndoneWork {
   /** Index of the step; for work that is not done at the end, the number of steps. */
   readonly place: number
 }
 
 /**
- * Runs the steps and reports every trouble, without cures. `onStep` gets the state after each step; steps
+ * Runs the steps and reports every trouble, without fixes. `onStep` gets the state after each step; steps
  * without mistakes are not checked again.
  */
 export function findTroubles(
@@ -45,7 +45,7 @@ export function findTroubles(
       const path = joinPointer(['steps', place])
       const params = readStepNames(context, step)
       const related = step.on === undefined ? {} : { related: [{ document: sheetDocument, path: step.on }] }
-      const severity = severityOf(name)
+      const severity = chooseSeverity(name)
       const finding = procedureFinding(`procedure/${name}`, severity, document, path, params, related)
       troubles.push({ finding, place, remedy })
     }
@@ -78,7 +78,7 @@ function reportDuplicate(
   let count = 2
   while (used.has(`${baseId}-${count}`)) count += 1
   const path = joinPointer(['steps', place, 'id'])
-  const cures = [{ op: 'replace', path, value: `${baseId}-${count}` } as const]
+  const fixes = [{ op: 'replace', path, value: `${baseId}-${count}` } as const]
   const params = { step: asText(id) }
-  return procedureFinding('procedure/duplicate-step-id', 'error', document, path, params, { cures })
+  return procedureFinding('procedure/duplicate-step-id', 'error', document, path, params, { cures: fixes })
 }

@@ -87,7 +87,9 @@ function findMissingOilSteps(
   if (!ownerState.levelChecked) return { code: 'procedure/level-not-checked', remedy: levelSteps }
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
   if (!ownerState.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
-  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/level-not-rechecked', remedy: levelSteps }
+  return ownerState.levelCheckedSinceRun
+    ? undefined
+    : { code: 'procedure/level-not-rechecked', remedy: levelSteps }
 }
 
 /** Filters that should have been changed or cleaned and were not removed. */

@@ -15,7 +15,7 @@ import type {
   SealTreatment,
   ShieldLayout,
 } from './layout.js'
-import { partOf, servesAs } from './layout.js'
+import { getPartToOpen, servesAs } from './layout.js'
 
 /** Looks up the parts of one machine on its sheet, to build and check procedures. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
@@ -155,10 +155,10 @@ function chooseFillOpenings(
 ): readonly OpeningLayout[] {
   const chosen = fill === undefined ? [] : [fill]
   if (fill?.applies !== 'cannot tell') return chosen
-  const variantsOf = ({ opening }: OpeningLayout) => opening.appliesTo?.variants
-  const coveredVariants = new Set(variantsOf(fill))
+  const getVariants = ({ opening }: OpeningLayout) => opening.appliesTo?.variants
+  const coveredVariants = new Set(getVariants(fill))
   for (const one of fillOpenings) {
-    const variants = variantsOf(one) ?? []
+    const variants = getVariants(one) ?? []
     const turnsWithWheel = one.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
     if (
       turnsWithWheel ||
@@ -201,7 +201,7 @@ function chooseEmptyingWays(
         })
     }
     const lastWay = emptyingWays.at(-1)
-    if (lastWay === undefined || partOf(lastWay).applies !== 'yes') continue
+    if (lastWay === undefined || getPartToOpen(lastWay).applies !== 'yes') continue
     if (lastWay.kind !== 'drain plug') return emptyingWays
     const furtherDrains = emptying
       .slice(place + 1)

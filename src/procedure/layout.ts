@@ -58,7 +58,7 @@ export type EmptyingLayout =
     }
   | { readonly kind: 'cover'; readonly cover: CoverLayout }
 
-export function partOf(way: EmptyingLayout): OpeningLayout | CoverLayout {
+export function getPartToOpen(way: EmptyingLayout): OpeningLayout | CoverLayout {
   return way.kind === 'cover' ? way.cover : way.opening
 }
 
@@ -150,7 +150,7 @@ export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
 }
 
 /** The key of a part in the state: its pointer, and its instance if there is one. */
-export function stateKey(path: JsonPointer, instance: Id | undefined): string {
+export function makeStateKey(path: JsonPointer, instance: Id | undefined): string {
   return instance === undefined ? path : `${path}@${instance}`
 }
 
@@ -160,8 +160,8 @@ export interface GearcaseInstance {
   readonly instance: Id | undefined
 }
 
-export function keyOf({ gearcase, instance }: GearcaseInstance): string {
-  return stateKey(gearcase.path, instance)
+export function makeInstanceKey({ gearcase, instance }: GearcaseInstance): string {
+  return makeStateKey(gearcase.path, instance)
 }
 
 /** The instance that owns the oil of a gearcase. */

@@ -2,7 +2,7 @@ import { dropUndefined, type Finding, joinPointer } from '../base/index.js'
 import type { Id, ProcedureDocument, Service, ServiceOnPart, SpecSheet } from '../spec/index.js'
 import { judgePart } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
-import { findOwner, type GearcaseInstance, type IndexedSheet, keyOf } from './layout.js'
+import { findOwner, type GearcaseInstance, type IndexedSheet, makeInstanceKey } from './layout.js'
 import type { OilJob } from './oilJob.js'
 
 interface JobList {
@@ -61,17 +61,17 @@ export function listJobs(
       const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [target, owner]))
       if (matchingItems?.length === 0) continue
       for (const one of matchingItems ?? []) matchedItems.add(one)
-      const job = jobs.get(keyOf(owner)) ?? {
+      const job = jobs.get(makeInstanceKey(owner)) ?? {
         owner,
         task: 'check',
         emptiedInstances: [owner],
         sampledInstances: [],
         services: [],
       }
-      jobs.set(keyOf(owner), job)
+      jobs.set(makeInstanceKey(owner), job)
       if (service.task === 'change') job.task = 'change'
       if (!job.services.includes(serviceId)) job.services = [...job.services, serviceId]
-      const isListed = job.emptiedInstances.some((one) => keyOf(one) === keyOf(target))
+      const isListed = job.emptiedInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target))
       if (!isListed && target.gearcase.emptying !== undefined)
         job.emptiedInstances = [...job.emptiedInstances, target]
       if (service.task === 'change' && takesSample(service, target))

@@ -1,5 +1,5 @@
 import type { Severity } from '../base/index.js'
-import { stateKey } from './layout.js'
+import { makeStateKey } from './layout.js'
 import { CLOSING_NEEDS, listAffectedInstances } from './needs/closing.js'
 import { FILLING_NEEDS, listNotDrained } from './needs/filling.js'
 import { FILTER_NEEDS } from './needs/filters.js'
@@ -36,7 +36,7 @@ const WARNING_NEEDS: readonly NeedName[] = [
   'axle-not-chocked',
 ]
 
-export function severityOf(name: NeedName): Severity {
+export function chooseSeverity(name: NeedName): Severity {
   return WARNING_NEEDS.includes(name) ? 'warning' : 'error'
 }
 
@@ -58,7 +58,8 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
     part.everCracked = true
     // Count a forgotten fill plug as one mistake, not two.
     if (part.position === 'tight') part.position = 'nipped'
-    for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
+    for (const seal of fill.opening.seals)
+      context.state.seals[makeStateKey(seal.path, fill.instance)] = 'used'
   },
   'oil-not-drained': (context) => {
     for (const one of listNotDrained(context)) getGearcaseState(context.state, one).oil = 'out'

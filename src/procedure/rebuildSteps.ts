@@ -20,16 +20,16 @@ export function rebuildSteps(
   if (builtSteps === undefined) return undefined
   const ownSteps = new Map<string, Step[]>()
   for (const step of procedure.steps) {
-    const key = keyOfStep(step)
+    const key = makeStepKey(step)
     ownSteps.set(key, [...(ownSteps.get(key) ?? []), step])
   }
   // Match the steps with the same id first, then the others in order.
   const stepsWithSameId = builtSteps.map((step) =>
-    takeStep(ownSteps.get(keyOfStep(step)), ({ id }) => id === step.id),
+    takeStep(ownSteps.get(makeStepKey(step)), ({ id }) => id === step.id),
   )
   const stepPairs = builtSteps.map(
     (step, place) =>
-      [step, stepsWithSameId[place] ?? takeStep(ownSteps.get(keyOfStep(step)), () => true)] as const,
+      [step, stepsWithSameId[place] ?? takeStep(ownSteps.get(makeStepKey(step)), () => true)] as const,
   )
   const usedIds = new Set(stepPairs.flatMap(([, ownStep]) => ownStep?.id ?? []))
   const mergedByOwnStep = new Map<Step, Step>()
@@ -51,7 +51,7 @@ export function rebuildSteps(
 }
 
 /** Action, part and instance; the builder chooses the wheel mark. */
-function keyOfStep({ do: action, on, at }: Step): string {
+function makeStepKey({ do: action, on, at }: Step): string {
   return JSON.stringify([action, on, at?.instance])
 }
 

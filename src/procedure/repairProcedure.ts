@@ -1,4 +1,4 @@
-import { applyPatch, type Cure, type Finding, isSameJson } from '../base/index.js'
+import { applyPatch, type Finding, type Fix, isSameJson } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { checkSteps, FULL_SEARCH_LIMIT } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
@@ -15,17 +15,17 @@ import { traceSteps } from './traceSteps.js'
 export interface Repair {
   readonly procedure: ProcedureDocument
   /** The changes in the order made: ids and figures first, then the most dangerous mistakes. */
-  readonly applied: readonly Cure[]
+  readonly applied: readonly Fix[]
   /** The findings that the changes removed, the most dangerous first. */
   readonly fixed: readonly Finding<ProcedureCodes>[]
   /** The remaining findings, the most dangerous first. */
   readonly left: readonly Finding<ProcedureCodes>[]
   /**
    * `done`: no finding about the steps is left. `rebuilt`: the same, but in the builder's order, since there
-   * were too many findings for single changes. `no cure`: neither a change nor the builder's order helps.
+   * were too many findings for single changes. `no fix`: neither a change nor the builder's order helps.
    * `effort`: the search reached its limit.
    */
-  readonly stopped: 'done' | 'rebuilt' | 'no cure' | 'effort'
+  readonly stopped: 'done' | 'rebuilt' | 'no fix' | 'effort'
 }
 
 /** The maximum number of steps that are run in the search for one or two changes. */
@@ -73,7 +73,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
     const counter = makeCounter()
     const next = findBetterAttempt(attempt, filled, counter)
     if (next.troubles >= attempt.troubles) {
-      stopped = counter.budget.left > 0 ? 'no cure' : 'effort'
+      stopped = counter.budget.left > 0 ? 'no fix' : 'effort'
       break
     }
     if (next.isRebuilt === true) stopped = 'rebuilt'
@@ -89,7 +89,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
 
 interface RepairAttempt {
   readonly procedure: ProcedureDocument
-  readonly applied: readonly Cure[]
+  readonly applied: readonly Fix[]
   readonly troubles: number
   readonly isRebuilt?: boolean
 }
@@ -142,18 +142,18 @@ function rebuildAttempt(
   }
 }
 
-/** The result of each cure of the findings, in the order of harm. */
+/** The result of each fix of the findings, in the order of harm. */
 function listCandidateRepairs(attempt: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
   const trace = traceSteps(counter, attempt.procedure.steps)
   const findings = checkSteps(counter, attempt.procedure, trace).toSorted(compareHarm)
-  const cures = new Map(
-    findings.flatMap(({ cures = [] }) => cures.map((cure) => [JSON.stringify(cure), cure] as const)),
+  const fixes = new Map(
+    findings.flatMap(({ cures = [] }) => cures.map((fix) => [JSON.stringify(fix), fix] as const)),
   )
-  return [...cures.values()].map((cure) => {
-    const procedure = applyPatch(attempt.procedure, [cure]) as ProcedureDocument
+  return [...fixes.values()].map((fix) => {
+    const procedure = applyPatch(attempt.procedure, [fix]) as ProcedureDocument
     return {
       procedure,
-      applied: [...attempt.applied, cure],
+      applied: [...attempt.applied, fix],
       troubles: countTroubles(counter, trace, procedure.steps),
     }
   })

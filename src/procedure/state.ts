@@ -1,5 +1,5 @@
 import type { Id, WheelMark } from '../spec/index.js'
-import { type IndexedSheet, stateKey } from './layout.js'
+import { type IndexedSheet, makeStateKey } from './layout.js'
 
 /** `cracked`: loose in its seat; `nipped`: turned in by hand; `in`: fitted with its seal but not tight. */
 type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
@@ -127,20 +127,20 @@ export function makeInitialState(indexedSheet: IndexedSheet): MutableState {
   }
   for (const shield of indexedSheet.shields.values()) state.shields[shield.path] = 'on'
   for (const { gearcase, instance } of indexedSheet.instances) {
-    state.gearcases[stateKey(gearcase.path, instance)] = { ...INITIAL_GEARCASE }
+    state.gearcases[makeStateKey(gearcase.path, instance)] = { ...INITIAL_GEARCASE }
     for (const { path, seals } of gearcase.openings) {
-      const key = stateKey(path, instance)
+      const key = makeStateKey(path, instance)
       state.openings[key] = { position: 'tight', everCracked: false, ...INITIAL_PART, outAt: [] }
-      for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+      for (const seal of seals) state.seals[makeStateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seal } of gearcase.covers) {
-      state.covers[stateKey(path, instance)] = {
+      state.covers[makeStateKey(path, instance)] = {
         position: 'tight',
         wasRemoved: false,
         ...INITIAL_PART,
         cured: false,
       }
-      state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+      state.seals[makeStateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seals } of gearcase.filters) {
       const filterState = {
@@ -150,8 +150,8 @@ export function makeInitialState(indexedSheet: IndexedSheet): MutableState {
         cleaned: false,
         ...INITIAL_PART,
       } as const
-      state.filters[stateKey(path, instance)] = filterState
-      for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+      state.filters[makeStateKey(path, instance)] = filterState
+      for (const seal of seals) state.seals[makeStateKey(seal.path, instance)] = 'undisturbed'
     }
   }
   return state

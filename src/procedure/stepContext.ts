@@ -10,7 +10,7 @@ import type {
   SealLayout,
   ShieldLayout,
 } from './layout.js'
-import { findOwner, keyOf, stateKey } from './layout.js'
+import { findOwner, makeInstanceKey, makeStateKey } from './layout.js'
 import type { OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 
@@ -100,19 +100,19 @@ export function addState(place: StepParts, state: MutableState): StepContext {
 }
 
 export function getOpeningState(state: MutableState, { path }: OpeningLayout, instance: Id | undefined) {
-  return getState(state.openings, stateKey(path, instance))
+  return getState(state.openings, makeStateKey(path, instance))
 }
 
 export function getCoverState(state: MutableState, { path }: CoverLayout, instance: Id | undefined) {
-  return getState(state.covers, stateKey(path, instance))
+  return getState(state.covers, makeStateKey(path, instance))
 }
 
 export function getFilterState(state: MutableState, { path }: FilterLayout, instance: Id | undefined) {
-  return getState(state.filters, stateKey(path, instance))
+  return getState(state.filters, makeStateKey(path, instance))
 }
 
 export function getGearcaseState(state: MutableState, instance: GearcaseInstance) {
-  return getState(state.gearcases, keyOf(instance))
+  return getState(state.gearcases, makeInstanceKey(instance))
 }
 
 /** The state of the opening, cover or filter of a step. */

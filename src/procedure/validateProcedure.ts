@@ -4,12 +4,12 @@ import { checkSteps } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
 import { readContext } from './readContext.js'
 
-/** The maximum number of steps that are run in the search for cures; enough for a few hundred steps. */
+/** The maximum number of steps that are run in the search for fixes; enough for a few hundred steps. */
 const MAX_STEPS_RUN = 150_000
 
 /**
  * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug
- * open. To write a new procedure, use {@link buildProcedure}; to apply the cures, use {@link
+ * open. To write a new procedure, use {@link buildProcedure}; to apply the fixes, use {@link
  * repairProcedure}.
  *
  * Method: runs the steps in order. It reports every unmet need of an action once, and the required work that
@@ -17,7 +17,7 @@ const MAX_STEPS_RUN = 150_000
  * @param procedure The procedure to check.
  * @param sheet The sheet of the procedure.
  * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has
- * that change as a cure. The search for cures has a fixed limit: with more than four findings it looks only
+ * that change as a fix. The search for fixes has a fixed limit: with more than four findings it looks only
  * around the step.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *

@@ -2,8 +2,8 @@ import type { Reason } from '../base/index.js'
 import type { FigureSlip, QuantityCodes } from './codes.js'
 import { add, compareExact, divide, type Exact, exactOf, multiply, subtract } from './exact.js'
 import { type BandSpans, type FigureSpan, readBandSpans } from './figureSpan.js'
+import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
-import { nearestDouble } from './nearestDouble.js'
 import type { PrintedBand } from './printed.js'
 import { requireBand } from './requireBand.js'
 import type { Unit } from './unit.js'
@@ -67,7 +67,7 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
   const gaps = pairs.map(([firstSpan, secondSpan]) => calculateRelativeGap(firstSpan, secondSpan))
   const largestGap = gaps.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
   const isSmall = compareExact(largestGap, MAX_SMALL_MISS) <= 0
-  const missPercent = Math.round(Math.min(nearestDouble(largestGap), 1e6) * 10_000) / 100
+  const missPercent = Math.round(Math.min(findNearestDouble(largestGap), 1e6) * 10_000) / 100
   const code = isSmall ? 'quantity/printed-figures-differ-slightly' : 'quantity/printed-figures-differ'
   return {
     verdict: isSmall ? 'small miss' : 'differ',
@@ -136,5 +136,5 @@ function toAbsolute(value: Exact): Exact {
 }
 
 function formatRatio(ratio: string): string {
-  return String(Math.round(nearestDouble(exactOf(ratio)) * 1e5) / 1e5)
+  return String(Math.round(findNearestDouble(exactOf(ratio)) * 1e5) / 1e5)
 }

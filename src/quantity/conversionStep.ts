@@ -1,6 +1,6 @@
 import { type Exact, exactOfDouble, greatestCommonDivisor, subtract } from './exact.js'
+import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
-import { nearestDouble } from './nearestDouble.js'
 import type { Unit } from './unit.js'
 
 /** A pair of units prepared for double arithmetic: to = from × (`ratioHigh` + `ratioLow`) + (`offsetHigh` + `offsetLow`). */
@@ -36,11 +36,11 @@ const MAX_FACTOR = 67108864n
 
 export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
   const { ratio, offset } = findUnitPair(from, to)
-  const ratioHigh = nearestDouble(ratio)
-  const ratioLow = nearestDouble(subtract(ratio, exactOfDouble(ratioHigh)))
-  const offsetHigh = nearestDouble(offset)
-  const offsetLow = nearestDouble(subtract(offset, exactOfDouble(offsetHigh)))
-  const inverseRatio = nearestDouble({ n: ratio.d, d: ratio.n })
+  const ratioHigh = findNearestDouble(ratio)
+  const ratioLow = findNearestDouble(subtract(ratio, exactOfDouble(ratioHigh)))
+  const offsetHigh = findNearestDouble(offset)
+  const offsetLow = findNearestDouble(subtract(offset, exactOfDouble(offsetHigh)))
+  const inverseRatio = findNearestDouble({ n: ratio.d, d: ratio.n })
   const isLinear = offset.n === 0n
   const scaled = SPLIT_FACTOR * ratioHigh
   const ratioTop = scaled - (scaled - ratioHigh)

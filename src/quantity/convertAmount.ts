@@ -1,4 +1,4 @@
-import { exactIn, nearestQuantity } from './exactIn.js'
+import { exactIn, findNearestQuantity } from './exactIn.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 
 /**
@@ -6,5 +6,5 @@ import type { PrintedQuantity, Quantity, Unit } from './unit.js'
  * document; {@link convert} uses the binary value of a number, and throws below the normal doubles.
  */
 export function convertAmount<U extends Unit>(amount: Quantity | PrintedQuantity, unit: U): Quantity<U> {
-  return nearestQuantity(exactIn(amount, unit), unit, unit)
+  return findNearestQuantity(exactIn(amount, unit), unit, unit)
 }

@@ -10,8 +10,8 @@ import {
   multiply,
   subtract,
 } from './exact.js'
+import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
-import { nearestDouble } from './nearestDouble.js'
 import { UNIT_FACTORS, type Unit } from './unit.js'
 import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
@@ -29,7 +29,7 @@ export function convertExactly(value: number, from: Unit, to: Unit): number {
   converter ??= makeConverter()
   // the package declares numbers as input, but passes the value to the wrapper unchanged
   const exact = exactOfDouble(value) as unknown as number
-  return nearestDouble(converter(exact).from(from).to(to))
+  return findNearestDouble(converter(exact).from(from).to(to))
 }
 
 function makeConverter() {

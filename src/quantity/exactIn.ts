@@ -1,6 +1,6 @@
 import { type Exact, exactOf } from './exact.js'
+import { findNearestDouble } from './findNearestDouble.js'
 import { convertExact } from './findUnitPair.js'
-import { nearestDouble } from './nearestDouble.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 
 /** The exact number of `to` in a quantity (a figure, or a JSON number by its shortest decimal). */
@@ -9,6 +9,6 @@ export function exactIn({ value, unit }: Quantity | PrintedQuantity, to: Unit): 
 }
 
 /** Converts an exact number of `from` to a quantity in `unit`, rounded once. */
-export function nearestQuantity<U extends Unit>(value: Exact, from: Unit, unit: U): Quantity<U> {
-  return { value: nearestDouble(convertExact(value, from, unit)), unit }
+export function findNearestQuantity<U extends Unit>(value: Exact, from: Unit, unit: U): Quantity<U> {
+  return { value: findNearestDouble(convertExact(value, from, unit)), unit }
 }

@@ -1,6 +1,6 @@
 import { add, type Exact, exactOf, multiply, powerOfTen } from './exact.js'
 import type { PrintedBand } from './printed.js'
-import { decimalsOf, requireFigure } from './requireFigure.js'
+import { countDecimals, requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
 /**
@@ -26,23 +26,23 @@ const HALF: Exact = { n: 1n, d: 2n }
  * The spans of a printed value in its unit. The last place of a printed fraction (`7 1/2`) is 1/denominator.
  */
 export function readBandSpans(value: PrintedBand): BandSpans {
-  if (value.kind === 'nominal') return { nominal: readFractionSpan(value.asPrinted) ?? spanOf(value.value) }
+  if (value.kind === 'nominal') return { nominal: readFractionSpan(value.asPrinted) ?? makeSpan(value.value) }
   if (value.kind === 'limits') {
     return {
-      ...(value.min !== undefined && { min: spanOf(value.min) }),
-      ...(value.max !== undefined && { max: spanOf(value.max) }),
+      ...(value.min !== undefined && { min: makeSpan(value.min) }),
+      ...(value.max !== undefined && { max: makeSpan(value.max) }),
     }
   }
-  const nominal = spanOf(value.value)
+  const nominal = makeSpan(value.value)
   return {
     nominal,
-    min: addTolerance(nominal, spanOf(value.minus), -1n),
-    max: addTolerance(nominal, spanOf(value.plus), 1n),
+    min: addTolerance(nominal, makeSpan(value.minus), -1n),
+    max: addTolerance(nominal, makeSpan(value.plus), 1n),
   }
 }
 
-function spanOf(figure: Figure): FigureSpan {
-  const lastPlaceUnit = powerOfTen(-decimalsOf(figure))
+function makeSpan(figure: Figure): FigureSpan {
+  const lastPlaceUnit = powerOfTen(-countDecimals(figure))
   return { center: requireFigure(figure), halfWidth: multiply(lastPlaceUnit, HALF), lastPlaceUnit }
 }
 

@@ -8,7 +8,6 @@ export { convert } from './convert.js'
 export { convertAmount } from './convertAmount.js'
 export { convertColumn } from './convertColumn.js'
 export { convertFigure } from './convertFigure.js'
-export { differenceUnitOf } from './differenceUnitOf.js'
 export {
   add,
   compareExact,
@@ -21,8 +20,10 @@ export {
   roundExact,
   subtract,
 } from './exact.js'
-export { exactIn, nearestQuantity } from './exactIn.js'
+export { exactIn, findNearestQuantity } from './exactIn.js'
 export { figureToNumber } from './figureToNumber.js'
+export { findDifferenceUnit } from './findDifferenceUnit.js'
+export { findNearestDouble } from './findNearestDouble.js'
 export { convertExact } from './findUnitPair.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
@@ -30,12 +31,18 @@ export { isFigure } from './isFigure.js'
 export { isUnit } from './isUnit.js'
 export { listSpellings } from './listSpellings.js'
 export { measureOf } from './measureOf.js'
-export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
-export { type Band, readBand, readBandAsPrinted, sideOfBand, singleFigure, statedEnds } from './readBand.js'
+export {
+  type Band,
+  chooseSide,
+  chooseSingleFigure,
+  getStatedEnds,
+  readBand,
+  readBandAsPrinted,
+} from './readBand.js'
 export { requireBand } from './requireBand.js'
-export { decimalsOf } from './requireFigure.js'
+export { countDecimals } from './requireFigure.js'
 export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export type {

@@ -8,7 +8,7 @@ import type { PrintedBand } from './printed.js'
 import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
 import { type QuantityParts, readBound, readParts } from './readParts.js'
 import { findIntendedUnit } from './readUnit.js'
-import { decimalsOf } from './requireFigure.js'
+import { countDecimals } from './requireFigure.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
 /** What the caller knows about a text. */
@@ -175,7 +175,7 @@ function makeFigure(
 
 /** `percent` of a figure, exactly. */
 function takePercent(figure: string, percent: string): string {
-  const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
+  const decimals = countDecimals(figure) + countDecimals(percent) + 2
   const share = multiply(exactOf(figure.replace('-', '')), multiply(exactOf(percent), powerOfTen(-2)))
   return formatExact(share, decimals, 'down').replace(/\.?0+$/, '')
 }

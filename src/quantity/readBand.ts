@@ -1,8 +1,8 @@
-import { differenceUnitOf } from './differenceUnitOf.js'
 import { add, compareExact, divide, type Exact, exactOf, multiply, powerOfTen, subtract } from './exact.js'
+import { findDifferenceUnit } from './findDifferenceUnit.js'
 import { convertExact } from './findUnitPair.js'
 import type { PrintedBand } from './printed.js'
-import { decimalsOf } from './requireFigure.js'
+import { countDecimals } from './requireFigure.js'
 import type { Unit } from './unit.js'
 
 /**
@@ -41,14 +41,14 @@ const TWO: Exact = { n: 2n, d: 1n }
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
   const band = readBandAsPrinted(value, tolerancePercent)
   const { low, aim, high } = band
-  const exact = (end: Exact) => convertExact(end, value.unit, unit)
+  const toExactEnd = (end: Exact) => convertExact(end, value.unit, unit)
   return {
     ...band,
-    ...(low && { low: exact(low) }),
-    ...(aim && { aim: exact(aim) }),
-    ...(high && { high: exact(high) }),
+    ...(low && { low: toExactEnd(low) }),
+    ...(aim && { aim: toExactEnd(aim) }),
+    ...(high && { high: toExactEnd(high) }),
     ...('rounding' in band && {
-      rounding: convertExact(band.rounding, differenceUnitOf(value.unit), differenceUnitOf(unit)),
+      rounding: convertExact(band.rounding, findDifferenceUnit(value.unit), findDifferenceUnit(unit)),
     }),
   } as Band
 }
@@ -76,11 +76,11 @@ export function readBandAsPrinted(value: PrintedBand, tolerancePercent?: number)
     return makeBandAround('tolerance', exactOf(value.minus), exactOf(value.plus))
   if (tolerancePercent !== undefined)
     return makeBandAround('caller', divide(multiply(aim, exactOf(tolerancePercent)), exactOf(100)))
-  return { basis: 'nominal', aim, rounding: divide(powerOfTen(-decimalsOf(value.value)), TWO) }
+  return { basis: 'nominal', aim, rounding: divide(powerOfTen(-countDecimals(value.value)), TWO) }
 }
 
 /** Whether an exact value is below (−1), inside (0) or above (1) a band; the ends are inside. */
-export function sideOfBand(
+export function chooseSide(
   value: Exact,
   { low, high }: { readonly low?: Exact | undefined; readonly high?: Exact | undefined },
 ): -1 | 0 | 1 {
@@ -92,13 +92,13 @@ export function sideOfBand(
  * The lowest and highest amount in a printed value: its limits, otherwise the nominal. A tolerance is for the
  * work, not an amount.
  */
-export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
+export function getStatedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }
-  const only = singleFigure(band)
+  const only = chooseSingleFigure(band)
   return { low: only, high: only }
 }
 
 /** The figure for comparing a printed value: its aim, or its only limit. */
-export function singleFigure({ aim, low, high }: Band): Exact {
+export function chooseSingleFigure({ aim, low, high }: Band): Exact {
   return (aim ?? low ?? high) as Exact
 }

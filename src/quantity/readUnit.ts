@@ -1,6 +1,6 @@
 import type { Finding } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
-import { differenceUnitOf } from './differenceUnitOf.js'
+import { findDifferenceUnit } from './findDifferenceUnit.js'
 import { makeTextFinding } from './makeTextFinding.js'
 import { measureOf } from './measureOf.js'
 import type { TextCursor } from './readNumber.js'
@@ -95,7 +95,7 @@ export function findIntendedUnit(
   const [single] = units
   if (single !== undefined && problem === undefined && measure === undefined) return single
   const isDifference = measure === 'temperatureDifference'
-  const possibleUnits = isDifference ? units.map(differenceUnitOf) : units
+  const possibleUnits = isDifference ? units.map(findDifferenceUnit) : units
   const fittingUnits =
     measure === undefined ? possibleUnits : possibleUnits.filter((unit) => measureOf(unit) === measure)
   const [first] = fittingUnits

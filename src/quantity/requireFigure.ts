@@ -11,7 +11,7 @@ export function requireFigure(figure: unknown, name = 'figure', minus = true): E
 }
 
 /** The number of printed decimals of a figure. */
-export function decimalsOf(figure: string): number {
+export function countDecimals(figure: string): number {
   const point = figure.indexOf('.')
   return point < 0 ? 0 : figure.length - point - 1
 }

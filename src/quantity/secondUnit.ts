@@ -4,7 +4,7 @@ import { findUnitPair, type UnitPair } from './findUnitPair.js'
 import { isFigure } from './isFigure.js'
 import type { PrintedBand } from './printed.js'
 import { requireBand } from './requireBand.js'
-import { decimalsOf, requireFigure } from './requireFigure.js'
+import { countDecimals, requireFigure } from './requireFigure.js'
 import type { Figure, Unit } from './unit.js'
 
 const MAX_DECIMALS = 6
@@ -106,7 +106,7 @@ function convertTolerance<U extends Unit>(
 
 /** Decimals by the rule above for the figures of one value; the first `twoDigitCount` need two digits. */
 function chooseDecimals(figures: readonly Figure[], pair: UnitPair, twoDigitCount = figures.length): number {
-  const printed = Math.max(...figures.map(decimalsOf))
+  const printed = Math.max(...figures.map(countDecimals))
   const last = multiply(pair.ratio, powerOfTen(-printed))
   let decimals = 0
   // 10^−k is nearest in ratio to the converted last place x where x² ≥ 10^(−2k−1)

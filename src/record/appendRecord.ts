@@ -1,5 +1,5 @@
 import { dropUndefined, type Finding, type Reason, type Result } from '../base/index.js'
-import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
+import { type CheckFacts, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
 import type { Id, MachineLog, ServiceRecord, SpecSheet } from '../spec/index.js'
 import { resolveRecords } from '../spec/index.js'
 import { type AppendCodes, type RecordCodes, recordFinding, recordReason } from './codes.js'
@@ -30,7 +30,7 @@ export interface AppendedRecord {
  * @param record - the record, with the caller's name for it
  * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing
  *   document are skipped
- * @param circumstances - `today`; without it, dates are not checked
+ * @param facts - `today`; without it, dates are not checked
  * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no
  *   log of the machine, the log has another sheet, or already has a record with this id
  * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
@@ -52,9 +52,9 @@ export interface AppendedRecord {
 export function appendRecord(
   record: Named<ServiceRecord>,
   set: DocumentSet,
-  circumstances: Circumstances = {},
+  facts: CheckFacts = {},
 ): Result<AppendedRecord, AppendCodes> {
-  const findings = checkRecordRules(record, set, circumstances)
+  const findings = checkRecordRules(record, set, facts)
   const { document } = record
   const log = set.logs.find((one) => one.document.id === document.machine)
   if (log === undefined)
@@ -69,7 +69,7 @@ export function appendRecord(
   const value = {
     log: appended,
     entries: judgeEntries(document, appended, sheet?.document),
-    faults: openFaults({ ...log, document: appended }, set, circumstances),
+    faults: openFaults({ ...log, document: appended }, set, facts),
   }
   return { ok: true, value, findings }
 }

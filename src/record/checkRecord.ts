@@ -1,5 +1,5 @@
 import type { Finding } from '../base/index.js'
-import type { Circumstances, DocumentSet, Named, RuleCodes } from '../rules/index.js'
+import type { CheckFacts, DocumentSet, Named, RuleCodes } from '../rules/index.js'
 import { checkRecordRules } from '../rules/index.js'
 import type { ServiceRecord } from '../spec/index.js'
 
@@ -10,7 +10,7 @@ import type { ServiceRecord } from '../spec/index.js'
  *
  * @param record - the record, with the caller's name for it
  * @param set - its sheet, log and toolbox; checks that need a missing document are skipped
- * @param circumstances - `today`; without it, dates are not checked
+ * @param facts - `today`; without it, dates are not checked
  * @returns findings; an error means that the record does not describe a finished service
  * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
  *   if `today` is not a date
@@ -28,7 +28,7 @@ import type { ServiceRecord } from '../spec/index.js'
 export function checkRecord(
   record: Named<ServiceRecord>,
   set: DocumentSet,
-  circumstances: Circumstances = {},
+  facts: CheckFacts = {},
 ): readonly Finding<RuleCodes>[] {
-  return checkRecordRules(record, set, circumstances)
+  return checkRecordRules(record, set, facts)
 }

@@ -1,7 +1,7 @@
 import type { Finding, JsonPointer } from '../base/index.js'
 import { splitPointer } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { Circumstances, DocumentSet, Named, RuleCodes } from '../rules/index.js'
+import type { CheckFacts, DocumentSet, Named, RuleCodes } from '../rules/index.js'
 import { checkRecordRules, requireSet } from '../rules/index.js'
 import type { Id, MachineLog, RecordEntry, ServiceRecord } from '../spec/index.js'
 import { resolveRecords } from '../spec/index.js'
@@ -13,7 +13,7 @@ export interface OpenFault {
   /** The record of the service; a correction names it in `corrects`. */
   readonly record: Id
   readonly date: DateText
-  /** The mistake and its cure; `path` points into the record with its corrections. */
+  /** The mistake and its fix; `path` points into the record with its corrections. */
   readonly finding: Finding<RuleCodes>
 }
 
@@ -39,7 +39,7 @@ export const PAPERWORK_CODES: readonly string[] = [
  * that gearcase.
  * @param log - the machine's log, with the caller's name for it
  * @param set - its sheet, toolbox and stock; checks that need a missing document are skipped
- * @param circumstances - `today`, as for `checkRecord`
+ * @param facts - `today`, as for `checkRecord`
  * @returns the open faults, in the order of the records; empty if the machine may be used
  * @throws TypeError if `log` is not a parsed log or `set` is not a set of documents; RangeError if `today` is
  *   not a date
@@ -59,10 +59,10 @@ export const PAPERWORK_CODES: readonly string[] = [
 export function openFaults(
   log: Named<MachineLog>,
   set: DocumentSet,
-  circumstances: Circumstances = {},
+  facts: CheckFacts = {},
 ): readonly OpenFault[] {
   requireLog('log.document', log?.document)
-  requireSet(set, circumstances)
+  requireSet(set, facts)
   const { document } = log
   const records = resolveRecords(document.records).map(({ record }) => record)
   // The corrected records are judged, so the log in the set must not have the original ones.
@@ -72,7 +72,7 @@ export function openFaults(
   return records.flatMap((record, place) =>
     (record.detail !== 'full' || record.entries.length === 0) && record.shields === undefined
       ? []
-      : checkRecordRules({ document: record }, correctedSet, circumstances)
+      : checkRecordRules({ document: record }, correctedSet, facts)
           .filter(({ code, severity }) => severity === 'error' && !PAPERWORK_CODES.includes(code))
           .filter(
             ({ path }) => !isClosedLater(findEntry(record, path), record, records.slice(place + 1), set),

@@ -1,7 +1,7 @@
 import { dropUndefined, refuse, requireKnownKeys, requireShape } from '../base/index.js'
 import { compareDates, type DateText, isDate } from '../calendar/index.js'
 import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
-import { add, exactIn, exactOf, nearestQuantity, requireQuantity } from '../quantity/index.js'
+import { add, exactIn, exactOf, findNearestQuantity, requireQuantity } from '../quantity/index.js'
 import { type Id, type MachineLog, resolveRecords, type ServiceRecord, type UsedOil } from '../spec/index.js'
 import { requireLog } from './requireLog.js'
 
@@ -130,5 +130,5 @@ function sumLines(lines: readonly UsedOilLine[]): UsedOilSum {
 
 function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'L'> {
   const total = volumes.reduce<Exact>((sum, volume) => add(sum, exactIn(volume, 'L')), exactOf(0))
-  return nearestQuantity(total, 'L', 'L')
+  return findNearestQuantity(total, 'L', 'L')
 }

@@ -8,7 +8,7 @@ import { comparePointers } from './comparePointers.js'
 import { listSubjects, type Subject } from './listSubjects.js'
 import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
-import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
+import type { AnyRule, CheckFacts, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
@@ -20,11 +20,11 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  *
  * @param set - the documents, by kind; rules look up related documents in it (the sheet of a log) and report
  * nothing if one is missing
- * @param circumstances - `today`, `YYYY-MM-DD`; without it, no date counts as future
+ * @param facts - `today`, `YYYY-MM-DD`; without it, no date counts as future
  * @param houseRules - your own rules, made with {@link defineRule}; they run after the built-in ones
  * @returns all findings, sheets first, then the other documents in the given order; within a document, in the
  * order of its text. A waived finding keeps its position; it has `waived` and the severity `info`.
- * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `circumstances` has
+ * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `facts` has
  * an unknown key; RangeError if `today` is not a date
  *
  * Source: house rule; each rule names its source.
@@ -45,12 +45,12 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  */
 export function checkDocuments<House extends AnyRule = never>(
   set: DocumentSet,
-  circumstances: Circumstances = {},
+  facts: CheckFacts = {},
   houseRules: readonly House[] = [],
 ): readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[] {
-  requireSet(set, circumstances)
+  requireSet(set, facts)
   const rules = [...allRules, ...houseRules]
-  const found = listSubjects(set, circumstances).flatMap((subject) => {
+  const found = listSubjects(set, facts).flatMap((subject) => {
     const allFindings: readonly Finding[] = [
       ...runRules(subject, rules),
       ...findMeterAndProcedureMistakes(subject),
@@ -62,7 +62,7 @@ export function checkDocuments<House extends AnyRule = never>(
         : { findings: allFindings, unusedWaivers: [] }
     const waiverSubject = {
       ...subject,
-      input: { ...subject.input, facts: { ...circumstances, unusedWaivers } },
+      input: { ...subject.input, facts: { ...facts, unusedWaivers } },
     }
     const waiverFindings = runRules(waiverSubject, [waiverWithoutFinding])
     return [...findings, ...waiverFindings].sort((first, second) =>

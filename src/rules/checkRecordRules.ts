@@ -5,28 +5,24 @@ import type { RuleCodes } from './codes.js'
 import { createSubjectMaker, type Subject } from './listSubjects.js'
 import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
-import type { Circumstances, DocumentSet, Named } from './rule.js'
+import type { CheckFacts, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
 
 /** The findings of one record, in the order of the rules. */
 export function checkRecordRules(
   record: Named<ServiceRecord>,
   set: DocumentSet,
-  circumstances: Circumstances,
+  facts: CheckFacts,
 ): readonly Finding<RuleCodes>[] {
   requireDocument('record.document', record?.document, 'service-record')
-  requireSet(set, circumstances)
-  const findings = findInRecord(record, set, circumstances)
+  requireSet(set, facts)
+  const findings = findInRecord(record, set, facts)
   return moveFindings(findings, { ...set, records: [record] }) as readonly Finding<RuleCodes>[]
 }
 
 /** A correction's statements about the machine are judged as part of the record that it corrects. */
-function findInRecord(
-  record: Named<ServiceRecord>,
-  set: DocumentSet,
-  circumstances: Circumstances,
-): readonly Finding[] {
-  const makeSubject = createSubjectMaker(set, circumstances)
+function findInRecord(record: Named<ServiceRecord>, set: DocumentSet, facts: CheckFacts): readonly Finding[] {
+  const makeSubject = createSubjectMaker(set, facts)
   const runAllRules = (subject: Subject) => runRules(subject, allRules)
   const { document } = record
   const subject = makeSubject(record)

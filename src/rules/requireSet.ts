@@ -1,7 +1,7 @@
 import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
 import { requireDocument } from '../spec/index.js'
-import type { Circumstances, DocumentSet } from './rule.js'
+import type { CheckFacts, DocumentSet } from './rule.js'
 
 const KIND_BY_LIST = {
   sheets: 'spec-sheet',
@@ -13,7 +13,7 @@ const KIND_BY_LIST = {
 } as const
 
 /** Throws if a list is missing, a document was not parsed or has the wrong kind, or `today` is not a date. */
-export function requireSet(set: DocumentSet, circumstances: Circumstances): void {
+export function requireSet(set: DocumentSet, facts: CheckFacts): void {
   requireObject('set', set)
   for (const [list, kind] of Object.entries(KIND_BY_LIST)) {
     const documents: unknown = set[list as keyof DocumentSet]
@@ -21,8 +21,7 @@ export function requireSet(set: DocumentSet, circumstances: Circumstances): void
     for (const [place, namedDocument] of documents.entries())
       requireDocument(`set.${list}[${place}].document`, namedDocument?.document, kind)
   }
-  requireKnownKeys('circumstances', circumstances, ['today'])
-  const { today } = circumstances
-  if (today !== undefined && !isDate(today))
-    throw refuse('circumstances.today', today, 'a date YYYY-MM-DD', 'string')
+  requireKnownKeys('facts', facts, ['today'])
+  const { today } = facts
+  if (today !== undefined && !isDate(today)) throw refuse('facts.today', today, 'a date YYYY-MM-DD', 'string')
 }

@@ -1,4 +1,4 @@
-import type { Cure, JsonPointer, Params, Place, Severity } from '../base/index.js'
+import type { Fix, JsonPointer, Params, Place, Severity } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type {
   Documents,
@@ -35,13 +35,13 @@ export interface Named<T> {
 }
 
 /** Facts besides the documents. */
-export interface Circumstances {
+export interface CheckFacts {
   /** Without it, no date counts as future. */
   readonly today?: DateText
 }
 
 /** Facts that a rule may use besides the documents. */
-export interface RuleFacts extends Circumstances {
+export interface RuleFacts extends CheckFacts {
   /** Indexes of the waivers without a finding; set only for the rule that runs last. */
   readonly unusedWaivers?: readonly number[]
 }
@@ -51,7 +51,7 @@ export interface RuleFinding<OwnParams = Params> {
   readonly path: JsonPointer
   readonly params: OwnParams
   readonly related?: readonly Place[]
-  readonly cures?: readonly Cure[]
+  readonly cures?: readonly Fix[]
   /** Replaces the severity of the rule, in the cases named in its comment. */
   readonly severity?: Severity
 }

@@ -12,10 +12,10 @@ export function runRules(
   return rules.flatMap((rule) => {
     if (rule.about !== input.document.kind && !rule.about.includes(input.document.kind)) return []
     return rule.check(input as never).map((found): Finding => {
-      const cures = found.cures?.map((cure) =>
-        cure.op === 'move'
-          ? { ...cure, from: prefix + cure.from, path: prefix + cure.path }
-          : { ...cure, path: prefix + cure.path },
+      const fixes = found.cures?.map((fix) =>
+        fix.op === 'move'
+          ? { ...fix, from: prefix + fix.from, path: prefix + fix.path }
+          : { ...fix, path: prefix + fix.path },
       )
       return {
         code: rule.code,
@@ -24,7 +24,7 @@ export function runRules(
         path: locateInLog(found.path, prefix, places),
         params: dropUndefined(found.params),
         ...(found.related === undefined ? {} : { related: found.related }),
-        ...(cures === undefined || cures.length === 0 ? {} : { cures }),
+        ...(fixes === undefined || fixes.length === 0 ? {} : { cures: fixes }),
       }
     })
   })

@@ -1,5 +1,5 @@
 import type * as z from 'zod/v4/core'
-import { type Cure, cutText, type Finding, joinPointer, readPointer, suggestName } from '../base/index.js'
+import { cutText, type Finding, type Fix, joinPointer, readPointer, suggestName } from '../base/index.js'
 import type { Unit } from '../quantity/index.js'
 import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.js'
 import type { MistakeParams, ReportMistake } from './reportMistake.js'
@@ -20,8 +20,8 @@ export function convertIssue(
   const found = readPointer(data, path)
   const key = String(tokens.at(-1) ?? '')
   const allowed = listAllowed(issue)
-  const report = <Code extends keyof SpecCodes>(code: Code, params: MistakeParams<Code>, cure?: Cure) =>
-    reportMistake(path, code, params, cure)
+  const report = <Code extends keyof SpecCodes>(code: Code, params: MistakeParams<Code>, fix?: Fix) =>
+    reportMistake(path, code, params, fix)
   const reportWrongType = (expected: TypeName) =>
     report('spec/wrong-type', {
       expected,
@@ -39,8 +39,8 @@ export function convertIssue(
       if (issue.message !== 'spec/bad-figure' || typeof found !== 'number')
         return reportWrongType(TYPE_NAMES[issue.expected] ?? 'object')
       const value = String(found)
-      const cure = FIGURE_PATTERN.test(value) ? ({ op: 'replace', path, value } as const) : undefined
-      return report('spec/figure-without-quotes', { found }, cure)
+      const fix = FIGURE_PATTERN.test(value) ? ({ op: 'replace', path, value } as const) : undefined
+      return report('spec/figure-without-quotes', { found }, fix)
     }
     case 'invalid_value':
     case 'invalid_union': {
@@ -56,9 +56,8 @@ export function convertIssue(
       if (typeof found !== 'string')
         return reportWrongType(hasTwoForms || allowed.length === 0 ? 'object' : 'text')
       const didYouMean = suggestName(found, allowed)
-      const cure =
-        didYouMean === undefined ? undefined : ({ op: 'replace', path, value: didYouMean } as const)
-      return report('spec/not-in-list', { found: cutText(found), allowed, didYouMean }, cure)
+      const fix = didYouMean === undefined ? undefined : ({ op: 'replace', path, value: didYouMean } as const)
+      return report('spec/not-in-list', { found: cutText(found), allowed, didYouMean }, fix)
     }
     case 'invalid_key':
       return issue.issues[0]?.code === 'too_small'

@@ -68,7 +68,8 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
   }
   const { syntaxError, repeatedKeys, tooDeep } = scanJsonText(json)
   const columns = syntaxError?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
-  if (columns !== undefined) return { findings: [report('', 'spec/table-instead-of-document', { columns })], stop: true }
+  if (columns !== undefined)
+    return { findings: [report('', 'spec/table-instead-of-document', { columns })], stop: true }
   const findings: Finding<SpecCodes>[] = repeatedKeys.map(({ tokens, key }) =>
     report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )

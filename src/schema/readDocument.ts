@@ -104,9 +104,9 @@ function checkHead(
     // Another known kind means that files were mixed up, even if its name is similar.
     const isOtherKind = DOCUMENT_NAMES.some((name) => name === kind)
     const value = isOtherKind ? undefined : suggestName(kind, expected)
-    const cure = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)
+    const fix = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)
     const params = { found: cutText(kind), expected, didYouMean: value }
-    findings.push(report('/kind', 'spec/wrong-kind', params, cure))
+    findings.push(report('/kind', 'spec/wrong-kind', params, fix))
     judged.push('/kind')
     stop = value === undefined
   } else if (typeof kind !== 'string' && expected.length > 1 && !refused.has('/kind'))
@@ -122,9 +122,9 @@ function checkHead(
     !READABLE_VERSIONS.some((readable) => readable === version)
   ) {
     const quotes = version === 1
-    const cure = { op: 'replace', path: '/version', value: READABLE_VERSIONS[0] } as const
+    const fix = { op: 'replace', path: '/version', value: READABLE_VERSIONS[0] } as const
     const params = { found: cutText(String(version)), readable: READABLE_VERSIONS, quotes }
-    findings.push(report('/version', 'spec/wrong-version', params, quotes ? cure : undefined))
+    findings.push(report('/version', 'spec/wrong-version', params, quotes ? fix : undefined))
     judged.push('/version')
     stop ||= !quotes
   }

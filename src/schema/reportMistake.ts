@@ -1,4 +1,4 @@
-import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
+import type { DocumentReference, Finding, Fix, JsonPointer } from '../base/index.js'
 import { dropUndefined } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
@@ -15,11 +15,11 @@ export type ReportMistake = <Code extends keyof SpecCodes>(
   path: JsonPointer,
   code: Code,
   params: MistakeParams<Code>,
-  cure?: Cure | undefined,
+  fix?: Fix | undefined,
 ) => Finding<SpecCodes>
 
 export function createMistakeReporter(document: DocumentReference): ReportMistake {
-  return (path, code, params, cure) => {
+  return (path, code, params, fix) => {
     // The compiler cannot match a generic code with its params.
     return {
       code,
@@ -27,7 +27,7 @@ export function createMistakeReporter(document: DocumentReference): ReportMistak
       document,
       path,
       params: dropUndefined(params),
-      ...(cure && { cures: [cure] }),
+      ...(fix && { cures: [fix] }),
     } as Finding<SpecCodes>
   }
 }

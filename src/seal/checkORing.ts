@@ -73,15 +73,16 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
     : { verdict: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
 }
 
-type Row = NonNullable<ORingVerdict['row']>
+type RingRow = NonNullable<ORingVerdict['row']>
 
-function hasSize(row: Row, size: NonNullable<ORing['size']>): boolean {
+function hasSize(row: RingRow, size: NonNullable<ORing['size']>): boolean {
   return (
-    figureAgrees(size.inside, row.inside, size.unit) && figureAgrees(size.section, row.section, size.unit)
+    agreesWithTable(size.inside, row.inside, size.unit) &&
+    agreesWithTable(size.section, row.section, size.unit)
   )
 }
 
-function figureAgrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
+function agreesWithTable(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
   const decimals = (figure.split('.')[1] ?? '').length
   const chartRounding = unit === 'in' ? 0.0005 : 0.005
   // 1e-9 for the binary rounding of the sum
@@ -90,11 +91,11 @@ function figureAgrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in')
   )
 }
 
-function listRings(): readonly Row[] {
-  const mm = (value: number) => ({ value, unit: 'mm' as const })
-  const row = (designation: string, inside: number, section: number): Row => {
-    const outside = mm(inside + 2 * section)
-    return { designation, inside: mm(inside), section: mm(section), outside }
+function listRings(): readonly RingRow[] {
+  const makeLength = (value: number) => ({ value, unit: 'mm' as const })
+  const row = (designation: string, inside: number, section: number): RingRow => {
+    const outside = makeLength(inside + 2 * section)
+    return { designation, inside: makeLength(inside), section: makeLength(section), outside }
   }
   const inchesToMillimetres = (value: number) => convert({ value, unit: 'in' }, 'mm').value
   return [

@@ -110,24 +110,32 @@ export function checkWasherFit(
   const toMillimetres = (figure: string) => convert({ value: Number(figure), unit }, 'mm').value
   const hole = toMillimetres(inside)
   const rounding = toMillimetres(String(0.5 * 10 ** -(inside.split('.')[1] ?? '').length))
-  const mm = (value: number) => ({ value, unit: 'mm' as const })
+  const makeLength = (value: number) => ({ value, unit: 'mm' as const })
   const printed = (value: string) => ({ value, unit })
-  const holeParams = { thread: name, inside: printed(inside), major: mm(diameter) }
+  const holeParams = { thread: name, inside: printed(inside), major: makeLength(diameter) }
   const isHeldOnPlug = form === 'captive' || form === 'profile ring'
   // 1e-9 for binary rounding
   if (hole + rounding + 1e-9 < diameter - (isHeldOnPlug ? MAX_UNDERCUT : 0))
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-bore-too-small', holeParams)] }
   if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
-    const params = { ...holeParams, largest: mm(diameter + MAX_PLAY) }
+    const params = { ...holeParams, largest: makeLength(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-bore-too-large', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
   if (toMillimetres(outside) < hole + MIN_RIM) {
-    const params = { inside: printed(inside), outside: printed(outside), smallest: mm(hole + MIN_RIM) }
+    const params = {
+      inside: printed(inside),
+      outside: printed(outside),
+      smallest: makeLength(hole + MIN_RIM),
+    }
     doubts.push(sealReason('seal/washer-rim-too-narrow', params))
   }
   if (toMillimetres(thickness) < MIN_THICKNESS || toMillimetres(thickness) > MAX_THICKNESS) {
-    const params = { thickness: printed(thickness), min: mm(MIN_THICKNESS), max: mm(MAX_THICKNESS) }
+    const params = {
+      thickness: printed(thickness),
+      min: makeLength(MIN_THICKNESS),
+      max: makeLength(MAX_THICKNESS),
+    }
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }

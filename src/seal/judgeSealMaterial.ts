@@ -83,17 +83,22 @@ export function judgeSealMaterial(
   if (row.oil === 'E') {
     return { verdict: 'no', reasons: [sealReason('seal/material-unsuitable', { material, medium })] }
   }
-  const degrees = (value: number) => ({ value, unit: 'degC' as const })
+  const makeTemperature = (value: number) => ({ value, unit: 'degC' as const })
   const widestRange = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
-  const statedRange = { min: degrees(row.min), max: degrees(row.max) }
+  const statedRange = { min: makeTemperature(row.min), max: makeTemperature(row.max) }
   const maxContinuous = medium === 'hypoid EP oil' ? HYPOID_LIMITS[material] : undefined
   if (maxContinuous !== undefined && celsius > maxContinuous) {
-    const params = { material, medium, temperature, max: degrees(maxContinuous) }
+    const params = { material, medium, temperature, max: makeTemperature(maxContinuous) }
     const reasons = [sealReason('seal/above-continuous-limit', params)]
     return { verdict: celsius > widestRange.max ? 'no' : 'ask', reasons }
   }
   if (celsius < widestRange.min || celsius > widestRange.max) {
-    const params = { material, temperature, min: degrees(widestRange.min), max: degrees(widestRange.max) }
+    const params = {
+      material,
+      temperature,
+      min: makeTemperature(widestRange.min),
+      max: makeTemperature(widestRange.max),
+    }
     return { verdict: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }
   }
   const reasons: Reason<keyof SealCodes>[] = []

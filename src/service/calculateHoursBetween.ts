@@ -25,11 +25,11 @@ export function calculateHoursBetween(
   const usedReadings = [start.last, end.last, start.next, end.next].filter((one) => one !== undefined)
   if (start.last === undefined || end.last === undefined) return undefined
   if (usedReadings.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
-  const difference = (one: CountedMeterReading, other: CountedMeterReading) =>
+  const subtractReadings = (one: CountedMeterReading, other: CountedMeterReading) =>
     subtract(exactOf(one.total.value), exactOf(other.total.value))
-  const shortestHours = start.next === undefined ? exactOf(0) : difference(end.last, start.next)
+  const shortestHours = start.next === undefined ? exactOf(0) : subtractReadings(end.last, start.next)
   const min = shortestHours.n < 0n ? exactOf(0) : shortestHours
-  return end.next === undefined ? { min } : { min, max: difference(end.next, start.last) }
+  return end.next === undefined ? { min } : { min, max: subtractReadings(end.next, start.last) }
 }
 
 /** The last reading up to a day and the first from that day on; both are of that day if it has a reading. */

@@ -73,7 +73,7 @@ export function collectFigures(
     const common = { role, leaf, part: describePart(sheet, path), path, resolved }
     return computed.length === 0 ? common : { ...common, computed }
   })
-  const read = new Set(figures.flatMap(({ resolved }) => sourcesOf(resolved)))
+  const read = new Set(figures.flatMap(({ resolved }) => listSources(resolved)))
   const placeByPath = new Map(figures.map(({ path }, place) => [path, place]))
   const at = (path: JsonPointer) => figures[placeByPath.get(path) ?? -1]
   return {
@@ -88,7 +88,7 @@ export function collectFigures(
   }
 }
 
-function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
+function listSources(resolved: Resolved<Leaf>): readonly Id[] {
   const withTrace = resolved.kind === 'cannot tell' ? resolved.candidates : [resolved]
   return withTrace.flatMap(({ trace }) => trace.source?.ref ?? [])
 }

@@ -7,9 +7,9 @@ import {
   divide,
   exactIn,
   exactOf,
+  findNearestDouble,
+  findNearestQuantity,
   multiply,
-  nearestDouble,
-  nearestQuantity,
   requireQuantity,
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
@@ -128,7 +128,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
     })
   const sum = additions.reduce((total, { volume }) => add(total, exactIn(volume, 'mL')), exactOf(0))
   const { unit } = last.volume
-  const added = nearestQuantity(sum, 'mL', unit)
+  const added = findNearestQuantity(sum, 'mL', unit)
   const hours = since === undefined ? undefined : calculateHoursBetween(log, since, last.date)
   const share = calculateFillShare(facts, gearcase, sum)
   const figures = dropUndefined({
@@ -136,7 +136,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
     days: since === undefined ? undefined : daysBetween(since, last.date),
     hours: hours && makeSpan('h', hours.min, hours.max),
     per100Hours: hours && calculateRate(sum, hours, unit),
-    percentOfFill: share && nearestDouble(multiply(share, exactOf(100))),
+    percentOfFill: share && findNearestDouble(multiply(share, exactOf(100))),
   })
   const reasons = [serviceReason('service/oil-added', { part, added, count, ...figures })]
   const line = { ...common, count, added, ...figures }
@@ -223,13 +223,13 @@ function calculateRate(sum: Exact, { min, max }: { min: Exact; max?: Exact }, un
   const rate = (hours: Exact | undefined) =>
     hours === undefined || hours.n === 0n
       ? undefined
-      : nearestQuantity(divide(multiply(sum, exactOf(100)), hours), 'mL', unit).value
+      : findNearestQuantity(divide(multiply(sum, exactOf(100)), hours), 'mL', unit).value
   const rates = dropUndefined({ min: rate(max), max: rate(min) })
   return rates.min === undefined && rates.max === undefined ? undefined : { ...rates, unit }
 }
 
 const makeSpan = <Unit extends string>(unit: Unit, min: Exact, max: Exact | undefined): Span<Unit> => ({
-  min: nearestDouble(min),
-  ...(max && { max: nearestDouble(max) }),
+  min: findNearestDouble(min),
+  ...(max && { max: findNearestDouble(max) }),
   unit,
 })

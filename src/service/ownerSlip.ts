@@ -197,6 +197,8 @@ const describeParts = <Item extends { readonly on: string }>(items: readonly Ite
  */
 function sortDue(due: readonly ServiceDue[]): readonly ServiceDue[] {
   const isDueNow = ({ verdict }: ServiceDue) => verdict === 'overdue' || verdict === 'due'
-  const keyOf = (one: ServiceDue) => `${isDueNow(one) ? 0 : 1} ${one.dueOn ?? '~'}`
-  return [...due].sort((one, other) => (keyOf(one) < keyOf(other) ? -1 : keyOf(one) > keyOf(other) ? 1 : 0))
+  const makeSortKey = (one: ServiceDue) => `${isDueNow(one) ? 0 : 1} ${one.dueOn ?? '~'}`
+  return [...due].sort((one, other) =>
+    makeSortKey(one) < makeSortKey(other) ? -1 : makeSortKey(one) > makeSortKey(other) ? 1 : 0,
+  )
 }

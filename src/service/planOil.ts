@@ -7,9 +7,9 @@ import {
   divide,
   exactIn,
   exactOf,
+  findNearestQuantity,
   minExact,
   multiply,
-  nearestQuantity,
   subtract,
 } from '../quantity/index.js'
 import type { Gearcase, Id, OilChoice, OilContainer, Oils, Step } from '../spec/index.js'
@@ -200,7 +200,7 @@ function describeAdditive(
 
 /** The volume at which to stop: more means that old oil stayed in, or that the machine is not level. */
 function addTenth({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
-  return nearestQuantity(multiply(exactEach, divide(exactOf(11), exactOf(10))), 'mL', each.unit)
+  return findNearestQuantity(multiply(exactEach, divide(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
 const ZERO_VOLUME = { value: 0, unit: 'mL' } as const
@@ -223,7 +223,12 @@ function takeFromStock(
     const takeVolume = (available: Exact, opened: boolean): Exact => {
       const taken = minExact(available, volumeLeft)
       if (taken.n > 0n) {
-        take.push({ container: id, name: container.name, volume: nearestQuantity(taken, 'mL', 'mL'), opened })
+        take.push({
+          container: id,
+          name: container.name,
+          volume: findNearestQuantity(taken, 'mL', 'mL'),
+          opened,
+        })
         volumeLeft = subtract(volumeLeft, taken)
       }
       return subtract(available, taken)
@@ -236,7 +241,7 @@ function takeFromStock(
     next[id] = {
       ...containerFields,
       count: container.count - full,
-      ...(openedAfter.n > 0n ? { opened: nearestQuantity(openedAfter, 'mL', 'mL') } : {}),
+      ...(openedAfter.n > 0n ? { opened: findNearestQuantity(openedAfter, 'mL', 'mL') } : {}),
     }
   }
   return { shelf: next, take }

@@ -1,6 +1,6 @@
 import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { judgePan } from '../fill/index.js'
-import { add, type Exact, exactOf, nearestQuantity, type VolumeUnit } from '../quantity/index.js'
+import { add, type Exact, exactOf, findNearestQuantity, type VolumeUnit } from '../quantity/index.js'
 import type { Gearcase, Id, SpecValue } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { listInstances } from './gearcases.js'
@@ -46,7 +46,7 @@ export function planPan(
       usedOil: { reasons: openReasons },
       findings: [],
     }
-  const volume = nearestQuantity(drained.reduce(add, exactOf(0)), 'mL', 'mL')
+  const volume = findNearestQuantity(drained.reduce(add, exactOf(0)), 'mL', 'mL')
   const usedOil = { volume, reasons: [serviceReason('service/used-oil', { volume }), ...openReasons] }
   if (toolbox === undefined) {
     const reasons = [serviceReason('service/no-toolbox', {})]

@@ -16,7 +16,7 @@ export function planSamples(
   return visit.procedure.steps
     .filter(({ do: action }) => action === 'take an oil sample')
     .map((step) => {
-      const part = partOf(visit, step)
+      const part = describeStepPart(visit, step)
       const isSamePart = (one: ServiceDue) =>
         one.part.path === part.path && one.part.instance?.id === part.instance?.id && one.task === 'change'
       const line = due
@@ -38,7 +38,7 @@ export function planSamples(
     })
 }
 
-function partOf({ sheet }: VisitContext, { on = '', at = {} }: Step) {
+function describeStepPart({ sheet }: VisitContext, { on = '', at = {} }: Step) {
   const [, gearcase = ''] = splitPointer(on) ?? []
   return describePart(sheet, `/gearcases/${gearcase}`, dropUndefined({ instance: at.instance }))
 }

@@ -18,7 +18,7 @@ import { findOilOwner } from './gearcases.js'
 import { describePart } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
 import { hasGrease } from './planOil.js'
-import { findUpperEnd, gearcaseOf, type WaitPlan } from './planWaits.js'
+import { findGearcaseId, findUpperEnd, type WaitPlan } from './planWaits.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedOil, PlannedTightening, VisitPlan } from './visitPlan.js'
 
@@ -34,7 +34,7 @@ const HAND_TOOLS: ReadonlySet<ToolKind> = new Set(['chocks', 'jack', 'brush', 's
 
 const HOT_OIL_CODE = 'procedure/caution-hot-oil'
 
-const makeInstanceKey = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
+const makeInstanceKey = (step: Step): string => `${findGearcaseId(step) ?? ''} ${step.at?.instance ?? ''}`
 
 /**
  * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first
@@ -68,12 +68,13 @@ export function planSteps(
       (topUpSteps.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
     // A caution at a conditional step is shown again at other steps, since the step may be skipped.
     const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
-    const keyOf = (code: string) => (code === HOT_OIL_CODE ? `${code} ${makeInstanceKey(step)}` : code)
+    const makeShownKey = (code: string) => (code === HOT_OIL_CODE ? `${code} ${makeInstanceKey(step)}` : code)
     const cautions = findCautions(sheet, step, isOilHot).filter(
-      ({ code }) => !shownCautions.has(keyOf(code)) && !shownCautions.has(`${keyOf(code)} ${condition}`),
+      ({ code }) =>
+        !shownCautions.has(makeShownKey(code)) && !shownCautions.has(`${makeShownKey(code)} ${condition}`),
     )
     for (const { code } of cautions)
-      shownCautions.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
+      shownCautions.add(condition === '' ? makeShownKey(code) : `${makeShownKey(code)} ${condition}`)
     for (const supply of row.supplies) supplies.add(supply)
     // A toolbox has no pumps, so the pump is listed with the supplies.
     if (row.tools.includes('suction pump')) supplies.add('suction pump')
@@ -108,7 +109,7 @@ export function planSteps(
       oil: showsFigure(action, 'oils') ? makePointer('oil', findOilPlace(sheet, oil, step)) : undefined,
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
-      fluid: hasGrease(oil, gearcaseOf(step)) ? 'grease' : undefined,
+      fluid: hasGrease(oil, findGearcaseId(step)) ? 'grease' : undefined,
       drive,
       filter: describeFilter(sheet, step),
       beforeDraining: isLoosenedOnly(step, procedure.steps[place + 1]) ? true : undefined,
@@ -188,7 +189,7 @@ function isHot(resolved: Resolved<Leaf>): boolean {
 }
 
 function findOilPlace(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {
-  const gearcase = gearcaseOf(step)
+  const gearcase = findGearcaseId(step)
   const owner = gearcase && findOilOwner(sheet, gearcase)
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
 }
@@ -200,7 +201,10 @@ function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefin
   if (condition === undefined) return undefined
   const { variants, modelYears, serials, market } = condition
   const names = variants?.map((id) => sheet.machine.variants[id]?.name ?? id)
-  return serviceReason('service/only-on-some-machines', dropUndefined({ variants: names, modelYears, serials, market }))
+  return serviceReason(
+    'service/only-on-some-machines',
+    dropUndefined({ variants: names, modelYears, serials, market }),
+  )
 }
 
 /** Steps on a plug that is opened only for topping up, after the level was checked elsewhere. */
@@ -224,7 +228,7 @@ function listTopUpSteps(steps: readonly Step[]): ReadonlySet<Step> {
 
 function describeLevel(sheet: SpecSheet, step: Step, earlierSteps: readonly Step[]): PlannedStep['level'] {
   if (step.do !== 'pour the oil' && step.do !== 'check the level' && step.do !== 'top up') return undefined
-  const owner = findOilOwner(sheet, gearcaseOf(step) ?? '')
+  const owner = findOilOwner(sheet, findGearcaseId(step) ?? '')
   const space = sheet.gearcases[owner]?.oilSpace
   if (space?.kind !== 'own') return undefined
   const { method, level } = space.fill
@@ -236,8 +240,8 @@ function describeLevel(sheet: SpecSheet, step: Step, earlierSteps: readonly Step
     afterFilling: earlierSteps.some(
       (one) =>
         one.do === 'pour the oil' &&
-        gearcaseOf(one) === owner &&
-        (one.at?.instance === step.at?.instance || gearcaseOf(step) !== owner),
+        findGearcaseId(one) === owner &&
+        (one.at?.instance === step.at?.instance || findGearcaseId(step) !== owner),
     ),
   })
 }

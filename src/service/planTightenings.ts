@@ -1,6 +1,6 @@
 import { dropUndefined, type JsonPointer, readPointer } from '../base/index.js'
 import { showsFigure } from '../procedure/index.js'
-import { exactIn, nearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
+import { exactIn, findNearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
 import type { Id, StatedValue, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
@@ -109,12 +109,12 @@ function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: Torq
   return {
     unit,
     stated: dropUndefined({
-      low: low && nearestDouble(low),
-      aim: basis === 'limits' ? undefined : aim && nearestDouble(aim),
-      high: high && nearestDouble(high),
+      low: low && findNearestDouble(low),
+      aim: basis === 'limits' ? undefined : aim && findNearestDouble(aim),
+      high: high && findNearestDouble(high),
     }),
     trueBand: { low: min.value, high: max.value },
-    setting: nearestDouble(exactIn(setting, unit)),
+    setting: findNearestDouble(exactIn(setting, unit)),
   }
 }
 

@@ -6,9 +6,9 @@ import {
   type Exact,
   exactIn,
   exactOf,
+  findNearestDouble,
   formatExact,
   multiply,
-  nearestDouble,
 } from '../quantity/index.js'
 import { resolveLog } from '../record/index.js'
 import type { ServiceRecord, SpecSheet } from '../spec/index.js'
@@ -43,10 +43,10 @@ export function planTime(
   const hasEnoughVisits = ownTimes.length >= ENOUGH_VISITS
   const exactMinutes = hasEnoughVisits ? calculateMedian(ownTimes) : exactOf(estimate.minutes)
   const visits = shortest &&
-    longest && { count: ownTimes.length, min: nearestDouble(shortest), max: nearestDouble(longest) }
+    longest && { count: ownTimes.length, min: findNearestDouble(shortest), max: findNearestDouble(longest) }
   const labour = rate && { rate, cost: calculateCost(exactMinutes, rate) }
   return {
-    minutes: nearestDouble(exactMinutes),
+    minutes: findNearestDouble(exactMinutes),
     basis: hasEnoughVisits ? 'own records' : 'house estimate',
     ...(hasEnoughVisits && { estimate: estimate.minutes }),
     ...(visits && { visits }),
@@ -70,7 +70,7 @@ function listOwnTimes(
 ): readonly Exact[] {
   if (chosen.length === 0) return []
   const work = new Set(
-    chosen.map(({ service, gearcase, part }) => keyOf(service, gearcase, part.instance?.id)),
+    chosen.map(({ service, gearcase, part }) => makeWorkKey(service, gearcase, part.instance?.id)),
   )
   const others = otherLogs.filter(({ id }) => id !== log.id).map((other) => resolveLog(other, sheet).log)
   return [log, ...others]
@@ -83,14 +83,14 @@ function listOwnTimes(
     .sort(compareExact)
 }
 
-const keyOf = (...parts: readonly (string | undefined)[]) => parts.join(' ')
+const makeWorkKey = (...parts: readonly (string | undefined)[]) => parts.join(' ')
 
 /** The work of a record; an entry without an instance is for all instances. */
 function listWork({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
   return new Set(
     entries.flatMap(({ service, gearcase, instance }) =>
       (instance === undefined ? listInstances(sheet, gearcase) : [instance]).map((one) =>
-        keyOf(service, gearcase, one),
+        makeWorkKey(service, gearcase, one),
       ),
     ),
   )

@@ -1,6 +1,6 @@
 import { type JsonPointer, splitPointer } from '../base/index.js'
 import type { MassUnit, Quantity } from '../quantity/index.js'
-import { compareQuantities, nearestQuantity, readBand, singleFigure } from '../quantity/index.js'
+import { chooseSingleFigure, compareQuantities, findNearestQuantity, readBand } from '../quantity/index.js'
 import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findSocket, listDrives } from './drives.js'
@@ -51,7 +51,9 @@ function planSockets(
     const common = { kind: 'socket', for: [...parts.values()] } as const
     const { kind, size = '' } = drive ?? {}
     if (drive && (kind === 'hand' || kind === 'clip'))
-      return [{ ...common, drive, verdict: 'fits', reasons: [serviceReason('service/turned-by-hand', { part })] }]
+      return [
+        { ...common, drive, verdict: 'fits', reasons: [serviceReason('service/turned-by-hand', { part })] },
+      ]
     if (drive === undefined || kind === undefined || (size === '' && kind !== 'slot')) {
       const reasons = [serviceReason('service/drive-not-stated', { part })]
       return [{ ...common, ...(drive && { drive }), verdict: 'cannot tell', reasons }]
@@ -153,5 +155,5 @@ function findMaxMass(value: SpecValue<MassUnit> | undefined): Quantity<MassUnit>
   if (value.kind === 'limits' && value.max === undefined) return undefined
   const { unit } = value
   const band = readBand(value, unit)
-  return nearestQuantity(band.high ?? singleFigure(band), unit, unit)
+  return findNearestQuantity(band.high ?? chooseSingleFigure(band), unit, unit)
 }

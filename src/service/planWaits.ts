@@ -2,7 +2,13 @@ import { dropUndefined, type JsonPointer, type Reason, splitPointer } from '../b
 import { type PourVerdict, pourTime } from '../fill/index.js'
 import { viscosityAt } from '../oil/index.js'
 import type { LengthUnit, Quantity, Unit } from '../quantity/index.js'
-import { compareQuantities, convertAmount, nearestQuantity, readBand, statedEnds } from '../quantity/index.js'
+import {
+  compareQuantities,
+  convertAmount,
+  findNearestQuantity,
+  getStatedEnds,
+  readBand,
+} from '../quantity/index.js'
 import type { FunnelAndHose, Id, LiquidGasket, SpecValue, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { describePart, type PartName } from './names.js'
@@ -29,11 +35,11 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const usedFillers = new Map<Id, PartName[]>()
   for (const step of procedure.steps) {
     const kind = WAIT_BY_ACTION[step.do]
-    if (kind === undefined || places.has(keyOf(step, kind))) continue
-    const gearcase = gearcaseOf(step)
+    if (kind === undefined || places.has(makeWaitKey(step, kind))) continue
+    const gearcase = findGearcaseId(step)
     // Grease is not poured.
     if (kind === 'pour' && hasGrease(oil.oil, gearcase)) continue
-    places.set(keyOf(step, kind), waits.length)
+    places.set(makeWaitKey(step, kind), waits.length)
     const part = describePart(
       sheet,
       kind === 'cure' && step.on !== undefined ? step.on : `/gearcases/${gearcase}`,
@@ -48,7 +54,7 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
     waits,
     pointerTo: (step) => {
       const kind = WAIT_BY_ACTION[step.do]
-      const place = kind && places.get(keyOf(step, kind))
+      const place = kind && places.get(makeWaitKey(step, kind))
       return place === undefined ? undefined : `/waits/${place}`
     },
     fillers: [...usedFillers].map(([id, parts]): PlannedTool => {
@@ -66,13 +72,13 @@ const WAIT_BY_ACTION: { readonly [action: string]: PlannedWait['kind'] | undefin
 }
 
 /** The gearcase of a step. */
-export function gearcaseOf({ on = '' }: Step): Id | undefined {
+export function findGearcaseId({ on = '' }: Step): Id | undefined {
   const [section, id] = splitPointer(on) ?? []
   return section === 'gearcases' ? id : undefined
 }
 
-function keyOf(step: Step, kind: PlannedWait['kind']): string {
-  return `${kind} ${(kind === 'cure' ? step.on : gearcaseOf(step)) ?? ''}`
+function makeWaitKey(step: Step, kind: PlannedWait['kind']): string {
+  return `${kind} ${(kind === 'cure' ? step.on : findGearcaseId(step)) ?? ''}`
 }
 
 /** The wait with the fastest hose, or with the first hose if no time is known. */
@@ -131,7 +137,7 @@ function planHoseWait(
       volume,
     })
   if (bore === undefined) {
-    const usualTimes = timeUsualBores(calculatePour)
+    const usualTimes = calculateUsualTimes(calculatePour)
     return cannotTell(
       serviceReason('service/hose-bore-not-known', { filler: name }),
       ...usualTimes,
@@ -162,7 +168,7 @@ function planHoseWait(
 const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const
 
 /** Whole minutes through the narrowest and the widest usual hose, rounded outward, if both are known. */
-function timeUsualBores(calculatePour: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
+function calculateUsualTimes(calculatePour: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
   const { from, to } = USUAL_BORES
   const [slowest, fastest] = [calculatePour(from), calculatePour(to)]
   if (slowest.verdict === 'cannot tell' || fastest.verdict === 'cannot tell') return []
@@ -208,5 +214,5 @@ function toSeconds(time: Quantity): number {
 export function findUpperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined
-  return nearestQuantity(statedEnds(readBand(value, value.unit)).high, value.unit, value.unit)
+  return findNearestQuantity(getStatedEnds(readBand(value, value.unit)).high, value.unit, value.unit)
 }

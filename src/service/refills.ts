@@ -4,10 +4,10 @@ import {
   convertExact,
   divide,
   exactOf,
+  findNearestQuantity,
+  getStatedEnds,
   multiply,
-  nearestQuantity,
   readBand,
-  statedEnds,
   subtract,
 } from '../quantity/index.js'
 import type { OilAdditive, SpecValue } from '../spec/index.js'
@@ -22,8 +22,8 @@ export interface RefillAmount {
 
 function makeAmount(each: Exact, from: VolumeUnit, instances: number, unit = from): RefillAmount {
   return {
-    each: nearestQuantity(each, from, unit),
-    all: nearestQuantity(multiply(each, exactOf(instances)), from, unit),
+    each: findNearestQuantity(each, from, unit),
+    all: findNearestQuantity(multiply(each, exactOf(instances)), from, unit),
     exactEach: convertExact(each, from, 'mL'),
   }
 }
@@ -83,5 +83,5 @@ function findHighestStated(
 ): { readonly amount: Exact; readonly unit: VolumeUnit } | undefined {
   if (value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined
-  return { amount: statedEnds(readBand(value, value.unit)).high, unit: value.unit }
+  return { amount: getStatedEnds(readBand(value, value.unit)).high, unit: value.unit }
 }

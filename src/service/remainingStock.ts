@@ -5,8 +5,8 @@ import {
   divide,
   type Exact,
   exactIn,
+  findNearestQuantity,
   multiply,
-  nearestQuantity,
   roundExact,
   subtract,
 } from '../quantity/index.js'
@@ -76,7 +76,7 @@ function pourFrom(
     ...containerFields,
     count: containerFields.count - Number(full),
     ...(compareExact(volumeLeft, ROUNDING_MARGIN) > 0
-      ? { opened: nearestQuantity(volumeLeft, 'mL', 'mL') }
+      ? { opened: findNearestQuantity(volumeLeft, 'mL', 'mL') }
       : {}),
   }
 }

@@ -2,7 +2,7 @@ import type { DocumentReference, FindingOf, JsonPointer } from '../base/index.js
 import { findWritten, type WrittenPlaces } from './findWritten.js'
 
 /**
- * Moves a finding from the full form of a document to the document as written. Cures that cannot be moved are
+ * Moves a finding from the full form of a document to the document as written. Fixes that cannot be moved are
  * dropped.
  */
 export function moveToWritten<Found extends FindingOf<string, unknown>>(
@@ -10,19 +10,17 @@ export function moveToWritten<Found extends FindingOf<string, unknown>>(
   findPlaces: (document: DocumentReference) => WrittenPlaces,
 ): Found {
   const places = findPlaces(finding.document)
-  const { related: others, cures, ...rest } = finding
+  const { related: others, cures: fixes, ...rest } = finding
   const related = others?.map((place) => ({
     ...place,
     path: findWritten(findPlaces(place.document), place.path).path,
   }))
   const isUnmoved = (path: JsonPointer) => findWritten(places, path).path === path
-  const keptCures = cures?.filter(
-    (cure) => isUnmoved(cure.path) && (cure.op !== 'move' || isUnmoved(cure.from)),
-  )
+  const keptFixes = fixes?.filter((fix) => isUnmoved(fix.path) && (fix.op !== 'move' || isUnmoved(fix.from)))
   return {
     ...rest,
     ...findWritten(places, finding.path),
     ...(related && { related }),
-    ...(keptCures && keptCures.length > 0 && { cures: keptCures }),
+    ...(keptFixes && keptFixes.length > 0 && { cures: keptFixes }),
   } as unknown as Found
 }

@@ -14,8 +14,11 @@ import { THREAD_PATTERNS } from './threadPatterns.js'
 const MAX_LENGTH = 64
 
 const textFinding = makeFinding as FindingMaker<ThreadCodes>
-const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
-  textFinding(code, severity, { kind: 'text' }, '', params)
+const makeThreadFinding = <Code extends keyof ThreadCodes>(
+  code: Code,
+  severity: Severity,
+  params: ThreadCodes[Code],
+) => textFinding(code, severity, { kind: 'text' }, '', params)
 
 const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
@@ -49,7 +52,7 @@ const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_LENGTH)
-    return refuseText(finding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
+    return refuseText(makeThreadFinding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
   const plain = normalizeDesignation(text)
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
@@ -57,7 +60,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (pipe) return parsePipeThread(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
-  return refuseText(finding('thread/unknown-thread', 'error', { text }))
+  return refuseText(makeThreadFinding('thread/unknown-thread', 'error', { text }))
 }
 
 /** Normalizes signs that vary in print: decimal comma, inch mark, dashes, fraction characters, spaces. */
@@ -78,17 +81,17 @@ function readMetric(text: string, { size = '', pitch, fit }: PatternGroups): Res
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
   const statedPitch = pitch === undefined ? coarsePitch : Number(pitch)
   if (statedPitch === undefined)
-    return refuseText(finding('thread/pitch-not-known', 'error', { text, diameter }))
+    return refuseText(makeThreadFinding('thread/pitch-not-known', 'error', { text, diameter }))
   // a pitch of 0, or of more than a third of the diameter, is impossible
   if (statedPitch <= 0 || statedPitch * 3 > Number(diameter))
     return refuseText(
-      finding('thread/pitch-too-coarse', 'error', { text, pitch: String(statedPitch), diameter }),
+      makeThreadFinding('thread/pitch-too-coarse', 'error', { text, pitch: String(statedPitch), diameter }),
     )
   const isCoarse = statedPitch === coarsePitch
   const isUsual = isCoarse || FINE_PITCHES.includes(statedPitch)
   const findings = isUsual
     ? []
-    : [finding('thread/unusual-pitch', 'warning', { text, pitch: String(statedPitch), diameter })]
+    : [makeThreadFinding('thread/unusual-pitch', 'warning', { text, pitch: String(statedPitch), diameter })]
   const value: Thread = {
     kind: 'metric',
     designation: isCoarse ? `M${diameter}` : `M${diameter}x${statedPitch}`,
@@ -109,7 +112,7 @@ function parsePipeThread(
   const inches = size.replace('-', ' ')
   if (letters === 'BSP') {
     const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
-    return refuseText(finding('thread/parallel-or-taper', 'error', { text, candidates }))
+    return refuseText(makeThreadFinding('thread/parallel-or-taper', 'error', { text, candidates }))
   }
   const pipeSystem = PIPE_LETTERS[letters] ?? 'G'
   const isNpt = pipeSystem === 'NPT' || pipeSystem === 'NPTF'
@@ -118,7 +121,9 @@ function parsePipeThread(
   const threadsPerInch =
     pipeSystem === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
   if (threadsPerInch === undefined)
-    return refuseText(finding('thread/size-not-known', 'error', { text, size: inches, system: pipeSystem }))
+    return refuseText(
+      makeThreadFinding('thread/size-not-known', 'error', { text, size: inches, system: pipeSystem }),
+    )
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
     return refuseText(makeThreadsFinding(text, per, threadsPerInch))
   const form = pipeSystem === 'G' || pipeSystem === 'Rp' ? 'parallel' : 'taper'
@@ -146,10 +151,10 @@ function readUnified(
     lacksFineSeries && Number(per) === 12
       ? 'UN'
       : (namedSeries ?? SERIES_IN_TABLE.find((one) => row?.[one] === Number(per)))
-  if (series === undefined) return refuseText(finding('thread/unknown-thread', 'error', { text }))
+  if (series === undefined) return refuseText(makeThreadFinding('thread/unknown-thread', 'error', { text }))
   const usualThreads = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usualThreads.length === 0 || (series === 'UN' && size.startsWith('#')))
-    return refuseText(finding('thread/size-not-known', 'error', { text, size, system: series }))
+    return refuseText(makeThreadFinding('thread/size-not-known', 'error', { text, size, system: series }))
   if (!usualThreads.includes(Number(per))) return refuseText(makeThreadsFinding(text, per, ...usualThreads))
   const value: Thread = {
     kind: 'unified',
@@ -174,7 +179,7 @@ function makeThreadsFinding(
   statedThreads: string,
   ...usualThreads: readonly number[]
 ): Finding<ThreadCodes> {
-  return finding('thread/threads-per-inch-differ', 'error', {
+  return makeThreadFinding('thread/threads-per-inch-differ', 'error', {
     text,
     stated: statedThreads,
     usual: usualThreads.join(', '),

@@ -3,9 +3,9 @@ import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/index.js'
 import {
   ANGLE_FACTORS,
   exactOf,
+  findNearestDouble,
   LENGTH_FACTORS,
   multiply,
-  nearestDouble,
   requireQuantityOf,
   TORQUE_FACTORS,
 } from '../quantity/index.js'
@@ -18,7 +18,7 @@ export interface AdaptorInput {
   readonly angle?: Quantity<'deg'>
 }
 
-export interface AdaptorAnswer {
+export interface AdaptorSetting {
   /** The setting of the wrench, in the unit of `torque`. */
   readonly setting: Quantity<TorqueUnit>
   /** L ÷ (L + E·cos θ): the reading of the wrench for each unit of torque at the fastener. */
@@ -55,7 +55,7 @@ export interface AdaptorAnswer {
  * }).setting.value // => 20
  * ```
  */
-export function adaptorSetting(input: AdaptorInput): AdaptorAnswer {
+export function adaptorSetting(input: AdaptorInput): AdaptorSetting {
   requireKnownKeys('input', input, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = input
   requireQuantityOf(TORQUE_FACTORS, 'torque', torque, { above: 0 })
@@ -68,7 +68,7 @@ export function adaptorSetting(input: AdaptorInput): AdaptorAnswer {
       `leverLength + extension × cos(angle) must be above 0, got ${leverLength.value} ${leverLength.unit} and ${extension.value} ${extension.unit} at ${angle?.value ?? 0}°`,
     )
   return {
-    setting: { value: nearestDouble(multiply(exactOf(torque.value), ratio)), unit: torque.unit },
-    ratio: nearestDouble(ratio),
+    setting: { value: findNearestDouble(multiply(exactOf(torque.value), ratio)), unit: torque.unit },
+    ratio: findNearestDouble(ratio),
   }
 }

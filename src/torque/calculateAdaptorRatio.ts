@@ -9,7 +9,7 @@ function toMillimetres({ value, unit }: Quantity<LengthUnit>): Exact {
  * cos θ, exact if it is rational (at 0, 60, 90, 120 and 180°: Niven's theorem), otherwise the exact value of
  * the double.
  */
-function exactCosine(degrees: number): Exact {
+function calculateExactCosine(degrees: number): Exact {
   const fractions: Readonly<Record<number, string>> = { 0: '1', 60: '0.5', 90: '0', 120: '-0.5', 180: '-1' }
   const fraction = fractions[degrees]
   return exactOf(fraction ?? Math.cos((degrees * Math.PI) / 180))
@@ -25,6 +25,6 @@ export function calculateAdaptorRatio(
   angleDegrees: number,
 ): Exact | undefined {
   const lever = toMillimetres(leverLength)
-  const reach = add(lever, multiply(toMillimetres(extension), exactCosine(angleDegrees)))
+  const reach = add(lever, multiply(toMillimetres(extension), calculateExactCosine(angleDegrees)))
   return reach.n > 0n ? divide(lever, reach) : undefined
 }

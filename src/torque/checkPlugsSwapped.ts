@@ -1,17 +1,17 @@
 import { type Reason, requireObject } from '../base/index.js'
 import type { TorqueUnit } from '../quantity/index.js'
 import {
+  chooseSingleFigure,
+  findNearestDouble,
   multiply,
-  nearestDouble,
   readBandAsPrinted,
   requireBand,
-  singleFigure,
   TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
-import { findTorqueRatio, nearestTorque } from './exactTorque.js'
+import { findNearestTorque, findTorqueRatio } from './exactTorque.js'
 import { findPlugBand } from './findPlugBand.js'
 
 export interface PlugTorque {
@@ -75,10 +75,10 @@ function readPlug(name: string, plug: PlugTorque) {
   requireObject(name, plug)
   requireBand(`${name}.torque`, plug.torque, TORQUE_FACTORS)
   const { unit } = plug.torque
-  const figure = singleFigure(readBandAsPrinted(plug.torque))
+  const figure = chooseSingleFigure(readBandAsPrinted(plug.torque))
   return {
     ...findPlugBand(plug.thread, plug.housing),
-    value: nearestDouble(multiply(figure, findTorqueRatio(unit, 'N.m'))),
-    asQuantity: nearestTorque(figure, unit),
+    value: findNearestDouble(multiply(figure, findTorqueRatio(unit, 'N.m'))),
+    asQuantity: findNearestTorque(figure, unit),
   }
 }

@@ -3,9 +3,9 @@ import type { Quantity, TorqueUnit } from '../quantity/index.js'
 import {
   divide,
   exactOf,
+  findNearestDouble,
   LENGTH_FACTORS,
   multiply,
-  nearestDouble,
   requireQuantityOf,
   TORQUE_FACTORS,
 } from '../quantity/index.js'
@@ -82,7 +82,7 @@ export function clampLoad(input: ClampLoadInput): ClampLoad {
   const diameter = multiply(exactOf(majorDiameter.value), exactOf(LENGTH_FACTORS.length[majorDiameter.unit]))
   const lever = multiply(exactOf(nutFactor), multiply(diameter, exactOf('0.001')))
   const toNewtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
-  const load = toNewtons(nearestDouble(divide(exactTorque(torque, 'N.m'), lever)))
+  const load = toNewtons(findNearestDouble(divide(exactTorque(torque, 'N.m'), lever)))
   const scatter = scatterPercent / 100
   const max = toNewtons(load.value * (1 + scatter))
   const belowProof = max.value <= proof.load.value

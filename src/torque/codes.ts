@@ -71,7 +71,12 @@ export interface TorqueCodes {
   'torque/unit-slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }
-  'torque/swapped-torques-fit-better': { fill: Torque; drain: Torque; fillThread: string; drainThread: string }
+  'torque/swapped-torques-fit-better': {
+    fill: Torque
+    drain: Torque
+    fillThread: string
+    drainThread: string
+  }
   'torque/plugs-not-swapped': { fill: Torque; drain: Torque }
   'torque/same-plug-figures': { fillThread: string; drainThread: string }
   'torque/class-unknown': { propertyClass: string }

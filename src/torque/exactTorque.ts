@@ -1,5 +1,5 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
-import { divide, exactOf, multiply, nearestDouble, TORQUE_FACTORS } from '../quantity/index.js'
+import { divide, exactOf, findNearestDouble, multiply, TORQUE_FACTORS } from '../quantity/index.js'
 
 /** One unit of `from` in `to`. */
 export function findTorqueRatio(from: TorqueUnit, to: TorqueUnit): Exact {
@@ -12,6 +12,6 @@ export function exactTorque({ value, unit }: Quantity<TorqueUnit>, to: TorqueUni
 }
 
 /** Converts an exact torque to a quantity. This is the only rounding. */
-export function nearestTorque(value: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
-  return { value: nearestDouble(value), unit }
+export function findNearestTorque(value: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
+  return { value: findNearestDouble(value), unit }
 }

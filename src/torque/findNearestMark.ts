@@ -3,7 +3,7 @@ import type { Exact, TorqueUnit } from '../quantity/index.js'
 import { compareExact, divide, exactOf, multiply, subtract } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { findTorqueRatio, nearestTorque } from './exactTorque.js'
+import { findNearestTorque, findTorqueRatio } from './exactTorque.js'
 import { type Deviation, deviationAsFraction, findScaleMark } from './findScaleMark.js'
 
 /** The target band at the fastener, exactly, in the sheet's unit. */
@@ -71,7 +71,7 @@ export function findNearestMark(
       high: toScale(target.high),
       aim,
       slack: target.isNominalOnly ? error : exactOf(0),
-      asQuantity: nearestTorque(target.aim, target.unit),
+      asQuantity: findNearestTorque(target.aim, target.unit),
     })
     if (scaleMark.refusal) refusals.push(scaleMark.refusal)
     else if (scaleMark.mark) {
@@ -89,11 +89,14 @@ export function findNearestMark(
       const { unit } = scale
       refusals.push(
         torqueReason('torque/no-mark-in-band', {
-          band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
+          band: {
+            min: findNearestTorque(target.low, target.unit),
+            max: findNearestTorque(target.high, target.unit),
+          },
           unit,
           ...(target.isNominalOnly && deviation && { error: deviation }),
-          ...(scaleMark.below && { below: nearestTorque(scaleMark.below, unit) }),
-          ...(scaleMark.above && { above: nearestTorque(scaleMark.above, unit) }),
+          ...(scaleMark.below && { below: findNearestTorque(scaleMark.below, unit) }),
+          ...(scaleMark.above && { above: findNearestTorque(scaleMark.above, unit) }),
         }),
       )
     }

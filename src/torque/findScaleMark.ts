@@ -12,7 +12,7 @@ import {
 } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { exactTorque, nearestTorque } from './exactTorque.js'
+import { exactTorque, findNearestTorque } from './exactTorque.js'
 
 /** The target torque at the wrench, in the unit of the scale, exactly. */
 export interface TargetOnScale {
@@ -84,7 +84,7 @@ function listLowerEnds(
       value,
       reason: torqueReason('torque/below-fifth-of-scale', {
         required,
-        from: nearestTorque(value, unit),
+        from: findNearestTorque(value, unit),
         highest,
       }),
     })
@@ -98,7 +98,7 @@ function listLowerEnds(
       isOpen: true,
       reason: torqueReason('torque/error-as-large-as-setting', {
         required,
-        error: nearestTorque(error, unit),
+        error: findNearestTorque(error, unit),
       }),
     })
   }
@@ -112,7 +112,7 @@ function listLowerEnds(
       value: allowed,
       reason: torqueReason('torque/resolution-too-coarse', {
         required,
-        from: nearestTorque(allowed, unit),
+        from: findNearestTorque(allowed, unit),
         step: { value: scale.graduation, unit },
       }),
     })
@@ -140,7 +140,7 @@ export function findScaleMark(
   const step = exactOf(scale.graduation)
   const lowest = exactOf(scale.lowest)
   const mark = (count: bigint) => add(lowest, multiply({ n: count, d: 1n }, step))
-  const steps = (value: Exact) => divide(subtract(value, lowest), step)
+  const countSteps = (value: Exact) => divide(subtract(value, lowest), step)
 
   const required = target.asQuantity
   let highestUsable = exactOf(scale.highest)
@@ -166,15 +166,17 @@ export function findScaleMark(
   )) {
     const side = compareExact(highestReachable, value)
     if (side < 0 || (side === 0 && isOpen)) return { refusal: reason }
-    const firstUsable = isOpen ? roundExact(steps(value), 'down') + 1n : roundExact(steps(value), 'up')
+    const firstUsable = isOpen
+      ? roundExact(countSteps(value), 'down') + 1n
+      : roundExact(countSteps(value), 'up')
     first = maxBigInt(first, firstUsable)
   }
-  const last = roundExact(steps(highestUsable), 'down')
-  const from = maxBigInt(roundExact(steps(subtract(target.low, target.slack)), 'up'), first)
-  const to = minBigInt(roundExact(steps(add(target.high, target.slack)), 'down'), last)
+  const last = roundExact(countSteps(highestUsable), 'down')
+  const from = maxBigInt(roundExact(countSteps(subtract(target.low, target.slack)), 'up'), first)
+  const to = minBigInt(roundExact(countSteps(add(target.high, target.slack)), 'down'), last)
   if (from <= to) {
     // subtract half a step and round up: the nearest mark, or the lower of two at the same distance
-    const nearestStep = roundExact(subtract(steps(target.aim), exactOf('0.5')), 'up')
+    const nearestStep = roundExact(subtract(countSteps(target.aim), exactOf('0.5')), 'up')
     return { mark: mark(maxBigInt(from, minBigInt(nearestStep, to))) }
   }
   // the band is between two marks: return the usable ones

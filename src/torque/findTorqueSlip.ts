@@ -1,19 +1,19 @@
 import type { Reason } from '../base/index.js'
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import {
+  chooseSingleFigure,
   compareExact,
   divide,
   exactOf,
   multiply,
   readBandAsPrinted,
   requireBand,
-  singleFigure,
   TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing } from '../thread/index.js'
 import { torqueReason } from './codes.js'
-import { exactTorque, nearestTorque } from './exactTorque.js'
+import { exactTorque, findNearestTorque } from './exactTorque.js'
 import { findPlugBand } from './findPlugBand.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
@@ -70,12 +70,12 @@ export function findTorqueSlip(
   const { designation, band: expectedBand } = findPlugBand(thread, housing)
   if (expectedBand.verdict === 'cannot tell')
     return { verdict: 'cannot tell', unitMistakes: [], reasons: expectedBand.reasons }
-  const figure = singleFigure(readBandAsPrinted(torque))
+  const figure = chooseSingleFigure(readBandAsPrinted(torque))
   const min = exactTorque(expectedBand.min, torque.unit)
   const max = exactTorque(expectedBand.max, torque.unit)
   const isInside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
-  const band = { min: nearestTorque(min, torque.unit), max: nearestTorque(max, torque.unit) }
-  const printedTorque = nearestTorque(figure, torque.unit)
+  const band = { min: findNearestTorque(min, torque.unit), max: findNearestTorque(max, torque.unit) }
+  const printedTorque = findNearestTorque(figure, torque.unit)
   const params = { torque: printedTorque, band, thread: designation }
   if (isInside(figure))
     return {
@@ -90,7 +90,7 @@ export function findTorqueSlip(
     return [
       {
         factor,
-        becomes: nearestTorque(correctedTorque, torque.unit),
+        becomes: findNearestTorque(correctedTorque, torque.unit),
         ...(printed === torque.unit ? { meant } : {}),
       },
     ]

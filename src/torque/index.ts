@@ -1,5 +1,5 @@
 // The functions and types that other rooms import.
-export { type AdaptorAnswer, type AdaptorInput, adaptorSetting } from './adaptorSetting.js'
+export { type AdaptorInput, type AdaptorSetting, adaptorSetting } from './adaptorSetting.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
 export {

@@ -5,24 +5,25 @@ import {
   compareExact,
   divide,
   exactOf,
+  findNearestDouble,
   multiply,
-  nearestDouble,
   readBandAsPrinted,
   subtract,
 } from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { findTorqueRatio, nearestTorque } from './exactTorque.js'
+import { findNearestTorque, findTorqueRatio } from './exactTorque.js'
 import { findNearestMark } from './findNearestMark.js'
 import { type Deviation, deviationAsFraction } from './findScaleMark.js'
 import { findWrenchDeviation } from './findWrenchDeviation.js'
 import { makeOneLimitReason } from './noBandReason.js'
 import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
 
-const toPercent = (part: Exact, whole: Exact) => nearestDouble(divide(multiply(part, exactOf(100)), whole))
+const toPercent = (part: Exact, whole: Exact) =>
+  findNearestDouble(divide(multiply(part, exactOf(100)), whole))
 
 function makeTorqueBand(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
-  return { min: nearestTorque(low, unit), max: nearestTorque(high, unit) }
+  return { min: findNearestTorque(low, unit), max: findNearestTorque(high, unit) }
 }
 
 /**
@@ -41,7 +42,7 @@ export function judgeTorque(
     return { verdict: 'cannot tell', reasons: [makeOneLimitReason(exactBand, unit)] }
   const isNominalOnly = exactBand.basis === 'nominal'
   const { aim: exactAim, low = exactAim, high = exactAim } = exactBand
-  const aim = nearestTorque(exactAim, unit)
+  const aim = findNearestTorque(exactAim, unit)
   const band = makeTorqueBand(low, high, unit)
   const statedBand = isNominalOnly
     ? {}
@@ -81,7 +82,7 @@ export function judgeTorque(
   const trueLow = torqueFromScale(trueRange.low)
   const trueHigh = torqueFromScale(trueRange.high)
   const isInside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
-  const setting = nearestTorque(chosen.value, scale.unit)
+  const setting = findNearestTorque(chosen.value, scale.unit)
   const torqueAtFastener = torqueFromScale(chosen.value)
   const differenceFromAim = subtract(torqueAtFastener, exactAim)
   const toNewtonMetres = findTorqueRatio(unit, 'N.m')
@@ -128,8 +129,8 @@ export function judgeTorque(
     setting: {
       scale: index,
       setting,
-      atFastener: nearestTorque(torqueAtFastener, unit),
-      shareOfFullScale: nearestDouble(share),
+      atFastener: findNearestTorque(torqueAtFastener, unit),
+      shareOfFullScale: findNearestDouble(share),
       deviation,
       trueBand,
       trueBandInside: isNominalOnly ? 'cannot tell' : isInside ? 'yes' : 'no',

@@ -1,5 +1,5 @@
 import type { Reason } from '../base/index.js'
-import { exactOf, LENGTH_FACTORS, nearestDouble, requireQuantityOf } from '../quantity/index.js'
+import { exactOf, findNearestDouble, LENGTH_FACTORS, requireQuantityOf } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
 import { calculateAdaptorRatio } from './calculateAdaptorRatio.js'
 import { torqueReason } from './codes.js'
@@ -63,7 +63,7 @@ export function judgeWrench(
       torqueReason('torque/adaptor-changes-setting', {
         setting: finalFit.setting.setting,
         torque: finalFit.setting.atFastener,
-        ratio: nearestDouble(ratio),
+        ratio: findNearestDouble(ratio),
       }),
     )
   if (tightening.thenAngle !== undefined)

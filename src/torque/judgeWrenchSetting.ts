@@ -3,7 +3,7 @@ import type { Quantity, TorqueUnit } from '../quantity/index.js'
 import { exactOf, requireQuantityOf, TORQUE_FACTORS } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { exactTorque, nearestTorque } from './exactTorque.js'
+import { exactTorque, findNearestTorque } from './exactTorque.js'
 import { findScaleMark } from './findScaleMark.js'
 import { findWrenchDeviation } from './findWrenchDeviation.js'
 import { requireWrench } from './requireInput.js'
@@ -34,8 +34,8 @@ export function judgeWrenchSetting(
       reasons.push(
         torqueReason('torque/setting-not-a-mark', {
           set,
-          ...(scaleMark.below && { below: nearestTorque(scaleMark.below, unit) }),
-          ...(scaleMark.above && { above: nearestTorque(scaleMark.above, unit) }),
+          ...(scaleMark.below && { below: findNearestTorque(scaleMark.below, unit) }),
+          ...(scaleMark.above && { above: findNearestTorque(scaleMark.above, unit) }),
         }),
       )
   }

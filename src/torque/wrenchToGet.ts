@@ -1,7 +1,7 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import { compareExact, divide, exactOf, minExact, multiply, readBand, subtract } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { findTorqueRatio, nearestTorque } from './exactTorque.js'
+import { findNearestTorque, findTorqueRatio } from './exactTorque.js'
 
 /** A wrench of a usual range for tasks that no wrench in the toolbox covers, in the unit of the sheet. */
 export interface WrenchToGet {
@@ -31,11 +31,11 @@ interface NeededRange {
   readonly unit: TorqueUnit
 }
 
-const lowestOf = (values: readonly Exact[]) => values.reduce(minExact)
-const highestOf = (values: readonly Exact[]) =>
+const findLowest = (values: readonly Exact[]) => values.reduce(minExact)
+const findHighest = (values: readonly Exact[]) =>
   values.reduce((highestSoFar, next) => (minExact(highestSoFar, next) === highestSoFar ? next : highestSoFar))
-const narrowestOf = (bandWidths: readonly Exact[]) =>
-  bandWidths.length === 0 ? undefined : lowestOf(bandWidths)
+const findNarrowest = (bandWidths: readonly Exact[]) =>
+  bandWidths.length === 0 ? undefined : findLowest(bandWidths)
 
 /** The range that one task needs for its final torque and its stages. */
 function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefined): NeededRange[] {
@@ -52,9 +52,9 @@ function findNeededRanges(task: UncoveredTask, tolerancePercent: number | undefi
   return [
     {
       task,
-      lowest: lowestOf(aims),
-      highest: highestOf(aims),
-      width: narrowestOf(bandWidths),
+      lowest: findLowest(aims),
+      highest: findHighest(aims),
+      width: findNarrowest(bandWidths),
       unit: torque.unit,
     },
   ]
@@ -79,19 +79,19 @@ export function chooseWrenchesToBuy(
   const ranges: WrenchToGet[] = []
   // from the highest down: a wrench covers every torque down to a fifth of its highest mark
   while (remaining.length > 0) {
-    const to = highestOf(remaining.map((need) => need.highest))
+    const to = findHighest(remaining.map((need) => need.highest))
     const unit = chooseWrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)
     const perUnit = findTorqueRatio(unit, 'N.m')
     const from = findUsualLowestMark(divide(to, perUnit))
     const floor = multiply(from, perUnit)
     const group = remaining.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
     remaining = remaining.filter((need) => !group.includes(need))
-    const lowest = divide(lowestOf([floor, ...group.map((need) => need.lowest)]), perUnit)
-    const step = narrowestOf(group.flatMap(({ width }) => width ?? []))
+    const lowest = divide(findLowest([floor, ...group.map((need) => need.lowest)]), perUnit)
+    const step = findNarrowest(group.flatMap(({ width }) => width ?? []))
     ranges.unshift({
-      from: nearestTorque(lowest, unit),
-      to: nearestTorque(multiply(from, RANGE_RATIO), unit),
-      ...(step === undefined ? {} : { maxStep: nearestTorque(divide(step, perUnit), unit) }),
+      from: findNearestTorque(lowest, unit),
+      to: findNearestTorque(multiply(from, RANGE_RATIO), unit),
+      ...(step === undefined ? {} : { maxStep: findNearestTorque(divide(step, perUnit), unit) }),
       drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
       covers: group.map(({ task }) => task.on),
     })

@@ -1,7 +1,7 @@
 export type {
-  Cure,
   DocumentKind,
   DocumentReference,
+  Fix,
   JsonPointer,
   Param,
   Params,

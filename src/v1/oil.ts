@@ -1,8 +1,8 @@
 export type {
   AspectVerdict,
   GradeSystem,
-  OilCircumstances,
   OilCodes,
+  OilFacts,
   OilVerdict,
   ViscosityVerdict,
 } from '../oil/index.js'

@@ -1,6 +1,6 @@
 export type {
   AnyRule,
-  Circumstances,
+  CheckFacts,
   DocumentCodes,
   DocumentSet,
   HouseCodes,

@@ -1,6 +1,6 @@
 export type {
-  AdaptorAnswer,
   AdaptorInput,
+  AdaptorSetting,
   ChooseWrenchesOptions,
   ClampLoad,
   ClampLoadInput,

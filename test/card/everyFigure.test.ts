@@ -30,7 +30,7 @@ function numbersIn(value: unknown): string[] {
   return Object.values(value).flatMap(numbersIn)
 }
 
-function decimalsOf(numeral: string): number {
+function countDecimals(numeral: string): number {
   return numeral.split('.')[1]?.length ?? 0
 }
 
@@ -39,7 +39,7 @@ function comesFrom(numeral: string, numbers: readonly string[]): boolean {
   return numbers.some(
     (number) =>
       number === numeral ||
-      Math.abs(Number(number) - Number(numeral)) <= 0.5000001 * 10 ** -decimalsOf(numeral),
+      Math.abs(Number(number) - Number(numeral)) <= 0.5000001 * 10 ** -countDecimals(numeral),
   )
 }
 

@@ -4,9 +4,9 @@ import {
   calculateFunnelEmptyingTime,
   calculateFunnelVolume,
   calculateHoseArea,
+  calculateLevel,
+  calculateSpeed,
   type HoseFlow,
-  levelOfVolume,
-  speedAtHead,
 } from '../../src/fill/hoseFlow.js'
 import { type PourInput, type PourTime, pourTime } from '../../src/v1/fill.js'
 import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
@@ -63,7 +63,7 @@ describe('published flow', () => {
 
   it('White 6.27: first flow and Reynolds number of the row', () => {
     const flow = flowOf({ viscosity, bore: boreMm, diameter: diameterMm, length: lengthM * 1000 }, 0)
-    const speed = speedAtHead(flow, lengthM + depthM, lengthM) * book
+    const speed = calculateSpeed(flow, lengthM + depthM, lengthM) * book
     expect((speed * calculateHoseArea(flow) * 1e6).toFixed(3)).toBe(WHITE_6_27.firstFlow)
     expect(((speed * flow.bore) / flow.viscosity).toFixed(1)).toBe(WHITE_6_27.reynolds)
     expect((calculateFunnelVolume(flow, depthM) * 1e6).toFixed(1)).toBe(WHITE_6_27.millilitres)
@@ -84,7 +84,7 @@ describe('published flow', () => {
       { viscosity: (dynamic / density) * 1e6, bore: Number(boreMmWorked), length: length * 1000 },
       0,
     )
-    const time = (millilitres * 1e-6) / (book * speedAtHead(flow, headM, length) * calculateHoseArea(flow))
+    const time = (millilitres * 1e-6) / (book * calculateSpeed(flow, headM, length) * calculateHoseArea(flow))
     expect(time.toFixed(2)).toBe(seconds.toFixed(2))
     // Q ∝ d⁴: the bore for exactly 6 s rounds to the printed 1.5 mm
     expect((Number(boreMmWorked) * (time / seconds) ** 0.25).toFixed(1)).toBe(printed)
@@ -100,7 +100,7 @@ describe('published flow', () => {
       bore,
     }
     const flow = flowOf({ ...tank, viscosity: nu }, 0)
-    expect((speedAtHead(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
+    expect((calculateSpeed(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
     expect(whyNot(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual(['fill/flow-not-laminar'])
   })
 })
@@ -201,7 +201,7 @@ describe('closed forms', () => {
     law(50, sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
       const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
       const ratio = (flow.topDiameter / flow.bore) ** 2
-      const simpson = sum(2000, flow.depth, (z) => ratio / speedAtHead(flow, flow.drop + z, flow.length))
+      const simpson = sum(2000, flow.depth, (z) => ratio / calculateSpeed(flow, flow.drop + z, flow.length))
       expect(relative(calculateFunnelEmptyingTime(flow, calculateFunnelVolume(flow)), simpson)).toBeLessThan(
         1e-9,
       )
@@ -233,7 +233,7 @@ describe('closed forms', () => {
       (size, shape, share) => {
         const flow = flowOf({ ...size, shape: shape as 'cone' }, 0)
         const level = flow.depth * share
-        expect(relative(levelOfVolume(flow, calculateFunnelVolume(flow, level)), level)).toBeLessThan(1e-9)
+        expect(relative(calculateLevel(flow, calculateFunnelVolume(flow, level)), level)).toBeLessThan(1e-9)
       },
     )
   })
@@ -242,7 +242,7 @@ describe('closed forms', () => {
     // ∫ x/(Z0 + s·x) dx = L/s − Z0/s²·ln(1 + s·L/Z0), s = h/L − (d/D)²
     const plain = { viscosity: 460, volume: 1300 }
     const flow = flowOf(plain, 0)
-    const z0 = levelOfVolume(flow, 1300e-6)
+    const z0 = calculateLevel(flow, 1300e-6)
     const s = flow.drop / flow.length - (flow.bore / flow.topDiameter) ** 2
     const integral = flow.length / s - (z0 / s ** 2) * Math.log1p((s * flow.length) / z0)
     const expected = ((32 * flow.viscosity) / (9.80665 * flow.bore ** 2)) * integral

@@ -106,8 +106,12 @@ describe('one history, three ways to count (the table of docs/intervals.md, work
 
   test('an early service says what it did to the count', () => {
     expect(notes(nextHours(intervals, 'schedule', [240]))).toEqual(['interval/early-service-counts'])
-    expect(notes(nextHours(intervals, 'schedule', [250, 460]))).toEqual(['interval/early-service-does-not-count'])
-    expect(notes(nextHours(intervals, 'schedule inside window', [225]))).toEqual(['interval/early-service-counts'])
+    expect(notes(nextHours(intervals, 'schedule', [250, 460]))).toEqual([
+      'interval/early-service-does-not-count',
+    ])
+    expect(notes(nextHours(intervals, 'schedule inside window', [225]))).toEqual([
+      'interval/early-service-counts',
+    ])
     expect(notes(nextHours(intervals, 'schedule inside window', [224.999]))).toEqual([
       'interval/count-restarted',
     ])

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { GradeOil, MakerFluid } from '../../src/spec/leaf.js'
 import type { OfferedOil } from '../../src/spec/stock.js'
-import { type OilCircumstances, oilMeets } from '../../src/v1/oil.js'
+import { type OilFacts, oilMeets } from '../../src/v1/oil.js'
 import { law } from '../support/law.js'
 
 const permitted = (more: Partial<GradeOil> = {}): GradeOil => ({
@@ -18,7 +18,7 @@ const offered = (more: Partial<OfferedOil> = {}): OfferedOil => ({
   system: 'SAE J306',
   ...more,
 })
-const plain: OilCircumstances = { yellowMetal: 'not stated' }
+const plain: OilFacts = { yellowMetal: 'not stated' }
 const codes = (verdict: { reasons: readonly { code: string }[] }) => verdict.reasons.map(({ code }) => code)
 
 describe('viscosity', () => {

@@ -1,4 +1,4 @@
-import { severityOf } from '../../src/procedure/needs.js'
+import { chooseSeverity } from '../../src/procedure/needs.js'
 import { ACTIONS } from '../../src/v1/procedure.js'
 
 /** The table of actions as Markdown, for `docs/procedure.md`. */
@@ -29,7 +29,7 @@ export function writeActionsTable(): string {
     return `| ${cells.join(' | ')} |`
   })
   const warnings = [...new Set(Object.values(ACTIONS).flatMap((row) => row.needs))].filter(
-    (name) => severityOf(name) === 'warning',
+    (name) => chooseSeverity(name) === 'warning',
   )
   return [
     `*Secured* means the conditions ${list(secured.map((name) => `\`${name}\``))}.`,

@@ -349,7 +349,9 @@ describe('the last look, guards and what is secured', () => {
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
     expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-not-refitted')
     expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/chocks-or-pan-in-place'])
-    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain('procedure/machine-not-secured')
+    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain(
+      'procedure/machine-not-secured',
+    )
     expect(without(sheet, (step) => step.on === '/machine/secure/1')).toContain(
       'procedure/machine-not-secured-for-run',
     )

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
+  chooseSide,
   exactIn,
   exactOf,
   type PrintedBand,
   readBand,
-  sideOfBand,
   type Unit,
 } from '../../src/quantity/index.js'
 import { law } from '../support/law.js'
@@ -82,13 +82,13 @@ describe('readBand', () => {
         { kind: 'nominal with tolerance', value, minus: part, plus: part, unit: 'L' },
         'mL',
       )
-      for (const at of [band.low, band.aim, band.high]) expect(at && sideOfBand(at, band)).toBe(0)
+      for (const at of [band.low, band.aim, band.high]) expect(at && chooseSide(at, band)).toBe(0)
       const beyond = (end: { n: bigint; d: bigint }, by: bigint) => ({
         n: end.n * 1000n + by * end.d,
         d: end.d * 1000n,
       })
-      expect(band.low && sideOfBand(beyond(band.low, -1n), band)).toBe(-1)
-      expect(band.high && sideOfBand(beyond(band.high, 1n), band)).toBe(1)
+      expect(band.low && chooseSide(beyond(band.low, -1n), band)).toBe(-1)
+      expect(band.high && chooseSide(beyond(band.high, 1n), band)).toBe(1)
     })
   })
 })

@@ -259,15 +259,15 @@ describe('misuse', () => {
   it('refuses a today that is no text, and says so', () => {
     expect(() => checkDocuments(EMPTY, { today: 10n } as never)).toThrow(TypeError)
     expect(() => checkDocuments(EMPTY, { today: 10n } as never)).toThrow(
-      /^circumstances\.today .*must be a date YYYY-MM-DD/,
+      /^facts\.today .*must be a date YYYY-MM-DD/,
     )
   })
 
-  it('refuses circumstances that it does not know, with the near one', () => {
+  it('refuses facts that it does not know, with the near one', () => {
     expect(() => checkDocuments(EMPTY, { todya: '2023-10-06' } as never)).toThrow(/todya.*today/)
   })
 
-  it('refuses circumstances that are none', () => {
+  it('refuses facts that are none', () => {
     expect(() => checkDocuments(EMPTY, null as never)).toThrow(TypeError)
   })
 

@@ -13,7 +13,9 @@ describe('a table in place of a document', () => {
   ])('%j is recognised by its columns', (text, columns) => {
     const { ok, findings } = parseDocumentText('any', text)
     expect(ok).toBe(false)
-    expect(findings).toMatchObject([{ code: 'spec/table-instead-of-document', severity: 'error', path: '', params: { columns } }])
+    expect(findings).toMatchObject([
+      { code: 'spec/table-instead-of-document', severity: 'error', path: '', params: { columns } },
+    ])
   })
 
   it.each([

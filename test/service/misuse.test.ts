@@ -255,7 +255,7 @@ describe('the other functions: misuse throws and names the argument', () => {
     expect(call).toThrow(said)
   })
 
-  it('checkRecord names what is wrong in the set and in the circumstances', () => {
+  it('checkRecord names what is wrong in the set and in the facts', () => {
     const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
     const record = { document } as Anything
     const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }

@@ -18,7 +18,7 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Html {
   const toX = (value: number) =>
     Number((MARGIN + ((value - lowest) / range) * (WIDTH - 2 * MARGIN)).toFixed(1))
   const drawPath = (d: string, attributes: HtmlAttributes) => createElement('path', { d, ...attributes })
-  const strokeOf = (strokeWidth: string) => ({ stroke: 'currentColor', 'stroke-width': strokeWidth })
+  const makeStroke = (strokeWidth: string) => ({ stroke: 'currentColor', 'stroke-width': strokeWidth })
   const drawBar = (x: number, y: string, width: number, height: string, attributes: HtmlAttributes) =>
     createElement('rect', { x: String(x), y, width: width.toFixed(1), height, ...attributes })
   const { low, aim, high } = stated
@@ -31,10 +31,10 @@ export function drawTorque({ stated, trueBand, setting }: TorqueDrawing): Html {
   return createElement(
     'svg.scale',
     { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, 'aria-hidden': 'true', focusable: 'false' },
-    drawPath(`M2 24H${WIDTH - 2}`, { ...strokeOf('1'), fill: 'none' }),
-    drawPath([left, right].map((x) => `M${x} 21V27`).join(''), strokeOf('1')),
-    hasBand ? drawBar(left, '9', right - left, '12', { fill: 'none', ...strokeOf('1.5') }) : undefined,
-    hasLine ? drawPath(`M${toX(aim)} 7V23`, strokeOf('2.5')) : undefined,
+    drawPath(`M2 24H${WIDTH - 2}`, { ...makeStroke('1'), fill: 'none' }),
+    drawPath([left, right].map((x) => `M${x} 21V27`).join(''), makeStroke('1')),
+    hasBand ? drawBar(left, '9', right - left, '12', { fill: 'none', ...makeStroke('1.5') }) : undefined,
+    hasLine ? drawPath(`M${toX(aim)} 7V23`, makeStroke('2.5')) : undefined,
     drawBar(bandStart, '13', Math.max(1, bandEnd - bandStart), '4', { fill: 'currentColor' }),
     drawPath(`M${settingX - 4} 1H${settingX + 4}L${settingX} 8Z`, { fill: 'currentColor' }),
   )

@@ -15,7 +15,7 @@ export function writePhrasing(phrases: readonly Phrase[]): string {
       const before = pieces[index - 1]?.text ?? ''
       const after = pieces[index + 1]?.text ?? ''
       const signs = [...text]
-      const first = blocksBold(signs[0], lastSign(before)) ? signs.shift() : undefined
+      const first = blocksBold(signs[0], findLastSign(before)) ? signs.shift() : undefined
       const last = blocksBold(signs.at(-1), after) ? signs.pop() : undefined
       return `${toCode(first)}${escapeMarkdown(signs.join(''))}${toCode(last)}`
     })
@@ -45,7 +45,7 @@ function splitEnds({ text, strong = false }: Phrase): Phrase[] {
 const blocksBold = (outside: string | undefined, inside: string): boolean =>
   outside !== undefined && /^[\p{P}\p{S}]/u.test(inside) && !/[\s\p{P}\p{S}]/u.test(outside)
 
-const lastSign = (text: string): string => /.$/su.exec(text)?.[0] ?? ''
+const findLastSign = (text: string): string => /.$/su.exec(text)?.[0] ?? ''
 
 const toCode = (sign: string | undefined): string =>
   sign === undefined ? '' : `&#x${sign.codePointAt(0)?.toString(16).toUpperCase()};`

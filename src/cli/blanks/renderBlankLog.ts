@@ -14,7 +14,7 @@ export function renderBlankLog(sheet: LogSheet, { distance }: ExampleUnits): str
   const entries = Object.entries(services).flatMap(([service, { gearcases }]) =>
     gearcases.map((gearcase) => `#      - ${service} of ${gearcase}\n`),
   )
-  const readings = (hours: number, distanceRun: number) => `${hours} h, ${distanceRun} ${distance}`
+  const formatReadings = (hours: number, distanceRun: number) => `${hours} h, ${distanceRun} ${distance}`
   return `# Machine log: the facts, meter readings and services of one machine.
 # To fill in a part, delete its {} or [] and the # before the lines below it, then write your own values.
 kind: machine-log
@@ -30,12 +30,12 @@ identity: {}
 #  modelYear: 2022
 ${variants.length > 1 ? `#  variant: ${variants[0]}\n` : ''}# Readings of the hour meter, the odometer or both. The last one is the current state.
 meters: []
-#  - ${readings(301.4, 1820)} on 2022-11-20
-#  - ${readings(512.6, 3104)} on 2023-10-06
+#  - ${formatReadings(301.4, 1820)} on 2022-11-20
+#  - ${formatReadings(512.6, 3104)} on 2023-10-06
 # Services done: date, meter readings and work.
 records: []
 #  - date: 2022-11-20
-#    readings: ${readings(301.4, 1820)}
+#    readings: ${formatReadings(301.4, 1820)}
 #    entries:
 ${entries.join('')}`
 }

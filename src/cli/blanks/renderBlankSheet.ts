@@ -24,17 +24,17 @@ export function renderBlankSheet(
     units.distance,
     units.temperature,
   ].map((unit) => unitSymbol(unit).replaceAll('\u00a0', ' '))
-  const torqueExample = (value: number): number => convertExample(units.torque, { value, unit: 'N.m' })
-  const temperatureExample = (value: number): number =>
+  const writeTorqueExample = (value: number): number => convertExample(units.torque, { value, unit: 'N.m' })
+  const writeTemperatureExample = (value: number): number =>
     convertExample(units.temperature, { value, unit: 'degC' })
-  const drainPlug = `${torqueExample(30)} ${torqueSymbol}`
+  const drainPlug = `${writeTorqueExample(30)} ${torqueSymbol}`
   const refill = `${convertExample(units.volume, { value: 450, unit: 'mL' })} ${volumeSymbol}`
   const distance = `${convertExample(units.distance, { value: 2000, unit: 'km' })} ${distanceSymbol}`
-  const ambient = `${temperatureExample(-10)} to ${temperatureExample(45)} ${temperatureSymbol}`
+  const ambient = `${writeTemperatureExample(-10)} to ${writeTemperatureExample(45)} ${temperatureSymbol}`
   return `# Spec sheet. Replace "not stated" with what the manual prints, in its own units, as in the examples after #.
 # Leave "not stated" where the manual gives nothing. Other forms:
-#   tightening: ${torqueExample(25)}–${drainPlug}, dry
-#   tightening: ${torqueExample(20)} ${torqueSymbol} then 90°, oiled
+#   tightening: ${writeTorqueExample(25)}–${drainPlug}, dry
+#   tightening: ${writeTorqueExample(20)} ${torqueSymbol} then 90°, oiled
 #   fill: ${refill} (15 US fl oz), by quantity
 #   fill: ${refill} [p. 31]
 #   source: p. 31

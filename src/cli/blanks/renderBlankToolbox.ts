@@ -3,8 +3,8 @@ import { convertExample, type ExampleUnits } from './convertExample.js'
 
 /** A toolbox to fill in. */
 export function renderBlankToolbox({ torque, volume }: ExampleUnits): string {
-  const plainSymbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
-  const amount = (value: number): number => convertExample(volume, { value, unit: 'mL' }, 1)
+  const writePlainSymbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
+  const formatAmount = (value: number): number => convertExample(volume, { value, unit: 'mL' }, 1)
   return `# Toolbox: the tools of the workshop. A plan checks them and gives the setting of each wrench.
 # To fill in a part, delete its {} and the # before the lines below it, then write your own values.
 kind: toolbox
@@ -14,17 +14,17 @@ name: My workshop
 # Torque wrenches: scale as marked, type and square drive. The accuracy is that of ISO 6789 unless you add the
 # maker's figure: "4 % of reading".
 wrenches: {}
-#  half-inch-click: 20–100 ${plainSymbol(torque)} by 1, click, 1/2 in
+#  half-inch-click: 20–100 ${writePlainSymbol(torque)} by 1, click, 1/2 in
 # Keys, sockets and bits, with the square drive if they have one.
 sockets: {}
 #  hex-8: internal hex 8 mm, 1/2 in
 #  ring-19: external hex 19 mm
 # Measuring jugs and bottles: highest mark, and step between marks.
 vessels: {}
-#  jug: ${amount(1000)} ${plainSymbol(volume)} by ${amount(50)}
+#  jug: ${formatAmount(1000)} ${writePlainSymbol(volume)} by ${formatAmount(50)}
 # Drain pans.
 pans: {}
-#  drain-pan: ${amount(8000)} ${plainSymbol(volume)}
+#  drain-pan: ${formatAmount(8000)} ${writePlainSymbol(volume)}
 # Funnels with a hose.
 fillers: {}
 #  funnel:

@@ -1,4 +1,4 @@
-import { applyPatch, type Cure, dropUndefined, splitPointer } from '../../base/index.js'
+import { applyPatch, dropUndefined, type Fix, splitPointer } from '../../base/index.js'
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { type Repair, rankHarm, repairProcedure } from '../../procedure/index.js'
@@ -49,8 +49,7 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
 const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
   done: 'No finding about the steps is left.',
   rebuilt: 'No finding about the steps is left. Read all steps before work.',
-  'no cure':
-    'No further change helps. Correct the rest by hand, or start again with the command `procedure`.',
+  'no fix': 'No further change helps. Correct the rest by hand, or start again with the command `procedure`.',
   effort: 'The search reached its limit. Correct some of the rest by hand, then repair again.',
 }
 
@@ -82,29 +81,29 @@ function describeRepair(document: ProcedureDocument, { applied, fixed, left, sto
 /**
  * Old and new steps in one list, near the changes. Numbers start from 1; a removed step has its old number.
  */
-function listStepChanges(document: ProcedureDocument, applied: readonly Cure[]): readonly string[] {
+function listStepChanges(document: ProcedureDocument, applied: readonly Fix[]): readonly string[] {
   const lines: { mark: ' ' | '-' | '+' | '*'; step: Step }[] = document.steps.map((step) => ({
     mark: ' ',
     step,
   }))
   const listCurrentLines = () => lines.filter(({ mark }) => mark !== '-')
   let current = document
-  for (const cure of applied) {
-    const place = Number(splitPointer(cure.path)?.[1])
-    const from = cure.op === 'move' ? Number(splitPointer(cure.from)?.[1]) : place
-    const isWholeStep = splitPointer(cure.path)?.length === 2
+  for (const fix of applied) {
+    const place = Number(splitPointer(fix.path)?.[1])
+    const from = fix.op === 'move' ? Number(splitPointer(fix.from)?.[1]) : place
+    const isWholeStep = splitPointer(fix.path)?.length === 2
     const oldLine = listCurrentLines()[from]
-    current = applyPatch(current, [cure]) as ProcedureDocument
+    current = applyPatch(current, [fix]) as ProcedureDocument
     const step = current.steps[place]
-    if (oldLine !== undefined && (cure.op === 'remove' || cure.op === 'move') && isWholeStep) {
+    if (oldLine !== undefined && (fix.op === 'remove' || fix.op === 'move') && isWholeStep) {
       if (oldLine.mark === '+') lines.splice(lines.indexOf(oldLine), 1)
       else oldLine.mark = '-'
     }
     if (step === undefined) continue
-    if ((cure.op === 'add' || cure.op === 'move') && isWholeStep) {
+    if ((fix.op === 'add' || fix.op === 'move') && isWholeStep) {
       const nextLine = listCurrentLines()[place]
       lines.splice(nextLine === undefined ? lines.length : lines.indexOf(nextLine), 0, { mark: '+', step })
-    } else if (oldLine !== undefined && (cure.op === 'replace' || !isWholeStep)) {
+    } else if (oldLine !== undefined && (fix.op === 'replace' || !isWholeStep)) {
       oldLine.step = step
       if (oldLine.mark === ' ') oldLine.mark = '*'
     }

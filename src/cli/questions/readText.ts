@@ -87,10 +87,10 @@ function makeReadError(
   const messages = findings
     .filter(({ severity }) => severity === 'error')
     .map((finding) => {
-      const cures = (parsed === written ? (finding.cures ?? []) : []).flatMap((cure) =>
-        cure.op === 'replace' ? [JSON.stringify(cure.value)] : [],
+      const fixes = (parsed === written ? (finding.cures ?? []) : []).flatMap((fix) =>
+        fix.op === 'replace' ? [JSON.stringify(fix.value)] : [],
       )
-      return renderMessage(finding, en) + (cures.length === 0 ? '' : ` Write ${cures.join(' or ')}.`)
+      return renderMessage(finding, en) + (fixes.length === 0 ? '' : ` Write ${fixes.join(' or ')}.`)
     })
   return new UsageError(`${option} ${JSON.stringify(written)}: ${messages.join(' ')}`)
 }

@@ -3,7 +3,7 @@ import { renderMessage } from '../../message/index.js'
 import type { Measure, PrintedBand, ReadingOptions, Unit } from '../../quantity/index.js'
 import {
   convertFigure,
-  differenceUnitOf,
+  findDifferenceUnit,
   formatNumber,
   formatQuantity,
   isUnit,
@@ -65,7 +65,7 @@ function describeConversion(value: PrintedBand, unit: Unit): string {
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
   const show = makeFormatter(value.unit, unit)
   // A tolerance converts as a difference.
-  const showTolerance = makeFormatter(differenceUnitOf(value.unit), differenceUnitOf(unit))
+  const showTolerance = makeFormatter(findDifferenceUnit(value.unit), findDifferenceUnit(unit))
   const second = secondUnit(value, unit)
   const printText = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
   return `${describeFigures(value, show, showTolerance)} ${unitSymbol(unit)}${printText}`

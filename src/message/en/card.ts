@@ -2,10 +2,10 @@ import type { CardWords } from '../cardWords.js'
 import { FACT_NAMES, join } from './words.js'
 
 /** Values that are their own English words. */
-const wordsAsIs = <const Word extends string>(...words: readonly Word[]) =>
+const makeWords = <const Word extends string>(...words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
-const countText = (count: number, singular: string) => `${count}\u00a0${singular}${count === 1 ? '' : 's'}`
+const writeCount = (count: number, singular: string) => `${count}\u00a0${singular}${count === 1 ? '' : 's'}`
 
 /** The card in English. */
 export const cardWords: CardWords = {
@@ -147,13 +147,13 @@ export const cardWords: CardWords = {
     missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,
   computedMark: '(calculated)',
   identityFacts: FACT_NAMES,
-  tasks: wordsAsIs('check', 'change'),
+  tasks: makeWords('check', 'change'),
   dueStates: {
-    ...wordsAsIs('overdue', 'due', 'due soon', 'not due', 'not tracked'),
+    ...makeWords('overdue', 'due', 'due soon', 'not due', 'not tracked'),
     'cannot tell': 'not known',
   },
   dueBy: { hours: 'hours', distance: 'distance', period: 'calendar', event: 'event' },
-  severities: wordsAsIs('normal', 'severe'),
+  severities: makeWords('normal', 'severe'),
   roles: {
     refill: 'Refill',
     'dry fill': 'Dry fill',
@@ -179,20 +179,20 @@ export const cardWords: CardWords = {
     temperature: 'Level: oil temperature',
   },
   seals: {
-    ...wordsAsIs('crush washer', 'bonded seal', 'thread sealant', 'gasket', 'liquid gasket'),
+    ...makeWords('crush washer', 'bonded seal', 'thread sealant', 'gasket', 'liquid gasket'),
     'o-ring': 'O-ring',
     none: 'no seal',
     'not stated': 'seal not stated',
   },
-  filters: wordsAsIs('spin-on filter', 'cartridge filter', 'strainer'),
+  filters: makeWords('spin-on filter', 'cartridge filter', 'strainer'),
   sealForms: {
-    ...wordsAsIs('flat', 'folded', 'profile ring'),
+    ...makeWords('flat', 'folded', 'profile ring'),
     captive: 'held on the plug',
     'not stated': 'form not stated',
   },
   sealMaterials: {
-    ...wordsAsIs('copper', 'aluminium', 'soft steel', 'fibre'),
-    ...wordsAsIs('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
+    ...makeWords('copper', 'aluminium', 'soft steel', 'fibre'),
+    ...makeWords('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
     'not stated': 'material not stated',
   },
   replace: {
@@ -249,7 +249,7 @@ export const cardWords: CardWords = {
     'cannot tell': 'not known',
     'by turns': 'by turns, no torque wrench',
   },
-  waits: wordsAsIs('pour', 'drain', 'cure', 'settle'),
+  waits: makeWords('pour', 'drain', 'cure', 'settle'),
   missingKinds: {
     'not stated': 'Not in the manual',
     'cannot tell': 'Not known',
@@ -280,13 +280,13 @@ export const cardWords: CardWords = {
   period: ({ years, months, weeks, days }) =>
     join(
       [
-        years > 0 ? countText(years, 'year') : '',
-        months > 0 ? countText(months, 'month') : '',
-        weeks > 0 ? countText(weeks, 'week') : '',
-        days > 0 ? countText(days, 'day') : '',
+        years > 0 ? writeCount(years, 'year') : '',
+        months > 0 ? writeCount(months, 'month') : '',
+        weeks > 0 ? writeCount(weeks, 'week') : '',
+        days > 0 ? writeCount(days, 'day') : '',
       ].filter((text) => text !== ''),
       'and',
-    ) || countText(0, 'day'),
+    ) || writeCount(0, 'day'),
   duration(seconds) {
     const parts = [
       [Math.floor(seconds / 3600), 'h'],

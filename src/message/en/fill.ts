@@ -3,13 +3,13 @@ import type { FillCodes } from '../../fill/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { capitalize } from './words.js'
 
-function limitsText({ min, max }: { min?: Param; max?: Param }, say: Say): string {
+function writeLimits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   if (min === undefined) return `at most ${say.quantity(max)}`
   return max === undefined ? `at least ${say.quantity(min)}` : `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
 /** `0.09 L less than` or `0.09 L more than`: a minus sign in a sentence is easily missed. */
-function differenceText(
+function writeDifference(
   { value, unit }: FillCodes['fill/refill-level-decides']['difference'],
   say: Say,
 ): string {
@@ -95,15 +95,15 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/refill-as-printed': ({ refilled, printed }, say) =>
     `Refilled ${say.quantity(refilled)}; the manual states ${say.quantity(printed)}.`,
   'fill/refill-inside-band': ({ refilled, ...band }, say) =>
-    `Refilled ${say.quantity(refilled)}; the manual allows ${limitsText(band, say)}.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${writeLimits(band, say)}.`,
   'fill/refill-outside-band': ({ refilled, min, max }, say) =>
-    `Refilled ${say.quantity(refilled)}; the manual allows ${limitsText({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${writeLimits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
   'fill/refill-band-not-stated': ({ refilled, printed, difference }, say) =>
-    `Refilled ${say.quantity(refilled)}, ${differenceText(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
+    `Refilled ${say.quantity(refilled)}, ${writeDifference(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>
     Number(difference.value) === 0
       ? `The ${METHOD_NAMES[method] ?? method} decides; exactly the stated quantity was refilled.`
-      : `The ${METHOD_NAMES[method] ?? method} decides; ${differenceText(difference, say)} the stated quantity was refilled.`,
+      : `The ${METHOD_NAMES[method] ?? method} decides; ${writeDifference(difference, say)} the stated quantity was refilled.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
-    `Stop: ${differenceText(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
+    `Stop: ${writeDifference(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
 }

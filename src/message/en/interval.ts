@@ -3,21 +3,21 @@ import type { DueLine, IntervalCodes, MeterQuantity } from '../../interval/index
 import type { SpecCodes } from '../../spec/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { factNames, METER_NAMES } from './words.js'
+import { METER_NAMES, writeFactNames } from './words.js'
 
 export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/by-meter': ({ verdict, printed, since, from, duePoint, now, left }, say) => {
     const start = `${START_NAMES[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(copyMeter(from))}`
-    return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(copyMeter(duePoint))}; ${say.quantity(copyMeter(now))} on ${say.date(now?.date ?? '')}, ${remainingText(left, say)}.`
+    return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(copyMeter(duePoint))}; ${say.quantity(copyMeter(now))} on ${say.date(now?.date ?? '')}, ${writeRemaining(left, say)}.`
   },
   'interval/by-date': ({ verdict, limit, since, from, duePoint, left }, say) => {
-    const period = limit !== undefined && 'period' in limit ? periodText(limit.period, say) : ''
-    return `${verdict}: ${period} since ${START_NAMES[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remainingText(left, say)}.`
+    const period = limit !== undefined && 'period' in limit ? writePeriod(limit.period, say) : ''
+    return `${verdict}: ${period} since ${START_NAMES[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${writeRemaining(left, say)}.`
   },
   'interval/by-event': ({ event, date }, say) =>
     `due: ${event} on ${say.date(date)}. Service before next use.`,
   'interval/window-left': ({ until }, say) =>
-    `The service window ends ${pointText(until, say)}; after that it is overdue.`,
+    `The service window ends ${writePoint(until, say)}; after that it is overdue.`,
   'interval/not-tracked': ({ meter }) =>
     `Not tracked: this machine has no meter for ${LIMIT_NAMES[meter] ?? meter}.`,
   'interval/governing-limit': ({ by, decidedBy, dueOn }, say) =>
@@ -29,11 +29,11 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/severe-not-given': () =>
     'The manual gives no interval for severe use; the normal one is applied.',
   'interval/early-service-counts': ({ by, date, point: at }, say) =>
-    `Done early on ${say.date(date)}; it counts as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}).`,
+    `Done early on ${say.date(date)}; it counts as the service due ${writePoint(at, say)} (${LIMIT_NAMES[by] ?? by}).`,
   'interval/early-service-does-not-count': ({ by, date, point: at }, say) =>
-    `Done too early on ${say.date(date)} to count as the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}), which stays due.`,
+    `Done too early on ${say.date(date)} to count as the service due ${writePoint(at, say)} (${LIMIT_NAMES[by] ?? by}), which stays due.`,
   'interval/count-restarted': ({ by, date, point: at }, say) =>
-    `Done on ${say.date(date)}, outside the window of the service due ${pointText(at, say)} (${LIMIT_NAMES[by] ?? by}); counting restarts on that day.`,
+    `Done on ${say.date(date)}, outside the window of the service due ${writePoint(at, say)} (${LIMIT_NAMES[by] ?? by}); counting restarts on that day.`,
   'interval/done-by-other-service': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
@@ -57,11 +57,11 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/interval-not-stated': ({ which }) =>
     `The manual states no ${INTERVAL_NAMES[which] ?? which}: see the manual.`,
   'interval/interval-depends': ({ which, facts }, say) =>
-    `The ${INTERVAL_NAMES[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
+    `The ${INTERVAL_NAMES[which] ?? which} depends on ${say.list(writeFactNames(facts))}. Enter it in the log.`,
   'interval/fractional-period': ({ period, factor }, say) =>
-    `${periodText(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
+    `${writePeriod(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
   'interval/due-date-out-of-calendar': ({ period, from }, say) =>
-    `${periodText(period, say)} after ${say.date(from)} is beyond the year 9999. Correct the sheet.`,
+    `${writePeriod(period, say)} after ${say.date(from)} is beyond the year 9999. Correct the sheet.`,
   'interval/no-limit-tracked': () => 'This machine has no meter for any limit of this interval.',
 
   'interval/meter-falls': ({ before, after, from, to }, say) =>
@@ -96,7 +96,8 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `Unknown odometer unit “${unit}”. OdometerUnits must be kilometre or mile; the reading is skipped.`,
   'interval/import-mixed-units': ({ units }, say) =>
     `Odometer readings in ${say.list(units)}. A machine must use one unit; its distances are skipped.`,
-  'interval/import-date-unreadable': ({ text }) => `“${text}” does not start with a date; the reading is skipped.`,
+  'interval/import-date-unreadable': ({ text }) =>
+    `“${text}” does not start with a date; the reading is skipped.`,
 
   'interval/first-longer-than-repeat': ({ by }, say) =>
     `The first interval is longer than the repeat interval (${say.list(by.map((limit) => LIMIT_NAMES[limit] ?? limit))}). Most manuals put the first change early: check the manual.`,
@@ -129,7 +130,7 @@ const INTERVAL_NAMES: Readonly<Record<string, string>> = {
 }
 
 /** A due point: a date as text, or a meter value. */
-function pointText(at: Param, say: Say): string {
+function writePoint(at: Param, say: Say): string {
   return typeof at === 'string' ? `on ${say.date(at)}` : `at ${say.quantity(at)}`
 }
 
@@ -138,7 +139,7 @@ function copyMeter(point: { readonly meter?: MeterQuantity } | undefined): Param
   return point?.meter && { ...point.meter }
 }
 
-function remainingText(left: DueLine['left'], say: Say): string {
+function writeRemaining(left: DueLine['left'], say: Say): string {
   const { value, unit } = left ?? { value: 0, unit: 'd' }
   const size = Math.abs(value)
   const amount = unit === 'd' ? say.count(size, 'day', 'days') : say.quantity({ value: size, unit })
@@ -146,7 +147,7 @@ function remainingText(left: DueLine['left'], say: Say): string {
 }
 
 /** `P1Y6M` as `1 year and 6 months`. */
-function periodText(period: string, say: Say): string {
+function writePeriod(period: string, say: Say): string {
   const parts: string[] = []
   for (const [, digits = '0', unit = 'D'] of period.matchAll(/([0-9]+)([YMWD])/g)) {
     const [singular, plural] = PERIOD_UNIT_NAMES[unit] ?? ['day', 'days']

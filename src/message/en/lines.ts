@@ -1,26 +1,29 @@
 import type { Action } from '../../spec/index.js'
 import type { LineText, StepParams } from '../catalogue.js'
 import {
-  levelConditions,
-  partText,
-  sealText,
-  shortPartText,
-  shortTightenText,
   stopLimitText,
-  stuckWasherText,
+  writeLevelConditions,
+  writePart,
+  writeSeal,
+  writeShortPart,
+  writeShortTightening,
+  writeStuckWasher,
 } from './stepPhrases.js'
 
 type StepList = readonly (StepParams & { readonly do: Action })[]
 
 /** `crack it loose with the 10 mm hex bit socket` */
-const loosenText = ({ drive, socket }: StepParams) =>
+const writeLoosening = ({ drive, socket }: StepParams) =>
   drive === 'hand' ? 'unscrew it' : `crack it loose${socket === undefined ? '' : ` with the ${socket}`}`
 
-const stuckPlugText = ({ beforeDraining, fluid }: StepParams) =>
+const writeStuckPlug = ({ beforeDraining, fluid }: StepParams) =>
   beforeDraining === true ? ` If it stays tight, leave the ${fluid ?? 'oil'} in.` : ''
 
 /** `Turn the plug in by hand until it is finger tight. Tighten it to 20–25 N·m: set 22.5 N·m on the small click wrench.` */
-function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, hasStages, drive }: StepParams) {
+function writeTurningIn(
+  turnIn: string,
+  { torque, turns, setting, wrench, gap, hasStages, drive }: StepParams,
+) {
   if (torque === undefined && drive === 'hand') return `${turnIn} and tighten it by hand.`
   const fingerTight = `${turnIn} by hand until it is finger tight.`
   if (turns !== undefined) return `${fingerTight} Then tighten it ${turns} turns more.`
@@ -39,13 +42,13 @@ function turnInText(turnIn: string, { torque, turns, setting, wrench, gap, hasSt
 const isSealRing = ({ seal, cover, filter }: StepParams) =>
   cover === undefined && filter === undefined && seal !== 'thread sealant' && seal !== 'liquid gasket'
 
-function levelLineText(check: StepParams, topUp: StepParams): string | undefined {
+function writeLevelLine(check: StepParams, topUp: StepParams): string | undefined {
   const { level, below } = check
   if (level?.method !== 'to level hole' || !level.afterFilling || topUp.stopAt === undefined) return undefined
-  const conditions = levelConditions(check)
+  const conditions = writeLevelConditions(check)
   const edgeText = `${below === undefined ? 'at' : `${below} below`} the lower edge of the hole`
   return [
-    `Check the oil level at ${partText(check, 'level opening')}: it must be ${edgeText}`,
+    `Check the oil level at ${writePart(check, 'level opening')}: it must be ${edgeText}`,
     conditions.length === 0 ? '.' : `, with ${conditions.join(', ')}.`,
     ' If it is high, let the excess run out. If it is low, top up with the same oil.',
     ` ${stopLimitText(topUp.stopAt)}`,
@@ -53,7 +56,7 @@ function levelLineText(check: StepParams, topUp: StepParams): string | undefined
 }
 
 /** The gearcases of a leak check: `rear gearcase; hub (left)`; empty if the heading names the only one. */
-function leakPlacesText(checks: StepList): string {
+function writeLeakPlaces(checks: StepList): string {
   const places = checks.map(({ gearcase, instance, shield }) => {
     const place =
       gearcase !== undefined && instance !== undefined ? `${gearcase} (${instance})` : (gearcase ?? instance)
@@ -102,44 +105,44 @@ export const lineTexts: readonly LineText[] = [
   {
     actions: ['clean around', 'crack loose', 'nip by hand'],
     full: (cleanStep, crackStep) =>
-      `Clean around ${partText(cleanStep, 'opening')}, ${loosenText(crackStep)} and turn it back in by hand.${stuckPlugText(crackStep)}`,
-    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose, nip by hand`,
+      `Clean around ${writePart(cleanStep, 'opening')}, ${writeLoosening(crackStep)} and turn it back in by hand.${writeStuckPlug(crackStep)}`,
+    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, nip by hand`,
   },
   {
     actions: ['clean around', 'crack loose'],
     full: (cleanStep, crackStep) =>
-      `Clean around ${partText(cleanStep, 'opening')} and ${loosenText(crackStep)}.${stuckPlugText(crackStep)}`,
-    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose`,
+      `Clean around ${writePart(cleanStep, 'opening')} and ${writeLoosening(crackStep)}.${writeStuckPlug(crackStep)}`,
+    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose`,
   },
   {
     actions: ['place the pan', 'clean around', 'crack loose', 'take out'],
     full: (panStep, _cleanStep, crackStep) =>
-      `Put the drain pan in place. Clean around ${partText(panStep, 'drain plug')}, ${loosenText(crackStep)} and take it out.`,
-    short: (panStep) => `Pan in place; ${shortPartText(panStep, 'drain opening')}: clean, crack loose, out`,
+      `Put the drain pan in place. Clean around ${writePart(panStep, 'drain plug')}, ${writeLoosening(crackStep)} and take it out.`,
+    short: (panStep) => `Pan in place; ${writeShortPart(panStep, 'drain opening')}: clean, crack loose, out`,
   },
   {
     actions: ['clean around', 'crack loose', 'take out'],
     full: (cleanStep, crackStep) =>
-      `Clean around ${partText(cleanStep, 'opening')}, ${loosenText(crackStep)} and take it out.${stuckPlugText(crackStep)}`,
-    short: (cleanStep) => `${shortPartText(cleanStep, 'opening')}: clean, crack loose, out`,
+      `Clean around ${writePart(cleanStep, 'opening')}, ${writeLoosening(crackStep)} and take it out.${writeStuckPlug(crackStep)}`,
+    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, out`,
   },
   {
     actions: ['take out', 'let drain'],
     full: (outStep, { wait, fluid }) =>
       outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `Take out ${partText(outStep, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
+        : `Take out ${writePart(outStep, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
     short: (outStep, { wait, fluid }) =>
       outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${shortPartText(outStep, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
+        : `${writeShortPart(outStep, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
   },
   {
     actions: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
     full: ({ fluid }, magnetStep) =>
       fluid === 'grease'
         ? undefined
-        : `Inspect the old oil in good light, and the magnet of ${partText(magnetStep, 'plug')}. If either has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
+        : `Inspect the old oil in good light, and the magnet of ${writePart(magnetStep, 'plug')}. If either has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined
@@ -149,42 +152,42 @@ export const lineTexts: readonly LineText[] = [
     actions: ['take off old seal', 'wipe the seal face'],
     full: (sealStep, faceStep) =>
       isSealRing(sealStep)
-        ? `Remove the old ${sealText(sealStep)}: leave none of it on the case.${stuckWasherText(sealStep)} Wipe ${partText(faceStep, 'plug')} and its seat clean.`
+        ? `Remove the old ${writeSeal(sealStep)}: leave none of it on the case.${writeStuckWasher(sealStep)} Wipe ${writePart(faceStep, 'plug')} and its seat clean.`
         : undefined,
     short: (sealStep, faceStep) =>
       isSealRing(sealStep)
-        ? `Old ${sealText(sealStep)} off, wipe ${shortPartText(faceStep, 'plug')} and seat`
+        ? `Old ${writeSeal(sealStep)} off, wipe ${writeShortPart(faceStep, 'plug')} and seat`
         : undefined,
   },
   {
     actions: ['wipe the seal face', 'inspect the seal'],
     full: (faceStep, sealStep) =>
       isSealRing(sealStep)
-        ? `Wipe ${partText(faceStep, 'plug')} and its seat clean. Inspect its ${sealText(sealStep)} for cuts and flat spots. If you find any, replace it.`
+        ? `Wipe ${writePart(faceStep, 'plug')} and its seat clean. Inspect its ${writeSeal(sealStep)} for cuts and flat spots. If you find any, replace it.`
         : undefined,
     short: (faceStep, sealStep) =>
       isSealRing(sealStep)
-        ? `Wipe ${shortPartText(faceStep, 'plug')} and seat, inspect its ${sealText(sealStep)}`
+        ? `Wipe ${writeShortPart(faceStep, 'plug')} and seat, inspect its ${writeSeal(sealStep)}`
         : undefined,
   },
   {
     actions: ['fit new seal', 'fit', 'tighten'],
     full: (sealStep, plugStep, tightenStep) =>
       isSealRing(sealStep)
-        ? turnInText(
-            `Fit ${partText(plugStep, 'plug')} with a new ${sealText(sealStep)} and turn it in`,
+        ? writeTurningIn(
+            `Fit ${writePart(plugStep, 'plug')} with a new ${writeSeal(sealStep)} and turn it in`,
             tightenStep,
           )
         : undefined,
     short: (sealStep, _plugStep, tightenStep) =>
       isSealRing(sealStep)
-        ? `New ${sealText(sealStep)}; ${shortTightenText(tightenStep, shortPartText(tightenStep, 'plug'))}`
+        ? `New ${writeSeal(sealStep)}; ${writeShortTightening(tightenStep, writeShortPart(tightenStep, 'plug'))}`
         : undefined,
   },
   {
     actions: ['fit', 'tighten'],
-    full: (plugStep, tightenStep) => turnInText(`Turn ${partText(plugStep, 'plug')} in`, tightenStep),
-    short: (_plugStep, tightenStep) => shortTightenText(tightenStep, shortPartText(tightenStep, 'plug')),
+    full: (plugStep, tightenStep) => writeTurningIn(`Turn ${writePart(plugStep, 'plug')} in`, tightenStep),
+    short: (_plugStep, tightenStep) => writeShortTightening(tightenStep, writeShortPart(tightenStep, 'plug')),
   },
   {
     actions: ['measure the oil', 'pour the oil', 'wait for the hose'],
@@ -192,22 +195,22 @@ export const lineTexts: readonly LineText[] = [
       volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
         : [
-            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${partText(pourStep, 'fill opening')}.`,
+            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${writePart(pourStep, 'fill opening')}.`,
             `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),
     short: ({ volume, totalVolume }, pourStep, { wait, fluid }) =>
       volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
-        : `Measure and pour ${volume}: ${shortPartText(pourStep, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+        : `Measure and pour ${volume}: ${writeShortPart(pourStep, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
   },
   {
     actions: ['check the level', 'top up'],
-    full: levelLineText,
+    full: writeLevelLine,
     short: (check, { stopAt }) =>
       stopAt === undefined
         ? undefined
-        : `Level: ${shortPartText(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, at most ${stopAt} in total`,
+        : `Level: ${writeShortPart(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, at most ${stopAt} in total`,
   },
   {
     actions: ['wipe down', 'check for leaks'],
@@ -215,10 +218,10 @@ export const lineTexts: readonly LineText[] = [
     full: (...steps) =>
       [
         steps.some((step) => step.do === 'wipe down') ? 'Wipe off all spilt oil. ' : '',
-        `Check each plug and joint that you opened for oil${leakPlacesText(selectLeakChecks(steps))}.`,
+        `Check each plug and joint that you opened for oil${writeLeakPlaces(selectLeakChecks(steps))}.`,
         " If one weeps, replace its seal. Do not turn it past the manual's figure.",
       ].join(''),
     short: (...steps) =>
-      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${leakPlacesText(selectLeakChecks(steps))}`,
+      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${writeLeakPlaces(selectLeakChecks(steps))}`,
   },
 ]

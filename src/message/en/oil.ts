@@ -4,7 +4,7 @@ import type { Say, Texts } from '../catalogue.js'
 type Limits = OilCodes['oil/ambient-in-range'] | OilCodes['oil/ambient-not-given']
 
 /** A band in words: `from −10 °C to 30 °C`, `from −10 °C`, `up to 30 °C`. */
-function rangeText({ min, max }: Limits, say: Say): string {
+function writeRange({ min, max }: Limits, say: Say): string {
   if (min === undefined) return max === undefined ? 'any temperature' : `up to ${say.quantity(max)}`
   return max === undefined ? `from ${say.quantity(min)}` : `from ${say.quantity(min)} to ${say.quantity(max)}`
 }
@@ -82,11 +82,11 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/limited-slip-not-on-label': ({ limitedSlip }) =>
     `The label does not say whether the oil contains a limited-slip additive; the manual says: ${limitedSlip}. Check the data sheet.`,
   'oil/ambient-in-range': (params, say) =>
-    `${say.quantity(params.ambient)} is within the manual’s range for this oil: ${rangeText(params, say)}.`,
+    `${say.quantity(params.ambient)} is within the manual’s range for this oil: ${writeRange(params, say)}.`,
   'oil/ambient-out-of-range': (params, say) =>
-    `${say.quantity(params.ambient)} is outside the manual’s range for this oil: ${rangeText(params, say)}.`,
+    `${say.quantity(params.ambient)} is outside the manual’s range for this oil: ${writeRange(params, say)}.`,
   'oil/ambient-not-given': (params, say) =>
-    `The manual’s range for this oil: ${rangeText(params, say)}. Give the ambient temperature.`,
+    `The manual’s range for this oil: ${writeRange(params, say)}. Give the ambient temperature.`,
   'oil/ambient-not-a-range': ({ printed }, say) =>
     `The sheet gives ${say.quantity(printed)} for this oil, not a range. Check the manual.`,
   'oil/ambient-not-limited': () => 'The manual gives no temperature range for this oil.',

@@ -1,9 +1,9 @@
 import type { AtPart, ProcedureCodes, RampObstacle } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
-import { addArticle, capitalize, factNames, SIGNAL_WORDS } from './words.js'
+import { addArticle, capitalize, SIGNAL_WORDS, writeFactNames } from './words.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` if no part is named. */
-function partText({ part, gearcase, instance }: AtPart, fallback: string): string {
+function writePart({ part, gearcase, instance }: AtPart, fallback: string): string {
   const instanceText = instance === undefined ? '' : ` (${instance})`
   if (part === undefined && gearcase !== undefined) return `the ${gearcase}${instanceText}`
   if (part === undefined) return fallback
@@ -13,8 +13,8 @@ function partText({ part, gearcase, instance }: AtPart, fallback: string): strin
 }
 
 /** The gearcase of the part. */
-function gearcaseText({ gearcase, instance }: AtPart): string {
-  return gearcase === undefined ? 'the gearcase' : partText({ gearcase, ...(instance && { instance }) }, '')
+function writeGearcase({ gearcase, instance }: AtPart): string {
+  return gearcase === undefined ? 'the gearcase' : writePart({ gearcase, ...(instance && { instance }) }, '')
 }
 
 const RAMP_OBSTACLES: Readonly<Record<RampObstacle, (part: string) => string>> = {
@@ -28,157 +28,157 @@ const RAMP_OBSTACLES: Readonly<Record<RampObstacle, (part: string) => string>> =
 }
 
 /** ` (step “front-crack-fill”)`, if a step is named. */
-function stepText({ step }: AtPart): string {
+function writeStep({ step }: AtPart): string {
   return step === undefined ? '' : ` (step “${step}”)`
 }
 
 export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/variant-not-found': (params) =>
-    `Only some variants have ${partText(params, 'this part')}, and no step finds out which variant this machine is${stepText(params)}. Find the variant first.`,
+    `Only some variants have ${writePart(params, 'this part')}, and no step finds out which variant this machine is${writeStep(params)}. Find the variant first.`,
   'procedure/manual-not-read': (params) =>
-    `Work starts before the step to read the machine's own manual${stepText(params)}. Put that step first.`,
+    `Work starts before the step to read the machine's own manual${writeStep(params)}. Put that step first.`,
   'procedure/protection-not-worn': (params) =>
-    `Work starts before gloves and eye protection are put on${stepText(params)}. Put that step first.`,
+    `Work starts before gloves and eye protection are put on${writeStep(params)}. Put that step first.`,
   'procedure/machine-not-on-level-ground': (params) =>
-    `Work starts before the machine is parked on level ground${stepText(params)}. Park it first.`,
+    `Work starts before the machine is parked on level ground${writeStep(params)}. Park it first.`,
   'procedure/engine-running': (params) =>
-    `The engine may still be running${stepText(params)}. Stop it before work starts.`,
+    `The engine may still be running${writeStep(params)}. Stop it before work starts.`,
   'procedure/wheels-not-chocked': (params) =>
-    `No wheel is chocked${stepText(params)}. Chock the wheels that stay on the ground first.`,
+    `No wheel is chocked${writeStep(params)}. Chock the wheels that stay on the ground first.`,
   'procedure/machine-not-secured': (params) =>
-    `Work starts before everything that the sheet lists is secured${stepText(params)}. Secure it first.`,
+    `Work starts before everything that the sheet lists is secured${writeStep(params)}. Secure it first.`,
   'procedure/machine-not-secured-for-run': (params) =>
-    `The machine runs before everything that the sheet lists for a run is secured${stepText(params)}. Secure it first.`,
+    `The machine runs before everything that the sheet lists for a run is secured${writeStep(params)}. Secure it first.`,
   'procedure/run-without-oil': (params) =>
-    `The machine runs while a gearcase is drained${stepText(params)}: its gears run dry. Pour the new oil first.`,
+    `The machine runs while a gearcase is drained${writeStep(params)}: its gears run dry. Pour the new oil first.`,
   'procedure/lowered-with-drain-open': (params) =>
-    `The machine is lowered while a drain plug or cover is out${stepText(params)}: oil runs out, and the opening is out of reach. Close it first.`,
+    `The machine is lowered while a drain plug or cover is out${writeStep(params)}: oil runs out, and the opening is out of reach. Close it first.`,
   'procedure/chocks-or-pan-in-place': (params) =>
-    `The machine runs with chocks or the drain pan in place${stepText(params)}. Take them away first.`,
+    `The machine runs with chocks or the drain pan in place${writeStep(params)}. Take them away first.`,
   'procedure/guard-not-refitted': (params) =>
-    `The machine runs without its guard over moving parts${stepText(params)}. Refit the guard first.`,
+    `The machine runs without its guard over moving parts${writeStep(params)}. Refit the guard first.`,
   'procedure/chocks-on-lifted-wheels': (params) =>
-    `The chocks are at wheels that leave the ground${stepText(params)}. Chock the wheels of an axle that stays on the ground.`,
+    `The chocks are at wheels that leave the ground${writeStep(params)}. Chock the wheels of an axle that stays on the ground.`,
   'procedure/axle-not-chocked': (params) =>
-    `Only some of the axles that stay on the ground are chocked${stepText(params)}. Chock both sides of each wheel that stays down.`,
+    `Only some of the axles that stay on the ground are chocked${writeStep(params)}. Chock both sides of each wheel that stays down.`,
   'procedure/jack-as-support': (params) =>
-    `Work under a machine held only by the jack${stepText(params)}. Set it on stands first: a jack lifts, it does not hold.`,
+    `Work under a machine held only by the jack${writeStep(params)}. Set it on stands first: a jack lifts, it does not hold.`,
   'procedure/ramps-and-jack': (params) =>
-    `The machine is jacked up while it is on ramps${stepText(params)}, and can roll off them. Drive off the ramps first.`,
+    `The machine is jacked up while it is on ramps${writeStep(params)}, and can roll off them. Drive off the ramps first.`,
   'procedure/ramps-not-permitted': (params) =>
-    `The manual does not permit these wheels on ramps${stepText(params)}. Use the jack and stands.`,
+    `The manual does not permit these wheels on ramps${writeStep(params)}. Use the jack and stands.`,
   'procedure/driven-with-plug-loose': (params) =>
-    `The machine drives off its ramps with a plug, cover or filter loose${stepText(params)}. Tighten it first; a fill or level plug may be turned in by hand.`,
+    `The machine drives off its ramps with a plug, cover or filter loose${writeStep(params)}. Tighten it first; a fill or level plug may be turned in by hand.`,
   'procedure/machine-not-raised': (params) =>
-    `The machine has not been raised${stepText(params)}. Raise it first, or leave this step out.`,
+    `The machine has not been raised${writeStep(params)}. Raise it first, or leave this step out.`,
   'procedure/drain-not-raised': (params) =>
-    `Oil is drained from ${partText(params, 'the gearcase')} before the machine is raised for it${stepText(params)}. Raise it first: once the plug is out, it is too late.`,
+    `Oil is drained from ${writePart(params, 'the gearcase')} before the machine is raised for it${writeStep(params)}. Raise it first: once the plug is out, it is too late.`,
   'procedure/run-on-stands': (params) =>
-    `The machine is run or moved while it is raised${stepText(params)}. Lower it first.`,
+    `The machine is run or moved while it is raised${writeStep(params)}. Lower it first.`,
   'procedure/machine-must-not-run': (params) =>
-    `The machine runs before its oil is changed, after what happened to it${stepText(params)}. Do not run or tow it: push or winch it clear and carry it.`,
+    `The machine runs before its oil is changed, after what happened to it${writeStep(params)}. Do not run or tow it: push or winch it clear and carry it.`,
   'procedure/wheel-not-clear': (params) =>
-    `The wheel of ${partText(params, 'the gearcase')} cannot be turned while it is on the ground${stepText(params)}. Raise the machine first.`,
+    `The wheel of ${writePart(params, 'the gearcase')} cannot be turned while it is on the ground${writeStep(params)}. Raise the machine first.`,
   'procedure/wheel-turned-with-plug-out': (params) =>
-    `The wheel is turned while ${partText(params, 'a plug')} is open${stepText(params)}. Screw the plug in by hand first.`,
+    `The wheel is turned while ${writePart(params, 'a plug')} is open${writeStep(params)}. Screw the plug in by hand first.`,
   'procedure/wrong-attitude': (params) =>
-    `The machine is not in the attitude that the manual requires for the level of ${partText(params, 'the gearcase')}${stepText(params)}. Lower it, or set it on its stands, as the sheet says.`,
+    `The machine is not in the attitude that the manual requires for the level of ${writePart(params, 'the gearcase')}${writeStep(params)}. Lower it, or set it on its stands, as the sheet says.`,
   'procedure/area-not-cleaned': (params) =>
-    `${capitalize(partText(params, 'the opening'))} is opened before the area around it is clean${stepText(params)}. Clean it first, or dirt falls in.`,
+    `${capitalize(writePart(params, 'the opening'))} is opened before the area around it is clean${writeStep(params)}. Clean it first, or dirt falls in.`,
   'procedure/shield-in-the-way': (params) =>
-    `Work on ${partText(params, 'the gearcase')} starts while its shield is in the way${stepText(params)}. Take the shield off first.`,
+    `Work on ${writePart(params, 'the gearcase')} starts while its shield is in the way${writeStep(params)}. Take the shield off first.`,
   'procedure/fill-not-cracked': (params) =>
-    `${capitalize(partText(params, 'the drain'))} is opened before the fill plug is known to come loose${stepText(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
+    `${capitalize(writePart(params, 'the drain'))} is opened before the fill plug is known to come loose${writeStep(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-plug-loose': (params) =>
-    `The fill plug is still loose when ${partText(params, 'the drain')} is opened${stepText(params)}. Screw the fill plug back in by hand first.`,
+    `The fill plug is still loose when ${writePart(params, 'the drain')} is opened${writeStep(params)}. Screw the fill plug back in by hand first.`,
   'procedure/plug-not-cracked': (params) =>
-    `${capitalize(partText(params, 'the plug'))} is still tight${stepText(params)}. Crack it loose first.`,
+    `${capitalize(writePart(params, 'the plug'))} is still tight${writeStep(params)}. Crack it loose first.`,
   'procedure/no-pan': (params) =>
-    `No pan is under ${partText(params, 'the opening')} when it is opened${stepText(params)}. Place the pan first.`,
+    `No pan is under ${writePart(params, 'the opening')} when it is opened${writeStep(params)}. Place the pan first.`,
   'procedure/opening-closed': (params) =>
-    `${capitalize(partText(params, 'the opening'))} is not open${stepText(params)}. Open it first.`,
+    `${capitalize(writePart(params, 'the opening'))} is not open${writeStep(params)}. Open it first.`,
   'procedure/drain-not-out': (params) =>
-    `Draining starts while ${partText(params, 'the drain')} is in place${stepText(params)}. Take it out first.`,
+    `Draining starts while ${writePart(params, 'the drain')} is in place${writeStep(params)}. Take it out first.`,
   'procedure/part-not-removed': (params) =>
-    `${capitalize(partText(params, 'the part'))} has not been removed, so this step is not possible${stepText(params)}. Remove it first.`,
+    `${capitalize(writePart(params, 'the part'))} has not been removed, so this step is not possible${writeStep(params)}. Remove it first.`,
   'procedure/fill-not-vented': (params) =>
-    `Oil drains through ${partText(params, 'the drain')} while the fill opening is closed${stepText(params)}. Take the fill plug out to let air in.`,
+    `Oil drains through ${writePart(params, 'the drain')} while the fill opening is closed${writeStep(params)}. Take the fill plug out to let air in.`,
   'procedure/oil-not-warm': (params) =>
-    `The oil is drained cold${stepText(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
+    `The oil is drained cold${writeStep(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
   'procedure/sample-not-taken': (params) =>
-    `No oil sample is taken from ${gearcaseText(params)}${stepText(params)}, but the service requires one. Take it from the middle of the stream.`,
+    `No oil sample is taken from ${writeGearcase(params)}${writeStep(params)}, but the service requires one. Take it from the middle of the stream.`,
   'procedure/sample-too-late': (params) =>
-    `The oil of ${gearcaseText(params)} has already run out${stepText(params)}. Take the sample while it runs; oil from the pan is useless as a sample.`,
+    `The oil of ${writeGearcase(params)} has already run out${writeStep(params)}. Take the sample while it runs; oil from the pan is useless as a sample.`,
   'procedure/breather-not-cleared': (params) =>
-    `The breather of ${gearcaseText(params)} has not been checked${stepText(params)}. Make sure it is clear first.`,
+    `The breather of ${writeGearcase(params)} has not been checked${writeStep(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
-    `The wheel is not in the position that ${partText(params, 'the opening')} requires${stepText(params)}. Turn it to its mark first, with the plug in.`,
+    `The wheel is not in the position that ${writePart(params, 'the opening')} requires${writeStep(params)}. Turn it to its mark first, with the plug in.`,
   'procedure/magnet-not-inspected': (params) =>
-    `The magnet of ${partText(params, 'the part')} has not been inspected${stepText(params)}. Inspect it before refitting. If it has chips or pieces, do not refill.`,
+    `The magnet of ${writePart(params, 'the part')} has not been inspected${writeStep(params)}. Inspect it before refitting. If it has chips or pieces, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
-    `The magnet of ${partText(params, 'the part')} is refitted dirty${stepText(params)}. Wipe it clean first.`,
+    `The magnet of ${writePart(params, 'the part')} is refitted dirty${writeStep(params)}. Wipe it clean first.`,
   'procedure/filter-before-drain': (params) =>
-    `${capitalize(partText(params, 'the filter'))} comes off before the oil is drained${stepText(params)}. Drain it first, or all the oil runs out there.`,
+    `${capitalize(writePart(params, 'the filter'))} comes off before the oil is drained${writeStep(params)}. Drain it first, or all the oil runs out there.`,
   'procedure/filter-not-reached': (params) =>
-    `${capitalize(partText(params, 'the filter'))} is behind a plug or cover that is still on${stepText(params)}. Take that off first.`,
+    `${capitalize(writePart(params, 'the filter'))} is behind a plug or cover that is still on${writeStep(params)}. Take that off first.`,
   'procedure/filter-not-inspected': (params) =>
-    `${capitalize(partText(params, 'the filter'))} has not been inspected for metal${stepText(params)}. Inspect it first. If it contains chips or pieces, do not refill.`,
+    `${capitalize(writePart(params, 'the filter'))} has not been inspected for metal${writeStep(params)}. Inspect it first. If it contains chips or pieces, do not refill.`,
   'procedure/filter-not-cleaned': (params) =>
-    `${capitalize(partText(params, 'the strainer'))} goes back dirty${stepText(params)}. Clean it first.`,
+    `${capitalize(writePart(params, 'the strainer'))} goes back dirty${writeStep(params)}. Clean it first.`,
   'procedure/filter-left-out': (params) =>
-    `${capitalize(partText(params, 'the plug or cover'))} is closed while the filter behind it is out${stepText(params)}. Fit the filter first.`,
+    `${capitalize(writePart(params, 'the plug or cover'))} is closed while the filter behind it is out${writeStep(params)}. Fit the filter first.`,
   'procedure/old-seal-not-removed': (params) =>
-    `The old seal of ${partText(params, 'the part')} is still in place${stepText(params)}. Remove it first, and make sure that it is not stuck to the case.`,
+    `The old seal of ${writePart(params, 'the part')} is still in place${writeStep(params)}. Remove it first, and make sure that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
-    `The seal face of ${partText(params, 'the part')} has not been wiped${stepText(params)}. Wipe it clean first.`,
+    `The seal face of ${writePart(params, 'the part')} has not been wiped${writeStep(params)}. Wipe it clean first.`,
   'procedure/seal-not-renewed': (params) =>
-    `${capitalize(partText(params, 'the part'))} is refitted without the seal that the sheet requires${stepText(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
+    `${capitalize(writePart(params, 'the part'))} is refitted without the seal that the sheet requires${writeStep(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
   'procedure/part-not-fitted': (params) =>
-    `${capitalize(partText(params, 'the part'))} is tightened before it is fitted with its seal${stepText(params)}. Fit it first.`,
+    `${capitalize(writePart(params, 'the part'))} is tightened before it is fitted with its seal${writeStep(params)}. Fit it first.`,
   'procedure/oil-not-drained': (params) =>
-    `The old oil of ${partText(params, 'the gearcase')} is never drained${stepText(params)}. Drain it before you pour new oil.`,
+    `The old oil of ${writePart(params, 'the gearcase')} is never drained${writeStep(params)}. Drain it before you pour new oil.`,
   'procedure/drain-left-closed': (params) =>
-    `A further drain of ${partText(params, 'the gearcase')} is never opened${stepText(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
+    `A further drain of ${writePart(params, 'the gearcase')} is never opened${writeStep(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
   'procedure/oil-not-inspected': (params) =>
-    `The old oil of ${gearcaseText(params)} is not inspected${stepText(params)}. Inspect it while the gearcase is still open.`,
+    `The old oil of ${writeGearcase(params)} is not inspected${writeStep(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
-    `The new oil for ${gearcaseText(params)} is not measured${stepText(params)}. Measure the refill first.`,
+    `The new oil for ${writeGearcase(params)} is not measured${writeStep(params)}. Measure the refill first.`,
   'procedure/additive-missing': (params) =>
-    `The oil for ${partText(params, 'the gearcase')} goes in without the additive that the sheet requires${stepText(params)}. Add it first.`,
+    `The oil for ${writePart(params, 'the gearcase')} goes in without the additive that the sheet requires${writeStep(params)}. Add it first.`,
   'procedure/oil-poured-twice': (params) =>
-    `The whole refill goes into ${gearcaseText(params)} a second time${stepText(params)}: too much oil foams and pushes the seals out. Remove this step, or drain first.`,
+    `The whole refill goes into ${writeGearcase(params)} a second time${writeStep(params)}: too much oil foams and pushes the seals out. Remove this step, or drain first.`,
   'procedure/drain-not-tightened': (params) =>
-    `Oil is poured through ${partText(params, 'the fill opening')} while a plug, cover or filter below it is not tight${stepText(params)}. Tighten it first.`,
+    `Oil is poured through ${writePart(params, 'the fill opening')} while a plug, cover or filter below it is not tight${writeStep(params)}. Tighten it first.`,
   'procedure/cover-not-cured': (params) =>
-    `Oil is poured through ${partText(params, 'the fill opening')} before the sealant on the cover has cured${stepText(params)}. Wait for the cure first.`,
+    `Oil is poured through ${writePart(params, 'the fill opening')} before the sealant on the cover has cured${writeStep(params)}. Wait for the cure first.`,
   'procedure/cover-not-tightened': (params) =>
-    `The sealant of ${partText(params, 'the cover')} cures before the cover is tight${stepText(params)}. Tighten it first.`,
+    `The sealant of ${writePart(params, 'the cover')} cures before the cover is tight${writeStep(params)}. Tighten it first.`,
   'procedure/hose-not-empty': (params) =>
-    `There is still oil in the hose${stepText(params)}. Wait until it is empty before the level is checked or ${partText(params, 'the fill opening')} is closed.`,
+    `There is still oil in the hose${writeStep(params)}. Wait until it is empty before the level is checked or ${writePart(params, 'the fill opening')} is closed.`,
   'procedure/oil-not-settled': (params) =>
-    `The level at ${partText(params, 'the opening')} is checked before the oil has settled${stepText(params)}. Let it settle first.`,
+    `The level at ${writePart(params, 'the opening')} is checked before the oil has settled${writeStep(params)}. Let it settle first.`,
   'procedure/level-not-checked': (params) =>
-    `The level at ${partText(params, 'the level opening')} is never checked${stepText(params)}. Check it while the plug is out.`,
+    `The level at ${writePart(params, 'the level opening')} is never checked${writeStep(params)}. Check it while the plug is out.`,
   'procedure/level-not-rechecked': (params) =>
-    `The level at ${partText(params, 'the level opening')} is not checked again after the run${stepText(params)}. Check it again: the run spreads the oil.`,
+    `The level at ${writePart(params, 'the level opening')} is not checked again after the run${writeStep(params)}. Check it again: the run spreads the oil.`,
   'procedure/oil-not-topped-up': (params) =>
-    `No step tops up the oil after the second check of ${partText(params, 'the level')}${stepText(params)}. Add that step.`,
+    `No step tops up the oil after the second check of ${writePart(params, 'the level')}${writeStep(params)}. Add that step.`,
   'procedure/part-not-tightened': (params) =>
-    `${capitalize(partText(params, 'a part that was opened'))} is open or not tight${stepText(params)}. Tighten it first.`,
+    `${capitalize(writePart(params, 'a part that was opened'))} is open or not tight${writeStep(params)}. Tighten it first.`,
   'procedure/gearcase-not-wiped': (params) =>
-    `${capitalize(partText(params, 'the gearcase'))} is checked for leaks before it is wiped down${stepText(params)}. Wipe it first: spilt oil hides a leak.`,
+    `${capitalize(writePart(params, 'the gearcase'))} is checked for leaks before it is wiped down${writeStep(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
-    `There is no leak check at ${partText(params, 'the opened parts')}${stepText(params)}. Check when everything is tight.`,
+    `There is no leak check at ${writePart(params, 'the opened parts')}${writeStep(params)}. Check when everything is tight.`,
   'procedure/leaks-not-checked-after-run': (params) =>
-    `There is no leak check at ${partText(params, 'the opened parts')} after the run${stepText(params)}. Check again: warm oil leaks more easily.`,
+    `There is no leak check at ${writePart(params, 'the opened parts')} after the run${writeStep(params)}. Check again: warm oil leaks more easily.`,
   'procedure/filter-not-changed': (params) =>
-    `A filter or strainer of ${partText(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
+    `A filter or strainer of ${writePart(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
   'procedure/oil-not-refilled': (params) =>
-    `${capitalize(partText(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
+    `${capitalize(writePart(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>
-    `The sheet requires a second level check of ${partText(params, 'the gearcase')} after a short run, and there is no run. Add the run and the check.`,
+    `The sheet requires a second level check of ${writePart(params, 'the gearcase')} after a short run, and there is no run. Add the run and the check.`,
   'procedure/shield-left-off': (params) =>
-    `${capitalize(partText(params, 'a shield'))} is never refitted. Refit it.`,
+    `${capitalize(writePart(params, 'a shield'))} is never refitted. Refit it.`,
   'procedure/machine-not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
   'procedure/used-oil-left': () =>
     'Used oil is left in the pan. Take it away in a closed container marked as used oil.',
@@ -198,9 +198,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
       ? `Step “${step}” names the instance “${instance}”, but there is only one ${gearcase ?? 'such part'}. Leave the instance out.`
       : `Step “${step}” names the instance “${instance}”; the ${gearcase ?? 'gearcase'} has ${say.list(known)}.`,
   'procedure/wheel-mark-missing': (params) =>
-    `The step does not say where the wheel's mark must be${stepText(params)}. Name the wheel mark.`,
+    `The step does not say where the wheel's mark must be${writeStep(params)}. Name the wheel mark.`,
   'procedure/part-not-on-this-machine': (params) =>
-    `This machine does not have ${partText(params, 'the part')}${stepText(params)}. Leave the step out.`,
+    `This machine does not have ${writePart(params, 'the part')}${writeStep(params)}. Leave the step out.`,
   'procedure/figure-missing': ({ step, name, pointer }) =>
     `Step “${step}” has no “${name}”. Point it to ${pointer}.`,
   'procedure/wrong-figure': ({ step, name, pointer, found }) =>
@@ -218,7 +218,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” does not apply to this machine; no steps are written for it.`,
   'procedure/part-not-known': ({ part, missing }, say) =>
-    `Unknown whether this machine has the ${part}: it depends on ${say.list(factNames(missing))}. Check the machine first, as the steps say.`,
+    `Unknown whether this machine has the ${part}: it depends on ${say.list(writeFactNames(missing))}. Check the machine first, as the steps say.`,
   'procedure/oil-owner-missing': ({ part }) =>
     `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>

@@ -2,7 +2,7 @@ import type { Param } from '../../base/index.js'
 import { type QuantityCodes, unitSymbol } from '../../quantity/index.js'
 import type { Texts } from '../catalogue.js'
 
-const symbols = (candidates: readonly Parameters<typeof unitSymbol>[0][]): string[] =>
+const listSymbols = (candidates: readonly Parameters<typeof unitSymbol>[0][]): string[] =>
   candidates.map(unitSymbol)
 
 export const quantityTexts: Texts<QuantityCodes> = {
@@ -26,12 +26,12 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/unit-is-unknown': ({ text }) => `Unknown unit “${text}”.`,
   'quantity/unit-is-ambiguous': ({ text, candidates }, say) =>
     candidates.length === 1
-      ? `“${text}” alone is not a unit. Did you mean ${say.list(symbols(candidates))}?`
-      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write which one you mean.`,
+      ? `“${text}” alone is not a unit. Did you mean ${say.list(listSymbols(candidates))}?`
+      : `“${text}” is ambiguous: ${say.list(listSymbols(candidates))}. Write which one you mean.`,
   'quantity/ratio-of-units': ({ text, candidates }, say) =>
-    `“${text}” is one unit divided by another; torque is force times length. Did you mean ${say.list(symbols(candidates))}?`,
+    `“${text}” is one unit divided by another; torque is force times length. Did you mean ${say.list(listSymbols(candidates))}?`,
   'quantity/unit-in-wrong-case': ({ text, candidates }, say) =>
-    `Upper and lower case change the meaning of “${text}”. Did you mean ${say.list(symbols(candidates))}?`,
+    `Upper and lower case change the meaning of “${text}”. Did you mean ${say.list(listSymbols(candidates))}?`,
   'quantity/mass-unit-for-force': ({ text, unit }) =>
     `“${text}” has a unit of mass instead of force; read as ${unitSymbol(unit)}.`,
   'quantity/unit-of-other-measure': ({ unit, measure }) =>
@@ -39,16 +39,16 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/text-after-quantity': ({ text }) =>
     `Unexpected text after the quantity: “${text}”. Write one quantity only.`,
   'quantity/printed-figures-differ-slightly': ({ first, second, missPercent }, say) =>
-    `${band(first, say)} and ${band(second, say)} differ by ${say.number(missPercent, 2)} %. Check the manual; one of them may be a misprint.`,
+    `${writeBand(first, say)} and ${writeBand(second, say)} differ by ${say.number(missPercent, 2)} %. Check the manual; one of them may be a misprint.`,
   'quantity/printed-figures-slip': ({ first, second, slip, ratio }, say) =>
-    `${band(first, say)} and ${band(second, say)} differ by a factor of ${ratio}: ${SLIP_NAMES[slip]}. Find out which is right before use.`,
+    `${writeBand(first, say)} and ${writeBand(second, say)} differ by a factor of ${ratio}: ${SLIP_NAMES[slip]}. Find out which is right before use.`,
   'quantity/printed-figures-differ': ({ first, second, missPercent }, say) =>
-    `${band(first, say)} and ${band(second, say)} cannot be the same value; they differ by ${say.number(missPercent, 2)} %. Check the manual.`,
+    `${writeBand(first, say)} and ${writeBand(second, say)} cannot be the same value; they differ by ${say.number(missPercent, 2)} %. Check the manual.`,
   'quantity/printed-figures-not-comparable': ({ first, second }, say) =>
-    `${band(first, say)} and ${band(second, say)} are not limits of the same kind, so they cannot be compared.`,
+    `${writeBand(first, say)} and ${writeBand(second, say)} are not limits of the same kind, so they cannot be compared.`,
 }
 
-const band = (value: Param, say: { quantity(value: Param | undefined): string }): string =>
+const writeBand = (value: Param, say: { quantity(value: Param | undefined): string }): string =>
   say.quantity(value)
 
 const SLIP_NAMES: { readonly [Slip in QuantityCodes['quantity/printed-figures-slip']['slip']]: string } = {

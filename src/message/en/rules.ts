@@ -1,6 +1,6 @@
 import type { RuleCodes } from '../../rules/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { METER_NAMES, unitName } from './words.js'
+import { METER_NAMES, writeUnitName } from './words.js'
 
 interface Suggestion {
   readonly known: readonly string[]
@@ -9,7 +9,7 @@ interface Suggestion {
 }
 
 /** The probable name, or the known names. Starts with a space; empty if no name is known. */
-function suggestionText({ meant, known, more }: Suggestion, say: Say): string {
+function writeSuggestion({ meant, known, more }: Suggestion, say: Say): string {
   if (meant !== undefined) return ` Did you mean “${meant}”?`
   if (known.length === 0) return ''
   const names = known.map((name) => `“${name}”`)
@@ -30,7 +30,7 @@ const WARRANTY_FACT_NAMES: Readonly<
   signature: 'a signature',
 }
 
-function refillCureText({ value, unit }: Volume, byLevel: boolean, say: Say): string {
+function writeRefillFix({ value, unit }: Volume, byLevel: boolean, say: Say): string {
   if (byLevel)
     return 'make sure that the machine is level and the oil was fully drained, then set the level at its mark.'
   const amount = say.quantity({ value: Math.abs(value), unit })
@@ -64,7 +64,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? 'Empty condition: every machine meets it. Complete it, or remove it.'
       : 'Empty list: no machine meets the condition. Complete the list, or remove it.',
   'spec/dangling-reference': ({ to, id, ...names }, say) =>
-    `The sheet has no ${to} “${id}”.${suggestionText(names, say)}`,
+    `The sheet has no ${to} “${id}”.${writeSuggestion(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
     `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
@@ -94,15 +94,15 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
     `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
   'spec/sheet-not-found': ({ id, ...names }, say) =>
-    `No sheet “${id}” is in this set.${suggestionText(names, say)}`,
+    `No sheet “${id}” is in this set.${writeSuggestion(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
     `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((knownRevision) => `“${knownRevision}”`))}. Compare the two, then name the right revisionKnown.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
-    `Expected ${MEASURE_NAMES[required] ?? required}, found ${MEASURE_NAMES[measure] ?? measure} (${unitName(unit, say)}).`,
+    `Expected ${MEASURE_NAMES[required] ?? required}, found ${MEASURE_NAMES[measure] ?? measure} (${writeUnitName(unit, say)}).`,
   'spec/unknown-variant': ({ id, ...names }, say) =>
-    `The sheet has no variant “${id}”.${suggestionText(names, say)}`,
+    `The sheet has no variant “${id}”.${writeSuggestion(names, say)}`,
   'spec/variants-overlap': ({ variant, with: other }) =>
     `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
@@ -228,7 +228,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'log/record-of-other-machine': ({ machine, log, record }) =>
     `The record “${record}” belongs to the machine “${machine}”, but this is the log of “${log}”.`,
   'log/unknown-part': ({ id, ...names }, say) =>
-    `The sheet has no “${id}” here.${suggestionText(names, say)}`,
+    `The sheet has no “${id}” here.${writeSuggestion(names, say)}`,
   'log/used-before-commissioned': ({ date, commissioned }, say) =>
     `${say.date(date)} is before the first use on ${say.date(commissioned)}. Correct one of the two dates.`,
   'log/variant-contradicted': ({ variant, candidates }, say) => {
@@ -268,7 +268,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/corrects-itself': ({ id }) =>
     `Correcting “${id}” leads back to this record. Name the record of the service itself.`,
   'record/corrects-unknown-record': ({ id, ...names }, say) =>
-    `The log of this machine has no record “${id}” to correct.${suggestionText(names, say)}`,
+    `The log of this machine has no record “${id}” to correct.${writeSuggestion(names, say)}`,
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>
@@ -278,7 +278,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? `${gearcase}: level not checked. Check it before the machine works.`
       : `${gearcase}: level ${level} the mark. Correct it before the machine works.`,
   'record/machine-not-found': ({ id, ...names }, say) =>
-    `No log of the machine “${id}” is in this set.${suggestionText(names, say)}`,
+    `No log of the machine “${id}” is in this set.${writeSuggestion(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
     `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet or in a filter`}, and it was filled. Stop the machine and have the gearcase opened.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
@@ -294,7 +294,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/refill-not-recorded': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
   'record/refill-outside-tolerance': ({ gearcase, refilled, printedRefill, byLevel, reason }, say) =>
-    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${refillCureText(reason.params['difference'] as Volume, byLevel, say)}`,
+    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${writeRefillFix(reason.params['difference'] as Volume, byLevel, say)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`
@@ -311,11 +311,11 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
     `${part}: ${say.count(turns, 'turn', 'turns')} past finger tight; the sheet states ${max === undefined ? `at least ${min}` : `${min} to ${max}`}.`,
   'record/unknown-container': ({ id, ...names }, say) =>
-    `No container “${id}” is in this set.${suggestionText(names, say)}`,
+    `No container “${id}” is in this set.${writeSuggestion(names, say)}`,
   'record/unknown-part': ({ id, ...names }, say) =>
-    `The sheet has no “${id}” here.${suggestionText(names, say)}`,
+    `The sheet has no “${id}” here.${writeSuggestion(names, say)}`,
   'record/unknown-tool': ({ id, ...names }, say) =>
-    `No torque wrench “${id}” is in this set.${suggestionText(names, say)}`,
+    `No torque wrench “${id}” is in this set.${writeSuggestion(names, say)}`,
   'record/water-in-the-oil': ({ gearcase }) =>
     `${gearcase}: milky oil. Find where the water enters, then change the oil again after a short run.`,
   'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>

@@ -1,7 +1,7 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { capitalize, factNames, join, METER_NAMES, SIGNAL_WORDS } from './words.js'
+import { capitalize, join, METER_NAMES, SIGNAL_WORDS, writeFactNames } from './words.js'
 
 const SUPPLY_NAMES: Readonly<Record<string, string>> = {
   rags: 'rags',
@@ -16,60 +16,60 @@ const SUPPLY_NAMES: Readonly<Record<string, string>> = {
   'used-oil container': 'a closed container marked for used oil',
 }
 
-const roleText = (role: string): string =>
+const writeRole = (role: string): string =>
   (cardWords.roles as Readonly<Record<string, string>>)[role]?.toLowerCase() ?? role
 
 /** `rear gearcase, left: drain plug`. */
-function partText({ gearcase, part, instance }: PartName): string {
+function writePart({ gearcase, part, instance }: PartName): string {
   const placeText = [gearcase, instance?.name].filter((word) => word !== undefined).join(', ')
   if (part === undefined) return placeText === '' ? 'the machine' : placeText
   return placeText === '' ? part : `${placeText}: ${part}`
 }
 
 /** `2019 to 2021`, `from KA004512`. */
-function rangeText(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
+function writeRange(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
   if (from === undefined) return to === undefined ? `that begin with ${prefix}` : `up to ${prefix}${to}`
   return to === undefined ? `from ${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`
 }
 
 /** `80 to 95 h`, `at least 80 h`; rounded to two digits after a word such as `about`. */
-function amountText(
+function writeAmount(
   { min, max, unit }: { readonly min?: number; readonly max?: number; readonly unit: string },
   say: Say,
   about = '',
 ): string {
-  const quantityText = (value: number) =>
+  const writeQuantity = (value: number) =>
     say.quantity({ value: about === '' ? value : Number(value.toPrecision(2)), unit })
-  if (min === undefined) return max === undefined ? '' : `at most ${quantityText(max)}`
-  if (max === undefined) return `at least ${quantityText(min)}`
-  return quantityText(min) === quantityText(max)
-    ? `${about}${quantityText(min)}`
-    : `${about}${quantityText(min)} to ${quantityText(max)}`
+  if (min === undefined) return max === undefined ? '' : `at most ${writeQuantity(max)}`
+  if (max === undefined) return `at least ${writeQuantity(min)}`
+  return writeQuantity(min) === writeQuantity(max)
+    ? `${about}${writeQuantity(min)}`
+    : `${about}${writeQuantity(min)} to ${writeQuantity(max)}`
 }
 
 export const serviceTexts: Texts<ServiceCodes> = {
   'service/part-not-known': ({ part, facts }, say) =>
-    `Unknown whether this machine has this part (${partText(part)}). Find out the ${say.list(factNames(facts))}.`,
+    `Unknown whether this machine has this part (${writePart(part)}). Find out the ${say.list(writeFactNames(facts))}.`,
   'service/variant-not-known': ({ facts, candidates }, say) =>
-    `The variant is not known: ${candidates.join(' or ')}. Find out the ${say.list(factNames(facts))}.`,
+    `The variant is not known: ${candidates.join(' or ')}. Find out the ${say.list(writeFactNames(facts))}.`,
   'service/variant-contradicted': ({ candidates }) =>
     candidates.length === 0
       ? 'The facts in the log fit no variant of the sheet. Check the plate.'
       : `The log contradicts itself: its other facts fit ${candidates.join(' or ')}, not the variant that it names. Check the plate.`,
   'service/figure-not-stated': ({ part, role }) =>
     role === 'fasteners'
-      ? `${capitalize(partText(part))}: number of fasteners not stated. Count them.`
-      : `${capitalize(partText(part))}: ${roleText(role)} not stated. See the manual.`,
+      ? `${capitalize(writePart(part))}: number of fasteners not stated. Count them.`
+      : `${capitalize(writePart(part))}: ${writeRole(role)} not stated. See the manual.`,
   'service/figure-not-known': ({ part, role, facts }, say) =>
-    `${capitalize(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
+    `${capitalize(writePart(part))}: ${writeRole(role)} depends on ${say.list(writeFactNames(facts))}. Find that out first.`,
   'service/torque-not-settled': ({ part }) =>
-    `${capitalize(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
+    `${capitalize(writePart(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
   'service/settings-need-toolbox': ({ parts }) =>
-    `No toolbox given, so the stated torques have no wrench setting (${parts.map(partText).join('; ')}). Give a toolbox.`,
+    `No toolbox given, so the stated torques have no wrench setting (${parts.map(writePart).join('; ')}). Give a toolbox.`,
   'service/due-not-known': ({ parts, service, reason }, say) =>
-    `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason(reason)}`,
+    `Unknown whether the ${service} is due (${parts.map(writePart).join('; ')}). ${say.reason(reason)}`,
   'service/ambient-not-given': ({ part }) =>
-    `No ambient temperature given; oil not matched to temperature (${partText(part)}).`,
+    `No ambient temperature given; oil not matched to temperature (${writePart(part)}).`,
   'service/no-toolbox': () => 'No toolbox given: wrenches, vessel and pan not checked.',
   'service/no-stock': () => 'No stock given: everything is listed to buy.',
   'service/viscosity-not-known': ({ oil }) =>
@@ -77,22 +77,22 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/oil-for-ambient': ({ oil, ambient }, say) =>
     `At ${say.quantity(ambient)} the sheet permits ${oil}.`,
   'service/several-suitable-oils': ({ part, oils, chosen }, say) =>
-    `Several oils in stock meet the manual (${partText(part)}): ${say.list(oils)}. This plan uses ${chosen}; record the oil that you fill in.`,
+    `Several oils in stock meet the manual (${writePart(part)}): ${say.list(oils)}. This plan uses ${chosen}; record the oil that you fill in.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
   'service/no-oil-for-ambient': ({ part, ambient }, say) =>
-    `No oil in the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,
+    `No oil in the sheet is permitted at ${say.quantity(ambient)} (${writePart(part)}).`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
     `The ${container} is not ${oil}. ${say.reason(reason)}`,
   'service/ask-oil-maker': ({ container, oil, reason }, say) =>
     `Ask the oil's maker whether the ${container} may replace ${oil}. ${say.reason(reason)}`,
   'service/no-suitable-oil': ({ part, oil, offered, reasons }, say) =>
     [
-      `No suitable oil in stock for the ${partText(part)}: required ${oil}, in stock ${say.list(offered)}.`,
+      `No suitable oil in stock for the ${writePart(part)}: required ${oil}, in stock ${say.list(offered)}.`,
       ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
   'service/no-wrench-fits': ({ part, reasons }, say) =>
     [
-      `No wrench in the toolbox can be set for the ${partText(part)}.`,
+      `No wrench in the toolbox can be set for the ${writePart(part)}.`,
       ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
   'service/wrench-required': ({ from, to, count }, say) =>
@@ -110,13 +110,13 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/adaptor-between': ({ adaptor, wrenches }, say) =>
     `Put the ${adaptor} between the socket and the ${say.list(wrenches)}. It is in line, so the setting does not change.`,
   'service/socket-missing': ({ part, drive, size }) =>
-    `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${partText(part)}).`,
-  'service/turned-by-hand': ({ part }) => `By hand (${partText(part)}).`,
+    `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${writePart(part)}).`,
+  'service/turned-by-hand': ({ part }) => `By hand (${writePart(part)}).`,
   'service/drive-not-stated': ({ part }) =>
-    `The sheet states no tool size (${partText(part)}). Check it before you leave.`,
+    `The sheet states no tool size (${writePart(part)}). Check it before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
-    `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason(reason)}`,
-  'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${partText(part)}).`,
+    `The ${vessel} is not accurate enough for the ${writePart(part)}. ${say.reason(reason)}`,
+  'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${writePart(part)}).`,
   'service/pan-too-small': ({ pan, size, volume }, say) =>
     `The ${pan} (${say.quantity(size)}) is too small for the ${say.quantity(volume)} of this visit. Bring a larger one, or empty it between drains.`,
   'service/no-pan': ({ volume }, say) =>
@@ -142,10 +142,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/seal-replace-not-stated': ({ count }, say) =>
     `${say.number(count)} new: the manual does not say when to replace it.`,
   'service/access-not-stated': ({ part }) =>
-    `${capitalize(partText(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
+    `${capitalize(writePart(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspect it and use it again only if it is good; have ${say.count(count, 'spare', 'spares')} ready.`,
-  'service/seal-not-known': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,
+  'service/seal-not-known': ({ part }) => `The seal is not known (${writePart(part)}). See the manual.`,
   'service/pour-through': ({ filler, oil, temperature }, say) =>
     `${capitalize(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
   'service/hose-bore-not-known': ({ filler }) =>
@@ -154,11 +154,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `About ${say.number(Number(fastest.value))} to ${say.quantity(slowest)} for usual hoses (bore ${say.number(Number(from.value))} to ${say.quantity(to)}).`,
   'service/warm-the-bottle': ({ temperature }, say) =>
     `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors beforehand, or stand it closed in warm water. Never heat it over a flame.`,
-  'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
+  'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${writePart(part)}).`,
   'service/no-oil-to-pour': ({ part }) =>
-    `The oil is not known, so no pouring time is calculated (${partText(part)}).`,
+    `The oil is not known, so no pouring time is calculated (${writePart(part)}).`,
   'service/pour-volume-not-known': ({ part }) =>
-    `The quantity is not known, so no pouring time is calculated (${partText(part)}).`,
+    `The quantity is not known, so no pouring time is calculated (${writePart(part)}).`,
   'service/drain-until-drips': () => 'Drain until it only drips.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
   'service/settle-not-stated': () => 'The sheet states no settling time. See the manual.',
@@ -183,8 +183,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     const prefix = serials?.prefix ?? ''
     const facts = [
       variants && join(variants, 'or'),
-      modelYears && `model years ${rangeText(modelYears.from, modelYears.to)}`,
-      serials && `serial numbers ${rangeText(serials.from, serials.to, prefix)}`,
+      modelYears && `model years ${writeRange(modelYears.from, modelYears.to)}`,
+      serials && `serial numbers ${writeRange(serials.from, serials.to, prefix)}`,
       market && `the market ${join(market, 'or')}`,
     ]
     return `Only on ${join(
@@ -197,7 +197,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/sample-label': ({ machine, part, date, hours, oil, hoursOnOil }, say) =>
     `Label of the sample: ${[
       machine,
-      partText(part),
+      writePart(part),
       date,
       hours && say.quantity(hours),
       oil ?? 'oil not known',
@@ -209,8 +209,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
   'service/drain-limit-from-dry-fill': ({ part, volume }, say) =>
-    `The sheet states no refill; up to the dry fill of ${say.quantity(volume)} may drain (${partText(part)}).`,
-  'service/used-oil-not-known': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
+    `The sheet states no refill; up to the dry fill of ${say.quantity(volume)} may drain (${writePart(part)}).`,
+  'service/used-oil-not-known': ({ part }) => `The quantity of used oil is not known (${writePart(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
   'service/record-not-counted': ({ date, reason }, say) =>
@@ -218,23 +218,23 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/not-to-be-used': ({ signal, date, fault }, say) =>
     `${SIGNAL_WORDS[signal]}: Do not use this machine. A fault has been open since ${say.date(date)}. ${say.reason(fault)}`,
   'service/no-oil-added': ({ part, since }, say) =>
-    `${capitalize(partText(part))}: no oil added since ${say.date(since)}.`,
+    `${capitalize(writePart(part))}: no oil added since ${say.date(since)}.`,
   'service/oil-start-not-known': ({ part }) =>
-    `No oil change and no day of first use on record (${partText(part)}): enter them to see how fast oil is lost.`,
+    `No oil change and no day of first use on record (${writePart(part)}): enter them to see how fast oil is lost.`,
   'service/oil-added': ({ part, added, count, since, days, hours, per100Hours, percentOfFill }, say) => {
     const topUpsText = count === 1 ? '' : ` in ${say.number(count)} top-ups`
     const durationText = hours
-      ? `, ${amountText(hours, say)}`
+      ? `, ${writeAmount(hours, say)}`
       : days === undefined
         ? ''
         : `, ${say.count(days, 'day', 'days')}`
     const startText = since === undefined ? '' : ` since ${say.date(since)}`
-    const rateText = per100Hours ? `, ${amountText(per100Hours, say, 'about ')} per 100 h` : ''
+    const rateText = per100Hours ? `, ${writeAmount(per100Hours, say, 'about ')} per 100 h` : ''
     const shareText = percentOfFill === undefined ? '' : `, ${say.number(percentOfFill, 0)} % of the fill`
-    return `${capitalize(partText(part))}: ${say.quantity(added)} added${topUpsText}${startText}${durationText}${rateText}${shareText}.`
+    return `${capitalize(writePart(part))}: ${say.quantity(added)} added${topUpsText}${startText}${durationText}${rateText}${shareText}.`
   },
   'service/top-up-instance-missing': ({ part }) =>
-    `The top-ups do not name the instance (${partText(part)}): look for leaks at each.`,
+    `The top-ups do not name the instance (${writePart(part)}): look for leaks at each.`,
   'service/oil-may-have-settled': () =>
     'A small quantity soon after an oil change: the oil may have settled. Check the level again after 10 h.',
   'service/look-for-leaks': () =>

@@ -1,7 +1,7 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
 import { describeNotation } from './notation.js'
-import { capitalize, factName, join, unitName } from './words.js'
+import { capitalize, join, writeFactName, writeUnitName } from './words.js'
 
 const TYPE_NAMES: Readonly<Record<TypeName, string>> = {
   object: 'an object',
@@ -55,9 +55,9 @@ const NOT_PLAIN_NAMES: Readonly<Record<NotPlain, string>> = {
 
 const quote = (text: string): string => `"${text}"`
 const joinWithOr = (items: readonly string[]): string => join(items, 'or')
-const suggestionText = (didYouMean: string | undefined): string =>
+const writeSuggestion = (didYouMean: string | undefined): string =>
   didYouMean === undefined ? '' : ` Did you mean ${quote(didYouMean)}?`
-const rangeText = (from: number | string | undefined, to: number | string | undefined): string =>
+const writeRange = (from: number | string | undefined, to: number | string | undefined): string =>
   from === undefined ? `up to ${to}` : to === undefined ? `from ${from}` : `${from} to ${to}`
 
 export const specTexts: Texts<SpecCodes> = {
@@ -76,7 +76,7 @@ export const specTexts: Texts<SpecCodes> = {
     `No variant of the sheet fits this machine; the sheet has ${say.list(known)}. Check the serial number, or find the sheet that covers it.`,
   'spec/variant-without-condition': ({ variant }) =>
     `The sheet gives no condition for variant ${variant}; the log must name it.`,
-  'spec/fact-missing': ({ fact }) => `The ${factName(fact)} is not known. Enter it in the log.`,
+  'spec/fact-missing': ({ fact }) => `The ${writeFactName(fact)} is not known. Enter it in the log.`,
   'spec/variant-listed': ({ variants, listed }, say) =>
     `Applies to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
   'spec/variant-not-listed': ({ variants, listed }, say) =>
@@ -84,17 +84,17 @@ export const specTexts: Texts<SpecCodes> = {
       ? 'Applies to no variant: the list is empty.'
       : `Applies only to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
   'spec/model-year-in-range': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is in the range ${rangeText(from, to)}.`,
+    `Model year ${modelYear} is in the range ${writeRange(from, to)}.`,
   'spec/model-year-out-of-range': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is outside the range ${rangeText(from, to)}.`,
+    `Model year ${modelYear} is outside the range ${writeRange(from, to)}.`,
   'spec/serial-in-range': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is in the range ${serialRangeText(prefix, from, to)}.`,
+    `Serial number ${serial} is in the range ${writeSerialRange(prefix, from, to)}.`,
   'spec/serial-out-of-range': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is outside the range ${serialRangeText(prefix, from, to)}.`,
+    `Serial number ${serial} is outside the range ${writeSerialRange(prefix, from, to)}.`,
   'spec/serial-form-differs': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
-    `Serial range ${serialRangeText(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
+    `Serial range ${writeSerialRange(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
   'spec/market-listed': ({ market, listed }, say) =>
     `Applies to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-not-listed': ({ market, listed }, say) =>
@@ -140,7 +140,7 @@ export const specTexts: Texts<SpecCodes> = {
     `This text has ${say.number(length)} characters; the limit is ${say.number(limit)}.`,
   'spec/too-large': ({ limit }, say) => `This document has more than ${say.number(limit)} values. Split it.`,
   'spec/wrong-kind': ({ found, expected, didYouMean }) =>
-    `Expected kind ${joinWithOr(expected)}, found ${quote(found)}.${suggestionText(didYouMean)}`,
+    `Expected kind ${joinWithOr(expected)}, found ${quote(found)}.${writeSuggestion(didYouMean)}`,
   'spec/wrong-version': ({ found, readable, quotes }) =>
     quotes
       ? `Expected the version as text: write ${quote(readable[0] ?? '')}, in quotes.`
@@ -148,11 +148,11 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/missing-key': ({ key, allowed }) =>
     `Missing key ${quote(key)}${allowed === undefined ? '' : ` (${allowed.map(quote).join(' or ')})`}.`,
   'spec/unknown-key': ({ key, known, didYouMean }, say) =>
-    `Unknown key ${quote(key)}.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : suggestionText(didYouMean)}`,
+    `Unknown key ${quote(key)}.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : writeSuggestion(didYouMean)}`,
   'spec/wrong-type': ({ expected, found, value }) =>
     `Expected ${TYPE_NAMES[expected]}, found ${TYPE_NAMES[found]}${value === undefined ? '' : ` (${value})`}.`,
   'spec/not-in-list': ({ found, allowed, didYouMean }) =>
-    `Expected ${joinWithOr(allowed.map(quote))}, found ${quote(found)}.${suggestionText(didYouMean)}`,
+    `Expected ${joinWithOr(allowed.map(quote))}, found ${quote(found)}.${writeSuggestion(didYouMean)}`,
   'spec/bad-figure': ({ found }) =>
     `Expected a figure, found ${quote(found)}. Write the digits as printed, with a decimal point: up to nine digits before it and six after. A fraction goes in "asPrinted".`,
   'spec/interval-too-long': ({ found }) =>
@@ -164,7 +164,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/figure-without-quotes': ({ found }, say) =>
     `Expected a figure in quotes, found the number ${say.number(found, 15)}, which loses printed zeros. Write it as printed.`,
   'spec/bad-id': ({ found, didYouMean }) =>
-    `Expected an id (lower-case letters, digits and hyphens, starting with a letter, at most 64 characters), found ${quote(found)}.${suggestionText(didYouMean)}`,
+    `Expected an id (lower-case letters, digits and hyphens, starting with a letter, at most 64 characters), found ${quote(found)}.${writeSuggestion(didYouMean)}`,
   'spec/bad-date': ({ found }) => `Expected a date such as 2031-03-09, found ${quote(found)}.`,
   'spec/bad-period': ({ found }) =>
     `Expected a period of whole years, months, weeks or days, such as P1Y, P6M, P2W or P10D, found ${quote(found)}.`,
@@ -185,16 +185,16 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/interval-empty': () =>
     'Empty interval: the service would never be due. Give hours, distance or period, or “not stated”.',
   'spec/limits-empty': ({ unit }, say) =>
-    `These limits (${unitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
+    `These limits (${writeUnitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
   'seal/zero-size': ({ part, size }) =>
     `${capitalize(part)}: the ${size} of the seal is 0 mm. Omit a size that is not known.`,
   'interval/limit-not-above-zero': ({ by }) =>
     `The ${by === 'period' ? 'calendar' : by} limit is zero. Correct the sheet.`,
 }
 
-function serialRangeText(prefix: string, from: string | undefined, to: string | undefined): string {
+function writeSerialRange(prefix: string, from: string | undefined, to: string | undefined): string {
   if (from === undefined && to === undefined) return `${prefix}…`
-  return rangeText(
+  return writeRange(
     from === undefined ? undefined : `${prefix}${from}`,
     to === undefined ? undefined : `${prefix}${to}`,
   )

@@ -8,27 +8,27 @@ export const WHEEL_WORDS = {
 }
 
 /** `the fill plug (left) of the front differential`; `fallback` if the step names no part. */
-export function partText({ part, instance, gearcase }: StepParams, fallback: string): string {
+export function writePart({ part, instance, gearcase }: StepParams, fallback: string): string {
   const instanceText = instance === undefined ? '' : ` (${instance})`
   const gearcaseText = gearcase === undefined ? '' : ` of the ${gearcase}`
   return `the ${part ?? fallback}${instanceText}${gearcaseText}`
 }
 
 /** `fill plug (left)`; `fallback` if the step names no part. */
-export function shortPartText({ part, instance }: StepParams, fallback: string): string {
+export function writeShortPart({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
 
 /** A washer can stick to the plug or the case; common practice, no source. */
-export const stuckWasherText = ({ seal }: StepParams) =>
+export const writeStuckWasher = ({ seal }: StepParams) =>
   seal === 'crush washer' || seal === 'bonded seal'
     ? ' If it sticks to the plug or the case, scrape it off. Do not scratch the face.'
     : ''
 
-export const sealText = ({ seal = 'none' }: StepParams) =>
+export const writeSeal = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
-export function tightenText(params: StepParams, what: string): string {
+export function writeTightening(params: StepParams, what: string): string {
   const { torque, turns, setting, wrench, gap, hasStages, drive } = params
   // A hand cap and a clip need no torque: common practice, no source.
   if (torque === undefined && drive === 'clip') return 'Push each clip in until it locks.'
@@ -47,7 +47,7 @@ export function tightenText(params: StepParams, what: string): string {
   return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
 }
 
-export function shortTightenText(params: StepParams, what: string): string {
+export function writeShortTightening(params: StepParams, what: string): string {
   const { torque, turns, setting, gap, drive } = params
   if (torque === undefined && drive !== undefined)
     return drive === 'clip' ? 'Clips in' : `${what} tight by hand`
@@ -64,7 +64,7 @@ const ATTITUDES = {
 }
 
 /** The conditions for reading the level. */
-export function levelConditions({ level, levelTemperature, minutes }: StepParams): readonly string[] {
+export function writeLevelConditions({ level, levelTemperature, minutes }: StepParams): readonly string[] {
   return [
     level && ATTITUDES[level.attitude],
     levelTemperature && `the oil at ${levelTemperature}`,
@@ -73,11 +73,11 @@ export function levelConditions({ level, levelTemperature, minutes }: StepParams
 }
 
 /** The required oil level. Lower edge and middle: common practice, no source. */
-export function levelText(params: StepParams): string {
+export function writeLevel(params: StepParams): string {
   const { level, below } = params
-  const openingText = partText(params, 'level opening')
+  const openingText = writePart(params, 'level opening')
   if (level === undefined) return `Check the oil level at ${openingText}.`
-  const conditions = levelConditions(params)
+  const conditions = writeLevelConditions(params)
   const asManualText = `Check the oil level at ${openingText} as the manual says.`
   const instruction = {
     'by quantity': asManualText,
@@ -92,7 +92,7 @@ export function levelText(params: StepParams): string {
   return [
     instruction,
     conditions.length === 0 ? '' : ` Read it with ${conditions.join(', ')}.`,
-    ` ${highLevelText(level)}`,
+    ` ${writeHighLevel(level)}`,
   ].join('')
 }
 
@@ -100,16 +100,16 @@ export function levelText(params: StepParams): string {
  * Common practice, no source: if the level rises by itself, water or oil from a neighbouring gearcase has
  * come in.
  */
-function highLevelText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
+function writeHighLevel({ method, afterFilling }: NonNullable<StepParams['level']>): string {
   const action = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
   if (afterFilling) return `If it is high, ${action}.`
   return `If it is high and was not overfilled, stop: water or the oil of another gearcase may be in it. If it was overfilled, ${action}.`
 }
 
-export function topUpText(params: StepParams): string {
+export function writeTopUp(params: StepParams): string {
   const { level, part, stopAt } = params
   if (level?.afterFilling !== true) {
-    const openingText = part === undefined ? '' : ` through ${partText(params, 'fill opening')}`
+    const openingText = part === undefined ? '' : ` through ${writePart(params, 'fill opening')}`
     return `If the level is low, top up${openingText}. Take the same oil. If it was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
@@ -123,7 +123,7 @@ export function stopLimitText(stopAt: string): string {
 
 /** Common practice, no source: if a cover is loosened on all sides at once, all the oil comes out. */
 export function takeOffCoverText(params: StepParams): string {
-  const cover = partText(params, 'cover')
+  const cover = writePart(params, 'cover')
   if (params.cover?.carriesBearings === true)
     return `Take off ${cover} only by the machine's manual: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
   const position = params.cover?.position ?? 'not stated'
@@ -135,11 +135,11 @@ export function takeOffCoverText(params: StepParams): string {
   return `Slacken all bolts of ${cover}. ${remainingBoltsText} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
 }
 
-export function tightenCoverText(params: StepParams): string {
+export function writeCoverTightening(params: StepParams): string {
   const { cover, torque, hasStages } = params
-  const bolts = `the bolts of ${partText(params, 'cover')}`
+  const bolts = `the bolts of ${writePart(params, 'cover')}`
   if (cover?.carriesBearings === true)
-    return `${tightenText(params, bolts)} Follow only the machine's manual: the shims set the bearings.`
+    return `${writeTightening(params, bolts)} Follow only the machine's manual: the shims set the bearings.`
   const pattern = cover?.pattern ?? 'not stated'
   const order = {
     'from the middle outwards': pattern,
@@ -150,9 +150,9 @@ export function tightenCoverText(params: StepParams): string {
   const snugText =
     torque === undefined || hasStages === true
       ? ''
-      : `Turn all bolts of ${partText(params, 'cover')} in until they are snug. `
+      : `Turn all bolts of ${writePart(params, 'cover')} in until they are snug. `
   const boltsText = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
   const unknownOrderText =
     cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
-  return `${snugText}${tightenText(params, boltsText)}${unknownOrderText}`
+  return `${snugText}${writeTightening(params, boltsText)}${unknownOrderText}`
 }

@@ -1,16 +1,16 @@
 import type { StepTexts } from '../catalogue.js'
 import {
-  levelText,
-  partText,
-  sealText,
-  shortPartText,
-  shortTightenText,
-  stuckWasherText,
   takeOffCoverText,
-  tightenCoverText,
-  tightenText,
-  topUpText,
   WHEEL_WORDS,
+  writeCoverTightening,
+  writeLevel,
+  writePart,
+  writeSeal,
+  writeShortPart,
+  writeShortTightening,
+  writeStuckWasher,
+  writeTightening,
+  writeTopUp,
 } from './stepPhrases.js'
 
 /** The steps in English: short, imperative, one instruction a sentence. */
@@ -104,68 +104,69 @@ export const stepTexts: StepTexts = {
     show: () => 'The wheels as they roll down to the ground.',
   },
   'remove shield': {
-    full: (params) => `Take off ${partText(params, 'shield')}. Keep its fasteners together.`,
-    short: (params) => `${shortPartText(params, 'shield')} off`,
-    show: (params) => `${partText(params, 'shield')} as it comes off, and its fasteners.`,
+    full: (params) => `Take off ${writePart(params, 'shield')}. Keep its fasteners together.`,
+    short: (params) => `${writeShortPart(params, 'shield')} off`,
+    show: (params) => `${writePart(params, 'shield')} as it comes off, and its fasteners.`,
   },
   'refit shield': {
     full: (params) =>
-      `Put ${partText(params, 'shield')} back with all its fasteners. ${tightenText(params, 'the fasteners')}`,
-    short: (params) => `${shortPartText(params, 'shield')} back. ${shortTightenText(params, 'fasteners')}`,
-    show: (params) => `${partText(params, 'shield')} as it goes back.`,
+      `Put ${writePart(params, 'shield')} back with all its fasteners. ${writeTightening(params, 'the fasteners')}`,
+    short: (params) =>
+      `${writeShortPart(params, 'shield')} back. ${writeShortTightening(params, 'fasteners')}`,
+    show: (params) => `${writePart(params, 'shield')} as it goes back.`,
   },
   'turn the wheel': {
     full: (params) =>
       params.wheelMark === undefined
-        ? `Turn the wheel as the manual shows for ${partText(params, 'opening')}.`
-        : `Turn ${partText({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
+        ? `Turn the wheel as the manual shows for ${writePart(params, 'opening')}.`
+        : `Turn ${writePart({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
     short: (params) =>
       `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel, until it is in position.',
   },
   'roll the machine': {
     full: (params) =>
-      `Release the brake. Move the machine slowly. Stop when the mark for ${partText(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
+      `Release the brake. Move the machine slowly. Stop when the mark for ${writePart(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
     short: (params) =>
       `Move the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel as the machine rolls, and the person at the brake.',
   },
   'clean around': {
-    full: (params) => `Clean the area around ${partText(params, 'opening')}.`,
-    short: (params) => `Clean around ${shortPartText(params, 'opening')}`,
-    show: (params) => `${partText(params, 'opening')}, dirty and then clean.`,
+    full: (params) => `Clean the area around ${writePart(params, 'opening')}.`,
+    short: (params) => `Clean around ${writeShortPart(params, 'opening')}`,
+    show: (params) => `${writePart(params, 'opening')}, dirty and then clean.`,
   },
   'crack loose': {
     full: (params) =>
-      `${params.drive === 'hand' ? `Unscrew ${partText(params, 'plug')} a turn by hand.` : `Crack ${partText(params, 'plug')} loose.`}${params.beforeDraining === true ? ` If it stays tight, leave the ${params.fluid ?? 'oil'} in.` : ''}`,
+      `${params.drive === 'hand' ? `Unscrew ${writePart(params, 'plug')} a turn by hand.` : `Crack ${writePart(params, 'plug')} loose.`}${params.beforeDraining === true ? ` If it stays tight, leave the ${params.fluid ?? 'oil'} in.` : ''}`,
     short: (params) =>
       params.drive === 'hand'
-        ? `Unscrew ${shortPartText(params, 'plug')}`
-        : `Crack ${shortPartText(params, 'plug')} loose`,
+        ? `Unscrew ${writeShortPart(params, 'plug')}`
+        : `Crack ${writeShortPart(params, 'plug')} loose`,
     show: (params) =>
-      `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${partText(params, 'plug')}, and its first small turn.`,
+      `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${writePart(params, 'plug')}, and its first small turn.`,
   },
   'nip by hand': {
-    full: (params) => `Turn ${partText(params, 'plug')} back in by hand.`,
-    short: (params) => `Nip ${shortPartText(params, 'plug')} by hand`,
-    show: (params) => `Fingers on ${partText(params, 'plug')}.`,
+    full: (params) => `Turn ${writePart(params, 'plug')} back in by hand.`,
+    short: (params) => `Nip ${writeShortPart(params, 'plug')} by hand`,
+    show: (params) => `Fingers on ${writePart(params, 'plug')}.`,
   },
   'place the pan': {
     full: (params) =>
       params.filter === undefined
-        ? `Put the drain pan under ${partText(params, 'drain opening')}.`
-        : `Put a pan under ${partText(params, 'filter')}. Leave one under the open drain.`,
+        ? `Put the drain pan under ${writePart(params, 'drain opening')}.`
+        : `Put a pan under ${writePart(params, 'filter')}. Leave one under the open drain.`,
     short: () => 'Pan in place',
-    show: (params) => `The pan, centred under ${partText(params, 'drain opening')}.`,
+    show: (params) => `The pan, centred under ${writePart(params, 'drain opening')}.`,
   },
   'take out': {
-    full: (params) => `Take out ${partText(params, 'plug')}.`,
-    short: (params) => `${shortPartText(params, 'plug')} out`,
-    show: (params) => `${partText(params, 'plug')} as it comes out.`,
+    full: (params) => `Take out ${writePart(params, 'plug')}.`,
+    short: (params) => `${writeShortPart(params, 'plug')} out`,
+    show: (params) => `${writePart(params, 'plug')} as it comes out.`,
   },
   'take an oil sample': {
     full: (params) =>
-      `Let the first oil run out of ${partText(params, 'drain opening')}. Hold the clean bottle in the middle of the stream. Fill it to three quarters and close it at once. Put the label on. Do not fill it from the pan.`,
+      `Let the first oil run out of ${writePart(params, 'drain opening')}. Hold the clean bottle in the middle of the stream. Fill it to three quarters and close it at once. Put the label on. Do not fill it from the pan.`,
     short: () => 'Oil sample: let the first oil run past; bottle from mid-stream, closed, labelled',
     show: () => 'The bottle in the middle of the stream, then its cap and its label.',
   },
@@ -183,17 +184,17 @@ export const stepTexts: StepTexts = {
     show: () => 'The stream of oil, until it only drips.',
   },
   'suck out the oil': {
-    full: (params) => `Extract the oil through ${partText(params, 'opening')}.`,
-    short: (params) => `Extract through ${shortPartText(params, 'opening')}`,
-    show: (params) => `The suction hose in ${partText(params, 'opening')}.`,
+    full: (params) => `Extract the oil through ${writePart(params, 'opening')}.`,
+    short: (params) => `Extract through ${writeShortPart(params, 'opening')}`,
+    show: (params) => `The suction hose in ${writePart(params, 'opening')}.`,
   },
   'take off cover': {
     full: takeOffCoverText,
     short: (params) =>
       params.cover?.carriesBearings === true
-        ? `${shortPartText(params, 'cover')} off: only by the manual`
-        : `Break ${shortPartText(params, 'cover')} loose, then off`,
-    show: (params) => `${partText(params, 'cover')} as it comes away and the oil runs out.`,
+        ? `${writeShortPart(params, 'cover')} off: only by the manual`
+        : `Break ${writeShortPart(params, 'cover')} loose, then off`,
+    show: (params) => `${writePart(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
     full: ({ fluid }) =>
@@ -205,7 +206,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the magnet': {
     full: (params) =>
-      `Inspect the magnet of ${partText(params, 'plug')}. If it has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it has only grey paste or some glitter at a first service, go on.`,
+      `Inspect the magnet of ${writePart(params, 'plug')}. If it has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it has only grey paste or some glitter at a first service, go on.`,
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -217,48 +218,48 @@ export const stepTexts: StepTexts = {
   'take off filter': {
     full: (params) =>
       params.filter?.screwed === true
-        ? `Screw ${partText(params, 'filter')} off slowly. Let its oil run into the pan. Make sure that its old ring comes off with it.`
-        : `Take out ${partText(params, 'filter')}. Let its oil run into the pan.`,
-    short: (params) => `${shortPartText(params, 'filter')} off`,
-    show: (params) => `${partText(params, 'filter')} as it comes off, over the pan.`,
+        ? `Screw ${writePart(params, 'filter')} off slowly. Let its oil run into the pan. Make sure that its old ring comes off with it.`
+        : `Take out ${writePart(params, 'filter')}. Let its oil run into the pan.`,
+    short: (params) => `${writeShortPart(params, 'filter')} off`,
+    show: (params) => `${writePart(params, 'filter')} as it comes off, over the pan.`,
   },
   'inspect the filter': {
     full: (params) =>
-      `Inspect ${partText(params, 'filter')} for metal. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on.`,
-    short: (params) => `${shortPartText(params, 'filter')}: stop at chips`,
-    show: (params) => `The inside of ${partText(params, 'filter')}, close up.`,
+      `Inspect ${writePart(params, 'filter')} for metal. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on.`,
+    short: (params) => `${writeShortPart(params, 'filter')}: stop at chips`,
+    show: (params) => `The inside of ${writePart(params, 'filter')}, close up.`,
   },
   'clean the filter': {
     full: (params) =>
-      `Clean ${partText(params, 'strainer')} with solvent. Let it dry. If it is torn or dented, replace it.`,
-    short: (params) => `Clean ${shortPartText(params, 'strainer')}`,
-    show: (params) => `${partText(params, 'strainer')}, clean, against the light.`,
+      `Clean ${writePart(params, 'strainer')} with solvent. Let it dry. If it is torn or dented, replace it.`,
+    short: (params) => `Clean ${writeShortPart(params, 'strainer')}`,
+    show: (params) => `${writePart(params, 'strainer')}, clean, against the light.`,
   },
   'fit filter': {
     full: (params) => {
-      const filterText = partText(params, 'filter')
+      const filterText = writePart(params, 'filter')
       const isClean = params.filter?.renewed === false
       if (params.filter?.screwed !== true)
-        return `${isClean ? `Put ${filterText} back in` : `Put in a new ${shortPartText(params, 'filter')}`}. Make sure that it seats.`
-      const takeText = isClean ? '' : `Take a new ${shortPartText(params, 'filter')}. `
+        return `${isClean ? `Put ${filterText} back in` : `Put in a new ${writeShortPart(params, 'filter')}`}. Make sure that it seats.`
+      const takeText = isClean ? '' : `Take a new ${writeShortPart(params, 'filter')}. `
       return `${takeText}Wipe ${isClean ? `the ring of ${filterText}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
     },
     short: (params) => {
-      const filterText = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${shortPartText(params, 'filter')}`
+      const filterText = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${writeShortPart(params, 'filter')}`
       return params.filter?.screwed === true ? `${filterText}: oil its ring, on by hand` : `${filterText} in`
     },
-    show: (params) => `${partText(params, 'filter')} as it goes on.`,
+    show: (params) => `${writePart(params, 'filter')} as it goes on.`,
   },
   'tighten filter': {
     full: (params) =>
       params.turns === undefined
-        ? tightenText(params, partText(params, 'filter'))
-        : `Tighten ${partText(params, 'filter')} ${params.turns} turns after the ring touches.`,
+        ? writeTightening(params, writePart(params, 'filter'))
+        : `Tighten ${writePart(params, 'filter')} ${params.turns} turns after the ring touches.`,
     short: (params) =>
       params.turns === undefined
-        ? shortTightenText(params, shortPartText(params, 'filter'))
-        : `${shortPartText(params, 'filter')}: ${params.turns} turns after contact`,
-    show: (params) => `Both hands on ${partText(params, 'filter')}.`,
+        ? writeShortTightening(params, writeShortPart(params, 'filter'))
+        : `${writeShortPart(params, 'filter')}: ${params.turns} turns after contact`,
+    show: (params) => `Both hands on ${writePart(params, 'filter')}.`,
   },
   'clear the breather': {
     full: ({ place }) => `Make sure that the breather is clear${place === undefined ? '' : `: ${place}`}.`,
@@ -272,74 +273,74 @@ export const stepTexts: StepTexts = {
         : params.seal === 'liquid gasket'
           ? 'Scrape the old sealant off both faces. Let none of it fall into the case.'
           : params.cover !== undefined
-            ? `Remove the old ${sealText(params)}. Leave none of it on either face.`
-            : `Remove the old ${sealText(params)}. Leave none of it on the case.${stuckWasherText(params)}`,
+            ? `Remove the old ${writeSeal(params)}. Leave none of it on either face.`
+            : `Remove the old ${writeSeal(params)}. Leave none of it on the case.${writeStuckWasher(params)}`,
     short: (params) =>
-      params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealText(params)} off`,
+      params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${writeSeal(params)} off`,
     show: (params) =>
       params.seal === 'thread sealant'
         ? 'Both threads, clean.'
-        : `The old ${sealText(params)}, and the bare face under it.`,
+        : `The old ${writeSeal(params)}, and the bare face under it.`,
   },
   'wipe the seal face': {
     full: (params) =>
       params.filter?.screwed === true
-        ? `Wipe the face that ${partText(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
+        ? `Wipe the face that ${writePart(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
         : params.cover === undefined
-          ? `Wipe ${partText(params, 'plug')} and its seat clean.`
-          : `Wipe both seal faces at ${partText(params, 'cover')} clean and dry.`,
+          ? `Wipe ${writePart(params, 'plug')} and its seat clean.`
+          : `Wipe both seal faces at ${writePart(params, 'cover')} clean and dry.`,
     short: (params) =>
-      `Wipe ${shortPartText(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
-    show: (params) => `The seat of ${partText(params, 'plug')}, wiped clean.`,
+      `Wipe ${writeShortPart(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
+    show: (params) => `The seat of ${writePart(params, 'plug')}, wiped clean.`,
   },
   'fit new seal': {
-    full: (params) => `Fit a new ${sealText(params)} to ${partText(params, 'opening')}.`,
-    short: (params) => `New ${sealText(params)}: ${shortPartText(params, 'opening')}`,
-    show: (params) => `The new ${sealText(params)} as it goes on.`,
+    full: (params) => `Fit a new ${writeSeal(params)} to ${writePart(params, 'opening')}.`,
+    short: (params) => `New ${writeSeal(params)}: ${writeShortPart(params, 'opening')}`,
+    show: (params) => `The new ${writeSeal(params)} as it goes on.`,
   },
   'inspect the seal': {
     full: (params) =>
-      `Inspect the ${sealText(params)} of ${partText(params, 'opening')} for cuts and flat spots. If you find any, replace it.`,
-    short: (params) => `Inspect ${sealText(params)}: ${shortPartText(params, 'opening')}`,
-    show: (params) => `The ${sealText(params)}, turned slowly.`,
+      `Inspect the ${writeSeal(params)} of ${writePart(params, 'opening')} for cuts and flat spots. If you find any, replace it.`,
+    short: (params) => `Inspect ${writeSeal(params)}: ${writeShortPart(params, 'opening')}`,
+    show: (params) => `The ${writeSeal(params)}, turned slowly.`,
   },
   'apply sealant': {
     full: (params) =>
       params.cover !== undefined
-        ? `Apply ${params.sealant ?? 'the sealant'} to the clean face of ${partText(params, 'cover')}${params.bead === undefined ? '' : `, ${params.bead} thick`}. Leave no gap in the bead. Go round the inside of each bolt hole.`
+        ? `Apply ${params.sealant ?? 'the sealant'} to the clean face of ${writePart(params, 'cover')}${params.bead === undefined ? '' : `, ${params.bead} thick`}. Leave no gap in the bead. Go round the inside of each bolt hole.`
         : params.sealant === undefined
-          ? `Apply the sealant to ${partText(params, 'clean thread')}.`
-          : `Apply ${params.sealant} to ${partText(params, 'clean thread')}.`,
+          ? `Apply the sealant to ${writePart(params, 'clean thread')}.`
+          : `Apply ${params.sealant} to ${writePart(params, 'clean thread')}.`,
     short: (params) =>
-      `Sealant: ${shortPartText(params, 'thread')}${params.bead === undefined ? '' : `, bead ${params.bead}`}`,
-    show: (params) => `The sealant on ${partText(params, 'thread')}.`,
+      `Sealant: ${writeShortPart(params, 'thread')}${params.bead === undefined ? '' : `, bead ${params.bead}`}`,
+    show: (params) => `The sealant on ${writePart(params, 'thread')}.`,
   },
   fit: {
-    full: (params) => `Turn ${partText(params, 'plug')} in by hand until it is finger tight.`,
-    short: (params) => `${shortPartText(params, 'plug')} in by hand`,
-    show: (params) => `${partText(params, 'plug')} as it turns in by hand.`,
+    full: (params) => `Turn ${writePart(params, 'plug')} in by hand until it is finger tight.`,
+    short: (params) => `${writeShortPart(params, 'plug')} in by hand`,
+    show: (params) => `${writePart(params, 'plug')} as it turns in by hand.`,
   },
   tighten: {
-    full: (params) => tightenText(params, partText(params, 'plug')),
-    short: (params) => shortTightenText(params, shortPartText(params, 'plug')),
-    show: (params) => `The wrench on ${partText(params, 'plug')}: one smooth pull, and the first click.`,
+    full: (params) => writeTightening(params, writePart(params, 'plug')),
+    short: (params) => writeShortTightening(params, writeShortPart(params, 'plug')),
+    show: (params) => `The wrench on ${writePart(params, 'plug')}: one smooth pull, and the first click.`,
   },
   'fit cover': {
     full: (params) =>
       params.cover?.carriesBearings === true
-        ? `Fit ${partText(params, 'cover')} only by the machine's manual: its shims set the bearings.`
-        : `Put ${partText(params, 'cover')} on. Turn all its bolts in by hand.`,
-    short: (params) => `${shortPartText(params, 'cover')} on, bolts by hand`,
-    show: (params) => `${partText(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
+        ? `Fit ${writePart(params, 'cover')} only by the machine's manual: its shims set the bearings.`
+        : `Put ${writePart(params, 'cover')} on. Turn all its bolts in by hand.`,
+    short: (params) => `${writeShortPart(params, 'cover')} on, bolts by hand`,
+    show: (params) => `${writePart(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
   },
   'tighten cover': {
-    full: tightenCoverText,
+    full: writeCoverTightening,
     short: (params) => {
       const pattern = params.cover?.pattern
       const order = pattern === undefined || pattern === 'not stated' ? '' : `, ${pattern}`
-      return shortTightenText(params, `${shortPartText(params, 'cover')} bolts${order}`)
+      return writeShortTightening(params, `${writeShortPart(params, 'cover')} bolts${order}`)
     },
-    show: (params) => `The wrench on the bolts of ${partText(params, 'cover')}, in the right order.`,
+    show: (params) => `The wrench on the bolts of ${writePart(params, 'cover')}, in the right order.`,
   },
   'wait for the cure': {
     full: ({ wait }) =>
@@ -372,17 +373,17 @@ export const stepTexts: StepTexts = {
     full: (params) => {
       const { volume, level, additiveOrder, fluid } = params
       if (fluid === 'grease')
-        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${partText(params, 'fill opening')}.`
-      const openingText = `in slowly through ${partText(params, 'fill opening')}`
+        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${writePart(params, 'fill opening')}.`
+      const openingText = `in slowly through ${writePart(params, 'fill opening')}`
       // The last liquid poured can run out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
         return `Pour oil ${openingText} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
       return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${openingText}.`
     },
     short: (params) =>
-      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${shortPartText(params, 'fill opening')}`,
+      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${writeShortPart(params, 'fill opening')}`,
     show: (params) =>
-      `The hose in ${partText(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
+      `The hose in ${writePart(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
     full: ({ wait, usualWait, fluid }) =>
@@ -398,13 +399,13 @@ export const stepTexts: StepTexts = {
     show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {
-    full: levelText,
+    full: writeLevel,
     short: (params) =>
-      `Level: ${shortPartText(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
-    show: (params) => `The oil at ${partText(params, 'level opening')}, close up.`,
+      `Level: ${writeShortPart(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
+    show: (params) => `The oil at ${writePart(params, 'level opening')}, close up.`,
   },
   'top up': {
-    full: topUpText,
+    full: writeTopUp,
     short: ({ stopAt, level }) =>
       `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : `; at most ${stopAt} in total`}`,
     show: () => 'A little oil, and the level as it comes up.',

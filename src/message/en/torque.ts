@@ -1,15 +1,15 @@
 import type { Param } from '../../base/index.js'
 import type { TorqueCodes } from '../../torque/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { addArticle, unitName } from './words.js'
+import { addArticle, writeUnitName } from './words.js'
 
 type BandEnds = { min: Param; max: Param }
 
-function bandText({ min, max }: BandEnds, say: Say): string {
+function writeBand({ min, max }: BandEnds, say: Say): string {
   return `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
-function errorText(percent: number, of: string, say: Say): string {
+function writeError(percent: number, of: string, say: Say): string {
   return `±${say.number(percent)} % of ${of}`
 }
 
@@ -17,18 +17,18 @@ function turnsText(min: string, max?: string): string {
   return max === undefined ? `at least ${min} turns` : `${min} to ${max} turns`
 }
 
-function angleText(
+function writeAngle(
   { nominal, min, max }: { nominal?: string; min?: string; max?: string },
   say: Say,
 ): string {
-  const degreesText = (value: string) => say.quantity({ value, unit: 'deg' })
-  if (nominal !== undefined) return degreesText(nominal)
-  if (min !== undefined && max !== undefined) return `${degreesText(min)} to ${degreesText(max)}`
-  if (min !== undefined) return `at least ${degreesText(min)}`
-  return max === undefined ? '–' : `at most ${degreesText(max)}`
+  const writeDegrees = (value: string) => say.quantity({ value, unit: 'deg' })
+  if (nominal !== undefined) return writeDegrees(nominal)
+  if (min !== undefined && max !== undefined) return `${writeDegrees(min)} to ${writeDegrees(max)}`
+  if (min !== undefined) return `at least ${writeDegrees(min)}`
+  return max === undefined ? '–' : `at most ${writeDegrees(max)}`
 }
 
-function nearestMarksText(below: Param | undefined, above: Param | undefined, say: Say): string {
+function writeNearestMarks(below: Param | undefined, above: Param | undefined, say: Say): string {
   const marks = [below, above].flatMap((mark) => (mark === undefined ? [] : [say.quantity(mark)]))
   return marks.length === 0 ? '' : ` Nearest marks: ${say.list(marks)}.`
 }
@@ -41,9 +41,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
     return `Set ${say.quantity(setting)}: the nearest mark, ${difference} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
   },
   'torque/actual-torque-in-band': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${errorText(percent, of, say)} the actual torque is ${bandText(trueBand, say)}, inside ${bandText(stated, say)}.`,
+    `With ${writeError(percent, of, say)} the actual torque is ${writeBand(trueBand, say)}, inside ${writeBand(stated, say)}.`,
   'torque/actual-torque-out-of-band': ({ trueBand, band: stated, percent, of }, say) =>
-    `With ${errorText(percent, of, say)} the actual torque may be ${bandText(trueBand, say)}, outside ${bandText(stated, say)}. Use a more accurate wrench.`,
+    `With ${writeError(percent, of, say)} the actual torque may be ${writeBand(trueBand, say)}, outside ${writeBand(stated, say)}. Use a more accurate wrench.`,
   'torque/low-on-scale': ({ setting, highest, sharePercent }, say) =>
     `${say.quantity(setting)} is only ${say.number(sharePercent, 1)} % of full scale (${say.quantity(highest)}). Use a smaller wrench if possible.`,
   'torque/below-lowest-mark': ({ required, lowest }, say) =>
@@ -61,9 +61,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
       ? `${
           wrenchError === undefined
             ? `The wrench has no mark at ${say.quantity(min)}.`
-            : `No mark of the wrench's ${unitName(unit, say)} scale is within the wrench's error (${errorText(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
-        }${nearestMarksText(below, above, say)} If a larger error is permitted, give it as the tolerance (tolerancePercent, --tolerance).`
-      : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${bandText({ min, max }, say)}.${nearestMarksText(below, above, say)}`,
+            : `No mark of the wrench's ${writeUnitName(unit, say)} scale is within the wrench's error (${writeError(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
+        }${writeNearestMarks(below, above, say)} If a larger error is permitted, give it as the tolerance (tolerancePercent, --tolerance).`
+      : `No mark of the wrench's ${writeUnitName(unit, say)} scale is inside ${writeBand({ min, max }, say)}.${writeNearestMarks(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error. Use this wrench only from ${say.quantity(from)} up.`,
   'torque/error-as-large-as-setting': ({ required, error: size }, say) =>
@@ -71,7 +71,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/band-not-stated': ({ nominal }, say) =>
     `The manual prints ${say.quantity(nominal)} without a tolerance.`,
   'torque/tolerance-from-caller': ({ nominal, percent, band: result }, say) =>
-    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${bandText(result, say)}. This tolerance is yours, not the manual's.`,
+    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${writeBand(result, say)}. This tolerance is yours, not the manual's.`,
   'torque/one-limit-only': ({ limit, which }, say) =>
     `The manual gives only a ${which} torque, ${say.quantity(limit)}: no setting can be chosen. See the manual.`,
   'torque/band-empty': ({ band: { min, max } }, say) =>
@@ -80,7 +80,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/by-turns': ({ min, max }) =>
     `Tighten by turns, not by torque: ${turnsText(min, max)} past finger tight.`,
   'torque/angle-after-torque': ({ angle: size }, say) =>
-    `After the torque, turn a further ${angleText(size, say)}. A torque wrench does not measure the angle.`,
+    `After the torque, turn a further ${writeAngle(size, say)}. A torque wrench does not measure the angle.`,
   'torque/iso-figure-unknown': ({ type }) =>
     `The permissible error in ISO 6789 is not known for wrench type ${type}. Enter the maker's accuracy in per cent in the toolbox.`,
   'torque/stage': ({ stage, stages, reason }, say) =>
@@ -94,9 +94,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/drive-does-not-reach': ({ wrench, required }) =>
     `The wrench has a ${wrench} square drive, the socket needs ${required}, and no drive adaptor in the toolbox connects them.`,
   'torque/usual-for-plug': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is usual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
+    `${say.quantity(torque)} is usual for ${addArticle(thread)} plug (${writeBand(usual, say)}).`,
   'torque/unusual-for-plug': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is unusual for ${addArticle(thread)} plug (${bandText(usual, say)}).`,
+    `${say.quantity(torque)} is unusual for ${addArticle(thread)} plug (${writeBand(usual, say)}).`,
   'torque/unit-slip': ({ torque, factor, becomes, meant }, say) =>
     `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure.${meant === undefined ? '' : ` Did you mean ${say.quantity({ value: torque.value, unit: meant })}?`} Check the manual.`,
   'torque/thread-missing': () =>
@@ -140,5 +140,5 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/turns-too-many': ({ turns: done, max }, say) =>
     `${say.number(done)} turns: too many; the manual says at most ${max}. Check for a crack before using it again.`,
   'torque/setting-not-a-mark': ({ set, below, above }, say) =>
-    `This wrench has no mark at ${say.quantity(set)}.${nearestMarksText(below, above, say)}`,
+    `This wrench has no mark at ${say.quantity(set)}.${writeNearestMarks(below, above, say)}`,
 }

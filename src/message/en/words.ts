@@ -14,9 +14,9 @@ export const FACT_NAMES = {
   market: 'market',
 } as const
 
-export const factName = (fact: string): string =>
+export const writeFactName = (fact: string): string =>
   (FACT_NAMES as Readonly<Record<string, string>>)[fact] ?? fact
-export const factNames = (facts: readonly string[]): readonly string[] => facts.map(factName)
+export const writeFactNames = (facts: readonly string[]): readonly string[] => facts.map(writeFactName)
 
 /** `one, two and three`. */
 export const join = (items: readonly string[], word: 'and' | 'or'): string =>
@@ -25,7 +25,7 @@ export const join = (items: readonly string[], word: 'and' | 'or'): string =>
 export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** `N·m`, without a number. */
-export const unitName = (unit: string, say: Say): string =>
+export const writeUnitName = (unit: string, say: Say): string =>
   say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
 /**

@@ -1,7 +1,7 @@
 import { joinPointer, splitPointer } from '../../base/index.js'
 import { findLeafRow, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
 import type { GearcaseInstance, GearcaseLayout, ShieldLayout } from '../layout.js'
-import { findWheelMark, keyOf } from '../layout.js'
+import { findWheelMark, makeInstanceKey } from '../layout.js'
 import { listNotChecked } from '../needs/closing.js'
 import { listUnsecured } from '../needs/securing.js'
 import { includesLevelCheck, type OilJob } from '../oilJob.js'
@@ -46,7 +46,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     writeRun(writer)
     const recheckedJobs = jobs.filter(isRechecked)
     for (const { emptiedInstances } of recheckedJobs)
-      for (const one of emptiedInstances) writer.finishedKeys.delete(keyOf(one))
+      for (const one of emptiedInstances) writer.finishedKeys.delete(makeInstanceKey(one))
     const checks = recheckedJobs.flatMap((job) => planCheckTasks(writer, job))
     writeTasks(writer, jobs, checks, true)
     writeLastChecks(writer, jobs)
@@ -256,10 +256,10 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
     if (isBehindShield && isBehindPlate && !isLastCheck)
       writePartStep(writer, 'let a leak show', one.gearcase, one)
     if (isBehindShield || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
-    writer.finishedKeys.add(keyOf(one))
+    writer.finishedKeys.add(makeInstanceKey(one))
   }
   const unfinishedJobs = jobs.filter(({ emptiedInstances }) =>
-    emptiedInstances.some((one) => !writer.finishedKeys.has(keyOf(one))),
+    emptiedInstances.some((one) => !writer.finishedKeys.has(makeInstanceKey(one))),
   )
   const shieldsNeededOff = new Set(
     unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),

@@ -1,7 +1,7 @@
 import { dropUndefined } from '../../base/index.js'
 import { isFilterRenewed, type WheelMark } from '../../spec/index.js'
 import type { CoverLayout, FilterLayout, GearcaseInstance, OpeningLayout, SealLayout } from '../layout.js'
-import { findWheelMark, keyOf, partOf } from '../layout.js'
+import { findWheelMark, getPartToOpen, makeInstanceKey } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
 import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from '../stepContext.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
@@ -19,7 +19,7 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
       writeTurn(writer, target, way.opening, findWheelMark(way.opening, 'drain'))
   }
   const isOnlyOpening = emptiedInstances.every(({ gearcase }) =>
-    gearcase.emptyingWays.every((way) => partOf(way).path === fill.path),
+    gearcase.emptyingWays.every((way) => getPartToOpen(way).path === fill.path),
   )
   if (!isOnlyOpening) {
     for (const one of owner.gearcase.possibleFillOpenings) {
@@ -53,7 +53,7 @@ function writeEmptying(
   fill: OpeningLayout,
 ): void {
   const drainParts = target.gearcase.emptyingWays.flatMap((way) =>
-    [partOf(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
+    [getPartToOpen(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
   )
   for (const [place, { way, part }] of drainParts.entries()) {
     if ('opening' in part) writeTurn(writer, target, part, findWheelMark(part, 'drain'))
@@ -65,7 +65,7 @@ function writeEmptying(
     if (way.kind !== 'suction' && part.path !== fill.path)
       for (const one of owner.gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
     const isSampled = writer.context.jobs.some(({ sampledInstances }) =>
-      sampledInstances.some((one) => keyOf(one) === keyOf(target)),
+      sampledInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target)),
     )
     if (isSampled && place === 0) writePartStep(writer, 'take an oil sample', part, target)
     writePartStep(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, target)

@@ -22,15 +22,15 @@ export interface ProcedureLine {
 }
 
 /** The opening, cover or filter of a step, or of the seal that it is on. */
-const partOf = (on = ''): string | undefined =>
+const findPart = (on = ''): string | undefined =>
   /^\/(gearcases\/[^/]+\/(openings|covers|filters)|shields|machine\/supports)\/[^/]+/.exec(on)?.[0]
 
-const gearcaseOf = ({ on, instance }: LineStep): string | undefined => {
+const findGearcase = ({ on, instance }: LineStep): string | undefined => {
   const gearcase = /^\/gearcases\/[^/]+/.exec(on ?? '')?.[0]
   return gearcase && `${gearcase} ${instance ?? ''}`
 }
 
-const matches = (own: string | undefined, linePart: string | undefined) =>
+const matchesLine = (own: string | undefined, linePart: string | undefined) =>
   own === undefined || linePart === undefined || own === linePart
 
 /** The number of steps from `start` that fit into one line with these slots. */
@@ -41,8 +41,8 @@ function countJoined(steps: readonly LineStep[], start: number, slots: readonly 
   for (let place = start; ; place += 1) {
     const step = steps[place]
     if (step === undefined || step.condition !== steps[start]?.condition) return place - start
-    const [ownPart, ownGearcase] = [partOf(step.on), gearcaseOf(step)]
-    const isSamePart = matches(ownPart, part) && matches(ownGearcase, gearcase)
+    const [ownPart, ownGearcase] = [findPart(step.on), findGearcase(step)]
+    const isSamePart = matchesLine(ownPart, part) && matchesLine(ownGearcase, gearcase)
     const slotIndex = slots.findIndex(
       ({ of, isOnAnyPart }, index) =>
         index >= firstSlot && of.includes(step.do) && (isSamePart || isOnAnyPart),
@@ -68,7 +68,7 @@ export function groupLines(steps: readonly LineStep[]): readonly ProcedureLine[]
     const kind = LINE_TABLE[counts.indexOf(count)]?.kind
     if (kind === undefined) throw new RangeError(`no line has the action ${steps[start]?.do}`)
     const joinedSteps = steps.slice(start, start + count)
-    const on = joinedSteps.map((step) => partOf(step.on)).find((one) => one !== undefined)
+    const on = joinedSteps.map((step) => findPart(step.on)).find((one) => one !== undefined)
     lines.push({ kind, steps: joinedSteps.map(({ id }) => id), ...(on !== undefined && { on }) })
     start += count
   }

@@ -1,4 +1,4 @@
-import { type GearcaseInstance, type SealLayout, stateKey } from '../layout.js'
+import { type GearcaseInstance, makeStateKey, type SealLayout } from '../layout.js'
 import type { MutableState } from '../state.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
@@ -37,7 +37,8 @@ export const CLOSING_NEEDS = {
     if (position === 'in' || position === 'tight') return true
     return [draftOnStepPart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
-  'part-not-tightened': (context) => trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
+  'part-not-tightened': (context) =>
+    trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     getCoverState(context.state, context.cover, context.instance).position === 'tight' || [
@@ -144,7 +145,7 @@ function listSeals({ opening, cover, filter, seal }: StepContext): readonly Seal
 /** Old seals that must be removed. */
 function listOldSeals(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
-    const sealState = context.state.seals[stateKey(path, context.instance)]
+    const sealState = context.state.seals[makeStateKey(path, context.instance)]
     const mustBeRemoved = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
     return mustBeRemoved && (sealState === 'used' || sealState === 'undisturbed' || sealState === 'inspected')
   })
@@ -152,7 +153,7 @@ function listOldSeals(context: StepContext): readonly SealLayout[] {
 
 function listSealsNotReady(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
-    const sealState = context.state.seals[stateKey(path, context.instance)]
+    const sealState = context.state.seals[makeStateKey(path, context.instance)]
     if (treatment === 'none' || sealState === 'new') return false
     return !(treatment === 'inspect' && sealState === 'inspected')
   })

@@ -1,5 +1,12 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import { findWheelMark, type GearcaseLayout, keyOf, type OpeningLayout, partOf, servesAs } from '../layout.js'
+import {
+  findWheelMark,
+  type GearcaseLayout,
+  getPartToOpen,
+  makeInstanceKey,
+  type OpeningLayout,
+  servesAs,
+} from '../layout.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
@@ -65,7 +72,7 @@ export const OPENING_NEEDS = {
     const { state, target, jobs, opening } = context
     if (target === undefined || opening === undefined || getGearcaseState(state, target).sampled) return true
     const isSampleRequired = jobs.some(({ sampledInstances }) =>
-      sampledInstances.some((one) => keyOf(one) === keyOf(target)),
+      sampledInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target)),
     )
     return (
       !isSampleRequired ||
@@ -129,7 +136,7 @@ function draftOnOtherFill(context: StepContext, action: StepDraft['do']): readon
 export function isDrainOpening({ emptyingWays }: GearcaseLayout, opening: OpeningLayout): boolean {
   return (
     servesAs(opening, 'drain') ||
-    emptyingWays.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
+    emptyingWays.some((way) => way.kind === 'drain plug' && getPartToOpen(way) === opening)
   )
 }
 

@@ -12,7 +12,7 @@ export const rule = logRule('log/pause-reversed', 'error', ({ document: { pauses
   pauses.flatMap(({ from, to }, place) => {
     if (from <= to) return []
     const path = `/pauses/${place}`
-    const cures = [{ op: 'replace' as const, path, value: { from: to, to: from } }]
-    return [{ path, params: { from, to }, cures }]
+    const fixes = [{ op: 'replace' as const, path, value: { from: to, to: from } }]
+    return [{ path, params: { from, to }, cures: fixes }]
   }),
 )

@@ -14,10 +14,10 @@ export interface IdToCheck {
 export const findUnknownIds = (names: readonly IdToCheck[]) =>
   names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [reportUnknownId(path, id, known)]))
 
-/** The finding for an id that does not exist, with the probable id as a cure. */
+/** The finding for an id that does not exist, with the probable id as a fix. */
 function reportUnknownId(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
-  const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+  const fixes = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
   const more = Math.max(0, known.length - MAX_KNOWN_IDS)
-  return { path, params: { id, known: known.slice(0, MAX_KNOWN_IDS), more, meant }, cures }
+  return { path, params: { id, known: known.slice(0, MAX_KNOWN_IDS), more, meant }, cures: fixes }
 }

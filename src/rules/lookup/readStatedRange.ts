@@ -1,4 +1,4 @@
-import { measureOf, nearestDouble, readBand, statedEnds, type Unit } from '../../quantity/index.js'
+import { findNearestDouble, getStatedEnds, measureOf, readBand, type Unit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 
@@ -8,6 +8,6 @@ import { hasFigure } from './hasFigure.js'
  */
 export function readStatedRange(value: StatedValue, unit: Unit) {
   if (measureOf(value.unit) !== measureOf(unit) || !hasFigure(value)) return undefined
-  const { low, high } = statedEnds(readBand(value, unit))
-  return { low: nearestDouble(low), high: nearestDouble(high) }
+  const { low, high } = getStatedEnds(readBand(value, unit))
+  return { low: findNearestDouble(low), high: findNearestDouble(high) }
 }

@@ -1,5 +1,11 @@
 import type { Exact } from '../../quantity/index.js'
-import { compareExact, measureOf, nearestQuantity, readBand, statedEnds } from '../../quantity/index.js'
+import {
+  compareExact,
+  findNearestQuantity,
+  getStatedEnds,
+  measureOf,
+  readBand,
+} from '../../quantity/index.js'
 import type { SpecValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 import type { ValuePair } from './indexSheet.js'
@@ -11,7 +17,7 @@ import type { ValuePair } from './indexSheet.js'
 export function readStatedVolume(value: SpecValue | undefined) {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
     return undefined
-  return hasFigure(value) ? statedEnds(readBand(value, 'mL')) : undefined
+  return hasFigure(value) ? getStatedEnds(readBand(value, 'mL')) : undefined
 }
 
 /** Finds pairs whose first volume is certainly larger: its low end exceeds the other's high end. */
@@ -24,4 +30,4 @@ export const findLargerVolumes = (pairs: readonly ValuePair[]) =>
   })
 
 /** A volume for params, in millilitres. */
-export const toMillilitres = (volume: Exact) => nearestQuantity(volume, 'mL', 'mL')
+export const toMillilitres = (volume: Exact) => findNearestQuantity(volume, 'mL', 'mL')

@@ -1,4 +1,4 @@
-import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
+import { chooseSide, exactIn, readBand } from '../../quantity/index.js'
 import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
 import { intervalRule } from '../ruleMakers.js'
 
@@ -22,7 +22,7 @@ export const rule = intervalRule(
     return printed.flatMap((second, place) => {
       if (isConvertedWrongWay(distance, second)) return []
       const tenPercentBand = readBand({ kind: 'nominal', value, unit }, unit, 10)
-      if (sideOfBand(exactIn(second, unit), tenPercentBand) === 0) return []
+      if (chooseSide(exactIn(second, unit), tenPercentBand) === 0) return []
       const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
       return [{ path: `${path}/distance/printed/${place}`, params }]
     })

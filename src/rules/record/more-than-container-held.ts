@@ -1,4 +1,4 @@
-import { add, compareExact, exactIn, exactOf, multiply, nearestQuantity } from '../../quantity/index.js'
+import { add, compareExact, exactIn, exactOf, findNearestQuantity, multiply } from '../../quantity/index.js'
 import type { RecordEntry } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
@@ -31,7 +31,10 @@ export const rule = recordRule('record/more-than-container-held', 'warning', ({ 
     const held = opened === undefined ? fullVolume : add(fullVolume, exactIn(opened, 'mL'))
     const used = sumRefilled(document.entries, id)
     if (compareExact(used, add(held, containerSize)) <= 0) return []
-    const amounts = { used: nearestQuantity(used, 'mL', 'mL'), held: nearestQuantity(held, 'mL', 'mL') }
+    const amounts = {
+      used: findNearestQuantity(used, 'mL', 'mL'),
+      held: findNearestQuantity(held, 'mL', 'mL'),
+    }
     return [{ path, params: { container: name, ...amounts } }]
   })
 })

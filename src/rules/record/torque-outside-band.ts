@@ -1,4 +1,4 @@
-import { compareExact, exactIn, exactOf, multiply, readBand, sideOfBand } from '../../quantity/index.js'
+import { chooseSide, compareExact, exactIn, exactOf, multiply, readBand } from '../../quantity/index.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
@@ -28,7 +28,7 @@ export const rule = recordedTighteningRule(
     const stated = readBand(required.torque, 'N.m')
     const isNominal = stated.basis === 'nominal'
     const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
-    const side = sideOfBand(recordedTorque, band)
+    const side = chooseSide(recordedTorque, band)
     if (side === 0) return []
     const isFarBelow =
       band.low !== undefined && compareExact(multiply(recordedTorque, exactOf(2)), band.low) < 0

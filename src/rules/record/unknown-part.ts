@@ -45,7 +45,7 @@ function listIds(entry: RecordEntry, { document: sheet, parts }: SheetIndex, pat
   const filters = gearcaseParts.filter(({ kind }) => kind === 'filter').map((part) => part.path)
   const listItemIds = (key: string, ids: readonly JsonPointer[], known: readonly string[], suffix = '') =>
     ids.map((id, place) => ({ path: `${path}/${key}/${place}${suffix}`, id, known }))
-  const on = (done: { readonly on: JsonPointer }) => done.on
+  const getPath = (done: { readonly on: JsonPointer }) => done.on
   return [
     servicedGearcases === undefined
       ? { path: `${path}/service`, id: service, known: Object.keys(sheet.services) }
@@ -54,9 +54,9 @@ function listIds(entry: RecordEntry, { document: sheet, parts }: SheetIndex, pat
       ? []
       : [{ path: `${path}/instance`, id: instance, known: Object.keys(sheetGearcase.instances ?? {}) }]),
     ...listItemIds('opened', entry.opened, opened),
-    ...listItemIds('tightened', entry.tightened.map(on), opened, '/on'),
-    ...listItemIds('seals', entry.seals.map(on), seals, '/on'),
-    ...listItemIds('filters', (entry.filters ?? []).map(on), filters, '/on'),
+    ...listItemIds('tightened', entry.tightened.map(getPath), opened, '/on'),
+    ...listItemIds('seals', entry.seals.map(getPath), seals, '/on'),
+    ...listItemIds('filters', (entry.filters ?? []).map(getPath), filters, '/on'),
   ]
 }
 

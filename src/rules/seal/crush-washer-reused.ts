@@ -13,6 +13,6 @@ import { sealRule } from '../ruleMakers.js'
 export const rule = sealRule('seal/crush-washer-reused', 'warning', ({ path, seal, on }) => {
   if (seal.kind !== 'crush washer' || seal.replace !== 'on condition') return []
   const at = `${path}/replace`
-  const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]
-  return [{ path: at, params: { part: on.name }, cures }]
+  const fixes = [{ op: 'replace' as const, path: at, value: 'every opening' }]
+  return [{ path: at, params: { part: on.name }, cures: fixes }]
 })

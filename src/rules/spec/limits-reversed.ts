@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { makeSwapCures } from '../lookup/makeSwapCures.js'
+import { makeSwapFixes } from '../lookup/makeSwapFixes.js'
 import { figureRule } from '../ruleMakers.js'
 
 /**
@@ -16,6 +16,6 @@ export const rule = figureRule('spec/limits-reversed', 'error', ({ path, figure 
   if (figure.kind !== 'limits') return []
   const { min, max, unit } = figure
   if (min === undefined || max === undefined || compareFigures(min, max) <= 0) return []
-  const cures = makeSwapCures(path, ['min', min], ['max', max])
-  return [{ path, params: { min, max, unit }, cures }]
+  const fixes = makeSwapFixes(path, ['min', min], ['max', max])
+  return [{ path, params: { min, max, unit }, cures: fixes }]
 })

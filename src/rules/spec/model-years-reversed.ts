@@ -12,6 +12,6 @@ import { conditionRule } from '../ruleMakers.js'
 export const rule = conditionRule('spec/model-years-reversed', 'error', ({ path, condition }) => {
   const { from, to } = condition.modelYears ?? {}
   if (from === undefined || to === undefined || from <= to) return []
-  const cures = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]
-  return [{ path: `${path}/modelYears`, params: { from, to }, cures }]
+  const fixes = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]
+  return [{ path: `${path}/modelYears`, params: { from, to }, cures: fixes }]
 })

@@ -1,4 +1,4 @@
-import { exactIn, nearestDouble } from '../../quantity/index.js'
+import { exactIn, findNearestDouble } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
@@ -22,7 +22,7 @@ export const rule = containerRule(
     },
   ]) => {
     if (density15 === undefined) return []
-    const density = nearestDouble(exactIn(density15, 'kg/m3'))
+    const density = findNearestDouble(exactIn(density15, 'kg/m3'))
     if (density >= MIN_DENSITY && density <= MAX_DENSITY) return []
     return [
       { path: `/containers/${id}/oil/density15`, params: { container: name, density: { ...density15 } } },

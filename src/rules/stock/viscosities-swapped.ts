@@ -1,5 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
-import { makeSwapCures } from '../lookup/makeSwapCures.js'
+import { makeSwapFixes } from '../lookup/makeSwapFixes.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
@@ -15,6 +15,6 @@ export const rule = containerRule('stock/viscosities-swapped', 'error', ([id, { 
   const { kv40, kv100 } = oil
   if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []
   const path = `/containers/${id}/oil`
-  const cures = makeSwapCures(path, ['kv40', kv40], ['kv100', kv100])
-  return [{ path, params: { container: name, kv40, kv100 }, cures }]
+  const fixes = makeSwapFixes(path, ['kv40', kv40], ['kv100', kv100])
+  return [{ path, params: { container: name, kv40, kv100 }, cures: fixes }]
 })

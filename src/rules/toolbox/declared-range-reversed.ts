@@ -17,7 +17,7 @@ export const rule = wrenchRule(
     const { min, max } = declaredRange
     if (compareQuantities(min, max) < 0) return []
     const path = `/wrenches/${id}/declaredRange`
-    const cures = [{ op: 'replace' as const, path, value: { min: max, max: min } }]
-    return [{ path, params: { wrench: name, min: { ...min }, max: { ...max } }, cures }]
+    const fixes = [{ op: 'replace' as const, path, value: { min: max, max: min } }]
+    return [{ path, params: { wrench: name, min: { ...min }, max: { ...max } }, cures: fixes }]
   },
 )

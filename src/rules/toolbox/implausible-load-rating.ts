@@ -1,4 +1,4 @@
-import { exactIn, nearestDouble } from '../../quantity/index.js'
+import { exactIn, findNearestDouble } from '../../quantity/index.js'
 import type { Jack, Stands } from '../../spec/index.js'
 import { toolboxRule } from '../ruleMakers.js'
 
@@ -18,7 +18,7 @@ export const rule = toolboxRule(
   ({ document: { stands, ramps = {}, jacks = {} } }) => {
     const findImplausible = (list: string, tools: Readonly<Record<string, Stands | Jack>>) =>
       Object.entries(tools).flatMap(([id, { name, rating }]) => {
-        const kilograms = nearestDouble(exactIn(rating, 'kg'))
+        const kilograms = findNearestDouble(exactIn(rating, 'kg'))
         if (kilograms >= 100 && kilograms <= 50_000) return []
         return [{ path: `/${list}/${id}/rating`, params: { tool: name, rating: { ...rating } } }]
       })

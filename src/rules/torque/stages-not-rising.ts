@@ -1,4 +1,4 @@
-import { compareExact, readBand, statedEnds, type TorqueUnit } from '../../quantity/index.js'
+import { compareExact, getStatedEnds, readBand, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { tighteningRule } from '../ruleMakers.js'
@@ -21,7 +21,7 @@ export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path,
   const { stages, torque, thenAngle } = tightening
   const steps = [...stages, torque]
   const maxTorques = steps.map((step) =>
-    hasFigure(step) ? statedEnds(readBand(step, torque.unit)).high : undefined,
+    hasFigure(step) ? getStatedEnds(readBand(step, torque.unit)).high : undefined,
   )
   const wrongIndex = maxTorques.findIndex((high, place) => {
     const before = maxTorques[place - 1]

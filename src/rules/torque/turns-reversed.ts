@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { makeSwapCures } from '../lookup/makeSwapCures.js'
+import { makeSwapFixes } from '../lookup/makeSwapFixes.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -15,6 +15,6 @@ export const rule = tighteningRule('torque/turns-reversed', 'error', ({ path, ti
   if (tightening.kind !== 'turns' || tightening.max === undefined) return []
   const { min, max } = tightening
   if (compareFigures(min, max) <= 0) return []
-  const cures = makeSwapCures(path, ['min', min], ['max', max])
-  return [{ path, params: { part: on.name, min, max }, cures }]
+  const fixes = makeSwapFixes(path, ['min', min], ['max', max])
+  return [{ path, params: { part: on.name, min, max }, cures: fixes }]
 })

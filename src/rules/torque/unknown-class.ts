@@ -23,8 +23,8 @@ export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
     const path = `${holder}/propertyClass`
     const withPoint = propertyClass.replace(',', '.')
     const meant = isClass(withPoint) ? withPoint : undefined
-    const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-    return [{ path, params: { part: on.name, propertyClass, meant }, cures }]
+    const fixes = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+    return [{ path, params: { part: on.name, propertyClass, meant }, cures: fixes }]
   }),
 )
 

@@ -1,4 +1,4 @@
-import type { Cure, Finding, JsonPointer } from '../../base/index.js'
+import type { Finding, Fix, JsonPointer } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
@@ -31,9 +31,9 @@ export function explainText(
           (symbol) => `${text.slice(0, from)}${unit?.figures} ${symbol}${text.slice(to)}`,
         ),
       ]
-  const cures = [...new Set(probableTexts.map((candidate) => correctText(notation, candidate)))]
+  const fixes = [...new Set(probableTexts.map((candidate) => correctText(notation, candidate)))]
     .filter((value) => value !== undefined && value !== text)
-    .map((value): Cure => ({ op: 'replace', path, value }))
+    .map((value): Fix => ({ op: 'replace', path, value }))
   const finding = reportMistake(path, 'spec/bad-notation', {
     text: text.slice(0, MAX_NOTATION_LENGTH),
     range: [from, to],
@@ -41,7 +41,7 @@ export function explainText(
     expected: isInWord ? [] : [...new Set(stop.expected)],
     reason: THOUSANDS_PATTERN.test(text) ? 'quantity/decimal-mark-is-unclear' : unit?.reason,
   })
-  return cures.length === 0 ? finding : { ...finding, cures }
+  return fixes.length === 0 ? finding : { ...finding, cures: fixes }
 }
 
 /** `2,000` is two thousand, or two with three decimals. */

@@ -5,7 +5,11 @@ export const FRONT: readonly Row[] = [
   ['the manual is not read', drop('read'), 'manual-not-read'],
   ['bare hands and eyes at an oil under pressure', drop('protect'), 'protection-not-worn'],
   ['the machine stands where it was left, maybe on a slope', drop('park'), 'machine-not-on-level-ground'],
-  ['it is driven to level ground after the jack', move('park', 'remove-pan-guard'), 'machine-not-on-level-ground'],
+  [
+    'it is driven to level ground after the jack',
+    move('park', 'remove-pan-guard'),
+    'machine-not-on-level-ground',
+  ],
   ['the engine runs while somebody lies below', drop('stop'), 'engine-running'],
   [
     'the engine is started again with the plugs loose',
@@ -104,7 +108,12 @@ export const FRONT: readonly Row[] = [
   ['the drain plug stays finger-tight', drop('front-tighten-drain'), 'drain-not-tightened'],
   ['the fill plug stays finger-tight', drop('front-tighten-fill'), 'part-not-tightened'],
   ['the fill plug stays in the tray', drop('front-fit-fill'), 'part-not-fitted'],
-  ['loosened again at the end', again('front-crack-drain', 'record'), 'part-not-tightened', 'leaks-not-checked'],
+  [
+    'loosened again at the end',
+    again('front-crack-drain', 'record'),
+    'part-not-tightened',
+    'leaks-not-checked',
+  ],
   ['old oil on the case hides a leak', drop('front-wipe'), 'gearcase-not-wiped'],
   ['nobody looks for leaks', drop('front-leaks', 'front-leaks-2'), 'leaks-not-checked'],
   ['no look after the run, when the oil is under way', drop('front-leaks-2'), 'leaks-not-checked-after-run'],
@@ -143,7 +152,11 @@ export const FRONT: readonly Row[] = [
     move('remove-pan-guard', 'stands-front-beam'),
     'jack-as-support',
   ],
-  ['stands put in before the jack lifts', move('stands-front-beam', 'raise-front-beam'), 'machine-not-raised'],
+  [
+    'stands put in before the jack lifts',
+    move('stands-front-beam', 'raise-front-beam'),
+    'machine-not-raised',
+  ],
   [
     'the chocks are taken away below the raised machine',
     put({ do: 'clear away' }, 'front-clean-fill'),

@@ -70,7 +70,13 @@ export const ODD_MACHINES: readonly UnsafeSequence[] = [
     ['raise+stands+carry', 'run-on-stands'],
   ]),
   ...shortLists(rolledSheet, more(rolled, RAISE, STANDS), [
-    ['hub-roll-fill', 'manual-not-read', 'protection-not-worn', 'machine-not-on-level-ground', 'engine-running'],
+    [
+      'hub-roll-fill',
+      'manual-not-read',
+      'protection-not-worn',
+      'machine-not-on-level-ground',
+      'engine-running',
+    ],
     ['raise+stands+hub-roll-fill', 'run-on-stands'],
     ['chock+hub-roll-fill', 'chocks-or-pan-in-place'],
     ['hub-pan-fill+hub-roll-fill', 'chocks-or-pan-in-place'],

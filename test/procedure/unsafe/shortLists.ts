@@ -102,7 +102,14 @@ const LISTS: readonly ListRow[] = [
   ['front-crack-drain', 'shield-in-the-way', 'area-not-cleaned', 'fill-not-cracked', 'no-pan'],
   ['front-crack-fill+front-crack-drain', 'fill-plug-loose'],
   ['front-take-out-drain', 'plug-not-cracked', 'no-pan', 'drain-not-raised'],
-  ['tail-take-off-lid', 'shield-in-the-way', 'area-not-cleaned', 'fill-not-cracked', 'no-pan', 'machine-not-raised'],
+  [
+    'tail-take-off-lid',
+    'shield-in-the-way',
+    'area-not-cleaned',
+    'fill-not-cracked',
+    'no-pan',
+    'machine-not-raised',
+  ],
   ['tail-crack-fill+tail-take-off-lid', 'fill-plug-loose'],
   [
     'front-drain-drain',
@@ -113,7 +120,14 @@ const LISTS: readonly ListRow[] = [
     'machine-not-raised',
   ],
   ['hub-left-drain-fill', 'wrong-wheel-mark'],
-  ['bevel-suck-fill', 'opening-closed', 'no-pan', 'oil-not-warm', 'breather-not-cleared', 'machine-not-raised'],
+  [
+    'bevel-suck-fill',
+    'opening-closed',
+    'no-pan',
+    'oil-not-warm',
+    'breather-not-cleared',
+    'machine-not-raised',
+  ],
   ['front-look-at-magnet-drain', 'part-not-removed'],
   ['front-wipe-magnet-drain', 'part-not-removed', 'magnet-not-inspected'],
   // Filters.

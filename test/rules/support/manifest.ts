@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { joinPointer } from '../../../src/base/joinPointer.js'
 import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
-import { GRADE_EDITIONS, type GradeSystem, rowsOfEdition } from '../../../src/oil/gradeTables.js'
+import { GRADE_EDITIONS, type GradeSystem, listRows } from '../../../src/oil/gradeTables.js'
 import { allRules } from '../../../src/rules/allRules.js'
 import { rule as waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { listLeafTypes } from '../../../src/spec/leafTable.js'
@@ -72,10 +72,7 @@ function writeGrades(): readonly object[] {
       editions: editions.map((edition) => ({
         edition,
         grades: Object.fromEntries(
-          Object.entries(rowsOfEdition(system, edition)).map(([grade, { min, max }]) => [
-            grade,
-            { min, max },
-          ]),
+          Object.entries(listRows(system, edition)).map(([grade, { min, max }]) => [grade, { min, max }]),
         ),
       })),
     }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Cure, Finding } from '../../../src/base/finding.js'
+import type { Finding, Fix } from '../../../src/base/finding.js'
 import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
@@ -30,7 +30,7 @@ function refusal(notation: NotationName, text: string): Finding<Pick<SpecCodes, 
     createMistakeReporter({ kind: 'spec-sheet' }),
   ) as never
 }
-const curesOf = ({ cures = [] }: { readonly cures?: readonly Cure[] }) =>
+const curesOf = ({ cures = [] }: { readonly cures?: readonly Fix[] }) =>
   cures.map((cure) => ('value' in cure ? cure.value : undefined))
 
 test.each(places)('every spelling of docs/units.md of a %s is read after one space', (measure, notation) => {

@@ -1,13 +1,13 @@
-import type { Cure, JsonPointer } from '../../base/index.js'
+import type { Fix, JsonPointer } from '../../base/index.js'
 
 type KeyValue = readonly [key: string, value: unknown]
 
-/** Cures that swap two values of one object. */
-export const makeSwapCures = (
+/** Fixes that swap two values of one object. */
+export const makeSwapFixes = (
   at: JsonPointer,
   [key, value]: KeyValue,
   [otherKey, otherValue]: KeyValue,
-): Cure[] => [
+): Fix[] => [
   { op: 'replace', path: `${at}/${key}`, value: otherValue },
   { op: 'replace', path: `${at}/${otherKey}`, value },
 ]

@@ -1,7 +1,7 @@
 import type { Exact } from './exact.js'
 
 /** The double nearest to an exact fraction, ties to even; below the normal doubles it may be off by the last bit. */
-export function nearestDouble({ n, d }: Exact): number {
+export function findNearestDouble({ n, d }: Exact): number {
   const magnitude = n < 0n ? -n : n
   const shift = Math.max(0, 64 + d.toString(2).length - magnitude.toString(2).length)
   const scaled = magnitude << BigInt(shift)
