@@ -1,12 +1,9 @@
-import { MAX_DEPTH } from './documentLimits.js'
+import { MAX_DEPTH, requireTree } from './documentLimits.js'
 import type { JsonPointer } from './finding.js'
 import { isSameJson } from './isSameJson.js'
-import { quoteValue } from './quoteValue.js'
-import { readPointer } from './readPointer.js'
-import { refuse } from './refuse.js'
+import { readPointer, splitPointer } from './pointers.js'
+import { quoteValue, refuse } from './refuse.js'
 import { requireShape, type Shape } from './requireShape.js'
-import { requireTree } from './requireTree.js'
-import { splitPointer } from './splitPointer.js'
 
 /** One operation of RFC 6902, except `copy`, which no fix needs. */
 export type PatchOperation =
@@ -15,24 +12,8 @@ export type PatchOperation =
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
 /**
- * Applies fixes or other JSON Patch operations, to try a correction that a finding proposes. The document is
- * not changed; the result shares the parts that no operation changes. To read one value, use
- * {@link readPointer}.
- *
- * Method: the operations run in order, each on the result of the one before. If one fails, the call throws.
- * @param document Plain JSON data.
- * @param operations Operations in order.
- * @returns The new document.
- * @throws RangeError if an operation points to a missing value or a `test` fails; TypeError if an operation
- *   has another form, or the value of a `test` is nested deeper than 32 levels.
- *
- * Source: RFC 6902 (2013), section 4 (all except `copy`).
- * @example
- * ```ts
- * import { applyPatch } from 'drivetrain-service/v1/spec'
- * // What does the list look like with the wipe before the fitting?
- * applyPatch(['fit', 'wipe'], [{ op: 'move', from: '/1', path: '/0' }]) // => ['wipe', 'fit']
- * ```
+ * Applies JSON Patch operations (RFC 6902, 2013, section 4) in order, such as the fixes of a finding. The
+ * document is not changed; the result shares the parts that no operation changes. Throws if one fails.
  */
 export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
   if (!Array.isArray(operations)) throw refuse('operations', operations, 'a list of patch operations')

@@ -26,4 +26,22 @@ export const MAX_COUNT = 10_000
 export const ABSOLUTE_ZERO = -273.15
 
 /** Maximum length of foreign text in a finding, in characters. */
-export const MAX_QUOTED_LENGTH = 80
+const MAX_QUOTED_LENGTH = 80
+
+/** Cuts foreign text to fit a message, never inside a character. */
+export function cutText(text: string): string {
+  if (text.length <= MAX_QUOTED_LENGTH) return text
+  const end = /[\uD800-\uDBFF]/.test(text.charAt(MAX_QUOTED_LENGTH - 2))
+    ? MAX_QUOTED_LENGTH - 2
+    : MAX_QUOTED_LENGTH - 1
+  return `${text.slice(0, end)}…`
+}
+
+/** Throws TypeError if a value contains itself or is nested deeper than any document. */
+export function requireTree(name: string, value: unknown, parents: readonly object[] = []): void {
+  if (typeof value !== 'object' || value === null) return
+  // Detects a cycle early; otherwise the walk is exponential.
+  if (parents.length >= MAX_DEPTH || parents.includes(value))
+    throw new TypeError(`${name} must be nested at most ${MAX_DEPTH} levels deep; parse the document first`)
+  for (const child of Object.values(value)) requireTree(name, child, [...parents, value])
+}

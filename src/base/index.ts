@@ -1,14 +1,14 @@
 export { applyPatch } from './applyPatch.js'
-export { asText } from './asText.js'
-export { cutText } from './cutText.js'
 export {
   ABSOLUTE_ZERO,
+  cutText,
   MAX_COUNT,
   MAX_DEPTH,
   MAX_NUMBER,
   MAX_STRING_LENGTH,
   MAX_TEXT_LENGTH,
   MAX_VALUES,
+  requireTree,
 } from './documentLimits.js'
 export { dropUndefined } from './dropUndefined.js'
 export type {
@@ -26,18 +26,11 @@ export type {
   Severity,
 } from './finding.js'
 export { isSameJson } from './isSameJson.js'
-export { joinPointer } from './joinPointer.js'
-export { type FindingMaker, makeFinding } from './makeFinding.js'
-export { makeReason, type ReasonMaker } from './makeReason.js'
-export { quoteValue } from './quoteValue.js'
-export { readPointer } from './readPointer.js'
-export { refuse } from './refuse.js'
+export { type FindingMaker, makeFinding, makeReason, type ReasonMaker } from './makeFinding.js'
+export { joinPointer, readPointer, splitPointer } from './pointers.js'
+export { asText, quoteValue, refuse, requireObject, requireOneOf } from './refuse.js'
 export { requireKnownKeys } from './requireKnownKeys.js'
 export { type NumberRange, requireNumber } from './requireNumber.js'
-export { requireObject } from './requireObject.js'
-export { requireOneOf } from './requireOneOf.js'
 export { requireShape, type Shape } from './requireShape.js'
-export { requireTree } from './requireTree.js'
 export { RETIRED_CODES } from './retiredCodes.js'
-export { splitPointer } from './splitPointer.js'
 export { countEdits, suggestName } from './suggestName.js'

@@ -1,4 +1,12 @@
-import type { DocumentReference, Finding, FindingOf, JsonPointer, Params, Severity } from './finding.js'
+import type {
+  DocumentReference,
+  Finding,
+  FindingOf,
+  JsonPointer,
+  Params,
+  Reason,
+  Severity,
+} from './finding.js'
 
 /** Makes findings of one room; the compiler checks the params of each code. */
 export type FindingMaker<Codes extends object> = <Code extends keyof Codes & string>(
@@ -20,4 +28,15 @@ export function makeFinding(
   details: Pick<FindingOf, 'related' | 'cures'> = {},
 ): Finding {
   return { code, severity, document, path, params: params as Params, ...details }
+}
+
+/** Makes reasons of one room; the compiler checks the params of each code. */
+export type ReasonMaker<Codes> = <Code extends keyof Codes & string>(
+  code: Code,
+  params: Codes[Code],
+) => Reason<Code>
+
+/** A reason as plain data. Each room's `codes.ts` narrows it to the codes of that room. */
+export function makeReason<Code extends string>(code: Code, params: unknown): Reason<Code> {
+  return { code, params: params as Params }
 }

@@ -1,5 +1,4 @@
-import { quoteValue } from './quoteValue.js'
-import { requireObject } from './requireObject.js'
+import { quoteValue, requireObject } from './refuse.js'
 
 /**
  * Throws TypeError if a value is not an object or has an unknown key, and suggests a similar key. Without

@@ -1,4 +1,4 @@
-import { quoteValue } from './quoteValue.js'
+import { quoteValue } from './refuse.js'
 
 /** The range of an argument; without `max` and `below`, up to 1e9. */
 export interface NumberRange {

@@ -1,4 +1,4 @@
-import { quoteValue } from './quoteValue.js'
+import { quoteValue } from './refuse.js'
 
 /**
  * The required shape of an argument. `[shape]` is a list of items of that shape, `[]` any list. In an object,

@@ -1,9 +1,7 @@
 import { quoteValue, refuse } from '../base/index.js'
-import { addToDay } from './addToDay.js'
-import { dateFromDay } from './dateFromDay.js'
 import type { DateText, Period, PeriodText } from './dateText.js'
+import { addToDay, dateFromDay, readDay } from './dayNumbers.js'
 import { scanPeriod } from './parsePeriod.js'
-import { readDay } from './readDay.js'
 
 /**
  * Adds periods to a date, to find when something is due. Always add to the start date, with `times`, never to

@@ -1,11 +1,15 @@
 export { addPeriod } from './addPeriod.js'
-export { addToDay } from './addToDay.js'
 export type { CalendarCodes } from './codes.js'
-export { compareDates } from './compareDates.js'
-export { dateFromDay } from './dateFromDay.js'
 export type { DateText, Period, PeriodText } from './dateText.js'
-export { dayNumberOf, FIRST_DAY, LAST_DAY } from './dayNumberOf.js'
-export { daysBetween } from './daysBetween.js'
+export {
+  addToDay,
+  compareDates,
+  dateFromDay,
+  dayNumberOf,
+  daysBetween,
+  FIRST_DAY,
+  LAST_DAY,
+  readDay,
+} from './dayNumbers.js'
 export { isDate } from './isDate.js'
 export { scanPeriod } from './parsePeriod.js'
-export { readDay } from './readDay.js'

@@ -1,5 +1,5 @@
 import type { DateText } from './dateText.js'
-import { dayNumberOf } from './dayNumberOf.js'
+import { dayNumberOf } from './dayNumbers.js'
 
 /** Whether a value is a date `YYYY-MM-DD` of the years 0001 to 9999; ISO 8601-1:2019, 5.2.2 extended format (from memory). */
 export function isDate(text: unknown): text is DateText {

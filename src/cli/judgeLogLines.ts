@@ -9,9 +9,9 @@ import { type OpenFault, openFaults } from '../record/index.js'
 import { parseDocumentText } from '../schema/index.js'
 import { judgeOilLoss, listDue, type OilLoss, type ServiceDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
+import { selectLosses } from './describeState.js'
 import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
-import { selectLosses } from './selectLosses.js'
 
 export interface LogLinesOptions {
   /** JSON Lines: one machine log on each line; blank lines are skipped. */

@@ -3,7 +3,7 @@ import { joinPointer, splitPointer } from '../base/index.js'
 import { listLeafTypes, type SpecCodes } from '../spec/index.js'
 import { cleanLine } from './cleanLine.js'
 import { findKeyByWord, findKeyExample, type KeyExample } from './keyExamples.js'
-import { findTextRange, type LocatedFinding } from './locatedFinding.js'
+import { findTextRange, type LocatedFinding } from './makeLocator.js'
 
 /** Maximum lines for one document: with the summary they fill one screen. */
 const MAX_LINES = 38

@@ -1,10 +1,9 @@
 import { suggestName } from '../base/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
-import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, isCommand } from './commandTable.js'
+import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, type CommandRow, isCommand } from './commandTable.js'
+import { findOption } from './findOption.js'
 import { COMMANDS } from './loadCommand.js'
 import { parseWords } from './parseWords.js'
-import { renderHelp, renderOverview } from './renderHelp.js'
-import { VERSION } from './version.js'
 
 /** Runs one command line. Errors become a message and an exit code, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
@@ -52,3 +51,41 @@ function requireCommand(name: string): CommandName {
   const hint = suggestion === undefined ? 'see drivetrain-service help' : `did you mean ${suggestion}?`
   throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
 }
+
+/** The list of all commands. */
+function renderOverview(): string {
+  const lines = COMMAND_NAMES.map((name) => `  ${name.padEnd(11)} ${COMMAND_TABLE[name].summary}`)
+  return `drivetrain-service: plans gear oil services from a spec sheet
+
+Usage: drivetrain-service <command> [options] <file or folder> ...
+
+${lines.join('\n')}
+
+Files are JSON or YAML; - is standard input. Several files are one set: a log finds its sheet among them by id and revision.
+Each folder is a separate set. Patterns (*, ? and **) also work in quotes; with ** the files of each folder form a set.
+For details: drivetrain-service help <command>. The machine's own manual always comes first.
+`
+}
+
+/** The help of one command: usage, what it does, its options, an example and its exit codes. */
+export function renderHelp(command: CommandName): string {
+  const { usage, help, example, options, exitCodes: exit }: CommandRow = COMMAND_TABLE[command]
+  const usageLines = usage.map(
+    (way, place) => `${place === 0 ? 'Usage:' : '      '} drivetrain-service ${command} ${way}`,
+  )
+  const rows = options.map((name) => {
+    const { value, help: meaning } = findOption(command, name)
+    return `  --${[name, value].filter(Boolean).join(' ').padEnd(20)} ${meaning}`
+  })
+  const parts = [
+    usageLines.join('\n'),
+    help,
+    ...(rows.length === 0 ? [] : [`Options\n${rows.join('\n')}`]),
+    `Example: drivetrain-service ${example}`,
+    ...(exit === undefined ? [] : [`Exit code: ${exit}`]),
+  ]
+  return `${parts.join('\n\n')}\n`
+}
+
+/** The version in package.json, as a test checks; reading the file would slow every start. */
+const VERSION = '0.1.0'

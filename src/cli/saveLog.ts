@@ -1,9 +1,7 @@
-import { stringify } from 'yaml'
+import { isMap, isSeq, parseDocument, stringify } from 'yaml'
 import { writeHistory } from '../schema/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
-import { addToHistory } from './addToHistory.js'
 import { type CliIo, UsageError } from './cliIo.js'
-import { editYaml } from './editYaml.js'
 import { isHistoryPath } from './isHistoryPath.js'
 import { listDocuments, readDocuments } from './readDocuments.js'
 import { writeOut } from './writeOut.js'
@@ -65,4 +63,49 @@ function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined
     if (reading !== undefined) return `the reading of ${reading.date}`
   }
   return undefined
+}
+
+/** Adds the new entries of a log to its history, one line each, and deletes an incomplete last line. */
+function addToHistory(text: string, before: MachineLog, after: MachineLog): string {
+  const lines = text.split('\n').filter((line) => line.trim() !== '')
+  if (!isCompleteLine(lines.at(-1))) lines.pop()
+  const knownLines = new Set(writeHistory(before))
+  // The first line has an empty list for each list of the log; the file keeps its own first line.
+  const [, ...additions] = writeHistory(after)
+  return [...lines, ...additions.filter((line) => !knownLines.has(line)), ''].join('\n')
+}
+
+function isCompleteLine(line = '{}'): boolean {
+  try {
+    JSON.parse(line)
+    return true
+  } catch {
+    return false
+  }
+}
+
+/** Applies the changes between two documents to the YAML text of the first; comments and order are kept. */
+function editYaml(text: string, before: object, after: object): string {
+  const document = parseDocument(text)
+  const editNode = (path: readonly (string | number)[], from: unknown, to: unknown): void => {
+    if (JSON.stringify(from) === JSON.stringify(to)) return
+    const node = path.length === 0 ? document.contents : document.getIn(path)
+    if (isMap(node) && isObject(from) && isObject(to)) {
+      for (const key of Object.keys(from)) if (!Object.hasOwn(to, key)) document.deleteIn([...path, key])
+      for (const [key, value] of Object.entries(to)) editNode([...path, key], from[key], value)
+    } else if (isSeq(node) && Array.isArray(from) && Array.isArray(to) && isPrefix(from, to)) {
+      if (from.length === 0) node.flow = false
+      for (const item of to.slice(from.length)) document.addIn(path, document.createNode(item))
+    } else document.setIn(path, document.createNode(to))
+  }
+  editNode([], before, after)
+  return document.toString({ lineWidth: 0 })
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}
+
+function isPrefix(from: readonly unknown[], to: readonly unknown[]): boolean {
+  return from.every((item, index) => JSON.stringify(item) === JSON.stringify(to[index]))
 }

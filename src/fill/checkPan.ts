@@ -2,8 +2,7 @@ import { requireObject } from '../base/index.js'
 import { exactIn } from '../quantity/index.js'
 import type { DrainPan, Id } from '../spec/index.js'
 import { judgePan, type PanVerdict } from './judgePan.js'
-import { requireAmount } from './requireAmount.js'
-import type { VolumeAmount } from './volumeAmount.js'
+import { requireAmount, type VolumeAmount } from './volumeAmount.js'
 
 /**
  * Checks whether a drain pan can hold all the oil of a visit, so that it does not overflow at the second

@@ -2,9 +2,9 @@ import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import { exactIn, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount } from './requireAmount.js'
 import { searchContainers } from './searchContainers.js'
-import { compareBigInts, toWholeParts, type VolumeAmount, volumeFromMillilitres } from './volumeAmount.js'
+import type { VolumeAmount } from './volumeAmount.js'
+import { compareBigInts, requireAmount, toWholeParts, volumeFromMillilitres } from './volumeAmount.js'
 
 export interface ContainerUse {
   /** Id in the stock. */

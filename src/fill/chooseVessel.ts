@@ -2,8 +2,8 @@ import { type Reason, requireObject } from '../base/index.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, MeasuringVessel } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount } from './requireAmount.js'
-import { compareBigInts, toWholeParts, type VolumeAmount, volumeFromMillilitres } from './volumeAmount.js'
+import type { VolumeAmount } from './volumeAmount.js'
+import { compareBigInts, requireAmount, toWholeParts, volumeFromMillilitres } from './volumeAmount.js'
 
 export type VesselChoice =
   | {

@@ -1,7 +1,7 @@
 import { type Reason, requireKnownKeys, requireOneOf } from '../base/index.js'
 import { convertAmount, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount } from './requireAmount.js'
+import { requireAmount } from './volumeAmount.js'
 
 export interface DrainInput {
   /** Oil in the gearcase above the drain opening. */

@@ -12,8 +12,7 @@ import {
 } from '../quantity/index.js'
 import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount } from './requireAmount.js'
-import { volumeFromMillilitres } from './volumeAmount.js'
+import { requireAmount, volumeFromMillilitres } from './volumeAmount.js'
 
 interface JudgedRefill {
   /**

@@ -3,7 +3,7 @@ import { compareQuantities, convertAmount, type Quantity, type VolumeUnit } from
 import type { FunnelAndHose } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
-import { requireAmount } from './requireAmount.js'
+import { requireAmount } from './volumeAmount.js'
 
 export interface PourInput {
   readonly funnel: FunnelAndHose['funnel']

@@ -1,5 +1,6 @@
-import type { Exact, PrintedQuantity, Quantity, VolumeUnit } from '../quantity/index.js'
-import { exactIn, findNearestQuantity } from '../quantity/index.js'
+import type { NumberRange } from '../base/index.js'
+import type { Exact, Measure, PrintedQuantity, Quantity, VolumeUnit } from '../quantity/index.js'
+import { exactIn, findNearestQuantity, requireQuantity } from '../quantity/index.js'
 
 /** A volume from a sheet (a printed figure) or from stock, toolbox or record (a number). */
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>
@@ -24,4 +25,17 @@ export function toWholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[
 /** Compares two whole numbers for sorting. */
 export function compareBigInts(first: bigint, second: bigint): number {
   return first < second ? -1 : first > second ? 1 : 0
+}
+
+/** More than any sum of a document's numbers, in any unit. */
+const MAX_AMOUNT = 1e15
+
+/** Throws if the argument is not an amount of the measure in the range; without a range, from 0. */
+export function requireAmount(
+  name: string,
+  amount: unknown,
+  measure: Measure,
+  range: NumberRange & { readonly figure?: true } = {},
+): void {
+  requireQuantity(name, amount, measure, { min: 0, max: MAX_AMOUNT, ...range })
 }

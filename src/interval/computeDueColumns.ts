@@ -1,8 +1,7 @@
 import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
-import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
+import { type DueColumns, type DueColumnVerdicts, NO_DAY, requireDueColumns } from './dueColumns.js'
 import type { DueOptions } from './intervalFacts.js'
 import { fractionOfCounts, MAX_PER_DAY, meterCount } from './meterCount.js'
-import { requireDueColumns } from './requireDueColumns.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 const OVERDUE = 0

@@ -1,7 +1,6 @@
 import type { DueCase, Origin } from './dueCase.js'
-import { addLimit, type LimitScale } from './limitScale.js'
 import type { Limit, Limits } from './readLimits.js'
-import { findPoint } from './readMeterScale.js'
+import { addLimit, findPoint, type LimitScale } from './readMeterScale.js'
 
 export interface ScheduledPoint {
   /** The next due point; NaN if the position of a completion is not known. */

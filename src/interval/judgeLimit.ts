@@ -7,11 +7,10 @@ import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
 import { findNextDuePoint } from './findNextDuePoint.js'
 import type { DueOptions } from './intervalFacts.js'
-import { addLimit, describePoint, type LimitScale } from './limitScale.js'
 import { fractionOfCounts, meterCount, quantityFromCounts } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 import type { Limit, Limits } from './readLimits.js'
-import { readMeterScale } from './readMeterScale.js'
+import { addLimit, describePoint, type LimitScale, readMeterScale } from './readMeterScale.js'
 
 /**
  * Judges one limit: due from the due point on, overdue past its window, due soon from the soon point on. An old reading

@@ -5,10 +5,6 @@ import type { MeterQuantity } from './dueVerdict.js'
 /** Meter signals as machines send them: counts of a fixed size in four bytes. */
 export type MeterSignal = keyof typeof SIGNALS
 
-export type SignalReading =
-  | { readonly kind: 'value'; readonly quantity: MeterQuantity }
-  | { readonly kind: 'error' | 'not available' | 'reserved' }
-
 interface SignalRow {
   readonly perUnit: number
   readonly unit: 'h' | DistanceUnit
@@ -29,17 +25,6 @@ const SIGNALS = {
 /** Maximum count that is a value; larger counts mean an error or no value. */
 const MAX_RAW_COUNT = 0xfaff_ffff
 
-/** The meter value of a signal's count; 0xFE000000 and up are an error, 0xFF000000 and up not available (from memory). */
-export function decodeMeterSignal(signal: MeterSignal, rawCount: number): SignalReading {
-  const { perUnit, unit } = requireSignal(signal)
-  requireRawCount('rawCount', rawCount, 0xffff_ffff)
-  if (rawCount > MAX_RAW_COUNT)
-    return {
-      kind: rawCount >= 0xff00_0000 ? 'not available' : rawCount >= 0xfe00_0000 ? 'error' : 'reserved',
-    }
-  return { kind: 'value', quantity: { value: rawCount / perUnit, unit } }
-}
-
 /**
  * The distance or time that a signal counted between two messages; a smaller later count is a rollover.
  * Undefined if it is more than `maximum`, in the unit of the signal, since the meter was then exchanged.
@@ -51,8 +36,8 @@ export function countBetweenSignals(
   maximum: number,
 ): MeterQuantity | undefined {
   const { perUnit, unit } = requireSignal(signal)
-  requireRawCount('earlierRawCount', earlierRawCount, MAX_RAW_COUNT)
-  requireRawCount('laterRawCount', laterRawCount, MAX_RAW_COUNT)
+  requireRawCount('earlierRawCount', earlierRawCount)
+  requireRawCount('laterRawCount', laterRawCount)
   if (typeof maximum !== 'number' || !(maximum > 0))
     throw refuse('maximum', maximum, 'a number above 0', 'number')
   const counts = laterRawCount - earlierRawCount + (laterRawCount < earlierRawCount ? MAX_RAW_COUNT + 1 : 0)
@@ -65,7 +50,7 @@ function requireSignal(signal: MeterSignal): SignalRow {
   return SIGNALS[signal]
 }
 
-function requireRawCount(name: string, rawCount: number, maximum: number): void {
-  if (!Number.isInteger(rawCount) || rawCount < 0 || rawCount > maximum)
-    throw refuse(name, rawCount, `a whole number from 0 to ${maximum}`, 'number')
+function requireRawCount(name: string, rawCount: number): void {
+  if (!Number.isInteger(rawCount) || rawCount < 0 || rawCount > MAX_RAW_COUNT)
+    throw refuse(name, rawCount, `a whole number from 0 to ${MAX_RAW_COUNT}`, 'number')
 }

@@ -1,10 +1,8 @@
 import { refuse, requireObject } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
-import { type DueColumns, NO_DAY } from './dueColumns.js'
-import { DUE_ROW_FIELDS, type DueRow } from './dueRow.js'
+import { type DueColumns, NO_DAY, requireDueColumns } from './dueColumns.js'
+import { DUE_ROW_FIELDS, type DueRow, suggestFields } from './dueRow.js'
 import { MAX_METER_COUNT, type MeterUnit, meterCount } from './meterCount.js'
-import { requireDueColumns } from './requireDueColumns.js'
-import { suggestFields } from './suggestFields.js'
 
 /**
  * Writes one flat row into columns.

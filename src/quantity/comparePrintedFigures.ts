@@ -5,7 +5,7 @@ import { type BandSpans, type FigureSpan, readBandSpans } from './figureSpan.js'
 import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
 import type { PrintedBand } from './printed.js'
-import { requireBand } from './requireBand.js'
+import { requireBand } from './requireQuantity.js'
 import type { Unit } from './unit.js'
 
 /** The result of comparing two printed values of one thing. */

@@ -1,8 +1,8 @@
 import { quoteValue, requireObject } from '../base/index.js'
 import { compareExact, type Exact, exactOf } from './exact.js'
+import { requireFigure } from './figure.js'
 import { convertExact } from './findUnitPair.js'
-import { requireFigure } from './requireFigure.js'
-import type { PrintedQuantity, Quantity } from './unit.js'
+import type { Figure, PrintedQuantity, Quantity } from './unit.js'
 
 /**
  * Compares two quantities exactly, in any units of one measure, so that rounding never decides at a limit. A
@@ -27,4 +27,9 @@ function requireExact(name: string, value: unknown): Exact {
     throw new TypeError(`${name} must be a number or a figure, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)
   return exactOf(value)
+}
+
+/** Compares two figures of the same unit by their decimal values; for different units use {@link compareQuantities}. */
+export function compareFigures(first: Figure, second: Figure): -1 | 0 | 1 {
+  return compareExact(requireFigure(first, 'first'), requireFigure(second, 'second'))
 }

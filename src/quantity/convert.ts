@@ -1,6 +1,6 @@
 import { quoteValue, requireObject } from '../base/index.js'
+import { findConversionStep } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
-import { findConversionStep } from './findConversionStep.js'
 import type { Quantity, Unit } from './unit.js'
 
 /**

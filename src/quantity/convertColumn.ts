@@ -1,7 +1,6 @@
 import { quoteValue } from '../base/index.js'
-import { type ConversionStep, ERROR_BOUND, SPLIT_FACTOR } from './conversionStep.js'
+import { type ConversionStep, ERROR_BOUND, findConversionStep, SPLIT_FACTOR } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
-import { findConversionStep } from './findConversionStep.js'
 import type { Unit } from './unit.js'
 
 const MIN_EXACT_SIZE = 9.313225746154785e-10 // 2 ** -30

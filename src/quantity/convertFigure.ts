@@ -1,6 +1,6 @@
 import { type Exact, formatExact, greatestCommonDivisor, multiply, powerOfTen } from './exact.js'
+import { requireFigure } from './figure.js'
 import { convertExact } from './findUnitPair.js'
-import { requireFigure } from './requireFigure.js'
 import type { Figure, Unit } from './unit.js'
 
 /** The exact digits of a converted figure. */

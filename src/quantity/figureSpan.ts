@@ -1,6 +1,6 @@
 import { add, type Exact, exactOf, multiply, powerOfTen } from './exact.js'
+import { countDecimals, requireFigure } from './figure.js'
 import type { PrintedBand } from './printed.js'
-import { countDecimals, requireFigure } from './requireFigure.js'
 import type { Figure } from './unit.js'
 
 /**

@@ -1,7 +1,6 @@
 import { quoteValue } from '../base/index.js'
 import { add, divide, type Exact, exactOf, multiply, subtract } from './exact.js'
-import { isUnit } from './isUnit.js'
-import { measureOf } from './measureOf.js'
+import { isUnit, measureOf } from './measureOf.js'
 import { UNIT_FACTORS, type Unit } from './unit.js'
 import { TEMPERATURE_SHIFTS } from './unitFactors.js'
 

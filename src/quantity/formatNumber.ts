@@ -1,6 +1,6 @@
 import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
 import { exactOf, formatDecimal, formatExact } from './exact.js'
-import { requireFigure } from './requireFigure.js'
+import { requireFigure } from './figure.js'
 import type { Figure } from './unit.js'
 
 /** The number marks of a language, from its catalogue. */

@@ -1,11 +1,9 @@
 // Exports for other rooms.
 
 export type { FigureSlip, QuantityCodes } from './codes.js'
-export { compareFigures } from './compareFigures.js'
 export { comparePrintedFigures, type PrintedComparison } from './comparePrintedFigures.js'
-export { compareQuantities } from './compareQuantities.js'
+export { compareFigures, compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
-export { convertAmount } from './convertAmount.js'
 export { convertColumn } from './convertColumn.js'
 export { convertFigure } from './convertFigure.js'
 export {
@@ -20,17 +18,13 @@ export {
   roundExact,
   subtract,
 } from './exact.js'
-export { exactIn, findNearestQuantity } from './exactIn.js'
-export { figureToNumber } from './figureToNumber.js'
-export { findDifferenceUnit } from './findDifferenceUnit.js'
+export { convertAmount, exactIn, findNearestQuantity } from './exactIn.js'
+export { countDecimals, figureToNumber, isFigure } from './figure.js'
 export { findNearestDouble } from './findNearestDouble.js'
 export { convertExact } from './findUnitPair.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
-export { isFigure } from './isFigure.js'
-export { isUnit } from './isUnit.js'
-export { listSpellings } from './listSpellings.js'
-export { measureOf } from './measureOf.js'
+export { findDifferenceUnit, isUnit, measureOf } from './measureOf.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export {
@@ -41,9 +35,7 @@ export {
   readBand,
   readBandAsPrinted,
 } from './readBand.js'
-export { requireBand } from './requireBand.js'
-export { countDecimals } from './requireFigure.js'
-export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
+export { requireBand, requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export type {
   DistanceUnit,
@@ -61,4 +53,4 @@ export type {
 } from './unit.js'
 export { UNIT_FACTORS, UNITS_BY_MEASURE } from './unit.js'
 export { ANGLE_FACTORS, LENGTH_FACTORS, TORQUE_FACTORS } from './unitFactors.js'
-export { unitSymbol } from './unitSymbol.js'
+export { listSpellings, unitSymbol } from './unitSymbol.js'

@@ -1,14 +1,12 @@
 import { type Finding, quoteValue, type Result, requireKnownKeys } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 import { exactOf, formatExact, multiply, powerOfTen } from './exact.js'
-import { isFigure } from './isFigure.js'
-import { isUnit } from './isUnit.js'
-import { makeTextFinding } from './makeTextFinding.js'
+import { countDecimals, isFigure } from './figure.js'
+import { isUnit } from './measureOf.js'
 import type { PrintedBand } from './printed.js'
 import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
 import { type QuantityParts, readBound, readParts } from './readParts.js'
-import { findIntendedUnit } from './readUnit.js'
-import { countDecimals } from './requireFigure.js'
+import { findIntendedUnit, makeTextFinding } from './readUnit.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
 /** What the caller knows about a text. */

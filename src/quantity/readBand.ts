@@ -1,8 +1,8 @@
 import { add, compareExact, divide, type Exact, exactOf, multiply, powerOfTen, subtract } from './exact.js'
-import { findDifferenceUnit } from './findDifferenceUnit.js'
+import { countDecimals } from './figure.js'
 import { convertExact } from './findUnitPair.js'
+import { findDifferenceUnit } from './measureOf.js'
 import type { PrintedBand } from './printed.js'
-import { countDecimals } from './requireFigure.js'
 import type { Unit } from './unit.js'
 
 /**

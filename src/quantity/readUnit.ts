@@ -1,8 +1,6 @@
-import type { Finding } from '../base/index.js'
+import { type Finding, type FindingMaker, makeFinding, type Severity } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
-import { findDifferenceUnit } from './findDifferenceUnit.js'
-import { makeTextFinding } from './makeTextFinding.js'
-import { measureOf } from './measureOf.js'
+import { findDifferenceUnit, measureOf } from './measureOf.js'
 import type { TextCursor } from './readNumber.js'
 import type { Measure, Unit } from './unit.js'
 import { findUnitName } from './unitNames.js'
@@ -65,7 +63,7 @@ function classifyCharacter(text: string, at: number): 'kept' | 'left out' | 'end
 }
 
 /** Options that choose between several meanings of a name. */
-export interface UnitNameOptions {
+interface UnitNameOptions {
   readonly measure?: Measure
   readonly assume?: readonly Unit[]
 }
@@ -125,3 +123,14 @@ const UNIT_CODES_BY_PROBLEM = {
   'a-ratio': 'quantity/ratio-of-units',
   'another-case': 'quantity/unit-in-wrong-case',
 } as const satisfies { [problem: string]: keyof QuantityCodes }
+
+const makeQuantityFinding = makeFinding as FindingMaker<QuantityCodes>
+
+/** Makes a finding about a text that is not a document. */
+export function makeTextFinding<Code extends keyof QuantityCodes>(
+  code: Code,
+  params: QuantityCodes[Code],
+  severity: Severity = 'error',
+): Finding<Pick<QuantityCodes, Code>> {
+  return makeQuantityFinding(code, severity, { kind: 'text' }, '', params)
+}

@@ -1,10 +1,11 @@
-import { type NumberRange, quoteValue, requireNumber, requireObject } from '../base/index.js'
-import { isFigure } from './isFigure.js'
+import { type NumberRange, quoteValue, requireNumber, requireObject, requireOneOf } from '../base/index.js'
+import { isFigure, requireFigure } from './figure.js'
+import type { PrintedBand } from './printed.js'
 import type { Measure } from './unit.js'
 import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
 /** A measure with its units, for callers that avoid loading all measures. */
-export type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
+type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
 
 /** Throws TypeError if the unit is not one of the measure. */
 export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown): void {
@@ -41,4 +42,28 @@ export function requireQuantity(
   range: QuantityRange = { max: Number.MAX_VALUE },
 ): void {
   requireQuantityOf({ [measure]: FACTORS_BY_MEASURE[measure] }, name, quantity, range)
+}
+
+const FIGURE_KEYS = {
+  nominal: ['value'],
+  'nominal with tolerance': ['value', 'minus', 'plus'],
+  limits: ['min', 'max'],
+} as const
+
+/**
+ * Throws TypeError if the argument is not a printed value. If a measure is given, the unit must belong to it, and no figure
+ * may be below zero.
+ */
+export function requireBand(
+  name: string,
+  value: unknown,
+  measure?: MeasureUnits,
+): asserts value is PrintedBand {
+  requireObject(name, value)
+  const band = value as { readonly [key: string]: unknown; readonly kind: PrintedBand['kind'] }
+  if (measure !== undefined) requireUnitOf(measure, `${name}.unit`, band['unit'])
+  requireOneOf(`${name}.kind`, band.kind, Object.keys(FIGURE_KEYS))
+  const keys = FIGURE_KEYS[band.kind].filter((key) => band.kind !== 'limits' || band[key] !== undefined)
+  if (keys.length === 0) throw new TypeError(`${name} of kind limits must have min or max`)
+  for (const key of keys) requireFigure(band[key], `${name}.${key}`, measure === undefined)
 }

@@ -1,6 +1,7 @@
 import { quoteValue } from '../base/index.js'
-import { isUnit } from './isUnit.js'
+import { isUnit } from './measureOf.js'
 import type { Unit } from './unit.js'
+import { UNIT_WORDS } from './unitWords.js'
 
 /** Symbols that differ from the unit's id; `~` is a no-break space. */
 const SYMBOLS: { readonly [U in Unit]?: string } = {
@@ -31,4 +32,9 @@ export function unitSymbol(unit: Unit): string {
   if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(unit)}`)
   const symbol = Object.hasOwn(SYMBOLS, unit) ? SYMBOLS[unit] : undefined
   return symbol?.replaceAll('~', '\u00a0') ?? unit.replace('.', '·')
+}
+
+/** The id, the symbol and the English name of a unit, each once and with plain spaces. */
+export function listSpellings(unit: Unit): readonly string[] {
+  return [...new Set([unitSymbol(unit).replaceAll('\u00a0', ' '), unit, UNIT_WORDS[unit]])]
 }

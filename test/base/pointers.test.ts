@@ -1,9 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
-import { joinPointer } from '../../src/base/joinPointer.js'
-import { readPointer } from '../../src/base/readPointer.js'
-import { splitPointer } from '../../src/base/splitPointer.js'
+import { joinPointer, readPointer, splitPointer } from '../../src/base/pointers.js'
 import { law } from '../support/law.js'
 
 describe('reading', () => {

@@ -1,10 +1,14 @@
 import fc from 'fast-check'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
-import { compareDates } from '../../src/calendar/compareDates.js'
-import { dateFromDay } from '../../src/calendar/dateFromDay.js'
-import { dayNumberOf, FIRST_DAY, LAST_DAY } from '../../src/calendar/dayNumberOf.js'
-import { daysBetween } from '../../src/calendar/daysBetween.js'
+import {
+  compareDates,
+  dateFromDay,
+  dayNumberOf,
+  daysBetween,
+  FIRST_DAY,
+  LAST_DAY,
+} from '../../src/calendar/dayNumbers.js'
 import { isDate } from '../../src/calendar/isDate.js'
 import { parsePeriod } from '../../src/calendar/parsePeriod.js'
 import { addPeriod } from '../../src/v1/calendar.js'

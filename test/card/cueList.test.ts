@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { readPointer } from '../../src/base/readPointer.js'
+import { readPointer } from '../../src/base/pointers.js'
 import { en } from '../../src/message/en/index.js'
 import { cueList, renderWebVtt } from '../../src/v1/card.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'

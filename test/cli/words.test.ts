@@ -4,8 +4,7 @@ import { COMMAND_NAMES, COMMAND_TABLE } from '../../src/cli/commandTable.js'
 import { OPTION_TABLE, type OptionName } from '../../src/cli/optionTable.js'
 import { parseWords } from '../../src/cli/parseWords.js'
 import { readOptions } from '../../src/cli/readOptions.js'
-import { renderHelp } from '../../src/cli/renderHelp.js'
-import { runCommand } from '../../src/cli/runCommand.js'
+import { renderHelp, runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 
 const OPTIONS = Object.keys(OPTION_TABLE) as OptionName[]

@@ -2,7 +2,7 @@ import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
 import openSqlite from 'sql.js'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { dateFromDay } from '../../src/calendar/dateFromDay.js'
+import { dateFromDay } from '../../src/calendar/dayNumbers.js'
 import {
   computeDueColumns,
   createDueColumns,

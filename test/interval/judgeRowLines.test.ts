@@ -2,7 +2,7 @@ import { PassThrough, Readable, Writable } from 'node:stream'
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
 import { describe, expect, test } from 'vitest'
-import { dateFromDay } from '../../src/calendar/dateFromDay.js'
+import { dateFromDay } from '../../src/calendar/dayNumbers.js'
 import { judgeRowLines } from '../../src/cli/judgeRowLines.js'
 import {
   computeDueColumns,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { meterCount } from '../../src/interval/meterCount.js'
-import { countBetweenSignals, decodeMeterSignal, type MeterSignal } from '../../src/interval/meterSignal.js'
+import { countBetweenSignals, type MeterSignal } from '../../src/interval/meterSignal.js'
 import { readMeters } from '../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../src/v1/spec.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
@@ -388,21 +388,9 @@ describe('signals', () => {
   test.each(SIGNAL_MAXIMA)(
     'the largest valid count of $signal ($resolution)',
     ({ signal, largest, unit }) => {
-      expect(decodeMeterSignal(signal, 0xfaff_ffff)).toEqual({
-        kind: 'value',
-        quantity: { value: largest, unit },
-      })
-      expect(decodeMeterSignal(signal, 0)).toEqual({ kind: 'value', quantity: { value: 0, unit } })
-      expect(decodeMeterSignal(signal, 0xfb00_0000)).toEqual({ kind: 'reserved' })
+      expect(countBetweenSignals(signal, 0, 0xfaff_ffff, 1e9)).toEqual({ value: largest, unit })
     },
   )
-
-  test('error and not available (from memory)', () => {
-    const kinds = [0xfdff_ffff, 0xfe00_0000, 0xfeff_ffff, 0xff00_0000, 0xffff_ffff].map(
-      (raw) => decodeMeterSignal('engine total hours', raw).kind,
-    )
-    expect(kinds).toEqual(['reserved', 'error', 'error', 'not available', 'not available'])
-  })
 
   test('the wheel-based distance starts again past 4,211,081.215 m', () => {
     expect(countBetweenSignals('wheel-based machine distance', 4_211_081_215, 0, 1)).toEqual({
@@ -428,13 +416,12 @@ describe('signals', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => decodeMeterSignal('__proto__' as MeterSignal, 0)).toThrow(RangeError)
-    expect(() => decodeMeterSignal('engine total hours', -1)).toThrow(
-      'rawCount must be a whole number from 0 to 4294967295, got -1',
+    expect(() => countBetweenSignals('__proto__' as MeterSignal, 0, 1, 1)).toThrow(RangeError)
+    expect(() => countBetweenSignals('engine total hours', -1, 0, 1)).toThrow(
+      'earlierRawCount must be a whole number from 0 to 4211081215, got -1',
     )
-    expect(() => decodeMeterSignal('engine total hours', 2 ** 32)).toThrow(RangeError)
-    expect(() => decodeMeterSignal('engine total hours', 0.5)).toThrow(RangeError)
-    expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
+    expect(() => countBetweenSignals('engine total hours', 0.5, 1, 1)).toThrow(RangeError)
+    expect(() => countBetweenSignals('engine total hours', Number.NaN, 1, 1)).toThrow(RangeError)
     expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRawCount')
     expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
       new RangeError('maximum must be a number above 0, got 0'),
@@ -442,13 +429,8 @@ describe('signals', () => {
     for (const [value, shown] of ANYTHING) {
       const raw = value as number
       const signal = 'engine total hours'
-      for (const act of [
-        () => decodeMeterSignal(value as MeterSignal, 0),
-        () => countBetweenSignals(value as MeterSignal, 0, 1, 1),
-      ])
-        expect(act).toThrow(`, wheel-based machine distance, got ${shown}`)
-      expect(() => decodeMeterSignal(signal, raw)).toThrow(
-        `rawCount must be a whole number from 0 to 4294967295, got ${shown}`,
+      expect(() => countBetweenSignals(value as MeterSignal, 0, 1, 1)).toThrow(
+        `, wheel-based machine distance, got ${shown}`,
       )
       expect(() => countBetweenSignals(signal, raw, 1, 1)).toThrow(
         `earlierRawCount must be a whole number from 0 to 4211081215, got ${shown}`,

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { readPointer } from '../../src/base/readPointer.js'
+import { readPointer } from '../../src/base/pointers.js'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'

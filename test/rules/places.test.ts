@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { joinPointer } from '../../src/base/joinPointer.js'
-import { readPointer } from '../../src/base/readPointer.js'
+import { joinPointer, readPointer } from '../../src/base/pointers.js'
 import { comparePointers } from '../../src/rules/comparePointers.js'
 import { indexSheet } from '../../src/rules/lookup/indexSheet.js'
 import { law } from '../support/law.js'

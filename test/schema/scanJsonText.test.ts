@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { joinPointer } from '../../src/base/joinPointer.js'
+import { joinPointer } from '../../src/base/pointers.js'
 import { scanJsonText } from '../../src/schema/scanJsonText.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'

@@ -2,7 +2,7 @@ import type { StandardSchemaV1 } from '@standard-schema/spec'
 import { FormApi } from '@tanstack/form-core'
 import { describe, expect, expectTypeOf, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import { joinPointer } from '../../src/base/joinPointer.js'
+import { joinPointer } from '../../src/base/pointers.js'
 import type { DocumentName } from '../../src/spec/documents.js'
 import type { SpecSheet, SpecSheetInput, StockInput } from '../../src/v1/spec.js'
 import {

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { isDate } from '../../src/calendar/isDate.js'
 import { parsePeriod } from '../../src/calendar/parsePeriod.js'
-import { isFigure } from '../../src/quantity/isFigure.js'
+import { isFigure } from '../../src/quantity/figure.js'
 import {
   DATE_PATTERN,
   FIGURE_PATTERN,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
-import { joinPointer } from '../../src/base/joinPointer.js'
+import { joinPointer } from '../../src/base/pointers.js'
 import { en } from '../../src/message/en/index.js'
 import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
 import { remainingStock } from '../../src/service/remainingStock.js'

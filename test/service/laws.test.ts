@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import { readPointer } from '../../src/base/readPointer.js'
+import { readPointer } from '../../src/base/pointers.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
 import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'

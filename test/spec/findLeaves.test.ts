@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import { readPointer } from '../../src/base/readPointer.js'
+import { readPointer } from '../../src/base/pointers.js'
 import { findLeaves } from '../../src/spec/findLeaves.js'
 import { findStatedValues } from '../../src/spec/findStatedValues.js'
 import { diffSheets, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'

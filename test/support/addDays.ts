@@ -1,7 +1,5 @@
-import { addToDay } from '../../src/calendar/addToDay.js'
-import { dateFromDay } from '../../src/calendar/dateFromDay.js'
 import type { DateText } from '../../src/calendar/dateText.js'
-import { readDay } from '../../src/calendar/readDay.js'
+import { addToDay, dateFromDay, readDay } from '../../src/calendar/dayNumbers.js'
 
 /** The date a whole number of days later or earlier. */
 export function addDays(date: DateText, days: number): DateText {

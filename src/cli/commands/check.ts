@@ -1,7 +1,7 @@
 import { checkDocuments } from '../../rules/index.js'
+import { formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
-import { formatCount } from '../formatCount.js'
 import { readFoundFiles } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'

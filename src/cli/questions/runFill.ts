@@ -1,11 +1,10 @@
 import { chooseVessel, type VolumeAmount } from '../../fill/index.js'
+import { formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { formatCount } from '../formatCount.js'
 import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
 import { capitalize, formatAnswer, printAnswer } from './printAnswer.js'
-import { readScale } from './readScale.js'
-import { readBand, requireOption, requireSubject } from './readText.js'
+import { readBand, readScale, requireOption, requireSubject } from './readText.js'
 
 /** `fill`: how to measure a refill with one jug. */
 export async function runFill(words: ParsedWords, io: CliIo): Promise<ExitCode> {

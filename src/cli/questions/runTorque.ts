@@ -5,8 +5,7 @@ import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
 import { capitalize, formatAnswer, printAnswer } from './printAnswer.js'
-import { readScale } from './readScale.js'
-import { readBand, readQuantity, requireOption, requireSubject } from './readText.js'
+import { readBand, readQuantity, readScale, requireOption, requireSubject } from './readText.js'
 
 /** `torque`: the setting of a wrench, and the actual torque. */
 export async function runTorque(words: ParsedWords, io: CliIo): Promise<ExitCode> {

@@ -1,4 +1,4 @@
-import { daysBetween } from '../../../src/calendar/daysBetween.js'
+import { daysBetween } from '../../../src/calendar/dayNumbers.js'
 import { type ForecastOptions, forecastDue } from '../../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../../src/v1/spec.js'
 import { addDays } from '../../support/addDays.js'

@@ -1,4 +1,4 @@
-import { compareDates } from '../../../src/calendar/compareDates.js'
+import { compareDates } from '../../../src/calendar/dayNumbers.js'
 import { addPeriod } from '../../../src/v1/calendar.js'
 import type { DueRow } from '../../../src/v1/interval/fleet.js'
 import type { IntervalFacts } from '../../../src/v1/interval.js'

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { joinPointer } from '../../../src/base/joinPointer.js'
+import { joinPointer } from '../../../src/base/pointers.js'
 import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
 import { GRADE_EDITIONS, type GradeSystem, listRows } from '../../../src/oil/gradeTables.js'
 import { allRules } from '../../../src/rules/allRules.js'

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { readPointer } from '../../../src/base/readPointer.js'
+import { readPointer } from '../../../src/base/pointers.js'
 import { parseSpecSheet } from '../../../src/schema/index.js'
 import { findWritten } from '../../../src/spec/findWritten.js'
 import { checkDocuments } from '../../../src/v1/rules.js'

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { readPointer } from '../../../src/base/readPointer.js'
+import { readPointer } from '../../../src/base/pointers.js'
 import { parseDocument, parseServiceRecord, writeShort } from '../../../src/schema/index.js'
 import type { AnyDocument, DocumentName } from '../../../src/spec/documents.js'
 import { findWritten } from '../../../src/spec/findWritten.js'

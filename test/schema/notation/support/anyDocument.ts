@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { applyPatch, type PatchOperation } from '../../../../src/base/applyPatch.js'
-import { joinPointer } from '../../../../src/base/joinPointer.js'
+import { joinPointer } from '../../../../src/base/pointers.js'
 import { measureOf, UNITS_BY_MEASURE, type Unit } from '../../../../src/quantity/index.js'
 import type { AnyDocument } from '../../../../src/spec/documents.js'
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { applyPatch, type PatchOperation } from '../../../../src/base/applyPatch.js'
-import { joinPointer } from '../../../../src/base/joinPointer.js'
+import { joinPointer } from '../../../../src/base/pointers.js'
 import { UNITS_BY_MEASURE, type Unit } from '../../../../src/quantity/unit.js'
 import type { LeafKind } from '../../../../src/spec/leaf.js'
 import { DRIVE_KINDS } from '../../../../src/spec/leaf.js'

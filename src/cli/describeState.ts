@@ -1,6 +1,7 @@
 import { en } from '../message/en/index.js'
-import { renderMessage } from '../message/index.js'
+import { explain, renderMessage } from '../message/index.js'
 import type { OpenFault, OpenSample } from '../record/index.js'
+import type { OilLoss } from '../service/index.js'
 import { cleanLine } from './cleanLine.js'
 
 /** One line for each open fault of a machine. */
@@ -18,3 +19,17 @@ export const describeSamples = (samples: readonly OpenSample[]): readonly string
       `Oil sample ${bottle} of ${gearcaseText}, ${date} (${record})${laboratoryText}: no result yet.`,
     )
   })
+
+/** One line for each gearcase to which oil was added since its last oil change. */
+export const describeLosses = (losses: readonly OilLoss[]): readonly string[] =>
+  losses
+    .filter(({ count }) => count > 0)
+    .map(({ verdict, reasons }) =>
+      cleanLine(`${verdict.toUpperCase()}  ${explain({ reasons }, en).join(' ')}`),
+    )
+
+/** Gearcases to which oil was added since their last oil change; no key if there are none. */
+export function selectLosses(losses: readonly OilLoss[]): { readonly oilLoss?: readonly OilLoss[] } {
+  const oilLoss = losses.filter(({ count }) => count > 0)
+  return oilLoss.length > 0 ? { oilLoss } : {}
+}
