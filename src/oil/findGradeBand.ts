@@ -1,5 +1,5 @@
 import { quoteValue, type Reason, requireObject } from '../base/index.js'
-import type { Quantity } from '../quantity/index.js'
+import { type Quantity, requireQuantity } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, listRows } from './gradeTables.js'
 import { parseGrade } from './parseGrade.js'
@@ -24,7 +24,7 @@ export interface GradeBand {
   readonly basis: 'secondary source' | 'from memory'
 }
 
-export interface NoGradeBand {
+interface NoGradeBand {
   readonly kind: 'cannot tell'
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
@@ -86,4 +86,20 @@ export function findGradeBand(input: {
 
 function cannotTell<Code extends keyof OilCodes>(code: Code, params: OilCodes[Code]): NoGradeBand {
   return { kind: 'cannot tell', reasons: [oilReason(code, params)] }
+}
+
+/**
+ * Whether a kinematic viscosity at `band.at` is in a grade's band: min ≤ ν < below (SAE), min ≤ ν ≤ max (ISO).
+ * Source: SAE J306 ("< 18.5") and ISO 3448 (midpoint ±10 %), from secondary sources.
+ */
+export function isWithinGrade(viscosity: Quantity<'mm2/s'>, band: GradeBand): boolean {
+  requireQuantity('viscosity', viscosity, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
+  requireObject('band', band)
+  for (const key of ['min', 'below', 'max'] as const)
+    if (key === 'min' || band[key] !== undefined)
+      requireQuantity(`band.${key}`, band[key], 'kinematicViscosity')
+  const { value } = viscosity
+  if (value < band.min.value) return false
+  if (band.below !== undefined && value >= band.below.value) return false
+  return band.max === undefined || value <= band.max.value
 }

@@ -6,9 +6,8 @@ import { countTroubles } from './countTroubles.js'
 import { findStepFigures } from './findStepFigures.js'
 import { findTroubles, type Trouble } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
-import type { TroubleCounter } from './runCachedStep.js'
+import { type StepTrace, type TroubleCounter, traceSteps } from './runStep.js'
 import type { StepDraft } from './stepContext.js'
-import { type StepTrace, traceSteps } from './traceSteps.js'
 
 /** Up to this number of findings every change is tried; with more, only the nearest ones. */
 export const FULL_SEARCH_LIMIT = 4

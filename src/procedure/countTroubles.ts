@@ -1,9 +1,8 @@
 import { isSameJson } from '../base/index.js'
 import type { Step } from '../spec/index.js'
 import { findUndone } from './findUndone.js'
-import { runCachedStep, type TroubleCounter } from './runCachedStep.js'
+import { runCachedStep, STRIDE, type StepTrace, type TroubleCounter } from './runStep.js'
 import { copyState } from './state.js'
-import { STRIDE, type StepTrace } from './traceSteps.js'
 
 /**
  * Counts the troubles of a list of steps similar to a traced one; above `limit` it stops and returns the

@@ -1,11 +1,10 @@
 import { isSameJson } from '../base/index.js'
-import type { ProcedureDocument, Step } from '../spec/index.js'
+import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { makeStepId } from './build/writer.js'
-import { buildSameWork } from './buildSameWork.js'
+import { buildProcedure } from './buildProcedure.js'
 import { checkStep } from './checkStep.js'
 import { countTroubles } from './countTroubles.js'
-import type { TroubleCounter } from './runCachedStep.js'
-import { traceSteps } from './traceSteps.js'
+import { type TroubleCounter, traceSteps } from './runStep.js'
 
 /**
  * The steps of a procedure in the order of {@link buildProcedure}. A step that the writer has too keeps its
@@ -100,4 +99,23 @@ function insertOwnStep(
     return attempt
   }
   return undefined
+}
+
+/** The built steps for the work of a procedure, on ramps if it uses them; undefined if no procedure can be built. */
+export function buildSameWork(
+  sheet: SpecSheet,
+  { id, name, identity, services, only, events, steps }: ProcedureDocument,
+): readonly Step[] | undefined {
+  if (services.length === 0) return undefined
+  const raiseOn = steps.some((step) => step.do === 'drive onto ramps') ? 'ramps' : 'stands'
+  const facts = {
+    sheet,
+    identity,
+    services,
+    ...(only && { only }),
+    ...(events && { events }),
+    raiseOn,
+  } as const
+  const built = buildProcedure(facts, { id, name })
+  return built.ok && built.value.steps.length > 0 ? built.value.steps : undefined
 }

@@ -1,13 +1,14 @@
 import { type Finding, isSameJson } from '../base/index.js'
 import type { Id, Identity, ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { buildSameWork } from './buildSameWork.js'
+import { makeStepId } from './build/writer.js'
 import type { ProcedureCodes } from './codes.js'
 import { diffSteps } from './diffSteps.js'
 import { fillReferences } from './fillReferences.js'
 import { findTroubles } from './findTroubles.js'
-import { insertMissingSteps } from './insertMissingSteps.js'
 import { readContext } from './readContext.js'
+import { buildSameWork } from './rebuildSteps.js'
 import { type Repair, repairProcedure } from './repairProcedure.js'
+import { type TroubleCounter, traceSteps } from './runStep.js'
 import { validateProcedure } from './validateProcedure.js'
 
 interface RefreshedProcedure {
@@ -99,4 +100,51 @@ function listLostNotes(
   return oldSteps.flatMap(({ id, note }) =>
     note === undefined || newSteps.some((step) => step.note?.includes(note)) ? [] : [{ id, note }],
   )
+}
+
+/**
+ * Inserts missing built steps into the writer's steps, each after the step that it follows in the built
+ * order. Built steps that correct nothing are left out.
+ */
+function insertMissingSteps(
+  counter: TroubleCounter,
+  ownSteps: readonly Step[],
+  builtSteps: readonly Step[],
+): readonly Step[] {
+  const ownKeys = listStepKeys(ownSteps)
+  const builtKeys = listStepKeys(builtSteps)
+  const usedIds = new Set(ownSteps.map(({ id }) => id))
+  const insertedSteps: Step[] = []
+  let steps = [...ownSteps]
+  let previousStep: Step | undefined
+  for (const [place, step] of builtSteps.entries()) {
+    const ownPlace = ownKeys.indexOf(builtKeys[place] ?? '')
+    if (ownPlace === -1) {
+      const added = usedIds.has(step.id) ? { ...step, id: makeStepId(step, usedIds) } : step
+      usedIds.add(added.id)
+      insertedSteps.push(added)
+      steps.splice(previousStep === undefined ? 0 : steps.indexOf(previousStep) + 1, 0, added)
+      previousStep = added
+    } else previousStep = ownSteps[ownPlace]
+  }
+  let troubles = traceSteps(counter, steps).total
+  for (const step of insertedSteps) {
+    const withoutStep = steps.filter((one) => one !== step)
+    const { total } = traceSteps(counter, withoutStep)
+    if (total > troubles) continue
+    steps = withoutStep
+    troubles = total
+  }
+  return steps
+}
+
+/** A key for each step: action, part, instance, and a number for repeated steps. */
+function listStepKeys(steps: readonly Step[]): readonly string[] {
+  const counts = new Map<string, number>()
+  return steps.map(({ do: action, on, at }) => {
+    const key = JSON.stringify([action, on, at?.instance])
+    const count = (counts.get(key) ?? 0) + 1
+    counts.set(key, count)
+    return `${key} ${count}`
+  })
 }

@@ -9,8 +9,7 @@ import { findTroubles } from './findTroubles.js'
 import { rankHarm } from './rankHarm.js'
 import { readContext } from './readContext.js'
 import { rebuildSteps } from './rebuildSteps.js'
-import type { TroubleCounter } from './runCachedStep.js'
-import { traceSteps } from './traceSteps.js'
+import { type TroubleCounter, traceSteps } from './runStep.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument

@@ -5,7 +5,7 @@ import { resolveRecords } from '../spec/index.js'
 import { type AppendCodes, type RecordCodes, recordFinding, recordReason } from './codes.js'
 import { judgeDone } from './judgeDone.js'
 import { type OpenFault, openFaults } from './openFaults.js'
-import { requireLog } from './requireLog.js'
+import { requireLog } from './resolveLog.js'
 
 /** Whether the work of an entry counts as done. */
 export type EntryDone = { readonly service: Id; readonly gearcase: Id; readonly instance?: Id } & (

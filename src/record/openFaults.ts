@@ -6,7 +6,7 @@ import { checkRecordRules, requireSet } from '../rules/index.js'
 import type { Id, MachineLog, RecordEntry, ServiceRecord } from '../spec/index.js'
 import { resolveRecords } from '../spec/index.js'
 import { judgeDone } from './judgeDone.js'
-import { requireLog } from './requireLog.js'
+import { requireLog } from './resolveLog.js'
 
 /** A mistake of a service that has not been corrected yet. */
 export interface OpenFault {

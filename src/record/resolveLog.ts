@@ -1,10 +1,9 @@
-import type { Reason } from '../base/index.js'
+import { type Reason, requireShape, type Shape } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { Id, MachineLog, RecordEntry, SpecSheet } from '../spec/index.js'
 import { requireDocument, resolveRecords } from '../spec/index.js'
 import type { RecordCodes } from './codes.js'
 import { judgeDone } from './judgeDone.js'
-import { requireLog } from './requireLog.js'
 
 /** An entry of a record whose work does not count as done. */
 export interface NotDone {
@@ -65,4 +64,15 @@ export function resolveLog(log: MachineLog, sheet: SpecSheet): ResolvedLog {
     return entries.length === record.entries.length ? record : { ...record, entries }
   })
   return { log: { ...log, records }, notDone }
+}
+
+/** The parts of a log that corrections and verdicts depend on. */
+const RECORDS_SHAPE: Shape = {
+  records: [{ readings: {}, entries: [{ opened: [], tightened: [], seals: [] }] }],
+}
+
+/** Throws a TypeError that names the field if `log` is not a parsed log. */
+export function requireLog(name: string, log: MachineLog): void {
+  requireDocument(name, log, 'machine-log')
+  requireShape(name, log, RECORDS_SHAPE)
 }

@@ -3,7 +3,7 @@ import { compareDates, type DateText, isDate } from '../calendar/index.js'
 import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import { add, exactIn, exactOf, findNearestQuantity, requireQuantity } from '../quantity/index.js'
 import { type Id, type MachineLog, resolveRecords, type ServiceRecord, type UsedOil } from '../spec/index.js'
-import { requireLog } from './requireLog.js'
+import { requireLog } from './resolveLog.js'
 
 /** Used oil of one visit that went to one place. */
 export interface UsedOilLine extends UsedOil {

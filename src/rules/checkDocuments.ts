@@ -1,15 +1,14 @@
-import { type Finding, RETIRED_CODES } from '../base/index.js'
+import type { Finding, JsonPointer } from '../base/index.js'
+import { joinPointer, RETIRED_CODES, readPointer, splitPointer } from '../base/index.js'
 import { type MeterCodes, readMeters } from '../interval/index.js'
 import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
 import { resolveRecords, type SpecSheet } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { DocumentCodes } from './codes.js'
-import { comparePointers } from './comparePointers.js'
 import { listSubjects, type Subject } from './listSubjects.js'
-import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
 import type { AnyRule, CheckFacts, DocumentSet, HouseCodes } from './rule.js'
-import { runRules } from './runRules.js'
+import { moveFindings, runRules } from './runRules.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
@@ -115,4 +114,31 @@ function findMeterAndProcedureMistakes({
   const { name } = inside
   const documentReference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
   return found.map((finding) => ({ ...finding, document: documentReference }))
+}
+
+/**
+ * Compares two pointers by the order of the document's text, an object before its values. Pointers to nothing
+ * come last.
+ */
+export function comparePointers(document: unknown, first: JsonPointer, second: JsonPointer): number {
+  if (first === second) return 0
+  const tokens = splitPointer(first) ?? []
+  const secondTokens = splitPointer(second) ?? []
+  let value = document
+  for (const [depth, token] of tokens.entries()) {
+    const secondToken = secondTokens[depth]
+    if (secondToken === undefined) return 1
+    if (token !== secondToken)
+      return findKeyIndex(token, value) - findKeyIndex(secondToken, value) || (token < secondToken ? -1 : 1)
+    value = readPointer(value, joinPointer([token]))
+  }
+  return -1
+}
+
+/** The index of a key in its object or list. For a missing key: the number of keys. */
+function findKeyIndex(key: string, holder: unknown): number {
+  if (Array.isArray(holder)) return /^[0-9]+$/.test(key) ? Number(key) : holder.length
+  const keys = typeof holder === 'object' && holder !== null ? Object.keys(holder) : []
+  const index = keys.indexOf(key)
+  return index === -1 ? keys.length : index
 }

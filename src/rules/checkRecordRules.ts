@@ -3,10 +3,9 @@ import { requireDocument, resolveRecords, type ServiceRecord } from '../spec/ind
 import { allRules } from './allRules.js'
 import type { RuleCodes } from './codes.js'
 import { createSubjectMaker, type Subject } from './listSubjects.js'
-import { moveFindings } from './moveFindings.js'
 import { requireSet } from './requireSet.js'
 import type { CheckFacts, DocumentSet, Named } from './rule.js'
-import { runRules } from './runRules.js'
+import { moveFindings, runRules } from './runRules.js'
 
 /** The findings of one record, in the order of the rules. */
 export function checkRecordRules(

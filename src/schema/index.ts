@@ -1,6 +1,6 @@
 // The functions and types for other rooms.
 
-export { parseNotation } from './notation/parseNotation.js'
+export { parseNotation } from './notation/sheetNotations.js'
 export { writeShort } from './notation/writeShort.js'
 export { writeText } from './notation/writeText.js'
 export { type DocumentOf, parseDocument } from './parseDocument.js'

@@ -1,10 +1,10 @@
 import { isSameJson, refuse, splitPointer } from '../base/index.js'
 import type { MachineLog, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
-import { HISTORY_LISTS } from './historyLists.js'
 import { parseMachineLog } from './parseKinds.js'
 import { readName } from './readDocument.js'
 import { createMistakeReporter } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
+import { HISTORY_LISTS } from './writeHistory.js'
 
 /** The keys that identify a log. No line can change them. */
 const FIXED_PATHS = ['/kind', '/version', '/id']

@@ -1,7 +1,6 @@
-import { readPointer } from '../base/index.js'
+import { type JsonPointer, readPointer } from '../base/index.js'
 import { type MachineLog, requireDocument } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
-import { HISTORY_LISTS } from './historyLists.js'
 import { createMistakeReporter } from './reportMistake.js'
 
 /**
@@ -38,3 +37,13 @@ export function writeHistory(log: MachineLog): readonly string[] {
   })
   return [JSON.stringify(head), ...additions]
 }
+
+/** The growing lists of a log: each line of a history adds one item to one list. */
+export const HISTORY_LISTS: readonly JsonPointer[] = [
+  '/meters/hours/readings',
+  '/meters/distance/readings',
+  '/events',
+  '/records',
+  '/topUps',
+  '/pauses',
+]

@@ -2,7 +2,7 @@ import { quoteValue, type Reason, refuse, requireObject } from '../base/index.js
 import { convert, type Quantity } from '../quantity/index.js'
 import type { ORing } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { normalizeRingNumber } from './normalizeRingNumber.js'
+import { normalizeRingNumber } from './compareSeals.js'
 
 export interface ORingVerdict {
   /**

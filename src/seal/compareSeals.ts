@@ -1,6 +1,4 @@
 import type { NumberedPart, Seal } from '../spec/index.js'
-import { normalizeRingNumber } from './normalizeRingNumber.js'
-import { partNumbersOf } from './partNumbersOf.js'
 
 /** Whether two descriptions mean the same part: `perhaps` if a property is missing on either side. */
 export function compareSeals(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
@@ -78,4 +76,22 @@ function normalizeLength(figure: string | undefined, unit: string | undefined): 
 
 function normalizeText(text: string): string {
   return text.trim().replace(/\s+/g, ' ').toUpperCase()
+}
+
+/** The number of an o-ring in a standard spelling: `214` of AS568, `P22`, `P22A` and `G45` of JIS B 2401. */
+export function normalizeRingNumber(designation: string | undefined): string | undefined {
+  const text = (designation ?? '').slice(0, 30).trim().toUpperCase()
+  const dashNumber = /^(?:AS ?568[A-Z]?|BS|2)?[ -]*([0-9]{3})$/.exec(text)?.[1]
+  const jisMatch = /^(?:JIS ?)?(?:B ?2401)?[ -]*(?:[1-4][A-D]?[ -]?)?([PG]) ?-?([0-9]{1,3}A?)$/.exec(text)
+  return dashNumber ?? (jisMatch === null ? undefined : `${jisMatch[1]}${jisMatch[2]}`)
+}
+
+/** All numbers of a part: first the one to buy, then the manual's, then equivalents. */
+export function partNumbersOf({
+  partNumber,
+  supersededBy,
+  equivalents = [],
+}: NumberedPart): readonly string[] {
+  const numbers = [supersededBy?.partNumber, partNumber, ...equivalents.map((one) => one.partNumber)]
+  return numbers.filter((one) => one !== undefined)
 }

@@ -1,8 +1,7 @@
-import { type JsonPointer, joinPointer, requireObject } from '../base/index.js'
+import { type JsonPointer, joinPointer, requireObject, requireShape, type Shape } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
 import { type LocatedLeafRow, listLeafTypes } from './leafTable.js'
-import { readOverrides } from './readOverrides.js'
-import type { SpecSheet } from './specSheet.js'
+import type { Override, SpecSheet } from './specSheet.js'
 
 /** A leaf of a sheet as written. For a leaf in an override, `replaces` is the pointer of the base leaf. */
 export type FoundLeaf = {
@@ -47,4 +46,12 @@ function collectLeaves(
     if (row !== undefined) found.push({ kind: row.kind, path: joinPointer(path), leaf: value } as FoundLeaf)
     else collectLeaves(value, path, below, found)
   }
+}
+
+const OVERRIDES_SHAPE: Shape = [{ when: {}, set: [{ kind: 'string', path: 'string', to: {} }] }]
+
+/** The overrides of a sheet in order, or an empty list. */
+export function readOverrides({ overrides = [] }: SpecSheet): readonly Override[] {
+  requireShape('sheet.overrides', overrides, OVERRIDES_SHAPE)
+  return overrides
 }

@@ -1,3 +1,4 @@
+import type { Filter } from './filter.js'
 import type { Gearcase } from './gearcase.js'
 import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
 
@@ -20,4 +21,9 @@ export function isDrainOpened(
       isOpened(method.kind === 'cover' ? `covers/${method.cover}` : `openings/${method.opening}`),
     )
   )
+}
+
+/** Whether an oil change needs a new filter; if the manual does not say, a strainer is cleaned and a filter renewed. */
+export function isFilterRenewed({ kind, change }: Filter): boolean {
+  return change === 'every change' || (change === 'not stated' && kind !== 'strainer')
 }

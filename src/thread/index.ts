@@ -1,7 +1,6 @@
 // Exports for other rooms.
 
-export { calculatePitchDiameter } from './calculatePitchDiameter.js'
-export { calculateStressArea } from './calculateStressArea.js'
+export { calculatePitchDiameter, calculateStressArea } from './calculateStressArea.js'
 export type { ThreadCodes } from './codes.js'
 export { findPlugTorqueBand, type PlugHousing, type PlugTorqueBand } from './findPlugTorqueBand.js'
 export { parseThread } from './parseThread.js'

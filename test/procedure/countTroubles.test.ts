@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { countTroubles } from '../../src/procedure/countTroubles.js'
 import { readContext } from '../../src/procedure/readContext.js'
-import { traceSteps } from '../../src/procedure/traceSteps.js'
+import { traceSteps } from '../../src/procedure/runStep.js'
 import { law } from '../support/law.js'
 import { brokenArbitrary } from './brokenProcedures.js'
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { joinPointer, readPointer } from '../../src/base/pointers.js'
-import { comparePointers } from '../../src/rules/comparePointers.js'
+import { comparePointers } from '../../src/rules/checkDocuments.js'
 import { indexSheet } from '../../src/rules/lookup/indexSheet.js'
 import { law } from '../support/law.js'
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { calculatePitchDiameter } from '../../src/thread/calculatePitchDiameter.js'
-import { calculateStressArea } from '../../src/thread/calculateStressArea.js'
+import { calculatePitchDiameter, calculateStressArea } from '../../src/thread/calculateStressArea.js'
 import { parseThread } from '../../src/thread/parseThread.js'
 import type { MetricThread } from '../../src/v1/thread.js'
 import { STRESS_AREAS, WORKED_FINE } from '../published/threadStressAreas.js'

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
-import { judgeTurns } from '../../src/torque/judgeTurns.js'
+import { judgeTurns, readTurnsBand } from '../../src/torque/judgeTurns.js'
 import { judgeWrenchSetting } from '../../src/torque/judgeWrenchSetting.js'
 import { readCalibrationInputs } from '../../src/torque/readCalibrationInputs.js'
-import { readTurnsBand } from '../../src/torque/readTurnsBand.js'
 import { clickWrench, nominal } from './wrenches.js'
 
 const turns = (min: string, max?: string): Tightening => ({

@@ -1,5 +1,5 @@
 import { compareExact, exactOf, multiply } from '../../quantity/index.js'
-import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
+import { readStatedVolume, toMillilitres } from '../lookup/statedValues.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**

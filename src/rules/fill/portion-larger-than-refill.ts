@@ -1,4 +1,4 @@
-import { findLargerVolumes } from '../lookup/readStatedVolume.js'
+import { findLargerVolumes } from '../lookup/statedValues.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**

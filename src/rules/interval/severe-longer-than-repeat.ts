@@ -1,4 +1,4 @@
-import { readComparableLimits } from '../lookup/readComparableLimits.js'
+import { readComparableLimits } from '../lookup/intervals.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**

@@ -1,5 +1,4 @@
-import { findOilByName } from '../lookup/findOilByName.js'
-import { listOilsUnlessPermitted } from '../lookup/listOilsUnlessPermitted.js'
+import { findOilByName, listOilsUnlessPermitted } from '../lookup/listOilsUnlessPermitted.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { logRule } from '../ruleMakers.js'
 

@@ -1,5 +1,4 @@
-import { findUnknownIds } from '../lookup/findUnknownIds.js'
-import { lookUp } from '../lookup/lookUp.js'
+import { findUnknownIds, lookUp } from '../lookup/lookUp.js'
 import { logRule } from '../ruleMakers.js'
 
 /**

@@ -9,7 +9,7 @@ import {
   type ServiceRecord,
   type Tightening,
 } from '../../spec/index.js'
-import { findFastening } from './findFastening.js'
+import { findFastening } from './fastenings.js'
 import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 import { makeLazy } from './makeLazy.js'

@@ -16,12 +16,11 @@ import type {
   Tightening,
 } from '../../spec/index.js'
 import { findLeaves, findStatedValues } from '../../spec/index.js'
-import { hasFigure } from './hasFigure.js'
 import { listSheetParts, type SheetPart } from './listSheetParts.js'
 import { type IdReference, listSheetReferences } from './listSheetReferences.js'
 import { lookUp } from './lookUp.js'
 import { makeLazy } from './makeLazy.js'
-import { pickFirstPrinted } from './pickFirstPrinted.js'
+import { hasFigure, pickFirstPrinted } from './printedValues.js'
 
 /**
  * The lists of a sheet that rules check, in the order of the document, overrides last. `path` is the pointer

@@ -1,5 +1,6 @@
-import { type OilVerdict, oilMeets } from '../../oil/index.js'
-import { type Identity, type OfferedOil, resolveLeaf, type SpecSheet } from '../../spec/index.js'
+import { type OilVerdict, oilMeets, parseGrade } from '../../oil/index.js'
+import { type Identity, type OfferedOil, resolveLeaf, type SpecSheet, type Stock } from '../../spec/index.js'
+import type { Named } from '../rule.js'
 import { lookUp } from './lookUp.js'
 
 /** The oils that the sheet permits in a gearcase; undefined if this oil is one of them, or may be. */
@@ -21,4 +22,33 @@ export function listOilsUnlessPermitted(
   return oils.value.choices.map((choice) =>
     choice.kind === 'grade' ? [choice.grade, choice.category].filter(Boolean).join(' ') : choice.name,
   )
+}
+
+const GRADE_SYSTEMS = ['SAE J306', 'SAE J300', 'ISO VG'] as const
+
+const normalizeName = (name: string) => name.trim().replace(/\s+/g, ' ').toUpperCase()
+
+/**
+ * An oil by its name in a log: from a stock with a container or oil of this name, else from the grade and
+ * categories in the name.
+ */
+export function findOilByName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
+  const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
+  const found = containers.find(
+    (one) =>
+      normalizeName(one.oil.name) === normalizeName(name) || normalizeName(one.name) === normalizeName(name),
+  )
+  if (found !== undefined) return found.oil
+  const short = name.slice(0, 200)
+  const [, viscosity] =
+    /\b([0-9]{1,2}W(?:[-–/ ][0-9]{1,3})?|VG ?[0-9]{1,4}|(?<=SAE )[0-9]{2,3})\b/i.exec(short) ?? []
+  const system = GRADE_SYSTEMS.find((one) => viscosity !== undefined && parseGrade(viscosity, one).ok)
+  const categories = short
+    .match(/\b(?:GL-?[1-6]|MT-?1)\b/gi)
+    ?.map((one) => one.toUpperCase().replace(/(?<=[LT])(?=\d)/, '-'))
+  return {
+    name,
+    ...(viscosity !== undefined && system !== undefined && { grade: viscosity, system }),
+    ...(categories && { categories }),
+  }
 }

@@ -1,5 +1,5 @@
 import { compareExact } from '../../quantity/index.js'
-import { readStatedVolume, toMillilitres } from '../lookup/readStatedVolume.js'
+import { readStatedVolume, toMillilitres } from '../lookup/statedValues.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**

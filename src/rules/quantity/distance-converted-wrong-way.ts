@@ -1,4 +1,4 @@
-import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
+import { isConvertedWrongWay } from '../lookup/intervals.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**

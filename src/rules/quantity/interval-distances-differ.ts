@@ -1,5 +1,5 @@
 import { chooseSide, exactIn, readBand } from '../../quantity/index.js'
-import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
+import { isConvertedWrongWay } from '../lookup/intervals.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**

@@ -1,4 +1,4 @@
-import { findUnknownIds } from '../lookup/findUnknownIds.js'
+import { findUnknownIds } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**

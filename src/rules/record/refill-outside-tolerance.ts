@@ -1,8 +1,8 @@
 import { judgeRefill } from '../../fill/index.js'
 import type { VolumeUnit } from '../../quantity/index.js'
 import { resolveLeaf, type StatedValue } from '../../spec/index.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedVolume } from '../lookup/readStatedVolume.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { readStatedVolume } from '../lookup/statedValues.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**

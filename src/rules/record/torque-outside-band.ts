@@ -1,6 +1,5 @@
 import { chooseSide, compareExact, exactIn, exactOf, multiply, readBand } from '../../quantity/index.js'
-import { hasFigure } from '../lookup/hasFigure.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { hasFigure, pickFirstPrinted } from '../lookup/printedValues.js'
 import { recordedTighteningRule } from '../ruleMakers.js'
 
 /**

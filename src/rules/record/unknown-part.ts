@@ -1,9 +1,8 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { RecordEntry } from '../../spec/index.js'
-import { findUnknownIds, type IdToCheck } from '../lookup/findUnknownIds.js'
 import type { SheetIndex } from '../lookup/indexSheet.js'
 import type { SheetPart } from '../lookup/listSheetParts.js'
-import { lookUp } from '../lookup/lookUp.js'
+import { findUnknownIds, type IdToCheck, lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**

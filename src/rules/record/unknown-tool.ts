@@ -1,5 +1,5 @@
-import { findUnknownIds } from '../lookup/findUnknownIds.js'
 import { listRecordedTightenings } from '../lookup/indexRecord.js'
+import { findUnknownIds } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**

@@ -1,4 +1,4 @@
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { readStatedRange } from '../lookup/statedValues.js'
 import { sealRule } from '../ruleMakers.js'
 
 /**

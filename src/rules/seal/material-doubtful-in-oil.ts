@@ -1,9 +1,8 @@
 import { normalizeCategory } from '../../oil/index.js'
 import { judgeSealMaterial } from '../../seal/index.js'
 import type { OilChoice } from '../../spec/index.js'
-import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
 import { listRingsInOil } from '../lookup/listRingsInOil.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

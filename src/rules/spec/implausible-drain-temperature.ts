@@ -1,7 +1,5 @@
-import { isDisputed } from '../lookup/isDisputed.js'
-import { listGearcaseValues } from '../lookup/listGearcaseValues.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

@@ -1,4 +1,4 @@
-import { findCalendarMonths } from '../lookup/findCalendarMonths.js'
+import { findCalendarMonths } from '../lookup/intervals.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**

@@ -1,8 +1,7 @@
 import { measureOf } from '../../quantity/index.js'
 import type { FoundLeaf, StatedValue } from '../../spec/index.js'
-import { isDisputed } from '../lookup/isDisputed.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

@@ -1,5 +1,5 @@
 import { parseThread } from '../../thread/index.js'
-import { findFastening } from '../lookup/findFastening.js'
+import { findFastening } from '../lookup/fastenings.js'
 import { partRule } from '../ruleMakers.js'
 
 /**

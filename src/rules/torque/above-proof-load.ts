@@ -1,4 +1,4 @@
-import { calculateBoltLoad } from '../lookup/calculateBoltLoad.js'
+import { calculateBoltLoad } from '../lookup/fastenings.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**

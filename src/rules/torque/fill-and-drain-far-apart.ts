@@ -1,8 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
-import { calculateMaxTorque } from '../lookup/calculateMaxTorque.js'
-import { isDisputed } from '../lookup/isDisputed.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { calculateMaxTorque } from '../lookup/fastenings.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

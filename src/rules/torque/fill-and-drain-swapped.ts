@@ -1,7 +1,6 @@
 import type { Opening, OpeningRole } from '../../spec/index.js'
 import { checkPlugsSwapped, findTorqueSlip } from '../../torque/index.js'
-import { hasFigure } from '../lookup/hasFigure.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { hasFigure, pickFirstPrinted } from '../lookup/printedValues.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**

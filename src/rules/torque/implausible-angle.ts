@@ -1,6 +1,5 @@
-import { isDisputed } from '../lookup/isDisputed.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**

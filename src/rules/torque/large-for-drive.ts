@@ -1,7 +1,6 @@
-import { calculateMaxTorque } from '../lookup/calculateMaxTorque.js'
-import { isDisputed } from '../lookup/isDisputed.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
-import { readStatedRange } from '../lookup/readStatedRange.js'
+import { calculateMaxTorque } from '../lookup/fastenings.js'
+import { pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**

@@ -1,7 +1,6 @@
 import { findTorqueSlip } from '../../torque/index.js'
-import { hasFigure } from '../lookup/hasFigure.js'
-import { isDisputed } from '../lookup/isDisputed.js'
-import { pickFirstPrinted } from '../lookup/pickFirstPrinted.js'
+import { hasFigure, pickFirstPrinted } from '../lookup/printedValues.js'
+import { isDisputed } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

@@ -1,5 +1,5 @@
-import { calculateBoltLoad } from '../lookup/calculateBoltLoad.js'
-import { isDisputed } from '../lookup/isDisputed.js'
+import { calculateBoltLoad } from '../lookup/fastenings.js'
+import { isDisputed } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**

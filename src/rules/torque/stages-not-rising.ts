@@ -1,6 +1,6 @@
 import { compareExact, getStatedEnds, readBand, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
-import { hasFigure } from '../lookup/hasFigure.js'
+import { hasFigure } from '../lookup/printedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**

@@ -1,4 +1,4 @@
-import { findFastening } from '../lookup/findFastening.js'
+import { findFastening } from '../lookup/fastenings.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**

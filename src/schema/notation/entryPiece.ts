@@ -1,6 +1,5 @@
 import { field, listOf, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { quantityOfMeasure } from './quantityNotations.js'
-import { recordedTightening } from './recordedTightening.js'
+import { quantityOfMeasure, recordedTightening } from './quantityNotations.js'
 import { ID, WORDS_PATTERN } from './valuePieces.js'
 
 /** An entry as in its text, with parts of the gearcase by id. */

@@ -1,13 +1,13 @@
 import type { Finding, JsonPointer } from '../../base/index.js'
 import { moveToWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
-import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place, PlaceNode, PlaceRow, PlaceTable } from './placeTable.js'
 import { asHolder, findChildNode } from './placeTable.js'
 import { readNotation } from './readNotation.js'
+import { completeSource } from './readSection.js'
 
 /** The results of expanding a document. */
 export interface Expansion {

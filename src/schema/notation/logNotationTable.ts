@@ -5,8 +5,7 @@ import { field, keyedWord, listOf, optional, type Piece, sequence, term, words }
 import type { Collected, Holder, MakeDefault, PlaceRow } from './placeTable.js'
 import { makeTable, nameFromDocumentId } from './placeTable.js'
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
-import { readByPointer } from './readByPointer.js'
-import { readList } from './readList.js'
+import { readByPointer, readList } from './readList.js'
 import { recordNotations, recordRows } from './recordNotationTable.js'
 import { FREE_WORDS_PATTERN, ID } from './valuePieces.js'
 

@@ -1,8 +1,8 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
-import type { NotationPart } from '../../spec/index.js'
+import { type NotationPart, TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
 import { DATE_PATTERN } from '../shapes/textShapes.js'
-import { field, type Piece, someOf, term } from './piece.js'
-import { FIGURE_PATTERN, FRACTION_PATTERN, fractionToDecimal, unitGroup } from './valuePieces.js'
+import { field, fixedValue, keyedWord, oneOf, type Piece, sequence, someOf, term } from './piece.js'
+import { FIGURE_PATTERN, FRACTION_PATTERN, fractionToDecimal, ID, unitGroup } from './valuePieces.js'
 
 // Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure in short
 // notation has at most 15 digits, so it equals the number exactly.
@@ -29,3 +29,18 @@ export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN.source
 /** `512.6 h, 4410 km`: meter readings, at least one. */
 export const readings = (units = UNITS_BY_MEASURE.distance): Piece =>
   someOf([field('hours', hours()), field('distance', quantity(units, 'distance'))], ', ')
+
+/** `22.5 N·m with small-click`, `1.5 turns`, `by hand`. */
+export const recordedTightening = (): Piece =>
+  oneOf(
+    sequence(
+      fixedValue({ kind: 'torque set' }),
+      field('torque', quantityOfMeasure('torque')),
+      term(` with (?<tool>${ID})`, 'id'),
+    ),
+    term(`(?<turns>${FIGURE_PATTERN}) turns?`, 'tightening', ({ turns }) => ({
+      kind: 'turns',
+      turns: Number(turns),
+    })),
+    keyedWord('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
+  )

@@ -1,7 +1,7 @@
-import { makeChildPlace } from './makeChildPlace.js'
+import { getTypeName } from '../convertIssue.js'
+import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import type { Expander, Place, PlaceNode } from './placeTable.js'
-import { readEntry } from './readEntry.js'
+import type { Expander, Holder, Place, PlaceNode } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** Reads a list of texts as one object, in the notation that fits most of them. */
@@ -32,4 +32,26 @@ export function readList(
     })
   }
   return value
+}
+
+/** Reads a value that must be a string. */
+function readEntry(
+  text: unknown,
+  notation: Notation,
+  place: Place,
+  { readText, findings, unreadPointers, report }: Expander,
+): Holder | null {
+  if (typeof text === 'string') return readText(text, notation, place) as Holder | null
+  findings.push(report(place.path, 'spec/wrong-type', { expected: 'text', found: getTypeName(text) }))
+  unreadPointers.push(place.full)
+  return null
+}
+
+/** Reads a list of parts that is written as a map from their pointers `on` to texts. */
+export function readByPointer(map: Holder, notation: Notation, place: Place, expander: Expander): unknown {
+  return Object.entries(map).map(([on, text], at) => {
+    const entry = { ...makeChildPlace(place, String(at)), path: appendKey(place.path, on) }
+    const read = readEntry(text, notation, entry, expander)
+    return read === null ? null : { on, ...read }
+  })
 }

@@ -4,9 +4,8 @@ import { entryPiece } from './entryPiece.js'
 import { makeNotations } from './notation.js'
 import { escapePattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { asHolder, type MakeDefault, makeTable, type PlaceRow } from './placeTable.js'
-import { hours, quantityOfMeasure, readings, workingTime } from './quantityNotations.js'
-import { readByPointer } from './readByPointer.js'
-import { recordedTightening } from './recordedTightening.js'
+import { hours, quantityOfMeasure, readings, recordedTightening, workingTime } from './quantityNotations.js'
+import { readByPointer } from './readList.js'
 import { FREE_WORDS_PATTERN, ID, WORDS_PATTERN } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */

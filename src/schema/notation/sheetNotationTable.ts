@@ -2,9 +2,7 @@ import type { LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import type { Holder, MakeDefault, PlaceRow } from './placeTable.js'
 import { asHolder, makeTable, nameFromId } from './placeTable.js'
-import { readIds } from './readIds.js'
-import { readSection } from './readSection.js'
-import { readSet } from './readSet.js'
+import { readIds, readSection, readSet } from './readSection.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
 const emptyObject = () => ({})

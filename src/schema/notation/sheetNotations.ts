@@ -1,6 +1,11 @@
+import type { Result } from '../../base/index.js'
 import { type Measure, UNITS_BY_MEASURE } from '../../quantity/index.js'
+import type { SpecCodes } from '../../spec/index.js'
+import { createMistakeReporter } from '../reportMistake.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import { explainText } from './explainText.js'
 import { drive, interval, oils, place, seal, severeUse, tightening, window } from './leafNotations.js'
-import { makeNotations } from './notation.js'
+import { makeNotations, type Slip } from './notation.js'
 import {
   access,
   axle,
@@ -18,7 +23,7 @@ import {
   uses,
   variant,
 } from './partNotations.js'
-import { SHEET_SLIPS } from './sheetSlips.js'
+import { readNotation } from './readNotation.js'
 import { amount, amountOfMeasure, bareSource, value } from './valuePieces.js'
 
 const makeValueOf = (measure: Measure) => () => value(amountOfMeasure(measure, UNITS_BY_MEASURE[measure]))
@@ -61,3 +66,46 @@ export const sheetNotations = () =>
   )
 
 export type SheetNotation = keyof ReturnType<typeof sheetNotations>
+
+/** The notations of commands that answer a single question. */
+const getNotations = /* @__PURE__ */ buildOnce(() =>
+  makeNotations({ interval, oils, seal, severeUse, window }, SHEET_SLIPS),
+)
+
+/** Parses one text in short notation outside a document, such as a command line argument. */
+export function parseNotation(
+  name: keyof ReturnType<typeof getNotations>,
+  text: string,
+): Result<unknown, SpecCodes> {
+  const notation = getNotations()[name]
+  const reading = readNotation(notation, text)
+  if (reading.ok) return { ok: true, value: reading.value, findings: [] }
+  return {
+    ok: false,
+    findings: [explainText(notation, text, reading, '', createMistakeReporter({ kind: 'text' }))],
+  }
+}
+
+/** Common slips in texts of a sheet, besides those of all texts. */
+const SHEET_SLIPS: readonly Slip[] = [
+  [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
+  [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],
+  [/^(?:≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
+  [/^(?:≤|<=|at most|up to|max\.?) *(?=\d)/, 'max. '],
+  [/ *[+,] *(\d+ *(?:°|deg))/, ' then $1'],
+  [/\b(?:yrs?|y)\b/, 'years'],
+  [/\b(?:mos?|mths?)\b/, 'months'],
+  [/ \[([^\]]*\d[^\]]*)\]/, ' ($1)'],
+  [/ *[=/] *(\d[^,;([]*)/, ' ($1)'],
+  [/\bhex (?:key|bit|socket)\b/, 'internal hex'],
+  [/\bhex(?:agon)? head\b/, 'external hex'],
+  [/\b(?:up )?to the (?:\w+ )?edge of the [a-z ]*hole\b/, 'to level hole'],
+  [/^(\d+W?(?:-?\d+)?\b)(?!\.)/, 'SAE $1'],
+  [/\b([A-Z]+)(\d+) *(?:-|–|to) *\1(\d+)/, 'serial $1 $2 to $3'],
+  [/ ?\[(\d)/, ' [p. $1'],
+  [/ \((p\. [^)]*)\)/, ' [$1]'],
+  [/^every /i, ''],
+  [/,? (?:or|and) (?=\d)/, ', '],
+  [/,? whichever .*$/, ''],
+  [/^(?:hand tight|n\/?a|tbd|unknown|none|not stated|not given|-|–|\?)$/i, 'not stated'],
+]

@@ -1,10 +1,7 @@
 import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { NotationName } from './notationTables.js'
 import type { SheetNotation } from './sheetNotations.js'
-import { writeEntry } from './writeEntry.js'
-import type { Value, Writer } from './writer.js'
-import { formatSeal } from './writeSeal.js'
-import { joinParts } from './writeValue.js'
+import { formatSeal, joinParts, type Value, type Writer, writeEntry } from './writeValue.js'
 
 const quantity: Writer = ({ value, unit }) => `${value} ${listSpellings(unit as Unit)[0]}`
 

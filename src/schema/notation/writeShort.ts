@@ -1,23 +1,22 @@
 import { isSameJson, splitPointer } from '../../base/index.js'
-import {
-  type Documents,
-  type MachineLogInput,
-  requireDocument,
-  type ServiceRecordInput,
-  type SourceRef,
-  type SpecSheetInput,
-  type StockInput,
-  type ToolboxInput,
+import type {
+  Documents,
+  MachineLogInput,
+  ServiceRecordInput,
+  SourceRef,
+  SpecSheetInput,
+  StockInput,
+  ToolboxInput,
 } from '../../spec/index.js'
+import { requireDocument } from '../../spec/index.js'
 import { chooseSource } from './chooseSource.js'
-import { completeSource } from './completeSource.js'
 import type { Notation } from './notation.js'
 import { type NotationName, PLACE_TABLES } from './notationTables.js'
-import type { Holder, PlaceNode, PlaceTable } from './placeTable.js'
+import type { DefaultContext, Holder, PlaceNode, PlaceTable } from './placeTable.js'
 import { asHolder, findChildNode, findLeafNotation } from './placeTable.js'
 import { readNotation } from './readNotation.js'
+import { completeSource } from './readSection.js'
 import { sheetNotationTable } from './sheetNotationTable.js'
-import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
 
 /** The surroundings of a place while it is written. */
@@ -206,4 +205,32 @@ function shortenSet(set: unknown, context: WriteContext): unknown {
     return [path, (notation && writeValueText(notation, to, leaf, context)) ?? to]
   })
   return Object.fromEntries(written)
+}
+
+/** Removes the keys of a value that reading would fill in with the same values. */
+function stripDefaults(
+  value: unknown,
+  node: PlaceNode,
+  { id, root, gearcase: above }: Pick<DefaultContext, 'id' | 'root' | 'gearcase'>,
+): unknown {
+  if (Array.isArray(value)) {
+    const entry = node.children['*']
+    if (entry === undefined) return value
+    return value.map((one, at) => stripDefaults(one, entry, { id: String(at), root, gearcase: above }))
+  }
+  const holder = asHolder(value)
+  if (holder === undefined) return value
+  const isGearcase = asHolder(root['gearcases'])?.[id] === holder
+  const gearcase = isGearcase ? holder : above
+  const remaining: Holder = {}
+  for (const [key, one] of Object.entries(holder)) {
+    const child = findChildNode(node, key)
+    const stripped = child === undefined ? one : stripDefaults(one, child, { id: key, root, gearcase })
+    const makeDefault = node.row.defaults?.[key] ?? node.row.lateDefaults?.[key]
+    const defaultValue = makeDefault?.({ id, holder, root, gearcase })
+    const isDefault =
+      defaultValue !== undefined && (isSameJson(defaultValue, one) || isSameJson(defaultValue, stripped))
+    if (!isDefault) remaining[key] = stripped
+  }
+  return remaining
 }

@@ -1,9 +1,8 @@
 import type { NotationName } from './notationTables.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { MEASURED_WRITERS } from './writeMeasured.js'
-import type { Value, Writer, WriteSource } from './writer.js'
-import { formatSeal } from './writeSeal.js'
-import { formatBand, formatPrinted, isNotStated, joinParts, value } from './writeValue.js'
+import type { Value, Writer, WriteSource } from './writeValue.js'
+import { formatBand, formatPrinted, formatSeal, isNotStated, joinParts, value } from './writeValue.js'
 
 /**
  * Writes a value in a notation, perhaps with losses: the caller must read the text back. Undefined if no text

@@ -1,8 +1,7 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce, kind, list, numberFrom, object, positiveNumber, taggedUnion } from './makeShape.js'
-import { quantityShapes } from './quantityShapes.js'
-import { identityShape, sheetReferenceShape } from './referenceShapes.js'
+import { identityShape, quantityShapes, sheetReferenceShape } from './quantityShapes.js'
 import { serviceRecordShape } from './serviceRecordShape.js'
 import { documentShape, textShapes } from './textShapes.js'
 

@@ -1,6 +1,6 @@
 import { ACTION_NAMES, MACHINE_EVENT_KINDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, list, object, record } from './makeShape.js'
-import { identityShape, sheetReferenceShape } from './referenceShapes.js'
+import { identityShape, sheetReferenceShape } from './quantityShapes.js'
 import { documentShape, textShapes } from './textShapes.js'
 
 /** The steps of one visit. */

@@ -1,7 +1,7 @@
 import { ABSOLUTE_ZERO } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { buildOnce, numberFrom, oneOf } from './makeShape.js'
-import { namedObject } from './textShapes.js'
+import { buildOnce, numberFrom, oneOf, wholeNumber } from './makeShape.js'
+import { namedObject, textShapes } from './textShapes.js'
 
 /** Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. */
 export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
@@ -22,4 +22,21 @@ export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
     density: quantity('density', ['kg/m3']),
     celsius: quantity('celsius', ['degC'], numberFrom(ABSOLUTE_ZERO)),
   }
+})
+
+/** The sheet of a log, a procedure or a record. */
+export const sheetReferenceShape = /* @__PURE__ */ buildOnce(() => {
+  const text = textShapes()
+  return namedObject('sheet-reference', { id: text.id, revision: text.text })
+})
+
+/** The known facts of one machine. */
+export const identityShape = /* @__PURE__ */ buildOnce(() => {
+  const text = textShapes()
+  return namedObject('identity', {
+    'variant?': text.id,
+    'modelYear?': wholeNumber(),
+    'serial?': text.text,
+    'market?': text.text,
+  })
 })

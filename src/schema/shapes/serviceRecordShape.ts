@@ -1,7 +1,6 @@
 import { MIXED_FLUIDS, TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, kind, list, numberFrom, shapeOrWord } from './makeShape.js'
-import { quantityShapes } from './quantityShapes.js'
-import { sheetReferenceShape } from './referenceShapes.js'
+import { quantityShapes, sheetReferenceShape } from './quantityShapes.js'
 import { documentShape, namedObject, namedUnion, textShapes } from './textShapes.js'
 
 /** The work done at one visit. */

@@ -12,7 +12,7 @@ import {
   PIPE_THREADS_PER_INCH,
   UNIFIED_THREADS_PER_INCH,
 } from '../../../src/thread/inchSizes.js'
-import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
+import { THREAD_PATTERNS } from '../../../src/thread/parseThread.js'
 import { printJson } from '../../support/printJson.js'
 import { ruleCodes, SHAPE_RULES_FILE, shapeRuleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'

@@ -1,7 +1,8 @@
 import { type Limits, readLimits } from '../../interval/index.js'
+import { compareExact, type DistanceUnit, exactOf, type PrintedQuantity } from '../../quantity/index.js'
 import type { Interval } from '../../spec/index.js'
 
-export interface ComparableLimits {
+interface ComparableLimits {
   readonly hours?: number
   readonly distance?: number
   /** In days, with months of 365.25 / 12 days. Use it only to compare two periods. */
@@ -30,3 +31,20 @@ function tryReadLimits(interval: Extract<Interval, { kind: 'interval' }>): Limit
     return undefined
   }
 }
+
+/** Whether one distance is in miles and the other in km, and the number of miles is larger. */
+export function isConvertedWrongWay(
+  first: PrintedQuantity<DistanceUnit>,
+  second: PrintedQuantity<DistanceUnit>,
+): boolean {
+  if (first.unit === second.unit) return false
+  const [miles, kilometres] = first.unit === 'mi' ? [first, second] : [second, first]
+  return compareExact(exactOf(miles.value), exactOf(kilometres.value)) > 0
+}
+
+const HOURS_PER_MONTH = [720, 730, 730.5, 732, 744]
+const MONTHS = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60]
+
+/** The smallest number of calendar months equal to these hours. */
+export const findCalendarMonths = (hours: number): number | undefined =>
+  MONTHS.find((count) => HOURS_PER_MONTH.some((month) => hours === count * month))
