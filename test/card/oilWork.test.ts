@@ -60,14 +60,16 @@ describe('an additive', () => {
   it('goes in before the oil at a level hole where the manual gives no order, and oil fills to the hole', () => {
     const text = withAdditive('rear', { includedInRefill: true })
     const first = text.indexOf('Pour 100 mL of slip additive in through the fill opening, before the oil.')
-    const then = text.indexOf('Pour oil in slowly through the fill plug up to the level hole: about 1.3 L.')
+    const then = text.indexOf(
+      'Pour oil in slowly through the hole of the fill plug up to the level hole: about 1.3 L.',
+    )
     expect(first).toBeGreaterThan(0)
     expect(then).toBeGreaterThan(first)
   })
 
   it('goes in after the oil where the manual says so', () => {
     const text = withAdditive('rear', { includedInRefill: true, order: 'oil first' })
-    const oil = text.indexOf('Pour the 1.3 L of oil in slowly through the fill plug.')
+    const oil = text.indexOf('Pour the 1.3 L of oil in slowly through the hole of the fill plug.')
     const last = text.indexOf('Pour 100 mL of slip additive in through the fill opening, after the oil.')
     expect(oil).toBeGreaterThan(0)
     expect(last).toBeGreaterThan(oil)

@@ -257,7 +257,7 @@ describe('a save that fails', () => {
   })
 })
 
-/** In place of 20 kills or pairs in `npm test`, ten times as many in the long run. */
+/** 10 kills or pairs in `npm test`, 200 in the long run. */
 const KILLS = cases(20)
 
 describe('writers that die', () => {

@@ -190,7 +190,7 @@ describe('--out of other commands', () => {
   })
 })
 
-/** In place of 20 pairs in `npm test`, 200 in the long run. */
+/** 10 pairs in `npm test`, 200 in the long run. */
 const PAIRS = cases(20)
 
 describe('two processes', () => {

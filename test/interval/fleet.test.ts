@@ -16,10 +16,11 @@ import {
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
 import { computeDue, type DueOptions } from '../../src/v1/interval.js'
+import { isLongRun } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
 
-const ROWS = 20_000
+const ROWS = isLongRun ? 20_000 : 5000
 const random = seeded(20_311_006)
 const rows = Array.from({ length: ROWS }, (_, index) => randomRow(random, index))
 const OPTION_SETS: readonly DueOptions[] = [
@@ -119,7 +120,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
       options.soon.hours === undefined && options.soon.distance === undefined
         ? DUE_STATES.filter((state) => state !== 'due soon')
         : DUE_STATES
-    for (const state of expected) expect(counts.get(state) ?? 0, state).toBeGreaterThan(100)
+    for (const state of expected) expect(counts.get(state) ?? 0, state).toBeGreaterThan(ROWS / 200)
   })
 
   test('embedded DuckDB agrees on every row', async () => {

@@ -106,12 +106,14 @@ describe('published schemas', () => {
   test('the examples of a leaf are good: each text and each full form', () => {
     let examples = 0
     for (const [kind, schema] of published) {
+      const judged = new Set<string>()
       const visit = (node: SchemaNode): void => {
-        if (node.examples !== undefined) {
+        if (node.examples !== undefined && !judged.has(JSON.stringify(node))) {
+          judged.add(JSON.stringify(node))
           const judge = ajv.compile({ $defs: schema.$defs, ...node })
           for (const example of node.examples) expect([example, judge(example)]).toEqual([example, true])
-          examples += node.examples.length
         }
+        examples += node.examples?.length ?? 0
         for (const child of [...Object.values(node.properties ?? {}), ...schemasIn(node)]) visit(child)
       }
       visit(schema)

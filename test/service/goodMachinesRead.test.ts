@@ -48,7 +48,7 @@ describe('what a technician reads on the card of', () => {
     const steps = stepsOf('bevel box with semi-fluid grease')
     expect(steps).toContain('Let the grease run out. Scrape out the rest.')
     expect(steps).toContain('Measure out 320 cm³ of semi-fluid gear grease NLGI 00, EP.')
-    expect(steps).toContain('Press the 320 cm³ of grease in slowly through the filler screw.')
+    expect(steps).toContain('Press the 320 cm³ of grease in slowly through the hole of the filler screw.')
     expect(steps).not.toMatch(/Pour|only drips|drips from the hose|clean jug|leave the oil in/)
     expect(toolsOf('bevel box with semi-fluid grease')).not.toContain('Funnel')
   })

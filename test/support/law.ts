@@ -1,17 +1,23 @@
 import fc from 'fast-check'
 
-/** How many times as many cases each law draws (`npm run test:all`, `npm run test:laws`). */
-const times = Number(process.env['DRIVETRAIN_LAW_TIMES'] ?? 1)
+/**
+ * The share of its cases that each law draws: half in `npm test`, which must stay quick; ten times in
+ * `npm run test:all` and `npm run test:laws`.
+ */
+const times = Number(process.env['DRIVETRAIN_LAW_TIMES'] ?? 0.5)
+
+/** True in the runs that have time for more. */
+export const isLongRun = times > 1
 
 /** The same commit gets the same verdict twice: the laws draw from one seed, unless `npm run test:laws` gives a fresh one. */
 const seed = Number(process.env['DRIVETRAIN_LAW_SEED'] ?? 20_231_006)
 
-/** How many cases a law draws in this run that draws `runs` in `npm test`. */
+/** How many cases a law of `runs` cases draws in this run. */
 export function cases(runs: number): number {
-  return runs * times
+  return Math.ceil(runs * times)
 }
 
-/** Fails where the predicate throws or is false for any of the cases: `runs` of them in `npm test`, more in the long run. */
+/** Fails where the predicate throws or is false for any of the cases: half of `runs` in `npm test`, more in the long run. */
 export function law<Values extends [unknown, ...unknown[]]>(
   runs: number,
   ...arbitrariesAndPredicate: [

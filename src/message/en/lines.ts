@@ -2,6 +2,7 @@ import type { Action } from '../../spec/index.js'
 import type { LineText, StepParams } from '../catalogue.js'
 import {
   stopLimitText,
+  writeHole,
   writeLevelConditions,
   writePart,
   writeSeal,
@@ -195,7 +196,7 @@ export const lineTexts: readonly LineText[] = [
       volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
         : [
-            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${writePart(pourStep, 'fill opening')}.`,
+            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${writeHole(pourStep)}.`,
             `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),

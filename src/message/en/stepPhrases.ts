@@ -14,6 +14,10 @@ export function writePart({ part, instance, gearcase }: StepParams, fallback: st
   return `the ${part ?? fallback}${instanceText}${gearcaseText}`
 }
 
+/** `the hole of the fill plug`: oil goes in where the plug was. */
+export const writeHole = (params: StepParams) =>
+  params.part === undefined ? writePart(params, 'fill opening') : `the hole of ${writePart(params, '')}`
+
 /** `fill plug (left)`; `fallback` if the step names no part. */
 export function writeShortPart({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`

@@ -3,6 +3,7 @@ import {
   takeOffCoverText,
   WHEEL_WORDS,
   writeCoverTightening,
+  writeHole,
   writeLevel,
   writePart,
   writeSeal,
@@ -373,8 +374,8 @@ export const stepTexts: StepTexts = {
     full: (params) => {
       const { volume, level, additiveOrder, fluid } = params
       if (fluid === 'grease')
-        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${writePart(params, 'fill opening')}.`
-      const openingText = `in slowly through ${writePart(params, 'fill opening')}`
+        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${writeHole(params)}.`
+      const openingText = `in slowly through ${writeHole(params)}`
       // The last liquid poured can run out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
         return `Pour oil ${openingText} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
@@ -382,8 +383,7 @@ export const stepTexts: StepTexts = {
     },
     short: (params) =>
       `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${writeShortPart(params, 'fill opening')}`,
-    show: (params) =>
-      `The hose in ${writePart(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
+    show: (params) => `The hose in ${writeHole(params)}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
     full: ({ wait, usualWait, fluid }) =>
