@@ -1,9 +1,10 @@
 import { measureOf } from '../quantity/index.js'
-import type { PartName, PlannedFigure } from '../service/index.js'
+import type { PlannedFigure } from '../service/index.js'
 import { type CardContext, writePart, writeQuantity } from './cardContext.js'
-import type { CardFigurePanel, CardSection, FigurePanelRow, Line } from './cardParts.js'
+import type { CardFigurePanel, CardSection, FigurePanelRow } from './cardParts.js'
 import { addLabel, capitalise, dropEmptyLines, joinLines, quoteText, writeWords } from './spans.js'
-import { writeDrive, writeFigure, writeSecondaryFigures } from './writeFigure.js'
+import { writeFigure, writeSecondaryFigures } from './writeFigure.js'
+import { writePartNote } from './writePartNote.js'
 
 /** Roles that other parts of the card show. */
 const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
@@ -13,29 +14,6 @@ const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
   'mass',
 ])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
-
-/** The path of the opening, cover, filter or shield to which a path belongs. */
-function findOwner(path: string): string {
-  return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
-}
-
-/** The position and the drive of a part, shown under its torque. */
-function writePartNote(context: CardContext, part: PartName): Line {
-  const { plan } = context
-  const owner = findOwner(part.path)
-  const notes: Line[] = []
-  for (const [index, figure] of plan.figures.entries())
-    if (figure.role === 'place' && findOwner(figure.path) === owner) {
-      const { main } = writeFigure(context, figure, index)
-      notes.push(
-        figure.resolved.kind === 'stated' ? main : [...writeWords(`${context.words.roles.place} `), ...main],
-      )
-    }
-  for (const [index, tool] of plan.tools.entries())
-    if (tool.kind === 'socket' && tool.for.some(({ path }) => findOwner(path) === owner))
-      notes.push(writeDrive(context, tool.drive, `/tools/${index}/drive`))
-  return joinLines(notes, ' · ')
-}
 
 /** The word for a level figure: a time, a depth or a temperature. */
 function findLevelWord({ words }: CardContext, { role, resolved }: PlannedFigure): string | undefined {
@@ -56,7 +34,7 @@ function buildFigureRow(context: CardContext, figure: PlannedFigure, index: numb
   const isGap = resolved.kind !== 'stated'
   const notes = [
     joinLines(writeSecondaryFigures(context, lines), ' · '),
-    ...(isTightening && !isGap ? [] : lines.notes),
+    ...lines.notes,
     isTightening ? writePartNote(context, part) : [],
   ]
   return {
@@ -125,11 +103,13 @@ function buildPanel(
 /** A panel of figures for each gearcase: refill and oil, then the torques of the openings, then the other figures. */
 export function buildFiguresSection(context: CardContext): CardSection {
   const { plan, words } = context
+  const inTable = new Set(plan.tightenings.map(({ figure }) => figure))
   const panels = new Map<string, IndexedFigure[]>()
   const seenKeys = new Set<string>()
   for (const [index, figure] of plan.figures.entries()) {
     const key = `${figure.role} ${figure.path}`
     const { gearcase } = figure.part
+    if (inTable.has(`/figures/${index}`)) continue
     if (ROLES_SHOWN_ELSEWHERE.has(figure.role) || seenKeys.has(key) || gearcase === undefined) continue
     seenKeys.add(key)
     panels.set(gearcase, [...(panels.get(gearcase) ?? []), [index, figure]])

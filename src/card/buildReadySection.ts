@@ -83,7 +83,9 @@ function buildSealItem(context: CardContext, seal: PlannedSeal, index: number): 
   const pointer = `/seals/${index}`
   const count = quoteText(String(seal.count), `${pointer}/count`)
   const partName = writePart(seal.part, `${pointer}/part`)
-  const replacement = quoteText(replace[seal.replace], `${pointer}/replace`)
+  // A seal in this list is new: only a doubt needs words.
+  const replacement =
+    seal.replace === 'every opening' ? [] : quoteText(replace[seal.replace], `${pointer}/replace`)
   const buyLine = seal.buy === 0 ? [] : addLabel(labels.buy, quoteText(String(seal.buy), `${pointer}/buy`))
   const stockLine = addLabel(labels.take, quoteOptionalText(seal.stock?.name, `${pointer}/stock/name`))
   return {
@@ -173,6 +175,16 @@ function isListedAbove({ oil, seals }: CardContext['plan'], { params }: Reason):
   return (supply === 'seal' || supply === 'sealant') && seals.length > 0
 }
 
+/** The used oil of the visit, for the size of its container. */
+function buildUsedOilItems(context: CardContext): readonly ListItem[] {
+  const { usedOil, steps } = context.plan
+  const volume = writeQuantity(context, usedOil.volume, '/usedOil/volume', 'computed')
+  const notes = writeReasons(context, usedOil.reasons, '/usedOil/reasons', new Set(['service/used-oil']))
+  const line = addLabel(context.words.labels.usedOil, volume)
+  const lines = steps.length === 0 ? [] : dropEmptyLines([line, ...notes])
+  return lines.slice(0, 1).map((first) => ({ line: first, notes: lines.slice(1) }))
+}
+
 /** Oil, seals, tools and consumables to prepare before work starts. */
 export function buildReadySection(context: CardContext): CardSection {
   const { plan, words } = context
@@ -205,7 +217,7 @@ export function buildReadySection(context: CardContext): CardSection {
         heading: labels.tools,
         box,
       }),
-      ...makeListPart(supplies, { heading: labels.consumables, box }),
+      ...makeListPart([...supplies, ...buildUsedOilItems(context)], { heading: labels.consumables, box }),
     ],
   }
 }

@@ -62,7 +62,7 @@ function listGearcaseFields(
   const isOnGearcase = ({ part }: { readonly part?: PartName }) => isOnPart(part, gearcase)
   const findSteps = (action: string) => plan.steps.filter((step) => step.do === action && isOnGearcase(step))
   const hasMagnet = findSteps('inspect the magnet').length > 0
-  const changeFields: readonly BlankField[] = [
+  const foundFields: readonly BlankField[] = [
     { label: blanks.drained },
     { label: blanks.oilLooks, choices: choices.oil },
     ...(hasMagnet ? [{ label: blanks.magnet, choices: choices.magnet }] : []),
@@ -71,6 +71,8 @@ function listGearcaseFields(
       choices: choices.filter,
     })),
     ...(findSteps('take an oil sample').length > 0 ? [{ label: blanks.sample }] : []),
+  ]
+  const oilFields: readonly BlankField[] = [
     { label: blanks.oil },
     ...(asks.has('oil batch') ? [{ label: blanks.batch }] : []),
     { label: blanks.refilled },
@@ -79,14 +81,15 @@ function listGearcaseFields(
     ...new Set(list.filter(isOnGearcase).map(({ part }) => writePartName(part))),
   ]
   return [
-    ...(isChange ? changeFields : []),
-    ...listPartNames(plan.tightenings).map((name) => ({
-      label: `${capitaliseFirst(name)}, ${blanks.tightened}`,
-    })),
+    ...(isChange ? foundFields : []),
     ...listPartNames(plan.seals).flatMap((name): readonly BlankField[] => [
       { label: `${capitaliseFirst(name)}, ${blanks.seals}`, choices: choices.seals },
       ...(asks.has('part numbers') ? [{ label: `${capitaliseFirst(name)}, ${blanks.partNumber}` }] : []),
     ]),
+    ...(isChange ? oilFields : []),
+    ...listPartNames(plan.tightenings).map((name) => ({
+      label: `${capitaliseFirst(name)}, ${blanks.tightened}`,
+    })),
     { label: blanks.level, choices: choices.level },
     { label: blanks.leaks, choices: choices.leaks },
     { label: blanks.notDone },

@@ -1,7 +1,7 @@
 import type { VisitPlan } from '../service/index.js'
 import { type CardContext, writeCautions } from './cardContext.js'
 import type { CardSection, CardStep, Line } from './cardParts.js'
-import { capitalise, joinLines, quoteOptionalText, quoteText, writeWords } from './spans.js'
+import { capitalise, joinLines, joinSpans, quoteOptionalText, quoteText, writeWords } from './spans.js'
 import { type WrittenLine, writeLine } from './writeLine.js'
 
 /** The lines in order, with a heading for each group of lines on one gearcase. */
@@ -33,9 +33,10 @@ function writeHeading({ words }: CardContext, { steps }: WrittenLine, gearcase: 
 function buildStep(
   context: CardContext,
   { steps: ids }: VisitPlan['lines'][number],
-  { steps, writeText: write }: WrittenLine,
+  written: WrittenLine,
   index: number,
 ): CardStep {
+  const { steps, writeText: write } = written
   const note = joinLines(
     steps.map(({ step, index: stepIndex }) => quoteOptionalText(step.note, `/steps/${stepIndex}/note`)),
     ' ',
@@ -48,6 +49,35 @@ function buildStep(
     ),
     full: write('full'),
     short: write('short'),
+    figures: listFigures(context, written),
     ...(note.length > 0 && { note }),
   }
 }
+
+/** The actions whose waiting time is in the margin. */
+const WAITS: ReadonlySet<string> = new Set(['wait for the hose', 'wait for the cure', 'let settle'])
+const POURS: ReadonlySet<string> = new Set(['measure the oil', 'pour the oil', 'add the additive'])
+
+/** The figures of a line for its margin, each once: quantity, torque and setting, maximum, waiting time. */
+function listFigures({ words: { labels } }: CardContext, { steps, pieces }: WrittenLine): Line[] {
+  const lines = new Map<string, Line>()
+  for (const [index, piece] of pieces.entries()) {
+    const action = steps[index]?.step.do ?? ''
+    const turnsWord = action === 'tighten filter' ? labels.turnsFromContact : labels.turnsPast
+    for (const line of [
+      POURS.has(action) ? piece.volume : [],
+      piece.torque,
+      addBefore(labels.set, piece.setting),
+      joinLines([piece.turns ?? [], piece.turns === undefined ? [] : writeWords(turnsWord)], ' '),
+      piece.temperature,
+      action === 'top up' ? addBefore(labels.maximum, piece.stopAt) : [],
+      WAITS.has(action) ? addBefore(action === 'let settle' ? '' : labels.about, piece.wait) : [],
+    ])
+      if (line !== undefined && line.length > 0) lines.set(joinSpans(line), line)
+  }
+  return [...lines.values()]
+}
+
+/** A word in front of a figure; empty without the figure. */
+const addBefore = (word: string, line: Line = []): Line =>
+  line.length === 0 ? [] : joinLines([writeWords(word), line], ' ')

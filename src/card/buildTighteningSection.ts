@@ -12,6 +12,7 @@ import {
   writeWords,
 } from './spans.js'
 import { writeFigure, writeSecondaryFigures } from './writeFigure.js'
+import { writePartNote } from './writePartNote.js'
 
 /** Reasons that only repeat other cells of the row. */
 const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
@@ -49,7 +50,10 @@ function buildTighteningRow(context: CardContext, tightening: PlannedTightening,
   const countSuffix =
     count === 1 ? [] : [...writeWords(' × '), ...quoteText(String(count), `${pointer}/count`)]
   return [
-    makeCell([...name, ...countSuffix], ...(figureLines?.notes ?? [])),
+    makeCell(
+      [...name, ...countSuffix],
+      joinLines([...(figureLines?.notes ?? []), writePartNote(context, tightening.part)], ' · '),
+    ),
     makeCell(figureLines?.main ?? []),
     makeCell(...(figureLines === undefined ? [] : writeSecondaryFigures(context, figureLines))),
     figureEntry?.entry.resolved.kind === 'not stated'

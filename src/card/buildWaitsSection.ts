@@ -1,8 +1,8 @@
 import type { PlannedWait } from '../service/index.js'
 import { type CardContext, writeDuration, writePart, writeReason, writeReasons } from './cardContext.js'
-import type { CardCell, CardSection, CardTable } from './cardParts.js'
+import type { CardList, CardSection } from './cardParts.js'
 import { roundWaitSeconds } from './roundWaitSeconds.js'
-import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from './spans.js'
+import { addLabel, capitalise, joinLines, makeListPart, quoteText, writeWords } from './spans.js'
 
 /** Reasons that only repeat the first line. */
 const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
@@ -10,7 +10,7 @@ const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
   'service/waiting-time-not-known',
 ])
 
-function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
+function buildWaitItem(context: CardContext, wait: PlannedWait, index: number): CardList['items'][number] {
   const { waits, labels } = context.words
   const pointer = `/waits/${index}`
   const isKnown = wait.seconds !== undefined
@@ -23,22 +23,22 @@ function buildWaitRow(context: CardContext, wait: PlannedWait, index: number): C
     : writeReasons(context, wait.reasons, `${pointer}/reasons`)
   const duration = writeDuration(context, roundWaitSeconds(wait), `${pointer}/seconds`, 'computed')
   const part = writePart(wait.part, `${pointer}/part`)
-  return [
-    makeCell(capitalise(joinLines([part, quoteText(waits[wait.kind], `${pointer}/kind`)], ': '))),
-    makeCell(isKnown && wait.kind === 'pour' ? [...writeWords(`${labels.about} `), ...duration] : duration),
-    makeCell(wait.kind === 'pour' ? writeWords(isKnown ? labels.fromPour : labels.untilDry) : [], ...notes),
-  ]
+  const name = capitalise(joinLines([part, quoteText(waits[wait.kind], `${pointer}/kind`)], ': '))
+  const time =
+    wait.kind !== 'pour'
+      ? duration
+      : isKnown
+        ? [...writeWords(`${labels.about} `), ...duration, ...writeWords(` ${labels.fromPour}`)]
+        : writeWords(labels.untilDry)
+  return { line: joinLines([name, time], ', '), notes }
 }
 
 /** Waiting times for the hose, the drain, the sealant and the oil level. */
 export function buildWaitsSection(context: CardContext): CardSection {
   const { plan, words } = context
-  const { wait, time, of } = words.columns
   const { workingTime, houseEstimate, ownRecords } = words.labels
   if (plan.steps.length === 0) return { id: 'waits', heading: words.sections.waits, parts: [] }
-  const rows = plan.waits.map((entry, index) => buildWaitRow(context, entry, index))
-  const caption = writeWords(words.captions.waits)
-  const table: CardTable = { kind: 'table', caption, columns: [wait, time, of], rows }
+  const items = plan.waits.map((entry, index) => buildWaitItem(context, entry, index))
   const workingMinutes = writeDuration(
     context,
     Math.round(plan.time.minutes) * 60,
@@ -48,6 +48,6 @@ export function buildWaitsSection(context: CardContext): CardSection {
   const basis = plan.time.basis === 'own records' ? ownRecords : houseEstimate
   const timeLine = [...addLabel(workingTime, workingMinutes), ...writeWords(` (${basis})`)]
   const otherReasons = writeReasons(context, plan.time.reasons, '/time/reasons', CODES_SHOWN_ELSEWHERE)
-  const list = makeListPart([timeLine, ...otherReasons], { picture: 'pour' })
-  return { id: 'waits', heading: words.sections.waits, parts: rows.length === 0 ? list : [table, ...list] }
+  const parts = makeListPart([...items, timeLine, ...otherReasons], { picture: 'pour' })
+  return { id: 'waits', heading: words.sections.waits, parts }
 }

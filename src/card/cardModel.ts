@@ -114,14 +114,13 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
   const { machine } = plan
   const sections: CardSection[] = [
     buildDueSection(context),
-    buildFiguresSection(context),
-    buildTighteningSection(context),
     buildReadySection(context),
-    buildStepsSection(context),
-    buildWaitsSection(context),
-    buildAfterSection(context),
     buildMissingSection(context, planned.findings),
     buildRecordSection(context),
+    buildFiguresSection(context),
+    buildTighteningSection(context),
+    buildStepsSection(context),
+    buildWaitsSection(context),
     buildSourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)
   return markChecked({
@@ -143,22 +142,13 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     authority: words.authority,
     cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
     sections,
-    marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
+    marks: {
+      computed: words.computedMark,
+      inFull: words.labels.inFull,
+      pictures: words.pictures,
+      legend: words.legend,
+    },
   })
-}
-
-/** The leak check and the used oil. */
-function buildAfterSection(context: CardContext): CardSection {
-  const { plan, words } = context
-  const { volume, reasons } = plan.usedOil
-  const hasRun = plan.steps.some((step) => step.do === 'short run')
-  const lines = [
-    ...(hasRun ? words.leakAdvice.map(writeWords) : []),
-    addLabel(words.labels.usedOil, writeQuantity(context, volume, '/usedOil/volume', 'computed')),
-    ...writeReasons(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
-  ]
-  const parts = plan.steps.length === 0 ? [] : makeListPart(dropEmptyLines(lines), { box: true })
-  return { id: 'after', heading: words.sections.after, parts }
 }
 
 /** Missing facts, and findings about the documents. */

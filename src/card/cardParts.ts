@@ -79,6 +79,8 @@ export interface CardStep {
   readonly cautions: readonly CardCaution[]
   readonly full: Line
   readonly short: Line
+  /** The figures to have in view at this line, for the margin: quantity, torque and setting, waiting time. */
+  readonly figures: readonly Line[]
   readonly note?: Line
 }
 
@@ -123,6 +125,8 @@ export interface CardModel {
   /** Words for the drawings. */
   readonly marks: {
     readonly computed: string
+    /** Opens the full text of a short line. */
+    readonly inFull: string
     readonly pictures: Readonly<Record<PictureName, string>>
     /** The legend of a torque drawing. */
     readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }

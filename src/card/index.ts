@@ -17,8 +17,9 @@ export type {
   Span,
   SpanTone,
 } from './cardParts.js'
+export { cardStyle } from './cardStyle.js'
 export { type Cue, cueList } from './cueList.js'
-export { renderHtml } from './renderHtml.js'
+export { type HtmlOptions, renderHtml } from './renderHtml.js'
 export { renderMarkdown } from './renderMarkdown.js'
 export { renderText } from './renderText.js'
 export { renderWebVtt } from './renderWebVtt.js'

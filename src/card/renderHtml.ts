@@ -1,23 +1,33 @@
+import { requireKnownKeys, requireOneOf, requireShape } from '../base/index.js'
 import type { CardModel, CardSection } from './cardParts.js'
+import { cardStyle, PAGE_STYLE, PAPER_CLASS } from './cardStyle.js'
 import { createElement, createTag } from './html/createElement.js'
 import { drawCautionSign } from './html/pictures.js'
 import { renderCaution, renderLine, renderLines } from './html/renderLine.js'
 import { renderPart } from './html/renderPart.js'
-import { CARD_STYLE } from './html/style.js'
 import { requireCard } from './requireCard.js'
 import { joinSpans } from './spans.js'
 
-/** Forbids scripts and requests: the card opens safely from any file share. */
-const CONTENT_POLICY = "default-src 'none'; style-src 'unsafe-inline'"
+/** How {@link renderHtml} writes a card. */
+export interface HtmlOptions {
+  /** `page`: a whole document. `fragment`: one element for an app's own page, without a style. Absent: `page`. */
+  readonly form?: 'page' | 'fragment'
+  /** The address of the file with the text of {@link cardStyle}, for a page. Absent: the style is in the page. */
+  readonly stylesheet?: string
+}
 
-function renderHead(card: CardModel) {
+function renderHead(card: CardModel, { stylesheet }: HtmlOptions) {
+  // Forbids scripts and other requests: the card opens safely from any file share.
+  const policy = `default-src 'none'; style-src ${stylesheet === undefined ? "'unsafe-inline'" : "'self'"}`
   return createTag(
     'head',
     createElement('meta', { charset: 'utf-8' }),
-    createElement('meta', { 'http-equiv': 'Content-Security-Policy', content: CONTENT_POLICY }),
+    createElement('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
     createElement('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     createTag('title', `${card.title}: ${joinSpans(card.machine)}`),
-    { html: `<style>${CARD_STYLE}</style>` },
+    stylesheet === undefined
+      ? { html: `<style>${PAGE_STYLE}${cardStyle(card)}</style>` }
+      : createElement('link', { rel: 'stylesheet', href: stylesheet }),
   )
 }
 
@@ -33,7 +43,7 @@ function renderBanner({ title, machine, about, variant, facts, header, authority
     createTag(
       variant.known ? 'div.variant' : 'div.variant.unknown',
       createTag('p.label', variant.label),
-      renderLines(variant.lines, 'main'),
+      renderLines(variant.lines, 'div.main'),
     ),
     createTag(
       'dl.facts',
@@ -69,12 +79,13 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
 
 /**
  * Writes the card as one HTML file, for printing on A4 or Letter and for small screens. It includes its styles and
- * drawings, has no script, requests nothing, and is legible in black and white. The attribute `data-from` has the
- * pointer of each figure into the plan.
+ * drawings, has no script, requests nothing, and is legible in black and white. Boxes and blanks can be filled in on a
+ * screen. The attribute `data-from` has the pointer of each figure into the plan.
  *
  * @param card - from {@link cardModel}
- * @returns a complete HTML document; names from the sheet are escaped
- * @throws TypeError if `card` is not a card
+ * @param options - for an app with a strict content policy: a fragment, or the address of the stylesheet
+ * @returns a complete HTML document or one element; names from the sheet are escaped
+ * @throws TypeError if `card` is not a card or `options` has another field; RangeError for another `form`
  *
  * Source: WCAG 2.2, level AA, as far as it applies to a document; from memory.
  *
@@ -93,15 +104,26 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
  * renderHtml(cardModel(planned, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'
  * ```
  */
-export function renderHtml(card: CardModel): string {
+export function renderHtml(card: CardModel, options: HtmlOptions = {}): string {
   requireCard(card)
+  requireShape('options', options, { 'form?': 'string', 'stylesheet?': 'string' })
+  requireKnownKeys('options', options, ['form', 'stylesheet'])
+  const { form = 'page' } = options
+  requireOneOf('options.form', form, ['page', 'fragment'])
   const renderSections = (inFooter: boolean) =>
     card.sections
       .filter(({ id }) => (id === 'sources') === inFooter)
       .map((section) => renderSection(section, card))
   const main = createTag('main', renderCautions(card), renderSections(false))
-  const sheet = createTag('div.sheet', renderBanner(card), main, createTag('footer', renderSections(true)))
-  const body = createTag(`body.${card.extent}`, sheet)
-  const html = createElement('html', { lang: card.language, dir: card.direction }, renderHead(card), body)
+  const attributes = { lang: card.language, dir: card.direction }
+  const paper = createElement(
+    `div.${PAPER_CLASS}.${card.extent}`,
+    form === 'page' ? {} : attributes,
+    renderBanner(card),
+    main,
+    createTag('footer', renderSections(true)),
+  )
+  if (form === 'fragment') return `${paper.html}\n`
+  const html = createElement('html', attributes, renderHead(card, options), createTag('body', paper))
   return `<!doctype html>${html.html}\n`
 }

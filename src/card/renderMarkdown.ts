@@ -2,6 +2,7 @@ import type { CardCaution, CardCell, CardModel, CardPart, CardStep, Line } from 
 import { escapeMarkdown, escapeStart } from './markdown/escapeMarkdown.js'
 import { type Phrase, writePhrasing } from './markdown/writePhrasing.js'
 import { requireCard } from './requireCard.js'
+import { joinLines } from './spans.js'
 
 /** Gaps are bold, all other text is plain. */
 const makePhrases = (line: Line): Phrase[] => line.map(({ text, tone }) => ({ text, strong: tone === 'gap' }))
@@ -48,7 +49,7 @@ const writeRow = (cells: readonly string[]): string =>
 function writeStep(step: CardStep, { extent }: CardModel): string {
   const blocks = [
     ...step.cautions.map(writeCaution),
-    writeLine(extent === 'full' ? step.full : step.short),
+    writeLine(extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')),
     ...(step.note === undefined ? [] : [writeLine(step.note)]),
   ]
   return writeItem(`${step.number}. [ ] `, blocks)

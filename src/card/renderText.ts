@@ -1,6 +1,6 @@
 import type { CardCell, CardModel, CardPart } from './cardParts.js'
 import { requireCard } from './requireCard.js'
-import { joinSpans } from './spans.js'
+import { joinLines, joinSpans } from './spans.js'
 import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
@@ -54,7 +54,7 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
           ),
           ...wrapLines(
             `[ ] ${String(step.number).padStart(2)}. `,
-            joinSpans(extent === 'full' ? step.full : step.short),
+            joinSpans(extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')),
           ),
           ...(step.note === undefined ? [] : wrapLines('        ', joinSpans(step.note))),
         ]),

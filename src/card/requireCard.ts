@@ -9,6 +9,7 @@ const STEP_SHAPE = {
   cautions: [CAUTION_SHAPE],
   full: LINE_SHAPE,
   short: LINE_SHAPE,
+  figures: [LINE_SHAPE],
   'note?': LINE_SHAPE,
 } as const
 const DRAWING_SHAPE = { stated: {}, trueBand: { low: 'number', high: 'number' }, setting: 'number' } as const
@@ -44,7 +45,7 @@ const CARD_SHAPE: Shape = {
   authority: ['string'],
   cautions: { label: 'string', cautions: [CAUTION_SHAPE] },
   sections: [{ id: 'string', heading: 'string', parts: [{}] }],
-  marks: { pictures: { '*': 'string' }, legend: { '*': 'string' } },
+  marks: { inFull: 'string', pictures: { '*': 'string' }, legend: { '*': 'string' } },
 }
 
 /** Cards that were checked or made here: checking takes longer than writing, and a card is written in several forms. */

@@ -13,7 +13,7 @@ const buildWordsShape = (): Shape => ({
   lines: [{ actions: ['string'], full: 'function', short: 'function' }],
   speech: { '*': 'function' },
   card: {
-    ...repeatShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),
+    ...repeatShape(['string'], ['authority', 'wrenchHabits']),
     ...repeatShape('function', ['cannotTell', 'period', 'duration', 'past', 'remaining', 'coveredBy']),
     ...repeatShape({}, [
       'sections',

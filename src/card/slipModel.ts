@@ -115,7 +115,12 @@ export function slipModel(slip: OwnerSlip, catalogue: Catalogue): CardModel {
     sections: sections.flatMap((section): CardSection[] =>
       section.parts.length === 0 ? [] : [{ ...section, heading: headings[section.id] }],
     ),
-    marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
+    marks: {
+      computed: words.computedMark,
+      inFull: words.labels.inFull,
+      pictures: words.pictures,
+      legend: words.legend,
+    },
   }
 }
 

@@ -28,7 +28,6 @@ export type CardSectionId =
   | 'ready'
   | 'steps'
   | 'waits'
-  | 'after'
   | 'missing'
   | 'record'
   | 'sources'
@@ -49,15 +48,14 @@ export interface CardWords {
   readonly title: string
   readonly shortTitle: string
   readonly sections: Words<CardSectionId>
-  readonly captions: Words<'tightening' | 'waits'>
+  readonly captions: Words<'tightening'>
   /** The machine's manual and the local codes have priority, and licensed work needs licensed people. */
   readonly authority: readonly string[]
   readonly columns: Words<
-    WordUnion<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand wait time of'>
+    WordUnion<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand'>
   >
   readonly labels: Words<CardLabel>
   readonly wrenchHabits: readonly string[]
-  readonly leakAdvice: readonly string[]
   /** Blank lines to write on. */
   readonly blanks: Words<
     | WordUnion<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
@@ -120,6 +118,6 @@ export interface CardWords {
 
 type CardLabel =
   | WordUnion<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | WordUnion<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
-  | WordUnion<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial sheet take'>
+  | WordUnion<'filters findings fromPour hours houseEstimate inFull machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
+  | WordUnion<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial set sheet take'>
   | WordUnion<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

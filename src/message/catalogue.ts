@@ -161,7 +161,7 @@ export interface StepParams {
 export interface StepText {
   /** Whole sentences: one instruction each, at most 20 words, imperative. */
   readonly full: (params: StepParams) => string
-  /** A few words for a technician who knows the job. */
+  /** A few words for a technician who knows the job, without the figures in the margin of the line. */
   readonly short: (params: StepParams) => string
   /** The camera shot during the spoken step. */
   readonly show: (params: StepParams) => string

@@ -100,10 +100,10 @@ describe('cardModel', () => {
     expect(renderText(cardOf({ ...SKARNFELL_PLAN, oil }))).toContain('each × 2 = 900\u00a0mL')
   })
 
-  it('begins the row of a wait without a part with a capital', () => {
+  it('begins the line of a wait without a part with a capital', () => {
     const settle = { kind: 'settle' as const, part: { path: '' }, seconds: 300, reasons: [] }
     const text = renderText(cardOf({ ...SKARNFELL_PLAN, waits: [settle] }))
-    expect(text).toMatch(/^\* Settle\n/m)
+    expect(text).toMatch(/^\* Settle, 5\u00a0min\n/m)
   })
 
   it('names the additive with its amount where the plan has one', () => {

@@ -90,8 +90,10 @@ describe('a refill for both hubs', () => {
       ),
       services: ['front-axle-oil-change'],
     })
-    const text = renderText(shortenCard(cardOf(plan)))
-    expect(text).toContain('Measure and pour 0.45\u00a0L: hub plug (left)')
+    const text = renderText(shortenCard(cardOf(plan))).replace(/\n +/g, ' ')
+    expect(text).toMatch(
+      /Measure and pour .+: hub plug \(left\); hose empty when nothing drips · 0\.45\u00a0L/,
+    )
     expect(text).not.toMatch(/(Measure|pour) 0\.9\u00a0L/)
   })
 })

@@ -25,10 +25,10 @@ describe('renderMarkdown', () => {
   const markdown = renderMarkdown(cardOf(SKARNFELL_PLAN))
   const found = nodes(read(markdown))
 
-  it('has one title, ten sections, tables and a tick box for every line', () => {
+  it('has one title, nine sections, tables and a tick box for every line', () => {
     const headings = found.flatMap((node) => (node.type === 'heading' ? [node] : []))
     expect(headings.filter(({ depth }) => depth === 1)).toHaveLength(1)
-    expect(headings.filter(({ depth }) => depth === 2)).toHaveLength(10)
+    expect(headings.filter(({ depth }) => depth === 2)).toHaveLength(9)
     expect(found.filter(({ type }) => type === 'table').length).toBeGreaterThan(2)
     const boxes = found.filter((node) => node.type === 'listItem' && node.checked === false)
     expect(boxes.length).toBeGreaterThanOrEqual(SKARNFELL_PLAN.lines.length)

@@ -9,7 +9,7 @@ export type HtmlChild = Html | string | undefined | readonly HtmlChild[]
 export type HtmlAttributes = Readonly<Record<string, string | number | undefined>>
 
 /** Elements without content and end tag. */
-const VOID = new Set(['meta'])
+const VOID = new Set(['meta', 'link', 'input'])
 
 /** Writes an HTML element; texts are escaped. `p.note` has the class `note`. */
 export function createElement(

@@ -16,9 +16,9 @@ export function renderLine(line: Line): HtmlChild[] {
   })
 }
 
-/** Renders each line in its own block. */
-export function renderLines(lines: readonly Line[], className: string): Html[] {
-  return lines.map((line) => createTag(`div.${className}`, renderLine(line)))
+/** Renders each line in an element of its own, such as `div.note`. */
+export function renderLines(lines: readonly Line[], name: string): Html[] {
+  return lines.map((line) => createTag(name, renderLine(line)))
 }
 
 /** A caution with its signal word in front. */

@@ -17,12 +17,13 @@ import { renderCaution, renderLine, renderLines } from './renderLine.js'
 
 type Marks = CardModel['marks']
 
-const createBox = () => createElement('span.box', { 'aria-hidden': 'true' })
+/** A box to tick, on paper and on a screen; its label is around it. */
+const createBox = () => createElement('input.box', { type: 'checkbox' })
 
 function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): HtmlChild[] {
   return [
     ...(first === undefined ? [] : [createTag('div.main', renderLine(first))]),
-    ...renderLines(otherLines, 'note'),
+    ...renderLines(otherLines, 'div.note'),
     ...(drawing === undefined ? [] : [drawTorque(drawing)]),
   ]
 }
@@ -64,13 +65,10 @@ function renderPicture(picture: CardList['picture'], marks: Marks): Html[] {
 }
 
 function renderList(list: CardList, marks: Marks): Html {
-  const items = list.items.map(({ line, notes }) =>
-    createTag(
-      'li',
-      list.box ? createBox() : undefined,
-      createTag('div', createTag('div.main', renderLine(line)), renderLines(notes, 'note')),
-    ),
-  )
+  const items = list.items.map(({ line, notes }) => {
+    const text = createTag('span', createTag('span.main', renderLine(line)), renderLines(notes, 'span.note'))
+    return createTag('li', list.box ? createTag('label', createBox(), text) : text)
+  })
   return createTag(
     'div.list',
     list.heading === undefined ? undefined : createTag('h3', list.heading),
@@ -84,7 +82,7 @@ function renderPanel(panel: CardFigurePanel, marks: Marks): Html {
     createTag(
       `div.row.${size}`,
       createTag('dt', renderLine(label)),
-      createTag('dd', createTag('div.main', renderLine(value)), renderLines(notes, 'note')),
+      createTag('dd', createTag('div.main', renderLine(value)), renderLines(notes, 'div.note')),
     ),
   )
   const head = createTag(
@@ -103,25 +101,33 @@ function renderCautionBox(caution: CardCaution): Html {
 }
 
 function renderStep(
-  { number, steps, cautions, full, short, note }: CardStep,
-  extent: CardModel['extent'],
+  { number, steps, cautions, full, short, figures, note }: CardStep,
+  { extent, marks }: Pick<CardModel, 'extent' | 'marks'>,
 ): Html {
-  const text = renderLine(extent === 'full' ? full : short)
-  const noteHtml = note === undefined ? undefined : createTag('div.note', renderLine(note))
+  const text = createTag(
+    'span.text',
+    createTag('span', renderLine(short)),
+    figures.length === 0 ? undefined : createTag('span.figures', renderLines(figures, 'span')),
+  )
+  const label = createTag('label', createBox(), createTag('span.number', String(number)), text)
+  const inFull =
+    extent === 'full'
+      ? createTag('details', createTag('summary', marks.inFull), createTag('p', renderLine(full)))
+      : undefined
   return createElement(
     'li',
     { 'data-steps': steps.join(' ') },
-    cautions.map(renderCautionBox),
+    cautions.length === 0 ? undefined : createTag('div.before', cautions.map(renderCautionBox)),
     createTag(
       'div.step',
-      createBox(),
-      createTag('span.number', String(number)),
-      createTag('div', text, noteHtml),
+      label,
+      note === undefined ? undefined : createTag('div.note', renderLine(note)),
+      inFull,
     ),
   )
 }
 
-function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Html {
+function renderSteps({ groups }: CardSteps, card: Pick<CardModel, 'extent' | 'marks'>): Html {
   return createTag(
     'div.steps',
     groups.map(({ heading, steps }) =>
@@ -131,7 +137,7 @@ function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Html {
         createElement(
           'ol',
           { role: 'list', start: steps[0]?.number ?? 1 },
-          steps.map((step) => renderStep(step, extent)),
+          steps.map((step) => renderStep(step, card)),
         ),
       ),
     ),
@@ -139,19 +145,20 @@ function renderSteps({ groups }: CardSteps, extent: CardModel['extent']): Html {
 }
 
 function renderBlanks({ heading, fields }: CardBlanks): Html {
-  const blanks = fields.map(({ label, choices }) =>
-    createTag(
-      choices === undefined ? 'div.blank' : 'div.blank.ticks',
-      createTag('span.label', label),
-      choices?.map((choice) => createTag('span.choice', createBox(), choice)) ?? createTag('span.line'),
-    ),
-  )
+  const blanks = fields.map(({ label, choices }) => {
+    const name = createTag('span.label', label)
+    if (choices === undefined)
+      return createTag('label.blank', name, createElement('input.write', { type: 'text' }))
+    const boxes = choices.map((choice) => createTag('label.choice', createBox(), choice))
+    return createElement('div.blank.ticks', { role: 'group', 'aria-label': label }, name, boxes)
+  })
   const head = heading === undefined ? undefined : createTag('h3', renderLine(heading))
   return createTag('div.blanks', head, createTag('div.fields', blanks))
 }
 
 /** One part of a section. */
-export function renderPart(part: CardPart, { extent, marks }: Pick<CardModel, 'extent' | 'marks'>): Html[] {
+export function renderPart(part: CardPart, card: Pick<CardModel, 'extent' | 'marks'>): Html[] {
+  const { marks } = card
   switch (part.kind) {
     case 'table':
       return renderTable(part, marks)
@@ -160,7 +167,7 @@ export function renderPart(part: CardPart, { extent, marks }: Pick<CardModel, 'e
     case 'plate':
       return [renderPanel(part, marks)]
     case 'steps':
-      return [renderSteps(part, extent)]
+      return [renderSteps(part, card)]
     case 'blanks':
       return [renderBlanks(part)]
   }

@@ -18,18 +18,16 @@ export const cardWords: CardWords = {
     ready: 'Tools, parts and supplies',
     steps: 'Order of work',
     waits: 'Waiting times',
-    after: 'Leak check and used oil',
     missing: 'Not in the manual; not known',
     record: 'Service record',
     sources: 'Where the figures come from',
   },
   captions: {
     tightening: 'Every plug and bolt of this visit',
-    waits: 'Waiting times of this visit',
   },
   authority: [
     "The machine's own manual and the local codes come before this card.",
-    'Leave work that needs a licence to people who hold one.',
+    'Leave licensed work to people with the licence.',
   ],
   columns: {
     by: 'Counted by',
@@ -44,10 +42,7 @@ export const cardWords: CardWords = {
     alsoPrinted: 'Also printed',
     wrench: 'Wrench',
     setting: 'Setting',
-    trueBand: 'Actual torque (wrench error included)',
-    wait: 'Wait',
-    time: 'Time',
-    of: 'Note',
+    trueBand: 'Actual torque',
   },
   labels: {
     about: 'about',
@@ -68,6 +63,7 @@ export const cardWords: CardWords = {
     findings: 'Errors in the documents',
     hours: 'Hour meter',
     houseEstimate: 'our estimate, without waiting times',
+    inFull: 'In full',
     ownRecords: 'from your records, without waiting times',
     machine: 'The machine',
     market: 'Market',
@@ -88,6 +84,7 @@ export const cardWords: CardWords = {
     revision: 'revision',
     seals: 'Seals',
     serial: 'Serial number',
+    set: 'set',
     sheet: 'Spec sheet',
     take: 'take',
     thenAngle: ', then ',
@@ -107,7 +104,6 @@ export const cardWords: CardWords = {
     'Pull smoothly and stop at the first click.',
     'Never loosen with a torque wrench. Set a click wrench back to its lowest mark after use.',
   ],
-  leakAdvice: ['After the run, every opened plug and joint must be dry.'],
   blanks: {
     date: 'Date',
     initials: 'Initials',
@@ -118,7 +114,7 @@ export const cardWords: CardWords = {
     oil: 'Oil, container',
     magnet: 'Magnet',
     filter: 'Found inside',
-    oilLooks: 'Condition of old oil',
+    oilLooks: 'Old oil',
     sample: 'Sample bottle, laboratory',
     photos: 'Photos: files, of what',
     batch: 'Batch of the oil',
@@ -276,7 +272,7 @@ export const cardWords: CardWords = {
     opening: 'The machine, with its manual next to it.',
     caution: 'The presenter, close up, hands off the machine.',
   },
-  legend: { allowed: 'permitted', trueBand: 'actual torque', setting: 'setting' },
+  legend: { allowed: 'permitted', trueBand: 'actual torque, wrench error included', setting: 'setting' },
   period: ({ years, months, weeks, days }) =>
     join(
       [

@@ -6,6 +6,7 @@ import {
   writeLevelConditions,
   writePart,
   writeSeal,
+  writeShortConditions,
   writeShortPart,
   writeShortTightening,
   writeStuckWasher,
@@ -19,6 +20,9 @@ const writeLoosening = ({ drive, socket }: StepParams) =>
 
 const writeStuckPlug = ({ beforeDraining, fluid }: StepParams) =>
   beforeDraining === true ? ` If it stays tight, leave the ${fluid ?? 'oil'} in.` : ''
+
+const writeShortStuck = ({ beforeDraining, fluid }: StepParams) =>
+  beforeDraining === true ? `; if it stays tight, leave the ${fluid ?? 'oil'} in` : ''
 
 /** `Turn the plug in by hand until it is finger tight. Tighten it to 20–25 N·m: set 22.5 N·m on the small click wrench.` */
 function writeTurningIn(
@@ -107,13 +111,15 @@ export const lineTexts: readonly LineText[] = [
     actions: ['clean around', 'crack loose', 'nip by hand'],
     full: (cleanStep, crackStep) =>
       `Clean around ${writePart(cleanStep, 'opening')}, ${writeLoosening(crackStep)} and turn it back in by hand.${writeStuckPlug(crackStep)}`,
-    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, nip by hand`,
+    short: (cleanStep, crackStep) =>
+      `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, nip by hand${writeShortStuck(crackStep)}`,
   },
   {
     actions: ['clean around', 'crack loose'],
     full: (cleanStep, crackStep) =>
       `Clean around ${writePart(cleanStep, 'opening')} and ${writeLoosening(crackStep)}.${writeStuckPlug(crackStep)}`,
-    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose`,
+    short: (cleanStep, crackStep) =>
+      `${writeShortPart(cleanStep, 'opening')}: clean, crack loose${writeShortStuck(crackStep)}`,
   },
   {
     actions: ['place the pan', 'clean around', 'crack loose', 'take out'],
@@ -125,7 +131,8 @@ export const lineTexts: readonly LineText[] = [
     actions: ['clean around', 'crack loose', 'take out'],
     full: (cleanStep, crackStep) =>
       `Clean around ${writePart(cleanStep, 'opening')}, ${writeLoosening(crackStep)} and take it out.${writeStuckPlug(crackStep)}`,
-    short: (cleanStep) => `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, out`,
+    short: (cleanStep, crackStep) =>
+      `${writeShortPart(cleanStep, 'opening')}: clean, crack loose, out${writeShortStuck(crackStep)}`,
   },
   {
     actions: ['take out', 'let drain'],
@@ -147,7 +154,7 @@ export const lineTexts: readonly LineText[] = [
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined
-        : 'Oil and magnet: stop at chips or pieces; if milky, find the water; wipe the magnet',
+        : 'Oil and magnet: at chips or pieces stop, close, tag out; if milky, find the water and flush; wipe the magnet',
   },
   {
     actions: ['take off old seal', 'wipe the seal face'],
@@ -157,7 +164,7 @@ export const lineTexts: readonly LineText[] = [
         : undefined,
     short: (sealStep, faceStep) =>
       isSealRing(sealStep)
-        ? `Old ${writeSeal(sealStep)} off, wipe ${writeShortPart(faceStep, 'plug')} and seat`
+        ? `Old ${writeSeal(sealStep)} off, none left on the case; wipe ${writeShortPart(faceStep, 'plug')} and seat`
         : undefined,
   },
   {
@@ -200,10 +207,10 @@ export const lineTexts: readonly LineText[] = [
             `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),
-    short: ({ volume, totalVolume }, pourStep, { wait, fluid }) =>
+    short: ({ volume, oil, totalVolume }, pourStep, { fluid }) =>
       volume === undefined || totalVolume !== undefined || fluid === 'grease'
         ? undefined
-        : `Measure and pour ${volume}: ${writeShortPart(pourStep, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+        : `Measure and pour ${oil ?? 'the right oil'}: ${writeShortPart(pourStep, 'fill opening')}; hose empty when nothing drips`,
   },
   {
     actions: ['check the level', 'top up'],
@@ -211,7 +218,7 @@ export const lineTexts: readonly LineText[] = [
     short: (check, { stopAt }) =>
       stopAt === undefined
         ? undefined
-        : `Level: ${writeShortPart(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, at most ${stopAt} in total`,
+        : `Level: ${writeShortPart(check, 'level opening')}${writeShortConditions(check)}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up; at the maximum, stop`,
   },
   {
     actions: ['wipe down', 'check for leaks'],
@@ -223,6 +230,6 @@ export const lineTexts: readonly LineText[] = [
         " If one weeps, replace its seal. Do not turn it past the manual's figure.",
       ].join(''),
     short: (...steps) =>
-      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${writeLeakPlaces(selectLeakChecks(steps))}`,
+      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${writeLeakPlaces(selectLeakChecks(steps))}; if it weeps, a new seal, no more torque`,
   },
 ]

@@ -244,37 +244,37 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/second-lift': ({ gearcase }) =>
     `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
+    `${SIGNAL_WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key, chock the wheels.`,
   'procedure/caution-must-not-run': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
   'procedure/caution-exhaust': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Exhaust gas kills. Run the engine outdoors, or lead the exhaust out of the building.`,
+    `${SIGNAL_WORDS[signal]}: Exhaust gas kills. Run the engine outdoors or lead the exhaust out.`,
   'procedure/caution-lifting': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
+    `${SIGNAL_WORDS[signal]}: A raised machine can fall and kill. Keep clear while the jack moves; never work under a jack.`,
   'procedure/caution-parking-brake': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A parking brake on the lifted axle or on its driveline may hold nothing. Only chocked wheels on the ground hold the machine.`,
+    `${SIGNAL_WORDS[signal]}: A parking brake on the lifted axle or its driveline may not hold. Only chocked wheels on the ground do.`,
   'procedure/caution-stands': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
+    `${SIGNAL_WORDS[signal]}: A weak or slipping stand lets the machine fall. Use rated stands on firm ground; push the machine to test them.`,
   'procedure/caution-ramps': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A machine that rolls or tips off its ramps can kill. Use ramps wider than the tyres, on firm, level ground and rated for the machine. Keep everyone away from the front and back while it moves. Do not work under it before the wheels on the ground are chocked.`,
   'procedure/caution-hot-oil': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
+    `${SIGNAL_WORDS[signal]}: Hot oil burns. Let it cool until it is warm; keep face and hands clear.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Used oil harms the skin. Wear gloves, and wash with soap afterwards.`,
+    `${SIGNAL_WORDS[signal]}: Used oil harms the skin. Wear gloves; wash with soap afterwards.`,
   'procedure/caution-wheel-turns': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: The other wheel may turn too and catch a hand. Make sure that nobody touches it.`,
+    `${SIGNAL_WORDS[signal]}: The other wheel may turn too and catch a hand. Keep people away from it.`,
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A machine that rolls can crush you. Keep people clear, one person at the brake, and roll on level ground only.`,
   'procedure/caution-chips': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Chips, flakes or pieces in the oil or on the magnet mean damage inside. Do not refill; have it inspected.`,
   'procedure/caution-used-oil': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
+    `${SIGNAL_WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed, marked container.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A plug that weeps at its seal needs a new seal, never more torque.`,
   'procedure/caution-weeping-taper': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand, and do not score the seal face.`,
+    `${SIGNAL_WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand; do not score the seal face.`,
   'procedure/caution-shield-stays': ({ signal, shield }) =>
     `${SIGNAL_WORDS[signal]}: The ${shield} stays on. Reach the plug through its hole, and wipe off the oil that runs onto it.`,
 }

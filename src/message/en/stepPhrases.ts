@@ -51,14 +51,14 @@ export function writeTightening(params: StepParams, what: string): string {
   return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
 }
 
+/** The figure is in the margin. */
 export function writeShortTightening(params: StepParams, what: string): string {
-  const { torque, turns, setting, gap, drive } = params
+  const { torque, turns, gap, drive } = params
   if (torque === undefined && drive !== undefined)
     return drive === 'clip' ? 'Clips in' : `${what} tight by hand`
-  if (turns !== undefined) return `Tighten ${what}: ${turns} turns`
-  if (torque === undefined)
+  if (torque === undefined && turns === undefined)
     return `Tighten ${what}: ${gap === 'cannot tell' ? 'torque not known' : 'see the manual'}`
-  return `Tighten ${what}: ${torque}${setting === undefined ? '' : ` (set ${setting})`}`
+  return `Tighten ${what}`
 }
 
 const ATTITUDES = {
@@ -75,6 +75,17 @@ export function writeLevelConditions({ level, levelTemperature, minutes }: StepP
     level?.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
   ].filter((condition) => condition !== undefined)
 }
+
+/** `, level on its wheels, oil at 40–50 °C` */
+export const writeShortConditions = ({ level, levelTemperature, minutes }: StepParams) =>
+  [
+    level === undefined || level.attitude === 'not stated' ? undefined : level.attitude,
+    levelTemperature && `oil at ${levelTemperature}`,
+    level?.engine === 'running' ? 'engine on' : minutes && `${minutes} after the stop`,
+  ]
+    .filter((condition) => condition !== undefined)
+    .map((condition) => `, ${condition}`)
+    .join('')
 
 /** The required oil level. Lower edge and middle: common practice, no source. */
 export function writeLevel(params: StepParams): string {

@@ -7,6 +7,7 @@ import {
   writeLevel,
   writePart,
   writeSeal,
+  writeShortConditions,
   writeShortPart,
   writeShortTightening,
   writeStuckWasher,
@@ -48,7 +49,7 @@ export const stepTexts: StepTexts = {
       temperature === undefined
         ? 'Run the machine until the oil is warm, not hot.'
         : `Run the machine until the oil is warm, not hot. The manual gives ${temperature}.`,
-    short: ({ temperature }) => `Warm the oil${temperature === undefined ? '' : `: ${temperature}`}`,
+    short: () => 'Warm the oil, not hot',
     show: () => 'The machine on a short drive.',
   },
   'stop the engine': {
@@ -122,7 +123,7 @@ export const stepTexts: StepTexts = {
         ? `Turn the wheel as the manual shows for ${writePart(params, 'opening')}.`
         : `Turn ${writePart({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
     short: (params) =>
-      `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
+      `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}; if a brake or gear holds it, see the manual`,
     show: () => 'The mark on the wheel, until it is in position.',
   },
   'roll the machine': {
@@ -143,7 +144,7 @@ export const stepTexts: StepTexts = {
     short: (params) =>
       params.drive === 'hand'
         ? `Unscrew ${writeShortPart(params, 'plug')}`
-        : `Crack ${writeShortPart(params, 'plug')} loose`,
+        : `Crack ${writeShortPart(params, 'plug')} loose${params.beforeDraining === true ? `; if it stays tight, leave the ${params.fluid ?? 'oil'} in` : ''}`,
     show: (params) =>
       `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${writePart(params, 'plug')}, and its first small turn.`,
   },
@@ -202,13 +203,13 @@ export const stepTexts: StepTexts = {
       fluid === 'grease'
         ? 'Inspect the old grease in good light. If it contains chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
         : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
-    short: () => 'Oil: stop at chips or pieces; if milky, find the water',
+    short: () => 'Oil: at chips or pieces stop, close, tag out; if milky, find the water and flush',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
     full: (params) =>
       `Inspect the magnet of ${writePart(params, 'plug')}. If it has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it has only grey paste or some glitter at a first service, go on.`,
-    short: () => 'Magnet: stop at chips',
+    short: () => 'Magnet: at chips or pieces stop, close, tag out',
     show: () => 'The magnet, close up.',
   },
   'clean the magnet': {
@@ -227,7 +228,7 @@ export const stepTexts: StepTexts = {
   'inspect the filter': {
     full: (params) =>
       `Inspect ${writePart(params, 'filter')} for metal. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on.`,
-    short: (params) => `${writeShortPart(params, 'filter')}: stop at chips`,
+    short: (params) => `${writeShortPart(params, 'filter')}: at chips or pieces stop, close, tag out`,
     show: (params) => `The inside of ${writePart(params, 'filter')}, close up.`,
   },
   'clean the filter': {
@@ -346,7 +347,7 @@ export const stepTexts: StepTexts = {
   'wait for the cure': {
     full: ({ wait }) =>
       `Wait ${wait ?? 'as long as the maker of the sealant says'} for the sealant to cure. Pour no oil before then.`,
-    short: ({ wait }) => `Cure: ${wait ?? 'see the sealant'}`,
+    short: ({ wait }) => `Cure before the oil${wait === undefined ? ': see the sealant' : ''}`,
     show: () => 'A clock next to the closed joint.',
   },
   'measure the oil': {
@@ -356,7 +357,8 @@ export const stepTexts: StepTexts = {
         : volume === undefined
           ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
           : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${totalVolume === undefined ? '' : ` With its additive it makes the refill of ${totalVolume}.`}`,
-    short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
+    short: ({ volume, oil }) =>
+      volume === undefined ? 'Measure the refill (see the manual)' : `Measure ${oil ?? 'the right oil'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },
   'add the additive': {
@@ -364,10 +366,10 @@ export const stepTexts: StepTexts = {
       additive === undefined && oil !== undefined
         ? `${oil} needs no additive here: go on to the next step.`
         : `Pour ${volume === undefined ? 'the stated amount' : volume} of ${additive ?? 'the additive'} in through the fill opening${additiveOrder === 'oil first' ? ', after the oil' : ', before the oil'}.`,
-    short: ({ volume, oil, additive }) =>
+    short: ({ oil, additive }) =>
       additive === undefined && oil !== undefined
         ? 'No additive with this oil'
-        : `Add ${additive ?? 'additive'}${volume === undefined ? '' : `: ${volume}`}`,
+        : `Add ${additive ?? 'additive'}`,
     show: () => 'The additive as it goes in.',
   },
   'pour the oil': {
@@ -382,7 +384,7 @@ export const stepTexts: StepTexts = {
       return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${openingText}.`
     },
     short: (params) =>
-      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${writeShortPart(params, 'fill opening')}`,
+      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}: ${writeShortPart(params, 'fill opening')}`,
     show: (params) => `The hose in ${writeHole(params)}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
@@ -392,22 +394,19 @@ export const stepTexts: StepTexts = {
         : wait === undefined
           ? `Wait until nothing drips from the hose.${usualWait === undefined ? '' : ` ${usualWait}`}`
           : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
-    short: ({ wait, fluid }) =>
-      fluid === 'grease'
-        ? 'Let the grease sink'
-        : `Hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+    short: ({ fluid }) => (fluid === 'grease' ? 'Let the grease sink' : 'Hose empty when nothing drips'),
     show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {
     full: writeLevel,
     short: (params) =>
-      `Level: ${writeShortPart(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
+      `Level: ${writeShortPart(params, 'level opening')}${writeShortConditions(params)}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
     show: (params) => `The oil at ${writePart(params, 'level opening')}, close up.`,
   },
   'top up': {
     full: writeTopUp,
     short: ({ stopAt, level }) =>
-      `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : `; at most ${stopAt} in total`}`,
+      `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : '; at the maximum, stop'}`,
     show: () => 'A little oil, and the level as it comes up.',
   },
   'clear away': {
@@ -426,7 +425,7 @@ export const stepTexts: StepTexts = {
       wait === undefined
         ? 'Let the oil settle as long as the manual says.'
         : `Let the oil settle for ${wait}.`,
-    short: ({ wait }) => `Settle${wait === undefined ? '' : `: ${wait}`}`,
+    short: ({ wait }) => `Settle${wait === undefined ? ' as the manual says' : ''}`,
     show: () => 'The machine, still on level ground.',
   },
   'let a leak show': {
@@ -438,7 +437,7 @@ export const stepTexts: StepTexts = {
     full: ({ shield, instance }) =>
       `Check each plug and joint that you opened${instance === undefined ? '' : ` (${instance})`} for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If one weeps, replace its seal. Do not turn it past the manual's figure.`,
     short: ({ shield, instance }) =>
-      `Leak check${instance === undefined ? '' : ` (${instance})`}${shield === undefined ? '' : ` through the ${shield}`}`,
+      `Leak check${instance === undefined ? '' : ` (${instance})`}${shield === undefined ? '' : ` through the ${shield}`}; if it weeps, a new seal, no more torque`,
     show: () => 'Each plug, dry, with a light on it.',
   },
   'wipe down': {

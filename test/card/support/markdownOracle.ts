@@ -10,6 +10,7 @@ import type {
   CardStep,
   Line,
 } from '../../../src/card/cardParts.js'
+import { joinLines } from '../../../src/card/spans.js'
 
 const text = (value: string): PhrasingContent => ({ type: 'text', value })
 const strong = (children: PhrasingContent[]): PhrasingContent => ({ type: 'strong', children })
@@ -41,7 +42,9 @@ function listItem(line: PhrasingContent[], notes: readonly Line[] = [], box = fa
 }
 
 function renderStep(step: CardStep, { extent }: CardModel): ListItem {
-  const line = paragraph(renderLine(extent === 'full' ? step.full : step.short))
+  const line = paragraph(
+    renderLine(extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')),
+  )
   const note = step.note === undefined ? [] : [paragraph(renderLine(step.note))]
   const children = [...step.cautions.map(renderCaution), line, ...note]
   return { type: 'listItem', spread: false, checked: false, children }

@@ -1,0 +1,12 @@
+/** The class of the element around a paper. */
+export const PAPER_CLASS = 'service-card'
+
+/** Keeps the rules of a style inside the paper, so that they change nothing else in an app. `&` is the paper itself. */
+export const scopeStyle = (style: string): string =>
+  style.replaceAll(/(^|[{}])\s*([^{}@]+)\{/g, (_rule, before: string, selectors: string) => {
+    const scoped = selectors.split(',').map((selector) => {
+      const inPaper = selector.includes('&') ? selector : `& ${selector}`
+      return inPaper.replaceAll('&', `.${PAPER_CLASS}`)
+    })
+    return `${before}${scoped.join(',')}{`
+  })
