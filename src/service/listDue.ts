@@ -33,7 +33,7 @@ export type ServiceDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not
  *   parsed; RangeError if `today` is not a date, or an option is out of its range
  *
- * Source: house rule; the verdicts are those of `computeDue`.
+ * Source: house rule. The verdicts are those of `computeDue`.
  * @example
  * ```ts
  * import { listDue } from 'drivetrain-service/v1/service'
@@ -106,7 +106,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
 function replaceServiceIds(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
   return reasons.map((reason) => {
     const { service } = reason.params
-    if (reason.code !== 'interval/done-by-other' || typeof service !== 'string') return reason
+    if (reason.code !== 'interval/done-by-other-service' || typeof service !== 'string') return reason
     const name = Object.hasOwn(sheet.services, service) ? sheet.services[service]?.name : undefined
     return name === undefined ? reason : { ...reason, params: { ...reason.params, service: name } }
   })
