@@ -86,7 +86,7 @@ function applyOperation(document: unknown, operation: PatchOperation, index: num
   }
 }
 
-type Change =
+type ValueChange =
   | { readonly kind: 'insert'; readonly value: unknown }
   | { readonly kind: 'set'; readonly value: unknown }
   | { readonly kind: 'delete' }
@@ -94,7 +94,7 @@ type Change =
 function changeAt(
   value: unknown,
   tokens: readonly string[],
-  change: Change,
+  change: ValueChange,
   makePatchError: (problem: string) => RangeError,
 ): unknown {
   const [token, ...innerTokens] = tokens
@@ -119,7 +119,7 @@ function changeListItem(
   list: readonly unknown[],
   token: string,
   innerTokens: readonly string[],
-  change: Change,
+  change: ValueChange,
   makePatchError: (problem: string) => RangeError,
 ): readonly unknown[] {
   const isInsertion = innerTokens.length === 0 && change.kind === 'insert'

@@ -38,13 +38,13 @@ export function buildRecordSection(context: CardContext): CardSection {
       ...(isChange ? [{ label: blanks.usedOil }] : []),
     ],
   }
-  const asks = new Set(plan.warranty?.asks)
+  const warrantyFacts = new Set(plan.warranty?.asks)
   const notes: CardBlanks = {
     kind: 'blanks',
     fields: [
-      ...(asks.has('photos') ? [{ label: blanks.photos }] : []),
-      ...(asks.has('wrench certificate') ? [{ label: blanks.certificate }] : []),
-      ...(asks.has('signature') ? [{ label: blanks.signature }] : []),
+      ...(warrantyFacts.has('photos') ? [{ label: blanks.photos }] : []),
+      ...(warrantyFacts.has('wrench certificate') ? [{ label: blanks.certificate }] : []),
+      ...(warrantyFacts.has('signature') ? [{ label: blanks.signature }] : []),
       { label: blanks.notes },
     ],
   }
@@ -58,7 +58,7 @@ function listGearcaseFields(
   isChange: boolean,
 ): BlankField[] {
   const { blanks, choices } = words
-  const asks = new Set(plan.warranty?.asks)
+  const warrantyFacts = new Set(plan.warranty?.asks)
   const isOnGearcase = ({ part }: { readonly part?: PartName }) => isOnPart(part, gearcase)
   const findSteps = (action: string) => plan.steps.filter((step) => step.do === action && isOnGearcase(step))
   const hasMagnet = findSteps('inspect the magnet').length > 0
@@ -74,7 +74,7 @@ function listGearcaseFields(
   ]
   const oilFields: readonly BlankField[] = [
     { label: blanks.oil },
-    ...(asks.has('oil batch') ? [{ label: blanks.batch }] : []),
+    ...(warrantyFacts.has('oil batch') ? [{ label: blanks.batch }] : []),
     { label: blanks.refilled },
   ]
   const listPartNames = (list: readonly { readonly part: PartName }[]) => [
@@ -84,7 +84,9 @@ function listGearcaseFields(
     ...(isChange ? foundFields : []),
     ...listPartNames(plan.seals).flatMap((name): readonly BlankField[] => [
       { label: `${capitaliseFirst(name)}, ${blanks.seals}`, choices: choices.seals },
-      ...(asks.has('part numbers') ? [{ label: `${capitaliseFirst(name)}, ${blanks.partNumber}` }] : []),
+      ...(warrantyFacts.has('part numbers')
+        ? [{ label: `${capitaliseFirst(name)}, ${blanks.partNumber}` }]
+        : []),
     ]),
     ...(isChange ? oilFields : []),
     ...listPartNames(plan.tightenings).map((name) => ({

@@ -19,7 +19,7 @@ export function buildStepsSection(context: CardContext): CardSection {
   return { id: 'steps', heading: words.sections.steps, parts }
 }
 
-/** The gearcase of all steps; empty for the machine or several gearcases. */
+/** The gearcase of the steps; empty if they are for the whole machine or several gearcases. */
 function findGearcase({ steps }: WrittenLine): string {
   const [gearcase = '', ...others] = new Set(steps.map(({ step }) => step.part?.gearcase ?? ''))
   return others.length > 0 ? '' : gearcase

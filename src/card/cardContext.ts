@@ -71,7 +71,7 @@ export function writeReasons(
 }
 
 /**
- * Cautions of the plan, without those in the head of the card. The label is omitted if the text has a signal word.
+ * The plan's cautions, except those in the head of the card. The label is omitted if the text has a signal word.
  */
 export function writeCautions(
   context: TextContext,

@@ -21,7 +21,7 @@ export type Line = readonly Span[]
 
 export interface CardCell {
   readonly lines: readonly Line[]
-  /** A drawing of torques. The row also has them as text. */
+  /** A drawing of torques. The row also states them as text. */
   readonly drawing?: TorqueDrawing
 }
 
@@ -65,7 +65,7 @@ export interface CardSteps {
 /** A caution. `word` is the signal word for a sentence without one. */
 export interface CardCaution {
   readonly word?: string
-  /** Only about damage: no safety alert symbol, which ANSI Z535.6 reserves for injury. */
+  /** A caution about damage only, without the safety alert symbol, which ANSI Z535.6 reserves for injury. */
   readonly notice?: true
   readonly line: Line
 }

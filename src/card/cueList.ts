@@ -27,7 +27,7 @@ export interface Cue {
 const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
 
-/** Pieces for the screen. Names of parts are only spoken. */
+/** Pieces for the screen. Names of parts are spoken but not shown. */
 const SCREEN_PIECES = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
 function estimateSeconds(say: string): number {

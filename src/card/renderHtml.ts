@@ -87,7 +87,7 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
  * @returns a complete HTML document or one element; names from the sheet are escaped
  * @throws TypeError if `card` is not a card or `options` has another field; RangeError for another `form`
  *
- * Source: WCAG 2.2, level AA, as far as it applies to a document; from memory.
+ * Source: WCAG 2.2, level AA, as far as it applies to a document, from memory.
  *
  * @example
  * ```ts

@@ -14,7 +14,7 @@ const writeBlock = (phrases: readonly Phrase[]): string => escapeStart(writePhra
 const writeLine = (line: Line): string => writeBlock(makePhrases(line))
 
 function writeHeading(level: 1 | 2 | 3, line: Line): string {
-  // Signs at the end would be taken for the closing ones.
+  // Signs at the end would be read as closing signs.
   return `${'#'.repeat(level)} ${writePhrasing(makePhrases(line)).trim().replace(/#$/, '\\#')}`
 }
 
@@ -25,7 +25,7 @@ function writeCaution({ word, line }: CardCaution): string {
   ])
 }
 
-/** An item of a list: its blocks, under each other behind the marker. */
+/** A list item: its blocks below each other, after the marker. */
 function writeItem(marker: string, blocks: readonly string[]): string {
   const indent = ' '.repeat(marker.replace(/\[ \] $/, '').length)
   return `${marker}${blocks.filter((block) => block !== '').join(`\n\n${indent}`)}`
@@ -93,18 +93,18 @@ function writePart(part: CardPart, card: CardModel): string[] {
   }
 }
 
-/** Two lists without a heading between them are two lists only if their signs differ. */
+/** Without a heading between them, two lists stay separate only if their markers differ. */
 function separateLists(blocks: readonly string[]): string[] {
   const separated: string[] = []
   for (const block of blocks) {
-    const follows = block.startsWith('- ') && separated.at(-1)?.startsWith('- ') === true
-    separated.push(follows ? block.replace(/^- /gm, '* ') : block)
+    const followsList = block.startsWith('- ') && separated.at(-1)?.startsWith('- ') === true
+    separated.push(followsList ? block.replace(/^- /gm, '* ') : block)
   }
   return separated
 }
 
 /**
- * Writes the card as GitHub Markdown, with tables and check boxes. Cautions are before their step.
+ * Writes the card as GitHub Markdown, with tables and check boxes. Each caution precedes its step.
  *
  * @param card - from {@link cardModel}
  * @returns Markdown; markup in names from the sheet is escaped

@@ -21,7 +21,7 @@ const escapeText = (text: string) =>
  * @throws TypeError if `cues` is not a list of cues, RangeError if `seconds` of a cue is not a whole number of 1 or
  *   more
  *
- * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
+ * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes, from memory.
  *
  * @example
  * ```ts

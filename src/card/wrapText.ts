@@ -8,7 +8,7 @@ export function wrapText(text: string, width: number, firstPrefix: string, nextP
   let rest = / {2}|^ | $/.test(text) ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
   for (;;) {
     const room = width - countCharacters(prefix)
-    // Code units are at least as many as characters.
+    // A text never has fewer code units than characters.
     if (rest.length <= room || countCharacters(rest) <= room) break
     const lastSpace = rest.lastIndexOf(' ', findOffset(rest, room))
     const end = lastSpace > 0 ? lastSpace : rest.indexOf(' ')
@@ -21,11 +21,12 @@ export function wrapText(text: string, width: number, firstPrefix: string, nextP
   return lines
 }
 
-const hasPairs = (text: string): boolean => /[\ud800-\udfff]/.test(text)
+const hasSurrogatePairs = (text: string): boolean => /[\ud800-\udfff]/.test(text)
 
 /** A character outside the basic plane is two code units. */
-const countCharacters = (text: string): number => (hasPairs(text) ? Array.from(text).length : text.length)
+const countCharacters = (text: string): number =>
+  hasSurrogatePairs(text) ? Array.from(text).length : text.length
 
-/** The index of the code unit at which that many characters end. */
+/** The index of the code unit after this many characters. */
 const findOffset = (text: string, characters: number): number =>
-  hasPairs(text) ? Array.from(text).slice(0, Math.max(0, characters)).join('').length : characters
+  hasSurrogatePairs(text) ? Array.from(text).slice(0, Math.max(0, characters)).join('').length : characters

@@ -2,8 +2,8 @@ import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
 
 /**
- * `other`: a pipe, a socket or a device. A link has the kind of its target, except in a folder a link to
- * another folder: such links may form a cycle.
+ * `other`: a pipe, a socket or a device. A link has the kind of its target. The exception is a link inside a
+ * folder to another folder, because such links may form a cycle.
  */
 export type PathKind = 'file' | 'folder' | 'folder link' | 'other'
 

@@ -25,7 +25,7 @@ export interface FoundFiles {
 const DOCUMENT_NAME = /\.(json|ya?ml|history\.jsonl)$/i
 
 /** The state of a search. */
-interface Search {
+interface FileSearch {
   readonly io: CliIo
   readonly below: boolean
   readonly files: string[]
@@ -42,7 +42,7 @@ interface Search {
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
   const skipped = { otherFiles: 0, pipes: 0, emptyFolders: 0, unsearchedFolders: 0 }
-  const search: Search = {
+  const search: FileSearch = {
     io,
     below,
     files: [],
@@ -63,7 +63,7 @@ export async function findFiles(paths: readonly string[], io: CliIo, below = fal
   }
 }
 
-async function addPath(search: Search, path: string): Promise<void> {
+async function addPath(search: FileSearch, path: string): Promise<void> {
   const { files } = search
   if (path === STANDARD_INPUT) {
     if (!files.includes(path)) files.push(path)
@@ -78,7 +78,7 @@ async function addPath(search: Search, path: string): Promise<void> {
 }
 
 /** The files that match a pattern form one set. With `**` only files match, and each folder is a set. */
-async function addMatches(search: Search, pattern: string): Promise<void> {
+async function addMatches(search: FileSearch, pattern: string): Promise<void> {
   const matches = await matchPattern(pattern, search.io)
   if (matches.length === 0) throw new UsageError(`${pattern}: no file or folder matches`)
   const byFolder = pattern.includes('**')
@@ -92,7 +92,7 @@ async function addMatches(search: Search, pattern: string): Promise<void> {
 }
 
 /** Adds a named folder and, with `below`, its subfolders. */
-async function addFolder(search: Search, path: string): Promise<void> {
+async function addFolder(search: FileSearch, path: string): Promise<void> {
   const { folders, below, emptyNotices } = search
   const folder = dirname(join(path, 'x'))
   await searchFolder(search, folder)
@@ -101,7 +101,7 @@ async function addFolder(search: Search, path: string): Promise<void> {
     emptyNotices.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
 }
 
-async function searchFolder(search: Search, folder: string): Promise<void> {
+async function searchFolder(search: FileSearch, folder: string): Promise<void> {
   const { io, folders, searchedFolders, skipped } = search
   if (searchedFolders.has(folder)) return
   searchedFolders.add(folder)
@@ -117,11 +117,11 @@ async function searchFolder(search: Search, folder: string): Promise<void> {
   if (search.below) for (const path of subfolders) await searchFolder(search, path)
 }
 
-function addToFolder({ folders }: Search, folder: string, file: string): void {
+function addToFolder({ folders }: FileSearch, folder: string, file: string): void {
   folders.set(folder, (folders.get(folder) ?? new Set()).add(file))
 }
 
-function skipFile({ io, skipped }: Search, path: string, kind: PathKind): void {
+function skipFile({ io, skipped }: FileSearch, path: string, kind: PathKind): void {
   if (kind === 'other' && DOCUMENT_NAME.test(path)) {
     skipped.pipes += 1
     io.printError(cleanLine(`${path} is a pipe or device: skipped`))

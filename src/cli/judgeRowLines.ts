@@ -41,7 +41,7 @@ export interface RowLinesSummary {
 
 interface BatchRow {
   readonly id: string
-  /** The end of its answer: unusable fields and their findings. */
+  /** The last part of its answer: unusable fields and their findings. */
   readonly problemText: string
 }
 

@@ -12,7 +12,7 @@ export interface TextPosition {
   readonly text?: string
 }
 
-/** In characters. Longer texts would take too long. */
+/** In characters. Longer texts would take too long to read. */
 const MAX_LOCATED_LENGTH = 2_000_000
 
 /**

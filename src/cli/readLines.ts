@@ -4,7 +4,7 @@ import { StringDecoder } from 'node:string_decoder'
 export interface TextLine {
   /** From 1, blank lines included. */
   readonly line: number
-  /** Absent: the line is too long. */
+  /** Absent if the line is too long. */
   readonly text?: string
   /** In characters. */
   readonly length: number

@@ -158,7 +158,7 @@ function suggestFix(finding: LocatedFinding): readonly string[] {
   }
 }
 
-/** An override sets leaves: those below the path that it names. */
+/** An override sets the leaves below the path that it names. */
 function listLeavesBelow(written: string): readonly string[] {
   const tokens = splitPointer(written) ?? []
   const below = listLeafTypes().filter(({ place }) =>

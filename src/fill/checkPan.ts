@@ -16,7 +16,7 @@ import { requireAmount, type VolumeAmount } from './volumeAmount.js'
  * @returns the pan, the total in mL and the reasons; sums are exact; a number means its shortest decimal
  * @throws TypeError or RangeError if an argument has the wrong shape or a size is negative
  *
- * Source: common practice, no source; nearly full above 90 %: house rule.
+ * Source: common practice, no source. Nearly full above 90 %: house rule.
  *
  * @example
  * ```ts

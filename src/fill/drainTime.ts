@@ -41,8 +41,8 @@ const GRAVITY = 9.80665
  * @returns two times in seconds, not rounded, or `cannot tell` with the reason
  * @throws TypeError or RangeError if a part of the input has the wrong shape or is not above 0
  *
- * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille); house rule that it is a
- * minimum.
+ * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille). House rule
+ * that it is a minimum.
  *
  * @example
  * ```ts

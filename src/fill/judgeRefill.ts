@@ -49,7 +49,7 @@ const MAX_DIFFERENCE_PERCENT = 10
  * @returns the verdict, the difference in the unit of `refilled`, and reasons; a limit is inside its band
  * @throws TypeError or RangeError if an argument has the wrong shape
  *
- * Source: 10 % is a house rule; filling to the level hole is common practice, no source.
+ * Source: 10 % is a house rule. Filling to the level hole is common practice, no source.
  *
  * @example
  * ```ts

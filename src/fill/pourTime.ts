@@ -39,8 +39,8 @@ const MAX_LAMINAR_REYNOLDS = 2100
 const MAX_FILLINGS = 1000
 
 /**
- * Calculates how long a refill through a funnel and a hose takes, in three parts that the technician can see.
- * For the viscosity of an oil use {@link viscosityAt}. Not for pumps or thin liquids: if the flow may not be
+ * Calculates how long a refill through a funnel and a hose takes, in three parts that the technician can see. For
+ * the viscosity of an oil use {@link viscosityAt}. Do not use it for pumps or thin liquids: if the flow may not be
  * laminar, the answer is `cannot tell`.
  *
  * Hose fills: ∫ dx/V(x); funnel empties: (1/C)·ln((h + Z)/h) with C = g·d⁴/(32·ν·L·D²) for a cylinder,
@@ -51,12 +51,12 @@ const MAX_FILLINGS = 1000
  *   and the drop of the funnel's floor above its lower end, lengths above 0; `kinematicViscosity` above 0;
  *   `volume` above 0. If the volume is larger than the funnel, the funnel is filled again each time it is
  *   empty. The time to fill it is not included; a funnel that is always topped up is faster
- * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. The oil film
- *   on the walls is not included, as a reason says
+ * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. The oil film on the
+ *   walls is not included; a reason states this
  * @throws TypeError or RangeError if a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
  *
- * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the
- * other parts; laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 from secondary sources.
+ * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full). Hagen–Poiseuille for the
+ * other parts. Laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 from secondary sources.
  *
  * @example
  * ```ts

@@ -53,7 +53,7 @@ export function searchContainers(
     )
       return
     const maxCount = Number((remaining + kind.size - 1n) / kind.size)
-    // the best so far leaves nothing over, and this branch cannot use fewer containers
+    // the best so far has no remainder, and this branch cannot use fewer containers
     if (bestFound !== undefined && bestFound.left === 0n && containerCount + maxCount >= bestFound.number)
       return
     const fewestSoFar = fewestByRemaining[position]?.get(remaining)

@@ -18,7 +18,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   const { records, events = [] } = log
   let modulus = NaN
   if (rollover !== undefined) {
-    // The display shows zero one unit of its last digit after the limit.
+    // The display returns to zero one unit of its last digit after the limit.
     const decimals = String(rollover).split('.')[1]?.length ?? 0
     modulus = meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
   }
@@ -70,7 +70,7 @@ function addPoint(
 ): void {
   const { points, name } = state
   const day = dayNumberOf(date)
-  // Only a number: JavaScript would convert text.
+  // Only a number: JavaScript would convert a string to a number.
   const shown = typeof value === 'number' ? meterCount(value, unit) : NaN
   const max = MAX_METER_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }

@@ -11,7 +11,7 @@ export interface ChosenLimits {
   /** Limits until the first completion: those of `first`; where it states none, those of `repeat`. */
   readonly opening: Limits
   readonly repeat: Limits
-  /** Undefined: the window is not known, so a service past its limit is `due`, never `overdue`. */
+  /** Undefined if the window is not known: a service past its limit is then `due`, never `overdue`. */
   readonly window: Limits | undefined
 }
 

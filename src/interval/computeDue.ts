@@ -2,7 +2,7 @@ import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from 
 import { type DateText, dayNumberOf } from '../calendar/index.js'
 import { chooseLimits } from './chooseLimits.js'
 import { intervalReason } from './codes.js'
-import type { DueCase, Origin } from './dueCase.js'
+import type { CountOrigin, DueCase } from './dueCase.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { insertByDay } from './insertByDay.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
@@ -23,8 +23,8 @@ const FACTS_SHAPE: Shape = {
  * Decides whether one service of one gearcase (or instance) is due. For a whole fleet, use
  * {@link computeDueColumns}; for the date on which it will be due, use {@link forecastDue}.
  *
- * Every entry of the log counts: pass the log from `resolveLog`, which applies corrections and leaves out
- * work that was not done.
+ * Every entry of the log counts: pass the log from `resolveLog`, which applies corrections and removes work that was
+ * not done.
  *
  * Due if start + interval ≤ now; overdue past interval + window; by whichever limit comes first. The verdict is the first of
  * these that any limit has: overdue, due, cannot tell, due soon, not due. Meters are compared in whole 1/1000 h and µm, dates
@@ -39,7 +39,7 @@ const FACTS_SHAPE: Shape = {
  * @throws TypeError, RangeError if an option is missing, unknown or out of range, `today` is not a date, a
  *   figure cannot be read, or a part of the facts is not an object or list
  *
- * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
+ * Source: house rule for the verdicts and their order. Months as in ECMAScript test262 (see {@link addPeriod}).
  *
  * @example
  * ```ts
@@ -88,7 +88,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   let completions = findCompletions(facts, today, reasons)
   const firstDay = dayNumberOf(commissioned)
   const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
-  let origin: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
+  let origin: CountOrigin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
   const lastDoneDay = completions.at(-1)?.day ?? NaN
   for (const event of events) {
     if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
@@ -174,9 +174,9 @@ function combineLines(
 }
 
 /** Completions of the service on this gearcase and instance, oldest first. Records after today are reported, not counted. */
-function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): Origin[] {
+function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): CountOrigin[] {
   const { service, doneBy, gearcase, instance, log } = facts
-  const completions: Origin[] = []
+  const completions: CountOrigin[] = []
   let record = -1
   for (const { id, date, entries } of log.records) {
     record += 1

@@ -27,7 +27,7 @@ const NOT_COUNTED = 5
  * @returns for each row the verdict, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
  * @throws TypeError, RangeError if `columns` is not a set of columns, or `today` or an option is out of range
  *
- * Source: house rule; months as in ECMAScript test262 (see {@link addPeriod}).
+ * Source: house rule. Months as in ECMAScript test262 (see {@link addPeriod}).
  *
  * @example
  * ```ts

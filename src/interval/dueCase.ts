@@ -5,7 +5,7 @@ import type { DueLine } from './dueVerdict.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 
 /** A possible start of the count: a completion, first use, or a rebuild. */
-export interface Origin {
+export interface CountOrigin {
   readonly since: NonNullable<DueLine['since']>
   /** NaN: unknown. */
   readonly day: number
@@ -22,11 +22,11 @@ export interface DueCase {
   readonly today: number
   readonly limits: ChosenLimits
   /** Completions; if `first` counts from a rebuild, only those after it. */
-  readonly completions: readonly Origin[]
+  readonly completions: readonly CountOrigin[]
   /** First use, or the rebuild from which `first` counts. */
-  readonly origin: Origin
+  readonly origin: CountOrigin
   /** The start of the count: the last completion, otherwise `origin`. */
-  readonly start: Origin
+  readonly start: CountOrigin
   readonly reasons: Reason[]
   readonly missing: Reason[]
 }

@@ -33,8 +33,8 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
  * @returns an expression whose value is `overdue`, `due`, `cannot tell`, `due soon` or `not due`
  * @throws TypeError, RangeError if an option is out of range
  *
- * Source: house rule; all three databases limit dates to the end of the month, as ECMAScript's `constrain`
- * does (proved by test).
+ * Source: house rule. All three databases limit dates to the end of the month, as ECMAScript's `constrain` does (proved
+ * by test).
  *
  * @example
  * ```ts

@@ -55,7 +55,7 @@ export type Forecast =
   | { readonly verdict: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** Of more readings only the newest are used, to save time. */
+/** If there are more readings, only the newest are used, to save time. */
 const MAX_READINGS = 400
 
 /**
@@ -70,8 +70,8 @@ const MAX_READINGS = 400
  * @returns a forecast, or the day on which the due point was reached, or the missing facts
  * @throws TypeError, RangeError if an argument is out of range
  *
- * Source: Sen 1968 for slope and limits; the day-to-day band is a house rule: the variance of a sum of
- * independent days, plus that of the slope. docs/intervals.md shows how often both bands are right.
+ * Source: Sen 1968 for slope and limits. The day-to-day band is a house rule: the variance of a sum of independent
+ * days, plus that of the slope. docs/intervals.md shows how often both bands are right.
  *
  * @example
  * ```ts

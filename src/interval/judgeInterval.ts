@@ -20,9 +20,9 @@ export interface IntervalReadings {
   readonly first?: Interval
   /** How late a service may be before it is overdue. */
   readonly window?: Interval
-  /** Present: the use is severe, and this applies. */
+  /** If present, the use is severe and this applies. */
   readonly severe?: SevereUse
-  /** Absent: never serviced; the count is from first use. */
+  /** Absent if never serviced: the count then starts at first use. */
   readonly last?: MetersOnDay
   /** The day of first use; needed for a period if the machine was never serviced. */
   readonly firstUse?: DateText

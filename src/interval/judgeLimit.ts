@@ -74,7 +74,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
     reasons.push(intervalReason(`interval/${schedule.note}`, params))
   }
   if (isStale && now < dueAt) {
-    const params = { meter: by, date: scale.read.date, days: age, staleAfter }
+    const params = { meter: by, date: scale.reading.date, days: age, staleAfter }
     const list = verdict === 'cannot tell' ? missing : reasons
     list.push(intervalReason('interval/reading-stale', params))
   }
@@ -88,7 +88,7 @@ function readCalendar({ facts, today, start, origin }: DueCase): LimitScale | Re
   const { day, date } = start
   if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : origin.day))
     return intervalReason('interval/first-use-missing', {})
-  const read = { date: facts.today }
+  const reading = { date: facts.today }
   return {
     unit: 'd',
     start: day,
@@ -96,7 +96,7 @@ function readCalendar({ facts, today, start, origin }: DueCase): LimitScale | Re
     age: 0,
     earlierCounts: 0,
     from: { date },
-    read,
+    reading,
     points: [],
   }
 }
@@ -127,7 +127,7 @@ function makeLine(
   due: number,
   verdict: DueState,
 ): MutableLine {
-  const { unit, from, read: now } = scale
+  const { unit, from, reading: now } = scale
   const usedCounts = scale.now - scale.start
   const totalCounts = due - scale.start
   const used = quantityFromCounts(usedCounts, unit)
@@ -143,7 +143,7 @@ function makeLine(
 
 /**
  * The day on which the meter reaches a count: interpolated between two readings, or projected at the average
- * use of this stretch. Undefined without readings of two days, or past the calendar's end.
+ * use of this stretch. Undefined if there are no readings of two days, or the day is past the calendar's end.
  */
 function estimateDueDate(
   pauses: MachineLog['pauses'],

@@ -20,7 +20,7 @@ export interface CountedMeterReading {
 }
 
 export interface MetersRead {
-  /** Absent: the machine has no such meter. */
+  /** Absent if the machine has no such meter. */
   readonly hours?: readonly CountedMeterReading[]
   readonly distance?: readonly CountedMeterReading[]
   readonly findings: readonly Finding<MeterCodes>[]
@@ -38,7 +38,7 @@ export interface MetersRead {
  *   order, repetition and bounds
  * @throws TypeError if `log`, or a part that is read, is not an object or list
  *
- * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
+ * Source: ISO 11783-7 for a distance that starts again at its documented limit. The rest is a house rule.
  *
  * @example
  * ```ts

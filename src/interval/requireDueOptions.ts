@@ -14,7 +14,7 @@ export function requireDueOptions(options: DueOptions, known = OPTION_KEYS): voi
   requireRange('staleAfter.days', 9_007_199_254_740_991, staleAfter.days)
   if (severity !== 'normal' && severity !== 'severe')
     throw refuse('options.severity', severity, 'normal or severe', 'string')
-  // An omitted option is in range.
+  // An omitted option counts as in range.
   const { hours = 0, days = 0, fraction = 0, distance } = soon
   requireRange('soon.hours', 1e9, hours)
   requireRange('soon.days', 1e7, days)

@@ -44,7 +44,7 @@ type WordUnion<
  * plan.
  */
 export interface CardWords {
-  /** Above the machine's name. */
+  /** The heading above the machine's name. */
   readonly title: string
   readonly shortTitle: string
   readonly sections: Words<CardSectionId>

@@ -16,7 +16,7 @@ type Words<Names extends string> = Readonly<Record<Names, string>>
  * digits.
  */
 export interface SlipWords {
-  /** Above the machine's name. */
+  /** The heading above the machine's name. */
   readonly title: string
   readonly sections: Words<SlipSectionId>
   /** The machine's manual has priority. */

@@ -22,8 +22,8 @@ const K1 = 0.6278
 /**
  * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; the ranges
  * include both ends. Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") from an
- * open-source implementation; the temperature range from memory. Not for fuels or crude: their groups have
- * other constants.
+ * open-source implementation; the temperature range from memory. Do not use it for fuels or crude: their
+ * groups have other constants.
  */
 export function densityAt(
   density15: Quantity<'kg/m3'>,

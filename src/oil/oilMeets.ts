@@ -10,7 +10,7 @@ import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 export interface OilFacts {
   /** Whether the oil touches bronze or brass: the sheet's `yellowMetal`, or `not stated` if the sheet has no such key. */
   readonly yellowMetal: 'yes' | 'no' | 'not stated'
-  /** The day's temperature; absent: the ambient band is not judged. */
+  /** The day's temperature; if absent, the ambient band is not judged. */
   readonly ambient?: Quantity<TemperatureUnit>
 }
 
@@ -27,9 +27,9 @@ export interface OilFacts {
  * @throws TypeError if an argument has the wrong shape or `facts` has an unknown key, RangeError if `ambient` is
  *   not finite
  *
- * Source: SAE J306, J300 and ISO 3448; API service designations as quoted by lubricant makers. Common
- * practice, no source: GL-5 additives attack yellow metal, so the maker must confirm a GL-4/GL-5 label; GL-4
- * may replace GL-3, and MT-1 may replace GL-1.
+ * Source: SAE J306, J300 and ISO 3448. API service designations as quoted by lubricant makers. Common practice, no
+ * source: GL-5 additives attack yellow metal, so the maker must confirm a GL-4/GL-5 label. GL-4 may replace GL-3, and
+ * MT-1 may replace GL-1.
  *
  * @example
  * ```ts

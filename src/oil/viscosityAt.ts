@@ -31,8 +31,8 @@ const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
  *   contradict each other, or the temperature is below the pour point or outside the range
  * @throws TypeError or RangeError if an argument is not a quantity, or a viscosity is negative
  *
- * Source: ASTM D341 as quoted; range −30 °F to 450 °F from the abstract of a 1957 ASTM paper on the charts; the upper end
- * of the charts, 2 × 10⁷ mm²/s, is from memory.
+ * Source: ASTM D341 as quoted. Range −30 °F to 450 °F from the abstract of a 1957 ASTM paper on the charts. The upper
+ * end of the charts, 2 × 10⁷ mm²/s, is from memory.
  *
  * @example
  * ```ts

@@ -60,7 +60,7 @@ export interface ShownFigure {
   readonly name: string
   /** The owner of the figure: the machine, the step's part, its oil space, or each gearcase of the work. */
   readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
-  /** Rest of the pointer to the leaf; empty if the part itself is the leaf. */
+  /** The rest of the pointer to the leaf; empty if the part itself is the leaf. */
   readonly leaf:
     | ''
     | LeafBelow<

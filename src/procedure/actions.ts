@@ -41,7 +41,7 @@ const SEALS = ['seal', 'cover seal', 'filter seal'] as const
  * and minutes. The minutes are a house estimate for one person with the tools at hand; `planned` minutes
  * depend on the oil, the hose or the sealant, and are calculated for the visit.
  *
- * Source: common practice, no source; signal words in the sense of ANSI Z535.6.
+ * Source: common practice, no source. Signal words in the sense of ANSI Z535.6.
  * @example
  * import { ACTIONS } from 'drivetrain-service/v1/procedure'
  * // Must the fill plug be out before the oil drains?

@@ -54,8 +54,8 @@ export interface BuildOptions {
  *   ok if a service is unknown, a gearcase cannot be emptied or filled, or supports for lifting are missing.
  * @throws TypeError for an argument of the wrong type or an unknown key, RangeError for an invalid id.
  *
- * Source: common practice, no source; the order of opening is a house rule, so that no machine is left
- * drained with a fill plug that cannot be loosened.
+ * Source: common practice, no source. The order of opening is a house rule, so that no machine is left drained with a
+ * fill plug that cannot be loosened.
  * @example
  * import { buildProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }

@@ -39,7 +39,7 @@ interface Attempt {
   readonly steps: readonly Step[]
 }
 
-/** Single changes that leave fewer troubles than before, best first. */
+/** Single changes with fewer troubles than before, best first. */
 function findFixes(counter: TroubleCounter, trace: StepTrace, trouble: Trouble): readonly Fix[] {
   const { steps, total } = trace
   const nearFixes = listBestFixes(counter, trace, listNearChanges(counter, steps, trouble), total - 1)
@@ -50,7 +50,7 @@ function findFixes(counter: TroubleCounter, trace: StepTrace, trouble: Trouble):
   return listBestFixes(counter, trace, listNearChanges(counter, steps, trouble), total)
 }
 
-/** The first change near the trouble that leaves fewer troubles. */
+/** The first change near the trouble that reduces the number of troubles. */
 function findNearestFix(
   counter: TroubleCounter,
   trace: StepTrace,

@@ -173,7 +173,7 @@ function set<T extends object>(state: T, changes: Partial<T>): void {
   Object.assign(state, changes)
 }
 
-/** The axle of the step, or all. */
+/** The axle of the step, or all axles. */
 function listAxles({ indexedSheet, part }: StepContext): string[] {
   if (part?.kind === 'axle') return [part.id]
   return indexedSheet.axles.length > 0 ? [...indexedSheet.axles] : ['wheels']

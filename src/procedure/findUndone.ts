@@ -14,7 +14,7 @@ export interface UndoneWork {
   readonly remedy: readonly StepDraft[]
 }
 
-/** Finds missing work that the services require or that the machine needs before it leaves. */
+/** Finds missing work that the services require, or that the machine needs before it is used again. */
 export function findUndone(
   context: ProcedureContext,
   state: MutableState,

@@ -65,7 +65,7 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
     for (const one of listNotDrained(context)) getGearcaseState(context.state, one).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
   },
-  // As if the oil had been poured without a spill.
+  // The oil is assumed to be poured without a spill.
   'run-without-oil': ({ state }) => {
     for (const one of Object.values(state.gearcases)) if (one.oil === 'out') one.oil = 'new'
   },

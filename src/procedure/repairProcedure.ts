@@ -20,7 +20,7 @@ export interface Repair {
   /** The remaining findings, the most dangerous first. */
   readonly left: readonly Finding<ProcedureCodes>[]
   /**
-   * `done`: no finding about the steps is left. `rebuilt`: the same, but in the builder's order, since there
+   * `done`: no finding about the steps remains. `rebuilt`: the same, but in the builder's order, since there
    * were too many findings for single changes. `no fix`: neither a change nor the builder's order helps.
    * `effort`: the search reached its limit.
    */
@@ -44,7 +44,7 @@ const MAX_STEPS_RUN = 60_000
  * @returns The corrected procedure, the changes, the corrected and remaining findings, and why the repair ended.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal first.
+ * Source: house rule: the fewest changes if one or two are enough. A person reads the proposal first.
  * @example
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }

@@ -76,7 +76,9 @@ export function findStepParts(
   }
 }
 
-/** The parts of a step with a state. Written key by key: a spread of so many keys is three times as slow. */
+/**
+ * The parts of a step with a state. Written key by key: a spread of this many keys is three times as slow.
+ */
 export function addState(place: StepParts, state: MutableState): StepContext {
   const { indexedSheet, jobs, mustNotRun, step, part, gearcase, instance, target, owner } = place
   const { opening, cover, filter, seal, shield } = place

@@ -21,8 +21,8 @@ const MAX_STEPS_RUN = 150_000
  * around the step.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a
- * machine that only a jack holds.
+ * Source: common practice, no source, as listed in {@link ACTIONS}. WAC 296-307-22509 forbids work under a machine that
+ * only a jack holds.
  * @example
  * import { validateProcedure } from 'drivetrain-service/v1/procedure'
  * const supports = { beam: { at: 'front beam' } }

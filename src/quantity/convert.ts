@@ -16,7 +16,7 @@ import type { Quantity, Unit } from './unit.js'
  * @throws RangeError for NaN and infinities, and if a non-zero result is outside the normal doubles
  *   (2.2250738585072014e-308 … 1.7976931348623157e308)
  *
- * Source: factors from the statutory definitions (see `UNIT_CODES`); nearest double, ties to even, as IEEE 754 rounds.
+ * Source: factors from the statutory definitions (see `UNIT_CODES`). Nearest double, ties to even, as IEEE 754 rounds.
  *
  * @example
  * ```ts

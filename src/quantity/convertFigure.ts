@@ -3,7 +3,7 @@ import { requireFigure } from './figure.js'
 import { convertExact } from './findUnitPair.js'
 import type { Figure, Unit } from './unit.js'
 
-/** The exact digits of a converted figure. */
+/** A converted figure with its exact digits. */
 export interface ConvertedFigure {
   /** All digits if their number is finite, otherwise the first 34 significant digits, rounded to nearest. */
   readonly digits: string

@@ -14,7 +14,7 @@ import { unitSymbol } from './unitSymbol.js'
  * @returns text without line breaks; {@link parseQuantity} reads it back
  * @throws TypeError if it is not a quantity or the unit is unknown, RangeError for NaN and infinities
  *
- * Source: SI practice (space before the symbol, none before ° of angle), from memory; house rule for bands.
+ * Source: SI practice (space before the symbol, none before ° of angle), from memory. House rule for bands.
  *
  * @example
  * ```ts

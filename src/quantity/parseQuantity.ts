@@ -38,7 +38,7 @@ const SUPERSCRIPT = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![�
  *   `kg-m` (mass for force) and for thirds
  * @throws TypeError if `text` is not a string or an option has an unknown value
  *
- * Source: common practice, no source, for the spellings; house rule for refusals.
+ * Source: common practice, no source, for the spellings. House rule for refusals.
  *
  * @example
  * ```ts

@@ -63,7 +63,7 @@ function readOtherNumbers(reading: TextCursor, numbers: FoundNumber[]): Quantity
   if (second) numbers.push(second)
   if (third) numbers.push(third)
   if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
-  // leave an incomplete tolerance unread
+  // do not read an incomplete tolerance
   numbers.length = 1
   reading.at = start
   return 'nominal'

@@ -22,9 +22,9 @@ const MAX_DECIMALS = 6
  *   figure of at most 9 whole digits and 6 decimals lies inside the band
  * @throws TypeError for a value that is not a printed band, an unknown unit or another measure
  *
- * Source: NIST SP 811 (2008), appendix B.7.2, whose examples this rule reproduces; ties by ASTM E29; limits
- * inward by ASME A112.18.1, annex A.2 e). House rule: at least two digits, and whole numbers keep their
- * zeros, since a printed `3800` does not show how many of them are significant.
+ * Source: NIST SP 811 (2008), appendix B.7.2, whose examples this rule reproduces. Ties by ASTM E29. Limits inward
+ * by ASME A112.18.1, annex A.2 e). House rule: at least two digits, and whole numbers keep their zeros, since a
+ * printed `3800` does not show how many of them are significant.
  *
  * @example
  * ```ts

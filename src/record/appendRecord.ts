@@ -36,7 +36,7 @@ export interface AppendedRecord {
  * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
  *   if `today` is not a date
  *
- * Source: house rule; `resolveLog` defines which work counts as done.
+ * Source: house rule. `resolveLog` defines which work counts as done.
  * @example
  * ```ts
  * import { appendRecord } from 'drivetrain-service/v1/service'

@@ -15,7 +15,7 @@ import type { ServiceRecord } from '../spec/index.js'
  * @throws TypeError if `record` is not a parsed service record or `set` is not a set of documents; RangeError
  *   if `today` is not a date
  *
- * Source: house rule; each rule names its own.
+ * Source: house rule. Each rule names its own.
  * @example
  * ```ts
  * import { checkRecord } from 'drivetrain-service/v1/service'

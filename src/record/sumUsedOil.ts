@@ -22,7 +22,7 @@ export interface UsedOilSum {
   readonly keptApart: Quantity<'L'>
   /** The part without a receipt. */
   readonly withoutReceipt: Quantity<'L'>
-  /** How many lines give no volume. */
+  /** The number of lines without a volume. */
   readonly withoutVolume: number
   /** The drained volume of those lines; not in the other sums. */
   readonly drained: Quantity<'L'>
@@ -44,13 +44,13 @@ export interface UsedOilReport extends UsedOilSum {
  * it may be hazardous waste and is listed as kept apart. Local rules decide how each is handed over.
  *
  * @param logs - machine logs, with all their records
- * @param period - the first and the last day, both included; absent: without limit
+ * @param period - the first and the last day, both included; if absent, without limit
  * @returns sums in litres
  * @throws TypeError if a log was not parsed; RangeError if a day is not a date, or the period ends before it
  *   begins
  *
- * Source: house rule; mixtures with hazardous waste: 40 CFR 279.10(b); used oil and what is in it from use:
- * 40 CFR 279.1 as in US EPA, "Managing Used Oil: Advice for Small Businesses".
+ * Source: house rule. Mixtures with hazardous waste: 40 CFR 279.10(b). Used oil and what is in it from use: 40 CFR
+ * 279.1 as in US EPA, "Managing Used Oil: Advice for Small Businesses".
  * @example
  * ```ts
  * import { sumUsedOil } from 'drivetrain-service/v1/service'

@@ -26,7 +26,7 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `facts` has
  * an unknown key; RangeError if `today` is not a date
  *
- * Source: house rule; each rule names its source.
+ * Source: house rule. Each rule names its source.
  *
  * @example
  * ```ts

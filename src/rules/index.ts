@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// The functions and types that other rooms use.
 export { checkDocuments } from './checkDocuments.js'
 export { checkRecordRules } from './checkRecordRules.js'
 export type { DocumentCodes, RuleCodes } from './codes.js'

@@ -97,7 +97,7 @@ export function convertIssue(
       case 'seal/zero-size':
         return report(code, { part: describeSealedPart(data, tokens), size: key })
       case 'interval/limit-not-above-zero': {
-        // A distance has its issue at its figure.
+        // The issue of a distance is at its figure.
         const limit = key === 'value' ? tokens.slice(0, -1) : tokens
         return reportMistake(joinPointer(limit), code, { by: String(limit.at(-1)) })
       }

@@ -1,6 +1,6 @@
 import type { Finding, JsonPointer } from '../base/index.js'
 import { cutText, joinPointer, MAX_DEPTH, MAX_STRING_LENGTH, MAX_VALUES } from '../base/index.js'
-import type { NotPlain, SpecCodes } from '../spec/index.js'
+import type { NotPlainData, SpecCodes } from '../spec/index.js'
 import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 
@@ -33,7 +33,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
     refused.add(report(code, params))
     return null
   }
-  const refuseNotPlain = (found: NotPlain): null => refuse('spec/not-plain-data', { found })
+  const refuseNotPlain = (found: NotPlainData): null => refuse('spec/not-plain-data', { found })
 
   const copy = (value: unknown): unknown => {
     values += 1
@@ -42,7 +42,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
     if (typeof value === 'number') return Number.isFinite(value) ? value : refuseNotPlain('not-finite')
     if (typeof value === 'string')
       return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', describeLength(value))
-    if (typeof value !== 'object') return refuseNotPlain(typeof value as NotPlain)
+    if (typeof value !== 'object') return refuseNotPlain(typeof value as NotPlainData)
     if (parents.has(value)) return refuseNotPlain('cycle')
     if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
     parents.add(value)

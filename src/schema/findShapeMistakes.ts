@@ -72,7 +72,7 @@ function readIssues(
       const tokens = (issue.path ?? []) as Tokens
       const at = readPointer(data, joinPointer(tokens))
       const { shape, valueType, discriminator, options } = (issue.inst?._zod.def ?? {}) as ShapeParts
-      // The message holds the allowed keys; users get texts from the catalogue.
+      // The message contains the allowed keys; users get texts from the catalogue.
       if (issue.code === 'unrecognized_keys') return Object.keys(shape ?? {}).join(' ')
       if (issue.code === 'invalid_key' && valueType !== undefined)
         missedParts.push({ shape: valueType, data: at, tokens })

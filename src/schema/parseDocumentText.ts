@@ -22,8 +22,7 @@ import { chooseShapes } from './shapes/documentShapes.js'
  * @throws TypeError if `text` is not a string, `options` is not an object or has an unknown key, or `options.name` is not a
  * string; RangeError for another `kind`.
  *
- * Source: RFC 8259 (2017); house rule: repeated keys are rejected, because JSON readers silently keep only
- * one.
+ * Source: RFC 8259 (2017). House rule: repeated keys are rejected, because JSON readers silently keep only one.
  * @example
  * ```ts
  * import { parseDocumentText } from 'drivetrain-service/v1/spec'

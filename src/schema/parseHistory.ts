@@ -23,7 +23,7 @@ const FIXED_PATHS = ['/kind', '/version', '/id']
  * @throws TypeError if `lines` is not a list of strings, `options` is not an object or has an unknown key, or
  * `options.name` is not a string.
  *
- * Source: RFC 6902 (2013), section 4.1, for the lines; house rule for what a line may add.
+ * Source: RFC 6902 (2013), section 4.1, for the lines. House rule for what a line may add.
  * @example
  * ```ts
  * import { parseHistory } from 'drivetrain-service/v1/spec'

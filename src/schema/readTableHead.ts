@@ -4,7 +4,7 @@ const COLUMN_PATTERN = /^"?[\p{L}_][\p{L}\p{N}_ .()/°%-]{0,60}"?$/u
 
 /**
  * The columns of a table (CSV): its first two lines have the same number of cells. Undefined if the text is
- * no table.
+ * not a table.
  */
 export function readTableHead(text: string): readonly string[] | undefined {
   const [head = '', second = ''] = text.slice(0, 4000).split(/\r?\n/, 2)

@@ -1,10 +1,10 @@
 import { MAX_DEPTH } from '../base/index.js'
-import type { JsonNeed } from '../spec/index.js'
+import type { ExpectedJson } from '../spec/index.js'
 
 /** The errors in a JSON text. */
 export interface JsonScan {
   /** The first syntax error. */
-  readonly syntaxError?: { readonly offset: number; readonly needs: JsonNeed }
+  readonly syntaxError?: { readonly offset: number; readonly needs: ExpectedJson }
   /** Repeated keys of an object. */
   readonly repeatedKeys: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
   /** The path that is nested too deep; the scan stops there. */
@@ -30,7 +30,7 @@ export function scanJsonText(text: string): JsonScan {
   const tokens = (): (string | number)[] => frames.map((frame) => frame.token)
   let at = skipSpace(text, 0)
   let expected: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
-  const syntaxError = (offset: number, needs: JsonNeed): JsonScan => ({
+  const syntaxError = (offset: number, needs: ExpectedJson): JsonScan => ({
     syntaxError: { offset, needs },
     repeatedKeys,
   })

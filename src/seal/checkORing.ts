@@ -30,7 +30,8 @@ export interface ORingVerdict {
  * @returns the verdict, and the row in mm if one was found
  * @throws TypeError if `ring` has the wrong shape
  *
- * Source: AS568 sizes, 0xx, 1xx and 2xx rows from seal makers' charts (a secondary source); JIS B 2401 P and G rows from memory.
+ * Source: AS568 sizes, 0xx, 1xx and 2xx rows from seal makers' charts (a secondary source). JIS B 2401 P and G rows
+ * from memory.
  *
  * @example
  * ```ts

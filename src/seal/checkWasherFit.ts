@@ -45,7 +45,7 @@ const PIPE_DIAMETERS: Readonly<Record<string, number>> = {
  */
 const MAX_PLAY = 1
 /**
- * House rule: in the narrowest checked row the outside is 4 mm larger than the inside; half of that still
+ * House rule: in the narrowest checked row the outside is 4 mm larger than the inside. Half of that still
  * seals.
  */
 const MIN_RIM = 2
@@ -68,8 +68,8 @@ const MAX_THICKNESS = 4
  * @returns the verdict with reasons; no washer fits a taper thread
  * @throws TypeError if an argument has the wrong shape
  *
- * Source: DIN 7603 rows M14 to M30 from secondary sources (a public code table; M14 in three); play, rim and
- * thickness are house rules; pipe diameters from memory.
+ * Source: DIN 7603 rows M14 to M30 from secondary sources (a public code table; M14 in three). Play, rim and
+ * thickness are house rules. Pipe diameters from memory.
  *
  * @example
  * ```ts

@@ -3,16 +3,16 @@ import { type CountedMeterReading, readMeters } from '../interval/index.js'
 import { type Exact, exactOf, subtract } from '../quantity/index.js'
 import type { MachineLog } from '../spec/index.js'
 
-/** Hours between two days, as exactly as the readings show; without `max` there is no upper limit. */
+/** The hours between two days, as far as the readings show; without `max` there is no upper limit. */
 export interface HoursBetween {
   readonly min: Exact
   readonly max?: Exact
 }
 
 /**
- * The hours that a machine ran between two days, from the readings of those days, else from those before and
- * after them. Undefined without an hour meter, without a reading up to the first day, or if the readings are
- * not continuous.
+ * The hours that a machine ran between two days, from the readings of those days, or else from the readings
+ * before and after. Undefined if there is no hour meter, no reading up to the first day, or a break in the
+ * readings.
  */
 export function calculateHoursBetween(
   log: MachineLog,

@@ -1,6 +1,6 @@
 import type { VisitFacts } from './requireVisit.js'
 
-/** Ramps only if the toolbox has no stands and the manual permits ramps for every axle. */
+/** Ramps are used only if the toolbox has no stands and the manual permits ramps for every axle. */
 export function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'toolbox'>): 'stands' | 'ramps' {
   const hasOnlyRamps =
     toolbox !== undefined &&

@@ -14,13 +14,16 @@ import type { PlannedDue } from './visitPlan.js'
 export interface ChosenVisit {
   readonly dueServices: readonly ServiceDue[]
   readonly due: readonly PlannedDue[]
-  /** Each with its pointer into the plan's `due`. */
+  /** Each one has its pointer into the plan's `due`. */
   readonly chosen: readonly (ServiceDue & { readonly due: JsonPointer })[]
-  /** Absent: there is no work. */
+  /** Absent if there is no work. */
   readonly procedure?: ProcedureDocument
 }
 
-/** Chooses the services of a visit and its procedure; not ok for documents that do not belong together. */
+/**
+ * Chooses the services of a visit and its procedure; the result is not ok if documents do not belong
+ * together.
+ */
 export function chooseVisit(
   facts: VisitFacts,
   { services, due: dueOptions, raiseOn }: VisitOptions,

@@ -22,7 +22,10 @@ import { describePart, type PartName } from './names.js'
 import { readRefill } from './refills.js'
 import { requireDueFacts } from './requireVisit.js'
 
-/** A calculated range; an end that the records do not give is absent. A type, since it is a param. */
+/**
+ * A calculated range; an end that the records do not give is absent. It is a type because an interface is not
+ * assignable to `Params`.
+ */
 export type Span<Unit extends string> = { readonly min?: number; readonly max?: number; readonly unit: Unit }
 
 /** The oil that one gearcase lost since its last oil change. */
@@ -35,7 +38,7 @@ export interface OilLoss {
   readonly since?: DateText
   /** How often oil was added. */
   readonly count: number
-  /** The total; absent: none was added. */
+  /** The total; absent if none was added. */
   readonly added?: Quantity<VolumeUnit>
   /** From `since` to the last addition. */
   readonly days?: number
@@ -79,8 +82,8 @@ const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
  * @throws TypeError if the sheet or log was not parsed, or `facts` has an unknown key; RangeError if `today`
  *   is not a date
  *
- * Source: common practice, no source, for added oil as a measure of lost oil; house rule for oil that may
- * have settled, and for two top-ups or a tenth of the fill as a leak to find before filling.
+ * Source: common practice, no source, for added oil as a measure of lost oil. House rule for oil that may have settled,
+ * and for two top-ups or a tenth of the fill as a leak to find before filling.
  * @example
  * ```ts
  * import { judgeOilLoss } from 'drivetrain-service/v1/service'

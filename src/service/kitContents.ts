@@ -16,7 +16,7 @@ export interface Kit {
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
   /** Clean bottles with a label, one for each oil sample; absent if there are none. */
   readonly sampleBottles?: number
-  /** What the sheet asks for besides, such as brake cleaner; absent if there is nothing. */
+  /** Other supplies that the sheet lists, such as brake cleaner; absent if there are none. */
   readonly supplies?: readonly string[]
   /** Parts whose number of fasteners the manual does not state: count them; absent if there are none. */
   readonly toCount?: readonly string[]

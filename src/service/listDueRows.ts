@@ -27,7 +27,7 @@ type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
  *   gearcase and instance
  * @throws the errors of {@link listDue}
  *
- * Source: house rule; the verdicts are those of `listDue` (checked by tests).
+ * Source: house rule. The verdicts are those of `listDue` (checked by tests).
  * @example
  * ```ts
  * import { listDueRows } from 'drivetrain-service/v1/service'

@@ -1,7 +1,7 @@
 import { dropUndefined, type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import type { Id, NumberedPart, Seal, SpecSheet, WheelMark } from '../spec/index.js'
 
-/** A part with its names on the sheet; a type, since an interface is not assignable to `Params`. */
+/** A part with its names on the sheet; a type because an interface is not assignable to `Params`. */
 export type PartName = {
   readonly path: JsonPointer
   /** Name of the gearcase, if the part belongs to one. */

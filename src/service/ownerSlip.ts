@@ -28,7 +28,7 @@ export interface SlipWork
   readonly service: Id
   readonly serviceName: string
   readonly part: PartName
-  /** The reason why the work does not count as done; absent: it counts. */
+  /** The reason why the work does not count as done; absent if it counts. */
   readonly notDone?: Reason
   readonly tightened: readonly WithPart<RecordEntry['tightened'][number]>[]
   readonly seals: readonly WithPart<RecordEntry['seals'][number]>[]
@@ -47,7 +47,7 @@ export interface OwnerSlip {
   readonly by?: string
   /** The records that correct it, in order. */
   readonly corrections: readonly { readonly record: Id; readonly date: DateText }[]
-  /** All open faults of the machine; while there is one, it must not be used. */
+  /** All open faults of the machine, which must not be used while it has one. */
   readonly faults: readonly OpenFault[]
   /** One for each entry of the record, in order. */
   readonly work: readonly SlipWork[]
@@ -71,7 +71,7 @@ export interface SlipFacts extends DueFacts {
 export interface SlipOptions {
   /** When a service is due soon, when a reading is stale, and whether use is severe. */
   readonly due: DueOptions
-  /** The id of the record of the visit, or of one that corrects it; absent: the last visit. */
+  /** The id of the record of the visit, or of one that corrects it; if absent, the last visit. */
   readonly record?: Id
 }
 
@@ -86,7 +86,7 @@ export interface SlipOptions {
  * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not
  *   parsed; RangeError if `today` is not a date, the log has no such record, or an option is out of its range
  *
- * Source: house rule; what counts as done: `resolveLog`; when a service is due: `listDue`.
+ * Source: house rule. `resolveLog` decides what counts as done, `listDue` when a service is due.
  * @example
  * ```ts
  * import { openFaults, ownerSlip } from 'drivetrain-service/v1/service'

@@ -46,7 +46,7 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  *   procedure can be written
  * @throws TypeError or RangeError for misuse, such as a `today` that is not a date, or an unknown option
  *
- * Source: house rule; each calculation names its source.
+ * Source: house rule. Each calculation names its source.
  * @example
  * ```ts
  * import { planVisit } from 'drivetrain-service/v1/service'

@@ -10,7 +10,7 @@ import type { planTightenings } from './planTightenings.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
 
-type Findings = readonly Finding<ServiceCodes>[]
+type ServiceFindings = readonly Finding<ServiceCodes>[]
 
 /**
  * Findings about the documents of a visit that need its plan: an unknown variant, a stale reading, a torque
@@ -24,7 +24,7 @@ export function reportVisit(
   due: readonly PlannedDue[],
   { uncovered, missingSettings }: ReturnType<typeof planTightenings>,
   tools: readonly PlannedTool[],
-): Findings {
+): ServiceFindings {
   const logReference = { kind: 'machine-log', id: log.id } as const
   const findings: Finding<ServiceCodes>[] = []
   if (variant.verdict === 'cannot tell') {
@@ -73,9 +73,9 @@ function reportReadings(
   { log, today }: Pick<DueFacts, 'log' | 'today'>,
   { staleAfter }: DueOptions,
   due: readonly PlannedDue[],
-): Findings {
+): ServiceFindings {
   const document = { kind: 'machine-log', id: log.id } as const
-  return (['hours', 'distance'] as const).flatMap((meter): Findings => {
+  return (['hours', 'distance'] as const).flatMap((meter): ServiceFindings => {
     const dates = (log.meters[meter]?.readings ?? []).map(({ date }) => date)
     const [date] = dates
       .filter((one) => compareDates(one, today) <= 0)
@@ -97,7 +97,7 @@ function reportReadings(
  */
 export function excludeReversedWrenches(toolbox: Toolbox): {
   readonly toolbox: Toolbox
-  readonly findings: Findings
+  readonly findings: ServiceFindings
 } {
   const document = { kind: 'toolbox', id: toolbox.id } as const
   const findings: Finding<ServiceCodes>[] = []
@@ -119,9 +119,13 @@ export function excludeReversedWrenches(toolbox: Toolbox): {
 const LAST_FULL_YEAR = '9999-01-01'
 
 /** Findings for used wrenches whose calibration has expired or is not recorded. */
-export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], today: DateText): Findings {
+export function checkCalibration(
+  toolbox: Toolbox,
+  wrenches: readonly Id[],
+  today: DateText,
+): ServiceFindings {
   const document = { kind: 'toolbox', id: toolbox.id } as const
-  return wrenches.flatMap((id): Findings => {
+  return wrenches.flatMap((id): ServiceFindings => {
     const wrenchInToolbox = toolbox.wrenches[id]
     if (wrenchInToolbox === undefined) return []
     const { from, interval, cycles, byCycles } = readCalibrationInputs(wrenchInToolbox)

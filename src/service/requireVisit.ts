@@ -14,7 +14,9 @@ export interface VisitFacts {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
   readonly today: DateText
-  /** A writer's procedure to use instead of a built one; its services are the work. Absent: one is built. */
+  /**
+   * A writer's procedure to use instead of a built one; its services are the work. If absent, one is built.
+   */
   readonly procedure?: ProcedureDocument
   /** Logs of other machines with the same sheet; their records of the same work also show its duration. */
   readonly otherLogs?: readonly MachineLog[]
@@ -39,7 +41,7 @@ export interface VisitOptions {
    * else stands.
    */
   readonly raiseOn?: 'stands' | 'ramps'
-  /** The cost of an hour of work; absent: the plan has no cost. */
+  /** The cost of an hour of work; if absent, the plan has no cost. */
   readonly labourRate?: Money
 }
 

@@ -50,7 +50,7 @@ export interface VisitPlan {
   readonly due: readonly PlannedDue[]
   /** The services of this visit. */
   readonly work: readonly PlannedWork[]
-  /** The writer's procedure, if the steps are from one; absent: the steps are built. */
+  /** The writer's procedure, if the steps are from one; absent if the steps are built. */
   readonly procedure?: { readonly id: Id; readonly name: string }
   /** Every leaf of the sheet that the work needs, resolved for this machine. */
   readonly figures: readonly PlannedFigure[]
@@ -78,7 +78,7 @@ export interface VisitPlan {
   readonly usedOil: PlannedUsedOil
   readonly missing: readonly PlannedMissing[]
   readonly sources: Readonly<Record<Id, Source>>
-  /** What the warranty asks of the record of this visit; absent: the sheet states nothing. */
+  /** The facts that the warranty requires in the record of this visit; absent if the sheet states none. */
   readonly warranty?: WarrantyTerms
 }
 
@@ -96,7 +96,7 @@ export interface PlannedTime {
   readonly reasons: readonly Reason[]
 }
 
-/** An amount of money; a type, since it is a param. */
+/** An amount of money; a type because an interface is not assignable to `Params`. */
 export type Money = {
   /** As a decimal number: `65.5`. */
   readonly amount: number
@@ -176,7 +176,7 @@ export interface PlannedOil {
   readonly instances: number
   /** Pointer into `figures` (role `refill`). */
   readonly refill: JsonPointer
-  /** Oil without additive for one instance, and for all; absent: not stated or cannot tell. */
+  /** Oil without additive for one instance, and for all; absent if not stated or `cannot tell`. */
   readonly perInstance?: Quantity<VolumeUnit>
   readonly needed?: Quantity<VolumeUnit>
   /** The oil to measure for one instance, if it differs from the refill: without additive, or a share. */

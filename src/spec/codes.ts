@@ -2,7 +2,7 @@ import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Measure, QuantityCodes, Unit } from '../quantity/index.js'
 
 /** The token expected at an error in a JSON text. */
-export type JsonNeed =
+export type ExpectedJson =
   | 'value'
   | 'key'
   | 'colon'
@@ -14,7 +14,7 @@ export type JsonNeed =
   | 'no-control-character'
 
 /** Values that are not JSON. */
-export type NotPlain =
+export type NotPlainData =
   | 'undefined'
   | 'function'
   | 'symbol'
@@ -173,7 +173,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/yaml-comma-in-braces': { text: string }
   'spec/yaml-comment-in-text': { text: string; comment: string }
   'spec/yaml-key-is-boolean': { key: string }
-  'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
+  'spec/not-json': { line: number; column: number; needs: ExpectedJson; found: string }
   /** A table (CSV) where a document is expected. */
   'spec/table-instead-of-document': { columns: readonly string[] }
   /** A line of a history that cannot be used. */
@@ -191,7 +191,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   /** The last line of a history is incomplete and was not read. */
   'spec/history-cut-off': { line: number }
   'spec/duplicate-key': { key: string }
-  'spec/not-plain-data': { found: NotPlain }
+  'spec/not-plain-data': { found: NotPlainData }
   'spec/forbidden-key': { key: string }
   'spec/too-deep': { limit: number }
   'spec/too-long': { found: string; length: number; limit: number }

@@ -1,5 +1,11 @@
-// The functions and types for other rooms.
-export type { JsonNeed, NotationPart, NotPlain, SpecCodes, TypeName } from './codes.js'
+// The functions and types that other rooms use.
+export type {
+  ExpectedJson,
+  NotationPart,
+  NotPlainData,
+  SpecCodes,
+  TypeName,
+} from './codes.js'
 export * from './diffSheets.js'
 export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } from './documentInputs.js'
 export * from './documents.js'

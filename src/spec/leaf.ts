@@ -88,7 +88,7 @@ export interface OilAdditive {
   readonly volume: SpecValue<VolumeUnit>
   /** True if the refill quantity already includes it. */
   readonly includedInRefill: boolean
-  /** Whether the oil or the additive goes in first. Absent: the manual does not say. */
+  /** Whether the oil or the additive goes in first. Absent if the manual does not say. */
   readonly order?: 'additive first' | 'oil first' | 'not stated'
 }
 
@@ -110,7 +110,7 @@ export interface GradeOil extends OilChoiceBase {
   readonly system: 'SAE J306' | 'SAE J300' | 'ISO VG'
   /** Edition of the system, if the manual names one: `2019`. */
   readonly edition?: string
-  /** Service category such as `GL-4`, `GL-5`; absent: the manual names none. */
+  /** Service category such as `GL-4`, `GL-5`; absent if the manual names none. */
   readonly category?: string
 }
 

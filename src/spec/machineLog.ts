@@ -93,7 +93,7 @@ export type LogEvent =
   | {
       readonly kind: MachineEventKind
       readonly date: DateText
-      /** Ids of the affected gearcases. Absent: the whole machine. */
+      /** Ids of the affected gearcases. If absent, the whole machine. */
       readonly gearcases?: readonly Id[]
       /** A note for later readers. */
       readonly note?: string

@@ -20,7 +20,7 @@ export interface ResolvedRecord {
 type UnknownFields = Record<string, unknown>
 
 const NO_PLACES: ResolvedRecord['places'] = new Map()
-/** What a correction states as a whole. */
+/** Fields that a correction states as a whole. */
 const RESTATED = ['workingTime', 'usedOil', 'usedOilLog', 'photos', 'certificates', 'signature'] as const
 const MERGED_LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
 

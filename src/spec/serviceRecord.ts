@@ -166,7 +166,7 @@ export interface RecordedSample {
   readonly taken?: 'mid-stream' | 'first oil' | 'from the pan' | 'extracted' | 'not known'
   /** The laboratory: `Nordfoss Laboratory`. */
   readonly laboratory?: string
-  /** The laboratory's result, in its own words: `iron 40 mg/kg, normal`. Absent: no result yet. */
+  /** The laboratory's result, in its own words: `iron 40 mg/kg, normal`. Absent if there is no result yet. */
   readonly result?: string
 }
 

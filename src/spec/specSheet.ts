@@ -34,7 +34,7 @@ export interface SheetReference {
   readonly revision: string
 }
 
-/** What a warranty may ask of a service record. */
+/** Facts that a warranty may require in a service record. */
 export const WARRANTY_FACTS = [
   'who did it',
   'photos',
@@ -77,7 +77,7 @@ export interface Machine {
         readonly name: string
         /** The number of wheels on this axle: `2`. */
         readonly wheels: number
-        /** Whether its wheels may be driven onto ramps; absent: the manual does not say. */
+        /** Whether its wheels may be driven onto ramps; absent if the manual does not say. */
         readonly ramps?: boolean
       }
     >
@@ -112,7 +112,7 @@ export interface Support {
 export interface Variant {
   /** The name in plain words: `with loader`. */
   readonly name: string
-  /** The condition for this variant. Absent: only the log can select it. */
+  /** The condition for this variant. If absent, only the log can select it. */
   readonly when?: Condition
 }
 

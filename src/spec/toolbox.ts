@@ -104,7 +104,7 @@ export interface Socket {
   readonly fits: DriveKind
   /** The size as a designation: `10 mm`, `3/8 in`, `T40`. */
   readonly size?: string
-  /** The square drive of a socket or bit. Absent: a key or a spanner. */
+  /** The square drive of a socket or bit. Absent for a key or a spanner. */
   readonly drive?: string
 }
 

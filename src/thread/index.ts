@@ -1,4 +1,4 @@
-// Exports for other rooms.
+// The functions and types that other rooms use.
 
 export { calculatePitchDiameter, calculateStressArea } from './calculateStressArea.js'
 export type { ThreadCodes } from './codes.js'

@@ -26,9 +26,9 @@ export interface AdaptorSetting {
 }
 
 /**
- * Calculates the setting of a torque wrench with a crowfoot or another offset adaptor. Not for straight extensions
- * between square drive and socket: they do not change the setting. To get a mark of the wrench's scale, pass the adaptor
- * to {@link checkWrench}.
+ * Calculates the setting of a torque wrench with a crowfoot or another offset adaptor. Do not use it for straight
+ * extensions between square drive and socket: they do not change the setting. To get a mark of the wrench's scale, pass
+ * the adaptor to {@link checkWrench}.
  *
  * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
  *
@@ -40,9 +40,9 @@ export interface AdaptorSetting {
  * @throws RangeError if L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
  *   out of its range; TypeError for a wrong type or unit
  *
- * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45; US Army TM
- * 1-1500-204-23-9, fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. Some web pages correct only at 90°
- * and not in line; that is wrong: the reverse is true.
+ * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45. US Army TM 1-1500-204-23-9, fig
+ * 8-16. Angled adaptors US Army TM 9-254, fig 4-6. Some web pages correct only at 90° and not in line. That is wrong:
+ * the reverse is true.
  *
  * @example
  * ```ts

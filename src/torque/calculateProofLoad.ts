@@ -13,12 +13,12 @@ export type ProofLoad =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
- * Calculates the tension that a bolt of a stated class withstands without permanent stretch, for
- * {@link clampLoad}. Not for drain plugs, which have no class.
+ * Calculates the tension that a bolt of a stated class withstands without permanent stretch, for {@link
+ * clampLoad}. Do not use it for drain plugs, which have no class.
  *
  * F = S·A, with proof stress S of the class and {@link calculateStressArea} A.
  *
- * Source: ISO 898-1:1999 and SAE J429, both from secondary sources; classes 5.6 and 6.8 were not read and are
+ * Source: ISO 898-1:1999 and SAE J429, both from secondary sources. Classes 5.6 and 6.8 were not read and are
  * left out.
  */
 export function calculateProofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {

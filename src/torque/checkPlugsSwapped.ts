@@ -43,8 +43,8 @@ function calculateDeviationRatio(torque: number, usual: number): number {
  * Checks whether the torques of a gearcase's fill and drain plugs were swapped. Only for plugs with different threads or
  * housings.
  *
- * Source: the tables of {@link findPlugTorqueBand}; the factor of 1.5 is a house rule: correct manuals differ from the tables
- * by about that much.
+ * Source: the tables of {@link findPlugTorqueBand}. The factor of 1.5 is a house rule: correct manuals differ from the
+ * tables by about that much.
  */
 export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
   const [fillPlug, drainPlug] = [readPlug('fill', fill), readPlug('drain', drain)]

@@ -98,7 +98,7 @@ function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWre
  * tightening, use {@link checkWrench}.
  *
  * The search tries every set of wrenches, smallest first. Of the smallest sets it prefers the one with the most `fits`,
- * then the one with the fewest drive adaptors, then the order of the toolbox. The search leaves out tasks that no wrench
+ * then the one with the fewest drive adaptors, then the order of the toolbox. The search omits tasks that no wrench
  * covers.
  *
  * @param wrenches - the toolbox's wrenches by id, at most 20
@@ -110,8 +110,8 @@ function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWre
  *   mark is five times the lowest, so that all settings are between 20 % and 100 % of full scale
  * @throws RangeError for more than 20 wrenches or 500 tasks, TypeError for wrong types
  *
- * Source: house rule; the five-fold range follows from the 20 % practice of ISO 6789:2003; usual ranges (5 to 25, 10 to 50,
- * 20 to 100, 40 to 200) are common practice, no source.
+ * Source: house rule. The five-fold range follows from the 20 % practice of ISO 6789:2003. Usual ranges (5 to 25, 10 to
+ * 50, 20 to 100, 40 to 200) are common practice, no source.
  *
  * @example
  * ```ts

@@ -41,8 +41,8 @@ export type ClampLoad =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
- * Calculates the clamp load that a torque gives in a bolt of a stated class, to check a printed torque. Not for plugs with
- * washers, and never to derive a torque that the manual does not state.
+ * Calculates the clamp load that a torque gives in a bolt of a stated class, to check a printed torque. Do not use it
+ * for plugs with washers, and never to derive a torque that the manual does not state.
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
@@ -52,8 +52,8 @@ export type ClampLoad =
  * @returns loads in N with the share of the proof load, or `cannot tell` if the proof load of the class is not known
  * @throws RangeError for values out of range, TypeError for wrong types
  *
- * Source: short form and K from IFI Technical Data N-12 and N-16, 5th edition, quoted in a machine manual; scatter ±25 %
- * by the IFI note. K is not a friction coefficient.
+ * Source: short form and K from IFI Technical Data N-12 and N-16, 5th edition, quoted in a machine manual. Scatter ±25
+ * % by the IFI note. K is not a friction coefficient.
  *
  * @example
  * ```ts

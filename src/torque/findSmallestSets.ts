@@ -22,7 +22,7 @@ export function findSmallestSets(coveredBy: readonly number[], tools: number): n
   return []
 }
 
-/** Leaves out each job that every tool of another job also covers. */
+/** Omits each job that every tool of another job also covers. */
 function keepDecisiveJobs(coveredBy: readonly number[]): number[] {
   const distinctJobs = [...new Set(coveredBy)]
   return distinctJobs.filter((job) => !distinctJobs.some((other) => other !== job && (other & job) === other))

@@ -58,8 +58,8 @@ const SLIP_RATIOS: readonly {
  * Checks whether a plug's printed torque has the wrong unit (lbf·in for lbf·ft, kgf·m for N·m). Only for drain, fill and
  * level plugs: bolts have other torques.
  *
- * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is that of
- * {@link findPlugTorqueBand}.
+ * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665). The band is that of {@link
+ * findPlugTorqueBand}.
  */
 export function findTorqueSlip(
   torque: StatedValue<TorqueUnit>,

@@ -18,7 +18,7 @@ export interface NutFactorInput {
  *
  * K = (0.16·P + 0.58·d2·µG + D/2·µK) ÷ d, with pitch P, pitch diameter d2, nominal diameter d and bearing diameter D.
  *
- * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (from a
+ * Source: VDI 2230 short formula, from memory. It agrees with the printed fine-thread table of the 2001 edition (from a
  * secondary source) to 2 %.
  */
 export function nutFactor(input: NutFactorInput): number {

@@ -7,7 +7,7 @@ import { requireWrench } from './requireInput.js'
 const MAX_CYCLES = 5000
 
 export interface CalibrationInputs {
-  /** Date of the last calibration; absent: not in the toolbox. */
+  /** Date of the last calibration; absent if not in the toolbox. */
   readonly from?: DateText
   /** The interval to count from that date. */
   readonly interval: IntervalStated
@@ -21,7 +21,7 @@ export interface CalibrationInputs {
  * Reads the calibration date, the limits and the cycles of a torque wrench. It is due after 12 months or 5,000 cycles, whichever comes first.
  * `service/` combines date and interval.
  *
- * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure takes
+ * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article. A workshop's own procedure takes
  * precedence.
  */
 export function readCalibrationInputs(wrench: TorqueWrench): CalibrationInputs {

@@ -22,7 +22,7 @@ export function writePhrasing(phrases: readonly Phrase[]): string {
     .join('')
 }
 
-/** Neighbours of a kind as one piece. */
+/** Neighbouring pieces of one kind are joined. */
 function joinPhrases(phrases: readonly Phrase[]): Phrase[] {
   const joined: { text: string; strong: boolean }[] = []
   for (const { text, strong = false } of phrases) {
@@ -34,7 +34,7 @@ function joinPhrases(phrases: readonly Phrase[]): Phrase[] {
   return joined
 }
 
-/** White space at the ends of a bold piece goes outside it. */
+/** White space at the ends of a bold piece is moved outside it. */
 function splitEnds({ text, strong = false }: Phrase): Phrase[] {
   const inner = strong ? text.trim() : text
   const start = text.indexOf(inner)

@@ -13,7 +13,7 @@ import {
 } from '../spans.js'
 import { type ListItem, type SlipContext, writeWork } from './slipContext.js'
 
-/** The work that counts, with oil, torques, seals and filters; then the shields. */
+/** The work that counts as done, with oil, torques, seals and filters; then the shields. */
 export function writeDone(context: SlipContext): ListItem[] {
   const { slip, catalogue } = context
   const { labels } = catalogue.slip

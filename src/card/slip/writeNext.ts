@@ -38,7 +38,10 @@ export function writeNext(context: SlipContext): ListItem[] {
 
 const isDueNow = (verdict: DueLine['verdict']) => verdict === 'overdue' || verdict === 'due'
 
-/** `due soon, at 801.4 h or on 2024-11-20, whichever comes first`. For a due service only the limits that were reached. */
+/**
+ * `due soon, at 801.4 h or on 2024-11-20, whichever comes first`. A due service shows only the limits that were
+ * reached.
+ */
 function writeLimits(context: SlipContext, due: ServiceDue, pointer: JsonPointer): Line {
   const { words, catalogue } = context
   const { at, on, expected, first, wasDue } = catalogue.slip.labels

@@ -24,7 +24,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (reportReadErrors(sets, io)) return 1
   const findings: Finding[] = []
   const undecided: UndecidedMachine[] = []
-  // Each machine gets the stock left by the machines before it.
+  // Each machine gets the stock that remains after the machines before it.
   const stockBySet = new Map<FileSet, Stock>()
   const kits = listMachines(sets, options).flatMap((machine) => {
     const { log, fileSet } = machine

@@ -87,6 +87,6 @@ function requireRecord({ id, records }: MachineLog, recordId: string | undefined
   if (recordId === undefined || isKnown) return
   const lastIds = visits.slice(-5).map((visit) => visit.id)
   throw new UsageError(
-    `--record ${recordId}: the log of ${id} has no such record; its latest are ${lastIds.join(', ')}`,
+    `--record ${recordId}: the log of ${id} has no such record; its latest records are ${lastIds.join(', ')}`,
   )
 }

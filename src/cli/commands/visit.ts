@@ -37,7 +37,7 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (planned === undefined) return exitCode
   const card = cardModel(planned, en)
   const basePath = join(options.out, planned.value.machine.log)
-  // Render all cards before writing any, so that an error leaves no incomplete set.
+  // Render all cards before writing any, so that an error never results in an incomplete set.
   const files: readonly (readonly [string, string])[] = [
     [`${basePath}.html`, renderHtml(card)],
     [`${basePath}.md`, renderMarkdown(card)],

@@ -5,14 +5,18 @@ import type { CliIo, ExitCode } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 
 /** The answer in one line, and its result. */
-export interface Answer {
+export interface QuestionAnswer {
   readonly text: string
   readonly result: object
   readonly isYes: boolean
 }
 
 /** Prints the answer and the reasons; the exit code is yes or no. */
-export function printAnswer({ values }: ParsedWords, io: CliIo, { text, result, isYes }: Answer): ExitCode {
+export function printAnswer(
+  { values }: ParsedWords,
+  io: CliIo,
+  { text, result, isYes }: QuestionAnswer,
+): ExitCode {
   if (values.format === 'json') io.print(JSON.stringify(result, null, 2))
   else io.print([text, ...explain(result, en).map((reason) => `  ${reason}`)].join('\n'))
   return isYes ? 0 : 1

@@ -96,7 +96,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/sheet-not-found': ({ id, ...names }, say) =>
     `No sheet “${id}” is in this set.${writeSuggestion(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
-    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((knownRevision) => `“${knownRevision}”`))}. Compare the two, then name the right revisionKnown.`,
+    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((knownRevision) => `“${knownRevision}”`))}. Compare the two, then name the right revision.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>

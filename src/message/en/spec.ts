@@ -1,4 +1,4 @@
-import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
+import type { ExpectedJson, NotPlainData, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
 import { describeNotation } from './notation.js'
 import { capitalize, join, writeFactName, writeUnitName } from './words.js'
@@ -24,7 +24,7 @@ const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line-unreadable'
   'replaces-a-part': 'it would replace existing data; each line adds one item to a list',
 }
 
-const JSON_NEEDS: Readonly<Record<JsonNeed, string>> = {
+const JSON_NEEDS: Readonly<Record<ExpectedJson, string>> = {
   value: 'expected a value',
   key: 'expected a key in double quotes (no comma before a closing brace)',
   colon: 'expected a colon',
@@ -37,7 +37,7 @@ const JSON_NEEDS: Readonly<Record<JsonNeed, string>> = {
     'a line end, tab or other control character inside quotes must be written as an escape',
 }
 
-const NOT_PLAIN_NAMES: Readonly<Record<NotPlain, string>> = {
+const NOT_PLAIN_NAMES: Readonly<Record<NotPlainData, string>> = {
   undefined: 'a value that is not defined; omit the key instead',
   function: 'a function',
   symbol: 'a symbol',

@@ -79,7 +79,7 @@ export const stepTexts: StepTexts = {
       jack !== undefined
         ? `Jack: ${jack}`
         : `Raise${part === undefined ? '' : ` for stands (${part})`} (jacking point: see the manual)`,
-    show: () => 'The jack at its lifting point, then the wheel as it leaves the ground.',
+    show: () => 'The jack at its lifting point, then the wheel as it lifts off the ground.',
   },
   'set on stands': {
     full: ({ part }) =>

@@ -9,7 +9,7 @@ import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './ph
 
 /** The ramps of a visit. */
 export interface ChosenRamps {
-  /** Axles whose wheels are driven onto ramps; empty: nothing is raised, or stands are used. */
+  /** Axles whose wheels are driven onto ramps; empty if nothing is raised, or stands are used. */
   readonly axles: readonly Id[]
   readonly onRamps?: RampPosition
   readonly findings: readonly Finding<ProcedureCodes>[]

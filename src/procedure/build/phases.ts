@@ -11,7 +11,7 @@ export function chooseDrainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
-/** The position of a machine on ramps; undefined: it is raised on stands. */
+/** The position of a machine on ramps; undefined if it is raised on stands. */
 export type RampPosition = 'tilted' | 'level' | undefined
 
 /** The phase of filling: raised, unless the level is read on the wheels or the machine is tilted on ramps. */

@@ -17,7 +17,7 @@ export interface ProcedureLine {
   readonly kind: LineKind
   /** Ids of its steps, in order. */
   readonly steps: readonly Id[]
-  /** The part that is worked on; absent: the gearcase or the machine. */
+  /** The part that is worked on; if absent, the gearcase or the machine. */
   readonly on?: JsonPointer
 }
 

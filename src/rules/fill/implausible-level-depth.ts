@@ -10,8 +10,8 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: the value
  * Params: gearcase: its name; below: as first printed
  * Harm: machine
- * Common practice, no source: levels are read with a finger or a bent wire, a few centimetres down at most;
- * the limit of 100 mm is our own estimate.
+ * Common practice, no source: levels are read with a finger or a bent wire, a few centimetres down at most. The limit
+ * of 100 mm is our own estimate.
  */
 export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
   listGearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {

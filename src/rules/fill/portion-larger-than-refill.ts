@@ -11,7 +11,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Params: gearcase: name of the sharing gearcase; portion: low volume of the portion in mL; refill: high volume of
  * the refill in mL
  * Harm: machine
- * House rule; equal volumes are allowed.
+ * House rule. Equal volumes are allowed.
  */
 export const rule = gearcaseRule(
   'fill/portion-larger-than-refill',

@@ -9,7 +9,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Place: the refill; the dry fill of an override that sets only the dry fill
  * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
  * Harm: machine
- * Common practice, no source; equal volumes are allowed.
+ * Common practice, no source. Equal volumes are allowed.
  */
 export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {
   const fill = `/gearcases/${id}/oilSpace/fill`

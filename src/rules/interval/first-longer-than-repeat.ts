@@ -11,7 +11,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * Place: `/services/<id>/intervals/first`
  * Params: by: the longer limits of `hours`, `distance`, `period` in this order
  * Harm: job
- * House rule; equal lengths are allowed.
+ * House rule. Equal lengths are allowed.
  */
 export const rule = scheduleRule('interval/first-longer-than-repeat', 'warning', ({ path, intervals }) => {
   const first = readComparableLimits(intervals.first)

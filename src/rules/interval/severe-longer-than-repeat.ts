@@ -9,7 +9,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * Place: `/services/<id>/intervals/severe/factor`, or `…/severe/interval/<limit>`
  * Params: by: `factor`, or the limit that is longer: `hours`, `distance` or `period`
  * Harm: job
- * House rule; equal lengths are allowed.
+ * House rule. Equal lengths are allowed.
  */
 export const rule = scheduleRule(
   'interval/severe-longer-than-repeat',

@@ -6,11 +6,11 @@ import { logRule } from '../ruleMakers.js'
  * machine was used.
  * Judges: Every entry of `pauses`, for each of the two meters. Finds a pause whose first and last readings
  * differ; readings on its first and last day are included. Skipped for a meter with a swap, reset or rollover
- * in the pause, nor for a pause that ends before it starts.
+ * in the pause, and for a pause that ends before it starts.
  * Place: `/pauses/<place>`
  * Params: meter: `hours` or `distance`; first: the first reading; last: the last one
  * Harm: record
- * House rule; information only.
+ * House rule. Information only.
  */
 export const rule = logRule('log/meter-through-pause', 'info', ({ document }) =>
   (document.pauses ?? []).flatMap(({ from, to }, place) =>

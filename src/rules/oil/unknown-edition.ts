@@ -21,7 +21,7 @@ import { oilsRule } from '../ruleMakers.js'
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in
  * the order of `grades`, including those without the grade
  * Harm: job
- * Source: SAE J306 by edition, as quoted by lubricant makers; 1991 and 1998, and the years of SAE J300, from
+ * Source: SAE J306 by edition, as quoted by lubricant makers. 1991 and 1998, and the years of SAE J300, from
  * memory.
  */
 export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices }) =>

@@ -11,7 +11,7 @@ import { intervalRule } from '../ruleMakers.js'
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other distance
  * Harm: job
- * House rule; information only.
+ * House rule. Information only.
  */
 export const rule = intervalRule(
   'quantity/interval-distances-differ',

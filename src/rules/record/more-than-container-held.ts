@@ -13,7 +13,7 @@ import { recordRule } from '../ruleMakers.js'
  * Params: container: its name; used: the total of the record, in mL; held: the volume in the stock, in mL,
  * without the extra container
  * Harm: record
- * House rule; the extra container is our own estimate.
+ * House rule. The extra container is our own estimate.
  */
 export const rule = recordRule('record/more-than-container-held', 'warning', ({ document, log, set }) => {
   if (log?.records.some(({ id }) => id === document.id)) return []

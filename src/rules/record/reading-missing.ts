@@ -4,7 +4,7 @@ import { recordRule } from '../ruleMakers.js'
  * A record without a reading of a meter that the machine has. The next service by that meter cannot be
  * counted from this record.
  * Judges: Each meter of the log, `hours` then `distance`. Finds a meter without a reading in the record.
- * Skipped without the log, and for a correction: it need not repeat what it leaves unchanged.
+ * Skipped without the log, and for a correction: it need not repeat unchanged readings.
  * Place: `/readings`
  * Params: meter: `hours` or `distance`
  * Harm: record

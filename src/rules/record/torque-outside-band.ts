@@ -15,8 +15,8 @@ import { recordedTighteningRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as first
  * printed; side: `below` or `above` the band
  * Harm: machine
- * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a
- * secondary source); the half is our own estimate.
+ * House rule. The tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a
+ * secondary source). The half is our own estimate.
  */
 export const rule = recordedTighteningRule(
   'record/torque-outside-band',

@@ -5,9 +5,10 @@ import { recordRule } from '../ruleMakers.js'
 /**
  * A record without what the warranty asks of it, by the sheet: a claim may fail for a missing photo, number or signature. Add it by a
  * correction while it can still be found.
- * Judges: Every record with `detail` of `full` and work that was done, on a sheet with `warranty`, except corrections: what they add counts in
- * the record that they correct. Finds each fact of `asks` that is missing: `by`, `photos`, `signature`; the `batch` of an oil
- * that went in; the `partNumber` of a new seal or filter; a certificate of a wrench of a `torque set`. A `?` is missing.
+ * Judges: Every record with `detail` of `full` and work that was done, on a sheet with `warranty`, except corrections:
+ * what they add counts in the record that they correct. Finds each fact of `asks` that is missing: `by`, `photos`,
+ * `signature`; the `batch` of an oil that went in; the `partNumber` of a new seal or filter; a certificate of a wrench
+ * of a `torque set`. A `?` counts as missing.
  * Place: the record
  * Params: lacks: the missing facts, as the sheet writes them
  * Harm: record
@@ -16,16 +17,16 @@ import { recordRule } from '../ruleMakers.js'
 export const rule = recordRule('record/warranty-facts-missing', 'warning', ({ document, sheet }) => {
   const asks = sheet?.document.warranty?.asks ?? []
   const { detail, corrects, entries } = document
-  const isWork = detail === 'full' && corrects === undefined
-  if (!isWork || !entries.some(({ notDone }) => notDone === undefined)) return []
-  const lacks = asks.filter((fact) => !HAS[fact](document))
+  const hasWork = detail === 'full' && corrects === undefined
+  if (!hasWork || !entries.some(({ notDone }) => notDone === undefined)) return []
+  const lacks = asks.filter((fact) => !FACT_CHECKS[fact](document))
   return lacks.length === 0 ? [] : [{ path: '', params: { lacks } }]
 })
 
 const isGiven = (text: string | undefined) => text !== undefined && text !== '?'
 
-/** Whether a record has a fact wherever it belongs. */
-const HAS: { readonly [Fact in WarrantyFact]: (record: ServiceRecord) => boolean } = {
+/** Whether a record states a fact in every place where it belongs. */
+const FACT_CHECKS: { readonly [Fact in WarrantyFact]: (record: ServiceRecord) => boolean } = {
   'who did it': ({ by }) => isGiven(by),
   photos: ({ photos = [] }) => photos.some(({ file }) => isGiven(file)),
   signature: ({ signature }) => isGiven(signature?.name),

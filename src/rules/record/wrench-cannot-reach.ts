@@ -15,7 +15,7 @@ import { recordedTighteningRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of
  * each reason
  * Harm: machine
- * Source: the judgement of `judgeWrenchSetting`; ISO 6789:2017 as quoted by tool makers.
+ * Source: the judgement of `judgeWrenchSetting`. ISO 6789:2017 as quoted by tool makers.
  */
 export const rule = recordedTighteningRule(
   'record/wrench-cannot-reach',

@@ -8,7 +8,7 @@ import { sealRule } from '../ruleMakers.js'
  * Place: `<seal>/replace`
  * Params: part: the name of the part (see terms)
  * Harm: machine
- * Common practice; no source that we read says single use.
+ * Common practice. No source that we read says single use.
  */
 export const rule = sealRule('seal/crush-washer-reused', 'warning', ({ path, seal, on }) => {
   if (seal.kind !== 'crush washer' || seal.replace !== 'on condition') return []

@@ -9,7 +9,7 @@ import { sealRule } from '../ruleMakers.js'
  * Place: `<seal>/cureBeforeOil`
  * Params: part: the name of the part (see terms)
  * Harm: job
- * House rule; information only.
+ * House rule. Information only.
  */
 export const rule = sealRule('seal/cure-of-zero', 'info', ({ path, seal, on }) => {
   if (seal.kind !== 'liquid gasket' || seal.cureBeforeOil.kind === 'not stated') return []

@@ -13,7 +13,7 @@ import { sealRule } from '../ruleMakers.js'
  * Place: the seal
  * Params: part: the name of the part (see terms); inside: in mm; thread: as written
  * Harm: job
- * Common practice, no source: a ring is stretched a little over the neck of the thread; the limits are our
+ * Common practice, no source: a ring is stretched a little over the neck of the thread. The limits are our
  * own estimates.
  */
 export const rule = sealRule('seal/o-ring-far-from-plug', 'warning', ({ path, seal, on }) => {

@@ -14,7 +14,7 @@ import { documentRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms), or the name of the ring in the stock; reason: code and params of
  * the judgement
  * Harm: job
- * Source: AS568 rows 0xx to 2xx, from a secondary source; JIS B 2401 rows from memory.
+ * Source: AS568 rows 0xx to 2xx, from a secondary source. JIS B 2401 rows from memory.
  */
 export const rule = documentRule('spec-sheet', 'stock')(
   'seal/o-ring-size-differs',

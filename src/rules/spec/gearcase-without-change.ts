@@ -8,7 +8,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Place: `/gearcases/<id>`
  * Params: gearcase: its name
  * Harm: machine
- * Common practice, no source; waive the finding if the gearcase is filled for life.
+ * Common practice, no source. Waive the finding if the gearcase is filled for life.
  */
 export const rule = gearcaseRule(
   'spec/gearcase-without-change',

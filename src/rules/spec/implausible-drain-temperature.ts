@@ -10,7 +10,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: the value
  * Params: gearcase: its name; temperature: as first printed
  * Harm: injury
- * Common practice, no source: gear oil is drained warm, at 30 to 60 °C; the limit of 80 °C is our own estimate.
+ * Common practice, no source: gear oil is drained warm, at 30 to 60 °C. The limit of 80 °C is our own estimate.
  */
 export const rule = sheetRule('spec/implausible-drain-temperature', 'warning', ({ sheet }) =>
   listGearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {

@@ -9,7 +9,7 @@ import { intervalRule } from '../ruleMakers.js'
  * Place: `<interval>/hours`
  * Params: hours: as printed
  * Harm: machine
- * Common practice, no source: such changes are due every 100 to 1500 h; the limit of 2000 h is our own estimate.
+ * Common practice, no source: such changes are due every 100 to 1500 h. The limit of 2000 h is our own estimate.
  */
 export const rule = intervalRule('spec/implausible-hours', 'warning', ({ interval, path }) => {
   const { hours } = interval

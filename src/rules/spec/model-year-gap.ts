@@ -7,7 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: `/machine/variants/<id>/when/modelYears` of the later variant
  * Params: from: the first missing year; to: the last missing year
  * Harm: record
- * House rule; information only.
+ * House rule. Information only.
  */
 export const rule = sheetRule('spec/model-year-gap', 'info', ({ document }) => {
   const variants = Object.entries(document.machine.variants).map(([id, { when = {} }]) => ({ id, when }))

@@ -8,7 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: `/overrides/<place>/set/<place>/to`
  * Params: target: the overridden pointer
  * Harm: record
- * House rule; information only.
+ * House rule. Information only.
  */
 export const rule = sheetRule('spec/override-equals-base', 'info', ({ document, sheet }) =>
   sheet.leaves.flatMap(({ leaf, path, replaces }) => {

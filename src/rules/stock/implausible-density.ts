@@ -8,7 +8,7 @@ import { containerRule } from '../ruleMakers.js'
  * Place: `/containers/<id>/oil/density15`
  * Params: container: its name; density: as written
  * Harm: job
- * Common practice, no source: gear oils have 850 to 920 kg/m³, some polyglycols 1050; the limits are our own
+ * Common practice, no source: gear oils have 850 to 920 kg/m³, some polyglycols 1050. The limits are our own
  * estimates.
  */
 export const rule = containerRule(

@@ -6,7 +6,7 @@ import { containerRule } from '../ruleMakers.js'
  * Place: `/containers/<id>/oil/pourPoint`
  * Params: container: its name; pourPoint: as written
  * Harm: machine
- * Common practice, no source: gear oils pour at −10 to −50 °C, the thickest at about 0 °C; the limit is our own
+ * Common practice, no source: gear oils pour at −10 to −50 °C, the thickest at about 0 °C. The limit is our own
  * estimate.
  */
 export const rule = containerRule(

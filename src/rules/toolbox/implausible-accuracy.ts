@@ -8,8 +8,8 @@ import { wrenchRule } from '../ruleMakers.js'
  * Place: `/wrenches/<id>/accuracy/percent`
  * Params: wrench: its name; percent: as written
  * Harm: machine
- * Common practice, no source; the quarter is a house rule. ISO 6789 permits small tools at most 6 %, as
- * quoted by tool makers.
+ * Common practice, no source. The quarter is a house rule. ISO 6789 permits small tools at most 6 %, as quoted by
+ * tool makers.
  */
 export const rule = wrenchRule('toolbox/implausible-accuracy', 'error', ([id, { name, accuracy }]) =>
   accuracy.kind === 'ISO 6789' || accuracy.percent < 25

@@ -9,7 +9,7 @@ import { toolboxRule } from '../ruleMakers.js'
  * Place: `/stands/<id>/rating`, `/ramps/<id>/rating` or `/jacks/<id>/rating`
  * Params: tool: its name; rating: as written
  * Harm: injury
- * Common practice, no source: the limits are our own estimates; stands for such machines are rated from 500 kg to 10
+ * Common practice, no source: the limits are our own estimates. Stands for such machines are rated from 500 kg to 10
  * t.
  */
 export const rule = toolboxRule(

@@ -9,7 +9,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * Place: `/wrenches/<id>/scales/<place>` of the later scale
  * Params: wrench: its name; first: the end of the first scale; other: the end of this scale
  * Harm: machine
- * Common practice, no source; the quarter is a house rule, wide enough for scales with different round ends.
+ * Common practice, no source. The quarter is a house rule, wide enough for scales with different round ends.
  */
 export const rule = wrenchRule('toolbox/scales-disagree', 'error', ([id, { name, scales }]) => {
   const [first, ...others] = scales

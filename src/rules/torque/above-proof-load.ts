@@ -12,7 +12,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N
  * Harm: machine
- * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, from a secondary
+ * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual. Proof stresses of ISO 898-1:1999, from a secondary
  * source.
  */
 export const rule = tighteningRule('torque/above-proof-load', 'error', (indexedTightening) => {

@@ -16,7 +16,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Params: gearcase: its name; fill: torque of the fill plug as first printed; drain: torque of the drain plug
  * as first printed
  * Harm: machine
- * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, from a secondary source.
+ * Common practice, no source. Judged against the plug torques of MTN 5183-1 and -6, from a secondary source.
  */
 export const rule = gearcaseRule(
   'torque/fill-and-drain-swapped',

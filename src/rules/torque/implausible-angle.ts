@@ -10,7 +10,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Place: `<tightening>/thenAngle`
  * Params: part: the name of the part (see terms); angle: as first printed
  * Harm: machine
- * Common practice, no source: bolts tightened by angle are turned 30° to 180°; the limit of a whole turn is
+ * Common practice, no source: bolts tightened by angle are turned 30° to 180°. The limit of a whole turn is
  * our own estimate.
  */
 export const rule = tighteningRule(

@@ -8,7 +8,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Place: `<tightening>/max`, or `<tightening>/min`
  * Params: part: the name of the part (see terms); turns: as written
  * Harm: machine
- * Common practice, no source: taper plugs are turned one and a half to three turns past finger tight; the
+ * Common practice, no source: taper plugs are turned one and a half to three turns past finger tight. The
  * limit of 5 is our own estimate.
  */
 export const rule = tighteningRule('torque/implausible-turns', 'warning', ({ path, tightening, on }) => {

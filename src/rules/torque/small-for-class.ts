@@ -11,8 +11,8 @@ import { tighteningRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N
  * Harm: machine
- * Common practice, no source: bolts are usually tightened to about three quarters of their proof load, some
- * in soft housings to a third; the limit of a tenth is our own estimate.
+ * Common practice, no source: bolts are usually tightened to about three quarters of their proof load, some in soft
+ * housings to a third. The limit of a tenth is our own estimate.
  */
 export const rule = tighteningRule('torque/small-for-class', 'warning', (indexedTightening, { sheet }) => {
   const { path, tightening } = indexedTightening

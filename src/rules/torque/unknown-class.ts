@@ -11,7 +11,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); propertyClass: as written; meant: the class with a point
  * instead of the comma, absent if that is not a class either
  * Harm: job
- * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, from a secondary source; the others, and
+ * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, from a secondary source. The others, and
  * those of ISO 3506-1, from memory.
  */
 export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>

@@ -3,7 +3,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { findUnit } from './findUnit.js'
-import { MAX_NOTATION_LENGTH, type Notation, type Slip } from './notation.js'
+import { type CommonSlip, MAX_NOTATION_LENGTH, type Notation } from './notation.js'
 import { readNotation } from './readNotation.js'
 
 /** The index where reading stopped, and what was expected there. */
@@ -63,7 +63,7 @@ function findSegment(text: string, at: number) {
  * Common spellings, with those of the notation. Each is tried alone, and kept if more of the text can then be
  * read.
  */
-const COMMON_SLIPS: readonly Slip[] = [
+const COMMON_SLIPS: readonly CommonSlip[] = [
   [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
   [/ {2,}|^ +| +$/g, ''],
   [/(\d)½/g, '$1 1/2'],

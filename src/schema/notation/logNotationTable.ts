@@ -2,7 +2,7 @@ import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
 import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
-import type { Collected, Holder, MakeDefault, PlaceRow } from './placeTable.js'
+import type { CollectedObject, Holder, MakeDefault, PlaceRow } from './placeTable.js'
 import { makeTable, nameFromDocumentId } from './placeTable.js'
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
 import { readByPointer, readList } from './readList.js'
@@ -59,7 +59,7 @@ const logNotations = () => ({
 export type LogNotation = keyof ReturnType<typeof logNotations>
 
 /** Converts the readings of each day into the meters of a log. */
-function collectMeters(days: readonly Holder[]): Collected {
+function collectMeters(days: readonly Holder[]): CollectedObject {
   const value: Record<string, { readonly unit: unknown; readonly readings: object[] }> = {}
   const places = days.flatMap((dayReadings, of) =>
     ['hours', 'distance'].flatMap((meter) => {

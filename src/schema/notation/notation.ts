@@ -2,7 +2,7 @@ import { buildOnce } from '../shapes/makeShape.js'
 import type { Piece } from './piece.js'
 
 /** A common spelling, and the right one. */
-export type Slip = readonly [written: RegExp, meant: string]
+export type CommonSlip = readonly [written: RegExp, meant: string]
 
 /** A notation: the pieces of its texts, and the texts that it excludes. */
 export interface Notation {
@@ -11,13 +11,13 @@ export interface Notation {
   /** Texts that match this are rejected, whatever the pieces accept. */
   readonly forbiddenPattern: string
   /** Slips that occur only in texts of its documents. */
-  readonly slips: readonly Slip[]
+  readonly slips: readonly CommonSlip[]
 }
 
 /** Notations by name, each made at its first use. */
 export function makeNotations<Name extends string>(
   pieces: { readonly [NotationName in Name]: () => Piece },
-  slips: readonly Slip[] = [],
+  slips: readonly CommonSlip[] = [],
 ): { readonly [NotationName in Name]: Notation } {
   const notations = Object.entries<() => Piece>(pieces).map(([name, make]) => {
     // `none` is only for seals, and a place is free text.

@@ -55,7 +55,7 @@ export interface PlaceRow<Name extends string = string> {
   readonly byPointer?: Name
   /** An object may be a list of texts, all in one of these notations; `collect` makes the object. */
   readonly lists?: readonly Name[]
-  readonly collect?: (values: readonly Holder[]) => Collected
+  readonly collect?: (values: readonly Holder[]) => CollectedObject
   /** A list of ids may replace a record of objects with only a name. */
   readonly isListOfIds?: true
 }
@@ -64,7 +64,7 @@ export interface PlaceRow<Name extends string = string> {
  * The object made of a list of texts. For each pointer in it: the index of its text, and the part of that
  * text.
  */
-export interface Collected {
+export interface CollectedObject {
   readonly value: Holder
   readonly places: readonly { readonly full: JsonPointer; readonly of: number; readonly part: string }[]
 }

@@ -113,7 +113,7 @@ const toolboxNotations = () =>
 
 export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 
-/** `internal hex 8 mm`: the id tells nothing more. */
+/** `internal hex 8 mm`: the id adds nothing to it. */
 const socketName: MakeDefault = ({ holder: { fits, size } }) =>
   typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
 

@@ -72,7 +72,7 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   readings: ({ hours, distance }, source) =>
     joinParts(hours && quantity(hours, source), distance && quantity(distance, source)),
   oilUsed,
-  // Called only at use: a bundle that only reads would keep a table made by calls.
+  // Called only at use: otherwise a bundle that only reads would keep the table.
   entry: (input, source) => writeEntry(quantity, oilUsed, tightened)(input, source),
   tightened,
   sealDone: ({ done, partNumber }) => joinParts(done, partNumber && `part ${partNumber}`),

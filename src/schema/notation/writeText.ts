@@ -9,7 +9,7 @@ import { formatBand, formatPrinted, formatSeal, isNotStated, joinParts, value } 
  * can express the value.
  */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
-  // Merged at use: a bundle that only reads would keep a table merged at import.
+  // Merged only at use: otherwise a bundle that only reads would keep the table.
   return { ...SHEET_WRITERS, ...MEASURED_WRITERS }[name](value, source)
 }
 
