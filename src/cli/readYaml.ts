@@ -125,8 +125,9 @@ const INDENT_CHARACTERS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x
 type YamlCode = Extract<keyof SpecCodes, `spec/yaml-${string}`>
 
 /**
- * Finds YAML that means something else than it seems: a comma that ends a text in braces, a `#` that starts a
- * comment inside a text, and a key that is true or false. Only warnings: the data is read as YAML defines it.
+ * Finds YAML that does not mean what it seems to mean: a comma that ends a text in braces, a `#` that starts
+ * a comment inside a text, and a key that is true or false. Only warnings: the data is read as YAML defines
+ * it.
  */
 function findYamlSlips(root: ParsedNode | null, document: Finding['document']): readonly Finding[] {
   const findings: Finding[] = []

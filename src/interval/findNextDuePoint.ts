@@ -1,4 +1,4 @@
-import type { DueCase, Origin } from './dueCase.js'
+import type { CountOrigin, DueCase } from './dueCase.js'
 import type { Limit, Limits } from './readLimits.js'
 import { addLimit, findPoint, type LimitScale } from './readMeterScale.js'
 
@@ -65,7 +65,7 @@ export function findNextDuePoint(
 }
 
 /** The position of an origin on the scale; NaN if it cannot be compared with the current reading. */
-function findPosition({ unit, points }: LimitScale, origin: Origin): number {
+function findPosition({ unit, points }: LimitScale, origin: CountOrigin): number {
   if (unit === 'd') return origin.day
   const point = findPoint(points, origin)
   return point && point.stretch === points.at(-1)?.stretch ? point.count : NaN

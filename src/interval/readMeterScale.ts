@@ -4,7 +4,7 @@ import type { MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
 import { countPauseDays } from './countPauseDays.js'
-import type { DueCase, Origin } from './dueCase.js'
+import type { CountOrigin, DueCase } from './dueCase.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityFromCounts } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
@@ -46,7 +46,7 @@ export function readMeterScale(
     age: today - now.day - countPauseDays(log.pauses, now.day, today),
     earlierCounts,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
-    read: { date: now.date, meter: quantityFromCounts(now.shown, unit) },
+    reading: { date: now.date, meter: quantityFromCounts(now.shown, unit) },
     points: points.slice(at),
   }
 }
@@ -57,7 +57,7 @@ const MACHINE_ZERO = { count: 0, shown: 0, stretch: 0 }
 /** The reading of a record, otherwise the smallest of its day, since the earlier due point is the safe one. */
 export function findPoint(
   points: readonly MeterPoint[],
-  { since, day, record }: Origin,
+  { since, day, record }: CountOrigin,
 ): Pick<MeterPoint, 'count' | 'shown' | 'stretch'> | undefined {
   if (since === 'first use') return MACHINE_ZERO
   let firstOfDay: MeterPoint | undefined
@@ -80,7 +80,7 @@ export interface LimitScale {
   /** The counts of a meter's earlier displays; points are shown as readings of the current display. */
   readonly earlierCounts: number
   readonly from: NonNullable<DueLine['from']>
-  readonly read: NonNullable<DueLine['now']>
+  readonly reading: NonNullable<DueLine['now']>
   /** The readings of a meter's current stretch. */
   readonly points: readonly MeterPoint[]
 }

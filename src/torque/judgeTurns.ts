@@ -36,7 +36,7 @@ type TurnsBand =
       readonly verdict: 'turns'
       /** Turns past finger tight. */
       readonly min: number
-      /** Absent: the manual gives no maximum; never assume one. */
+      /** Absent if the manual gives no maximum; never assume one. */
       readonly max?: number
       readonly reasons: readonly Reason[]
     }

@@ -18,8 +18,8 @@ export const isDisputed = ({ disagreements }: SheetIndex, path: JsonPointer): bo
   disagreements.some((disagreement) => disagreement.path === path || disagreement.path.startsWith(`${path}/`))
 
 /**
- * The lowest and highest of the first printed figures of a stated value, in `unit`. Undefined without a
- * figure or for another measure; other rules report these.
+ * The lowest and highest of the first printed figures of a stated value, in `unit`. Undefined if the value
+ * has no figure or another measure; other rules report these.
  */
 export function readStatedRange(value: StatedValue, unit: Unit) {
   if (measureOf(value.unit) !== measureOf(unit) || !hasFigure(value)) return undefined

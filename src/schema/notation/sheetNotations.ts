@@ -5,7 +5,7 @@ import { createMistakeReporter } from '../reportMistake.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { explainText } from './explainText.js'
 import { drive, interval, oils, place, seal, severeUse, tightening, window } from './leafNotations.js'
-import { makeNotations, type Slip } from './notation.js'
+import { type CommonSlip, makeNotations } from './notation.js'
 import {
   access,
   axle,
@@ -87,7 +87,7 @@ export function parseNotation(
 }
 
 /** Common slips in texts of a sheet, besides those of all texts. */
-const SHEET_SLIPS: readonly Slip[] = [
+const SHEET_SLIPS: readonly CommonSlip[] = [
   [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
   [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],
   [/^(?:≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
