@@ -21,7 +21,7 @@ let style: string | undefined
  * @returns CSS, the same bytes for the same version of this package
  * @throws TypeError if `card` is not a card
  *
- * Source: Content Security Policy Level 3, `style-src`; from memory.
+ * Source: Content Security Policy Level 3, `style-src`, from memory.
  *
  * @example
  * ```ts

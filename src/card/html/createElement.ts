@@ -3,12 +3,12 @@ export interface Html {
   readonly html: string
 }
 
-/** A text is escaped; what is undefined is left out. */
+/** Texts are escaped; undefined values are omitted. */
 export type HtmlChild = Html | string | undefined | readonly HtmlChild[]
 
 export type HtmlAttributes = Readonly<Record<string, string | number | undefined>>
 
-/** Elements without content and end tag. */
+/** Elements without content or end tag. */
 const VOID = new Set(['meta', 'link', 'input'])
 
 /** Writes an HTML element; texts are escaped. `p.note` has the class `note`. */
