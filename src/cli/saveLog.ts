@@ -1,9 +1,12 @@
 import { isMap, isSeq, parseDocument, stringify } from 'yaml'
+import type { Finding } from '../base/index.js'
+import { checkDocuments, type DocumentSet } from '../rules/index.js'
 import { writeHistory } from '../schema/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { isHistoryPath } from './isHistoryPath.js'
 import { listDocuments, readDocuments } from './readDocuments.js'
+import type { Options } from './readOptions.js'
 import { writeOut } from './writeOut.js'
 
 /**
@@ -108,4 +111,18 @@ function isObject(value: unknown): value is Record<string, unknown> {
 
 function isPrefix(from: readonly unknown[], to: readonly unknown[]): boolean {
   return from.every((item, index) => JSON.stringify(item) === JSON.stringify(to[index]))
+}
+
+/** Findings caused by new entries of a log; the set has the log before the change. */
+export function findNewMistakes(
+  before: DocumentSet,
+  after: MachineLog,
+  { today }: Pick<Options, 'today'>,
+): readonly Finding[] {
+  const logs = before.logs.map((named) =>
+    named.document.id === after.id ? { ...named, document: after } : named,
+  )
+  const makeKey = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
+  const known = new Set(checkDocuments(before, { today }).map(makeKey))
+  return checkDocuments({ ...before, logs }, { today }).filter((finding) => !known.has(makeKey(finding)))
 }

@@ -2,7 +2,6 @@ import { asText } from '../base/index.js'
 import { type DateText, dayNumberOf } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { addUpReadings, type MeterChange } from './addUpReadings.js'
-import { insertByDay } from './insertByDay.js'
 import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityFromCounts } from './meterCount.js'
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
@@ -91,5 +90,21 @@ function addPoint(
     insertByDay(points, point)
   } else if (list === 'readings') {
     noteReading(state, 'interval/date-in-the-future', 'error', point, { what: name, date })
+  }
+}
+
+interface DatedItem {
+  readonly day: number
+  readonly shown?: number
+}
+
+/** Inserts an item sorted by day, then by reading; equal items keep their order. */
+export function insertByDay<Item extends DatedItem>(list: Item[], item: Item): void {
+  for (let at = list.push(item) - 1; at > 0; at--) {
+    const before = list[at - 1]
+    if (!before || before.day < item.day) return
+    if (before.day === item.day && !(Number(before.shown) > Number(item.shown))) return
+    list[at] = before
+    list[at - 1] = item
   }
 }

@@ -16,8 +16,7 @@ import { makeWriter } from './build/writer.js'
 import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
 import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
-import { listJobs } from './listJobs.js'
-import { hasFiguresOnly, includesLevelCheck, mustNotRun, type OilJob } from './oilJob.js'
+import { hasFiguresOnly, includesLevelCheck, listJobs, mustNotRun, type OilJob } from './listJobs.js'
 
 /** The machine and the services that a procedure is written for. */
 export interface BuildFacts {

@@ -2,8 +2,7 @@ import type { Finding } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
-import { listJobs } from './listJobs.js'
-import { mustNotRun } from './oilJob.js'
+import { listJobs, mustNotRun } from './listJobs.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** The machine and the jobs of a procedure, with findings about the whole document. */

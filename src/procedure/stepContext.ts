@@ -11,7 +11,7 @@ import type {
   ShieldLayout,
 } from './layout.js'
 import { findOwner, makeInstanceKey, makeStateKey } from './layout.js'
-import type { OilJob } from './oilJob.js'
+import type { OilJob } from './listJobs.js'
 import type { MutableState } from './state.js'
 
 /** A step without its id. */

@@ -1,5 +1,4 @@
-import type { PrintedBand } from './printed.js'
-import type { Measure, Unit } from './unit.js'
+import type { Measure, PrintedBand, Unit } from './unit.js'
 
 /** A known mistake in a second printed figure, found by the ratio of the two. */
 export type FigureSlip =

@@ -1,12 +1,11 @@
 import type { Reason } from '../base/index.js'
 import type { FigureSlip, QuantityCodes } from './codes.js'
-import { add, compareExact, divide, type Exact, exactOf, multiply, subtract } from './exact.js'
+import type { Exact } from './exact.js'
+import { add, compareExact, divide, exactOf, findNearestDouble, multiply, subtract } from './exact.js'
 import { type BandSpans, type FigureSpan, readBandSpans } from './figureSpan.js'
-import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
-import type { PrintedBand } from './printed.js'
 import { requireBand } from './requireQuantity.js'
-import type { Unit } from './unit.js'
+import type { PrintedBand, Unit } from './unit.js'
 
 /** The result of comparing two printed values of one thing. */
 export interface PrintedComparison {

@@ -1,5 +1,4 @@
-import { type Exact, exactOfDouble, greatestCommonDivisor, subtract } from './exact.js'
-import { findNearestDouble } from './findNearestDouble.js'
+import { type Exact, exactOfDouble, findNearestDouble, greatestCommonDivisor, subtract } from './exact.js'
 import { findUnitPair } from './findUnitPair.js'
 import type { Unit } from './unit.js'
 

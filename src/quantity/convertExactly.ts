@@ -7,10 +7,10 @@ import {
   divide,
   exactOf,
   exactOfDouble,
+  findNearestDouble,
   multiply,
   subtract,
 } from './exact.js'
-import { findNearestDouble } from './findNearestDouble.js'
 import { findUnitPair } from './findUnitPair.js'
 import { UNIT_FACTORS, type Unit } from './unit.js'
 import { FACTORS_BY_MEASURE } from './unitFactors.js'

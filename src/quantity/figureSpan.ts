@@ -1,7 +1,6 @@
 import { add, type Exact, exactOf, multiply, powerOfTen } from './exact.js'
 import { countDecimals, requireFigure } from './figure.js'
-import type { PrintedBand } from './printed.js'
-import type { Figure } from './unit.js'
+import type { Figure, PrintedBand } from './unit.js'
 
 /**
  * The range of a printed figure's true value, `center` ± `halfWidth`; `lastPlaceUnit` is one unit of its last

@@ -1,7 +1,7 @@
 import { quoteValue } from '../base/index.js'
-import { add, divide, type Exact, exactOf, multiply, subtract } from './exact.js'
+import { add, divide, type Exact, exactOf, findNearestDouble, multiply, subtract } from './exact.js'
 import { isUnit, measureOf } from './measureOf.js'
-import { UNIT_FACTORS, type Unit } from './unit.js'
+import { type PrintedQuantity, type Quantity, UNIT_FACTORS, type Unit } from './unit.js'
 import { TEMPERATURE_SHIFTS } from './unitFactors.js'
 
 /** to = from × `ratio` + `offset`, exactly. */
@@ -29,4 +29,22 @@ export function convertExact(value: Exact, from: Unit, to: Unit): Exact {
   if (from === to && isUnit(from)) return value
   const { ratio, offset } = findUnitPair(from, to)
   return add(multiply(value, ratio), offset)
+}
+
+/** The exact value of a quantity in the unit `to` (a figure, or a JSON number by its shortest decimal). */
+export function exactIn({ value, unit }: Quantity | PrintedQuantity, to: Unit): Exact {
+  return convertExact(exactOf(value), unit, to)
+}
+
+/** Converts an exact value in the unit `from` to a quantity in `unit`, rounded once. */
+export function findNearestQuantity<U extends Unit>(value: Exact, from: Unit, unit: U): Quantity<U> {
+  return { value: findNearestDouble(convertExact(value, from, unit)), unit }
+}
+
+/**
+ * Converts an amount of a document (figure or JSON number): 1.001 L is 1001 mL. It accepts every amount of a
+ * document; {@link convert} uses the binary value of a number, and throws below the normal doubles.
+ */
+export function convertAmount<U extends Unit>(amount: Quantity | PrintedQuantity, unit: U): Quantity<U> {
+  return findNearestQuantity(exactIn(amount, unit), unit, unit)
 }

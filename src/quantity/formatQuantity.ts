@@ -1,7 +1,6 @@
 import { requireObject } from '../base/index.js'
 import { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
-import type { PrintedBand } from './printed.js'
-import type { PrintedQuantity, Quantity, Unit } from './unit.js'
+import type { PrintedBand, PrintedQuantity, Quantity, Unit } from './unit.js'
 import { unitSymbol } from './unitSymbol.js'
 
 /**

@@ -6,27 +6,25 @@ export { compareFigures, compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
 export { convertColumn } from './convertColumn.js'
 export { convertFigure } from './convertFigure.js'
+export type { Exact } from './exact.js'
 export {
   add,
   compareExact,
   divide,
-  type Exact,
   exactOf,
+  findNearestDouble,
   formatExact,
   minExact,
   multiply,
   roundExact,
   subtract,
 } from './exact.js'
-export { convertAmount, exactIn, findNearestQuantity } from './exactIn.js'
 export { countDecimals, figureToNumber, isFigure } from './figure.js'
-export { findNearestDouble } from './findNearestDouble.js'
-export { convertExact } from './findUnitPair.js'
+export { convertAmount, convertExact, exactIn, findNearestQuantity } from './findUnitPair.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
 export { findDifferenceUnit, isUnit, measureOf } from './measureOf.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
-export type { PrintedBand } from './printed.js'
 export {
   type Band,
   chooseSide,
@@ -43,6 +41,7 @@ export type {
   LengthUnit,
   MassUnit,
   Measure,
+  PrintedBand,
   PrintedQuantity,
   Quantity,
   TemperatureUnit,

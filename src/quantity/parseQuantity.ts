@@ -3,11 +3,10 @@ import type { QuantityCodes } from './codes.js'
 import { exactOf, formatExact, multiply, powerOfTen } from './exact.js'
 import { countDecimals, isFigure } from './figure.js'
 import { isUnit } from './measureOf.js'
-import type { PrintedBand } from './printed.js'
 import { type FoundNumber, readNumber, type TextCursor } from './readNumber.js'
 import { type QuantityParts, readBound, readParts } from './readParts.js'
 import { findIntendedUnit, makeTextFinding } from './readUnit.js'
-import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
+import { type Measure, type PrintedBand, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
 /** What the caller knows about a text. */
 export interface ReadingOptions {

@@ -2,8 +2,7 @@ import { add, compareExact, divide, type Exact, exactOf, multiply, powerOfTen, s
 import { countDecimals } from './figure.js'
 import { convertExact } from './findUnitPair.js'
 import { findDifferenceUnit } from './measureOf.js'
-import type { PrintedBand } from './printed.js'
-import type { Unit } from './unit.js'
+import type { PrintedBand, Unit } from './unit.js'
 
 /**
  * The exact band of a printed value in one unit, and its aim. `basis` is the source of the ends: two printed limits (the aim

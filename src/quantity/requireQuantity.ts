@@ -1,7 +1,6 @@
 import { type NumberRange, quoteValue, requireNumber, requireObject, requireOneOf } from '../base/index.js'
 import { isFigure, requireFigure } from './figure.js'
-import type { PrintedBand } from './printed.js'
-import type { Measure } from './unit.js'
+import type { Measure, PrintedBand } from './unit.js'
 import { FACTORS_BY_MEASURE } from './unitFactors.js'
 
 /** A measure with its units, for callers that avoid loading all measures. */

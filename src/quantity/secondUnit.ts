@@ -2,9 +2,8 @@ import type { Exact } from './exact.js'
 import { add, compareExact, exactOf, formatExact, multiply, powerOfTen, subtract } from './exact.js'
 import { countDecimals, isFigure, requireFigure } from './figure.js'
 import { findUnitPair, type UnitPair } from './findUnitPair.js'
-import type { PrintedBand } from './printed.js'
 import { requireBand } from './requireQuantity.js'
-import type { Figure, Unit } from './unit.js'
+import type { Figure, PrintedBand, Unit } from './unit.js'
 
 const MAX_DECIMALS = 6
 

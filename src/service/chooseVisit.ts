@@ -3,15 +3,14 @@ import { compareDates, type DateText } from '../calendar/index.js'
 import { buildProcedure, type ProcedureCodes, validateProcedure } from '../procedure/index.js'
 import { resolveLog } from '../record/index.js'
 import type { Id, MachineEventKind, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { chooseRaising } from './chooseRaising.js'
-import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
+import { listSatisfyingServices } from './gearcases.js'
 import { listDue, type ServiceDue } from './listDue.js'
 import type { VisitFacts, VisitOptions } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
 /** The content of a visit: the services with their due lines, the chosen ones, and the procedure. */
-export interface ChosenVisit {
+interface ChosenVisit {
   readonly dueServices: readonly ServiceDue[]
   readonly due: readonly PlannedDue[]
   /** Each one has its pointer into the plan's `due`. */
@@ -144,4 +143,52 @@ function includesService({ services, only }: ProcedureDocument, line: ServiceDue
         (one.instance === undefined || one.instance === part.instance?.id),
     ) ?? true
   )
+}
+
+/** Ramps are used only if the toolbox has no stands and the manual permits ramps for every axle. */
+function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'toolbox'>): 'stands' | 'ramps' {
+  const hasOnlyRamps =
+    toolbox !== undefined &&
+    Object.keys(toolbox.stands).length === 0 &&
+    Object.keys(toolbox.ramps ?? {}).length > 0
+  return hasOnlyRamps && Object.values(sheet.machine.axles).every(({ ramps }) => ramps === true)
+    ? 'ramps'
+    : 'stands'
+}
+
+const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
+
+/**
+ * Chooses the work of a visit from the list of services: those that are overdue, due or due soon, or the
+ * named ones with any verdict. Work that another chosen service includes, such as a level check by an oil
+ * change, is omitted. If services include each other, the first is chosen.
+ * @returns for each line, whether it is chosen, and the name of the chosen service that includes it
+ */
+function chooseWork(
+  sheet: SpecSheet,
+  due: readonly ServiceDue[],
+  services: readonly Id[] | 'due',
+): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
+  const requestedLines = due.map(({ service, verdict }) =>
+    services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
+  )
+  const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
+    other.gearcase === line.gearcase &&
+    other.part.instance?.id === line.part.instance?.id &&
+    listSatisfyingServices(sheet, line.service).includes(other.service)
+  const taken = due.map(
+    (line, place) =>
+      requestedLines[place] === true &&
+      !due.some(
+        (other, otherPlace) =>
+          requestedLines[otherPlace] === true &&
+          includesWork(other, line) &&
+          (otherPlace < place || !includesWork(line, other)),
+      ),
+  )
+  return due.map((line, place) => {
+    if (taken[place] === true) return { taken: true }
+    const coveredBy = due.find((other, at) => taken[at] === true && includesWork(other, line))?.serviceName
+    return { taken: false, ...(coveredBy === undefined ? {} : { coveredBy }) }
+  })
 }

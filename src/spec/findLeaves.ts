@@ -1,7 +1,9 @@
-import { type JsonPointer, joinPointer, requireObject, requireShape, type Shape } from '../base/index.js'
+import type { JsonPointer, Shape } from '../base/index.js'
+import { joinPointer, requireObject, requireShape, requireTree, splitPointer } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
 import { type LocatedLeafRow, listLeafTypes } from './leafTable.js'
 import type { Override, SpecSheet } from './specSheet.js'
+import type { StatedValue } from './specValue.js'
 
 /** A leaf of a sheet as written. For a leaf in an override, `replaces` is the pointer of the base leaf. */
 export type FoundLeaf = {
@@ -54,4 +56,34 @@ const OVERRIDES_SHAPE: Shape = [{ when: {}, set: [{ kind: 'string', path: 'strin
 export function readOverrides({ overrides = [] }: SpecSheet): readonly Override[] {
   requireShape('sheet.overrides', overrides, OVERRIDES_SHAPE)
   return overrides
+}
+
+/** A stated value with its unit and other printed figures. */
+export interface FoundValue {
+  readonly path: JsonPointer
+  readonly value: StatedValue
+}
+
+/**
+ * Every stated value of a sheet, including those inside leaves: torques, stages, bead widths, cure times.
+ * `printed` entries stay with their value. Throws TypeError if a leaf is nested deeper than 32 levels.
+ */
+export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
+  const found: FoundValue[] = []
+  for (const { leaf, path } of findLeaves(sheet)) {
+    requireTree(path, leaf)
+    collectValues(leaf, splitPointer(path) ?? [], found)
+  }
+  return found
+}
+
+const STATED_KINDS: readonly unknown[] = ['nominal', 'nominal with tolerance', 'limits']
+
+function collectValues(holder: object, tokens: readonly (string | number)[], found: FoundValue[]): void {
+  if ('kind' in holder && STATED_KINDS.includes(holder.kind)) {
+    found.push({ path: joinPointer(tokens), value: holder as StatedValue })
+    return
+  }
+  for (const [key, value] of Object.entries(holder))
+    if (typeof value === 'object' && value !== null) collectValues(value, [...tokens, key], found)
 }

@@ -1,14 +1,15 @@
 import type { Finding, FindingMaker, Result, Severity } from '../base/index.js'
 import { makeFinding, refuse } from '../base/index.js'
-import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
+import type { Thread, UnifiedThread } from './thread.js'
 import {
+  COARSE_PITCHES,
   CONSTANT_THREADS_PER_INCH,
+  FINE_PITCHES,
   PIPE_LETTERS,
   PIPE_THREADS_PER_INCH,
   UNIFIED_THREADS_PER_INCH,
-} from './inchSizes.js'
-import type { Thread, UnifiedThread } from './thread.js'
+} from './threadSizes.js'
 
 const MAX_LENGTH = 64
 

@@ -12,7 +12,7 @@ import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { findNearestTorque, findTorqueRatio } from './exactTorque.js'
-import { findPlugBand } from './findPlugBand.js'
+import { findPlugBand } from './findTorqueSlip.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>

@@ -11,10 +11,9 @@ import {
   TORQUE_FACTORS,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
-import type { PlugHousing } from '../thread/index.js'
+import { findPlugTorqueBand, type PlugHousing, type PlugTorqueBand, parseThread } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, findNearestTorque } from './exactTorque.js'
-import { findPlugBand } from './findPlugBand.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
@@ -30,7 +29,7 @@ interface UnitMistake {
   readonly meant?: TorqueUnit
 }
 
-export interface TorqueSlipVerdict {
+interface TorqueSlipVerdict {
   /**
    * `usual`: inside the band; `slip`: outside, but a known ratio brings it inside; `unusual`: outside, and no
    * known ratio brings it inside.
@@ -106,5 +105,23 @@ export function findTorqueSlip(
         torqueReason('torque/unit-slip', { ...slip, torque: printedTorque, band }),
       ),
     ],
+  }
+}
+
+/** Finds the usual torques of a plug with this thread, or the reason why they are unknown. */
+export function findPlugBand(
+  thread: string | undefined,
+  housing: PlugHousing,
+): { readonly designation: string; readonly band: PlugTorqueBand } {
+  const cannotTell = (reason: Reason) => ({
+    designation: thread ?? '',
+    band: { verdict: 'cannot tell' as const, reasons: [reason] },
+  })
+  if (thread === undefined) return cannotTell(torqueReason('torque/thread-missing', {}))
+  const parsedThread = parseThread(thread)
+  if (!parsedThread.ok) return cannotTell(torqueReason('torque/thread-unreadable', { thread }))
+  return {
+    designation: parsedThread.value.designation,
+    band: findPlugTorqueBand(parsedThread.value, housing),
   }
 }

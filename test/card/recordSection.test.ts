@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { WARRANTY_FACTS } from '../../src/spec/index.js'
 import { en } from '../../src/v1/message/en.js'
 import { add, patched } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
+import { toJsonSchema } from '../support/toJsonSchema.js'
 
 const { blanks } = en.card
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { densityAt } from '../../src/oil/densityAt.js'
-import { volumeAt } from '../../src/oil/volumeAt.js'
+import { densityAt, volumeAt } from '../../src/oil/volumeAt.js'
 import { D1250_FORMULA } from '../published/viscosityTemperature.js'
 import { law } from '../support/law.js'
 

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES } from '../../src/base/documentLimits.js'
 import { specTexts } from '../../src/message/en/spec.js'
-import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
+import { type JsonSchema, toJsonSchema } from '../support/toJsonSchema.js'
 
 const page = readFileSync('docs/documents.md', 'utf8')
 

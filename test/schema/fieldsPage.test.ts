@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
+import { toJsonSchema } from '../support/toJsonSchema.js'
 import { describeSchema, type SchemaNode } from './support/describeSchema.js'
 import { renderFieldsPage } from './support/fieldsPage.js'
 

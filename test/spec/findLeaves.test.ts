@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/pointers.js'
-import { findLeaves } from '../../src/spec/findLeaves.js'
-import { findStatedValues } from '../../src/spec/findStatedValues.js'
+import { findLeaves, findStatedValues } from '../../src/spec/findLeaves.js'
 import { diffSheets, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { LEAF_TABLE } from '../../src/spec/leafTable.js'
 import { type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { readFixture } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
+import { type JsonSchema, toJsonSchema } from '../support/toJsonSchema.js'
 
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
 const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'

@@ -1,11 +1,11 @@
 // Writes the JSON Schemas of the six documents and docs/fields.md: `npm run generate`. A test says when they are behind.
 
 import { mkdir, writeFile } from 'node:fs/promises'
-import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
 import { describeSchema } from '../schema/support/describeSchema.js'
 import { renderFieldsPage } from '../schema/support/fieldsPage.js'
 import { printJson } from './printJson.js'
+import { toJsonSchema } from './toJsonSchema.js'
 
 await mkdir('schemas/v1', { recursive: true })
 const schemas = new Map(DOCUMENT_NAMES.map((kind) => [kind, describeSchema(kind, toJsonSchema(kind))]))

@@ -4,11 +4,10 @@ import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { findNewMistakes } from '../findNewMistakes.js'
 import { readDocuments, readWholeText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
-import { saveLog } from '../saveLog.js'
+import { findNewMistakes, saveLog } from '../saveLog.js'
 
 /** `import`: adds readings from a maker's telematics file to a log. */
 export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {

@@ -7,14 +7,13 @@ import { listMachines } from '../chooseMachine.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { describeLosses } from '../describeState.js'
-import { findNewMistakes } from '../findNewMistakes.js'
 import type { ParsedWords } from '../parseWords.js'
 import { readDay } from '../questions/readDay.js'
 import { readQuantity, requireOption } from '../questions/readText.js'
 import { readDocuments } from '../readDocuments.js'
 import { readOptions } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
-import { saveLog } from '../saveLog.js'
+import { findNewMistakes, saveLog } from '../saveLog.js'
 
 /** `record --top-up`: appends oil added between services, with meter readings, to the log of a machine. */
 export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode> {

@@ -2,9 +2,9 @@ import { dropUndefined, type Finding, joinPointer } from '../../base/index.js'
 import type { Id, SpecSheet } from '../../spec/index.js'
 import { type ProcedureCodes, procedureFinding, type RampObstacle } from '../codes.js'
 import { findWheelMark, type IndexedSheet } from '../layout.js'
+import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { isTilted } from '../needs/securing.js'
-import { includesLevelCheck, type OilJob } from '../oilJob.js'
 import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './phases.js'
 
 /** The ramps of a visit. */

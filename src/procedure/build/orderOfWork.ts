@@ -2,9 +2,9 @@ import { joinPointer, splitPointer } from '../../base/index.js'
 import { findLeafRow, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
 import type { GearcaseInstance, GearcaseLayout, ShieldLayout } from '../layout.js'
 import { findWheelMark, makeInstanceKey } from '../layout.js'
+import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { listNotChecked } from '../needs/closing.js'
 import { listUnsecured } from '../needs/securing.js'
-import { includesLevelCheck, type OilJob } from '../oilJob.js'
 import { getGearcaseState } from '../stepContext.js'
 import {
   chooseCheckPhase,

@@ -1,5 +1,5 @@
 import { findWheelMark } from '../layout.js'
-import { includesLevelCheck, type OilJob } from '../oilJob.js'
+import { includesLevelCheck, type OilJob } from '../listJobs.js'
 
 export type Phase = 'before the lift' | 'on stands' | 'after the lift'
 

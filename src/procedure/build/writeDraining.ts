@@ -2,7 +2,7 @@ import { dropUndefined } from '../../base/index.js'
 import { isFilterRenewed, type WheelMark } from '../../spec/index.js'
 import type { CoverLayout, FilterLayout, GearcaseInstance, OpeningLayout, SealLayout } from '../layout.js'
 import { findWheelMark, getPartToOpen, makeInstanceKey } from '../layout.js'
-import type { OilJob } from '../oilJob.js'
+import type { OilJob } from '../listJobs.js'
 import { getCoverState, getFilterState, getGearcaseState, getOpeningState } from '../stepContext.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 

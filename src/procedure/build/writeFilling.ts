@@ -1,7 +1,7 @@
 import { findWheelMark, type GearcaseInstance, type OpeningLayout, servesAs } from '../layout.js'
+import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { listNotCured } from '../needs/filling.js'
 import { isDrainOpening } from '../needs/opening.js'
-import { includesLevelCheck, type OilJob } from '../oilJob.js'
 import { getGearcaseState, getOpeningState } from '../stepContext.js'
 import { writeClosing, writeOpening, writeTurn } from './writeDraining.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'

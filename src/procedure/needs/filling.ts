@@ -1,5 +1,5 @@
 import { type GearcaseInstance, type IndexedSheet, listOilSharers, type OpeningLayout } from '../layout.js'
-import { findJob, includesLevelCheck } from '../oilJob.js'
+import { findJob, includesLevelCheck } from '../listJobs.js'
 import type { MutableState } from '../state.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import { draftAt, draftDraining, getCoverState, getGearcaseState, trueIfEmpty } from '../stepContext.js'

@@ -1,7 +1,7 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
 import { findOwner, findWheelMark, type IndexedSheet, servesAs } from '../layout.js'
-import { findJob } from '../oilJob.js'
+import { findJob } from '../listJobs.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import { draftAt, getCoverState, getGearcaseState, getOpeningState, trueIfEmpty } from '../stepContext.js'
 import { listNotTightened } from './closing.js'

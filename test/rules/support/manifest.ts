@@ -5,14 +5,14 @@ import { GRADE_EDITIONS, type GradeSystem, listRows } from '../../../src/oil/gra
 import { allRules } from '../../../src/rules/allRules.js'
 import { rule as waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { listLeafTypes } from '../../../src/spec/leafTable.js'
-import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
+import { THREAD_PATTERNS } from '../../../src/thread/parseThread.js'
 import {
+  COARSE_PITCHES,
   CONSTANT_THREADS_PER_INCH,
   PIPE_LETTERS,
   PIPE_THREADS_PER_INCH,
   UNIFIED_THREADS_PER_INCH,
-} from '../../../src/thread/inchSizes.js'
-import { THREAD_PATTERNS } from '../../../src/thread/parseThread.js'
+} from '../../../src/thread/threadSizes.js'
 import { printJson } from '../../support/printJson.js'
 import { ruleCodes, SHAPE_RULES_FILE, shapeRuleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'

@@ -1,8 +1,8 @@
 import { spawnSync } from 'node:child_process'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
-import { toJsonSchema } from '../../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES } from '../../../src/spec/documents.js'
+import { toJsonSchema } from '../../support/toJsonSchema.js'
 import { readNotationVectors } from './support/notationVectors.js'
 
 const { good, bad } = readNotationVectors()

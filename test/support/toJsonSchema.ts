@@ -1,8 +1,51 @@
-import { listLeafTypes } from '../../spec/index.js'
-import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
-import type { PlaceNode, PlaceTable } from './placeTable.js'
-import { buildPattern } from './readNotation.js'
-import type { SheetNotation } from './sheetNotations.js'
+import * as z from 'zod/v4/core'
+import { refuse } from '../../src/base/index.js'
+import { MAX_NOTATION_LENGTH, type Notation } from '../../src/schema/notation/notation.js'
+import { PLACE_TABLES } from '../../src/schema/notation/notationTables.js'
+import type { PlaceNode, PlaceTable } from '../../src/schema/notation/placeTable.js'
+import { buildPattern } from '../../src/schema/notation/readNotation.js'
+import type { SheetNotation } from '../../src/schema/notation/sheetNotations.js'
+import { DOCUMENT_SHAPES } from '../../src/schema/shapes/documentShapes.js'
+import { shapeKeywords } from '../../src/schema/shapes/textShapes.js'
+import { DOCUMENT_NAMES, type DocumentName, listLeafTypes } from '../../src/spec/index.js'
+
+/** A JSON Schema as plain data. */
+export type JsonSchema = { readonly [keyword: string]: unknown }
+
+/**
+ * The JSON Schema (draft 2020-12) of a kind of document. It accepts the same documents as the parse function,
+ * but without the limits on depth and length. Patterns have no look-ahead and no named character classes, so
+ * other languages read them in the same way. `$id` is the address of the file in a web copy of the package.
+ *
+ * Only `npm run generate` calls it: the schemas are files of the package, and zod's converter would add 6 kB to a bundle.
+ */
+export function toJsonSchema(kind: DocumentName): JsonSchema {
+  if (!DOCUMENT_NAMES.includes(kind))
+    throw refuse('kind', kind, `one of ${DOCUMENT_NAMES.join(', ')}`, 'string')
+  const shape = DOCUMENT_SHAPES[kind]()
+  // The converter only calls `get` of a registry.
+  const metadata = shapeKeywords as unknown as z.$ZodRegistry<{ id?: string }>
+  const { $schema, ...schema } = z.toJSONSchema(shape, { metadata, io: 'input' })
+  const full: JsonSchema = JSON.parse(
+    JSON.stringify({
+      $schema,
+      $id: `https://unpkg.com/drivetrain-service/schemas/v1/${kind}.json`,
+      title: TITLES[kind],
+      ...schema,
+    }),
+  )
+  const places = PLACE_TABLES[kind]?.()
+  return places === undefined ? full : allowShort(full, places)
+}
+
+const TITLES: Readonly<Record<DocumentName, string>> = {
+  'spec-sheet': "The manual's figures for one machine model and its variants",
+  'machine-log': 'The history of one machine',
+  toolbox: "The workshop's tools and equipment",
+  stock: 'Oil and seals in stock',
+  procedure: 'The steps of one visit',
+  'service-record': 'The work done at one visit',
+}
 
 type Schema = Record<string, unknown>
 
@@ -10,7 +53,7 @@ type Schema = Record<string, unknown>
  * Adds short notation to the JSON Schema of a full document: texts instead of the full form, and optional
  * keys.
  */
-export function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
+function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
   const shortSchema = structuredClone(schema)
   const defs = shortSchema['$defs'] as Record<string, Schema>
   const visited = new Set<Schema>()
