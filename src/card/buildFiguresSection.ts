@@ -26,7 +26,7 @@ function findLevelWord({ words }: CardContext, { role, resolved }: PlannedFigure
 
 function buildFigureRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const { role, part, resolved } = figure
-  const lines = writeFigure(context, figure, index)
+  const lines = writeFigure(context, figure, `/figures/${index}`)
   const isTightening = role === 'tightening'
   const label = isTightening
     ? capitalise(writePart(part, `/figures/${index}/part`, false))

@@ -38,7 +38,7 @@ function buildOilItem(context: CardContext, oil: PlannedOil, index: number): Lis
   const { additive, buy } = oil
   const refill = findEntry(context, 'figures', oil.refill)
   const gap =
-    refill === undefined ? writeWords(notStated) : writeFigure(context, refill.entry, refill.index).main
+    refill === undefined ? writeWords(notStated) : writeFigure(context, refill.entry, refill.pointer).main
   const needed = oil.needed === undefined ? gap : writeQuantity(context, oil.needed, `${pointer}/needed`)
   const takeLines = oil.take.map((container, itemIndex) => {
     const itemPointer = `${pointer}/take/${itemIndex}`

@@ -45,7 +45,7 @@ function buildTighteningRow(context: CardContext, tightening: PlannedTightening,
   const pointer = `/tightenings/${index}`
   const { drawing, count, setting } = tightening
   const figureEntry = findEntry(context, 'figures', tightening.figure)
-  const figureLines = figureEntry && writeFigure(context, figureEntry.entry, figureEntry.index)
+  const figureLines = figureEntry && writeFigure(context, figureEntry.entry, figureEntry.pointer)
   const name = capitalise(writePart(tightening.part, `${pointer}/part`))
   const countSuffix =
     count === 1 ? [] : [...writeWords(' × '), ...quoteText(String(count), `${pointer}/count`)]

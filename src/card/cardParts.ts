@@ -1,13 +1,13 @@
 import type { JsonPointer } from '../base/index.js'
-import type { CardSectionId, SlipSectionId } from '../message/index.js'
+import type { CardSectionId, SlipSectionId, WallSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
-import type { Id } from '../spec/index.js'
+import type { Id, WrenchScale } from '../spec/index.js'
 
 /**
  * The origin of a text: the manual's first figure, another figure of the manual, a calculated figure, or a gap (not
- * stated or not known).
+ * stated or not known). `strong`: words that must be seen first.
  */
-export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
+export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap' | 'strong'
 
 /** A piece of text with its origin. */
 export interface Span {
@@ -39,6 +39,8 @@ export interface CardList {
   readonly heading?: string
   readonly picture?: PictureName
   readonly box: boolean
+  /** Whether the items are numbered, in their order. */
+  readonly numbered?: true
   readonly items: readonly { readonly line: Line; readonly notes: readonly Line[] }[]
 }
 
@@ -91,12 +93,91 @@ export interface CardBlanks {
   readonly fields: readonly { readonly label: string; readonly choices?: readonly string[] }[]
 }
 
-export type CardPart = CardTable | CardList | CardFigurePanel | CardSteps | CardBlanks
+/** All about one gearcase on a wall card: quantity, oil and level, then a row for each plug, cover or shield. */
+export interface CardPanel {
+  readonly kind: 'panel'
+  readonly name: Line
+  /** From the ground or on stands. */
+  readonly access: Line
+  readonly quantity: Line
+  readonly oil: Line
+  /** Other figures, the level, the breather, and the order of loosening and tightening. */
+  readonly notes: readonly Line[]
+  readonly columns: { readonly tool: string; readonly manual: string; readonly setting: string }
+  readonly rows: readonly PanelRow[]
+}
+
+export interface PanelRow {
+  /** The letter and number of the part on this card, such as `F1`. */
+  readonly mark: Line
+  readonly name: Line
+  readonly tool: Line
+  readonly toolForm: Line
+  readonly manual: Line
+  readonly manualNotes: Line
+  /** Empty without a wrench. */
+  readonly setting: Line
+  readonly wrench: Line
+  /** Seals and place. */
+  readonly notes: readonly Line[]
+}
+
+/** A drawing from figures. `text` has all its values, for Markdown, plain text and readers who cannot see it. */
+export interface CardPicture {
+  readonly kind: 'picture'
+  readonly name: Line
+  readonly drawing: CardDrawing
+  readonly text: readonly Line[]
+}
+
+/** The figures of a drawing, as numbers; texts in it are labels. */
+export type CardDrawing =
+  | {
+      readonly kind: 'scale'
+      readonly scale: Pick<WrenchScale, 'lowest' | 'highest' | 'graduation'>
+      readonly settings: readonly { readonly label: string; readonly value: number }[]
+    }
+  | {
+      readonly kind: 'pour'
+      /** One bar for each temperature. */
+      readonly bars: readonly {
+        readonly label: string
+        /** The ends of the parts in seconds, with their clock times; absent: not known. */
+        readonly ends?: readonly { readonly seconds: number; readonly clock: string }[]
+        /** What is at the end of a bar. */
+        readonly end: string
+      }[]
+    }
+  | {
+      readonly kind: 'jug'
+      /** In the unit of the jug. */
+      readonly size: number
+      readonly graduation: number
+      readonly marks: readonly { readonly value: number; readonly label: string }[]
+    }
+  | {
+      readonly kind: 'true sizes'
+      readonly checkLine: { readonly millimetres: number; readonly label: string }
+      /** In millimetres. */
+      readonly shapes: readonly ({ readonly labels: readonly string[] } & (
+        | { readonly kind: 'ring'; readonly insideDiameter: number; readonly outsideDiameter: number }
+        | { readonly kind: 'hexagon'; readonly acrossFlats: number }
+      ))[]
+    }
+
+export type CardPart =
+  | CardTable
+  | CardList
+  | CardFigurePanel
+  | CardSteps
+  | CardBlanks
+  | CardPanel
+  | CardPicture
 
 export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
-  readonly id: CardSectionId | SlipSectionId
+  readonly id: CardSectionId | SlipSectionId | WallSectionId
   readonly heading: string
   readonly parts: readonly CardPart[]
 }
@@ -107,8 +188,8 @@ export interface CardModel {
   readonly version: '1.0'
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
-  /** `slip` is the owner's slip, made from its own data instead of a plan. */
-  readonly extent: 'full' | 'short' | 'slip'
+  /** `slip` and `wall` are the owner's slip and the wall card, made from their own data instead of a plan. */
+  readonly extent: 'full' | 'short' | 'slip' | 'wall'
   readonly title: string
   /** The title of the short card. */
   readonly shortTitle: string
@@ -117,7 +198,8 @@ export interface CardModel {
   /** The header of the sheet, such as a note that its data are invented. */
   readonly header?: Line
   readonly variant: { readonly known: boolean; readonly label: string; readonly lines: readonly Line[] }
-  readonly facts: readonly { readonly label: string; readonly value: Line }[]
+  /** `large`: what the reader looks for first. */
+  readonly facts: readonly { readonly label: string; readonly value: Line; readonly large?: true }[]
   /** Sentences about priority over this card: the manual, local codes, licences. */
   readonly authority: readonly string[]
   readonly cautions: { readonly label: string; readonly cautions: readonly CardCaution[] }

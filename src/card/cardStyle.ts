@@ -2,6 +2,7 @@ import type { CardModel } from './cardParts.js'
 import { PAPER_CLASS, scopeStyle } from './html/scopeStyle.js'
 import { SHARED_STYLE } from './html/sharedStyle.js'
 import { VISIT_STYLE } from './html/visitStyle.js'
+import { WALL_STYLE } from './html/wallStyle.js'
 import { requireCard } from './requireCard.js'
 
 /** The page around the paper. */
@@ -11,7 +12,7 @@ body{margin:0;background:#d9e0e1}
 @media screen and (prefers-color-scheme:dark){body{background:#000}}
 `
 
-let style: string | undefined
+const styles: { visit?: string; wall?: string } = {}
 
 /**
  * The stylesheet of a card, for an app that forbids styles in a page (`style-src 'self'`). Serve it as a file and name it
@@ -40,8 +41,8 @@ let style: string | undefined
  */
 export function cardStyle(card: CardModel): string {
   requireCard(card)
-  style ??= scopeStyle(SHARED_STYLE + VISIT_STYLE)
-  return style
+  if (card.extent === 'wall') return (styles.wall ??= scopeStyle(WALL_STYLE))
+  return (styles.visit ??= scopeStyle(SHARED_STYLE + VISIT_STYLE))
 }
 
 export { PAGE_STYLE, PAPER_CLASS }

@@ -59,7 +59,7 @@ function findFigures(
     const figureEntry = findEntry(context, 'figures', pointer)
     if (figureEntry === undefined || figures.has(figureEntry.entry.role)) continue
     const { role, resolved } = figureEntry.entry
-    const { main } = writeFigure(context, figureEntry.entry, figureEntry.index)
+    const { main } = writeFigure(context, figureEntry.entry, figureEntry.pointer)
     figures.set(role, { pointer: `${figureEntry.pointer}/resolved/value`, resolved, main })
   }
   return figures
@@ -109,7 +109,7 @@ function collectOilPieces(
 function writeStepFigure(context: CardContext, step: PlannedStep, name: string): Line {
   const figureEntry = findEntry(context, 'figures', step.figures[name])
   if (figureEntry?.entry.resolved.kind !== 'stated') return []
-  return writeFigure(context, figureEntry.entry, figureEntry.index).main
+  return writeFigure(context, figureEntry.entry, figureEntry.pointer).main
 }
 
 /** The sockets for the part of a step: several if they depend on the variant, none if the toolbox lacks one. */

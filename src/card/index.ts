@@ -3,16 +3,20 @@ export { cardModel, type PlannedVisit } from './cardModel.js'
 export type {
   CardBlanks,
   CardCell,
+  CardDrawing,
   CardFigurePanel,
   CardList,
   CardModel,
+  CardPanel,
   CardPart,
+  CardPicture,
   CardSection,
   CardStep,
   CardSteps,
   CardTable,
   FigurePanelRow,
   Line,
+  PanelRow,
   PictureName,
   Span,
   SpanTone,
@@ -25,3 +29,4 @@ export { renderText } from './renderText.js'
 export { renderWebVtt } from './renderWebVtt.js'
 export { shortenCard } from './shortenCard.js'
 export { slipModel } from './slipModel.js'
+export { wallModel } from './wallModel.js'

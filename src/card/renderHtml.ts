@@ -5,6 +5,7 @@ import { createElement, createTag } from './html/createElement.js'
 import { drawCautionSign } from './html/pictures.js'
 import { renderCaution, renderLine, renderLines } from './html/renderLine.js'
 import { renderPart } from './html/renderPart.js'
+import { renderWall } from './html/renderWall.js'
 import { requireCard } from './requireCard.js'
 import { joinSpans } from './spans.js'
 
@@ -114,15 +115,16 @@ export function renderHtml(card: CardModel, options: HtmlOptions = {}): string {
     card.sections
       .filter(({ id }) => (id === 'sources') === inFooter)
       .map((section) => renderSection(section, card))
-  const main = createTag('main', renderCautions(card), renderSections(false))
   const attributes = { lang: card.language, dir: card.direction }
-  const paper = createElement(
-    `div.${PAPER_CLASS}.${card.extent}`,
-    form === 'page' ? {} : attributes,
-    renderBanner(card),
-    main,
-    createTag('footer', renderSections(true)),
-  )
+  const content =
+    card.extent === 'wall'
+      ? [renderWall(card, renderSection)]
+      : [
+          renderBanner(card),
+          createTag('main', renderCautions(card), renderSections(false)),
+          createTag('footer', renderSections(true)),
+        ]
+  const paper = createElement(`div.${PAPER_CLASS}.${card.extent}`, form === 'page' ? {} : attributes, content)
   if (form === 'fragment') return `${paper.html}\n`
   const html = createElement('html', attributes, renderHead(card, options), createTag('body', paper))
   return `<!doctype html>${html.html}\n`

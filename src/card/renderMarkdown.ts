@@ -3,9 +3,11 @@ import { escapeMarkdown, escapeStart } from './markdown/escapeMarkdown.js'
 import { type Phrase, writePhrasing } from './markdown/writePhrasing.js'
 import { requireCard } from './requireCard.js'
 import { joinLines } from './spans.js'
+import { listRowFigures } from './wall/listRowFigures.js'
 
-/** Gaps are bold, all other text is plain. */
-const makePhrases = (line: Line): Phrase[] => line.map(({ text, tone }) => ({ text, strong: tone === 'gap' }))
+/** Gaps and strong words are bold, all other text is plain. */
+const makePhrases = (line: Line): Phrase[] =>
+  line.map(({ text, tone }) => ({ text, strong: tone === 'gap' || tone === 'strong' }))
 
 const makeBold = (line: Line): Phrase[] => line.map(({ text }) => ({ text, strong: true }))
 
@@ -33,6 +35,10 @@ function writeItem(marker: string, blocks: readonly string[]): string {
 
 function writeList(items: readonly (readonly string[])[], box = false): string {
   return items.map((blocks) => writeItem(box ? '- [ ] ' : '- ', blocks)).join('\n')
+}
+
+function writeNumbered(items: readonly (readonly string[])[]): string {
+  return items.map((blocks, index) => writeItem(`${index + 1}. `, blocks)).join('\n')
 }
 
 function writeCell({ lines }: CardCell): string {
@@ -69,7 +75,7 @@ function writePart(part: CardPart, card: CardModel): string[] {
     case 'list': {
       const items = part.items.map(({ line, notes }) => [line, ...notes].map(writeLine))
       const heading = part.heading === undefined ? [] : [writeHeading(3, [{ text: part.heading }])]
-      return [...heading, writeList(items, part.box)]
+      return [...heading, part.numbered ? writeNumbered(items) : writeList(items, part.box)]
     }
     case 'plate': {
       const items = part.rows.map(({ label, value, notes }) => [
@@ -83,6 +89,20 @@ function writePart(part: CardPart, card: CardModel): string[] {
         writeHeading(3, heading),
         steps.map((step) => writeStep(step, card)).join('\n'),
       ])
+    case 'panel': {
+      const items = part.rows.map((row) => [
+        writeBlock(makeBold(joinLines([row.mark, row.name], ' '))),
+        ...listRowFigures(row, part.columns).map(writeLine),
+      ])
+      return [
+        writeHeading(3, joinLines([part.name, part.access], ', ')),
+        writeBlock(makeBold(joinLines([part.quantity, part.oil], ', '))),
+        writeList(part.notes.map((note) => [writeLine(note)])),
+        writeList(items),
+      ]
+    }
+    case 'picture':
+      return [writeHeading(3, part.name), writeList(part.text.map((line) => [writeLine(line)]))]
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
         const answers = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'

@@ -1,6 +1,7 @@
 import type { CardCell, CardModel, CardPart } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 import { joinLines, joinSpans } from './spans.js'
+import { listRowFigures } from './wall/listRowFigures.js'
 import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
@@ -29,8 +30,11 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
     case 'list':
       return [
         ...(part.heading === undefined ? [] : [part.heading]),
-        ...part.items.flatMap(({ line, notes }) => [
-          ...wrapLines(part.box ? '[ ] ' : '* ', joinSpans(line)),
+        ...part.items.flatMap(({ line, notes }, index) => [
+          ...wrapLines(
+            part.numbered ? `${String(index + 1).padStart(2)}. ` : part.box ? '[ ] ' : '* ',
+            joinSpans(line),
+          ),
           ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
         ]),
       ]
@@ -59,6 +63,22 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
           ...(step.note === undefined ? [] : wrapLines('        ', joinSpans(step.note))),
         ]),
       ])
+    case 'panel':
+      return [
+        ...wrapLines('', joinSpans(joinLines([part.name, part.access], ', '))),
+        ...[part.quantity, part.oil, ...part.notes].flatMap((line) =>
+          line.length === 0 ? [] : wrapLines('    ', joinSpans(line)),
+        ),
+        ...part.rows.flatMap((row) => [
+          ...wrapLines('* ', joinSpans(joinLines([row.mark, row.name], ' '))),
+          ...listRowFigures(row, part.columns).flatMap((line) => wrapLines('    ', joinSpans(line))),
+        ]),
+      ]
+    case 'picture':
+      return [
+        ...wrapLines('', joinSpans(part.name)),
+        ...part.text.flatMap((line) => wrapLines('* ', joinSpans(line))),
+      ]
     case 'blanks':
       return [
         ...(part.heading === undefined ? [] : [joinSpans(part.heading)]),

@@ -1,5 +1,5 @@
 import { requireOneOf, requireShape, requireTree, type Shape } from '../base/index.js'
-import type { CardModel, CardPart, PictureName } from './cardParts.js'
+import type { CardDrawing, CardModel, CardPart, PictureName } from './cardParts.js'
 
 const LINE_SHAPE = [{ text: 'string', 'from?': 'string', 'tone?': 'string' }] as const
 const CAUTION_SHAPE = { 'word?': 'string', line: LINE_SHAPE } as const
@@ -26,10 +26,47 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
     rows: [{ label: LINE_SHAPE, value: LINE_SHAPE, size: 'string', notes: [LINE_SHAPE] }],
   },
   steps: { groups: [{ heading: LINE_SHAPE, steps: [STEP_SHAPE] }] },
+  panel: {
+    name: LINE_SHAPE,
+    access: LINE_SHAPE,
+    quantity: LINE_SHAPE,
+    oil: LINE_SHAPE,
+    notes: [LINE_SHAPE],
+    columns: { tool: 'string', manual: 'string', setting: 'string' },
+    rows: [
+      {
+        mark: LINE_SHAPE,
+        name: LINE_SHAPE,
+        tool: LINE_SHAPE,
+        toolForm: LINE_SHAPE,
+        manual: LINE_SHAPE,
+        manualNotes: LINE_SHAPE,
+        setting: LINE_SHAPE,
+        wrench: LINE_SHAPE,
+        notes: [LINE_SHAPE],
+      },
+    ],
+  },
+  picture: { name: LINE_SHAPE, drawing: { kind: 'string' }, text: [LINE_SHAPE] },
   blanks: { 'heading?': LINE_SHAPE, fields: [{ label: 'string', 'choices?': ['string'] }] },
 }
 
 const PICTURES: readonly PictureName[] = ['plug', 'washer', 'wheel marks', 'pour']
+
+const DRAWING_SHAPES: Readonly<Record<CardDrawing['kind'], Shape>> = {
+  scale: {
+    scale: { lowest: 'number', highest: 'number', graduation: 'number' },
+    settings: [{ label: 'string', value: 'number' }],
+  },
+  pour: {
+    bars: [{ label: 'string', 'ends?': [{ seconds: 'number', clock: 'string' }], end: 'string' }],
+  },
+  jug: { size: 'number', graduation: 'number', marks: [{ value: 'number', label: 'string' }] },
+  'true sizes': {
+    checkLine: { millimetres: 'number', label: 'string' },
+    shapes: [{ kind: 'string', labels: ['string'] }],
+  },
+}
 
 const CARD_SHAPE: Shape = {
   language: 'string',
@@ -70,6 +107,10 @@ export function requireCard(card: CardModel): void {
       const partPath = `card.sections[${index}].parts[${partIndex}]`
       requireOneOf(`${partPath}.kind`, part.kind, Object.keys(PART_SHAPES))
       requireShape(partPath, part, PART_SHAPES[part.kind], advice)
+      if (part.kind === 'picture') {
+        requireOneOf(`${partPath}.drawing.kind`, part.drawing.kind, Object.keys(DRAWING_SHAPES))
+        requireShape(`${partPath}.drawing`, part.drawing, DRAWING_SHAPES[part.drawing.kind], advice)
+      }
       if ('picture' in part && part.picture !== undefined)
         requireOneOf(`${partPath}.picture`, part.picture, PICTURES)
     }

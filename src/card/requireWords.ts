@@ -48,6 +48,17 @@ const buildWordsShape = (): Shape => ({
     ...repeatShape({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
     ...repeatShape({}, ['confidences']),
   },
+  wall: {
+    authority: ['string'],
+    cautions: [{ word: 'string', text: 'string' }],
+    ...Object.fromEntries(
+      [
+        ...['sections', 'letters', 'access', 'columns', 'fill', 'reading', 'attitude', 'engine'],
+        ...['wheelMarks', 'roles', 'job', 'pour', 'labels'],
+      ].map((name) => [name, { '*': 'string' }]),
+    ),
+    clock: 'function',
+  },
   slip: {
     authority: ['string'],
     ...Object.fromEntries(

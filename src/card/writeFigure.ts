@@ -14,7 +14,7 @@ import {
   type Tightening,
   type TurnsTightening,
 } from '../spec/index.js'
-import type { CardContext } from './cardContext.js'
+import type { TextContext } from './cardContext.js'
 import type { Line, SpanTone } from './cardParts.js'
 import { addLabel, dropEmptyLines, joinLines, quoteOptionalText, quoteText, writeWords } from './spans.js'
 import { writeInterval } from './writeInterval.js'
@@ -40,7 +40,7 @@ const makeFigureLines = (main: Line, notes: readonly Line[] = []): FigureLines =
 
 /** The lines after the first figure: other printed figures, then calculated ones with a mark. */
 export function writeSecondaryFigures(
-  { words }: CardContext,
+  { words }: TextContext,
   { alsoPrinted, computed }: FigureLines,
 ): Line[] {
   const computedMark = computed.length === 0 ? [] : writeWords(` ${words.computedMark}`)
@@ -48,13 +48,13 @@ export function writeSecondaryFigures(
 }
 
 /** A drive such as `hexagon socket 5 mm`; empty for a tool without a drive. */
-export function writeDrive({ words }: CardContext, drive: Drive | undefined, pointer: JsonPointer): Line {
+export function writeDrive({ words }: TextContext, drive: Drive | undefined, pointer: JsonPointer): Line {
   if (drive === undefined) return []
   return quoteText([words.drives[drive.kind], drive.size].filter(Boolean).join(' '), pointer)
 }
 
 /** Turns past finger tight, such as `2–3`. */
-export function writeTurns(context: CardContext, turns: TurnsTightening, pointer: JsonPointer): Line {
+export function writeTurns(context: TextContext, turns: TurnsTightening, pointer: JsonPointer): Line {
   const { min, max } = turns
   const { marks, speech } = context.catalogue
   const writeNumber = (figure: string) =>
@@ -72,7 +72,7 @@ export function writeTurns(context: CardContext, turns: TurnsTightening, pointer
  * A printed value: the manual's characters if the sheet has them, otherwise the figures in the style of the language.
  */
 export function writeValue(
-  context: CardContext,
+  context: TextContext,
   value: PrintedValue<Unit>,
   pointer: JsonPointer,
   tone: SpanTone = 'printed',
@@ -89,7 +89,7 @@ export function writeValue(
   return quoteText(showQuantity(value, context.catalogue.marks) ?? JSON.stringify(value), pointer, tone)
 }
 
-function writeStatedValue(context: CardContext, value: StatedValue<Unit>, pointer: JsonPointer): FigureLines {
+function writeStatedValue(context: TextContext, value: StatedValue<Unit>, pointer: JsonPointer): FigureLines {
   const alsoPrinted = (value.printed ?? []).map((printed, index) =>
     writeValue(context, printed, `${pointer}/printed/${index}`, 'also printed'),
   )
@@ -97,7 +97,7 @@ function writeStatedValue(context: CardContext, value: StatedValue<Unit>, pointe
 }
 
 function writeTightening(
-  context: CardContext,
+  context: TextContext,
   tightening: Tightening,
   pointer: JsonPointer,
   isFilter: boolean,
@@ -138,7 +138,7 @@ function writeTightening(
   }
 }
 
-function writeOils(context: CardContext, { choices }: OilsStated, pointer: JsonPointer): FigureLines {
+function writeOils(context: TextContext, { choices }: OilsStated, pointer: JsonPointer): FigureLines {
   const { limitedSlip: slipWords, labels } = context.words
   const [first = [], ...others] = choices.map((choice, index) => {
     const { ambient, limitedSlip } = choice
@@ -161,7 +161,7 @@ function writeOils(context: CardContext, { choices }: OilsStated, pointer: JsonP
 }
 
 /** A seal such as `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, with its part number. */
-export function writeSeal({ words }: CardContext, seal: Seal, pointer: JsonPointer): Line {
+export function writeSeal({ words }: TextContext, seal: Seal, pointer: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoteText(words.notStated, pointer, 'gap')
   const lines = [quoteText(words.seals[seal.kind], `${pointer}/kind`)]
   if ('form' in seal && seal.form !== 'not stated')
@@ -195,7 +195,7 @@ export function writePartNumber(
     : [...currentNumber, ...writeWords(` (${supersedes} `), ...oldNumber, ...writeWords(')')]
 }
 
-function writeLeaf(context: CardContext, leaf: Leaf, pointer: JsonPointer, isFilter: boolean): FigureLines {
+function writeLeaf(context: TextContext, leaf: Leaf, pointer: JsonPointer, isFilter: boolean): FigureLines {
   switch (leaf.kind) {
     case 'not stated':
       return 'threadCondition' in leaf
@@ -227,8 +227,11 @@ function writeLeaf(context: CardContext, leaf: Leaf, pointer: JsonPointer, isFil
  * A figure of the plan on a card: the first printed figure, other printed figures, and calculated ones. For a gap:
  * its kind and the candidates.
  */
-export function writeFigure(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
-  const pointer = `/figures/${index}`
+export function writeFigure(
+  context: TextContext,
+  figure: Pick<PlannedFigure, 'resolved' | 'computed' | 'path'>,
+  pointer: JsonPointer,
+): FigureLines {
   const { resolved, computed = [] } = figure
   const isFilter = /^\/gearcases\/[^/]+\/filters\//.test(figure.path)
   const { words } = context

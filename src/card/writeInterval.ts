@@ -1,12 +1,12 @@
 import type { JsonPointer } from '../base/index.js'
 import { showQuantity } from '../message/index.js'
 import type { IntervalStated } from '../spec/index.js'
-import type { CardContext } from './cardContext.js'
+import type { TextContext } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { joinLines, quoteText } from './spans.js'
 
 /** A period in words: `P6M` becomes `6 months`. Other text is unchanged. */
-export function writePeriod({ words }: CardContext, period: string, pointer: JsonPointer): Line {
+export function writePeriod({ words }: TextContext, period: string, pointer: JsonPointer): Line {
   const match = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
   if (match === null || period === 'P') return quoteText(period, pointer)
   const [years, months, weeks, days] = [1, 2, 3, 4].map((part) => Number(match[part] ?? 0))
@@ -17,7 +17,7 @@ export function writePeriod({ words }: CardContext, period: string, pointer: Jso
 }
 
 /** All printed limits of an interval, such as `200 h, 2000 km (1200 mi), 12 months`. */
-export function writeInterval(context: CardContext, interval: IntervalStated, pointer: JsonPointer): Line {
+export function writeInterval(context: TextContext, interval: IntervalStated, pointer: JsonPointer): Line {
   const { marks } = context.catalogue
   const limits: Line[] = []
   if (interval.hours !== undefined) {

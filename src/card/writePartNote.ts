@@ -16,7 +16,7 @@ export function writePartNote(context: CardContext, part: PartName): Line {
   const notes: Line[] = []
   for (const [index, figure] of plan.figures.entries())
     if (figure.role === 'place' && findOwner(figure.path) === owner) {
-      const { main } = writeFigure(context, figure, index)
+      const { main } = writeFigure(context, figure, `/figures/${index}`)
       notes.push(
         figure.resolved.kind === 'stated' ? main : [...writeWords(`${context.words.roles.place} `), ...main],
       )

@@ -14,6 +14,7 @@ import type { ThreadCodes } from '../thread/index.js'
 import type { TorqueCodes } from '../torque/index.js'
 import type { CardWords } from './cardWords.js'
 import type { SlipWords } from './slipWords.js'
+import type { WallWords } from './wallWords.js'
 
 /** Every code that any room emits, with its params. A catalogue has a text for each. */
 export interface AllCodes
@@ -79,6 +80,8 @@ export interface Catalogue extends Messages {
   readonly card: CardWords
   /** Headings, labels and findings on an owner's slip. */
   readonly slip: SlipWords
+  /** Headings, warnings, and the job on a wall card. */
+  readonly wall: WallWords
   /** Numbers and units for speech. */
   readonly speech: SpeechWords
 }

@@ -156,6 +156,11 @@ function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'toolbox'>
     : 'stands'
 }
 
+/** A service that may be chosen; its verdict counts only if the due ones are asked for. */
+type WorkLine = Pick<ServiceDue, 'service' | 'serviceName' | 'gearcase' | 'part'> & {
+  readonly verdict?: ServiceDue['verdict']
+}
+
 const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 
 /**
@@ -164,15 +169,15 @@ const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon']
  * change, is omitted. If services include each other, the first is chosen.
  * @returns for each line, whether it is chosen, and the name of the chosen service that includes it
  */
-function chooseWork(
+export function chooseWork(
   sheet: SpecSheet,
-  due: readonly ServiceDue[],
+  due: readonly WorkLine[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
-  const requestedLines = due.map(({ service, verdict }) =>
+  const requestedLines = due.map(({ service, verdict = 'not due' }) =>
     services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
-  const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
+  const includesWork = (other: WorkLine, line: WorkLine): boolean =>
     other.gearcase === line.gearcase &&
     other.part.instance?.id === line.part.instance?.id &&
     listSatisfyingServices(sheet, line.service).includes(other.service)

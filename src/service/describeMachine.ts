@@ -1,35 +1,12 @@
 import { dropUndefined } from '../base/index.js'
 import { compareDates, type DateText } from '../calendar/index.js'
-import { type Id, type MachineLog, type MeterReading, resolveVariant, type SpecSheet } from '../spec/index.js'
+import type { MachineLog, MeterReading, SpecSheet } from '../spec/index.js'
+import { describeIdentity } from './describeIdentity.js'
 import type { PlannedMachine, VisitPlan } from './visitPlan.js'
 
 /** The names of a machine from its log and sheet, and its variant, if it is known. */
 export function describeMachine(sheet: SpecSheet, { id, name, identity }: MachineLog): PlannedMachine {
-  const { make, model, type, variants } = sheet.machine
-  const resolved = resolveVariant(sheet, identity)
-  const describeVariant = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
-  const { reasons } = resolved
-  const variant: PlannedMachine['variant'] =
-    resolved.verdict === 'selected'
-      ? { verdict: 'one', ...describeVariant(resolved.variant), reasons }
-      : {
-          verdict: 'cannot tell',
-          missing: resolved.verdict === 'cannot tell' ? resolved.missing : [],
-          candidates: resolved.candidates.map(describeVariant),
-          reasons,
-        }
-  const reference = { id: sheet.id, revision: sheet.revision }
-  return dropUndefined({
-    log: id,
-    name,
-    make,
-    model,
-    type,
-    sheet: reference,
-    header: sheet.header,
-    identity,
-    variant,
-  })
+  return { log: id, name, ...describeIdentity(sheet, identity) }
 }
 
 /** The last meter readings up to a day, as displayed. */

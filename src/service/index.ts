@@ -36,3 +36,5 @@ export type {
   TorqueDrawing,
   VisitPlan,
 } from './visitPlan.js'
+export type * from './wall/wallFactsTypes.js'
+export { type WallInput, type WallOptions, wallFacts } from './wallFacts.js'

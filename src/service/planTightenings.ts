@@ -20,6 +20,9 @@ interface TighteningTask {
   readonly tightening: Tightening | undefined
 }
 
+/** The choices of a caller that change a setting. */
+export type WrenchOptions = Pick<VisitOptions, 'iso6789' | 'tolerancePercent'>
+
 const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBuy: [] }
 
 /**
@@ -27,7 +30,7 @@ const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBu
  * torques. A part with several instances is listed once. `adaptors` go between a wrench and a socket;
  * `uncovered` are parts with a stated torque for which the toolbox has no setting.
  */
-export function planTightenings(visit: VisitContext, options: VisitOptions) {
+export function planTightenings(visit: VisitContext, options: WrenchOptions) {
   const { sheet, toolbox, figures } = visit
   const tasks = listTasks(visit)
   const choice = toolbox === undefined ? NO_WRENCH : chooseFewestWrenches(visit, toolbox, tasks, options)
@@ -122,7 +125,7 @@ function chooseFewestWrenches(
   { sheet, identity }: VisitContext,
   toolbox: Toolbox,
   tasks: readonly TighteningTask[],
-  { iso6789, tolerancePercent }: VisitOptions,
+  { iso6789, tolerancePercent }: WrenchOptions,
 ): WrenchChoice {
   const stated = tasks.flatMap(({ on, tightening }) => {
     if (tightening?.kind !== 'torque') return []

@@ -9,6 +9,12 @@ import type { RefillAmount } from './refills.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
+interface VesselMarks {
+  readonly vessel: Id
+  /** The mark for each pour. */
+  readonly marks: readonly Quantity<VolumeUnit>[]
+}
+
 /**
  * Chooses a measuring vessel for each refill. If the gearcase is filled by quantity, a vessel that is too
  * coarse for the tolerance is a finding; without a tolerance it cannot be judged. If a level decides, only a
@@ -19,7 +25,13 @@ export function planVessel(
   { sheet, figures }: VisitContext,
   volumes: ReadonlyMap<Id, RefillAmount>,
   { id: toolboxId, vessels }: Toolbox,
-): { readonly tools: readonly PlannedTool[]; readonly findings: readonly Finding<ServiceCodes>[] } {
+): {
+  readonly tools: readonly PlannedTool[]
+  readonly findings: readonly Finding<ServiceCodes>[]
+  /** The vessel and its marks, by gearcase. */
+  readonly marks: ReadonlyMap<Id, VesselMarks>
+} {
+  const marks = new Map<Id, VesselMarks>()
   const findings: Finding<ServiceCodes>[] = []
   const document = { kind: 'toolbox', id: toolboxId } as const
   const tools = [...volumes].map(([gearcase, { each }]): PlannedTool => {
@@ -34,8 +46,12 @@ export function planVessel(
       each,
       isByQuantity ? chooseNarrowerSide(stated) : calculateTenth(each),
     )
-    const { verdict, vessel, reasons } =
-      isByQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
+    const {
+      verdict,
+      vessel,
+      marks: chosenMarks,
+      reasons,
+    } = isByQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
     if (verdict === 'does not fit') {
       const { code, params } = reasons[0] ?? serviceReason('service/no-toolbox', {})
       const reason = { code, params }
@@ -52,6 +68,7 @@ export function planVessel(
       return { ...common, verdict, reasons }
     }
     const name = vessels[vessel]?.name ?? vessel
+    marks.set(gearcase, { vessel, marks: chosenMarks })
     const isToleranceUnknown = isByQuantity && verdict === 'tolerance not stated'
     return {
       ...common,
@@ -60,7 +77,7 @@ export function planVessel(
       reasons,
     }
   })
-  return { tools, findings }
+  return { tools, findings, marks }
 }
 
 /** The printed tolerance; the narrower side if they differ. */

@@ -5,6 +5,7 @@ import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.
 import type { OpenFault } from '../record/index.js'
 import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { requireDocument } from '../spec/index.js'
+import { requireWrenchOptions } from './requireWrenchOptions.js'
 import type { Money } from './visitPlan.js'
 
 /** The documents and the day of a visit. */
@@ -89,19 +90,12 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   for (const [place, log] of (facts.otherLogs ?? []).entries())
     requireDocument(`facts.otherLogs[${place}]`, log, 'machine-log')
   requireKnownKeys('options', options, OPTION_KEYS)
-  const { services, due, iso6789, tolerancePercent, labourRate, raiseOn } = options
+  const { services, due, labourRate } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
     throw new TypeError("options.services must be 'due' or a list of service ids")
   requireObject('options.due', due)
-  if (iso6789 !== '2017' && iso6789 !== '2003')
-    throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${quoteValue(iso6789)}`)
-  if (raiseOn !== undefined && raiseOn !== 'stands' && raiseOn !== 'ramps')
-    throw new RangeError(`options.raiseOn must be 'stands' or 'ramps', got ${quoteValue(raiseOn)}`)
+  requireWrenchOptions(options)
   if (labourRate !== undefined) requireRate(labourRate)
-  if (tolerancePercent === undefined) return
-  if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')
-  if (!(tolerancePercent > 0 && tolerancePercent < 100))
-    throw new RangeError(`options.tolerancePercent must be above 0 and below 100, got ${tolerancePercent}`)
 }
 
 function requireRate(rate: Money): void {

@@ -1,10 +1,13 @@
 export {
   type CardBlanks,
   type CardCell,
+  type CardDrawing,
   type CardFigurePanel,
   type CardList,
   type CardModel,
+  type CardPanel,
   type CardPart,
+  type CardPicture,
   type CardSection,
   type CardStep,
   type CardSteps,
@@ -16,6 +19,7 @@ export {
   type FigurePanelRow,
   type HtmlOptions,
   type Line,
+  type PanelRow,
   type PictureName,
   type PlannedVisit,
   renderHtml,
@@ -25,4 +29,5 @@ export {
   type Span,
   type SpanTone,
   slipModel,
+  wallModel,
 } from '../card/index.js'

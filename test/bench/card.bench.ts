@@ -35,6 +35,15 @@ function writeByTemplates(
               `${writeBlock(heading)}${steps.map((step) => `${step.cautions.map(({ line }) => writeBlock(line)).join('')}${writeBlock(step.full)}${step.note ? writeBlock(step.note) : ''}`).join('')}`,
           )
           .join('')
+      case 'panel':
+        return [part.name, part.access, part.quantity, part.oil, ...part.notes]
+          .concat(
+            part.rows.flatMap(({ mark, name, tool, manual, setting }) => [mark, name, tool, manual, setting]),
+          )
+          .map(writeBlock)
+          .join('')
+      case 'picture':
+        return [part.name, ...part.text].map(writeBlock).join('')
       case 'blanks':
         return part.fields
           .map(({ label, choices = [] }) => `${escapeText(label)} ${choices.map(escapeText).join(' ')}\n`)

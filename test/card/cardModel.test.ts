@@ -57,7 +57,7 @@ function shown(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: 
     path: '',
     resolved: { kind: 'stated', value, trace: { path: '', reasons: [] } },
   }
-  const { main, notes } = writeFigure(context, figure as PlannedFigure, 0)
+  const { main, notes } = writeFigure(context, figure as PlannedFigure, '/figures/0')
   return [write(main), ...notes.map(write)].join(' | ')
 }
 

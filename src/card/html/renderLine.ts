@@ -6,12 +6,13 @@ const TONE_CLASSES: Readonly<Record<SpanTone, string>> = {
   'also printed': 'also',
   computed: 'computed',
   gap: 'gap',
+  strong: 'strong',
 }
 
 /** A line of the card. Text from the plan has its pointer. */
 export function renderLine(line: Line): HtmlChild[] {
   return line.map(({ text, from, tone }) => {
-    if (from === undefined) return text
+    if (from === undefined && tone === undefined) return text
     return createElement('span', { 'data-from': from, class: tone && TONE_CLASSES[tone] }, text)
   })
 }

@@ -13,7 +13,9 @@ import type {
 import { createElement, createTag, type Html, type HtmlChild } from './createElement.js'
 import { drawTorque, drawTorqueLegend } from './drawTorque.js'
 import { drawCautionSign, drawPicture } from './pictures.js'
+import { renderDrawing } from './renderDrawing.js'
 import { renderCaution, renderLine, renderLines } from './renderLine.js'
+import { renderPanel as renderWallPanel } from './renderPanel.js'
 
 type Marks = CardModel['marks']
 
@@ -73,7 +75,7 @@ function renderList(list: CardList, marks: Marks): Html {
     'div.list',
     list.heading === undefined ? undefined : createTag('h3', list.heading),
     renderPicture(list.picture, marks),
-    createElement(list.box ? 'ul.boxed' : 'ul', { role: 'list' }, items),
+    createElement(list.numbered ? 'ol.numbered' : list.box ? 'ul.boxed' : 'ul', { role: 'list' }, items),
   )
 }
 
@@ -170,5 +172,9 @@ export function renderPart(part: CardPart, card: Pick<CardModel, 'extent' | 'mar
       return [renderSteps(part, card)]
     case 'blanks':
       return [renderBlanks(part)]
+    case 'panel':
+      return [renderWallPanel(part)]
+    case 'picture':
+      return [renderDrawing(part)]
   }
 }

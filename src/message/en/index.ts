@@ -17,6 +17,7 @@ import { speechWords } from './speech.js'
 import { stepTexts } from './steps.js'
 import { threadTexts } from './thread.js'
 import { torqueTexts } from './torque.js'
+import { wallWords } from './wall.js'
 import { join } from './words.js'
 
 /**
@@ -70,5 +71,6 @@ export const en: Catalogue = {
   lines: lineTexts,
   card: cardWords,
   slip: slipWords,
+  wall: wallWords,
   speech: speechWords,
 }

@@ -9,8 +9,11 @@ import type {
   CardPart,
   CardStep,
   Line,
+  PanelRow,
 } from '../../../src/card/cardParts.js'
+
 import { joinLines } from '../../../src/card/spans.js'
+import { listRowFigures } from '../../../src/card/wall/listRowFigures.js'
 
 const text = (value: string): PhrasingContent => ({ type: 'text', value })
 const strong = (children: PhrasingContent[]): PhrasingContent => ({ type: 'strong', children })
@@ -24,8 +27,14 @@ const list = (children: ListItem[]): RootContent => {
 
 /** Gaps are bold, everything else is plain. */
 function renderLine(line: Line): PhrasingContent[] {
-  return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
+  return line.map(({ text: value, tone }) =>
+    tone === 'gap' || tone === 'strong' ? strong([text(value)]) : text(value),
+  )
 }
+
+const renderPlain = (lines: readonly Line[], separator: string) =>
+  joinLines(lines, separator).map(({ text: value }) => text(value))
+const renderJoined = (lines: readonly Line[], separator: string) => renderLine(joinLines(lines, separator))
 
 function renderCaution({ word, line }: CardCaution): Paragraph {
   const signalWord = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
@@ -63,7 +72,12 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
     }
     case 'list': {
       const items = part.items.map(({ line, notes }) => listItem(renderLine(line), notes, part.box))
-      return [...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]), list(items)]
+      return [
+        ...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]),
+        part.numbered
+          ? { type: 'list', ordered: true, start: 1, spread: false, children: items }
+          : list(items),
+      ]
     }
     case 'plate': {
       const rows = part.rows.map(({ label, value, notes }) =>
@@ -77,6 +91,21 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
         const start = steps[0]?.number ?? 1
         return [heading(3, renderLine(name)), { type: 'list', ordered: true, start, spread: false, children }]
       })
+    case 'panel': {
+      const row = ({ mark, name, ...figures }: PanelRow) =>
+        listItem(
+          [strong(renderPlain([mark, name], ' '))],
+          listRowFigures({ mark, name, ...figures }, part.columns),
+        )
+      return [
+        heading(3, renderJoined([part.name, part.access], ', ')),
+        paragraph([strong(renderPlain([part.quantity, part.oil], ', '))]),
+        ...(part.notes.length === 0 ? [] : [list(part.notes.map((note) => listItem(renderLine(note))))]),
+        list(part.rows.map(row)),
+      ]
+    }
+    case 'picture':
+      return [heading(3, renderLine(part.name)), list(part.text.map((line) => listItem(renderLine(line))))]
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
         const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'

@@ -1,0 +1,48 @@
+import type { CardDrawing } from '../cardParts.js'
+import { createElement, createTag, type Html } from './createElement.js'
+import { drawLine, drawText, inMillimetres, roundOff } from './drawShapes.js'
+
+const WIDTH = 20
+const HEIGHT = 22
+const [LEFT, RIGHT, TOP, BOTTOM] = [1, 10, 1.5, 21]
+
+/** A measuring jug with marks at its own graduation (or at multiples that can be told apart) and the oil in it. */
+export function drawJug(
+  { size, graduation, marks }: Extract<CardDrawing, { kind: 'jug' }>,
+  meaning: string,
+): Html {
+  const toY = (value: number) => roundOff(BOTTOM - (value / size) * (BOTTOM - TOP - 1.5))
+  const step =
+    [1, 2, 5, 10, 20, 50, 100].map((count) => graduation * count).find((one) => BOTTOM - toY(one) >= 1.2) ??
+    size
+  const ticks = Array.from({ length: Math.floor(size / step + 1e-9) }, (_tick, place) => {
+    const y = toY((place + 1) * step)
+    return drawLine(LEFT, y, LEFT + 2, y, 0.2)
+  })
+  const levels = [...new Map(marks.map((mark) => [mark.value, mark])).values()]
+  const highest = Math.max(0, ...levels.map(({ value }) => value))
+  return createElement(
+    'svg.drawing',
+    inMillimetres(WIDTH, HEIGHT),
+    createTag('title', meaning),
+    createElement('rect', {
+      x: LEFT,
+      y: toY(highest),
+      width: RIGHT - LEFT,
+      height: roundOff(BOTTOM - toY(highest)),
+      fill: 'currentColor',
+      'fill-opacity': 0.15,
+    }),
+    createElement('path', {
+      d: `M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}V${TOP}M${RIGHT} 6H13V14H${RIGHT}`,
+      fill: 'none',
+      stroke: 'currentColor',
+      'stroke-width': 0.5,
+    }),
+    ticks,
+    levels.map(({ value, label }) => {
+      const y = toY(value)
+      return [drawLine(LEFT, y, RIGHT, y, 0.7), drawText(RIGHT - 0.6, y + 4, label, 3.6, 'bold', 'end')]
+    }),
+  )
+}

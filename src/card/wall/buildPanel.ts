@@ -1,0 +1,334 @@
+import type { JsonPointer } from '../../base/index.js'
+import { measureOf } from '../../quantity/index.js'
+import type { WallPanel, WallPart } from '../../service/index.js'
+import { formatOilName } from '../../spec/index.js'
+import { writeQuantity } from '../cardContext.js'
+import type { CardPanel, Line, PanelRow } from '../cardParts.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmptyLines,
+  joinLines,
+  quoteOptionalText,
+  quoteText,
+  writeWords,
+} from '../spans.js'
+import {
+  type FigureLines,
+  writeDrive,
+  writeFigure,
+  writePartNumber,
+  writeSecondaryFigures,
+  writeValue,
+} from '../writeFigure.js'
+import { findFact, type WallContext, writeMark } from './wallContext.js'
+
+/** The panel of one gearcase. */
+export function buildPanel(context: WallContext, panel: WallPanel, place: number): CardPanel {
+  const { wall } = context
+  const { labels, columns } = wall
+  const pointer = `/panels/${place}`
+  const instances = joinLines(
+    (panel.instances ?? []).map((name, index) => quoteText(name, `${pointer}/instances/${index}`)),
+    ` ${labels.and} `,
+  )
+  const name = joinLines(
+    [
+      quoteText(`${place + 1}`, pointer),
+      capitalise(quoteOptionalText(panel.part.gearcase, `${pointer}/part/gearcase`)),
+      instances.length === 0 ? [] : [...writeWords('('), ...instances, ...writeWords(')')],
+    ],
+    ' ',
+  )
+  const refill = writeFigureAt(context, panel.refill)
+  const oil = writeOil(context, panel)
+  const { parts } = panel
+  return {
+    kind: 'panel',
+    name,
+    access: quoteText(
+      wall.access[panel.access],
+      `${pointer}/access`,
+      panel.access === 'not stated' ? 'gap' : undefined,
+    ),
+    quantity: [
+      ...(refill?.main ?? []),
+      ...(panel.instances === undefined || refill === undefined ? [] : writeWords(` ${labels.each}`)),
+    ],
+    oil: oil.main,
+    notes: dropEmptyLines([
+      joinLines(
+        [...(refill === undefined ? [] : writeSecondaryFigures(context, refill)), ...oil.notes],
+        ' · ',
+      ),
+      ...writeFill(context, panel, pointer),
+      joinLines(
+        [
+          addLabel(labels.drainAt, writeFigureAt(context, panel.drainTemperature)?.main ?? []),
+          addLabel(labels.breather, writeFigureAt(context, panel.breather)?.main ?? []),
+          addLabel(
+            labels.stands,
+            joinLines(
+              panel.supports.map((support, index) => quoteText(support, `${pointer}/supports/${index}`)),
+              ', ',
+            ),
+          ),
+        ],
+        ' · ',
+      ),
+      writeOrder(context, panel),
+    ]),
+    columns: { tool: columns.tool, manual: columns.manual, setting: columns.wrench },
+    rows: parts.map((part, index) => writeRow(context, part, `${pointer}/parts/${index}`)),
+  }
+}
+
+function writeFigureAt(context: WallContext, pointer: JsonPointer | undefined): FigureLines | undefined {
+  const figure = findFact(context, 'figures', pointer)
+  return figure && pointer !== undefined ? writeFigure(context, figure, pointer) : undefined
+}
+
+/** Loosen F1, D1. Tighten D1, F1. */
+function writeOrder(context: WallContext, { parts, tighten }: WallPanel): Line {
+  const { labels } = context.wall
+  if (parts.length < 2) return []
+  const writeMarks = (list: readonly WallPart[]) =>
+    joinLines(
+      list.map(({ part }) => writeMark(context, part.path)),
+      ', ',
+    )
+  return joinLines(
+    [
+      [...writeWords(`${labels.loosen} `), ...writeMarks(parts)],
+      tighten.length < 2
+        ? []
+        : [
+            ...writeWords(`${labels.tighten} `),
+            ...writeMarks(tighten.flatMap((place) => parts[place] ?? [])),
+          ],
+    ],
+    '. ',
+  )
+}
+
+/** The permitted oils: the first one large, its conditions and the others below. */
+function writeOil(context: WallContext, panel: WallPanel): { main: Line; notes: readonly Line[] } {
+  const { words, wall } = context
+  const { oils, oilOf } = panel
+  if (oilOf !== undefined)
+    return {
+      main: [...writeWords(`${wall.labels.sharedOil} `), ...quoteOptionalText(oilOf.gearcase, '/panels')],
+      notes: [],
+    }
+  const figure = findFact(context, 'figures', oils)
+  if (figure === undefined || oils === undefined) return { main: [], notes: [] }
+  const { resolved } = figure
+  if (resolved.kind !== 'stated' || resolved.value.kind !== 'oils') {
+    const { main, notes } = writeFigure(context, figure, oils)
+    return { main, notes }
+  }
+  const lines = resolved.value.choices.map((choice, index) => {
+    const pointer = `${oils}/resolved/value/choices/${index}`
+    const { limitedSlip, ambient } = choice
+    const condition = joinLines(
+      [
+        ambient === undefined ? [] : writeValue(context, ambient, `${pointer}/ambient`),
+        limitedSlip === 'not stated'
+          ? []
+          : quoteText(words.limitedSlip[limitedSlip], `${pointer}/limitedSlip`),
+      ],
+      ', ',
+    )
+    return { name: quoteText(formatOilName(choice), pointer, 'printed'), condition }
+  })
+  const [first, ...others] = lines
+  const planned = findFact(context, 'oil', panel.oil)
+  const additive = planned?.additive
+  const additiveLine =
+    additive === undefined
+      ? []
+      : joinLines(
+          [
+            writeWords(words.labels.additive),
+            writeQuantity(context, additive.perInstance, `${panel.oil}/additive/perInstance`),
+            quoteText(additive.name, `${panel.oil}/additive/name`),
+          ],
+          ' ',
+        )
+  return {
+    main: first?.name ?? [],
+    notes: dropEmptyLines([
+      first?.condition ?? [],
+      additiveLine,
+      ...others.map(({ name, condition }) => [
+        ...writeWords(`${words.labels.or} `),
+        ...joinLines([name, condition], ', '),
+      ]),
+    ]),
+  }
+}
+
+/** How the oil goes in, and how the level is read. */
+function writeFill(context: WallContext, panel: WallPanel, pointer: JsonPointer): readonly Line[] {
+  const { wall, words } = context
+  const { fill } = panel
+  if (fill === undefined) return []
+  const { labels } = wall
+  const at = fill.at === undefined ? undefined : panel.parts[fill.at]
+  const fillPointer = `${pointer}/fill`
+  const method = joinLines(
+    [
+      quoteText(
+        wall.fill[fill.method],
+        `${fillPointer}/method`,
+        fill.method === 'not stated' ? 'gap' : 'strong',
+      ),
+      at === undefined || fill.method === 'by quantity' ? [] : writeMark(context, at.part.path),
+    ],
+    ' ',
+  )
+  const level = fill.level.flatMap((one): Line[] => {
+    const figure = findFact(context, 'figures', one)
+    if (figure === undefined) return []
+    const { main } = writeFigure(context, figure, one)
+    const unit =
+      figure.resolved.kind === 'stated' && 'unit' in figure.resolved.value
+        ? measureOf(figure.resolved.value.unit)
+        : undefined
+    const label =
+      unit === 'duration' || unit === 'length' || unit === 'temperature'
+        ? words.levels[unit]
+        : words.roles.level
+    return [addLabel(label, main)]
+  })
+  const planned = findFact(context, 'oil', panel.oil)
+  return dropEmptyLines([
+    joinLines(
+      [
+        method,
+        fill.reading === undefined ? [] : quoteText(wall.reading[fill.reading], `${fillPointer}/reading`),
+        fill.attitude === 'not stated'
+          ? []
+          : quoteText(wall.attitude[fill.attitude], `${fillPointer}/attitude`),
+        fill.engine === 'not stated' ? [] : quoteText(wall.engine[fill.engine], `${fillPointer}/engine`),
+        fill.recheckAfterRun ? writeWords(labels.recheck) : [],
+      ],
+      ', ',
+    ),
+    ...level,
+    joinLines(
+      [
+        writeQuantity(context, planned?.stopAt, `${panel.oil}/stopAt`, 'computed'),
+        planned?.stopAt === undefined ? [] : writeWords(labels.stopAt),
+      ],
+      ': ',
+    ),
+  ])
+}
+
+function writeRow(context: WallContext, part: WallPart, pointer: JsonPointer): PanelRow {
+  const { wall } = context
+  const { labels } = wall
+  const planned = findFact(context, 'tightenings', part.tightening)
+  const figure = planned ? writeFigureAt(context, planned.figure) : undefined
+  const uses = (part.uses ?? []).filter(({ wheelMark }) => wheelMark !== undefined)
+  const name = quoteOptionalText(part.part.part, `${pointer}/part/part`)
+  const wheel = uses.map(({ role, wheelMark = 'mark up' }, index) => [
+    ...writeWords(`${wall.roles[role]}: `),
+    ...quoteText(wall.wheelMarks[wheelMark], `${pointer}/uses/${index}/wheelMark`),
+  ])
+  const sealLines = part.seals.map((seal) => writeShortSeal(context, seal))
+  return {
+    mark: writeMark(context, part.part.path),
+    name: capitalise(name),
+    ...writeTool(context, part, pointer),
+    manual: figure?.main ?? [],
+    manualNotes: figure === undefined ? [] : joinLines(writeSecondaryFigures(context, figure), ' · '),
+    ...writeSetting(context, part),
+    notes: dropEmptyLines([
+      joinLines(
+        [
+          part.count === undefined ? [] : quoteText(`${part.count} ×`, `${pointer}/count`),
+          part.magnet === undefined ? [] : writeWords(labels.magnet),
+          joinLines(sealLines, ' + '),
+          joinLines(wheel, ', '),
+          writeFigureAt(context, part.place)?.main ?? [],
+        ],
+        ' · ',
+      ),
+    ]),
+  }
+}
+
+/** The kind, size and number of a seal; its material is overleaf with the true size. */
+function writeShortSeal(context: WallContext, pointer: JsonPointer): Line {
+  const figure = findFact(context, 'figures', pointer)
+  if (figure === undefined) return []
+  const { resolved } = figure
+  if (resolved.kind !== 'stated' || !('replace' in resolved.value))
+    return writeFigure(context, figure, pointer).main
+  const seal = resolved.value
+  const at = `${pointer}/resolved/value`
+  const { words } = context
+  const size = 'size' in seal ? seal.size : undefined
+  const { unit, ...sizes } = size ?? { unit: '' }
+  return joinLines(
+    [
+      quoteText(words.seals[seal.kind], `${at}/kind`),
+      size === undefined ? [] : quoteText(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${at}/size`),
+      'product' in seal ? quoteText(seal.product, `${at}/product`) : [],
+      writePartNumber(seal, at, words.labels.supersedes),
+      seal.replace === 'on condition' ? quoteText(words.replace[seal.replace], `${at}/replace`) : [],
+    ],
+    ', ',
+  )
+}
+
+/** The size of the tool, and its form below. */
+function writeTool(
+  context: WallContext,
+  { drives }: WallPart,
+  pointer: JsonPointer,
+): Pick<PanelRow, 'tool' | 'toolForm'> {
+  const { words } = context
+  if (drives === undefined) return { tool: [], toolForm: [] }
+  const [drive] = drives
+  if (drive === undefined)
+    return { tool: quoteText(words.notStated, `${pointer}/drives`, 'gap'), toolForm: [] }
+  if (drives.length > 1)
+    return {
+      tool: joinLines(
+        drives.map((one, index) => writeDrive(context, one, `${pointer}/drives/${index}`)),
+        ` ${words.labels.or} `,
+      ),
+      toolForm: [],
+    }
+  const form = quoteText(words.drives[drive.kind], `${pointer}/drives/0/kind`)
+  return drive.size === undefined
+    ? { tool: form, toolForm: [] }
+    : { tool: quoteText(drive.size, `${pointer}/drives/0/size`), toolForm: form }
+}
+
+/** The setting and its wrench; empty without a toolbox. */
+function writeSetting(context: WallContext, { tightening }: WallPart): Pick<PanelRow, 'setting' | 'wrench'> {
+  const { words } = context
+  const planned = findFact(context, 'tightenings', tightening)
+  if (!planned || tightening === undefined) return { setting: [], wrench: [] }
+  if (planned.setting === undefined) {
+    const isNews = planned.verdict === 'does not fit' || planned.verdict === 'by turns'
+    return {
+      setting: [],
+      wrench: isNews
+        ? quoteText(
+            words.tighteningVerdicts[planned.verdict],
+            `${tightening}/verdict`,
+            planned.verdict === 'does not fit' ? 'gap' : undefined,
+          )
+        : [],
+    }
+  }
+  return {
+    setting: writeQuantity(context, planned.setting, `${tightening}/setting`),
+    wrench: quoteText(planned.wrench.name, `${tightening}/wrench/name`),
+  }
+}
