@@ -41,8 +41,9 @@ const styles: { visit?: string; wall?: string } = {}
  */
 export function cardStyle(card: CardModel): string {
   requireCard(card)
-  if (card.extent === 'wall') return (styles.wall ??= scopeStyle(WALL_STYLE))
-  return (styles.visit ??= scopeStyle(SHARED_STYLE + VISIT_STYLE))
+  const name = card.extent === 'wall' ? 'wall' : 'visit'
+  styles[name] ??= scopeStyle(name === 'wall' ? WALL_STYLE : SHARED_STYLE + VISIT_STYLE)
+  return styles[name]
 }
 
 export { PAGE_STYLE, PAPER_CLASS }

@@ -72,9 +72,9 @@ const MAIN_JOB_CEILING = 112
  * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table,
  * 168.5 before oil that was added between services and own times, 172 before cures were found sooner and shields could stay on,
  * 172.8 before parts with several numbers, 173.8 before oil samples, 174.7 before
- * ramps and the owner's slip, 177.8 before what a warranty asks.
+ * ramps and the owner's slip, 177.8 before what a warranty asks, 178.4 before the wall card.
  */
-const EVERYTHING_CEILING = 178.4
+const EVERYTHING_CEILING = 182.5
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.84
