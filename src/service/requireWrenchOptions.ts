@@ -1,12 +1,15 @@
 import { quoteValue } from '../base/index.js'
-import type { VisitOptions } from './requireVisit.js'
 
 /** Throws for a wrong choice of how wrenches are judged and how the machine is raised. */
 export function requireWrenchOptions({
   iso6789,
   tolerancePercent,
   raiseOn,
-}: Pick<VisitOptions, 'iso6789' | 'tolerancePercent' | 'raiseOn'>): void {
+}: {
+  readonly iso6789: string
+  readonly tolerancePercent?: number
+  readonly raiseOn?: string
+}): void {
   if (iso6789 !== '2017' && iso6789 !== '2003')
     throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${quoteValue(iso6789)}`)
   if (raiseOn !== undefined && raiseOn !== 'stands' && raiseOn !== 'ramps')
