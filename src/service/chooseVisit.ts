@@ -146,7 +146,7 @@ function includesService({ services, only }: ProcedureDocument, line: ServiceDue
 }
 
 /** Ramps are used only if the toolbox has no stands and the manual permits ramps for every axle. */
-function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'toolbox'>): 'stands' | 'ramps' {
+export function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'toolbox'>): 'stands' | 'ramps' {
   const hasOnlyRamps =
     toolbox !== undefined &&
     Object.keys(toolbox.stands).length === 0 &&

@@ -10,15 +10,14 @@ import {
   type Stock,
   type Toolbox,
 } from '../spec/index.js'
-import { chooseRaising } from './chooseRaising.js'
-import { chooseWork } from './chooseVisit.js'
+import { chooseRaising, chooseWork } from './chooseVisit.js'
 import { type CollectedFigures, collectFigures } from './collectFigures.js'
 import { describeIdentity } from './describeIdentity.js'
 import { listPartsWithoutSteps } from './gearcases.js'
-import { groupByGearcase } from './groupByGearcase.js'
 import { listMissing } from './listMissing.js'
 import { listServiceParts, type ServiceOnGearcase } from './listServiceParts.js'
 import { listUnstated } from './listUnstated.js'
+import { groupByGearcase } from './planFilters.js'
 import { type OilPlan, planOil } from './planOil.js'
 import { planTightenings } from './planTightenings.js'
 import { planVessel } from './planVessel.js'
