@@ -4,10 +4,11 @@ import type { CardList, CardSection } from './cardParts.js'
 import { roundWaitSeconds } from './roundWaitSeconds.js'
 import { addLabel, capitalise, joinLines, makeListPart, quoteText, writeWords } from './spans.js'
 
-/** Reasons that only repeat the first line. */
+/** Reasons that only repeat the first line, or the lines of the work. */
 const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
   'service/time-sum',
   'service/waiting-time-not-known',
+  'service/drain-until-drips',
 ])
 
 function buildWaitItem(context: CardContext, wait: PlannedWait, index: number): CardList['items'][number] {
@@ -20,7 +21,7 @@ function buildWaitItem(context: CardContext, wait: PlannedWait, index: number): 
           ? [writeReason(context, reason, `${pointer}/reasons/${reasonIndex}`)]
           : [],
       )
-    : writeReasons(context, wait.reasons, `${pointer}/reasons`)
+    : writeReasons(context, wait.reasons, `${pointer}/reasons`, CODES_SHOWN_ELSEWHERE)
   const duration = writeDuration(context, roundWaitSeconds(wait), `${pointer}/seconds`, 'computed')
   const part = writePart(wait.part, `${pointer}/part`)
   const name = capitalise(joinLines([part, quoteText(waits[wait.kind], `${pointer}/kind`)], ': '))

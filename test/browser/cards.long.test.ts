@@ -21,7 +21,7 @@ it('the cards lay out in Chromium: nothing clipped at 320 px, no more printed pa
       },
     })
     expect(complaints).toEqual([])
-    expect(cards.find(({ name }) => name === 'tind-4/log')).toEqual({ name: 'tind-4/log', a4: 3, letter: 3 })
+    expect(cards.find(({ name }) => name === 'tind-4/log')).toEqual({ name: 'tind-4/log', a4: 2, letter: 2 })
     expect(cards.length).toBeGreaterThan(10)
   } finally {
     rmSync(folder, { recursive: true })

@@ -79,13 +79,14 @@ td::before{content:attr(data-label);color:var(--soft);font-size:var(--small)}
 @media screen and (prefers-color-scheme:dark){
 &{--ink:#eef3f4;--soft:#b4c0c5;--rule:#7d8a91;--tint:#22303a;--deep:#8fd3dc;--warn:#4a3a00;--paper:#10171b}
 }
+@page service-card{margin:7mm}
 @media print{
-&{--soft:#2c363c;--small:9pt;--body:9pt;--line:10pt;--head:11pt;--figure:14pt;--name:19pt;--gap:5px;color-scheme:light;line-height:1.16;max-width:none;padding:0}
+&{page:service-card;--soft:#2c363c;--small:9pt;--body:9pt;--line:10pt;--head:11pt;--figure:14pt;--name:19pt;--gap:5px;color-scheme:light;line-height:1.13;max-width:none;padding:0}
 h2{padding-bottom:1px;border-bottom-width:2px;margin-bottom:2px}
 h3{margin-bottom:1px}
 header{grid-template-columns:1fr 38%;border-top-width:5px;padding-top:3px;gap:2px 16px}
 .variant{padding:1px 10px 2px;border-width:2px}
-.note,.about,.facts,.legend,thead th,.header-note,.label{line-height:1.16}
+.note,.about,.facts,.legend,thead th,.header-note,.label{line-height:1.13}
 .facts{gap:0 14px}
 .authority{padding:0 0 0 8px;border-inline-start-width:5px}
 .cautions,.caution{background:none;border-width:1.2px;padding:1px 5px;margin:1px 0;gap:5px;line-height:1.14}
@@ -104,7 +105,7 @@ caption{padding:1px 0}
 .box{border-width:1.3px;width:.95em;height:.95em}
 .blanks{margin-bottom:0}
 .fields{gap:0 14px}
-.blank{min-height:6.4mm}
-.write{border-bottom-width:1px;height:5.6mm}
+.blank{min-height:6mm}
+.write{border-bottom-width:1px;height:5.4mm}
 }
 `

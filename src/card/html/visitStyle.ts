@@ -36,6 +36,7 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .plate-head,.plate-head h3,.plate dl,.row,.row dt,.row dd,.row div{display:inline;font-size:inherit;padding:0;border:0}
 .plate-head h3,#tightening th .main{font-size:10pt}
 .row.large .main,.row.middle .main,.row.small .main{font-size:10pt}
+.row dt{margin-inline:6px 3px}
 .row+.row::before{content:" · "}
 .row .note::before{content:" "}
 #figures .picture,#ready .picture,#waits .picture,#tightening .legend,#tightening .scale{display:none}
@@ -60,17 +61,17 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .blank.ticks{flex:0 1 auto;gap:0 7px;min-height:4.6mm}
 .choice{gap:3px}
 .write{min-width:14mm;width:14mm}
+#due .list ul{flex:1 1 60%}
 #due td div{display:inline;margin-inline-end:4px}
-#waits,#sources,#due .list,#due .list ul,#tightening .list ul,#missing .list ul,#waits ul,#sources ul{display:flex;flex-wrap:wrap;gap:0 14px}
-#waits li:not(:has(.note)):not(:has([data-from^="/time"])){display:none}
-.steps li{padding:1px 0}
+#due .list,#due .list ul,#tightening .list ul,#missing .list ul{display:flex;flex-wrap:wrap;gap:0 14px}
+.steps li{padding:.7px 0}
 .before{display:flex;flex-wrap:wrap;gap:0 12px;border:1.2px solid var(--ink);padding:1px 5px;margin:1px 0;break-inside:avoid;break-after:avoid}
 .before .caution{border:0;margin:0;padding:0}
-.steps{columns:2;column-gap:6mm}
+.steps{columns:2;column-gap:5mm}
 .step label{gap:4px}
 .step .text{display:block}
 .step>.note{padding-inline-start:9.5mm}
-.step .number{min-width:4.5mm}
+.step .number{min-width:4.2mm}
 .step details{display:none}
 .step .figures{float:inline-end;border:0;padding:0;text-align:end;line-height:1.12}
 .step .figures>span{display:inline-block;margin-inline-start:2.5mm}
@@ -78,9 +79,11 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .group{margin-bottom:0}
 .group h3{padding:0 6px;font-size:10pt}
 #waits h2,#sources h2{font-size:9pt;border:0;margin:0}
-#waits,#sources{gap:0 8px;margin-top:4px}
-#sources .parts,#waits .parts{flex:1}
-#due td,#due th{white-space:nowrap}
+#waits,#sources{margin-top:3px}
+#waits h2,#waits div,#waits ul,#sources h2,#sources div,#sources ul,#waits li,#waits li *,#sources li,#sources li *{display:inline}
+#waits li::before,#sources li::before{content:" · "}
+#waits .note::before{content:": "}
+#waits li:not(:has(.note)):not(:has([data-from^="/time"])){display:none}
 .group h3{margin:1px 0 0;line-height:1.1}
 &.full #tightening td:nth-child(2):not(:has(.gap)),&.full #tightening td:nth-child(5){display:none}
 &.slip{--body:10pt;--head:12pt;--gap:10px}
