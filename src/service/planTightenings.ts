@@ -56,8 +56,8 @@ export function planTightenings(visit: VisitContext, options: WrenchOptions) {
     const chosen = choice.covered.find((task) => task.on === on)
     const wrench = chosen && toolbox?.wrenches[chosen.wrench]
     if (chosen === undefined || wrench === undefined || tightening.kind !== 'torque') {
-      const open = uncovered.find((task) => task.path === on)
-      const { verdict, reasons } = open ?? {
+      const uncoveredTask = uncovered.find((task) => task.path === on)
+      const { verdict, reasons } = uncoveredTask ?? {
         verdict: 'cannot tell' as const,
         reasons: [serviceReason('service/no-toolbox', {})],
       }
@@ -94,12 +94,12 @@ function listMissingSettings(
   uncovered: readonly { readonly path: JsonPointer }[],
 ): readonly PlannedMissing[] {
   const kind = 'not settled'
-  const open = uncovered.map(({ path }): PlannedMissing => {
+  const missingSettings = uncovered.map(({ path }): PlannedMissing => {
     const part = describePart(sheet, path)
     return { kind, part, path: part.path, reason: serviceReason('service/torque-not-settled', { part }) }
   })
   const stated = tasks.filter(({ tightening }) => tightening?.kind === 'torque')
-  if (toolbox !== undefined || stated.length === 0) return open
+  if (toolbox !== undefined || stated.length === 0) return missingSettings
   const parts = stated.map(({ on }) => describePart(sheet, on))
   return [{ kind, reason: serviceReason('service/settings-need-toolbox', { parts }) }]
 }
