@@ -115,12 +115,12 @@ function writePart(part: CardPart, card: CardModel): string[] {
 
 /** Without a heading between them, two lists stay separate only if their markers differ. */
 function separateLists(blocks: readonly string[]): string[] {
-  const separated: string[] = []
+  const separatedBlocks: string[] = []
   for (const block of blocks) {
-    const followsList = block.startsWith('- ') && separated.at(-1)?.startsWith('- ') === true
-    separated.push(followsList ? block.replace(/^- /gm, '* ') : block)
+    const followsList = block.startsWith('- ') && separatedBlocks.at(-1)?.startsWith('- ') === true
+    separatedBlocks.push(followsList ? block.replace(/^- /gm, '* ') : block)
   }
-  return separated
+  return separatedBlocks
 }
 
 /**

@@ -5,19 +5,19 @@
 export function wrapText(text: string, width: number, firstPrefix: string, nextPrefix: string): string[] {
   const lines: string[] = []
   let prefix = firstPrefix
-  let rest = / {2}|^ | $/.test(text) ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
+  let remainingText = / {2}|^ | $/.test(text) ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
   for (;;) {
-    const room = width - countCharacters(prefix)
+    const maxLength = width - countCharacters(prefix)
     // A text never has fewer code units than characters.
-    if (rest.length <= room || countCharacters(rest) <= room) break
-    const lastSpace = rest.lastIndexOf(' ', findOffset(rest, room))
-    const end = lastSpace > 0 ? lastSpace : rest.indexOf(' ')
+    if (remainingText.length <= maxLength || countCharacters(remainingText) <= maxLength) break
+    const lastSpace = remainingText.lastIndexOf(' ', findOffset(remainingText, maxLength))
+    const end = lastSpace > 0 ? lastSpace : remainingText.indexOf(' ')
     if (end < 0) break
-    lines.push(prefix + rest.slice(0, end))
-    rest = rest.slice(end + 1)
+    lines.push(prefix + remainingText.slice(0, end))
+    remainingText = remainingText.slice(end + 1)
     prefix = nextPrefix
   }
-  lines.push(prefix + rest)
+  lines.push(prefix + remainingText)
   return lines
 }
 

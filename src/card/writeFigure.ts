@@ -185,14 +185,14 @@ export function writeSeal({ words }: TextContext, seal: Seal, pointer: JsonPoint
 export function writePartNumber(
   { partNumber, supersededBy }: NumberedPart,
   pointer: JsonPointer,
-  supersedes: string,
+  supersedesWord: string,
 ): Line {
   const oldNumber = quoteOptionalText(partNumber, `${pointer}/partNumber`)
   if (supersededBy === undefined) return oldNumber
   const currentNumber = quoteText(supersededBy.partNumber, `${pointer}/supersededBy/partNumber`)
   return oldNumber.length === 0
     ? currentNumber
-    : [...currentNumber, ...writeWords(` (${supersedes} `), ...oldNumber, ...writeWords(')')]
+    : [...currentNumber, ...writeWords(` (${supersedesWord} `), ...oldNumber, ...writeWords(')')]
 }
 
 function writeLeaf(context: TextContext, leaf: Leaf, pointer: JsonPointer, isFilter: boolean): FigureLines {

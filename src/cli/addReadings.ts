@@ -50,12 +50,12 @@ export function addReadings(
 
 function mergeReadings<Meter extends { readonly readings: readonly MeterReading[] }>(
   meter: Meter | undefined,
-  imported: readonly MeterReading[],
+  importedReadings: readonly MeterReading[],
 ): { readonly meter?: Meter; readonly added: number; readonly keptDays: number } {
   if (meter === undefined) return { added: 0, keptDays: 0 }
   const days = new Set(meter.readings.map(({ date }) => date))
   // Imported readings are sorted by day and value, so the last of a day overwrites the others.
-  const readingByDay = new Map(imported.map((reading) => [reading.date, reading]))
+  const readingByDay = new Map(importedReadings.map((reading) => [reading.date, reading]))
   const added = [...readingByDay.values()].filter(({ date }) => !days.has(date))
   const readings = [...meter.readings, ...added].sort((first, second) =>
     first.date < second.date ? -1 : first.date > second.date ? 1 : 0,

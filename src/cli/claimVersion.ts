@@ -18,7 +18,7 @@ export interface Claim {
    * If the file was not replaced, claims of dead writers stay: their numbers must not be used again for this
    * version.
    */
-  readonly release: (replaced: boolean) => Promise<void>
+  readonly release: (isReplaced: boolean) => Promise<void>
 }
 
 /** After this time the writer of a claim is considered dead, even if its process cannot be looked up. */
@@ -38,8 +38,8 @@ export async function claimVersion(
 ): Promise<Claim | { readonly holder: string }> {
   const folder = dirname(target)
   const prefix = `.${basename(target)}.`
-  const makePath = (number: number, ending: string): string =>
-    join(folder, `${prefix}${version}.${number}.${ending}`)
+  const makePath = (number: number, fileEnding: string): string =>
+    join(folder, `${prefix}${version}.${number}.${fileEnding}`)
   let number = 1
   while (!(await createClaim(makePath(number, 'lock')))) {
     const holder = await findHolder(makePath(number, 'lock'))
@@ -63,10 +63,10 @@ export async function claimVersion(
     part: makePath(number, 'part'),
     isCurrent: async () => !(await exists(makePath(number + 1, 'lock'))),
     deleteLeftovers: () => deleteClaims((claimedVersion) => claimedVersion !== version),
-    release: (replaced) =>
+    release: (isReplaced) =>
       deleteClaims(
         (claimedVersion, claimNumber) =>
-          claimedVersion === version && (replaced ? claimNumber <= number : claimNumber === number),
+          claimedVersion === version && (isReplaced ? claimNumber <= number : claimNumber === number),
       ),
   }
 }

@@ -36,10 +36,14 @@ export function findHiddenMistakes(data: unknown, parsed: ParsedDocument, name: 
     const kind = lacksKind(findings) ? guessKind(correctedCopy) : undefined
     guessedKind ??= kind
     if (found.length === 0 && (kind === undefined || round > 0)) break
-    const reparsed = parseDocument('any', kind === undefined ? correctedCopy : { ...correctedCopy, kind }, {
-      name,
-    })
-    for (const finding of reparsed.findings) {
+    const reparsedDocument = parseDocument(
+      'any',
+      kind === undefined ? correctedCopy : { ...correctedCopy, kind },
+      {
+        name,
+      },
+    )
+    for (const finding of reparsedDocument.findings) {
       if (known.has(makeFindingKey(finding)) || isIndexAsId(finding, listPaths)) continue
       known.add(makeFindingKey(finding))
       findings.push(finding)

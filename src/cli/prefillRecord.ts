@@ -5,7 +5,7 @@ import type { PartName, VisitPlan } from '../service/index.js'
 import { cleanLine } from './cleanLine.js'
 
 /** Marks a value that the technician must fill in: until then the document cannot be read. */
-const TO_FILL_IN = '?'
+const BLANK_MARK = '?'
 
 /**
  * A service record of a planned visit in short YAML. Settings, quantities and parts come from the plan, and
@@ -15,7 +15,7 @@ const TO_FILL_IN = '?'
 export function prefillRecord(plan: VisitPlan): string {
   const { hours, distance } = plan.readings
   const { sheet, log } = plan.machine
-  const meters = [hours && `${TO_FILL_IN} h`, distance && `${TO_FILL_IN} ${distance.unit}`].filter(Boolean)
+  const meters = [hours && `${BLANK_MARK} h`, distance && `${BLANK_MARK} ${distance.unit}`].filter(Boolean)
   const writtenParts = new Set<string>()
   const entries = plan.work.flatMap(({ service, task, part }) => {
     const key = `${part.path} ${part.instance?.id}`
@@ -27,7 +27,7 @@ export function prefillRecord(plan: VisitPlan): string {
   const tools = new Set(
     plan.tightenings.flatMap(({ setting, wrench }) => (setting === undefined ? [] : wrench.id)),
   )
-  const certificates = [...tools].map((tool) => ({ tool, number: TO_FILL_IN, validTo: TO_FILL_IN }))
+  const certificates = [...tools].map((tool) => ({ tool, number: BLANK_MARK, validTo: BLANK_MARK }))
   const shields = plan.tightenings
     .filter(({ part }) => part.path.startsWith('/shields/'))
     .map((tightening) => [
@@ -41,14 +41,14 @@ export function prefillRecord(plan: VisitPlan): string {
     sheet: `${sheet.id}, revision ${sheet.revision}`,
     date: plan.today,
     readings: meters.length === 0 ? {} : meters.join(', '),
-    by: asks.has('who did it') ? TO_FILL_IN : undefined,
+    by: asks.has('who did it') ? BLANK_MARK : undefined,
     entries,
     shields: shields.length === 0 ? undefined : Object.fromEntries(shields),
-    photos: asks.has('photos') ? [TO_FILL_IN] : undefined,
+    photos: asks.has('photos') ? [BLANK_MARK] : undefined,
     certificates: asks.has('wrench certificate') && tools.size > 0 ? certificates : undefined,
-    signature: asks.has('signature') ? TO_FILL_IN : undefined,
+    signature: asks.has('signature') ? BLANK_MARK : undefined,
   })
-  const uncounted = plan.missing
+  const uncountedParts = plan.missing
     .filter(({ reason }) => reason.params['role'] === 'fasteners')
     .map(
       ({ part }) =>
@@ -62,7 +62,7 @@ export function prefillRecord(plan: VisitPlan): string {
       : ` ${writeInline(value)}`
     return `${key}:${values}\n`
   })
-  return [...uncounted, ...lines].join('')
+  return [...uncountedParts, ...lines].join('')
 }
 
 const writeInline = (value: unknown): string =>
@@ -89,7 +89,7 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
     .filter(({ seal }) => seal.kind !== 'none')
     .map(({ part, replace, seal }) => {
       if (replace === 'on condition') return { on: part.path, done: 'inspected and used again' }
-      const { supersededBy, partNumber = TO_FILL_IN } = 'replace' in seal ? seal : {}
+      const { supersededBy, partNumber = BLANK_MARK } = 'replace' in seal ? seal : {}
       return {
         on: part.path,
         done: 'new',
@@ -97,24 +97,24 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
       }
     })
   const change = {
-    drained: { value: TO_FILL_IN, unit: refilled?.unit ?? 'mL' },
-    refilled: refilled ?? { value: TO_FILL_IN, unit: 'mL' },
+    drained: { value: BLANK_MARK, unit: refilled?.unit ?? 'mL' },
+    refilled: refilled ?? { value: BLANK_MARK, unit: 'mL' },
     oil: {
-      name: container?.name ?? TO_FILL_IN,
+      name: container?.name ?? BLANK_MARK,
       container: container?.container,
-      batch: asks.has('oil batch') ? TO_FILL_IN : undefined,
+      batch: asks.has('oil batch') ? BLANK_MARK : undefined,
     },
-    oilFinding: TO_FILL_IN,
-    magnet: hasStep('inspect the magnet') ? TO_FILL_IN : undefined,
+    oilFinding: BLANK_MARK,
+    magnet: hasStep('inspect the magnet') ? BLANK_MARK : undefined,
   }
   const entry = dropUndefined({
     service,
     gearcase: splitPointer(gearcase.path)?.[1] ?? '',
     instance: gearcase.instance?.id,
     ...(task === 'change' && change),
-    sample: task === 'change' && hasStep('take an oil sample') ? { bottle: TO_FILL_IN } : undefined,
-    level: TO_FILL_IN,
-    leaks: TO_FILL_IN,
+    sample: task === 'change' && hasStep('take an oil sample') ? { bottle: BLANK_MARK } : undefined,
+    level: BLANK_MARK,
+    leaks: BLANK_MARK,
     tightened,
     seals,
   })
@@ -141,5 +141,5 @@ function writeEntry(plan: VisitPlan, service: string, task: 'check' | 'change', 
 
 function describeTightening({ verdict, setting, wrench }: VisitPlan['tightenings'][number]) {
   if (setting !== undefined) return { kind: 'torque set', torque: setting, tool: wrench.id }
-  return verdict === 'by turns' ? { kind: 'turns', turns: TO_FILL_IN } : { kind: TO_FILL_IN }
+  return verdict === 'by turns' ? { kind: 'turns', turns: BLANK_MARK } : { kind: BLANK_MARK }
 }

@@ -26,15 +26,15 @@ export function renderReport(findings: readonly LocatedFinding[]): string {
 }
 
 function renderFile(findings: readonly LocatedFinding[]): readonly string[] {
-  const ordered = findings.toSorted((first, second) => rankFinding(first) - rankFinding(second))
+  const orderedFindings = findings.toSorted((first, second) => rankFinding(first) - rankFinding(second))
   const listedKeys = new Set<string>()
   const lines: string[] = []
-  const groups = groupItems(ordered, makeGroupKey)
+  const groups = groupItems(orderedFindings, makeGroupKey)
   for (const [place, group] of groups.entries()) {
     const entry = describeGroup(group, listedKeys)
     if (place > 0 && lines.length + entry.length > MAX_LINES) {
-      const leftCount = groups.slice(place).flat().length
-      return [...lines, `... and ${leftCount} more: correct these first, or list all with --format json.`]
+      const omittedCount = groups.slice(place).flat().length
+      return [...lines, `... and ${omittedCount} more: correct these first, or list all with --format json.`]
     }
     lines.push(...entry)
   }

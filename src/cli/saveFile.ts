@@ -58,7 +58,7 @@ export async function saveFile(
 ): Promise<void> {
   const target = await followLinks(path)
   const firstNewFolder = await mkdir(dirname(target), { recursive: true })
-  const giveUpAt = Date.now() + waitMs
+  const deadline = Date.now() + waitMs
   while (true) {
     const old = await readVersion(path, target)
     const text = await makeText(old?.bytes.toString('utf8'))
@@ -82,7 +82,7 @@ export async function saveFile(
       }))
     )
       return
-    if (Date.now() > giveUpAt)
+    if (Date.now() > deadline)
       throw new UsageError(
         `${path}: ${isClaimed ? 'another process' : claim.holder} is writing it; try again`,
       )
@@ -164,8 +164,8 @@ async function writePart(
 
 /** Gives a file the owner and mode of another file. */
 async function copyOwnerAndMode(file: FileHandle, { uid, gid, mode }: Stats): Promise<void> {
-  const isAllowed = (request: Promise<void>): Promise<boolean> =>
-    request.then(
+  const isAllowed = (operation: Promise<void>): Promise<boolean> =>
+    operation.then(
       () => true,
       () => false,
     )

@@ -56,8 +56,8 @@ function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))
   if (record !== undefined) return `the record ${record.id}`
-  const topUps = new Set(copy.topUps?.map((copied) => JSON.stringify(copied)))
-  const topUp = from.topUps?.find((original) => !topUps.has(JSON.stringify(original)))
+  const topUps = new Set(copy.topUps?.map((copiedTopUp) => JSON.stringify(copiedTopUp)))
+  const topUp = from.topUps?.find((originalTopUp) => !topUps.has(JSON.stringify(originalTopUp)))
   if (topUp !== undefined) return `the top-up of ${topUp.date}`
   const readings = ({ meters }: MachineLog, name: MeterName) => meters[name]?.readings ?? []
   for (const name of ['hours', 'distance'] as const) {

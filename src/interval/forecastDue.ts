@@ -127,8 +127,9 @@ function forecastMeter(
   const points = meter.points
     .filter(({ stretch, day }, at) => stretch === now.stretch && meter.points[at + 1]?.day !== day)
     .slice(-MAX_READINGS)
-  const reached = points.find((point) => point.count >= due)
-  if (reached !== undefined) return { verdict: 'reached', by: dateFromDay(reached.day), reasons: [] }
+  const reachedPoint = points.find((point) => point.count >= due)
+  if (reachedPoint !== undefined)
+    return { verdict: 'reached', by: dateFromDay(reachedPoint.day), reasons: [] }
 
   const origin = points[0] ?? now
   const days = points.map(

@@ -91,10 +91,10 @@ export function viscosityAt(
 }
 
 function makeOutsideVerdict(
-  where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity },
+  outsideFigure: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity },
 ): ViscosityVerdict {
   return cannotTell(
-    oilReason('oil/viscosity-outside-range', { ...where, min: MIN_VISCOSITY, max: MAX_VISCOSITY }),
+    oilReason('oil/viscosity-outside-range', { ...outsideFigure, min: MIN_VISCOSITY, max: MAX_VISCOSITY }),
   )
 }
 

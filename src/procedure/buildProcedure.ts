@@ -143,7 +143,7 @@ function findObstacles(
     findings.push(procedureFinding(code, severity, document, `${of.path}${at}`, params))
   }
   if (oilSpace.kind === 'shared') addFinding('procedure/oil-owner-missing', 'error', '/oilSpace/with')
-  const judged = includesLevelCheck(gearcase, job.task)
+  const hasLevelCheck = includesLevelCheck(gearcase, job.task)
   const chooseSeverity = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined)
@@ -153,10 +153,10 @@ function findObstacles(
     const usesLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
     if (usesLevel && gearcase.levelOpening === undefined)
       addFinding('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
-  } else if (!judged)
+  } else if (!hasLevelCheck)
     addFinding('procedure/no-level-opening', chooseSeverity('warning'), '/oilSpace/fill/method')
   if (!isRaised(job)) {
-    if (judged && fill?.level?.attitude === 'level on stands')
+    if (hasLevelCheck && fill?.level?.attitude === 'level on stands')
       addFinding('procedure/no-supports', 'error', '/access')
     const turningOpening = job.emptiedInstances
       .flatMap((one) => one.gearcase.openings)
@@ -180,7 +180,7 @@ function findObstacles(
         one.gearcase,
         opening.name,
       )
-  if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
+  if (hasLevelCheck && (fill?.level === undefined || fill.level.attitude === 'not stated'))
     addFinding('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
   if (isRechecked(job) && chooseCheckPhase(job, onRamps) !== 'before the lift')
     addFinding('procedure/second-lift', 'info', '/oilSpace/fill/level')

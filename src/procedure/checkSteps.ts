@@ -58,9 +58,9 @@ function findNearestFix(
 ): readonly Fix[] {
   const { steps, total } = trace
   for (const draft of remedy) {
-    const later = steps.findIndex((step, at) => at > place && isSameWork(step, draft))
+    const laterPlace = steps.findIndex((step, at) => at > place && isSameWork(step, draft))
     const attempts = [
-      ...(later === -1 ? [] : [moveStep(steps, later, place), moveStep(steps, place, later)]),
+      ...(laterPlace === -1 ? [] : [moveStep(steps, laterPlace, place), moveStep(steps, place, laterPlace)]),
       addStep(steps, completeStep(counter, steps, draft), place),
     ]
     for (const attempt of attempts) {

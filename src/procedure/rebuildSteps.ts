@@ -40,11 +40,11 @@ export function rebuildSteps(
   })
   let previousStep: Step | undefined
   for (const step of procedure.steps) {
-    const kept = mergedByOwnStep.get(step)
+    const keptStep = mergedByOwnStep.get(step)
     const stepsWithOwn =
-      kept === undefined ? insertOwnStep(counter, steps, step, previousStep, usedIds) : undefined
+      keptStep === undefined ? insertOwnStep(counter, steps, step, previousStep, usedIds) : undefined
     if (stepsWithOwn !== undefined) steps = stepsWithOwn
-    if (kept !== undefined || stepsWithOwn !== undefined) previousStep = kept ?? step
+    if (keptStep !== undefined || stepsWithOwn !== undefined) previousStep = keptStep ?? step
   }
   return steps
 }
@@ -116,6 +116,6 @@ export function buildSameWork(
     ...(events && { events }),
     raiseOn,
   } as const
-  const built = buildProcedure(facts, { id, name })
-  return built.ok && built.value.steps.length > 0 ? built.value.steps : undefined
+  const builtProcedure = buildProcedure(facts, { id, name })
+  return builtProcedure.ok && builtProcedure.value.steps.length > 0 ? builtProcedure.value.steps : undefined
 }

@@ -51,17 +51,17 @@ export function refreshProcedure(
       left: validateProcedure(old, sheet),
       isRebuilt: false,
     }
-  const adapted = { ...old, sheet: { id, revision }, identity }
-  const { context } = readContext(adapted, sheet)
-  const { troubles } = findTroubles(sheet, context, adapted)
+  const adaptedProcedure = { ...old, sheet: { id, revision }, identity }
+  const { context } = readContext(adaptedProcedure, sheet)
+  const { troubles } = findTroubles(sheet, context, adaptedProcedure)
   const removedPlaces = new Set(
     troubles.flatMap(({ finding, place }) => (MISSING_PART_CODES.includes(finding.code) ? place : [])),
   )
-  const steps = adapted.steps.filter((_step, place) => !removedPlaces.has(place))
-  const { procedure, left, stopped } = repairInOrder({ ...adapted, steps }, sheet)
+  const steps = adaptedProcedure.steps.filter((_step, place) => !removedPlaces.has(place))
+  const { procedure, left, stopped } = repairInOrder({ ...adaptedProcedure, steps }, sheet)
   return {
     procedure,
-    removedSteps: adapted.steps.filter((_step, place) => removedPlaces.has(place)),
+    removedSteps: adaptedProcedure.steps.filter((_step, place) => removedPlaces.has(place)),
     moved: listMovedSteps(old.steps, procedure.steps),
     lostNotes: listLostNotes(old.steps, procedure.steps),
     left,

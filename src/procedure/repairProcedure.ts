@@ -109,20 +109,22 @@ function findBetterAttempt(
   counter: TroubleCounter,
 ): RepairAttempt {
   const singleRepairs = listCandidateRepairs(attempt, counter)
-  const complete = singleRepairs.find((one) => one.troubles === 0)
-  if (complete !== undefined) return complete
+  const completeRepair = singleRepairs.find((one) => one.troubles === 0)
+  if (completeRepair !== undefined) return completeRepair
   // The repairs are in the order of harm: take the first that helps.
-  let best = singleRepairs.find((one) => one.troubles < attempt.troubles) ?? attempt
+  let bestAttempt = singleRepairs.find((one) => one.troubles < attempt.troubles) ?? attempt
   if (attempt.troubles <= FULL_SEARCH_LIMIT) {
     for (const one of singleRepairs)
       for (const pairOfRepairs of listCandidateRepairs(one, counter)) {
         if (pairOfRepairs.troubles === 0) return pairOfRepairs
-        if (pairOfRepairs.troubles < best.troubles) best = pairOfRepairs
+        if (pairOfRepairs.troubles < bestAttempt.troubles) bestAttempt = pairOfRepairs
       }
-    if (best.troubles < attempt.troubles) return best
+    if (bestAttempt.troubles < attempt.troubles) return bestAttempt
   }
   const rebuiltAttempt = rebuildAttempt(start, counter)
-  return rebuiltAttempt !== undefined && rebuiltAttempt.troubles < best.troubles ? rebuiltAttempt : best
+  return rebuiltAttempt !== undefined && rebuiltAttempt.troubles < bestAttempt.troubles
+    ? rebuiltAttempt
+    : bestAttempt
 }
 
 function rebuildAttempt(

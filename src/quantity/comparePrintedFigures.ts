@@ -64,7 +64,7 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
     }
   }
   const gaps = pairs.map(([firstSpan, secondSpan]) => calculateRelativeGap(firstSpan, secondSpan))
-  const largestGap = gaps.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
+  const largestGap = gaps.reduce((largest, gap) => (compareExact(gap, largest) > 0 ? gap : largest))
   const isSmall = compareExact(largestGap, MAX_SMALL_MISS) <= 0
   const missPercent = Math.round(Math.min(findNearestDouble(largestGap), 1e6) * 10_000) / 100
   const code = isSmall ? 'quantity/printed-figures-differ-slightly' : 'quantity/printed-figures-differ'
@@ -122,12 +122,12 @@ function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
 
 /** The gap between the ranges as a share of the first value; 0 if they meet. */
 function calculateRelativeGap(first: FigureSpan, second: FigureSpan): Exact {
-  const miss = subtract(
+  const gap = subtract(
     toAbsolute(subtract(second.center, first.center)),
     add(first.halfWidth, second.halfWidth),
   )
-  if (miss.n <= 0n) return { n: 0n, d: 1n }
-  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : divide(miss, toAbsolute(first.center))
+  if (gap.n <= 0n) return { n: 0n, d: 1n }
+  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : divide(gap, toAbsolute(first.center))
 }
 
 function toAbsolute(value: Exact): Exact {

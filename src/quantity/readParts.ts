@@ -58,10 +58,10 @@ function readOtherNumbers(reading: TextCursor, numbers: FoundNumber[]): Quantity
   const kind = readKind(reading)
   if (kind === 'nominal') return kind
   const second = readNumber(reading)
-  const third =
+  const thirdNumber =
     kind === 'plus and minus' && skipMatch(reading, MINUS_PATTERN) ? readNumber(reading) : undefined
   if (second) numbers.push(second)
-  if (third) numbers.push(third)
+  if (thirdNumber) numbers.push(thirdNumber)
   if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
   // do not read an incomplete tolerance
   numbers.length = 1

@@ -69,7 +69,7 @@ interface UnitNameOptions {
 }
 
 /** Whether each part is a separate unit: `m in` is not a minute. */
-function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
+function areSeparateUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   return (
     ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&
     written.split(/ +/).every((part) => findUnitName(part) !== undefined)
@@ -84,7 +84,7 @@ export function findIntendedUnit(
   findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
   const meaning = findUnitName(name)
-  if (meaning === undefined || (written.includes(' ') && isTwoUnits(written, meaning.units))) {
+  if (meaning === undefined || (written.includes(' ') && areSeparateUnits(written, meaning.units))) {
     findings.push(makeTextFinding('quantity/unit-is-unknown', { text: written }))
     return undefined
   }

@@ -39,10 +39,10 @@ export function createSubjectMaker(
   set: DocumentSet,
   facts: RuleFacts,
 ): (named: NamedDocument, prefix?: JsonPointer, inside?: NamedDocument) => Subject {
-  const indexes = new Map<SpecSheet, SheetIndex>()
+  const indexBySheet = new Map<SpecSheet, SheetIndex>()
   const getSheetIndex = (sheet: SpecSheet): SheetIndex => {
-    const index = indexes.get(sheet) ?? indexSheet(sheet)
-    indexes.set(sheet, index)
+    const index = indexBySheet.get(sheet) ?? indexSheet(sheet)
+    indexBySheet.set(sheet, index)
     return index
   }
   const findSheet = ({ id, revision }: SheetReference): SheetIndex | undefined => {

@@ -54,9 +54,15 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const table = documentKind && shortForms?.places[documentKind]?.()
   const expansion = table && shortForms?.expand(table, plainCopy.value as Holder, report)
   findings.push(...(expansion?.findings ?? []))
-  const unread = new Set([...refused, ...(expansion?.unreadPointers ?? [])])
+  const unreadPointers = new Set([...refused, ...(expansion?.unreadPointers ?? [])])
   const leftOut = expansion?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
-  const shapeReading = findShapeMistakes(buildShape(), plainCopy.value, unread, report, new Set(leftOut))
+  const shapeReading = findShapeMistakes(
+    buildShape(),
+    plainCopy.value,
+    unreadPointers,
+    report,
+    new Set(leftOut),
+  )
   findings.push(
     ...(expansion === undefined
       ? shapeReading.findings

@@ -37,23 +37,26 @@ export function scanJsonText(text: string): JsonScan {
 
   for (;;) {
     const frame = frames.at(-1)
-    const char = text[at]
+    const character = text[at]
     if (expected === 'after value') {
       if (frame === undefined) return at < text.length ? syntaxError(at, 'end') : { repeatedKeys }
       const closingChar = frame.keys === undefined ? ']' : '}'
-      if (char === closingChar) {
+      if (character === closingChar) {
         frames.pop()
-      } else if (char === ',') {
+      } else if (character === ',') {
         if (typeof frame.token === 'number') frame.token += 1
         expected = frame.keys === undefined ? 'value' : 'key'
       } else return syntaxError(at, closingChar === ']' ? 'comma-or-bracket' : 'comma-or-brace')
       at = skipSpace(text, at + 1)
-    } else if ((expected === 'value or ]' && char === ']') || (expected === 'key or }' && char === '}')) {
+    } else if (
+      (expected === 'value or ]' && character === ']') ||
+      (expected === 'key or }' && character === '}')
+    ) {
       frames.pop()
       expected = 'after value'
       at = skipSpace(text, at + 1)
     } else if (expected === 'key' || expected === 'key or }') {
-      if (char !== '"' || frame?.keys === undefined) return syntaxError(at, 'key')
+      if (character !== '"' || frame?.keys === undefined) return syntaxError(at, 'key')
       const end = findEndOfString(text, at)
       if (typeof end !== 'number') return { ...end, repeatedKeys }
       const key = readKey(text.slice(at, end))
@@ -64,13 +67,13 @@ export function scanJsonText(text: string): JsonScan {
       if (text[at] !== ':') return syntaxError(at, 'colon')
       at = skipSpace(text, at + 1)
       expected = 'value'
-    } else if (char === '{' || char === '[') {
+    } else if (character === '{' || character === '[') {
       if (frames.length >= MAX_DEPTH) return { repeatedKeys, tooDeep: { tokens: tokens() } }
-      frames.push(char === '{' ? { keys: new Set(), token: '' } : { token: 0 })
-      expected = char === '{' ? 'key or }' : 'value or ]'
+      frames.push(character === '{' ? { keys: new Set(), token: '' } : { token: 0 })
+      expected = character === '{' ? 'key or }' : 'value or ]'
       at = skipSpace(text, at + 1)
     } else {
-      const end = char === '"' ? findEndOfString(text, at) : findEndOfWord(text, at)
+      const end = character === '"' ? findEndOfString(text, at) : findEndOfWord(text, at)
       if (typeof end !== 'number') return { ...end, repeatedKeys }
       expected = 'after value'
       at = skipSpace(text, end)
@@ -108,6 +111,6 @@ function findEndOfString(text: string, from: number): number | ScanError {
   return { syntaxError: { offset: text.length, needs: 'closing-quote' } }
 }
 
-function readKey(quoted: string): string {
-  return quoted.includes('\\') ? String(JSON.parse(quoted)) : quoted.slice(1, -1)
+function readKey(quotedKey: string): string {
+  return quotedKey.includes('\\') ? String(JSON.parse(quotedKey)) : quotedKey.slice(1, -1)
 }

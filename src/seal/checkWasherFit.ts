@@ -121,14 +121,14 @@ export function checkWasherFit(
     const params = { ...holeParams, largest: makeLength(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-bore-too-large', params)] }
   }
-  const doubts: Reason<keyof SealCodes>[] = []
+  const doubtReasons: Reason<keyof SealCodes>[] = []
   if (toMillimetres(outside) < hole + MIN_RIM) {
     const params = {
       inside: printed(inside),
       outside: printed(outside),
       smallest: makeLength(hole + MIN_RIM),
     }
-    doubts.push(sealReason('seal/washer-rim-too-narrow', params))
+    doubtReasons.push(sealReason('seal/washer-rim-too-narrow', params))
   }
   if (toMillimetres(thickness) < MIN_THICKNESS || toMillimetres(thickness) > MAX_THICKNESS) {
     const params = {
@@ -136,9 +136,9 @@ export function checkWasherFit(
       min: makeLength(MIN_THICKNESS),
       max: makeLength(MAX_THICKNESS),
     }
-    doubts.push(sealReason('seal/washer-thickness-doubtful', params))
+    doubtReasons.push(sealReason('seal/washer-thickness-doubtful', params))
   }
-  if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
+  if (doubtReasons.length > 0) return { verdict: 'doubtful', reasons: doubtReasons }
   if (isHeldOnPlug) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
   const washer = `${inside} × ${outside} × ${thickness} ${unit}`
   const row = WASHER_ROWS.some(

@@ -68,7 +68,7 @@ function takeFromStock(
   const take: { id: Id; count: number }[] = []
   const possibleMatches: Id[] = []
   let missing = needed
-  let spare = 0
+  let spareCount = 0
   for (const piece of shelf) {
     const match = compareSeals(seal, piece.seal)
     if (match === 'perhaps' && piece.left > 0) possibleMatches.push(piece.id)
@@ -78,7 +78,7 @@ function takeFromStock(
     // a package of sealant also serves other lines
     if (!isApplied) piece.left -= count
     if (count > 0) take.push({ id: piece.id, count })
-    spare += piece.left
+    spareCount += piece.left
   }
   return {
     seal,
@@ -91,8 +91,8 @@ function takeFromStock(
     reasons: [
       ...take.map(({ id, count }) => sealReason('seal/in-stock', { name: nameOf(id), count })),
       ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
-      ...(toInspect > spare ? [sealReason('seal/keep-spare', { count: toInspect - spare })] : []),
-      ...(missing > 0 || toInspect > spare
+      ...(toInspect > spareCount ? [sealReason('seal/keep-spare', { count: toInspect - spareCount })] : []),
+      ...(missing > 0 || toInspect > spareCount
         ? possibleMatches.map((id) => sealReason('seal/stock-may-match', { name: nameOf(id) }))
         : []),
     ],

@@ -35,7 +35,7 @@ export function calculateHoursBetween(
 /** The last reading up to a day and the first from that day on; both are of that day if it has a reading. */
 function findReadingsAround(readings: readonly CountedMeterReading[], day: DateText) {
   const before = readings.filter(({ date }) => daysBetween(date, day) > 0)
-  const onDay = readings.filter(({ date }) => daysBetween(date, day) === 0)
+  const readingsOnDay = readings.filter(({ date }) => daysBetween(date, day) === 0)
   const after = readings.filter(({ date }) => daysBetween(date, day) < 0)
-  return { last: onDay[0] ?? before.at(-1), next: onDay.at(-1) ?? after[0] }
+  return { last: readingsOnDay[0] ?? before.at(-1), next: readingsOnDay.at(-1) ?? after[0] }
 }

@@ -68,12 +68,12 @@ export function planOil(
     if (oils === undefined) return { ...base, take: [], reasons: [] }
     const judgedOils = judgeOilChoices(oils, ambient)
     const oilReasons: readonly Reason[] = judgedOils.reasons
-    const offers = judgedOils.choices
+    const oilChoices = judgedOils.choices
       .filter(({ verdict }) => verdict !== 'no')
       .map(({ choice }) => ({ choice, ...judgeOilStock(choice, shelf, yellowMetal) }))
-    const [usable] = offers.filter(({ suitableContainers }) => Object.keys(suitableContainers).length > 0)
-    const offer = usable ?? offers[0]
-    if (offer === undefined) {
+    const [usable] = oilChoices.filter(({ suitableContainers }) => Object.keys(suitableContainers).length > 0)
+    const oilChoice = usable ?? oilChoices[0]
+    if (oilChoice === undefined) {
       const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }
       const document = { kind: 'spec-sheet', id: sheet.id } as const
       findings.push(serviceFinding('service/no-oil-for-ambient', 'warning', document, oilsPath, params))
@@ -83,7 +83,7 @@ export function planOil(
         reasons: [serviceReason('service/no-oil-for-ambient', params), ...oilReasons],
       }
     }
-    const { choice, suitableContainers } = offer
+    const { choice, suitableContainers } = oilChoice
     const splitVolumes = refill && splitRefill(refill, choice.additive, instances.length)
     if (splitVolumes !== undefined) volumes.set(gearcase, splitVolumes.all)
     const name = formatOilName(choice)
@@ -107,7 +107,7 @@ export function planOil(
             oil: name,
             ambient,
           }),
-      ...offer.reasons,
+      ...oilChoice.reasons,
     ]
     if (stock === undefined) {
       const buy = splitVolumes && { buy: { volume: splitVolumes.oil.all } }
@@ -115,7 +115,7 @@ export function planOil(
     }
     const offered = Object.values(stock.containers).map((container) => container.name)
     if (usable === undefined && offered.length > 0) {
-      const params = { part, oil: name, offered, reasons: offer.reasons }
+      const params = { part, oil: name, offered, reasons: oilChoice.reasons }
       const document = { kind: 'stock', id: stock.id } as const
       findings.push(serviceFinding('service/no-suitable-oil', 'warning', document, '/containers', params))
     }
@@ -130,7 +130,9 @@ export function planOil(
       return size === undefined ? [] : [{ size, count }]
     })
     const meetingOils = new Set(
-      offers.flatMap((one) => Object.values(one.suitableContainers).map((container) => container.oil.name)),
+      oilChoices.flatMap((one) =>
+        Object.values(one.suitableContainers).map((container) => container.oil.name),
+      ),
     )
     if (meetingOils.size > 1 && chosen.oil !== undefined)
       reasons.push(
@@ -220,8 +222,8 @@ function takeFromStock(
     const container = next[id]
     if (container === undefined) continue
     const { opened: openedBefore, ...containerFields } = container
-    const takeVolume = (available: Exact, opened: boolean): Exact => {
-      const taken = minExact(available, volumeLeft)
+    const takeVolume = (availableVolume: Exact, opened: boolean): Exact => {
+      const taken = minExact(availableVolume, volumeLeft)
       if (taken.n > 0n) {
         take.push({
           container: id,
@@ -231,7 +233,7 @@ function takeFromStock(
         })
         volumeLeft = subtract(volumeLeft, taken)
       }
-      return subtract(available, taken)
+      return subtract(availableVolume, taken)
     }
     const openedVolume = exactIn(openedBefore ?? ZERO_VOLUME, 'mL')
     const openedUsed = exactIn(opened ?? ZERO_VOLUME, 'mL')

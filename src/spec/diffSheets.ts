@@ -139,15 +139,15 @@ function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
 }
 
 function diffFacts(
-  earlier: ReadonlyMap<JsonPointer, unknown>,
-  later: ReadonlyMap<JsonPointer, unknown>,
+  earlierFacts: ReadonlyMap<JsonPointer, unknown>,
+  laterFacts: ReadonlyMap<JsonPointer, unknown>,
 ): readonly FactChange[] {
   const facts: FactChange[] = []
-  for (const [path, from] of earlier) {
-    if (!later.has(path)) facts.push({ change: 'removed', path, from })
-    else if (!isSameJson(from, later.get(path)))
-      facts.push({ change: 'changed', path, from, to: later.get(path) })
+  for (const [path, from] of earlierFacts) {
+    if (!laterFacts.has(path)) facts.push({ change: 'removed', path, from })
+    else if (!isSameJson(from, laterFacts.get(path)))
+      facts.push({ change: 'changed', path, from, to: laterFacts.get(path) })
   }
-  for (const [path, to] of later) if (!earlier.has(path)) facts.push({ change: 'added', path, to })
+  for (const [path, to] of laterFacts) if (!earlierFacts.has(path)) facts.push({ change: 'added', path, to })
   return facts
 }

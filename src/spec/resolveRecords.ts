@@ -84,8 +84,8 @@ function applyCorrection(
       before === undefined ? entryCorrection : correctEntry(before, entryCorrection, path, sourcePath, places)
     if (before === undefined) places.set(path, sourcePath)
   }
-  const restated = RESTATED.filter((key) => correction[key] !== undefined)
-  for (const key of restated) places.set(`/${key}`, `${from}/${key}`)
+  const restatedFields = RESTATED.filter((key) => correction[key] !== undefined)
+  for (const key of restatedFields) places.set(`/${key}`, `${from}/${key}`)
   if (corrected.date !== undefined) places.set('/date', `${from}/corrected/date`)
   for (const meter of Object.keys(corrected.readings ?? {}))
     places.set(`/readings/${meter}`, `${from}/corrected/readings/${meter}`)
@@ -98,7 +98,7 @@ function applyCorrection(
       shields.length === 0
         ? record.shields
         : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
-    ...Object.fromEntries(restated.map((key) => [key, correction[key]])),
+    ...Object.fromEntries(restatedFields.map((key) => [key, correction[key]])),
   })
 }
 

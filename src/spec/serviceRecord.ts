@@ -30,7 +30,7 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly shields?: readonly RecordedTightening[]
   /** The hands-on time of the visit, without waiting: 85 min. */
   readonly workingTime?: Quantity<'min' | 'h'>
-  /** Where the used oil went. */
+  /** The destination of the used oil. */
   readonly usedOil?: string
   /** The used oil by destination, with volumes and receipts: `[1.2 L to the tank, receipt K-1043]`. */
   readonly usedOilLog?: readonly UsedOil[]
@@ -62,7 +62,7 @@ export interface RecordedPhoto {
   readonly file: string
   /** The SHA-256 of the file as 64 hex digits: `e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855`. */
   readonly sha256?: string
-  /** What it shows: the id of a step of the plan, or an action: `front-tighten-drain`. */
+  /** Its subject: the id of a step of the plan, or an action: `front-tighten-drain`. */
   readonly step?: string
 }
 

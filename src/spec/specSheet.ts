@@ -18,7 +18,7 @@ export interface SpecSheet extends DocumentHead<'spec-sheet'> {
   readonly shields?: Readonly<Record<Id, Shield>>
   /** The services with their intervals, by id: `gear-oil-change`. */
   readonly services: Readonly<Record<Id, Service>>
-  /** What the warranty of the machine asks of a service record. */
+  /** The facts that the warranty of the machine requires in a service record. */
   readonly warranty?: WarrantyTerms
   /** Figures that differ on some machines. */
   readonly overrides?: readonly Override[]
@@ -45,7 +45,7 @@ export const WARRANTY_FACTS = [
 ] as const
 export type WarrantyFact = (typeof WARRANTY_FACTS)[number]
 
-/** What the warranty of a machine asks of a service record, as its terms say. */
+/** The facts that the warranty of a machine requires in a service record, according to its terms. */
 export interface WarrantyTerms {
   /**
    * `oil batch`: of each oil that went in; `part numbers`: of each new seal and filter; `wrench certificate`: of each torque wrench that was

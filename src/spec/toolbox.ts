@@ -77,7 +77,7 @@ export interface TorqueWrench {
   readonly calibration?: {
     /** The day: `2023-03-09`. */
     readonly date: DateText
-    /** How often the wrench was used since then: `1200`. */
+    /** The number of uses since then: `1200`. */
     readonly cyclesSince?: number
   }
 }

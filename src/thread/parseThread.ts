@@ -53,12 +53,13 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_LENGTH)
     return refuseText(makeThreadFinding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
-  const plain = normalizeDesignation(text)
-  const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
+  const plainText = normalizeDesignation(text)
+  const metric = THREAD_PATTERNS.metric.exec(plainText)?.groups
   if (metric) return readMetric(text, metric)
-  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.pipeLettersLast.exec(plain)?.groups
+  const pipe =
+    THREAD_PATTERNS.pipe.exec(plainText)?.groups ?? THREAD_PATTERNS.pipeLettersLast.exec(plainText)?.groups
   if (pipe) return parsePipeThread(text, pipe)
-  const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
+  const unified = THREAD_PATTERNS.unified.exec(plainText)?.groups
   if (unified) return readUnified(text, unified)
   return refuseText(makeThreadFinding('thread/unknown-thread', 'error', { text }))
 }

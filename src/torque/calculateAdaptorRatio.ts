@@ -25,6 +25,6 @@ export function calculateAdaptorRatio(
   angleDegrees: number,
 ): Exact | undefined {
   const lever = toMillimetres(leverLength)
-  const reach = add(lever, multiply(toMillimetres(extension), calculateExactCosine(angleDegrees)))
-  return reach.n > 0n ? divide(lever, reach) : undefined
+  const effectiveLength = add(lever, multiply(toMillimetres(extension), calculateExactCosine(angleDegrees)))
+  return effectiveLength.n > 0n ? divide(lever, effectiveLength) : undefined
 }

@@ -163,7 +163,7 @@ export function chooseWrenches(
   )
   const coverableTasks = judged.filter((_, at) => toolBits[at] !== 0)
   const sets = findSmallestSets(
-    toolBits.filter((bit) => bit !== 0),
+    toolBits.filter((toolBit) => toolBit !== 0),
     tools.length,
   )
   let chosenSet = 0

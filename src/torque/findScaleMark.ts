@@ -122,8 +122,8 @@ function listLowerEnds(
 
 /** A quarter of a full-scale error is the same at every mark: either the whole scale is usable, or no mark is. */
 function findResolutionLimit(scale: WrenchScale, part: Exact, step: Exact): Exact {
-  const quarter = multiply(multiply(exactOf(scale.highest), part), exactOf('0.25'))
-  return compareExact(step, quarter) <= 0 ? exactOf(0) : add(exactOf(scale.highest), step)
+  const quarterOfError = multiply(multiply(exactOf(scale.highest), part), exactOf('0.25'))
+  return compareExact(step, quarterOfError) <= 0 ? exactOf(0) : add(exactOf(scale.highest), step)
 }
 
 /**

@@ -13,9 +13,9 @@ export function findWrenchDeviation(wrench: TorqueWrench): Deviation | undefined
   if (accuracy.kind !== 'ISO 6789')
     return { percent: accuracy.percent, of: accuracy.kind === 'of reading' ? 'reading' : 'full scale' }
   if (wrench.type !== 'click') return undefined
-  const maxima = wrench.declaredRange
+  const highestValues = wrench.declaredRange
     ? [wrench.declaredRange.max]
     : wrench.scales.map(({ highest, unit }) => ({ value: highest, unit }))
-  const isSmall = maxima.some((max) => compareExact(exactTorque(max, 'N.m'), exactOf(10)) <= 0)
+  const isSmall = highestValues.some((max) => compareExact(exactTorque(max, 'N.m'), exactOf(10)) <= 0)
   return { percent: isSmall ? 6 : 4, of: 'reading' }
 }

@@ -106,9 +106,9 @@ function chooseWrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
 
 /** The lowest mark of the smallest usual wrench that reaches a torque. */
 function findUsualLowestMark(torque: Exact): Exact {
-  for (let power = -6; ; power += 1)
+  for (let powerOfTen = -6; ; powerOfTen += 1)
     for (const mark of LOWEST_MARKS) {
-      const lowest = exactOf(`${mark}e${power}`)
+      const lowest = exactOf(`${mark}e${powerOfTen}`)
       if (compareExact(torque, multiply(lowest, RANGE_RATIO)) <= 0) return lowest
     }
 }

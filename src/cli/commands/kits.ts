@@ -23,7 +23,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const findings: Finding[] = []
-  const undecided: UndecidedMachine[] = []
+  const undecidedMachines: UndecidedMachine[] = []
   // Each machine gets the stock that remains after the machines before it.
   const stockBySet = new Map<FileSet, Stock>()
   const kits = listMachines(sets, options).flatMap((machine) => {
@@ -41,7 +41,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
     }
     const { missing, work } = planned.value
     const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-not-known')
-    if (reasons.length > 0) undecided.push({ machine: { id: log.id, name: log.name }, reasons })
+    if (reasons.length > 0) undecidedMachines.push({ machine: { id: log.id, name: log.name }, reasons })
     if (stock !== undefined) stockBySet.set(fileSet, remainingStock(stock, planned.value))
     return work.length > 0 ? [kitContents(planned.value)] : []
   })
@@ -49,14 +49,19 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const exitCode = findings.length > 0 ? 1 : 0
   if (options.format === 'json')
-    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open: undecided }, null, 2))
-  else printKits(kits, undecided, order, io)
+    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open: undecidedMachines }, null, 2))
+  else printKits(kits, undecidedMachines, order, io)
   return exitCode
 }
 
 type UndecidedMachines = readonly UndecidedMachine[]
 
-function printKits(kits: readonly Kit[], undecided: UndecidedMachines, orders: Kit['buy'], io: CliIo): void {
+function printKits(
+  kits: readonly Kit[],
+  undecidedMachines: UndecidedMachines,
+  orders: Kit['buy'],
+  io: CliIo,
+): void {
   const printOil = (oils: Kit['oil']) => {
     for (const { oil: name, volume } of oils)
       io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${cleanLine(name)}`)
@@ -76,7 +81,7 @@ function printKits(kits: readonly Kit[], undecided: UndecidedMachines, orders: K
       io.print(cleanLine(`  Count the fasteners (${part}): the manual does not state their number.`))
     for (const { name } of kit.tools) io.print(cleanLine(`  ${name}`))
   }
-  for (const { machine, reasons } of undecided) {
+  for (const { machine, reasons } of undecidedMachines) {
     io.print(cleanLine(`Not known for ${machine.name}`))
     for (const reason of reasons) io.print(cleanLine(`  ${renderMessage(reason, en)}`))
   }
@@ -85,5 +90,5 @@ function printKits(kits: readonly Kit[], undecided: UndecidedMachines, orders: K
     printOil(orders.oil)
     printPieces(orders.seals)
     printPieces(orders.filters ?? [])
-  } else if (undecided.length === 0) io.print('Nothing is due.')
+  } else if (undecidedMachines.length === 0) io.print('Nothing is due.')
 }

@@ -33,14 +33,14 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const oldProcedure = olderFiles?.procedure
   const { result, sheet, log } =
     oldProcedure === undefined ? buildForVisit(sets, options) : findRevision(oldProcedure, sets)
-  const refreshed = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
+  const refreshedProcedure = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
-    const located = locateFindings(findings, sets)
-    if (located.length > 0) io.printError(renderFindings(located, 'text'))
-    return chooseExitCode(located, options.level)
+    const locatedFindings = locateFindings(findings, sets)
+    if (locatedFindings.length > 0) io.printError(renderFindings(locatedFindings, 'text'))
+    return chooseExitCode(locatedFindings, options.level)
   }
   if (!result.ok) return report(result.findings)
-  const procedure = refreshed?.procedure ?? result.value
+  const procedure = refreshedProcedure?.procedure ?? result.value
   if (procedure === undefined) throw new UsageError('procedure: no service is due; choose one with --service')
   const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
@@ -53,7 +53,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const text = isJson
     ? `${JSON.stringify(procedure, null, 2)}\n`
     : writeYaml(procedure, planned.ok ? planned : undefined) +
-      (refreshed?.lostNotes ?? [])
+      (refreshedProcedure?.lostNotes ?? [])
         .map(describeLostNote)
         .map((line) => `# ${cleanLine(line)}\n`)
         .join('')
@@ -62,14 +62,14 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     await writeOut(out, text, io, { mustBeNew: true })
     io.print(`Written: ${out}`)
   }
-  if (oldProcedure !== undefined && refreshed !== undefined) {
+  if (oldProcedure !== undefined && refreshedProcedure !== undefined) {
     const lines = [
-      ...describeRefresh(oldProcedure, refreshed),
+      ...describeRefresh(oldProcedure, refreshedProcedure),
       ...describeChanges(oldProcedure, sheet, sets, procedure),
     ]
     for (const line of lines) io.printError(cleanLine(line))
   }
-  return report(refreshed?.left ?? result.findings)
+  return report(refreshedProcedure?.left ?? result.findings)
 }
 
 const describeLostNote = ({ id, note }: { readonly id: string; readonly note: string }) =>

@@ -51,8 +51,8 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
     (current.topUps ?? []).some((recorded) => isSameJson(recorded, topUp))
       ? undefined
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
-  const extended = extend(log)
-  const newMistakes = extended === undefined ? [] : findNewMistakes(fileSet.set, extended, options)
+  const extendedLog = extend(log)
+  const newMistakes = extendedLog === undefined ? [] : findNewMistakes(fileSet.set, extendedLog, options)
   const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format))
@@ -61,17 +61,18 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
     report('Nothing is written.')
     return 1
   }
-  const saved = options.out === undefined ? extended : await saveLog(options.out, log, extend, io)
-  if (saved === undefined) {
+  const savedLog = options.out === undefined ? extendedLog : await saveLog(options.out, log, extend, io)
+  if (savedLog === undefined) {
     report('Not appended: the log already has this top-up.')
     return 1
   }
-  for (const line of describeLosses(judgeOilLoss({ sheet, log: saved, today: options.today }))) report(line)
+  for (const line of describeLosses(judgeOilLoss({ sheet, log: savedLog, today: options.today })))
+    report(line)
   report(
     cleanLine(
       options.out === undefined
         ? 'Nothing is written: name the file for the log with --out LOG.'
-        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${formatCount(saved.topUps?.length ?? 0, 'top-up')}.`,
+        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${formatCount(savedLog.topUps?.length ?? 0, 'top-up')}.`,
     ),
   )
   return chooseExitCode(locatedFindings, options.level)

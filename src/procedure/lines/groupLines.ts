@@ -30,8 +30,8 @@ const findGearcase = ({ on, instance }: LineStep): string | undefined => {
   return gearcase && `${gearcase} ${instance ?? ''}`
 }
 
-const matchesLine = (own: string | undefined, linePart: string | undefined) =>
-  own === undefined || linePart === undefined || own === linePart
+const matchesLine = (ownPart: string | undefined, linePart: string | undefined) =>
+  ownPart === undefined || linePart === undefined || ownPart === linePart
 
 /** The number of steps from `start` that fit into one line with these slots. */
 function countJoined(steps: readonly LineStep[], start: number, slots: readonly LineSlot[]): number {

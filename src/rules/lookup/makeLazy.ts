@@ -1,4 +1,4 @@
-/** An object that makes each property once, at its first use: a rule needs few of the lists. */
+/** An object that makes each property at its first use: a rule needs few of the lists. */
 export function makeLazy<T extends object>(makers: { readonly [Key in keyof T]: () => T[Key] }): T {
   const lazyObject = {} as T
   for (const key of Object.keys(makers) as (keyof T & string)[])

@@ -2,7 +2,7 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A wrench whose certificate had run out on the day of the work: it proves nothing about these torques.
+ * A wrench whose certificate had expired on the day of the work: it proves nothing about these torques.
  * Judges: Every record with `certificates`, except corrections: what they state is judged in the record that they correct. Finds each certificate
  * whose `validTo` is before the date of the record.
  * Place: `/certificates/<place>/validTo`

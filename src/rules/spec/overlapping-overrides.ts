@@ -24,11 +24,15 @@ export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document
   const earlierByTarget = new Map<string, typeof entries>()
   return entries.flatMap(({ when, target, path }) => {
     const earlierEntries = earlierByTarget.get(target) ?? []
-    const overlapping = earlierEntries.find((earlierEntry) => canBothBeMet(document, earlierEntry.when, when))
+    const overlappingEntry = earlierEntries.find((earlierEntry) =>
+      canBothBeMet(document, earlierEntry.when, when),
+    )
     earlierByTarget.set(target, earlierEntries)
     earlierEntries.push({ when, target, path })
-    if (overlapping === undefined) return []
-    const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: overlapping.path }]
-    return [{ path, related, params: { target, with: overlapping.path } }]
+    if (overlappingEntry === undefined) return []
+    const related = [
+      { document: { kind: 'spec-sheet' as const, id: document.id }, path: overlappingEntry.path },
+    ]
+    return [{ path, related, params: { target, with: overlappingEntry.path } }]
   })
 })

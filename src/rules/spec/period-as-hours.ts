@@ -14,13 +14,13 @@ import { sheetRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sheet }) => {
-  const repeats = Object.entries(document.services)
+  const repeatIntervals = Object.entries(document.services)
     .filter(([, { task }]) => task === 'change')
     .map(([id]) => `/services/${id}/intervals/repeat`)
   return sheet.intervals.flatMap(({ interval, path, place }) => {
     if (interval.hours === undefined || interval.period !== undefined) return []
     const hours = Number(interval.hours)
-    const months = hours <= 12 && repeats.includes(place) ? hours : findCalendarMonths(hours)
+    const months = hours <= 12 && repeatIntervals.includes(place) ? hours : findCalendarMonths(hours)
     return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
   })
 })

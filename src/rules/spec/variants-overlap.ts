@@ -17,12 +17,12 @@ export const rule = sheetRule('spec/variants-overlap', 'error', ({ document }) =
   const variants = Object.entries(document.machine.variants)
   return variants.flatMap(([id, { when }], place) => {
     if (when === undefined) return []
-    const overlapping = variants
+    const overlappingVariant = variants
       .slice(0, place)
       .find(
         ([, earlier]) => earlier.when !== undefined && canBothBeMet(sheetWithoutVariants, earlier.when, when),
       )
-    if (overlapping === undefined) return []
-    return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: overlapping[0] } }]
+    if (overlappingVariant === undefined) return []
+    return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: overlappingVariant[0] } }]
   })
 })

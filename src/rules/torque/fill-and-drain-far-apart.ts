@@ -27,12 +27,12 @@ export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ s
     if (range.high > (calculateMaxTorque(on)?.limit ?? Infinity)) return []
     return [{ at, on, printed: pickFirstPrinted(tightening.torque), torque: range.high }]
   })
-  const drains = plugs.filter(({ on }) => on.part.uses.some(({ role }) => role === 'drain'))
-  const fills = plugs.filter(
-    (plug) => !drains.includes(plug) && plug.on.part.uses.some(({ role }) => role === 'fill'),
+  const drainPlugs = plugs.filter(({ on }) => on.part.uses.some(({ role }) => role === 'drain'))
+  const fillPlugs = plugs.filter(
+    (plug) => !drainPlugs.includes(plug) && plug.on.part.uses.some(({ role }) => role === 'fill'),
   )
-  return drains.flatMap((drain) =>
-    fills.flatMap((fill) => {
+  return drainPlugs.flatMap((drain) =>
+    fillPlugs.flatMap((fill) => {
       if (fill.on.gearcase !== drain.on.gearcase) return []
       if (fill.on.part.thread !== undefined && drain.on.part.thread !== undefined) return []
       const [lowPlug, highPlug] = fill.torque < drain.torque ? [fill, drain] : [drain, fill]

@@ -28,12 +28,12 @@ export const FRACTION_PATTERN = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:
  */
 export function unitGroup(units: readonly Unit[]) {
   const unitBySpelling = new Map(
-    units.flatMap((unit) => listSpellings(unit).map((spelled) => [spelled, unit] as const)),
+    units.flatMap((unit) => listSpellings(unit).map((spelling) => [spelling, unit] as const)),
   )
   const longestFirst = [...unitBySpelling.keys()].toSorted((first, second) => second.length - first.length)
   return {
     pattern: `(?<unit>${longestFirst.map(escapePattern).join('|')})`,
-    read: (spelled = '') => unitBySpelling.get(spelled),
+    read: (spelling = '') => unitBySpelling.get(spelling),
   }
 }
 

@@ -225,12 +225,12 @@ function stripDefaults(
   const remaining: Holder = {}
   for (const [key, one] of Object.entries(holder)) {
     const child = findChildNode(node, key)
-    const stripped = child === undefined ? one : stripDefaults(one, child, { id: key, root, gearcase })
+    const strippedValue = child === undefined ? one : stripDefaults(one, child, { id: key, root, gearcase })
     const makeDefault = node.row.defaults?.[key] ?? node.row.lateDefaults?.[key]
     const defaultValue = makeDefault?.({ id, holder, root, gearcase })
     const isDefault =
-      defaultValue !== undefined && (isSameJson(defaultValue, one) || isSameJson(defaultValue, stripped))
-    if (!isDefault) remaining[key] = stripped
+      defaultValue !== undefined && (isSameJson(defaultValue, one) || isSameJson(defaultValue, strippedValue))
+    if (!isDefault) remaining[key] = strippedValue
   }
   return remaining
 }

@@ -11,9 +11,9 @@ export function formatBand(value: Value): string {
   const symbol = listSpellings(unit as Unit)[0]
   const space = unit === 'deg' ? '' : ' '
   if (kind === 'limits') {
-    const between = /^deg[CF]$|^K$/.test(unit) ? ' to ' : '–'
+    const separator = /^deg[CF]$|^K$/.test(unit) ? ' to ' : '–'
     const figures =
-      min === undefined ? `max. ${max}` : max === undefined ? `min. ${min}` : min + between + max
+      min === undefined ? `max. ${max}` : max === undefined ? `min. ${min}` : min + separator + max
     return figures + space + symbol
   }
   if (kind === 'nominal') return (asPrinted ?? figure) + space + symbol
