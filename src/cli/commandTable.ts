@@ -104,9 +104,11 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
   card: {
     summary: 'write the plan as a card to --out: HTML, Markdown, text and a short card',
     usage: ['[options] --out FOLDER <file or folder> ...'],
-    help: 'Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.',
+    help: `Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
+With --paper wall it writes an undated card for the wall, <sheet>-<variant>-wall.html and .md, for each variant of each sheet among
+the files, or with --machine for the machine of that log. A toolbox gives the wrench settings, a stock the viscosity of its oils.`,
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
-    options: ['out', ...PLAN_OPTIONS, 'level', 'format'],
+    options: ['out', 'paper', ...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
     exitCodes: FINDINGS_EXIT_CODES,
   },

@@ -68,6 +68,11 @@ export const OPTION_TABLE = {
     isPath: true,
   },
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
+  paper: {
+    value: 'PAPER',
+    help: 'visit or wall (default visit)',
+    words: ['visit', 'wall'],
+  },
   procedure: {
     value: 'FILE',
     help: 'your own procedure instead of the built steps; its services are planned',

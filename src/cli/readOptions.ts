@@ -27,6 +27,8 @@ export interface Options {
   readonly tolerancePercent?: number
   readonly raiseOn?: 'stands' | 'ramps'
   readonly out?: string
+  /** The paper that `card` writes. */
+  readonly paper: 'visit' | 'wall'
   /** The cost of an hour of work. */
   readonly labourRate?: Money
   /** Logs of other machines whose records show how long work takes. */
@@ -96,6 +98,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     labourRate: values['labour-rate'] === undefined ? undefined : readLabourRate(values['labour-rate']),
     timesFrom: values['times-from'] ?? [],
     out,
+    paper: requireWord('--paper', values.paper ?? 'visit', ['visit', 'wall']),
     procedure,
     from,
     to,

@@ -31,6 +31,7 @@ export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
 
 /** `card`: writes the plan as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
+  if (options.paper === 'wall') return (await import('./wall.js')).runWallCards(options, io)
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   const { planned, findings, exitCode } = await planFromFiles('card', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, options.format))
