@@ -3,7 +3,9 @@ import { refuse } from '../../src/base/index.js'
 import { MAX_NOTATION_LENGTH, type Notation } from '../../src/schema/notation/notation.js'
 import { PLACE_TABLES } from '../../src/schema/notation/notationTables.js'
 import type { PlaceNode, PlaceTable } from '../../src/schema/notation/placeTable.js'
+import { readByPointer, readList } from '../../src/schema/notation/readList.js'
 import { buildPattern } from '../../src/schema/notation/readNotation.js'
+import { readIds, readYesOrNo } from '../../src/schema/notation/readSection.js'
 import type { SheetNotation } from '../../src/schema/notation/sheetNotations.js'
 import { DOCUMENT_SHAPES } from '../../src/schema/shapes/documentShapes.js'
 import { shapeKeywords } from '../../src/schema/shapes/textShapes.js'
@@ -58,20 +60,20 @@ function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
   const defs = shortSchema['$defs'] as Record<string, Schema>
   const visited = new Set<Schema>()
   allowTexts(shortSchema, places)
-  if (places.children['overrides'] !== undefined) allowTextsInOverrides()
+  if (places.children?.['overrides'] !== undefined) allowTextsInOverrides()
   for (const notation of Object.values(notations)) defs[textName(notation.name)] = textSchema(notation)
   return shortSchema
 
   /** Allows short notation in one subschema and in those below it. */
-  function allowTexts(full: Schema, { row, children }: PlaceNode): void {
-    const optionalKeys = [...Object.keys(row.defaults ?? {}), ...Object.keys(row.lateDefaults ?? {})]
+  function allowTexts(full: Schema, { section, set, children = {}, ...node }: PlaceNode): void {
+    const optionalKeys = Object.keys({ ...node.defaults, ...node.lateDefaults })
     for (const alternative of listAlternatives(full)) {
       if (visited.has(alternative)) continue
       visited.add(alternative)
       const { required, properties } = alternative as { required?: readonly string[]; properties?: Schema }
       if (required !== undefined)
         alternative['required'] = required.filter((key) => !optionalKeys.includes(key))
-      if (row.isSection && properties !== undefined) properties['source'] = textReference('source')
+      if (section && !set && properties !== undefined) properties['source'] = textReference('source')
       for (const [key, node] of Object.entries(children)) {
         const subschema = findSubschema(alternative, key)
         if (subschema === undefined) continue
@@ -159,30 +161,28 @@ function findSubschema(alternative: Schema, key: string): Schema | undefined {
 
 /** The short form of a place, with the test for it. */
 function makeShortSchema(node: PlaceNode): readonly [test: Schema, short: Schema] | undefined {
-  const { row, byPointer, lists } = node
-  if (lists !== undefined) {
-    const anyOf = lists.map(({ name }) => ({ items: textReference(name) }))
-    return [{ type: 'array' }, { type: 'array', anyOf }]
+  const { read, texts = [], fullText } = node
+  const [first, ...others] = texts.map(textReference)
+  if (read === readList)
+    return [{ type: 'array' }, { type: 'array', anyOf: [first, ...others].map((items) => ({ items })) }]
+  if (read === readByPointer) {
+    const map = { type: 'object', additionalProperties: first }
+    return [{ type: 'object' }, { ...map, propertyNames: { $ref: '#/$defs/pointer' } }]
   }
-  if (byPointer !== undefined) {
-    const texts = { type: 'object', additionalProperties: textReference(byPointer.name) }
-    return [{ type: 'object' }, { ...texts, propertyNames: { $ref: '#/$defs/pointer' } }]
-  }
-  if (row.isYesOrNo) return [{ type: 'boolean' }, {}]
-  if (row.isListOfIds) {
+  if (read === readYesOrNo) return [{ type: 'boolean' }, {}]
+  if (read === readIds) {
     const ids = { type: 'array', items: { $ref: '#/$defs/id' }, uniqueItems: true }
     return [{ type: 'array' }, ids]
   }
-  if (row.isOverride) return undefined
   const name = findTextNotation(node)
-  const isText = { type: 'string', ...(row.fullText !== undefined && { not: { const: row.fullText } }) }
+  const isText = { type: 'string', ...(fullText !== undefined && { not: { const: fullText } }) }
   return name === undefined ? undefined : [isText, textReference(name)]
 }
 
 /** A text instead of an object is the value of one of its keys, and uses that key's notation. */
-function findTextNotation({ row, text, children }: PlaceNode): string | undefined {
-  if (text !== undefined || row.textKey === undefined) return text?.name
-  const node = children[row.textKey === '[]' ? '*' : row.textKey]
+function findTextNotation({ text, textKey, children }: PlaceNode): string | undefined {
+  if (text !== undefined || textKey === undefined) return text
+  const node = children?.[textKey === '[]' ? '*' : textKey]
   return node && findTextNotation(node)
 }
 

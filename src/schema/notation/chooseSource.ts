@@ -18,7 +18,7 @@ export function chooseSource(
   node: PlaceNode,
   { section }: { readonly section: Partial<SourceRef> | undefined },
 ): SourceRef | undefined {
-  if (!node.row.isSection) return undefined
+  if (!node.section) return undefined
   const found = findSources(holder, node, true, true)
   if (found.some(({ source }) => source === undefined)) return undefined
   const counts = new Map<string, number>()
@@ -51,16 +51,16 @@ function findSources(
   isDirect: boolean,
   isTop = false,
 ): readonly FoundSource[] {
-  const isDirectHere = isDirect && (isTop || !node.row.isSection)
+  const isDirectHere = isDirect && (isTop || !node.section)
   if (Array.isArray(value)) {
-    const entry = node.children['*']
+    const entry = node.children?.['*']
     return entry === undefined ? [] : value.flatMap((inner) => findSources(inner, entry, isDirectHere))
   }
   const holder = asHolder(value)
   if (holder === undefined) return []
   const { kind, source, bead, cureBeforeOil } = holder
-  const isFactor = node.text?.name === 'severeUse' && kind === 'factor'
-  const takesSource = TAKES_SOURCE.has(node.text?.name) || isFactor
+  const isFactor = node.text === 'severeUse' && kind === 'factor'
+  const takesSource = TAKES_SOURCE.has(node.text) || isFactor
   if (takesSource) {
     const leaves = [holder, bead, cureBeforeOil].map(asHolder)
     const stated = leaves.filter((leaf) => leaf !== undefined && leaf['kind'] !== 'not stated')

@@ -4,8 +4,8 @@ import type { ReportMistake } from '../reportMistake.js'
 import { explainText } from './explainText.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import type { Expander, Holder, Place, PlaceNode, PlaceRow, PlaceTable } from './placeTable.js'
-import { asHolder, findChildNode } from './placeTable.js'
+import type { Defaults, Expander, Holder, Place, PlaceNode, PlaceTable } from './placeTable.js'
+import { asHolder, findChildNode, makeDefault } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { completeSource } from './readSection.js'
 
@@ -28,18 +28,8 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   const places: WrittenPlace[] = []
   const unreadPointers: JsonPointer[] = []
   const lateFills: (() => void)[] = []
-  const { readers } = table
-  const expander: Expander = {
-    table,
-    document,
-    report,
-    findings,
-    places,
-    unreadPointers,
-    readText,
-  }
-  const root = { full: '', path: '', sharesPath: false, id: '', section: undefined, gearcase: undefined }
-  expandHolder(document, table.places, root)
+  const expander: Expander = { table, document, report, findings, places, unreadPointers, readText }
+  expandHolder(document, table.places, { full: '', path: '', id: '' })
   for (const fill of lateFills) fill()
   return {
     findings,
@@ -50,25 +40,19 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
 
   /** Returns the full form of one value. */
   function expandValue(value: unknown, node: PlaceNode, place: Place): unknown {
-    const { text } = node
-    const { textKey, fullText, isYesOrNo, isListOfIds } = node.row
-    if (typeof value === 'string' && value !== fullText) {
-      const innerPlace = { ...place, sharesPath: true }
-      if (text !== undefined) return expandChildren(readText(value, text, place), node, innerPlace)
-      if (textKey === undefined) return value
-      places.push({ full: place.full, path: place.path })
-      return expandChildren(textKey === '[]' ? [value] : { [textKey]: value }, node, innerPlace)
-    }
-    if (typeof value === 'boolean' && isYesOrNo) return value ? 'yes' : 'no'
-    if (node.lists && Array.isArray(value)) return readers.list?.(value, node, place, expander)
-    const map = node.byPointer && asHolder(value)
-    if (node.byPointer && map) return readers.byPointer?.(map, node.byPointer, place, expander)
-    return expandChildren(isListOfIds ? readers.ids?.(value, place, expander) : value, node, place)
+    const { text, textKey, fullText, read } = node
+    if (typeof value !== 'string' || value === fullText)
+      return expandChildren(read ? read(value, node, place, expander) : value, node, place)
+    const innerPlace = { ...place, sharesPath: true }
+    if (text !== undefined) return expandChildren(readText(value, text, place), node, innerPlace)
+    if (textKey === undefined) return value
+    places.push({ full: place.full, path: place.path })
+    return expandChildren(textKey === '[]' ? [value] : { [textKey]: value }, node, innerPlace)
   }
 
   function expandChildren(value: unknown, node: PlaceNode, place: Place): unknown {
     if (Array.isArray(value)) {
-      const entry = node.children['*']
+      const entry = node.children?.['*']
       if (entry !== undefined)
         for (const [at, one] of value.entries())
           value[at] = expandValue(one, entry, makeChildPlace(place, String(at)))
@@ -79,26 +63,27 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   }
 
   function expandHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
-    const { row } = node
-    const section =
-      row.isSection || row.isOverride ? readers.section?.(holder, node, place, expander) : place.section
-    const isInGearcase = place.full.startsWith('/gearcases/')
-    const innerPlace = { ...place, section, gearcase: isInGearcase ? (place.gearcase ?? holder) : undefined }
-    fillDefaults(holder, row.defaults, innerPlace)
+    const { defaults, lateDefaults } = node
+    const innerPlace = {
+      ...place,
+      section: node.section ? node.section(holder, node, place, expander) : place.section,
+      gearcase: place.gearcase ?? (place.full.startsWith('/gearcases/') ? holder : undefined),
+    }
+    fillDefaults(holder, defaults, innerPlace)
     for (const key of Object.keys(holder)) {
       const child = findChildNode(node, key)
       if (child !== undefined) holder[key] = expandValue(holder[key], child, makeChildPlace(innerPlace, key))
     }
-    if (row.isOverride) readers.set?.(holder, innerPlace, expander)
-    if (row.lateDefaults !== undefined)
-      lateFills.push(() => fillDefaults(holder, row.lateDefaults, innerPlace))
+    node.set?.(holder, innerPlace, expander)
+    if (lateDefaults !== undefined) lateFills.push(() => fillDefaults(holder, lateDefaults, innerPlace))
     return holder
   }
 
-  function fillDefaults(holder: Holder, defaults: PlaceRow['defaults'], place: Place): void {
+  function fillDefaults(holder: Holder, defaults: Defaults | undefined, place: Place): void {
     for (const key in defaults) {
       if (holder[key] !== undefined) continue
-      const value = defaults[key]?.({ id: place.id, holder, root: document, gearcase: place.gearcase })
+      const { id, gearcase } = place
+      const value = makeDefault(defaults[key], { id, holder, root: document, gearcase })
       if (value === undefined) continue
       holder[key] = value
       if (!place.sharesPath) places.push({ full: appendKey(place.full, key), path: place.path })
@@ -106,24 +91,25 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   }
 
   /** Reads a text, or reports the reason if it cannot be read. */
-  function readText(text: string, notation: Notation, place: Place): unknown {
+  function readText(text: string, name: string, { full, path, section }: Place): unknown {
+    const notation = table.notations[name] as Notation
     let isKnown = true
     const reading = readNotation(notation, text, (written) => {
-      if (written === undefined) return place.section && { ...place.section }
-      const source = completeSource(written, place.section, document)
+      if (written === undefined) return section && { ...section }
+      const source = completeSource(written, section, document)
       isKnown &&= source.ref !== undefined
       return source
     })
     if (reading.ok && isKnown) {
-      places.push({ full: place.full, path: place.path, parts: reading.marks })
+      places.push({ full, path, parts: reading.marks })
       return reading.value
     }
-    const source = reading.ok && reading.marks.find(({ path }) => path.endsWith('/source'))
+    const source = reading.ok && reading.marks.find((mark) => mark.path.endsWith('/source'))
     const failure = reading.ok
       ? { at: source ? source.from : 0, expected: ['known source'] as const }
       : reading
-    findings.push(explainText(notation, text, failure, place.path, report))
-    unreadPointers.push(place.full)
+    findings.push(explainText(notation, text, failure, path, report))
+    unreadPointers.push(full)
     return null
   }
 }

@@ -20,17 +20,12 @@ export function explainText(
   path: JsonPointer,
   reportMistake: ReportMistake,
 ): Finding<SpecCodes> {
-  const { from, to, isInWord } = findSegment(text, stop.at)
-  const found = text.slice(from, to)
-  const unit = isInWord || THOUSANDS_PATTERN.test(text) ? undefined : findUnit(found, stop.expected)
-  const probableTexts = THOUSANDS_PATTERN.test(text)
+  const { from, to, found, isInWord, replace } = findSegment(text, stop.at)
+  const { amounts, reason } = findUnit(found, isInWord ? [] : stop.expected)
+  const isThousands = THOUSANDS_PATTERN.test(text)
+  const probableTexts = isThousands
     ? [text.replace(THOUSANDS_PATTERN, '$1$2'), text.replace(THOUSANDS_PATTERN, '$1.$2')]
-    : [
-        text,
-        ...(unit?.symbols ?? []).map(
-          (symbol) => `${text.slice(0, from)}${unit?.figures} ${symbol}${text.slice(to)}`,
-        ),
-      ]
+    : [text, ...amounts.map(replace)]
   const fixes = [...new Set(probableTexts.map((candidate) => correctText(notation, candidate)))]
     .filter((value) => value !== undefined && value !== text)
     .map((value): Fix => ({ op: 'replace', path, value }))
@@ -39,7 +34,7 @@ export function explainText(
     range: [from, to],
     found,
     expected: isInWord ? [] : [...new Set(stop.expected)],
-    reason: THOUSANDS_PATTERN.test(text) ? 'quantity/decimal-mark-is-unclear' : unit?.reason,
+    reason: isThousands ? 'quantity/decimal-mark-is-unclear' : reason,
   })
   return fixes.length === 0 ? finding : { ...finding, cures: fixes }
 }
@@ -48,15 +43,18 @@ export function explainText(
 const THOUSANDS_PATTERN = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
 
 /**
- * The part of the text around an index, up to the next punctuation mark. `isInWord`: a word was read in part.
+ * The part of the text around an index, up to the next punctuation mark, and the text with another in its
+ * place. `isInWord`: a word was read in part.
  */
 function findSegment(text: string, at: number) {
-  const isInWord = /[a-z]$/i.test(text.slice(0, at)) && /^[a-z]/i.test(text.slice(at))
-  const [before = ''] = isInWord ? (/[^,;()[\]]*$/.exec(text.slice(0, at)) ?? []) : []
-  const [marks = ''] = /^[ ,;([]*/.exec(text.slice(at - before.length)) ?? []
-  const from = at - before.length + marks.length
-  const [found = ''] = /^(?:(?! (?:with|by|of|on) )[^,;()[\]]|,(?=\d))*/.exec(text.slice(from)) ?? []
-  return { from, to: from + found.trimEnd().length, isInWord }
+  const isInWord = /^[a-z]{2}/i.test(text.slice(at - 1))
+  const start = isInWord ? text.slice(0, at).search(/[^,;()[\]]*$/) : at
+  const from = start + text.slice(start).search(/[^ ,;([]|$/)
+  const length = text.slice(from).search(/ (with|by|of|on) |[;()[\]]|,(?!\d)|$/)
+  const found = text.slice(from, from + length).trimEnd()
+  const to = from + found.length
+  const replace = (other: string) => text.slice(0, from) + other + text.slice(to)
+  return { from, to, found, isInWord, replace }
 }
 
 /**
@@ -89,19 +87,13 @@ const COMMON_SLIPS: readonly CommonSlip[] = [
 
 /** A readable text with few changes; undefined if none is found. */
 function correctText(notation: Notation, text: string): string | undefined {
-  let bestText = text
-  for (;;) {
-    const reading = readNotation(notation, bestText)
-    if (reading.ok) return bestText
-    const unreadLength = bestText.length - reading.at
-    const betterText = listCorrections(bestText, reading, notation).find((candidate) => {
-      if (candidate === bestText) return false
-      const nextReading = readNotation(notation, candidate)
-      return nextReading.ok || candidate.length - nextReading.at < unreadLength
-    })
-    if (betterText === undefined) return undefined
-    bestText = betterText
-  }
+  const reading = readNotation(notation, text)
+  if (reading.ok) return text
+  const better = listCorrections(text, reading, notation).find((candidate) => {
+    const nextReading = readNotation(notation, candidate)
+    return nextReading.ok || candidate.length - nextReading.at < text.length - reading.at
+  })
+  return better === undefined ? better : correctText(notation, better)
 }
 
 /**
@@ -112,12 +104,11 @@ const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typ
 
 /** The text with each common slip corrected in turn. */
 function listCorrections(text: string, { at, expected }: StopPoint, { slips }: Notation): readonly string[] {
-  const { from, to, isInWord } = findSegment(text, at)
-  const unit = findUnit(text.slice(from, to), isInWord ? ALL_MEASURES : expected)
-  const isSure = unit?.symbols.length === 1 && unit.reason === undefined
+  const { found, isInWord, replace } = findSegment(text, at)
+  const { amounts, reason } = findUnit(found, isInWord ? ALL_MEASURES : expected)
   return [
     ...[...COMMON_SLIPS, ...slips].map(([slip, right]) => text.replace(slip, right)),
-    ...(isSure ? [`${text.slice(0, from)}${unit.figures} ${unit.symbols[0]}${text.slice(to)}`] : []),
+    ...(amounts.length === 1 && reason === undefined ? amounts.map(replace) : []),
     `${text.slice(0, at)},${text.slice(at)}`,
   ]
 }

@@ -1,10 +1,23 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
 import {
+  ELASTOMERS,
+  LIMITED_SLIP,
+  REPLACEMENTS,
+  THREAD_CONDITIONS,
+  WASHER_FORMS,
+  WASHER_MATERIALS,
+} from '../shapes/wordLists.js'
+import {
+  afterComma,
+  convert,
+  type Found,
   field,
   fixedValue,
   keyedWord,
+  labelled,
   listOf,
+  makeChoice,
   oneOf,
   optional,
   type Piece,
@@ -14,126 +27,103 @@ import {
   words,
 } from './piece.js'
 import {
-  amount,
-  amountOfMeasure,
+  amountOrNotStated,
   angle,
   FIGURE_PATTERN,
   FREE_WORDS_PATTERN,
   INTERVAL_FIGURE_PATTERN,
   makePositivePattern,
+  measured,
   notStated,
   printed,
-  unitGroup,
-  value,
+  printedAmount,
   WORDS_PATTERN,
   withOwnSource,
   withSource,
-  withSourceFor,
 } from './valuePieces.js'
 
 // The texts of leaves, which overrides replace whole.
 
 /** Torques in order; the last is the final torque. */
 function torqueStages(): Piece {
-  const { pattern, read } = listOf(printed(amount('torque', UNITS_BY_MEASURE.torque)), ' then ')
+  const { pattern, read } = listOf(printedAmount('torque'), ' then ')
   return {
     pattern,
     read: (reading) => {
       const { path, marks } = reading
       const firstMark = marks.length
-      const values = read(reading) as readonly unknown[] | undefined
-      if (values === undefined) return undefined
-      const lastPath = `${path}/${values.length - 1}`
-      for (const [place, mark] of [...marks.entries()].slice(firstMark)) {
-        const isLast = mark.path === lastPath || mark.path.startsWith(`${lastPath}/`)
-        const newPath = isLast
-          ? `${path}/torque${mark.path.slice(lastPath.length)}`
-          : `${path}/stages${mark.path.slice(path.length)}`
-        marks[place] = { ...mark, path: newPath }
-      }
-      const stages = values.slice(0, -1)
-      return { kind: 'torque', torque: values.at(-1), ...(stages.length > 0 && { stages }) }
+      const stages = read(reading) as unknown[] | undefined
+      if (stages === undefined) return undefined
+      const torque = stages.pop()
+      const rename = (place: string) => (place === String(stages.length) ? 'torque' : `stages/${place}`)
+      for (const mark of marks.splice(firstMark))
+        marks.push({ ...mark, path: path + mark.path.slice(path.length).replace(/\d+/, rename) })
+      return { torque, ...(stages.length > 0 && { stages }) }
     },
   }
 }
 
 /** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, `not stated`. */
-const torqueOrTurns = (): Piece =>
+export const tighteningWithoutSource = (): Piece =>
   sequence(
     oneOf(
-      sequence(torqueStages(), optional(sequence(words(' then '), field('thenAngle', angle())))),
       sequence(
-        term(
-          `(?<min>${FIGURE_PATTERN})(?:(?:–| to )(?<max>${FIGURE_PATTERN}))? turns?`,
-          'turns',
-          (found) => ({
-            kind: 'turns',
-            ...found,
-          }),
-        ),
-        optional(
-          sequence(words(', '), field('maxTorque', printed(amount('torque', UNITS_BY_MEASURE.torque)))),
-        ),
+        fixedValue({ kind: 'torque' }),
+        torqueStages(),
+        optional(labelled(' then ', 'thenAngle', angle())),
+      ),
+      sequence(
+        term(`(?<min>${FIGURE_PATTERN})((–| to )(?<max>${FIGURE_PATTERN}))? turns?`, 'turns', {
+          kind: 'turns',
+        }),
+        afterComma(field('maxTorque', printedAmount('torque'))),
       ),
       notStated(),
     ),
-    optional(
-      sequence(
-        words(', '),
-        keyedWord(
-          'threadCondition',
-          ['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied'],
-          'thread condition',
-        ),
-      ),
-      { threadCondition: 'not stated' },
-    ),
-  )
-export const tighteningWithoutSource = torqueOrTurns
-export const tightening = (): Piece => withSource(torqueOrTurns())
-
-export const SAE_GRADE_PATTERN = '[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3}'
-export const CATEGORY_PATTERN = '[A-Z]{2}(?:-[0-9][A-Z]?)?'
-
-function oil(): Piece {
-  const category = `(?: (?<category>${CATEGORY_PATTERN}))?`
-  const sae = term(
-    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE_PATTERN})${category}`,
-    'oil',
-    ({ system, grade = '', ...found }) => ({
-      kind: 'grade',
-      grade,
-      system: findSaeSystem(system, grade),
-      ...found,
+    afterComma(keyedWord('threadCondition', THREAD_CONDITIONS, 'thread condition'), {
+      threadCondition: 'not stated',
     }),
   )
-  const iso = term(`ISO VG (?<grade>[0-9]{1,4})${category}`, 'oil', ({ grade, ...found }) => ({
-    kind: 'grade',
-    grade: `VG ${grade}`,
-    system: 'ISO VG',
-    ...found,
-  }))
-  const fluid = term(`maker fluid (?<name>${WORDS_PATTERN})`, 'oil', ({ name }) => ({
-    kind: 'maker fluid',
-    name,
-  }))
-  const additive = sequence(
-    term('(?<how>plus|including) ', 'additive', ({ how }) => ({ includedInRefill: how === 'including' })),
-    field('volume', printed(amount('volume', UNITS_BY_MEASURE.volume))),
-    term(` of (?<name>${WORDS_PATTERN})`),
-  )
-  const ambient = printed(amountOfMeasure('temperature', UNITS_BY_MEASURE.temperature))
+export const tightening = (): Piece => withSource(tighteningWithoutSource())
+
+export const SAE_GRADE_PATTERN = '[0-9]{1,3}W(-[0-9]{1,3})?|[0-9]{1,3}'
+export const CATEGORY_PATTERN = '[A-Z]{2}(-[0-9][A-Z]?)?'
+
+function oil(): Piece {
+  const makeGrade = (pattern: string, build: (found: Found) => object) =>
+    term(`${pattern}( (?<category>${CATEGORY_PATTERN}))?`, 'oil', (found: Found) => ({
+      kind: 'grade',
+      ...build(found),
+    }))
   return sequence(
-    oneOf(sae, iso, fluid),
-    optional(sequence(words(', '), field('ambient', ambient))),
-    optional(
-      sequence(
-        words(', '),
-        term('limited-slip (?<limitedSlip>required|not permitted|either)', 'limited-slip'),
+    oneOf(
+      makeGrade(
+        `SAE ((?<system>J306|J300)(:(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE_PATTERN})`,
+        ({ system, grade = '', ...found }) => ({ grade, system: findSaeSystem(system, grade), ...found }),
       ),
-      { limitedSlip: 'not stated' },
+      makeGrade('ISO VG (?<grade>[0-9]{1,4})', ({ grade, ...found }) => ({
+        grade: `VG ${grade}`,
+        system: 'ISO VG',
+        ...found,
+      })),
+      term(`maker fluid (?<name>${WORDS_PATTERN})`, 'oil', { kind: 'maker fluid' }),
     ),
-    optional(sequence(words(', '), field('additive', additive))),
+    afterComma(field('ambient', printedAmount('temperature'))),
+    afterComma(term(`limited-slip ${makeChoice('limitedSlip', LIMITED_SLIP)}`, 'limited-slip'), {
+      limitedSlip: 'not stated',
+    }),
+    afterComma(
+      field(
+        'additive',
+        sequence(
+          term('(?<how>plus|including) ', 'additive', ({ how }: Found) => ({
+            includedInRefill: how === 'including',
+          })),
+          field('volume', printedAmount('volume')),
+          term(` of (?<name>${WORDS_PATTERN})`),
+        ),
+      ),
+    ),
   )
 }
 
@@ -148,157 +138,115 @@ export const oils = (): Piece =>
     oneOf(notStated(), sequence(fixedValue({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))),
   )
 
-function ringSize(figures: readonly string[]): Piece {
-  const unit = unitGroup(['mm', 'in'])
-  const figurePattern = figures.map((name) => `(?<${name}>${makePositivePattern(9)})`).join(' x ')
-  const found = term(`${figurePattern} ${unit.pattern}`, 'size', (groups) => ({
-    ...groups,
-    unit: unit.read(groups['unit']),
-  }))
-  return optional(sequence(words(' '), field('size', found)))
+/** ` 20 x 24 x 1.5 mm`. */
+function ringSize(...figures: readonly string[]): Piece {
+  const patterns = figures.map((name) => `(?<${name}>${makePositivePattern(9)})`)
+  return optional(labelled(' ', 'size', measured(patterns.join(' x '), ['mm', 'in'], 'size')))
 }
 
 /** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, `none`, `not stated`. */
 export const seal = (): Piece =>
   withSource(
-    oneOf(purchasableSeal(value, withOwnSource), words('none', undefined, { kind: 'none' }), notStated()),
+    oneOf(
+      purchasableSeal(withSource, withOwnSource),
+      words('none', undefined, { kind: 'none' }),
+      notStated(),
+    ),
   )
 
-/** A seal that can be bought. `makeValuePiece` makes the piece of a value, with or without a source. */
+/** A seal that can be bought. The sources of its values and part numbers are optional. */
 export function purchasableSeal(
-  makeValuePiece: (piece: Piece) => Piece,
-  makePartPiece: (piece: Piece) => Piece = (piece) => piece,
+  addSource: (piece: Piece) => Piece = (piece) => piece,
+  addOwnSource: (piece: Piece) => Piece = (piece) => piece,
 ): Piece {
-  const rubber = 'NBR|HNBR|FKM|ACM|EPDM|VMQ|FVMQ|AU|CR|FFKM'
-  const material = ({ material = 'not stated' }) => ({ material })
-  const rubberSeal = (suffix: string, build: (found: Readonly<Record<string, string>>) => object) =>
-    term(`(?:(?<material>${rubber}) )?${suffix}`, 'seal', build)
-  const ring = ['inside', 'outside', 'thickness']
-  const millimetres = amount('length', ['mm'])
-  const sealKind = oneOf(
-    sequence(
-      term(
-        '(?:(?<form>flat|folded|captive) )?(?:(?<material>copper|aluminium|soft steel|fibre) )?crush washer',
-        'seal',
-        (found) => ({ kind: 'crush washer', form: found['form'] ?? 'not stated', ...material(found) }),
-      ),
-      ringSize(ring),
-    ),
-    sequence(
-      rubberSeal('(?<name>bonded seal|profile ring)', (found) => ({
-        kind: 'bonded seal',
-        ...(found['name'] === 'profile ring' && { form: 'profile ring' }),
-        ...material(found),
-      })),
-      ringSize(ring),
-    ),
-    sequence(
-      rubberSeal('o-ring(?: (?<designation>(?:AS568)?-[0-9]{3}|[A-Z][0-9]{1,4}A?))?', (found) => ({
-        kind: 'o-ring',
-        ...found,
-        ...material(found),
-      })),
-      ringSize(['inside', 'section']),
-    ),
-    term(`thread sealant (?<product>${WORDS_PATTERN})`, 'seal', (found) => ({
-      kind: 'thread sealant',
-      ...found,
-    })),
-    term(`gasket (?<material>${WORDS_PATTERN})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
-    sequence(
-      term(`liquid gasket (?<product>${WORDS_PATTERN})`, 'seal', (found) => ({
-        kind: 'liquid gasket',
-        ...found,
-      })),
-      optional(sequence(words(', bead '), field('bead', makeValuePiece(millimetres))), {
-        bead: { kind: 'not stated' },
-      }),
-      optional(
-        sequence(words(', cure '), field('cureBeforeOil', makeValuePiece(amount('duration', ['h', 'min'])))),
-        {
-          cureBeforeOil: { kind: 'not stated' },
-        },
-      ),
-    ),
-  )
+  const rubberPattern = `(${makeChoice('material', ELASTOMERS)} )?`
+  const material = 'not stated'
+  const product = (kind: string, key: string) => term(`${kind} (?<${key}>${WORDS_PATTERN})`, 'seal', { kind })
+  const otherNumber = () => addOwnSource(term(`(?<partNumber>${WORDS_PATTERN})`, 'name'))
   return sequence(
-    sealKind,
-    optional(sequence(words(', '), keyedWord('replace', ['every opening', 'on condition'], 'replacement')), {
-      replace: 'not stated',
-    }),
-    optional(
+    oneOf(
       sequence(
-        term(`, part (?<partNumber>${WORDS_PATTERN})`),
-        optional(sequence(words(', superseded by '), field('supersededBy', makePartPiece(otherNumber())))),
-        optional(
-          sequence(
-            words(', equivalent to '),
-            field('equivalents', listOf(makePartPiece(otherNumber()), ', equivalent to ')),
-          ),
+        term(
+          `(${makeChoice('form', WASHER_FORMS)} )?(${makeChoice('material', WASHER_MATERIALS)} )?crush washer`,
+          'seal',
+          { kind: 'crush washer', form: 'not stated', material },
+        ),
+        ringSize('inside', 'outside', 'thickness'),
+      ),
+      sequence(
+        term(`${rubberPattern}(?<name>bonded seal|profile ring)`, 'seal', ({ name, ...found }: Found) => ({
+          kind: 'bonded seal',
+          ...(name === 'profile ring' && { form: name }),
+          material,
+          ...found,
+        })),
+        ringSize('inside', 'outside', 'thickness'),
+      ),
+      sequence(
+        term(`${rubberPattern}o-ring( (?<designation>(AS568)?-[0-9]{3}|[A-Z][0-9]{1,4}A?))?`, 'seal', {
+          kind: 'o-ring',
+          material,
+        }),
+        ringSize('inside', 'section'),
+      ),
+      product('thread sealant', 'product'),
+      product('gasket', 'material'),
+      sequence(
+        product('liquid gasket', 'product'),
+        afterComma(labelled('bead ', 'bead', addSource(amountOrNotStated('length', ['mm']))), {
+          bead: { kind: 'not stated' },
+        }),
+        afterComma(
+          labelled('cure ', 'cureBeforeOil', addSource(amountOrNotStated('duration', ['h', 'min']))),
+          { cureBeforeOil: { kind: 'not stated' } },
         ),
       ),
     ),
-  )
-}
-
-const otherNumber = (): Piece => term(`(?<partNumber>${WORDS_PATTERN})`, 'name')
-
-/** A whole number of one unit of a period. */
-const makePeriodPieces = () =>
-  ['year', 'month', 'week', 'day'].map((unit) => {
-    const letter = unit.charAt(0).toUpperCase()
-    return term(`(?<count>[1-9][0-9]{0,6}) ${unit}s?`, 'period', ({ count }) => ({
-      [letter]: `${count}${letter}`,
-    }))
-  })
-
-/** `200 h, 2000 km (1200 mi), 12 months`: at least one of these. A `window` may also be zero. */
-function intervalWithoutSource(allowsZero: boolean): Piece {
-  const figure = allowsZero ? INTERVAL_FIGURE_PATTERN : makePositivePattern(6)
-  const unit = unitGroup(UNITS_BY_MEASURE.distance)
-  const distance = (pattern: string) =>
-    term(`(?<value>${pattern}) ${unit.pattern}`, 'distance', ({ value, unit: spelled }) => ({
-      value,
-      unit: unit.read(spelled),
-    }))
-  const others = sequence(
-    words(' ('),
-    field('printed', listOf(distance(INTERVAL_FIGURE_PATTERN), ', ')),
-    words(')'),
-  )
-  const parts = someOf(makePeriodPieces(), ' ')
-  const period: Piece = {
-    pattern: parts.pattern,
-    read: (reading) => {
-      const found = parts.read(reading) as object | undefined
-      return found === undefined ? undefined : `P${Object.values(found).join('')}`
-    },
-  }
-  return sequence(
-    fixedValue({ kind: 'interval' }),
-    someOf(
-      [
-        term(`(?<hours>${figure}) (?:hours?|h)`, 'hours'),
-        field('distance', sequence(distance(figure), optional(others))),
-        field('period', period),
-      ],
-      ', ',
+    afterComma(keyedWord('replace', REPLACEMENTS, 'replacement'), {
+      replace: 'not stated',
+    }),
+    afterComma(
+      sequence(
+        term(`part (?<partNumber>${WORDS_PATTERN})`),
+        afterComma(labelled('superseded by ', 'supersededBy', otherNumber())),
+        afterComma(labelled('equivalent to ', 'equivalents', listOf(otherNumber(), ', equivalent to '))),
+      ),
     ),
   )
 }
-export const interval = (): Piece => withSource(oneOf(intervalWithoutSource(false), notStated()))
-export const window = (): Piece => withSource(oneOf(intervalWithoutSource(true), notStated()))
+
+/** `1 year 6 months`: whole numbers of the units of a period. */
+function period(): Piece {
+  const counts = ['year', 'month', 'week', 'day'].map((unit) =>
+    term(`(?<${unit}>[1-9][0-9]{0,6}) ${unit}s?`, 'period'),
+  )
+  return convert(someOf(counts, ' '), (found) => {
+    const parts = Object.entries(found).map(([unit, count]) => count + unit.charAt(0).toUpperCase())
+    return `P${parts.join('')}`
+  })
+}
+
+/** `200 h, 2000 km (1200 mi), 12 months`: at least one of these. A `window` may also be zero. */
+function intervalWithoutSource(figure = makePositivePattern(6)): Piece {
+  const distance = (pattern: string) =>
+    measured(`(?<value>${pattern})`, UNITS_BY_MEASURE.distance, 'distance')
+  const limits = [
+    term(`(?<hours>${figure}) (hours?|h)`, 'hours'),
+    field('distance', printed(distance(figure), distance(INTERVAL_FIGURE_PATTERN))),
+    field('period', period()),
+  ]
+  return oneOf(sequence(fixedValue({ kind: 'interval' }), someOf(limits, ', ')), notStated())
+}
+export const interval = (): Piece => withSource(intervalWithoutSource())
+export const window = (): Piece => withSource(intervalWithoutSource(INTERVAL_FIGURE_PATTERN))
 
 /** `100 h when towing`, `factor 0.5 when towing`. The source belongs to the interval, if there is one. */
 export const severeUse = (): Piece =>
-  withSourceFor(
+  withSource(
     sequence(
       oneOf(
-        sequence(
-          fixedValue({ kind: 'interval' }),
-          field('interval', oneOf(intervalWithoutSource(false), notStated())),
-        ),
-        term(`factor (?<factor>${FIGURE_PATTERN})`, 'factor', (found) => ({ kind: 'factor', ...found })),
+        sequence(fixedValue({ kind: 'interval' }), field('interval', intervalWithoutSource())),
+        term(`factor (?<factor>${FIGURE_PATTERN})`, 'factor', { kind: 'factor' }),
       ),
       term(` when (?<criteria>${FREE_WORDS_PATTERN})`),
     ),
@@ -307,12 +255,7 @@ export const severeUse = (): Piece =>
 
 /** Where a part is, in the manual's words. */
 export const place = (): Piece =>
-  withSource(
-    oneOf(
-      notStated(),
-      term(`(?<text>${FREE_WORDS_PATTERN})`, 'place', (found) => ({ kind: 'place', ...found })),
-    ),
-  )
+  withSource(oneOf(notStated(), term(`(?<text>${FREE_WORDS_PATTERN})`, 'place', { kind: 'place' })))
 
 /** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source does not apply to drives. */
 export const drive = (): Piece => withOwnSource(driveWithoutSource())

@@ -2,11 +2,11 @@ import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
 import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
-import type { CollectedObject, Holder, MakeDefault, PlaceRow } from './placeTable.js'
-import { makeTable, nameFromDocumentId } from './placeTable.js'
+import type { CollectedObject, Holder, MakeDefault, PlaceTable } from './placeTable.js'
+import { each, nameFromDocumentId } from './placeTable.js'
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
-import { readByPointer, readList } from './readList.js'
-import { recordNotations, recordRows } from './recordNotationTable.js'
+import { readList } from './readList.js'
+import { recordNotations, recordPlaces } from './recordNotationTable.js'
 import { FREE_WORDS_PATTERN, ID } from './valuePieces.js'
 
 /** `512.6 h, 4410 km on 2023-10-06`: the meter readings of a day. */
@@ -85,31 +85,30 @@ const recordId: MakeDefault = ({ holder: { date } }) =>
   typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
 
 /** The short notation of a machine log. Its records use that of records, and omit what the log states. */
-export const logNotationTable = /* @__PURE__ */ buildOnce(() => {
-  const records = recordRows()
-  const recordEntries = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
-  const rows: { readonly [place: string]: PlaceRow<LogNotation> } = {
-    ...Object.fromEntries(recordEntries),
-    '': {
-      defaults: { name: nameFromDocumentId, identity: () => ({}), meters: () => ({}), records: () => [] },
-    },
-    '/sheet': { text: 'sheetReference' },
-    '/meters': { lists: ['readingsInKm', 'readingsInMi'], collect: collectMeters },
-    '/events/*': { text: 'event' },
-    '/topUps/*': { text: 'topUp' },
-    '/topUps/*/volume': { text: 'quantityVolume' },
-    '/pauses/*': { text: 'pause' },
-    '/records/*': {
-      defaults: {
-        ...records['']?.defaults,
-        kind: () => 'service-record',
-        version: copyFromLog('version'),
-        id: recordId,
-        machine: copyFromLog('id'),
+export const logNotationTable = /* @__PURE__ */ buildOnce(
+  (): PlaceTable<LogNotation> => ({
+    notations: logNotations(),
+    places: {
+      defaults: { name: nameFromDocumentId, identity: {}, meters: {}, records: () => [] },
+      children: {
+        sheet: { text: 'sheetReference' },
+        meters: { read: readList, texts: ['readingsInKm', 'readingsInMi'], collect: collectMeters },
+        events: each({ text: 'event' }),
+        topUps: each({ text: 'topUp', children: { volume: { text: 'quantityVolume' } } }),
+        pauses: each({ text: 'pause' }),
+        records: each({
+          ...recordPlaces,
+          defaults: {
+            ...recordPlaces.defaults,
+            kind: 'service-record',
+            version: copyFromLog('version'),
+            id: recordId,
+            machine: copyFromLog('id'),
+          },
+          // After the log's own `sheet` is read.
+          lateDefaults: { sheet: copyFromLog('sheet') },
+        }),
       },
-      // After the log's own `sheet` is read.
-      lateDefaults: { sheet: copyFromLog('sheet') },
     },
-  }
-  return makeTable(rows, logNotations(), { byPointer: readByPointer, list: readList })
-})
+  }),
+)

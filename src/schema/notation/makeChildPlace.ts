@@ -3,10 +3,9 @@ import type { Place } from './placeTable.js'
 
 /** The place of a key or a list entry. */
 export function makeChildPlace(place: Place, id: string): Place {
-  const { sharesPath, section, gearcase } = place
   const full = appendKey(place.full, id)
-  const path = sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
-  return { full, path, sharesPath, id, section, gearcase }
+  const path = place.sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
+  return { ...place, full, path, id }
 }
 
 /** Appends a key to a pointer. */

@@ -10,6 +10,7 @@ export interface Notation {
   readonly piece: () => Piece
   /** Texts that match this are rejected, whatever the pieces accept. */
   readonly forbiddenPattern: string
+  readonly forbidden: () => RegExp
   /** Slips that occur only in texts of its documents. */
   readonly slips: readonly CommonSlip[]
 }
@@ -25,7 +26,8 @@ export function makeNotations<Name extends string>(
       name === 'seal'
         ? FORBIDDEN_PATTERN
         : FORBIDDEN_PATTERN + NONE_PATTERN + (name === 'place' ? NOT_STATED_VARIANTS : '')
-    return [name, { name, piece: buildOnce(make), forbiddenPattern, slips }]
+    const forbidden = buildOnce(() => new RegExp(forbiddenPattern, 'u'))
+    return [name, { name, piece: buildOnce(make), forbiddenPattern, forbidden, slips }]
   })
   return Object.fromEntries(notations)
 }

@@ -1,3 +1,4 @@
+import { dropUndefined } from '../../base/index.js'
 import type { NotationPart, SourceRef, TextPart } from '../../spec/index.js'
 
 /** A source as in a text: `[p. 60]` names only a page. */
@@ -43,14 +44,17 @@ export function retry(piece: Piece, reading: Reading): unknown {
   return value
 }
 
+/** The found groups of a {@link term}. */
+export type Found = Readonly<Record<string, string>>
+
 /**
- * A piece without smaller pieces. Its value comes from the named groups found, or is an empty object, which
- * adds nothing to a {@link sequence}.
+ * A piece without smaller pieces. Its value has the named groups found: with fixed keys before them, or as
+ * `build` makes it of them.
  */
 export function term(
   pattern: string,
   expected?: NotationPart,
-  build: (found: Readonly<Record<string, string>>) => unknown = (found) => found,
+  build: object | ((found: Found) => unknown) = {},
 ): Piece {
   let stickyPattern: RegExp | undefined
   return {
@@ -60,49 +64,49 @@ export function term(
       stickyPattern.lastIndex = reading.at
       const match = stickyPattern.exec(reading.text)
       if (match === null) {
-        if (expected !== undefined) noteExpected(reading, expected)
+        if (expected !== undefined && reading.at >= reading.furthest) {
+          if (reading.at > reading.furthest) reading.expected = []
+          reading.furthest = reading.at
+          reading.expected.push(expected)
+        }
         return undefined
       }
       reading.at += match[0].length
-      const found: Record<string, string> = {}
-      for (const key in match.groups) {
-        const value = match.groups[key]
-        if (value !== undefined) found[key] = value
-      }
-      return build(found)
+      const found: Found = dropUndefined({ ...match.groups })
+      return typeof build === 'function' ? build(found) : { ...build, ...found }
     },
   }
 }
 
-function noteExpected(reading: Reading, expected: NotationPart): void {
-  if (reading.at < reading.furthest) return
-  if (reading.at > reading.furthest) reading.expected = []
-  reading.furthest = reading.at
-  reading.expected.push(expected)
-}
-
-/** Fixed words and their value, by default an empty object. */
-export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
-  pattern: escapePattern(text),
-  read: (reading) => {
-    if (reading.text.startsWith(text, reading.at)) {
-      reading.at += text.length
-      return { ...value }
-    }
-    if (expected !== undefined) noteExpected(reading, expected)
-    return undefined
-  },
-})
-
 /** A pattern that matches exactly this text. */
 export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
 
+/** Fixed words and their value, by default an empty object, which adds nothing to a {@link sequence}. */
+export const words = (text: string, expected?: NotationPart, value: object = {}): Piece =>
+  term(escapePattern(text), expected, value)
+
+/** A pattern group of words, as the value of a key. */
+export const makeChoice = (key: string, allowed: readonly string[]): string =>
+  `(?<${key}>${allowed.join('|')})`
+
 /** One of these words, as the value of a key. */
-export const keyedWord = (key: string, allowed: readonly string[], expected: NotationPart): Piece =>
-  term(`(?<${key}>${allowed.map(escapePattern).join('|')})`, expected)
+export const keyedWord = (key: string, allowed: readonly string[], expected?: NotationPart): Piece =>
+  term(makeChoice(key, allowed), expected)
 
 /** Adds a fixed value to a {@link sequence}. */
 export const fixedValue = (value: object): Piece => ({ pattern: '', read: () => value })
+
+/** A piece whose value is made of that of another. */
+export const convert = (
+  { pattern, read }: Piece,
+  build: (value: object, reading: Reading) => unknown,
+): Piece => ({
+  pattern,
+  read: (reading) => {
+    const value = read(reading)
+    return value && build(value, reading)
+  },
+})
 
 /** One piece after the other; their values are merged into one object. */
 export const sequence = (...pieces: readonly Piece[]): Piece => ({
@@ -132,13 +136,21 @@ export const field = (key: string, { pattern, read }: Piece): Piece => ({
   },
 })
 
+/** Fixed words, then a piece with its value under a key. */
+export const labelled = (label: string, key: string, piece: Piece, expected?: NotationPart): Piece =>
+  sequence(words(label, expected), field(key, piece))
+
 export const optional = (piece: Piece, defaultValue: object = {}): Piece => ({
-  pattern: `(?:${piece.pattern})?`,
+  pattern: `(${piece.pattern})?`,
   read: (reading) => retry(piece, reading) ?? defaultValue,
 })
 
+/** An optional piece after a comma. */
+export const afterComma = (piece: Piece, defaultValue?: object): Piece =>
+  optional(sequence(words(', '), piece), defaultValue)
+
 export const oneOf = (...pieces: readonly Piece[]): Piece => ({
-  pattern: `(?:${pieces.map(({ pattern }) => pattern).join('|')})`,
+  pattern: `(${pieces.map(({ pattern }) => pattern).join('|')})`,
   read: (reading) => {
     for (const piece of pieces) {
       const value = retry(piece, reading)
@@ -149,48 +161,24 @@ export const oneOf = (...pieces: readonly Piece[]): Piece => ({
 })
 
 /** One or more of a piece. */
-export const listOf = (piece: Piece, separator: string): Piece => {
+export function listOf(piece: Piece, separator: string): Piece {
   const separatorPiece = words(separator)
-  const entry = (place: number): Piece => ({
-    pattern: '',
-    read: (reading) => {
-      if (place > 0 && separatorPiece.read(reading) === undefined) return undefined
-      return field(String(place), piece).read(reading)
-    },
-  })
   return {
-    pattern: `${piece.pattern}(?:${separatorPiece.pattern}${piece.pattern})*`,
+    pattern: `${piece.pattern}(${separatorPiece.pattern}${piece.pattern})*`,
     read: (reading) => {
       const entries: unknown[] = []
       for (;;) {
-        const place = entries.length
-        const value = retry(entry(place), reading) as { readonly [place: string]: unknown } | undefined
-        if (value === undefined) return place === 0 ? undefined : entries
-        entries.push(value[place])
+        const entry = field(String(entries.length), piece)
+        const found = retry(entries.length === 0 ? entry : sequence(separatorPiece, entry), reading)
+        if (found === undefined) return entries.length === 0 ? undefined : entries
+        entries.push(...Object.values(found as object))
       }
     },
   }
 }
 
 /** At least one of these pieces, in this order; their values are merged. */
-export const someOf = (pieces: readonly Piece[], separator: string): Piece => {
-  const separatorPiece = words(separator)
-  const patterns = pieces.map(({ pattern }) => pattern)
-  const alternatives = patterns.map((first, place) => {
-    const laterPatterns = patterns
-      .slice(place + 1)
-      .map((pattern) => `(?:${separatorPiece.pattern}${pattern})?`)
-    return first + laterPatterns.join('')
-  })
-  return {
-    pattern: `(?:${alternatives.join('|')})`,
-    read: (reading) => {
-      let joinedValue: object | undefined
-      for (const piece of pieces) {
-        const part = retry(joinedValue === undefined ? piece : sequence(separatorPiece, piece), reading)
-        if (part !== undefined) joinedValue = { ...joinedValue, ...part }
-      }
-      return joinedValue
-    },
-  }
+export function someOf(pieces: readonly Piece[], separator: string): Piece {
+  const furtherPieces = pieces.map((piece) => optional(sequence(words(separator), piece)))
+  return oneOf(...pieces.map((piece, at) => sequence(piece, ...furtherPieces.slice(at + 1))))
 }

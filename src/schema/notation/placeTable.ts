@@ -19,6 +19,17 @@ export interface DefaultContext {
 /** Returns the default of an omitted key; undefined if it must be written. */
 export type MakeDefault = (at: DefaultContext) => unknown
 
+/** The keys that may be omitted, with their defaults: a value, or a function that makes it. */
+export interface Defaults {
+  readonly [key: string]: MakeDefault | object | string | boolean
+}
+
+/** The default value of a key. A default object is copied, since a document can be changed. */
+export function makeDefault(defaultValue: Defaults[string] | undefined, context: DefaultContext): unknown {
+  if (typeof defaultValue === 'function') return defaultValue(context)
+  return typeof defaultValue === 'object' ? { ...defaultValue } : defaultValue
+}
+
 /** Makes `gear oil change` of `gear-oil-change`, and `drain plug` of `drain`. */
 export const nameFromId =
   (noun = '') =>
@@ -31,34 +42,45 @@ export const nameFromId =
 export const nameFromDocumentId: MakeDefault = ({ holder: { id } }) =>
   typeof id === 'string' && id !== '' ? nameFromId()({ id }) : undefined
 
-/** The short notation allowed at a place of a document. */
-export interface PlaceRow<Name extends string = string> {
+/** The short notation at a place of a document, and at the places below it. */
+export interface PlaceNode<Name extends string = string> {
   /** The notation of a string there. */
   readonly text?: Name
   /** A text that is already the full form. */
   readonly fullText?: string
   /** A text instead of the object is the value of this key; with `[]`, the only entry of the list. */
   readonly textKey?: string
-  /** The keys that may be omitted, with their defaults. */
-  readonly defaults?: { readonly [key: string]: MakeDefault }
+  readonly defaults?: Defaults
   /** Defaults that depend on the uses of the openings. */
-  readonly lateDefaults?: { readonly [key: string]: MakeDefault }
+  readonly lateDefaults?: Defaults
   /** The object may have a `source` for the texts in it. */
-  readonly isSection?: true
-  /** An override may replace it. */
-  readonly isLeaf?: boolean
-  /** It contains leaves of other places. */
-  readonly isOverride?: true
-  /** `true` and `false` stand for `yes` and `no`. */
-  readonly isYesOrNo?: true
-  /** A list of parts may be a map from their pointers to texts in this notation. */
-  readonly byPointer?: Name
-  /** An object may be a list of texts, all in one of these notations; `collect` makes the object. */
-  readonly lists?: readonly Name[]
+  readonly section?: ReadSection
+  /** Reads the leaves of an override, which are of other places. */
+  readonly set?: (holder: Holder, place: Place, expander: Expander) => void
+  /** The kind of the leaf: an override may replace it. */
+  readonly leaf?: LeafKind
+  /** Reads another short form than a string; `texts` are the notations of the strings in it. */
+  readonly read?: ReadShort
+  readonly texts?: readonly Name[]
+  /** Makes the object of a list of texts. */
   readonly collect?: (values: readonly Holder[]) => CollectedObject
-  /** A list of ids may replace a record of objects with only a name. */
-  readonly isListOfIds?: true
+  /** The places of its keys; `*` is any key or index. */
+  readonly children?: { readonly [key: string]: PlaceNode<Name> }
 }
+
+/** Returns the full form of a value, or the value itself if it has none of these short forms. */
+export type ReadShort = (value: unknown, node: PlaceNode, place: Place, expander: Expander) => unknown
+
+/** Reads the source of all texts in a section, and returns that of the values in it. */
+export type ReadSection = (
+  holder: Holder,
+  node: PlaceNode,
+  place: Place,
+  expander: Expander,
+) => Partial<SourceRef> | undefined
+
+/** A record or list: the same node for each entry. */
+export const each = <const Node extends PlaceNode>(node: Node) => ({ children: { '*': node } })
 
 /**
  * The object made of a list of texts. For each pointer in it: the index of its text, and the part of that
@@ -69,20 +91,10 @@ export interface CollectedObject {
   readonly places: readonly { readonly full: JsonPointer; readonly of: number; readonly part: string }[]
 }
 
-/** A place of the table with the places below it. */
-export interface PlaceNode {
-  readonly row: Omit<PlaceRow, 'text' | 'byPointer' | 'lists'>
-  readonly text?: Notation
-  readonly byPointer?: Notation
-  readonly lists?: readonly Notation[]
-  readonly children: { readonly [key: string]: PlaceNode }
-}
-
 /** The short notation of one kind of document: its places and their notations. */
 export interface PlaceTable<Name extends string = string> {
-  readonly places: PlaceNode
+  readonly places: PlaceNode<Name>
   readonly notations: { readonly [NotationName in Name]: Notation }
-  readonly readers: Readers
 }
 
 /** A place of the document while it is expanded. */
@@ -91,12 +103,12 @@ export interface Place {
   /** The pointer as written. */
   readonly path: JsonPointer
   /** True if all values below it share its written pointer, because they come from a text or were omitted. */
-  readonly sharesPath: boolean
+  readonly sharesPath?: boolean
   /** The key of the place in its own holder. */
   readonly id: string
   /** The source of the section that contains the place. */
-  readonly section: Partial<SourceRef> | undefined
-  readonly gearcase: Holder | undefined
+  readonly section?: Partial<SourceRef> | undefined
+  readonly gearcase?: Holder | undefined
 }
 
 /** A document during expansion, with the results so far. */
@@ -108,66 +120,23 @@ export interface Expander {
   readonly places: WrittenPlace[]
   /** Pointers in the full form whose text could not be read; the value there is null. */
   readonly unreadPointers: JsonPointer[]
-  /** Reads a text, or reports the reason if it cannot be read. */
-  readonly readText: (text: string, notation: Notation, place: Place) => unknown
-}
-
-/** Readers that only some kinds of document need: a bundle includes those of its tables. */
-interface Readers {
-  readonly section?: (
-    holder: Holder,
-    node: PlaceNode,
-    place: Place,
-    expander: Expander,
-  ) => Partial<SourceRef> | undefined
-  readonly set?: (holder: Holder, place: Place, expander: Expander) => void
-  readonly ids?: (value: unknown, place: Place, expander: Expander) => unknown
-  readonly byPointer?: (map: Holder, notation: Notation, place: Place, expander: Expander) => unknown
-  readonly list?: (list: readonly unknown[], node: PlaceNode, place: Place, expander: Expander) => unknown
-}
-
-/** The rows as one tree, in which `*` is any key. */
-export function makeTable<Name extends string>(
-  rows: { readonly [place: string]: PlaceRow<Name> },
-  notations: PlaceTable<Name>['notations'],
-  readers: Readers = {},
-): PlaceTable<Name> {
-  const places: PlaceNode = { row: {}, children: {} }
-  for (const [place, { text, byPointer, lists, ...row }] of Object.entries(rows)) {
-    let node = places
-    for (const key of place.split('/').slice(1)) {
-      const children = node.children as Record<string, PlaceNode>
-      children[key] ??= { row: {}, children: {} }
-      node = children[key]
-    }
-    Object.assign(node, {
-      row,
-      text: text && notations[text],
-      byPointer: byPointer && notations[byPointer],
-      lists: lists?.map((name) => notations[name]),
-    })
-  }
-  return { places, notations, readers }
+  /** Reads a text in the notation of this name, or reports the reason if it cannot be read. */
+  readonly readText: (text: string, notation: string, place: Place) => unknown
 }
 
 /** The node of a key: its own, or the node for any key. Keys of foreign data may be names of built-ins. */
-export const findChildNode = ({ children }: PlaceNode, key: string): PlaceNode | undefined =>
+export const findChildNode = ({ children = {} }: PlaceNode, key: string): PlaceNode | undefined =>
   Object.hasOwn(children, key) ? children[key] : children['*']
 
 /** The notation and kind of the leaf at a pointer; undefined if there is no leaf. */
 export function findLeafNotation(
   { places }: PlaceTable,
   tokens: readonly string[],
-): { readonly notation: Notation; readonly kind: LeafKind } | undefined {
+): { readonly text: string; readonly kind: LeafKind } | undefined {
   let node: PlaceNode | undefined = places
   for (const token of tokens) node = node && findChildNode(node, token)
-  const notation = node?.row.isLeaf && node.text
-  if (!notation) return undefined
-  const { name } = notation
-  const kind = name === 'window' ? 'interval' : LEAF_NOTATION_KINDS.includes(name) ? name : 'value'
-  return { notation, kind: kind as LeafKind }
+  return node?.leaf && { text: node.text ?? '', kind: node.leaf }
 }
-const LEAF_NOTATION_KINDS: readonly string[] = ['oils', 'place', 'tightening', 'drive', 'seal', 'interval']
 
 export function asHolder(value: unknown): Holder | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined

@@ -1,30 +1,34 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import { type NotationPart, TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
-import { DATE_PATTERN } from '../shapes/textShapes.js'
 import { field, fixedValue, keyedWord, oneOf, type Piece, sequence, someOf, term } from './piece.js'
-import { FIGURE_PATTERN, FRACTION_PATTERN, fractionToDecimal, ID, unitGroup } from './valuePieces.js'
+import {
+  DATE_PATTERN,
+  FIGURE_PATTERN,
+  FRACTION_PATTERN,
+  fractionToDecimal,
+  ID,
+  measured,
+} from './valuePieces.js'
 
 // Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure in short
 // notation has at most 15 digits, so it equals the number exactly.
 
-export function quantity(
+export const quantity = (
   units: readonly Unit[],
   expected: NotationPart,
-  figure = `(?:(?<fraction>${FRACTION_PATTERN})|(?<value>${FIGURE_PATTERN}))`,
-): Piece {
-  const unit = unitGroup(units)
-  return term(`${figure} ${unit.pattern}`, expected, ({ fraction, value, unit: spelled }) => ({
+  figure = `((?<fraction>${FRACTION_PATTERN})|(?<value>${FIGURE_PATTERN}))`,
+): Piece =>
+  measured(figure, units, expected, ({ fraction, value, unit }) => ({
     value: Number(fraction === undefined ? value : fractionToDecimal(fraction)),
-    unit: unit.read(spelled),
+    unit,
   }))
-}
 export const quantityOfMeasure = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
 /** `85 min`, `1.5 h`: the duration of work. */
 export const workingTime = (): Piece => quantity(['min', 'h'], 'duration')
 export const hours = (): Piece => quantity(['h'], 'hours')
 
 /** A date under this key. */
-export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN.source.slice(1, -1)})`, 'date')
+export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN})`, 'date')
 
 /** `512.6 h, 4410 km`: meter readings, at least one. */
 export const readings = (units = UNITS_BY_MEASURE.distance): Piece =>

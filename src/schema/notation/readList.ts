@@ -1,27 +1,29 @@
 import { getTypeName } from '../convertIssue.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import type { Expander, Holder, Place, PlaceNode } from './placeTable.js'
+import { asHolder, type Expander, type Holder, type Place, type ReadShort } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** Reads a list of texts as one object, in the notation that fits most of them. */
-export function readList(
-  list: readonly unknown[],
-  { row, lists: [first, ...others] = [] }: PlaceNode,
-  place: Place,
-  expander: Expander,
-): unknown {
-  const { places } = expander
-  const countFits = (notation: Notation) =>
-    list.filter((text) => typeof text === 'string' && readNotation(notation, text).ok).length
-  const bestNotation = others.find((notation) => first && countFits(notation) > countFits(first)) ?? first
-  if (bestNotation === undefined || row.collect === undefined) return list
+export const readList: ReadShort = (
+  list,
+  { collect, texts: [first = '', ...others] = [] },
+  place,
+  expander,
+) => {
+  if (!Array.isArray(list) || collect === undefined) return list
+  const { places, table } = expander
+  const countFits = (name: string) =>
+    list.filter(
+      (text) => typeof text === 'string' && readNotation(table.notations[name] as Notation, text).ok,
+    ).length
+  const notation = others.find((name) => countFits(name) > countFits(first)) ?? first
   const placeCount = places.length
   const values = list.map((text, at) =>
-    readEntry(text, bestNotation, makeChildPlace(place, String(at)), expander),
+    readEntry(text, notation, makeChildPlace(place, String(at)), expander),
   )
   const texts = places.slice(placeCount)
-  const { value, places: collected } = row.collect(values.filter((item) => item !== null))
+  const { value, places: collected } = collect(values.filter((item) => item !== null))
   for (const { full, of, part } of collected) {
     const { path = place.path, parts = [] } = texts[of] ?? {}
     const ownParts = parts.filter((item) => item.path === part || item.path.startsWith(`${part}/`))
@@ -37,7 +39,7 @@ export function readList(
 /** Reads a value that must be a string. */
 function readEntry(
   text: unknown,
-  notation: Notation,
+  notation: string,
   place: Place,
   { readText, findings, unreadPointers, report }: Expander,
 ): Holder | null {
@@ -48,7 +50,9 @@ function readEntry(
 }
 
 /** Reads a list of parts that is written as a map from their pointers `on` to texts. */
-export function readByPointer(map: Holder, notation: Notation, place: Place, expander: Expander): unknown {
+export const readByPointer: ReadShort = (value, { texts: [notation = ''] = [] }, place, expander) => {
+  const map = asHolder(value)
+  if (map === undefined) return value
   return Object.entries(map).map(([on, text], at) => {
     const entry = { ...makeChildPlace(place, String(at)), path: appendKey(place.path, on) }
     const read = readEntry(text, notation, entry, expander)

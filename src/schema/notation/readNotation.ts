@@ -7,8 +7,6 @@ export type NotationReading =
   | { readonly ok: true; readonly value: unknown; readonly marks: readonly TextPart[] }
   | { readonly ok: false; readonly at: number; readonly expected: readonly NotationPart[] }
 
-const compiledPatterns = /* @__PURE__ */ new Map<string, RegExp>()
-
 /** Reads a text in a notation. `cite` completes sources from the text's section. */
 export function readNotation(
   notation: Notation,
@@ -17,19 +15,13 @@ export function readNotation(
 ): NotationReading {
   if (text.length > MAX_NOTATION_LENGTH && [...text].length > MAX_NOTATION_LENGTH)
     return { ok: false, at: MAX_NOTATION_LENGTH, expected: ['shorter text'] }
-  const forbiddenMatch = compileForbidden(notation).exec(text)
-  if (forbiddenMatch !== null) return { ok: false, at: forbiddenMatch.index, expected: [] }
+  const forbiddenAt = text.search(notation.forbidden())
+  if (forbiddenAt >= 0) return { ok: false, at: forbiddenAt, expected: [] }
   const reading: Reading = { text, at: 0, path: '', marks: [], furthest: 0, expected: [], cite }
   const value = notation.piece().read(reading)
   if (value !== undefined && reading.at === text.length) return { ok: true, value, marks: reading.marks }
   const at = Math.max(reading.furthest, reading.at)
   return { ok: false, at, expected: at > reading.furthest ? [] : reading.expected }
-}
-
-function compileForbidden({ forbiddenPattern: pattern }: Notation): RegExp {
-  const compiled = compiledPatterns.get(pattern) ?? new RegExp(pattern, 'u')
-  compiledPatterns.set(pattern, compiled)
-  return compiled
 }
 
 /** The pattern of a notation for every schema reader: without group names, and for the whole text. */

@@ -3,38 +3,44 @@ import type { SourceRef } from '../../spec/index.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
 import { explainText } from './explainText.js'
 import { appendKey, makeChildPlace } from './makeChildPlace.js'
+import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
-import type { Expander, Holder, Place, PlaceNode } from './placeTable.js'
+import type { Expander, Holder, Place, ReadSection, ReadShort } from './placeTable.js'
 import { asHolder, findLeafNotation } from './placeTable.js'
 
 /** Reads the source of all texts in a section. Only an override also has one in the full form. */
-export function readSection(
-  holder: Holder,
-  { row: { isOverride } }: PlaceNode,
-  place: Place,
-  { table, document, readText, findings, report }: Expander,
-): Partial<SourceRef> | undefined {
+export const readSection: ReadSection = (
+  holder,
+  { set },
+  place,
+  { table, document, readText, findings, report },
+) => {
   const { source: text } = holder
-  const { source: notation } = table.notations
-  const sourcePlace = makeChildPlace(place, 'source')
+  const { full, path } = makeChildPlace(place, 'source')
   if (typeof text === 'number') {
-    findings.push(report(sourcePlace.path, 'spec/wrong-type', { expected: 'text', found: 'number' }))
+    findings.push(report(path, 'spec/wrong-type', { expected: 'text', found: 'number' }))
     delete holder['source']
   }
-  if (typeof text !== 'string' || notation === undefined) return place.section
-  const source = readText(text, notation, sourcePlace) as WrittenSource | null
-  const fullSource = source === null ? null : completeSource(source, place.section, document)
-  if (fullSource !== null && fullSource.ref === undefined)
+  if (typeof text !== 'string') return place.section
+  const written = readText(text, 'source', { ...place, full, path }) as WrittenSource | null
+  const source = written && completeSource(written, place.section, document)
+  if (source && source.ref === undefined)
     findings.push(
-      explainText(notation, text, { at: 0, expected: ['known source'] }, sourcePlace.path, report),
+      explainText(
+        table.notations['source'] as Notation,
+        text,
+        { at: 0, expected: ['known source'] },
+        path,
+        report,
+      ),
     )
-  if (isOverride) holder['source'] = fullSource
+  if (set) holder['source'] = source
   else delete holder['source']
-  return fullSource?.ref === undefined ? place.section : fullSource
+  return source?.ref === undefined ? place.section : source
 }
 
 /** Reads `[left, right]` as a record of objects with only a name. */
-export function readIds(value: unknown, place: Place, { places }: Expander): unknown {
+export const readIds: ReadShort = (value, _node, place, { places }) => {
   const isIds = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
   if (!isIds) return value
   for (const [at, id] of value.entries())
@@ -45,6 +51,9 @@ export function readIds(value: unknown, place: Place, { places }: Expander): unk
 const isId = (value: unknown): value is string =>
   typeof value === 'string' && ID_PATTERN.test(value) && !FORBIDDEN_KEYS.includes(value)
 
+/** Reads `true` and `false` as `yes` and `no`. */
+export const readYesOrNo: ReadShort = (value) => (typeof value === 'boolean' ? (value ? 'yes' : 'no') : value)
+
 /** Reads the leaves of an override: a map by path, or a list as in the full form. */
 export function readSet(
   holder: Holder,
@@ -54,35 +63,30 @@ export function readSet(
   const { set } = holder
   const leavesByPath = asHolder(set)
   const setPlace = makeChildPlace(place, 'set')
-  const entries =
-    leavesByPath === undefined ? set : Object.entries(leavesByPath).map(([path, to]) => ({ path, to }))
+  const entries = leavesByPath ? Object.entries(leavesByPath).map(([path, to]) => ({ path, to })) : set
   if (!Array.isArray(entries)) return
+  holder['set'] = entries
   for (const [at, entry] of entries.entries()) {
     const { path, to } = asHolder(entry) ?? {}
     if (typeof path !== 'string') continue
     const entryPlace = makeChildPlace(setPlace, String(at))
-    const writtenPlace = leavesByPath === undefined ? entryPlace : makeChildPlace(setPlace, path)
-    const tokens = splitPointer(path) ?? []
-    const { notation, kind } = findLeafNotation(table, tokens) ?? {}
-    const leaf = {
-      ...place,
-      full: appendKey(entryPlace.full, 'to'),
-      path: leavesByPath === undefined ? appendKey(entryPlace.path, 'to') : writtenPlace.path,
-    }
-    if (leavesByPath !== undefined) {
-      places.push({ full: entryPlace.full, path: writtenPlace.path })
-      places.push({ full: leaf.full, path: leaf.path, moved: true })
-      if (notation === undefined) {
-        findings.push(report(writtenPlace.path, 'spec/unknown-key', { key: path, known: [] }))
+    let leafPlace = makeChildPlace(entryPlace, 'to')
+    const leaf = findLeafNotation(table, splitPointer(path) ?? [])
+    if (leavesByPath) {
+      const written = makeChildPlace(setPlace, path).path
+      leafPlace = { ...leafPlace, path: written }
+      places.push(
+        { full: entryPlace.full, path: written },
+        { full: leafPlace.full, path: written, moved: true },
+      )
+      if (leaf) entry.kind = leaf.kind
+      else {
+        findings.push(report(written, 'spec/unknown-key', { key: path, known: [] }))
         unreadPointers.push(entryPlace.full)
-        continue
       }
     }
-    if (notation === undefined) continue
-    if (leavesByPath !== undefined) entry.kind = kind
-    if (typeof to === 'string') entry.to = readText(to, notation, leaf)
+    if (leaf && typeof to === 'string') entry.to = readText(to, leaf.text, leafPlace)
   }
-  holder['set'] = entries
 }
 
 /**

@@ -2,8 +2,8 @@ import { MIXED_FLUIDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { entryPiece } from './entryPiece.js'
 import { makeNotations } from './notation.js'
-import { escapePattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { asHolder, type MakeDefault, makeTable, type PlaceRow } from './placeTable.js'
+import { field, makeChoice, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { asHolder, each, type MakeDefault, type PlaceNode, type PlaceTable } from './placeTable.js'
 import { hours, quantityOfMeasure, readings, recordedTightening, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readList.js'
 import { FREE_WORDS_PATTERN, ID, WORDS_PATTERN } from './valuePieces.js'
@@ -13,20 +13,13 @@ const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${W
 
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 function oilUsed(): Piece {
-  const { read } = term(`(?<name>[^\\[\\]]+?)(?: from (?<container>${ID}))?$`, 'name')
-  const freePattern = new RegExp(`^(?:${FREE_WORDS_PATTERN})$`, 'u')
-  return {
-    pattern: FREE_WORDS_PATTERN,
-    read: (reading) => (freePattern.test(reading.text) ? read(reading) : undefined),
-  }
+  const { read } = term(`(?=${FREE_WORDS_PATTERN}$)(?<name>.+?)( from (?<container>${ID}))?$`)
+  return { pattern: FREE_WORDS_PATTERN, read }
 }
 
 /** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by hand`. */
 const tightened = (): Piece =>
-  sequence(
-    recordedTightening(),
-    optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(escapePattern).join('|')})`, 'wheel mark')),
-  )
+  sequence(recordedTightening(), optional(term(` at ${makeChoice('wheelMark', WHEEL_MARKS)}`, 'wheel mark')))
 
 /** `new, part HB-1620`, `inspected and used again`. */
 const sealDone = (): Piece =>
@@ -45,7 +38,7 @@ function usedOil(): Piece {
   return sequence(
     oneOf(sequence(field('volume', quantityOfMeasure('volume')), optional(sequence(words(' '), to()))), to()),
     optional(term(`, receipt (?<receipt>${WORDS_PATTERN})`)),
-    optional(term(`, kept apart: (?<keptApart>${MIXED_FLUIDS.join('|')})`)),
+    optional(term(`, kept apart: ${makeChoice('keptApart', MIXED_FLUIDS)}`)),
   )
 }
 
@@ -87,36 +80,50 @@ const chooseDetail: MakeDefault = ({ holder: { entries } }) => {
 const makeRecordId: MakeDefault = ({ holder: { machine, date } }) =>
   typeof machine === 'string' && typeof date === 'string' ? `${machine}-${date}` : undefined
 
+const volume = { text: 'quantityVolume' } as const
+const torque = { text: 'quantityTorque' } as const
+const meters = {
+  text: 'readings',
+  children: { hours: { text: 'quantityHours' }, distance: { text: 'quantityDistance' } },
+} as const
+const tightenedParts = {
+  read: readByPointer,
+  texts: ['tightened'],
+  ...each({ children: { torque } }),
+} as const
+
 /** The short notation of a service record, alone or inside a log. */
-export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
-  '': { defaults: { detail: chooseDetail, id: makeRecordId } },
-  '/sheet': { text: 'sheetReference' },
-  '/readings': { text: 'readings' },
-  '/readings/hours': { text: 'quantityHours' },
-  '/readings/distance': { text: 'quantityDistance' },
-  '/workingTime': { text: 'quantityWorkingTime' },
-  '/corrected/readings': { text: 'readings' },
-  '/corrected/readings/hours': { text: 'quantityHours' },
-  '/corrected/readings/distance': { text: 'quantityDistance' },
-  '/entries': { textKey: '[]' },
-  '/entries/*': { text: 'entry', defaults: { opened: emptyList, tightened: emptyList, seals: emptyList } },
-  '/entries/*/drained': { text: 'quantityVolume', fullText: 'not judged' },
-  '/entries/*/refilled': { text: 'quantityVolume' },
-  '/entries/*/oil': { text: 'oilUsed' },
-  '/entries/*/sample': { textKey: 'bottle' },
-  '/entries/*/tightened': { byPointer: 'tightened' },
-  '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
-  '/entries/*/seals': { byPointer: 'sealDone' },
-  '/entries/*/filters': { byPointer: 'filterDone' },
-  '/photos/*': { textKey: 'file' },
-  '/signature': { textKey: 'name' },
-  '/usedOilLog/*': { text: 'usedOil' },
-  '/usedOilLog/*/volume': { text: 'quantityVolume' },
-  '/shields': { byPointer: 'tightened' },
-  '/shields/*/torque': { text: 'quantityTorque' },
-})
+export const recordPlaces = {
+  defaults: { detail: chooseDetail, id: makeRecordId },
+  children: {
+    sheet: { text: 'sheetReference' },
+    readings: meters,
+    workingTime: { text: 'quantityWorkingTime' },
+    corrected: { children: { readings: meters } },
+    entries: {
+      textKey: '[]',
+      ...each({
+        text: 'entry',
+        defaults: { opened: emptyList, tightened: emptyList, seals: emptyList },
+        children: {
+          drained: { ...volume, fullText: 'not judged' },
+          refilled: volume,
+          oil: { text: 'oilUsed' },
+          sample: { textKey: 'bottle' },
+          tightened: tightenedParts,
+          seals: { read: readByPointer, texts: ['sealDone'] },
+          filters: { read: readByPointer, texts: ['filterDone'] },
+        },
+      }),
+    },
+    photos: each({ textKey: 'file' }),
+    signature: { textKey: 'name' },
+    usedOilLog: each({ text: 'usedOil', children: { volume } }),
+    shields: tightenedParts,
+  },
+} as const satisfies PlaceNode<RecordNotation>
 
 /** The short notation of a service record. */
-export const recordNotationTable = /* @__PURE__ */ buildOnce(() =>
-  makeTable(recordRows(), recordNotations(), { byPointer: readByPointer }),
+export const recordNotationTable = /* @__PURE__ */ buildOnce(
+  (): PlaceTable<RecordNotation> => ({ places: recordPlaces, notations: recordNotations() }),
 )

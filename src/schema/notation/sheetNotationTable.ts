@@ -1,14 +1,15 @@
-import type { LeafPlace } from '../../spec/index.js'
+import type { LeafKind, LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import type { Holder, MakeDefault, PlaceRow } from './placeTable.js'
-import { asHolder, makeTable, nameFromId } from './placeTable.js'
-import { readIds, readSection, readSet } from './readSection.js'
+import { OPENING_ROLES } from '../shapes/wordLists.js'
+import type { Holder, MakeDefault } from './placeTable.js'
+import { asHolder, each, nameFromId, type PlaceNode, type PlaceTable } from './placeTable.js'
+import { readIds, readSection, readSet, readYesOrNo } from './readSection.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
-const emptyObject = () => ({})
-const notStated = () => ({ kind: 'not stated' })
-const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
-const returnAlways = (value: unknown) => () => value
+const NOT_STATED = 'not stated'
+const notStated = { kind: NOT_STATED }
+const torqueNotStated = { kind: NOT_STATED, threadCondition: NOT_STATED }
+const noSeals = () => [{ ...notStated }]
 
 /** The id and the type, without repeating words: a bevel box `bevel` is a `bevel box`. */
 const gearcaseName: MakeDefault = ({ id, holder: { type } }) => {
@@ -17,17 +18,11 @@ const gearcaseName: MakeDefault = ({ id, holder: { type } }) => {
   return type.startsWith(`${words} `) ? type : `${words} ${type}`
 }
 
-const ifOwnOil =
-  (make: () => unknown): MakeDefault =>
+/** A default of objects of one kind. */
+const ifKind =
+  (kind: string, value: object): MakeDefault =>
   ({ holder }) =>
-    holder['kind'] === 'own' ? make() : undefined
-
-const ifScrewed =
-  (make: () => unknown): MakeDefault =>
-  ({ holder }) =>
-    holder['kind'] === 'screwed' ? make() : undefined
-
-const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
+    holder['kind'] === kind ? { ...value } : undefined
 
 /** The only opening of a gearcase with this role; undefined if there is none or more than one. */
 function findOnlyOpening(gearcase: Holder | undefined, role: string): string | undefined {
@@ -38,182 +33,193 @@ function findOnlyOpening(gearcase: Holder | undefined, role: string): string | u
   return found.length === 1 ? found[0]?.[0] : undefined
 }
 
-const fastenerDefaults = () => ({
-  count: returnAlways('not stated'),
-  drive: notStated,
-  tightening: torqueNotStated,
-})
+const leaf = <const Text extends SheetNotation>(text: Text, kind: LeafKind) => ({ text, leaf: kind })
 
-/** The short notation of a sheet, except its leaves, which have their own table. */
-const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
-  '': { isSection: true, defaults: { sources: emptyObject, gearcases: emptyObject, services: emptyObject } },
-  '/machine': {
-    defaults: {
-      variants: ({ holder: { model } }) => ({
-        standard: { name: typeof model === 'string' ? model : 'standard' },
-      }),
-      axles: emptyObject,
-      supports: emptyObject,
+/** The short notation of a sheet, as its places are nested. A missing leaf does not compile. */
+function makePlaces() {
+  const named = (noun?: string) => ({ name: nameFromId(noun) })
+  const appliesTo = { text: 'condition' } as const
+  const volume = leaf('volume', 'value')
+  const temperature = leaf('temperature', 'value')
+  const place = leaf('place', 'place')
+  const drive = leaf('drive', 'drive')
+  const tightening = leaf('tightening', 'tightening')
+  const seal = leaf('seal', 'seal')
+  const seals = { textKey: '[]', ...each(seal) } as const
+  const interval = leaf('interval', 'interval')
+  const fasteners = { count: NOT_STATED, drive: notStated, tightening: torqueNotStated }
+  const fill = {
+    text: 'fill',
+    defaults: { drainAndRefill: notStated, method: notStated },
+    children: {
+      drainAndRefill: volume,
+      dryFill: volume,
+      method: {
+        text: 'method',
+        lateDefaults: {
+          opening: ({ gearcase, holder: { kind } }) =>
+            kind === NOT_STATED
+              ? undefined
+              : findOnlyOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
+        },
+        children: { below: leaf('length', 'value') },
+      },
+      level: {
+        text: 'level',
+        defaults: { attitude: NOT_STATED, engine: NOT_STATED, recheckAfterRun: false },
+        children: { temperature, minutesAfterStop: leaf('minutes', 'value') },
+      },
     },
-  },
-  '/machine/variants/*': { text: 'variant', defaults: { name: nameFromId() } },
-  '/machine/variants/*/when': { text: 'condition' },
-  '/machine/axles/*': { text: 'axle', defaults: { name: nameFromId('axle') } },
-  '/machine/supports/*': { text: 'support' },
-  '/sources/*': { text: 'documentSource', defaults: { document: returnAlways('other') } },
-  '/gearcases/*': {
-    isSection: true,
-    defaults: { name: gearcaseName, access: notStated, oilSpace: emptyObject, openings: emptyObject },
+  } as const satisfies SheetNode
+  const opening = {
+    textKey: 'tightening',
+    section: readSection,
+    defaults: {
+      ...named('plug'),
+      uses: ({ id }) => (OPENING_ROLES.some((role) => role === id) ? [{ role: id }] : undefined),
+      drive: notStated,
+      tightening: torqueNotStated,
+      seals: noSeals,
+      place: notStated,
+    },
+    children: { appliesTo, uses: { text: 'uses' }, drive, tightening, seals, place },
+  } as const satisfies SheetNode
+  const cover = {
+    section: readSection,
+    defaults: { ...named(), bolts: {}, seal: notStated, place: notStated },
+    children: {
+      appliesTo,
+      bolts: {
+        text: 'bolts',
+        defaults: { ...fasteners, pattern: NOT_STATED },
+        children: { drive, tightening },
+      },
+      seal,
+      place,
+    },
+  } as const satisfies SheetNode
+  const filter = {
+    section: readSection,
+    defaults: { ...named('filter'), seals: noSeals, change: NOT_STATED, place: notStated },
+    children: {
+      appliesTo,
+      held: {
+        text: 'filterHold',
+        defaults: { drive: ifKind('screwed', notStated), tightening: ifKind('screwed', torqueNotStated) },
+        children: { drive, tightening },
+      },
+      seals,
+      place,
+    },
+  } as const satisfies SheetNode
+  const gearcase = {
+    section: readSection,
+    defaults: { name: gearcaseName, access: notStated, oilSpace: {}, openings: {} },
     lateDefaults: {
       emptying: ({ gearcase }) => {
         const opening = findOnlyOpening(gearcase, 'drain')
         return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
       },
     },
-  },
-  '/gearcases/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/instances': { isListOfIds: true },
-  '/gearcases/*/instances/*': { defaults: { name: nameFromId() } },
-  '/gearcases/*/access': { text: 'access' },
-  '/gearcases/*/yellowMetal': { isYesOrNo: true },
-  '/gearcases/*/oilSpace': {
-    text: 'oilSpace',
-    defaults: {
-      kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
-      oils: ifOwnOil(notStated),
-      fill: ifOwnOil(emptyObject),
+    children: {
+      appliesTo,
+      instances: { read: readIds, ...each({ defaults: named() }) },
+      access: { text: 'access' },
+      oilSpace: {
+        text: 'oilSpace',
+        defaults: {
+          kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
+          oils: ifKind('own', notStated),
+          fill: ifKind('own', {}),
+        },
+        children: { oils: leaf('oils', 'oils'), fill, portion: volume },
+      },
+      openings: each(opening),
+      covers: each(cover),
+      filters: each(filter),
+      emptying: each({ text: 'emptying' }),
+      breather: { textKey: 'place', defaults: { place: notStated }, children: { place } },
+      drainTemperature: temperature,
+      workingTemperature: temperature,
+      yellowMetal: { read: readYesOrNo },
     },
-  },
-  '/gearcases/*/oilSpace/fill': { text: 'fill', defaults: { drainAndRefill: notStated, method: notStated } },
-  '/gearcases/*/oilSpace/fill/method': {
-    text: 'method',
-    lateDefaults: {
-      opening: ({ gearcase, holder: { kind } }) =>
-        kind === 'not stated'
-          ? undefined
-          : findOnlyOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
-    },
-  },
-  '/gearcases/*/oilSpace/fill/level': {
-    text: 'level',
-    defaults: {
-      attitude: returnAlways('not stated'),
-      engine: returnAlways('not stated'),
-      recheckAfterRun: returnAlways(false),
-    },
-  },
-  '/gearcases/*/openings/*': {
-    textKey: 'tightening',
-    isSection: true,
-    defaults: {
-      name: nameFromId('plug'),
-      uses: ({ id }) => (OPENING_ROLES.includes(id) ? [{ role: id }] : undefined),
-      drive: notStated,
-      tightening: torqueNotStated,
-      seals: () => [notStated()],
-      place: notStated,
-    },
-  },
-  '/gearcases/*/openings/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/openings/*/uses': { text: 'uses' },
-  '/gearcases/*/openings/*/seals': { textKey: '[]' },
-  '/gearcases/*/covers/*': {
-    isSection: true,
-    defaults: { name: nameFromId(), bolts: emptyObject, seal: notStated, place: notStated },
-  },
-  '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/covers/*/bolts': {
-    text: 'bolts',
-    defaults: { ...fastenerDefaults(), pattern: returnAlways('not stated') },
-  },
-  '/gearcases/*/filters/*': {
-    isSection: true,
-    defaults: {
-      name: nameFromId('filter'),
-      seals: () => [notStated()],
-      change: returnAlways('not stated'),
-      place: notStated,
-    },
-  },
-  '/gearcases/*/filters/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/filters/*/held': {
-    text: 'filterHold',
-    defaults: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
-  },
-  '/gearcases/*/filters/*/seals': { textKey: '[]' },
-  '/gearcases/*/emptying/*': { text: 'emptying' },
-  '/gearcases/*/breather': { textKey: 'place', defaults: { place: notStated } },
-  '/shields/*': {
-    isSection: true,
-    defaults: { name: nameFromId(), fasteners: emptyObject, place: notStated },
-  },
-  '/shields/*/appliesTo': { text: 'condition' },
-  '/shields/*/fasteners': { text: 'fasteners', defaults: fastenerDefaults() },
-  '/services/*': {
+  } as const satisfies SheetNode
+  const service = {
     textKey: 'intervals',
-    isSection: true,
+    section: readSection,
     defaults: {
-      name: nameFromId(),
-      task: returnAlways('change'),
+      ...named(),
+      task: 'change',
       gearcases: ({ root }) => {
         const ids = Object.keys(asHolder(root['gearcases']) ?? {})
         return ids.length === 1 ? ids : undefined
       },
-      intervals: emptyObject,
+      intervals: {},
     },
-  },
-  '/services/*/appliesTo': { text: 'condition' },
-  '/services/*/intervals': {
-    textKey: 'repeat',
-    defaults: { repeat: notStated, countFrom: returnAlways('completion') },
-  },
-  '/services/*/intervals/severe': { text: 'severeUse' },
-  '/overrides/*': { isOverride: true },
-  '/overrides/*/when': { text: 'condition' },
-})
-
-/** The notation of every leaf. A leaf missing from this table does not compile. */
-const LEAF_NOTATIONS: { readonly [Place in LeafPlace]: SheetNotation } = {
-  '/gearcases/*/oilSpace/oils': 'oils',
-  '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
-  '/gearcases/*/drainTemperature': 'temperature',
-  '/gearcases/*/workingTemperature': 'temperature',
-  '/gearcases/*/oilSpace/fill/method/below': 'length',
-  '/gearcases/*/oilSpace/fill/level/temperature': 'temperature',
-  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': 'minutes',
-  '/gearcases/*/oilSpace/fill/dryFill': 'volume',
-  '/gearcases/*/oilSpace/portion': 'volume',
-  '/gearcases/*/openings/*/place': 'place',
-  '/gearcases/*/covers/*/place': 'place',
-  '/gearcases/*/filters/*/place': 'place',
-  '/gearcases/*/breather/place': 'place',
-  '/shields/*/place': 'place',
-  '/gearcases/*/openings/*/tightening': 'tightening',
-  '/gearcases/*/covers/*/bolts/tightening': 'tightening',
-  '/gearcases/*/filters/*/held/tightening': 'tightening',
-  '/shields/*/fasteners/tightening': 'tightening',
-  '/gearcases/*/openings/*/drive': 'drive',
-  '/gearcases/*/covers/*/bolts/drive': 'drive',
-  '/gearcases/*/filters/*/held/drive': 'drive',
-  '/shields/*/fasteners/drive': 'drive',
-  '/gearcases/*/covers/*/seal': 'seal',
-  '/gearcases/*/openings/*/seals/*': 'seal',
-  '/gearcases/*/filters/*/seals/*': 'seal',
-  '/services/*/intervals/first': 'interval',
-  '/services/*/intervals/repeat': 'interval',
-  '/services/*/intervals/window': 'window',
-  '/services/*/intervals/severe/interval': 'interval',
-  '/machine/mass': 'mass',
+    children: {
+      appliesTo,
+      intervals: {
+        textKey: 'repeat',
+        defaults: { repeat: notStated, countFrom: 'completion' },
+        children: {
+          first: interval,
+          repeat: interval,
+          window: leaf('window', 'interval'),
+          severe: { text: 'severeUse', children: { interval } },
+        },
+      },
+    },
+  } as const satisfies SheetNode
+  const sheet = {
+    section: readSection,
+    defaults: { sources: {}, gearcases: {}, services: {} },
+    children: {
+      machine: {
+        defaults: {
+          variants: ({ holder: { model } }) => ({
+            standard: { name: typeof model === 'string' ? model : 'standard' },
+          }),
+          axles: {},
+          supports: {},
+        },
+        children: {
+          mass: leaf('mass', 'value'),
+          variants: each({ text: 'variant', defaults: named(), children: { when: appliesTo } }),
+          axles: each({ text: 'axle', defaults: named('axle') }),
+          supports: each({ text: 'support' }),
+        },
+      },
+      sources: each({ text: 'documentSource', defaults: { document: 'other' } }),
+      gearcases: each(gearcase),
+      shields: each({
+        section: readSection,
+        defaults: { ...named(), fasteners: {}, place: notStated },
+        children: {
+          appliesTo,
+          fasteners: { text: 'fasteners', defaults: fasteners, children: { drive, tightening } },
+          place,
+        },
+      }),
+      services: each(service),
+      overrides: each({ section: readSection, set: readSet, children: { when: appliesTo } }),
+    },
+  } as const satisfies SheetNode
+  return sheet satisfies Nested<LeafPlace>
 }
 
-/** The short notation of a sheet: the rows and the leaves. */
-export const sheetNotationTable = /* @__PURE__ */ buildOnce(() => {
-  const leaves = Object.entries(LEAF_NOTATIONS).map(
-    ([place, text]) => [place, { text, isLeaf: true }] as const,
-  )
-  return makeTable({ ...makeRows(), ...Object.fromEntries(leaves) }, sheetNotations(), {
-    section: readSection,
-    set: readSet,
-    ids: readIds,
-  })
-})
+type SheetNode = PlaceNode<SheetNotation>
+/** Nodes that lead to all these leaves. */
+type Nested<Places extends string> = [Places] extends [never]
+  ? { readonly leaf: LeafKind }
+  : { readonly children: { readonly [Key in FirstKey<Places>]: Nested<Below<Places, Key>> } }
+type FirstKey<Place> = Place extends `/${infer Key}/${string}`
+  ? Key
+  : Place extends `/${infer Key}`
+    ? Key
+    : never
+type Below<Place, Key extends string> = Place extends `/${Key}/${infer Rest}` ? `/${Rest}` : never
+
+/** The short notation of a sheet. */
+export const sheetNotationTable = /* @__PURE__ */ buildOnce(
+  (): PlaceTable<SheetNotation> => ({ places: makePlaces(), notations: sheetNotations() }),
+)

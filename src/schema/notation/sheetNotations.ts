@@ -1,5 +1,5 @@
 import type { Result } from '../../base/index.js'
-import { type Measure, UNITS_BY_MEASURE } from '../../quantity/index.js'
+import type { Measure, Unit } from '../../quantity/index.js'
 import type { SpecCodes } from '../../spec/index.js'
 import { createMistakeReporter } from '../reportMistake.js'
 import { buildOnce } from '../shapes/makeShape.js'
@@ -24,9 +24,10 @@ import {
   variant,
 } from './partNotations.js'
 import { readNotation } from './readNotation.js'
-import { amount, amountOfMeasure, bareSource, value } from './valuePieces.js'
+import { amountOrNotStated, bareSource, withSource } from './valuePieces.js'
 
-const makeValueOf = (measure: Measure) => () => value(amountOfMeasure(measure, UNITS_BY_MEASURE[measure]))
+const makeValueOf = (measure: Measure, units?: readonly Unit[]) => () =>
+  withSource(amountOrNotStated(measure, units))
 
 /** The notations of a sheet. */
 export const sheetNotations = () =>
@@ -36,7 +37,7 @@ export const sheetNotations = () =>
       length: makeValueOf('length'),
       temperature: makeValueOf('temperature'),
       mass: makeValueOf('mass'),
-      minutes: () => value(amount('duration', ['min'])),
+      minutes: makeValueOf('duration', ['min']),
       tightening,
       oils,
       seal,
@@ -88,24 +89,24 @@ export function parseNotation(
 
 /** Common slips in texts of a sheet, besides those of all texts. */
 const SHEET_SLIPS: readonly CommonSlip[] = [
-  [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
+  [/ *(\+\/?-|±) *(?=\d)/g, ' ± '],
   [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],
-  [/^(?:≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
-  [/^(?:≤|<=|at most|up to|max\.?) *(?=\d)/, 'max. '],
+  [/^(≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
+  [/^(≤|<=|at most|up to|max\.?) *(?=\d)/, 'max. '],
   [/ *[+,] *(\d+ *(?:°|deg))/, ' then $1'],
-  [/\b(?:yrs?|y)\b/, 'years'],
-  [/\b(?:mos?|mths?)\b/, 'months'],
+  [/\b(yrs?|y)\b/, 'years'],
+  [/\b(mos?|mths?)\b/, 'months'],
   [/ \[([^\]]*\d[^\]]*)\]/, ' ($1)'],
   [/ *[=/] *(\d[^,;([]*)/, ' ($1)'],
-  [/\bhex (?:key|bit|socket)\b/, 'internal hex'],
-  [/\bhex(?:agon)? head\b/, 'external hex'],
-  [/\b(?:up )?to the (?:\w+ )?edge of the [a-z ]*hole\b/, 'to level hole'],
+  [/\bhex (key|bit|socket)\b/, 'internal hex'],
+  [/\bhex(agon)? head\b/, 'external hex'],
+  [/\b(up )?to the (\w+ )?edge of the [a-z ]*hole\b/, 'to level hole'],
   [/^(\d+W?(?:-?\d+)?\b)(?!\.)/, 'SAE $1'],
   [/\b([A-Z]+)(\d+) *(?:-|–|to) *\1(\d+)/, 'serial $1 $2 to $3'],
   [/ ?\[(\d)/, ' [p. $1'],
   [/ \((p\. [^)]*)\)/, ' [$1]'],
   [/^every /i, ''],
-  [/,? (?:or|and) (?=\d)/, ', '],
+  [/,? (or|and) (?=\d)/, ', '],
   [/,? whichever .*$/, ''],
-  [/^(?:hand tight|n\/?a|tbd|unknown|none|not stated|not given|-|–|\?)$/i, 'not stated'],
+  [/^(hand tight|n\/?a|tbd|unknown|none|not stated|not given|-|–|\?)$/i, 'not stated'],
 ]

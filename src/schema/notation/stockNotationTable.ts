@@ -1,10 +1,10 @@
 import { buildOnce } from '../shapes/makeShape.js'
 import { CATEGORY_PATTERN, findSaeSystem, purchasableSeal, SAE_GRADE_PATTERN } from './leafNotations.js'
 import { makeNotations } from './notation.js'
-import { field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
+import { field, optional, type Piece, sequence, term, words } from './piece.js'
+import { each, nameFromDocumentId, nameFromId, type PlaceTable } from './placeTable.js'
 import { quantity, quantityOfMeasure } from './quantityNotations.js'
-import { FIGURE_PATTERN, notStated, printed } from './valuePieces.js'
+import { FIGURE_PATTERN } from './valuePieces.js'
 
 /** A pour point may be negative. */
 const CELSIUS_PATTERN = `(?<value>${FIGURE_PATTERN}|-(?:[1-9][0-9]?|1[0-9]{2})(?:\\.[0-9]{1,6})?|-0\\.[0-9]{0,5}[1-9])`
@@ -53,7 +53,7 @@ const container = (): Piece =>
   )
 
 /** A seal, as in a sheet but without sources. */
-const seal = (): Piece => purchasableSeal((piece) => oneOf(notStated(), printed(piece)))
+const seal = (): Piece => purchasableSeal()
 
 /** `3 x flat copper crush washer 14 x 18 x 1.5 mm, part HB-1418`. */
 const seals = (): Piece => sequence(count(), field('seal', seal()), withPrice())
@@ -73,26 +73,41 @@ const stockNotations = () =>
 
 export type StockNotation = keyof ReturnType<typeof stockNotations>
 
-const emptyObject = () => ({})
+const nameOnly = { name: /* @__PURE__ */ nameFromId() }
+const volume = { text: 'quantityVolume' } as const
+const viscosity = { text: 'quantityViscosity' } as const
 
 /** The short notation of a stock. */
-export const stockNotationTable = /* @__PURE__ */ buildOnce(() =>
-  makeTable<StockNotation>(
-    {
-      '': { defaults: { name: nameFromDocumentId, containers: emptyObject, seals: emptyObject } },
-      '/containers/*': { text: 'container', defaults: { name: nameFromId() } },
-      '/containers/*/oil': { text: 'label' },
-      '/containers/*/oil/kv40': { text: 'quantityViscosity' },
-      '/containers/*/oil/kv100': { text: 'quantityViscosity' },
-      '/containers/*/oil/density15': { text: 'quantityDensity' },
-      '/containers/*/oil/pourPoint': { text: 'quantityCelsius' },
-      '/containers/*/size': { text: 'quantityVolume' },
-      '/containers/*/opened': { text: 'quantityVolume' },
-      '/containers/*/price': { text: 'price' },
-      '/seals/*': { text: 'seals', defaults: { name: nameFromId() } },
-      '/seals/*/seal': { text: 'sealInStock' },
-      '/seals/*/price': { text: 'price' },
+export const stockNotationTable = /* @__PURE__ */ buildOnce(
+  (): PlaceTable<StockNotation> => ({
+    notations: stockNotations(),
+    places: {
+      defaults: { name: nameFromDocumentId, containers: {}, seals: {} },
+      children: {
+        containers: each({
+          text: 'container',
+          defaults: nameOnly,
+          children: {
+            oil: {
+              text: 'label',
+              children: {
+                kv40: viscosity,
+                kv100: viscosity,
+                density15: { text: 'quantityDensity' },
+                pourPoint: { text: 'quantityCelsius' },
+              },
+            },
+            size: volume,
+            opened: volume,
+            price: { text: 'price' },
+          },
+        }),
+        seals: each({
+          text: 'seals',
+          defaults: nameOnly,
+          children: { seal: { text: 'sealInStock' }, price: { text: 'price' } },
+        }),
+      },
     },
-    stockNotations(),
-  ),
+  }),
 )

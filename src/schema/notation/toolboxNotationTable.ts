@@ -3,44 +3,44 @@ import { DRIVE_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
 import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { type MakeDefault, makeTable, nameFromDocumentId, nameFromId } from './placeTable.js'
+import { each, type MakeDefault, nameFromDocumentId, nameFromId, type PlaceTable } from './placeTable.js'
 import { day, quantityOfMeasure } from './quantityNotations.js'
-import { FIGURE_PATTERN, makePositivePattern, unitGroup, WORDS_PATTERN } from './valuePieces.js'
+import { FIGURE_PATTERN, makePositivePattern, measured, RANGE_PATTERN, WORDS_PATTERN } from './valuePieces.js'
 
 /** `40–200 lbf·in by 1`: the marks of a wrench and the step between them. */
-function scale(): Piece {
-  const unit = unitGroup(UNITS_BY_MEASURE.torque)
-  return term(
-    `(?<lowest>${FIGURE_PATTERN})(?:–|-| to )(?<highest>${makePositivePattern(9)}) ${unit.pattern} by (?<graduation>${makePositivePattern(9)})`,
+const scale = (): Piece =>
+  measured(
+    `(?<lowest>${FIGURE_PATTERN})${RANGE_PATTERN}(?<highest>${makePositivePattern(9)})`,
+    UNITS_BY_MEASURE.torque,
     'scale',
-    ({ lowest, highest, graduation, unit: spelled }) => ({
-      unit: unit.read(spelled),
+    ({ unit, lowest, highest, graduation }) => ({
+      unit,
       lowest: Number(lowest),
       highest: Number(highest),
       graduation: Number(graduation),
     }),
+    ` by (?<graduation>${makePositivePattern(9)})`,
   )
-}
 
 /**
  * `700 mL by 10`, `50–1000 mL by 10`: the highest mark and the step; the lowest mark, if it is not the first
  * step.
  */
-function vessel(): Piece {
-  const unit = unitGroup(UNITS_BY_MEASURE.volume)
-  return term(
-    `(?:(?<lowest>${FIGURE_PATTERN})(?:–|-| to ))?(?<size>${FIGURE_PATTERN}) ${unit.pattern} by (?<step>${FIGURE_PATTERN})`,
+const vessel = (): Piece =>
+  measured(
+    `((?<lowest>${FIGURE_PATTERN})${RANGE_PATTERN})?(?<size>${FIGURE_PATTERN})`,
+    UNITS_BY_MEASURE.volume,
     'vessel',
-    ({ lowest, size, step, unit: spelled }) => {
-      const makeMark = (figure: string | undefined) => ({ value: Number(figure), unit: unit.read(spelled) })
+    ({ lowest, size, step, unit }) => {
+      const makeMark = (figure: string | undefined) => ({ value: Number(figure), unit })
       return {
         size: makeMark(size),
         graduation: makeMark(step),
         ...(lowest !== undefined && { lowestMark: makeMark(lowest) }),
       }
     },
+    ` by (?<step>${FIGURE_PATTERN})`,
   )
-}
 
 const iso6789 = { kind: 'ISO 6789' }
 
@@ -117,57 +117,57 @@ export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
 const socketName: MakeDefault = ({ holder: { fits, size } }) =>
   typeof fits === 'string' ? [fits, size].filter((word) => typeof word === 'string').join(' ') : undefined
 
-const emptyObject = () => ({})
+const nameOnly = { defaults: { name: /* @__PURE__ */ nameFromId() } }
+const torque = { text: 'quantityTorque' } as const
+const volume = { text: 'quantityVolume' } as const
 const length = { text: 'quantityLength' } as const
-const name = { name: /* @__PURE__ */ nameFromId() }
+const mass = { text: 'quantityMass' } as const
+const stand = { text: 'stands', ...nameOnly, children: { rating: mass } } as const
 
 /** The short notation of a toolbox. The default accuracy of a wrench is ISO 6789. */
-export const toolboxNotationTable = /* @__PURE__ */ buildOnce(() =>
-  makeTable<ToolboxNotation>(
-    {
-      '': {
-        defaults: {
-          name: nameFromDocumentId,
-          wrenches: emptyObject,
-          sockets: emptyObject,
-          vessels: emptyObject,
-          pans: emptyObject,
-          fillers: emptyObject,
-          stands: emptyObject,
-        },
+export const toolboxNotationTable = /* @__PURE__ */ buildOnce(
+  (): PlaceTable<ToolboxNotation> => ({
+    notations: toolboxNotations(),
+    places: {
+      defaults: {
+        name: nameFromDocumentId,
+        wrenches: {},
+        sockets: {},
+        vessels: {},
+        pans: {},
+        fillers: {},
+        stands: {},
       },
-      '/wrenches/*': {
-        text: 'wrench',
-        defaults: { name: nameFromId('wrench'), accuracy: () => ({ ...iso6789 }) },
+      children: {
+        wrenches: each({
+          text: 'wrench',
+          defaults: { name: nameFromId('wrench'), accuracy: iso6789 },
+          children: {
+            scales: { textKey: '[]', ...each({ text: 'scale' }) },
+            accuracy: { text: 'accuracy' },
+            declaredRange: { children: { min: torque, max: torque } },
+            leverLength: length,
+          },
+        }),
+        adaptors: each({ ...nameOnly, children: { extension: length } }),
+        sockets: each({ text: 'socket', defaults: { name: socketName } }),
+        vessels: each({
+          text: 'vessel',
+          ...nameOnly,
+          children: { size: volume, graduation: volume, lowestMark: volume },
+        }),
+        pans: each({ textKey: 'size', ...nameOnly, children: { size: volume } }),
+        fillers: each({
+          ...nameOnly,
+          children: {
+            funnel: { children: { diameter: length, depth: length } },
+            hose: { children: { bore: length, length, drop: length } },
+          },
+        }),
+        stands: each(stand),
+        ramps: each(stand),
+        jacks: each({ textKey: 'rating', ...nameOnly, children: { rating: mass } }),
       },
-      '/wrenches/*/scales': { textKey: '[]' },
-      '/wrenches/*/scales/*': { text: 'scale' },
-      '/wrenches/*/accuracy': { text: 'accuracy' },
-      '/wrenches/*/declaredRange/min': { text: 'quantityTorque' },
-      '/wrenches/*/declaredRange/max': { text: 'quantityTorque' },
-      '/wrenches/*/leverLength': length,
-      '/adaptors/*': { defaults: name },
-      '/adaptors/*/extension': length,
-      '/sockets/*': { text: 'socket', defaults: { name: socketName } },
-      '/vessels/*': { text: 'vessel', defaults: name },
-      '/vessels/*/size': { text: 'quantityVolume' },
-      '/vessels/*/graduation': { text: 'quantityVolume' },
-      '/vessels/*/lowestMark': { text: 'quantityVolume' },
-      '/pans/*': { textKey: 'size', defaults: name },
-      '/pans/*/size': { text: 'quantityVolume' },
-      '/fillers/*': { defaults: name },
-      '/fillers/*/funnel/diameter': length,
-      '/fillers/*/funnel/depth': length,
-      '/fillers/*/hose/bore': length,
-      '/fillers/*/hose/length': length,
-      '/fillers/*/hose/drop': length,
-      '/stands/*': { text: 'stands', defaults: name },
-      '/stands/*/rating': { text: 'quantityMass' },
-      '/ramps/*': { text: 'stands', defaults: name },
-      '/ramps/*/rating': { text: 'quantityMass' },
-      '/jacks/*': { textKey: 'rating', defaults: name },
-      '/jacks/*/rating': { text: 'quantityMass' },
     },
-    toolboxNotations(),
-  ),
+  }),
 )

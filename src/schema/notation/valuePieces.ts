@@ -1,150 +1,165 @@
 import { dropUndefined } from '../../base/index.js'
-import { listSpellings, type Measure, type Unit } from '../../quantity/index.js'
+import { listSpellings, type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
-import type { Piece, Reading, WrittenSource } from './piece.js'
-import { escapePattern, field, listOf, oneOf, optional, retry, sequence, term, words } from './piece.js'
+import * as shapes from '../shapes/textShapes.js'
+import type { Found, Piece, WrittenSource } from './piece.js'
+import {
+  convert,
+  escapePattern,
+  field,
+  labelled,
+  listOf,
+  oneOf,
+  optional,
+  retry,
+  sequence,
+  term,
+  words,
+} from './piece.js'
 
 // The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
 
-export const FIGURE_PATTERN = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
+/** A pattern of the full form, to be part of a text. */
+const makePart = ({ source }: RegExp): string => source.slice(1, -1)
+
+export const FIGURE_PATTERN = /* @__PURE__ */ makePart(shapes.FIGURE_PATTERN)
 /** Limits of intervals have at most six digits. */
-export const INTERVAL_FIGURE_PATTERN = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
+export const INTERVAL_FIGURE_PATTERN = /* @__PURE__ */ makePart(shapes.INTERVAL_FIGURE_PATTERN)
+export const DATE_PATTERN = /* @__PURE__ */ makePart(shapes.DATE_PATTERN)
+export const ID = /* @__PURE__ */ makePart(shapes.ID_PATTERN)
 /** The same figures without zero. */
 export function makePositivePattern(wholeDigits: number): string {
   const decimals = [0, 1, 2, 3, 4, 5].map((zeros) => `${'0'.repeat(zeros)}[1-9][0-9]{0,${5 - zeros}}`)
-  return `(?:[1-9][0-9]{0,${wholeDigits - 1}}(?:\\.[0-9]{1,6})?|0\\.(?:${decimals.join('|')}))`
+  return `([1-9][0-9]{0,${wholeDigits - 1}}(\\.[0-9]{1,6})?|0\\.(${decimals.join('|')}))`
 }
-export const ID = '[a-z][a-z0-9-]{0,63}'
+
+/** A character of a word. */
+export const LETTER = '[^ ,;\\[\\]]'
+const makeWordsPattern = (letter: string) => `${letter}+( ${letter}+)*`
 /** Words up to a comma, a semicolon or a square bracket. */
-export const WORDS_PATTERN = '[^ ,;\\[\\]]+(?: [^ ,;\\[\\]]+)*'
+export const WORDS_PATTERN = /* @__PURE__ */ makeWordsPattern(LETTER)
 /** Words with commas and semicolons. */
-export const FREE_WORDS_PATTERN = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
+export const FREE_WORDS_PATTERN = /* @__PURE__ */ makeWordsPattern('[^ \\[\\]]')
 
-export const FRACTION_PATTERN = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
+export const FRACTION_PATTERN = '([1-9][0-9]{0,2} )?(1/2|[1-3]/4|[1-7]/8|(1[0-5]|[1-9])/16)'
+/** Between the figures of a range. */
+export const RANGE_PATTERN = '(–|-| to )'
 
-/**
- * A pattern group for these units, and a function from spelling to unit. The longest spelling is first, so
- * that `g` does not match the start of `gram`.
- */
-export function unitGroup(units: readonly Unit[]) {
+/** A term with one of these units, as the group `unit`, after its figures. */
+export function measured(
+  figures: string,
+  units: readonly Unit[],
+  expected: NotationPart,
+  build: (found: Found) => unknown = (found) => found,
+  end = '',
+): Piece {
   const unitBySpelling = new Map(
     units.flatMap((unit) => listSpellings(unit).map((spelling) => [spelling, unit] as const)),
   )
+  // The longest spelling is first, so that `g` does not match the start of `gram`.
   const longestFirst = [...unitBySpelling.keys()].toSorted((first, second) => second.length - first.length)
-  return {
-    pattern: `(?<unit>${longestFirst.map(escapePattern).join('|')})`,
-    read: (spelling = '') => unitBySpelling.get(spelling),
-  }
-}
-
-/** `450`, `7 1/2`, `30 ± 2`, `30 +2/-1`, `20–25` or `min. 20`, then a space and one of the units. */
-export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
-  const unit = unitGroup(units)
   return term(
-    `(?:(?<fraction>${FRACTION_PATTERN})|(?<value>${FIGURE_PATTERN})(?: ± (?<both>${FIGURE_PATTERN})| \\+(?<plus>${FIGURE_PATTERN})/-(?<minus>${FIGURE_PATTERN})` +
-      `|(?:–|-| to )(?<max>${FIGURE_PATTERN}))?|(?<bound>min|max)\\. (?<limit>${FIGURE_PATTERN})) ${unit.pattern}`,
+    `${figures} (?<unit>${longestFirst.map(escapePattern).join('|')})${end}`,
     expected,
-    (found) => makeBand(found, unit.read(found['unit'])),
+    ({ unit = '', ...found }: Found) => build({ ...found, unit: unitBySpelling.get(unit) ?? '' }),
   )
 }
 
-/** Temperatures may be negative, so a range has no hyphen: `-10 to 45 °C`. */
-function temperature(units: readonly Unit[]): Piece {
-  const unit = unitGroup(units)
-  const signedFigure = `-?${FIGURE_PATTERN}`
-  return term(
-    `(?:(?<value>${signedFigure})(?: ± (?<both>${FIGURE_PATTERN})| to (?<max>${signedFigure}))?|(?<bound>min|max)\\. (?<limit>${signedFigure})) ${unit.pattern}`,
-    'temperature',
-    (found) => makeBand(found, unit.read(found['unit'])),
-  )
+/** `30`, `30 ± 2` or `20–25`. */
+const makeBandPattern = (figure: string, between: string, moreTolerances = '') =>
+  `(?<value>${figure})( ± (?<both>${FIGURE_PATTERN})${moreTolerances}|${between}(?<max>${figure}))?`
+const makeBoundPattern = (figure: string) => `|(?<bound>min|max)\\. (?<limit>${figure}))`
+
+/**
+ * `450`, `7 1/2`, `30 ± 2`, `30 +2/-1`, `20–25` or `min. 20`, then a space and one of the units. Temperatures
+ * may be negative, so their range has no hyphen: `-10 to 45 °C`.
+ */
+export function amount(measure: Measure, units: readonly Unit[] = UNITS_BY_MEASURE[measure]): Piece {
+  const signed = `-?${FIGURE_PATTERN}`
+  const tolerances = `| \\+(?<plus>${FIGURE_PATTERN})/-(?<minus>${FIGURE_PATTERN})`
+  const figures =
+    measure === 'temperature'
+      ? `(${makeBandPattern(signed, ' to ')}${makeBoundPattern(signed)}`
+      : `((?<fraction>${FRACTION_PATTERN})|${makeBandPattern(FIGURE_PATTERN, RANGE_PATTERN, tolerances)}${makeBoundPattern(FIGURE_PATTERN)}`
+  return measured(figures, units, measure, makeBand)
 }
 
 /** The sign of an angle may follow the figure directly: `90°`. */
-export function angle(): Piece {
-  return term(
-    `(?<value>${FIGURE_PATTERN})(?: ± (?<both>${FIGURE_PATTERN})|(?:–|-| to )(?<max>${FIGURE_PATTERN}))?(?:°| °| deg| degree)`,
-    'angle',
-    (found) => makeBand(found, 'deg'),
+export const angle = (): Piece =>
+  term(`${makeBandPattern(FIGURE_PATTERN, RANGE_PATTERN)}(°| °| deg| degree)`, 'angle', (found: Found) =>
+    makeBand({ ...found, unit: 'deg' }),
   )
+
+function makeBand(found: Found): object {
+  const { fraction, value, both, plus = both, minus = both, max, bound, limit, unit } = found
+  if (bound) return { kind: 'limits', [bound]: limit, unit }
+  if (max) return { kind: 'limits', min: value, max, unit }
+  if (plus) return { kind: 'nominal with tolerance', value, minus, plus, unit }
+  if (fraction) return { kind: 'nominal', value: fractionToDecimal(fraction), unit, asPrinted: fraction }
+  return { kind: 'nominal', value, unit }
 }
 
-function makeBand(found: Readonly<Record<string, string>>, unit: Unit | undefined): object {
-  const { fraction, value, both, plus = both, minus = both, max, bound, limit } = found
-  if (bound === 'min' || bound === 'max') return { kind: 'limits', [bound]: limit, unit }
-  if (max !== undefined) return { kind: 'limits', min: value, max, unit }
-  if (plus !== undefined) return { kind: 'nominal with tolerance', value, minus, plus, unit }
-  if (fraction === undefined) return { kind: 'nominal', value, unit }
-  return { kind: 'nominal', value: fractionToDecimal(fraction), unit, asPrinted: fraction }
-}
-
-/** Converts `7 1/2` to `7.5`. Sixteenths need at most four decimals. */
+/** Converts `7 1/2` to `7.5`. */
 export function fractionToDecimal(fraction: string): string {
-  const [, whole = '0', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(fraction) ?? []
-  const digits = String((Number(top) * 10_000) / Number(bottom)).padStart(4, '0')
-  return `${whole}.${digits.replace(/0+$/, '')}`
+  const [bottom, top, whole = '0'] = fraction.split(/[ /]/).reverse()
+  return whole + String(Number(top) / Number(bottom)).slice(1)
 }
 
 /** A figure with the other printed figures in round brackets. */
-export const printed = (piece: Piece): Piece =>
-  sequence(piece, optional(sequence(words(' ('), field('printed', listOf(piece, ', ')), words(')'))))
+export const printed = (piece: Piece, other = piece): Piece =>
+  sequence(piece, optional(sequence(labelled(' (', 'printed', listOf(other, ', ')), words(')'))))
+export const printedAmount = (measure: Measure, units?: readonly Unit[]): Piece =>
+  printed(amount(measure, units))
 
 export const notStated = (): Piece => words('not stated', undefined, { kind: 'not stated' })
+/** A printed amount or `not stated`. */
+export const amountOrNotStated = (measure: Measure, units?: readonly Unit[]): Piece =>
+  oneOf(notStated(), printedAmount(measure, units))
 
-/** A printed value or `not stated`, with its source. */
-export const withSource = (piece: Piece): Piece => withSourceFor(piece, (value) => [value])
-export const value = (piece: Piece): Piece => withSource(oneOf(notStated(), printed(piece)))
-
-/** A piece with a source only if its text has one. */
-export const withOwnSource = (piece: Piece): Piece =>
-  sequence(piece, optional(field('source', completeFromSection(sourceInBrackets()))))
-
-/** A source whose id may come from the section or the sheet. */
-const completeFromSection = ({ pattern, read }: Piece): Piece => ({
-  pattern,
-  read: (reading) => {
-    const written = read(reading)
-    return written && reading.cite(written as WrittenSource)
-  },
-})
-
-/** The piece for amounts of a measure. */
-export const amountOfMeasure = (measure: Measure, units: readonly Unit[]): Piece =>
-  measure === 'temperature' ? temperature(units) : measure === 'angle' ? angle() : amount(measure, units)
-
-const SOURCE_PATTERN = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS_PATTERN})|(?<whole>${ID}))(?:, (?<confidence>second hand|doubtful))?`
-const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
+const makeSourcePattern = () =>
+  `(((?<ref>${ID}) )?p\\. (?<page>${WORDS_PATTERN})|(?<whole>${ID}))(, (?<confidence>second hand|doubtful))?`
+const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Found) =>
   dropUndefined({ ref: whole, page, confidence }) as WrittenSource
 
 /** A source without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
-export const bareSource = (): Piece => term(SOURCE_PATTERN, 'source', makeSource)
-const sourceInBrackets = (): Piece => term(` \\[${SOURCE_PATTERN}\\]`, 'source', makeSource)
+export const bareSource = (): Piece => term(makeSourcePattern(), 'source', makeSource)
+const sourceInBrackets = (): Piece => term(` \\[${makeSourcePattern()}\\]`, 'source', makeSource)
 
-/** A piece with its source after it. `held` returns the leaves that the source applies to. */
-export function withSourceFor(
+/** A piece with a source only if its text has one. The id may come from the section or the sheet. */
+export const withOwnSource = (piece: Piece): Piece =>
+  sequence(
+    piece,
+    optional(
+      field(
+        'source',
+        convert(sourceInBrackets(), (written, { cite }) => cite(written as WrittenSource)),
+      ),
+    ),
+  )
+
+/**
+ * A piece with its source after it. `listLeaves` returns the leaves that the source applies to, by default
+ * the value itself. The source of a section applies to stated values, never to `not stated`.
+ */
+export function withSource(
   piece: Piece,
-  held: (value: Readonly<Record<string, unknown>>) => readonly unknown[],
+  listLeaves: (value: Readonly<Record<string, unknown>>) => readonly unknown[] = (value) => [value],
 ): Piece {
-  const bracketPiece = sourceInBrackets()
+  const brackets = sourceInBrackets()
   return {
-    pattern: `${piece.pattern}(?:${bracketPiece.pattern})?`,
+    pattern: piece.pattern + optional(brackets).pattern,
     read: (reading) => {
       const value = piece.read(reading) as Readonly<Record<string, unknown>> | undefined
       if (value === undefined) return undefined
       const from = reading.at + 2
-      const written = retry(bracketPiece, reading) as WrittenSource | undefined
-      if (written !== undefined)
-        reading.marks.push({ path: `${reading.path}/source`, from, to: reading.at - 1 })
-      for (const leaf of held(value)) addSource(leaf, written, reading)
+      const written = retry(brackets, reading) as WrittenSource | undefined
+      if (written) reading.marks.push({ path: `${reading.path}/source`, from, to: reading.at - 1 })
+      for (const leaf of listLeaves(value) as readonly { kind?: unknown; source?: unknown }[])
+        if (leaf && leaf.source === undefined && (written || leaf.kind !== 'not stated')) {
+          const source = reading.cite(written)
+          if (source) leaf.source = source
+        }
       return value
     },
   }
-}
-
-/** A section's source applies to stated values, never to `not stated`. */
-function addSource(leaf: unknown, written: WrittenSource | undefined, { cite }: Reading): void {
-  const held = leaf as { kind?: unknown; source?: unknown } | undefined
-  if (held === undefined || held.source !== undefined) return
-  if (written === undefined && held.kind === 'not stated') return
-  const source = cite(written)
-  if (source !== undefined) held.source = source
 }

@@ -10,12 +10,12 @@ import type {
 } from '../../spec/index.js'
 import { requireDocument } from '../../spec/index.js'
 import { chooseSource } from './chooseSource.js'
-import type { Notation } from './notation.js'
 import { type NotationName, PLACE_TABLES } from './notationTables.js'
 import type { DefaultContext, Holder, PlaceNode, PlaceTable } from './placeTable.js'
-import { asHolder, findChildNode, findLeafNotation } from './placeTable.js'
+import { asHolder, findChildNode, findLeafNotation, makeDefault } from './placeTable.js'
+import { readByPointer } from './readList.js'
 import { readNotation } from './readNotation.js'
-import { completeSource } from './readSection.js'
+import { completeSource, readIds } from './readSection.js'
 import { sheetNotationTable } from './sheetNotationTable.js'
 import { writeText } from './writeText.js'
 
@@ -72,56 +72,57 @@ export function writeShort<Document extends Documents[keyof ShortForms]>(
 
 /** The short form of one value without defaults. */
 function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknown {
-  const { row } = node
-  if (value === row.fullText) return value
-  const text = node.text && writeValueText(node.text, value, node, context)
+  if (value === node.fullText) return value
+  const text = writeValueText(node.text, value, node, context)
   if (text !== undefined) return text
   if (Array.isArray(value)) {
-    const map = node.byPointer && writeByPointer(node.byPointer, value, context)
+    const map = node.read === readByPointer ? writeByPointer(value, node, context) : undefined
     if (map !== undefined) return map
-    const entry = node.children['*']
+    const entry = node.children?.['*']
     const list =
       entry === undefined
         ? value
         : value.map((one, at) => shorten(one, entry, { ...context, id: String(at) }))
-    return row.textKey === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
+    return node.textKey === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
   }
   const holder = asHolder(value)
   if (holder === undefined) return value
-  const days = node.lists && writeMeters(holder, node, context)
+  const days = node.collect && writeMeters(holder, node, context)
   if (days !== undefined) return days
-  if (row.isListOfIds && Object.values(holder).every((one) => isSameJson(one, {}))) return Object.keys(holder)
+  if (node.read === readIds && Object.values(holder).every((one) => isSameJson(one, {})))
+    return Object.keys(holder)
   return shortenObject(holder, node, context)
 }
 
 function shortenObject(holder: Holder, node: PlaceNode, context: WriteContext): unknown {
-  const { row } = node
-  const isGearcase = node === context.table.places.children['gearcases']?.children['*']
+  const isGearcase = node === context.table.places.children?.['gearcases']?.children?.['*']
   const gearcase = isGearcase ? asHolder(asHolder(context.root['gearcases'])?.[context.id]) : context.gearcase
-  const source = row.isOverride ? holder['source'] : chooseSource(holder, node, context)
+  const source = node.set ? holder['source'] : chooseSource(holder, node, context)
   const written = source === undefined ? undefined : writeSource(source as SourceRef, context)
   const section = written === undefined ? context.section : (source as SourceRef)
   const short: Holder = written === undefined ? {} : { source: written }
   for (const [key, one] of Object.entries(holder)) {
     const child = findChildNode(node, key)
     const innerContext = { ...context, id: key, gearcase, section }
-    if (row.isOverride && key === 'set') short[key] = shortenSet(one, innerContext)
+    if (node.set && key === 'set') short[key] = shortenSet(one, innerContext)
     else if (short[key] === undefined)
       short[key] = child === undefined ? one : shorten(one, child, innerContext)
   }
   const [only = '', ...others] = Object.keys(short)
-  return only === row.textKey && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
+  return only === node.textKey && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
 }
 
 /** A value in short notation, if reading it gives the same value. */
 function writeValueText(
-  notation: Notation,
+  name: string | undefined,
   value: unknown,
   node: PlaceNode,
   context: WriteContext,
 ): string | undefined {
-  const { section, root } = context
-  const text = writeText(notation.name as NotationName, value, (source) => formatBrackets(source, context))
+  const { section, root, table } = context
+  const notation = name === undefined ? undefined : table.notations[name]
+  if (notation === undefined) return undefined
+  const text = writeText(name as NotationName, value, (source) => formatBrackets(source, context))
   if (text === undefined) return undefined
   const read = readNotation(notation, text, (written) =>
     written === undefined ? section && { ...section } : completeSource(written, section, root),
@@ -152,7 +153,7 @@ function formatBrackets(source: SourceRef | undefined, { section, root }: WriteC
 }
 
 /** The meters of a log as a list of readings by day, if nothing is lost. */
-function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, context: WriteContext): unknown {
+function writeMeters(meters: Holder, { collect, texts = [] }: PlaceNode, context: WriteContext): unknown {
   const listReadings = (meter: string) => {
     const { unit, readings = [] } = (meters[meter] ?? {}) as { unit?: string; readings?: readonly Holder[] }
     return readings.map(({ date, value }) => ({ date, [meter]: { value, unit } }) as Holder)
@@ -166,26 +167,25 @@ function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, context: Wr
     days.push({ ...distance, ...(isSameDay && hours.shift()) })
   }
   days.push(...hours)
-  const isLossless = days.length > 0 && isSameJson(row.collect?.(days).value, meters)
+  const isLossless = days.length > 0 && isSameJson(collect?.(days).value, meters)
   if (!isLossless) return undefined
-  const leaf: PlaceNode = { row: {}, children: {} }
-  return lists
-    .map((notation) => days.map((read) => writeValueText(notation, read, leaf, context)))
-    .find((texts) => !texts.includes(undefined))
+  return texts
+    .map((name) => days.map((read) => writeValueText(name, read, {}, context)))
+    .find((written) => !written.includes(undefined))
 }
 
 /**
  * A list of parts as a map from their pointers to texts, if the pointers differ and the texts lose nothing.
  */
 function writeByPointer(
-  notation: Notation,
   list: readonly unknown[],
+  { texts: [name] = [] }: PlaceNode,
   context: WriteContext,
 ): Holder | undefined {
   const texts = new Map<unknown, string | undefined>()
   for (const entry of list) {
     const { on, ...rest } = entry as Holder
-    texts.set(on, writeValueText(notation, rest, { row: {}, children: {} }, context))
+    texts.set(on, writeValueText(name, rest, {}, context))
   }
   const isLossless = texts.size === list.length && list.length > 0 && ![...texts.values()].includes(undefined)
   return isLossless ? Object.fromEntries(texts) : undefined
@@ -200,9 +200,8 @@ function shortenSet(set: unknown, context: WriteContext): unknown {
   )
   if (!hasUniquePaths || !isKnown) return set
   const written = entries.map(({ path, to }) => {
-    const notation = findLeafNotation(context.table, splitPointer(path) ?? [])?.notation
-    const leaf: PlaceNode = { row: {}, children: {} }
-    return [path, (notation && writeValueText(notation, to, leaf, context)) ?? to]
+    const leaf = findLeafNotation(context.table, splitPointer(path) ?? [])
+    return [path, writeValueText(leaf?.text, to, {}, context) ?? to]
   })
   return Object.fromEntries(written)
 }
@@ -214,7 +213,7 @@ function stripDefaults(
   { id, root, gearcase: above }: Pick<DefaultContext, 'id' | 'root' | 'gearcase'>,
 ): unknown {
   if (Array.isArray(value)) {
-    const entry = node.children['*']
+    const entry = node.children?.['*']
     if (entry === undefined) return value
     return value.map((one, at) => stripDefaults(one, entry, { id: String(at), root, gearcase: above }))
   }
@@ -226,8 +225,8 @@ function stripDefaults(
   for (const [key, one] of Object.entries(holder)) {
     const child = findChildNode(node, key)
     const strippedValue = child === undefined ? one : stripDefaults(one, child, { id: key, root, gearcase })
-    const makeDefault = node.row.defaults?.[key] ?? node.row.lateDefaults?.[key]
-    const defaultValue = makeDefault?.({ id, holder, root, gearcase })
+    const written = node.defaults?.[key] ?? node.lateDefaults?.[key]
+    const defaultValue = makeDefault(written, { id, holder, root, gearcase })
     const isDefault =
       defaultValue !== undefined && (isSameJson(defaultValue, one) || isSameJson(defaultValue, strippedValue))
     if (!isDefault) remaining[key] = strippedValue

@@ -13,6 +13,7 @@ import {
 } from './makeShape.js'
 import { makePartNumberFields } from './sealShape.js'
 import { namedObject, recordById, textShapes } from './textShapes.js'
+import { ATTITUDES, BOLT_PATTERNS, DIPSTICK_READINGS, ENGINE_STATES, OPENING_ROLES } from './wordLists.js'
 
 /** Gearcases with their openings and covers, and the shields in front of them. */
 export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
@@ -29,7 +30,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
   }
   const opening = namedObject('opening', {
     ...named,
-    uses: nonEmptyList({ role: ['fill', 'drain', 'level'], 'wheelMark?': WHEEL_MARKS }),
+    uses: nonEmptyList({ role: OPENING_ROLES, 'wheelMark?': WHEEL_MARKS }),
     'thread?': text.text,
     'housing?': ['steel', 'cast iron', 'aluminium', 'not stated'],
     drive: leaf.drive,
@@ -42,7 +43,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     ...named,
     bolts: {
       ...fasteners,
-      pattern: ['crosswise', 'from the middle outwards', 'in turn', 'not stated'],
+      pattern: [...BOLT_PATTERNS, 'not stated'],
     },
     seal: leaf.seal,
     'magnet?': booleanShape(),
@@ -78,15 +79,15 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     method: taggedUnion([
       kind('by quantity', { opening: text.id }),
       kind('to level hole', { opening: text.id, 'below?': values.length.spec }),
-      kind('dipstick', { opening: text.id, reading: ['screwed in', 'resting'] }),
+      kind('dipstick', { opening: text.id, reading: DIPSTICK_READINGS }),
       kind('sight glass', { opening: text.id }),
       values.notStated,
     ]),
     'level?': {
-      attitude: ['level on its wheels', 'level on stands', 'not stated'],
+      attitude: ATTITUDES,
       'temperature?': values.temperature.spec,
       'minutesAfterStop?': values.minutes.spec,
-      engine: ['stopped', 'running', 'not stated'],
+      engine: [...ENGINE_STATES, 'not stated'],
       recheckAfterRun: booleanShape(),
     },
   })

@@ -14,6 +14,7 @@ import {
 import { sealShape } from './sealShape.js'
 import { namedObject, namedUnion, textShapes, withKeywords, withSchemaId } from './textShapes.js'
 import { objectsWithKey, valueShapes } from './valueShapes.js'
+import { LIMITED_SLIP, THREAD_CONDITIONS } from './wordLists.js'
 
 /** The leaves and their parts. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
@@ -22,10 +23,7 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   const { notStated } = values
   const sourceField = { 'source?': values.sourceRef }
 
-  const threadCondition = withSchemaId(
-    'thread-condition',
-    oneOf(['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied', 'not stated']),
-  )
+  const threadCondition = withSchemaId('thread-condition', oneOf([...THREAD_CONDITIONS, 'not stated']))
   const tightening = namedUnion('tightening', [
     kind('torque', {
       torque: values.torque.stated,
@@ -52,7 +50,7 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   })
   const oilFields = {
     'ambient?': values.temperature.stated,
-    limitedSlip: ['required', 'not permitted', 'either', 'not stated'] as const,
+    limitedSlip: [...LIMITED_SLIP, 'not stated'] as const,
     'additive?': additive,
   }
   const oilChoice = namedUnion('oil-choice', [

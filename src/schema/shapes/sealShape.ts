@@ -1,6 +1,7 @@
 import { buildOnce, kind, list, oneOf } from './makeShape.js'
 import { namedUnion, textShapes, withSchemaId } from './textShapes.js'
 import { valueShapes } from './valueShapes.js'
+import { ELASTOMERS, REPLACEMENTS, WASHER_FORMS, WASHER_MATERIALS } from './wordLists.js'
 
 /** The numbers under which a part is sold. */
 export const makePartNumberFields = () => {
@@ -13,14 +14,11 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()
   const purchaseFields = {
-    replace: ['every opening', 'on condition', 'not stated'] as const,
+    replace: [...REPLACEMENTS, 'not stated'] as const,
     ...makePartNumberFields(),
     'source?': values.sourceRef,
   }
-  const elastomer = withSchemaId(
-    'elastomer',
-    oneOf(['NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM', 'not stated']),
-  )
+  const elastomer = withSchemaId('elastomer', oneOf([...ELASTOMERS, 'not stated']))
   const { sizeFigure } = text
   const ringSize = {
     inside: sizeFigure,
@@ -30,8 +28,8 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
   } as const
   return namedUnion('seal', [
     kind('crush washer', {
-      form: ['flat', 'folded', 'captive', 'not stated'],
-      material: ['copper', 'aluminium', 'soft steel', 'fibre', 'not stated'],
+      form: [...WASHER_FORMS, 'not stated'],
+      material: [...WASHER_MATERIALS, 'not stated'],
       'size?': ringSize,
       ...purchaseFields,
     }),

@@ -12,6 +12,7 @@ import {
   textShapes,
   withKeywords,
 } from './textShapes.js'
+import { DOCUMENT_KINDS } from './wordLists.js'
 
 const WINDOW_PATTERN = /\/window$/
 
@@ -90,7 +91,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     },
     sources: recordById({
       title: text.text,
-      document: ['owner manual', 'workshop manual', 'service bulletin', 'parts list', 'plate', 'other'],
+      document: DOCUMENT_KINDS,
       'edition?': text.text,
       'date?': text.date,
     }),
