@@ -74,7 +74,7 @@ const makeBoundPattern = (figure: string) => `|(?<bound>min|max)\\. (?<limit>${f
  * `450`, `7 1/2`, `30 ± 2`, `30 +2/-1`, `20–25` or `min. 20`, then a space and one of the units. Temperatures
  * may be negative, so their range has no hyphen: `-10 to 45 °C`.
  */
-export function amount(measure: Measure, units: readonly Unit[] = UNITS_BY_MEASURE[measure]): Piece {
+function amount(measure: Measure, units: readonly Unit[] = UNITS_BY_MEASURE[measure]): Piece {
   const signed = `-?${FIGURE_PATTERN}`
   const tolerances = `| \\+(?<plus>${FIGURE_PATTERN})/-(?<minus>${FIGURE_PATTERN})`
   const figures =
