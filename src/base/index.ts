@@ -11,20 +11,7 @@ export {
   requireTree,
 } from './documentLimits.js'
 export { dropUndefined } from './dropUndefined.js'
-export type {
-  DocumentKind,
-  DocumentReference,
-  Finding,
-  FindingOf,
-  Fix,
-  JsonPointer,
-  Param,
-  Params,
-  Place,
-  Reason,
-  Result,
-  Severity,
-} from './finding.js'
+export type * from './finding.js'
 export { isSameJson } from './isSameJson.js'
 export { type FindingMaker, makeFinding, makeReason, type ReasonMaker } from './makeFinding.js'
 export { joinPointer, readPointer, splitPointer } from './pointers.js'

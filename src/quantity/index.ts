@@ -35,21 +35,7 @@ export {
 } from './readBand.js'
 export { requireBand, requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
-export type {
-  DistanceUnit,
-  Figure,
-  LengthUnit,
-  MassUnit,
-  Measure,
-  PrintedBand,
-  PrintedQuantity,
-  Quantity,
-  TemperatureUnit,
-  TorqueUnit,
-  Unit,
-  UnitOf,
-  VolumeUnit,
-} from './unit.js'
+export type * from './unit.js'
 export { UNIT_FACTORS, UNITS_BY_MEASURE } from './unit.js'
 export { ANGLE_FACTORS, LENGTH_FACTORS, TORQUE_FACTORS } from './unitFactors.js'
 export { listSpellings, unitSymbol } from './unitSymbol.js'

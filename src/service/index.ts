@@ -16,25 +16,6 @@ export type { PlannedCover, PlannedFilterHold, PlannedLevel, PlannedStep } from 
 export { planVisit, type VisitCodes } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'
 export type { VisitFacts, VisitOptions } from './requireVisit.js'
-export type {
-  FigureRole,
-  Money,
-  PlannedDue,
-  PlannedFigure,
-  PlannedFilter,
-  PlannedMachine,
-  PlannedMissing,
-  PlannedOil,
-  PlannedPan,
-  PlannedSeal,
-  PlannedTightening,
-  PlannedTime,
-  PlannedTool,
-  PlannedUsedOil,
-  PlannedWait,
-  PlannedWork,
-  TorqueDrawing,
-  VisitPlan,
-} from './visitPlan.js'
+export type * from './visitPlan.js'
 export type * from './wall/wallFactsTypes.js'
 export { type WallInput, type WallOptions, wallFacts } from './wallFacts.js'

@@ -17,24 +17,8 @@ import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
 
 /**
- * Calculates the stock after a planned visit, to plan the next one: containers and seals without those that
- * the visit takes. Items bought for the visit are assumed to be used up.
- *
- * @param stock - the stock that the visit was planned with
- * @param plan - the plan of the visit
- * @returns a new stock
- * @throws TypeError if `stock` is not a parsed stock, or `plan` is not a plan
- *
- * Source: house rule.
- * @example
- * ```ts
- * import { remainingStock } from 'drivetrain-service/v1/service'
- * const washer = { name: 'washer', seal: { kind: 'not stated' }, count: 3 } as const
- * const stock = { kind: 'stock', version: '1.0', id: 'shelf', name: 'Shelf', containers: {}, seals: { washer } } as const
- * const use = { seal: { kind: 'not stated' }, count: 2, stock: { id: 'washer', name: 'washer', have: 3 } }
- * // The stock has three washers, and the visit takes two. How many are left?
- * remainingStock(stock, { oil: [], seals: [use] }).seals.washer.count // => 1
- * ```
+ * The stock after a planned visit, to plan the next one: without the containers and seals that the visit takes.
+ * Items bought for the visit are assumed to be used up. Source: house rule.
  */
 export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   requireDocument('stock', stock, 'stock')

@@ -1,11 +1,5 @@
 // The functions and types that other rooms use.
-export type {
-  ExpectedJson,
-  NotationPart,
-  NotPlainData,
-  SpecCodes,
-  TypeName,
-} from './codes.js'
+export type * from './codes.js'
 export * from './diffSheets.js'
 export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } from './documentInputs.js'
 export * from './documents.js'

@@ -2,14 +2,8 @@
 export { type AdaptorInput, type AdaptorSetting, adaptorSetting } from './adaptorSetting.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
-export {
-  type ChooseWrenchesOptions,
-  type CoveredTask,
-  chooseWrenches,
-  type UncoveredReason,
-  type WrenchChoice,
-  type WrenchTask,
-} from './chooseWrenches.js'
+export type * from './chooseWrenches.js'
+export { chooseWrenches } from './chooseWrenches.js'
 export { type ClampLoad, type ClampLoadInput, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
 export { findTorqueSlip, type SlipFactor } from './findTorqueSlip.js'
@@ -17,12 +11,4 @@ export { judgeTurns } from './judgeTurns.js'
 export { judgeWrenchSetting } from './judgeWrenchSetting.js'
 export { readCalibrationInputs } from './readCalibrationInputs.js'
 export type { WrenchToGet } from './wrenchToGet.js'
-export type {
-  Fit,
-  TorqueBand,
-  TorqueFit,
-  TorqueSetting,
-  WrenchFits,
-  WrenchOptions,
-  WrenchVerdict,
-} from './wrenchVerdict.js'
+export type * from './wrenchVerdict.js'
