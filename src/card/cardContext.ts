@@ -38,6 +38,17 @@ export function writeQuantity(
   return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, pointer, tone)
 }
 
+/** A name of the plan; spoken, its numbers are in words. Empty if it is not in the plan. */
+export function quoteName(
+  { catalogue, form }: TextContext,
+  name: string | undefined,
+  pointer: JsonPointer,
+): Line {
+  if (name === undefined) return []
+  const line = quoteText(name, pointer)
+  return form === 'written' ? line : line.map((span) => ({ ...span, text: catalogue.speech.name(span.text) }))
+}
+
 /** A time in whole seconds; empty if it is not known. */
 export function writeDuration(
   { catalogue, words, form }: TextContext,

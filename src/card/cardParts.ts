@@ -1,5 +1,5 @@
 import type { JsonPointer } from '../base/index.js'
-import type { CardSectionId, SlipSectionId, WallSectionId } from '../message/index.js'
+import type { CardSectionId, PaperSectionId, SlipSectionId, WallSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
 import type { Id, WrenchScale } from '../spec/index.js'
 
@@ -173,14 +173,43 @@ export type CardPart =
   | CardBlanks
   | CardPanel
   | CardPicture
+  | CardScenes
+/** The scenes of a cue sheet, with the words above the columns. */
+export interface CardScenes {
+  readonly kind: 'scenes'
+  readonly columns: {
+    readonly show: string
+    readonly say: string
+    readonly screen: string
+    readonly hold: string
+  }
+  readonly scenes: readonly CardScene[]
+}
+
+export interface CardScene {
+  readonly number: number
+  readonly title: Line
+  /** Speaking time. */
+  readonly time: string
+  /** `mark`: why the shot has only one chance, or that a wait after it is cut. */
+  readonly shots: readonly { readonly text: string; readonly marks: readonly string[] }[]
+  readonly say: readonly { readonly text: string; readonly isCaution: boolean }[]
+  readonly screen: readonly Line[]
+  /** Cautions to hold on the screen. */
+  readonly hold: readonly CardCaution[]
+}
+
 
 export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
-  readonly id: CardSectionId | SlipSectionId | WallSectionId
+  readonly id: CardSectionId | SlipSectionId | WallSectionId | PaperSectionId
   readonly heading: string
   readonly parts: readonly CardPart[]
 }
+
+/** The papers beside the card and the slip. A label has two orientations. */
+export type Paper = 'cues' | 'record' | 'label' | 'label-upright' | 'chart' | 'picks' | 'differences'
 
 /** A card in one language, with a pointer for every figure. */
 export interface CardModel {
@@ -188,8 +217,8 @@ export interface CardModel {
   readonly version: '1.0'
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
-  /** `slip` and `wall` are the owner's slip and the wall card, made from their own data instead of a plan. */
-  readonly extent: 'full' | 'short' | 'slip' | 'wall'
+  /** `slip` and `wall` are the owner's slip and the wall card, made from their own data instead of a plan; so are other papers. */
+  readonly extent: 'full' | 'short' | 'slip' | 'wall' | Paper
   readonly title: string
   /** The title of the short card. */
   readonly shortTitle: string

@@ -1,8 +1,6 @@
 import type { CardModel } from './cardParts.js'
+import { styleOfPaper } from './html/paperStyle.js'
 import { PAPER_CLASS, scopeStyle } from './html/scopeStyle.js'
-import { SHARED_STYLE } from './html/sharedStyle.js'
-import { VISIT_STYLE } from './html/visitStyle.js'
-import { WALL_STYLE } from './html/wallStyle.js'
 import { requireCard } from './requireCard.js'
 
 /** The page around the paper. */
@@ -12,7 +10,8 @@ body{margin:0;background:#d9e0e1}
 @media screen and (prefers-color-scheme:dark){body{background:#000}}
 `
 
-const styles: { visit?: string; wall?: string } = {}
+/** Stylesheets by their layout. */
+const styles = new Map<string, string>()
 
 /**
  * The stylesheet of a card, for an app that forbids styles in a page (`style-src 'self'`). Serve it as a file and name it
@@ -41,9 +40,10 @@ const styles: { visit?: string; wall?: string } = {}
  */
 export function cardStyle(card: CardModel): string {
   requireCard(card)
-  const name = card.extent === 'wall' ? 'wall' : 'visit'
-  styles[name] ??= scopeStyle(name === 'wall' ? WALL_STYLE : SHARED_STYLE + VISIT_STYLE)
-  return styles[name]
+  const layout = styleOfPaper(card.extent)
+  const style = styles.get(layout) ?? scopeStyle(layout)
+  styles.set(layout, style)
+  return style
 }
 
 export { PAGE_STYLE, PAPER_CLASS }

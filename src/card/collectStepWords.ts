@@ -1,9 +1,16 @@
 import type { StepParams } from '../message/index.js'
 import type { PlannedFigure, PlannedStep } from '../service/index.js'
-import { type CardContext, findEntry, writeDuration, writeQuantity, writeReason } from './cardContext.js'
+import {
+  type CardContext,
+  findEntry,
+  quoteName,
+  writeDuration,
+  writeQuantity,
+  writeReason,
+} from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { roundWaitSeconds } from './roundWaitSeconds.js'
-import { joinLines, quoteOptionalText } from './spans.js'
+import { joinLines } from './spans.js'
 import { writeFigure, writeTurns, writeValue } from './writeFigure.js'
 
 /** Params of a step that are pieces of the plan. */
@@ -76,11 +83,14 @@ function collectTighteningPieces(
 ): StepWords['pieces'] {
   const figure = keepStated(found)
   if (figure?.leaf.kind === 'turns') return { turns: writeTurns(context, figure.leaf, figure.pointer) }
-  const tighteningEntry = findEntry(context, 'tightenings', step.tightening)
+  const { entry, pointer } = findEntry(context, 'tightenings', step.tightening) ?? {}
+  const unit = figure?.leaf.kind === 'torque' ? figure.leaf.torque.unit : undefined
+  // Only one unit is spoken; a setting in another one is on the screen.
+  const isSaid = context.form === 'written' || entry?.setting?.unit === unit
   return {
     torque: figure?.main ?? [],
-    setting: writeQuantity(context, tighteningEntry?.entry.setting, `${tighteningEntry?.pointer}/setting`),
-    wrench: quoteOptionalText(tighteningEntry?.entry.wrench?.name, `${tighteningEntry?.pointer}/wrench/name`),
+    setting: isSaid ? writeQuantity(context, entry?.setting, `${pointer}/setting`) : [],
+    wrench: quoteName(context, entry?.wrench?.name, `${pointer}/wrench/name`),
   }
 }
 
@@ -100,8 +110,8 @@ function collectOilPieces(
     volume: needed === undefined ? printedVolume : writeQuantity(context, needed, `${pointer}/${key}`),
     stopAt: writeQuantity(context, oil?.stopAt, `${pointer}/stopAt`),
     totalVolume: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printedVolume : [],
-    oil: quoteOptionalText(oil?.choice, `${pointer}/choice`),
-    additive: quoteOptionalText(additive?.name, `${pointer}/additive/name`),
+    oil: quoteName(context, oil?.choice, `${pointer}/choice`),
+    additive: quoteName(context, additive?.name, `${pointer}/additive/name`),
   }
 }
 
@@ -113,10 +123,11 @@ function writeStepFigure(context: CardContext, step: PlannedStep, name: string):
 }
 
 /** The sockets for the part of a step: several if they depend on the variant, none if the toolbox lacks one. */
-function writeSockets({ plan, words }: CardContext, { part }: PlannedStep): Line {
+function writeSockets(context: CardContext, { part }: PlannedStep): Line {
+  const { plan, words } = context
   const sockets = plan.tools.flatMap(({ kind, for: parts, have }, index) =>
     kind === 'socket' && parts.some(({ path }) => path === part?.path)
-      ? [quoteOptionalText(have?.name, `/tools/${index}/have/name`)]
+      ? [quoteName(context, have?.name, `/tools/${index}/have/name`)]
       : [],
   )
   return sockets.every((socket) => socket.length > 0) ? joinLines(sockets, ` ${words.labels.or} `) : []
@@ -138,19 +149,19 @@ export function collectStepWords(
   const bead = seal?.leaf.kind === 'liquid gasket' ? seal.leaf.bead : undefined
   const wait = findEntry(context, 'waits', step.wait)
   const pieces = {
-    part: quoteOptionalText(part?.part, `${pointer}/part`),
-    gearcase: withGearcase ? quoteOptionalText(part?.gearcase, `${pointer}/gearcase`) : [],
-    instance: quoteOptionalText(part?.instance?.name, `${pointer}/instance/name`),
-    how: quoteOptionalText(step.how, `/steps/${index}/how`),
-    shield: quoteOptionalText(step.shield, `/steps/${index}/shield`),
+    part: quoteName(context, part?.part, `${pointer}/part`),
+    gearcase: withGearcase ? quoteName(context, part?.gearcase, `${pointer}/gearcase`) : [],
+    instance: quoteName(context, part?.instance?.name, `${pointer}/instance/name`),
+    how: quoteName(context, step.how, `/steps/${index}/how`),
+    shield: quoteName(context, step.shield, `/steps/${index}/shield`),
     socket: writeSockets(context, step),
-    jack: quoteOptionalText(step.jack, `/steps/${index}/jack`),
+    jack: quoteName(context, step.jack, `/steps/${index}/jack`),
     ...collectTighteningPieces(context, step, tightening),
     ...collectOilPieces(context, step, volume),
     place: keepStated(figures.get('place'))?.main ?? [],
     sealant:
       seal !== undefined && 'product' in seal.leaf
-        ? quoteOptionalText(seal.leaf.product, `${seal.pointer}/product`)
+        ? quoteName(context, seal.leaf.product, `${seal.pointer}/product`)
         : [],
     temperature: keepStated(figures.get('drain temperature'))?.main ?? [],
     bead:

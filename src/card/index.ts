@@ -10,6 +10,8 @@ export type {
   CardPanel,
   CardPart,
   CardPicture,
+  CardScene,
+  CardScenes,
   CardSection,
   CardStep,
   CardSteps,
@@ -17,12 +19,15 @@ export type {
   FigurePanelRow,
   Line,
   PanelRow,
+  Paper,
   PictureName,
   Span,
   SpanTone,
 } from './cardParts.js'
 export { cardStyle } from './cardStyle.js'
-export { type Cue, cueList } from './cueList.js'
+export { cueList } from './cueList.js'
+export type { Cue, CueShot, CueSpeech } from './cueParts.js'
+export { type PaperFacts, paperModel } from './paperModel.js'
 export { type HtmlOptions, renderHtml } from './renderHtml.js'
 export { renderMarkdown } from './renderMarkdown.js'
 export { renderText } from './renderText.js'

@@ -41,17 +41,21 @@ function renderBanner({ title, machine, about, variant, facts, header, authority
       createTag('h1', renderLine(machine)),
       createTag('p.about', renderLine(about)),
     ),
-    createTag(
-      variant.known ? 'div.variant' : 'div.variant.unknown',
-      createTag('p.label', variant.label),
-      renderLines(variant.lines, 'div.main'),
-    ),
-    createTag(
-      'dl.facts',
-      facts.map(({ label, value }) =>
-        createTag('div', createTag('dt', label), createTag('dd', renderLine(value))),
-      ),
-    ),
+    variant.lines.length === 0
+      ? undefined
+      : createTag(
+          variant.known ? 'div.variant' : 'div.variant.unknown',
+          createTag('p.label', variant.label),
+          renderLines(variant.lines, 'div.main'),
+        ),
+    facts.length === 0
+      ? undefined
+      : createTag(
+          'dl.facts',
+          facts.map(({ label, value }) =>
+            createTag('div', createTag('dt', label), createTag('dd', renderLine(value))),
+          ),
+        ),
     header === undefined ? undefined : createTag('p.header-note', renderLine(header)),
     createTag(
       'div.authority',

@@ -1,4 +1,13 @@
-import type { CardCaution, CardCell, CardModel, CardPart, CardStep, Line } from './cardParts.js'
+import type {
+  CardCaution,
+  CardCell,
+  CardModel,
+  CardPart,
+  CardScene,
+  CardScenes,
+  CardStep,
+  Line,
+} from './cardParts.js'
 import { escapeMarkdown, escapeStart } from './markdown/escapeMarkdown.js'
 import { type Phrase, writePhrasing } from './markdown/writePhrasing.js'
 import { requireCard } from './requireCard.js'
@@ -61,6 +70,27 @@ function writeStep(step: CardStep, { extent }: CardModel): string {
   return writeItem(`${step.number}. [ ] `, blocks)
 }
 
+/** A scene of a cue sheet; its cautions are quoted. */
+function writeScene(
+  { number, title, time, shots, say, screen, hold }: CardScene,
+  columns: CardScenes['columns'],
+): string[] {
+  const label = (text: string) => writeBlock([{ text, strong: true }])
+  const shotItems = shots.map(({ text, marks }) => [
+    writeBlock([{ text }, ...marks.flatMap((mark) => [{ text: ' ' }, { text: mark, strong: true }])]),
+  ])
+  const held = hold.map((caution) => [writeCaution(caution)])
+  return [
+    writeHeading(3, [{ text: `${number}. ` }, ...title, { text: ` (${time})` }]),
+    ...[label(columns.show), writeList(shotItems), label(columns.say)],
+    ...say.map(({ text, isCaution }) => `${isCaution ? '> ' : ''}${writeBlock([{ text }])}`),
+    ...(screen.length === 0
+      ? []
+      : [label(columns.screen), writeList(screen.map((line) => [writeLine(line)]))]),
+    ...(held.length === 0 ? [] : [label(columns.hold), writeList(held)]),
+  ]
+}
+
 /** The blocks of a part: headings, tables and lists. */
 function writePart(part: CardPart, card: CardModel): string[] {
   switch (part.kind) {
@@ -110,6 +140,8 @@ function writePart(part: CardPart, card: CardModel): string[] {
       })
       return [...(part.heading === undefined ? [] : [writeHeading(3, part.heading)]), writeList(items)]
     }
+    case 'scenes':
+      return part.scenes.flatMap((scene) => writeScene(scene, part.columns))
   }
 }
 
@@ -147,7 +179,7 @@ function separateLists(blocks: readonly string[]): string[] {
  */
 export function renderMarkdown(card: CardModel): string {
   requireCard(card)
-  const [known = [], ...others] = card.variant.lines
+  const [known, ...others] = card.variant.lines
   const facts = card.facts.map(({ label, value }) => [
     writeBlock([{ text: `${label}: ` }, ...makePhrases(value)]),
   ])
@@ -155,7 +187,7 @@ export function renderMarkdown(card: CardModel): string {
   const blocks = [
     writeHeading(1, [{ text: `${card.title}: ` }, ...card.machine]),
     writeLine(card.about),
-    writeCaution({ word: card.variant.label, line: known }),
+    ...(known === undefined ? [] : [writeCaution({ word: card.variant.label, line: known })]),
     ...others.map(writeLine),
     ...(card.header === undefined ? [] : [writeLine(card.header)]),
     ...card.authority.map((text) => writeBlock([{ text, strong: true }])),

@@ -1,4 +1,4 @@
-import type { CardCell, CardModel, CardPart } from './cardParts.js'
+import type { CardCaution, CardCell, CardModel, CardPart } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 import { joinLines, joinSpans } from './spans.js'
 import { listRowFigures } from './wall/listRowFigures.js'
@@ -19,6 +19,9 @@ function renderRow(cells: readonly CardCell[], columns: readonly string[]): stri
     return index === 0 ? wrapLines('* ', cellText) : wrapLines('    ', `${columns[index]}: ${cellText}`)
   })
 }
+
+const writeCautionText = ({ word, line }: CardCaution) =>
+  word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`
 
 function renderPart(part: CardPart, { extent }: CardModel): string[] {
   switch (part.kind) {
@@ -79,6 +82,28 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
         ...wrapLines('', joinSpans(part.name)),
         ...part.text.flatMap((line) => wrapLines('* ', joinSpans(line))),
       ]
+    case 'scenes':
+      return part.scenes.flatMap(({ number, title, time, shots, say, screen, hold }) => [
+        '',
+        ...wrapLines(`${number}. `, `${joinSpans(title)} (${time})`),
+        ...[
+          `  ${part.columns.show}`,
+          ...shots.flatMap(({ text, marks }) => wrapLines('    * ', [text, ...marks].join(' ** '))),
+        ],
+        ...[
+          `  ${part.columns.say}`,
+          ...say.flatMap(({ text, isCaution }) => wrapLines(isCaution ? ' !! ' : '    ', text)),
+        ],
+        ...(screen.length === 0
+          ? []
+          : [`  ${part.columns.screen}`, ...screen.flatMap((line) => wrapLines('    * ', joinSpans(line)))]),
+        ...(hold.length === 0
+          ? []
+          : [
+              `  ${part.columns.hold}`,
+              ...hold.flatMap((caution) => wrapLines(' !! ', writeCautionText(caution))),
+            ]),
+      ])
     case 'blanks':
       return [
         ...(part.heading === undefined ? [] : [joinSpans(part.heading)]),

@@ -48,6 +48,20 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
     ],
   },
   picture: { name: LINE_SHAPE, drawing: { kind: 'string' }, text: [LINE_SHAPE] },
+  scenes: {
+    columns: { show: 'string', say: 'string', screen: 'string', hold: 'string' },
+    scenes: [
+      {
+        number: 'number',
+        title: LINE_SHAPE,
+        time: 'string',
+        shots: [{ text: 'string', marks: ['string'] }],
+        say: [{ text: 'string' }],
+        screen: [LINE_SHAPE],
+        hold: [CAUTION_SHAPE],
+      },
+    ],
+  },
   blanks: { 'heading?': LINE_SHAPE, fields: [{ label: 'string', 'choices?': ['string'] }] },
 }
 

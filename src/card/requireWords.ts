@@ -22,7 +22,6 @@ const buildWordsShape = (): Shape => ({
       'labels',
       'blanks',
       'choices',
-      'cues',
       'pictures',
       'legend',
     ]),
@@ -59,6 +58,20 @@ const buildWordsShape = (): Shape => ({
     ),
     clock: 'function',
   },
+  cues: {
+    authority: ['string'],
+    closing: ['string'],
+    ...Object.fromEntries(
+      ['scenes', 'shots', 'once', 'labels', 'headings'].map((name) => [name, { '*': 'string' }]),
+    ),
+    ...Object.fromEntries(
+      ['opening', 'place', 'interval', 'tools', 'oil', 'seals', 'otherVariant', 'later'].map((name) => [
+        name,
+        'function',
+      ]),
+    ),
+  },
+  papers: { titles: { '*': 'string' }, sections: {}, columns: { '*': 'string' }, labels: { '*': 'string' } },
   slip: {
     authority: ['string'],
     ...Object.fromEntries(

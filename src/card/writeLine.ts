@@ -13,15 +13,16 @@ export interface WrittenLine {
   readonly steps: readonly { readonly step: PlannedStep; readonly index: number }[]
   /** The pieces of the plan in each step. */
   readonly pieces: readonly StepWords['pieces'][]
-  readonly writeText: (form: 'full' | 'short' | 'show') => Line
+  readonly writeText: (form: 'full' | 'short') => Line
+  /** The camera shot of each step, in order. */
+  readonly writeShots: () => readonly Line[]
 }
 
 /** The texts of a line. Steps with a joint text in the catalogue share it; each other step has its own. */
-function writeTexts({ catalogue }: CardContext, steps: readonly TextStep[], form: 'full' | 'short' | 'show') {
+function writeTexts({ catalogue }: CardContext, steps: readonly TextStep[], form: 'full' | 'short') {
   const texts: string[] = []
   for (let stepIndex = 0; stepIndex < steps.length; ) {
-    const jointText =
-      form === 'show' ? undefined : findJointText(catalogue.lines, steps.slice(stepIndex), form)
+    const jointText = findJointText(catalogue.lines, steps.slice(stepIndex), form)
     const step = steps[stepIndex]
     if (step !== undefined) texts.push(jointText?.text ?? catalogue.steps[step.do][form](step))
     stepIndex += jointText?.count ?? 1
@@ -86,7 +87,7 @@ export function writeLine(
     steps,
     pieces: words.map(({ pieces }) => pieces),
     writeText: (form) => [
-      ...(form === 'show' ? [] : conditionLine),
+      ...conditionLine,
       ...joinLines(
         insertSpans(allPieces, (placeholderOf) =>
           writeTexts(context, buildStepParams(placeholderOf), form),
@@ -94,5 +95,9 @@ export function writeLine(
         form === 'short' ? ' · ' : ' ',
       ),
     ],
+    writeShots: () =>
+      insertSpans(allPieces, (placeholderOf) =>
+        buildStepParams(placeholderOf).map((step) => catalogue.steps[step.do].show(step)),
+      ),
   }
 }

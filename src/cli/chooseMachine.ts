@@ -94,6 +94,8 @@ export function planMachine(
 /** The plan of one visit with all findings; no plan if a document has errors. */
 export interface FilePlan {
   readonly planned?: PlannedVisit
+  /** The sheet of the planned machine. */
+  readonly sheet?: SpecSheet
   readonly findings: readonly LocatedFinding[]
   readonly exitCode: ExitCode
 }
@@ -109,8 +111,8 @@ export async function planFromFiles(command: string, options: Options, io: CliIo
   const allSets = [...sets, ...(ownProcedure?.sets ?? []), ...times]
   const readFindings = allSets.flatMap(({ findings }) => findings)
   const hasErrors = readFindings.some(({ severity }) => severity === 'error')
-  const { planned, findings } = hasErrors
-    ? { planned: undefined, findings: [] }
+  const { planned, sheet, findings } = hasErrors
+    ? { planned: undefined, sheet: undefined, findings: [] }
     : planFromSets(
         sets,
         options,
@@ -122,6 +124,7 @@ export async function planFromFiles(command: string, options: Options, io: CliIo
   const locatedFindings = locateFindings([...readFindings, ...findings], allSets)
   return dropUndefined({
     planned,
+    sheet,
     findings: locatedFindings,
     exitCode: chooseExitCode(locatedFindings, options.level),
   })
@@ -132,7 +135,7 @@ function planFromSets(
   options: Options,
   ownProcedure: ProcedureDocument | undefined,
   otherLogs: readonly MachineLog[],
-): { readonly planned: PlannedVisit | undefined; readonly findings: readonly Finding[] } {
+): { readonly planned: PlannedVisit | undefined; sheet: SpecSheet; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
   const [machine] = machines
   if (machine === undefined || machines.length > 1)
@@ -157,6 +160,7 @@ function planFromSets(
   })
   return {
     planned: planned.ok ? planned : undefined,
+    sheet: machine.sheet,
     // The plan has already checked the writer's procedure for this machine.
     findings: [
       ...checkDocuments(removeProcedure(set, ownProcedure), { today: options.today }),

@@ -106,19 +106,24 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] --out FOLDER <file or folder> ...'],
     help: `Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
 With --paper wall it writes an undated card for the wall, <sheet>-<variant>-wall.html and .md, for each variant of each sheet among
-the files, or with --machine for the machine of that log. A toolbox gives the wrench settings, a stock the viscosity of its oils.`,
+the files, or with --machine for the machine of that log. A toolbox gives the wrench settings, a stock the viscosity of its oils.
+The other papers are one page each, as HTML, Markdown and text: the next-due label (62 x 29 mm, both orientations) and the
+lubrication chart of each machine, the blank record of its visit, the pick list for all machines of the day, and the differences
+between the variants of each sheet.`,
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
     options: ['out', 'paper', ...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
     exitCodes: FINDINGS_EXIT_CODES,
   },
   cues: {
-    summary: 'print a cue list for a presenter, as text or WebVTT',
-    usage: ['[options] <file or folder> ...'],
-    help: 'Prints the pictures, words and screen texts for a presenter, step by step.',
-    example: 'cues examples/tind-4 --today 2023-10-06 --format vtt',
-    options: [...PLAN_OPTIONS, 'level', 'format'],
-    formats: ['json', 'vtt'],
+    summary: 'print the cue sheet of a visit for a presenter, or write it with captions',
+    usage: ['[options] <file or folder> ...', '[options] --out FOLDER <file or folder> ...'],
+    help: `Prints a script by scenes: what to show, what to say and what to have on the screen; then the shots in the order of filming.
+With --out it writes <machine>-cues.html, .md and .txt, and WebVTT captions: one file with --starts, else one a scene.`,
+    example: 'cues examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
+    options: ['out', 'starts', ...PLAN_OPTIONS, 'level', 'format'],
+    formats: ['json', 'markdown', 'html', 'vtt'],
+    overrides: { out: { help: 'folder for the cue sheet and the captions (created if missing)' } },
   },
   kits: {
     summary: 'list oil, seals and tools for each machine with a due service, and one order list for all',

@@ -32,7 +32,7 @@ export const COMMANDS: Readonly<Record<CommandName, CommandRunner>> = {
   due: (words, io) => (words.values.every === undefined ? runDueOnDocuments : runDueOnReadings)(words, io),
   plan: makeDocumentCommand(async () => (await import('./commands/visit.js')).runPlan),
   card: makeDocumentCommand(async () => (await import('./commands/visit.js')).runCard),
-  cues: makeDocumentCommand(async () => (await import('./commands/visit.js')).printCueList),
+  cues: makeDocumentCommand(async () => (await import('./commands/cues.js')).runCues),
   kits: makeDocumentCommand(async () => (await import('./commands/kits.js')).runKits),
   procedure: makeDocumentCommand(async () => (await import('./commands/procedure.js')).runProcedure),
   repair: makeDocumentCommand(async () => (await import('./commands/repair.js')).runRepair),

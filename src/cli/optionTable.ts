@@ -70,8 +70,12 @@ export const OPTION_TABLE = {
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
   paper: {
     value: 'PAPER',
-    help: 'visit or wall (default visit)',
-    words: ['visit', 'wall'],
+    help: 'visit, wall, label, chart, picks, differences or record (default visit)',
+    words: ['visit', 'wall', 'label', 'chart', 'picks', 'differences', 'record'],
+  },
+  starts: {
+    value: '"0:00, 0:27, 0:39"',
+    help: 'start of each scene in the film, for captions in one file (default: one file a scene)',
   },
   procedure: {
     value: 'FILE',

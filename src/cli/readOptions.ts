@@ -7,6 +7,8 @@ import { type CliIo, UsageError } from './cliIo.js'
 import type { ParsedWords } from './parseWords.js'
 import type { Format } from './renderFindings.js'
 
+const PAPERS = ['visit', 'wall', 'label', 'chart', 'picks', 'differences', 'record'] as const
+
 /** The checked options of the command line. */
 export interface Options {
   readonly paths: readonly string[]
@@ -28,7 +30,9 @@ export interface Options {
   readonly raiseOn?: 'stands' | 'ramps'
   readonly out?: string
   /** The paper that `card` writes. */
-  readonly paper: 'visit' | 'wall'
+  readonly paper: (typeof PAPERS)[number]
+  /** The starts of the scenes of a film, in seconds. */
+  readonly starts?: readonly number[]
   /** The cost of an hour of work. */
   readonly labourRate?: Money
   /** Logs of other machines whose records show how long work takes. */
@@ -98,7 +102,8 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     labourRate: values['labour-rate'] === undefined ? undefined : readLabourRate(values['labour-rate']),
     timesFrom: values['times-from'] ?? [],
     out,
-    paper: requireWord('--paper', values.paper ?? 'visit', ['visit', 'wall']),
+    paper: requireWord('--paper', values.paper ?? 'visit', PAPERS),
+    starts: values.starts === undefined ? undefined : readStarts(values.starts),
     procedure,
     from,
     to,
@@ -131,6 +136,17 @@ function requireWord<const Word extends string>(flag: string, word: string, word
 function readNumber(flag: string, text: string): number {
   if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: expected a number`)
   return Number(text)
+}
+
+/** Times such as `0:14` or `1:02:03.5`, with commas between them. */
+function readStarts(text: string): readonly number[] {
+  return text.split(',').map((part) => {
+    const time = /^(?:([0-9]{1,3}):)?([0-9]{1,2}):([0-9]{2}(?:\.[0-9]{1,3})?)$/.exec(part.trim())
+    if (time === null)
+      throw new UsageError(`--starts ${part.trim()}: expected a time such as 0:14 or 1:02:03.5`)
+    const [, hours = '0', minutes, seconds] = time
+    return Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)
+  })
 }
 
 function readPercent(text: string): number {

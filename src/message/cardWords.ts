@@ -96,8 +96,6 @@ export interface CardWords {
   readonly confidences: Words<SourceRef['confidence']>
   /** Descriptions of the pictures, for readers who cannot see them. */
   readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour'>
-  /** Camera shots for the opening and the cautions. */
-  readonly cues: Words<'opening' | 'caution'>
   /** Names of the bars and the pointer in a torque drawing. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
   /** `6 months`: a period of whole years, months, weeks and days. */

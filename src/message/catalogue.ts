@@ -13,6 +13,8 @@ import type { Action, Seal, SpecCodes, WheelMark } from '../spec/index.js'
 import type { ThreadCodes } from '../thread/index.js'
 import type { TorqueCodes } from '../torque/index.js'
 import type { CardWords } from './cardWords.js'
+import type { CueWords } from './cueWords.js'
+import type { PaperWords } from './paperWords.js'
 import type { SlipWords } from './slipWords.js'
 import type { WallWords } from './wallWords.js'
 
@@ -78,10 +80,14 @@ export interface Catalogue extends Messages {
   readonly lines: readonly LineText[]
   /** Headings, labels and the names of kinds and states on cards. */
   readonly card: CardWords
+  /** Headings, camera shots and sentences of a cue sheet. */
+  readonly cues: CueWords
   /** Headings, labels and findings on an owner's slip. */
   readonly slip: SlipWords
   /** Headings, warnings, and the job on a wall card. */
   readonly wall: WallWords
+  /** Headings and labels on small papers: label, chart, pick list, differences, blank record. */
+  readonly papers: PaperWords
   /** Numbers and units for speech. */
   readonly speech: SpeechWords
 }
@@ -186,10 +192,12 @@ type WriteLineText = (...steps: readonly (StepParams & { readonly do: Action })[
 
 /** Numbers and units in words, for speech. */
 export interface SpeechWords {
-  /** A decimal numeral in words, digit by digit after the decimal mark: `10.0` is `ten point zero`. */
+  /** A decimal numeral in words, digit by digit after the decimal mark, without zeros at the end. */
   readonly numeral: (digits: string) => string
-  /** `eight point nine pound-feet` */
+  /** `eight point nine foot-pounds`: the unit as people say it. */
   readonly quantity: (digits: string, unit: Unit) => string
+  /** A name with its numbers in words: `ten millimetre socket`, `SAE eighty W ninety`. */
+  readonly name: (text: string) => string
   /** `two to three`, from two numerals in words. */
   readonly range: (from: string, to: string) => string
   /** A printed figure, a figure with its tolerance, or limits. */

@@ -1,10 +1,13 @@
-import type { JsonPointer } from '../base/index.js'
-import type { Id, Leaf, LeafKind, Resolved, SpecSheet } from '../spec/index.js'
-import { findLeaves, requireDocument, resolveLeaf } from '../spec/index.js'
+import { type JsonPointer, splitPointer } from '../base/index.js'
+import type { Id, Leaf, LeafKind, LeafRole, Resolved, SpecSheet } from '../spec/index.js'
+import { findLeafRow, findLeaves, requireDocument, resolveLeaf } from '../spec/index.js'
+import { describePart, type PartName } from './names.js'
 
 /** A figure that differs between the variants of a sheet. */
 export interface VariantDifference {
   readonly kind: LeafKind
+  readonly role: LeafRole
+  readonly part: PartName
   readonly path: JsonPointer
   readonly variants: readonly {
     readonly variant: Id
@@ -13,7 +16,22 @@ export interface VariantDifference {
   }[]
 }
 
-/** Lists the figures in which the variants of one sheet differ, in the order of the sheet. */
+/**
+ * In which figures do the variants of one sheet differ? Lists them in the order of the sheet, with the figure of each
+ * variant.
+ *
+ * @param sheet - a parsed sheet
+ * @throws TypeError if `sheet` is not a spec sheet
+ *
+ * @example
+ * ```ts
+ * import { listVariantDifferences } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * // How many figures differ if there is only one variant?
+ * listVariantDifferences(sheet).length // => 0
+ * ```
+ */
 export function listVariantDifferences(sheet: SpecSheet): readonly VariantDifference[] {
   requireDocument('sheet', sheet, 'spec-sheet')
   const variants = Object.entries(sheet.machine.variants)
@@ -26,7 +44,9 @@ export function listVariantDifferences(sheet: SpecSheet): readonly VariantDiffer
       resolved: resolveLeaf(sheet, { variant }, kind, path),
     }))
     const texts = new Set(found.map(({ resolved }) => JSON.stringify(withoutSource(resolved))))
-    return texts.size > 1 ? [{ kind, path, variants: found }] : []
+    const role = findLeafRow(splitPointer(path) ?? [])?.role
+    if (texts.size < 2 || role === undefined) return []
+    return [{ kind, role, part: describePart(sheet, path), path, variants: found }]
   })
 }
 

@@ -44,6 +44,10 @@ function writeByTemplates(
           .join('')
       case 'picture':
         return [part.name, ...part.text].map(writeBlock).join('')
+      case 'scenes':
+        return part.scenes
+          .map(({ title, say }) => `${writeBlock(title)}${say.map(({ text }) => escapeText(text)).join('')}`)
+          .join('')
       case 'blanks':
         return part.fields
           .map(({ label, choices = [] }) => `${escapeText(label)} ${choices.map(escapeText).join(' ')}\n`)

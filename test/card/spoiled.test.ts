@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { cardModel } from '../../src/card/cardModel.js'
 import type { CardModel } from '../../src/card/cardParts.js'
 import { cueList } from '../../src/card/cueList.js'
+import { paperModel } from '../../src/card/paperModel.js'
 import { renderHtml } from '../../src/card/renderHtml.js'
 import { renderMarkdown } from '../../src/card/renderMarkdown.js'
 import { renderText } from '../../src/card/renderText.js'
@@ -67,7 +68,12 @@ describe('a spoiled plan', () => {
     expect(paths(plan, 3).length).toBeGreaterThan(150)
     expect(faultsOf(plan, 3, (value: VisitPlan) => cardModel({ value, findings }, en))).toEqual([])
     expect(faultsOf(plan, 3, (value: VisitPlan) => cueList(value, en))).toEqual([])
-    expect(faultsOf(cueList(plan, en), 2, renderWebVtt)).toEqual([])
+    const cues = cueList(plan, en)
+    const starts = cues.map((_cue, place) => place * 400)
+    expect(faultsOf(cues, 3, (value: typeof cues) => renderWebVtt(value, starts))).toEqual([])
+    expect(
+      faultsOf(cues, 3, (value: typeof cues) => paperModel({ kind: 'cues', plan, cues: value }, en)),
+    ).toEqual([])
   })
 
   it('is named with what was expected', () => {

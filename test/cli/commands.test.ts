@@ -155,14 +155,37 @@ describe('card and cues', () => {
     expect(first.written.get('cards/station-2.html')).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/)
   })
 
-  it('prints a cue for every line of the plan, and WebVTT when asked', async () => {
+  it('prints the cue sheet, and writes it with captions: one file a scene, or one by the starts of the scenes', async () => {
     const { out } = await run(['cues', TIND, ...VISIT])
-    expect(out).toMatch(/SAY/)
-    const vtt = await run(['cues', TIND, ...VISIT, '--format', 'vtt'])
-    expect(vtt.out).toMatch(/^WEBVTT\n/)
-    const plan = JSON.parse((await run(['plan', TIND, ...VISIT, '--format', 'json'])).out)
-    expect(plan.plan.lines.length).toBeGreaterThan(15)
-    expect(vtt.out.match(/-->/g)?.length).toBeGreaterThanOrEqual(plan.plan.lines.length)
+    expect(out).toMatch(/^14\. Closing/m)
+    expect((await run(['cues', TIND, ...VISIT, '--format', 'markdown'])).out).toMatch(/^### 14. Closing/m)
+    expect((await run(['cues', TIND, ...VISIT, '--format', 'html'])).out).toMatch(/^<!doctype html>/)
+    const { written } = await run(['cues', TIND, ...VISIT, '--out', 'film'])
+    expect([...written.keys()].slice(0, 4)).toEqual([
+      ...['film/station-2-cues.html', 'film/station-2-cues.md', 'film/station-2-cues.txt'],
+      'film/station-2-scene-01.vtt',
+    ])
+    expect(written.size).toBe(17)
+    expect(written.get('film/station-2-scene-14.vtt')).toMatch(/^WEBVTT\n/)
+    const starts = Array.from(
+      { length: 14 },
+      (_, index) => `0:${String(index * 2).padStart(2, '0')}:00`,
+    ).join(', ')
+    const vtt = await run(['cues', TIND, ...VISIT, '--format', 'vtt', '--starts', starts])
+    expect(vtt.out).toMatch(/^WEBVTT\n[\s\S]*\n00:26:00\.000 --> /)
+    const film = await run(['cues', TIND, ...VISIT, '--out', 'film', '--starts', starts])
+    expect(film.written.get('film/station-2.vtt')).toBe(`${vtt.out.trimEnd()}\n`)
+  })
+
+  it('says what is wrong with the starts of scenes', async () => {
+    const refuse = async (...words: readonly string[]) => {
+      const { code, err } = await run(['cues', TIND, ...VISIT, '--format', 'vtt', ...words])
+      expect(code).toBe(2)
+      return err
+    }
+    expect(await refuse()).toMatch(/captions need --starts TIMES for one file, or --out FOLDER/)
+    expect(await refuse('--starts', '0:00, soon')).toMatch(/--starts soon: expected a time such as 0:14/)
+    expect(await refuse('--starts', '0:00')).toMatch(/a time for each of the 14 scenes, got 1/)
   })
 })
 

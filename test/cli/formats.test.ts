@@ -29,7 +29,10 @@ describe('--format: each command prints what it can, and refuses the rest', () =
         [TIND, '--out', 'cards'],
         ['text', 'json', 'sarif'],
       ],
-      cues: [[TIND], ['text', 'json', 'vtt']],
+      cues: [
+        [TIND, '--out', 'film'],
+        ['text', 'json', 'vtt'],
+      ],
       kits: [[TIND], ['text', 'json']],
       repair: [[TIND], ['text', 'json']],
       compare: [[`${TIND}/sheet.yaml`], ['text', 'json']],
@@ -56,8 +59,8 @@ describe('--format: each command prints what it can, and refuses the rest', () =
     }
     expect(code).toBe(name === 'compare' ? 1 : 0)
     if (name === 'card') expect(out).toMatch(/^Card written/)
+    else if (name === 'cues') expect(out).toMatch(/^Cue sheet and captions written/)
     else if (format === 'json' || format === 'sarif') expect(() => JSON.parse(out)).not.toThrow()
-    else if (format === 'vtt') expect(out).toMatch(/^WEBVTT/)
   })
 
   it('an unknown format is refused by all', async () => {

@@ -1,9 +1,9 @@
 import { fc, test } from '@fast-check/vitest'
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
-import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
+import { UNITS_BY_MEASURE, type Unit } from '../../src/quantity/unit.js'
 
-const { numeral, quantity, band, range, duration } = en.speech
+const { numeral, quantity, name, band, range, duration } = en.speech
 
 const DIGITS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine']
 const TEENS = [
@@ -42,7 +42,9 @@ describe('numbers in words', () => {
   it.each([
     ['0', 'zero'],
     ['8.9', 'eight point nine'],
-    ['10.0', 'ten point zero'],
+    ['10.0', 'ten'],
+    ['0.50', 'zero point five'],
+    ['100.00', 'one hundred'],
     ['-12.05', 'minus twelve point zero five'],
     ['−3', 'minus three'],
     ['21', 'twenty-one'],
@@ -58,6 +60,45 @@ describe('numbers in words', () => {
     expect(numeral(digits)).toBe(words)
   })
 
+  it('says names as people read them', () => {
+    expect(name('SAE 80W-90, API GL-5')).toBe('SAE eighty W ninety, API GL five')
+    expect(name('10 mm hex bit socket')).toBe('ten millimetre hex bit socket')
+    expect(name('Brodmark WB-4')).toBe('Brodmark WB four')
+    expect(name('1/2 in torque wrench')).toBe('half inch torque wrench')
+    expect(name('3/8 in square key')).toBe('three eighths inch square key')
+    expect(name('1/2 to 3/8 in adaptor')).toBe('half to three eighths inch adaptor')
+    expect(name('bracket 11/2')).toBe('bracket 11/2')
+  })
+
+  it('says a printed fraction and a printed cc', () => {
+    const say = (value: string, asPrinted: string, unit: Unit) =>
+      band({ kind: 'nominal', value, asPrinted, unit })
+    expect(say('7.5', '7 1/2', 'lbf.ft')).toBe('seven and a half foot-pounds')
+    expect(say('0.5', '½', 'qt_us')).toBe('half a US quart')
+    expect(say('2.875', '2⅞', 'qt_us')).toBe('two and seven eighths US quarts')
+    expect(say('0.75', '3/4', 'pt_us')).toBe('three quarters of a US pint')
+    expect(say('450', '450 cc', 'mL')).toBe('four hundred and fifty cc')
+    expect(quantity('450', 'cm3')).toBe('four hundred and fifty cc')
+  })
+
+  const figure = fc
+    .tuple(fc.integer({ min: 0, max: 999_999_999 }), fc.stringMatching(/^[0-9]{0,6}$/))
+    .map(([whole, decimals]) => (decimals === '' ? String(whole) : `${whole}.${decimals}`))
+  test.prop([figure, fc.constantFrom(...Object.values(UNITS_BY_MEASURE).flat())])(
+    'every figure in every unit is read back as the same number',
+    (digits, unit) => {
+      const spoken = quantity(digits, unit)
+      const unitName = quantity('2', unit).slice('two '.length)
+      const singular = quantity('1', unit).slice('one '.length)
+      const ending = spoken.endsWith(` ${unitName}`) ? unitName : singular
+      expect(spoken.endsWith(` ${ending}`)).toBe(true)
+      const [whole = '', decimals = ''] = spoken.slice(0, -ending.length - 1).split(' point ')
+      const after = decimals.split(' ').map((word) => DIGITS.indexOf(word))
+      expect(Number(`${readWords(whole)}.${decimals === '' ? '0' : after.join('')}`)).toBe(Number(digits))
+      expect(spoken).not.toMatch(/[0-9]/)
+    },
+  )
+
   test.prop([fc.integer({ min: 0, max: 999_999_999 })])('any whole number is read back', (value) => {
     expect(readWords(numeral(String(value)))).toBe(value)
   })
@@ -68,7 +109,7 @@ describe('numbers in words', () => {
       expect(quantity('2', unit)).toMatch(/^two [A-Za-z]/)
       expect(quantity('2', unit)).not.toMatch(/[0-9_./]/)
     }
-    expect(quantity('8.9', 'lbf.ft')).toBe('eight point nine pound-feet')
+    expect(quantity('8.9', 'lbf.ft')).toBe('eight point nine foot-pounds')
     expect(quantity('1', 'N.m')).toBe('one newton metre')
   })
 

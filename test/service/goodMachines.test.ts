@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import {
-  cardModel,
-  cueList,
-  renderHtml,
-  renderMarkdown,
-  renderText,
-  renderWebVtt,
-} from '../../src/v1/card.js'
+import { cardModel, cueList, paperModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import { checkDocuments } from '../../src/v1/rules.js'
@@ -70,7 +63,7 @@ describe.each(Object.entries(GOOD_MACHINES))('%s', (name, machine) => {
       renderHtml(card),
       renderMarkdown(card),
       renderText(card),
-      renderWebVtt(cueList(plan, en)),
+      renderText(paperModel({ kind: 'cues', plan, cues: cueList(plan, en) }, en)),
     ]) {
       expect(text).toContain(machine.sheet.machine.model)
       expect(text).not.toMatch(/undefined|NaN|\[object/)

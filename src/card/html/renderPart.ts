@@ -16,6 +16,7 @@ import { drawCautionSign, drawPicture } from './pictures.js'
 import { renderDrawing } from './renderDrawing.js'
 import { renderCaution, renderLine, renderLines } from './renderLine.js'
 import { renderPanel as renderWallPanel } from './renderPanel.js'
+import { renderScenes } from './renderScenes.js'
 
 type Marks = CardModel['marks']
 
@@ -176,5 +177,7 @@ export function renderPart(part: CardPart, card: Pick<CardModel, 'extent' | 'mar
       return [renderWallPanel(part)]
     case 'picture':
       return [renderDrawing(part)]
+    case 'scenes':
+      return [renderScenes(part)]
   }
 }

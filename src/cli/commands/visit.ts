@@ -1,17 +1,7 @@
 import { join } from 'node:path'
-import {
-  type Cue,
-  cardModel,
-  cueList,
-  renderHtml,
-  renderMarkdown,
-  renderText,
-  renderWebVtt,
-  shortenCard,
-} from '../../card/index.js'
+import { cardModel, renderHtml, renderMarkdown, renderText, shortenCard } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFromFiles } from '../chooseMachine.js'
-import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 import { renderFindings } from '../renderFindings.js'
@@ -32,6 +22,7 @@ export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
 /** `card`: writes the plan as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paper === 'wall') return (await import('./wall.js')).runWallCards(options, io)
+  if (options.paper !== 'visit') return (await import('./papers.js')).runPapers(options, io)
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   const { planned, findings, exitCode } = await planFromFiles('card', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, options.format))
@@ -48,21 +39,4 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   for (const [path, text] of files) await writeOut(path, text, io)
   io.print(`Card written: ${files.map(([path]) => path).join(', ')}`)
   return exitCode
-}
-
-/** `cues`: prints a cue list for a presenter. */
-export async function printCueList(options: Options, io: CliIo): Promise<ExitCode> {
-  const { planned, findings, exitCode } = await planFromFiles('cues', options, io)
-  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
-  if (planned === undefined) return exitCode
-  const cues = cueList(planned.value, en)
-  if (options.format === 'vtt') io.print(renderWebVtt(cues))
-  else if (options.format === 'json') io.print(JSON.stringify(cues, null, 2))
-  else io.print(cues.map(describeCue).join('\n'))
-  return exitCode
-}
-
-function describeCue({ show, say, screen }: Cue, place: number): string {
-  const shown = screen.length === 0 ? [] : [`    SCREEN ${screen.map(({ text }) => text).join(' · ')}`]
-  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].map(cleanLine).join('\n')
 }

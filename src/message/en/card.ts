@@ -268,10 +268,6 @@ export const cardWords: CardWords = {
     'wheel marks': 'Three hubs: mark at the bottom, level with the hub, and at the top.',
     pour: 'A funnel held high, with its hose down into the fill opening.',
   },
-  cues: {
-    opening: 'The machine, with its manual next to it.',
-    caution: 'The presenter, close up, hands off the machine.',
-  },
   legend: { allowed: 'permitted', trueBand: 'actual torque, wrench error included', setting: 'setting' },
   period: ({ years, months, weeks, days }) =>
     join(

@@ -1,10 +1,12 @@
 import type { Catalogue, Messages } from '../catalogue.js'
 import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
+import { cueWords } from './cues.js'
 import { fillTexts } from './fill.js'
 import { intervalTexts } from './interval.js'
 import { lineTexts } from './lines.js'
 import { oilTexts } from './oil.js'
+import { paperWords } from './papers.js'
 import { procedureTexts } from './procedure.js'
 import { quantityTexts } from './quantity.js'
 import { recordTexts } from './record.js'
@@ -70,7 +72,9 @@ export const en: Catalogue = {
   steps: stepTexts,
   lines: lineTexts,
   card: cardWords,
+  cues: cueWords,
   slip: slipWords,
   wall: wallWords,
+  papers: paperWords,
   speech: speechWords,
 }

@@ -25,30 +25,34 @@ function spellWholeNumber(value: number): string {
   return `${spellWholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${joiner}${spellWholeNumber(remainder)}`}`
 }
 
-/** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are spoken one by one. */
+/**
+ * `-8.90` as `minus eight point nine`: nobody speaks the zeros at the end. More than nine digits before the point are
+ * spoken one by one.
+ */
 function numeral(digits: string): string {
-  const match = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
+  const match = /^([-−]?)([0-9]+)(?:\.([0-9]*?)0*)?$/.exec(digits)
   if (match === null) return digits
-  const [, minus, before = '', after] = match
+  const [, minus, before = '', decimals = ''] = match
+  const after = decimals === '' ? undefined : decimals
   const spellDigits = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
   const wholeWords = before.length > 9 ? spellDigits(before) : spellWholeNumber(Number(before))
   return `${minus === '' ? '' : 'minus '}${wholeWords}${after === undefined ? '' : ` point ${spellDigits(after)}`}`
 }
 
-/** Singular and plural. */
+/** Singular and plural, as people say them. */
 const UNIT_NAMES: Readonly<Record<Unit, readonly [string, string]>> = {
   'N.m': ['newton metre', 'newton metres'],
   'cN.m': ['centinewton metre', 'centinewton metres'],
   'dN.m': ['decinewton metre', 'decinewton metres'],
   'kN.m': ['kilonewton metre', 'kilonewton metres'],
-  'lbf.ft': ['pound-foot', 'pound-feet'],
-  'lbf.in': ['pound-inch', 'pound-inches'],
-  'ozf.in': ['ounce-inch', 'ounce-inches'],
+  'lbf.ft': ['foot-pound', 'foot-pounds'],
+  'lbf.in': ['inch-pound', 'inch-pounds'],
+  'ozf.in': ['inch-ounce', 'inch-ounces'],
   'kgf.m': ['kilogram-force metre', 'kilogram-force metres'],
   'kgf.cm': ['kilogram-force centimetre', 'kilogram-force centimetres'],
   mL: ['millilitre', 'millilitres'],
   L: ['litre', 'litres'],
-  cm3: ['cubic centimetre', 'cubic centimetres'],
+  cm3: ['cc', 'cc'],
   fl_oz_us: ['US fluid ounce', 'US fluid ounces'],
   pt_us: ['US pint', 'US pints'],
   qt_us: ['US quart', 'US quarts'],
@@ -97,8 +101,67 @@ function quantity(digits: string, unit: Unit): string {
   return `${numeral(digits)} ${UNIT_NAMES[unit][digits === '1' ? 0 : 1]}`
 }
 
+const FRACTION_SIGNS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+}
+const FRACTION_NAMES: Readonly<Record<string, string>> = {
+  '2': 'half',
+  '3': 'third',
+  '4': 'quarter',
+  '8': 'eighth',
+  '16': 'sixteenth',
+}
+
+/** `7 1/2` as `seven and a half`; undefined if the text is no such fraction. */
+function spellFraction(asPrinted: string, [singular, plural]: readonly [string, string]): string | undefined {
+  const text = asPrinted.replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/u, (sign) => ` ${FRACTION_SIGNS[sign]}`).trim()
+  const match = /^(?:([0-9]{1,6})[ -]+)?([0-9]{1,2})\/([0-9]{1,2})(?![0-9/])/.exec(text)
+  const [, whole, numerator = '', denominator = ''] = match ?? []
+  const name = FRACTION_NAMES[denominator]
+  if (name === undefined || Number(numerator) < 1 || Number(numerator) >= Number(denominator))
+    return undefined
+  const article = name.startsWith('e') ? 'an' : 'a'
+  const part = numerator === '1' ? `${article} ${name}` : `${numeral(numerator)} ${name}s`
+  if (whole !== undefined) return `${numeral(whole)} and ${part} ${plural}`
+  return name === 'half' ? `half a ${singular}` : `${part} of a ${singular}`
+}
+
+/** A name with its numbers in words: `10 mm socket` as `ten millimetre socket`; one with another fraction stays as it is. */
+function name(written: string): string {
+  const text = written.replace(
+    /\b([0-9]{1,2})\/([0-9]{1,2})\b(?![/.])([ \u00a0]?in\b)?/g,
+    (match, numerator, denominator, inch) => {
+      const fraction = FRACTION_NAMES[denominator]
+      if (fraction === undefined || Number(numerator) >= Number(denominator)) return match
+      const words = numerator === '1' ? fraction : `${numeral(numerator)} ${fraction}s`
+      return inch === undefined ? words : `${words} inch`
+    },
+  )
+  if (text.includes('/')) return text
+  return text
+    .replace(/(?<=[0-9])[ \u00a0]?mm\b/g, ' millimetre')
+    .replace(
+      /[-–]?([0-9]{1,9}(?:\.[0-9]{1,6})?)(?![0-9])/g,
+      (_match, digits: string) => ` ${numeral(digits)} `,
+    )
+    .replace(/[ \u00a0]{2,}/g, ' ')
+    .replace(/ (?=[,.;:)]|$)/g, '')
+    .trim()
+}
+
 function band(value: PrintedBand): string {
-  if (value.kind === 'nominal') return quantity(value.value, value.unit)
+  const { asPrinted = '' } = value
+  if (/\bcc\b/i.test(asPrinted) && value.unit === 'mL') return band({ ...value, unit: 'cm3' })
+  if (value.kind === 'nominal')
+    return spellFraction(asPrinted, UNIT_NAMES[value.unit]) ?? quantity(value.value, value.unit)
   if (value.kind === 'nominal with tolerance') {
     const { value: nominal, minus, plus, unit } = value
     if (minus === plus) return `${numeral(nominal)} plus or minus ${quantity(plus, unit)}`
@@ -123,6 +186,7 @@ function duration(seconds: number): string {
 export const speechWords: SpeechWords = {
   numeral,
   quantity,
+  name,
   range: (from, to) => `${from} to ${to}`,
   band,
   duration,

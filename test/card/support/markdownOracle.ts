@@ -106,6 +106,41 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
     }
     case 'picture':
       return [heading(3, renderLine(part.name)), list(part.text.map((line) => listItem(renderLine(line))))]
+    case 'scenes':
+      return part.scenes.flatMap((scene): RootContent[] => [
+        heading(3, [text(`${scene.number}. `), ...renderLine(scene.title), text(` (${scene.time})`)]),
+        paragraph([strong([text(part.columns.show)])]),
+        list(
+          scene.shots.map((shot) =>
+            listItem([text(shot.text), ...shot.marks.flatMap((mark) => [text(' '), strong([text(mark)])])]),
+          ),
+        ),
+        paragraph([strong([text(part.columns.say)])]),
+        ...scene.say.map((speech): RootContent => {
+          const said = paragraph([text(speech.text)])
+          return speech.isCaution ? { type: 'blockquote', children: [said] } : said
+        }),
+        ...(scene.screen.length === 0
+          ? []
+          : [
+              paragraph([strong([text(part.columns.screen)])]),
+              list(scene.screen.map((line) => listItem(renderLine(line)))),
+            ]),
+        ...(scene.hold.length === 0
+          ? []
+          : [
+              paragraph([strong([text(part.columns.hold)])]),
+              list(
+                scene.hold.map(
+                  (caution): ListItem => ({
+                    type: 'listItem',
+                    spread: false,
+                    children: [renderCaution(caution)],
+                  }),
+                ),
+              ),
+            ]),
+      ])
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
         const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
@@ -119,12 +154,12 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
 /** What the card's Markdown means, as a tree. */
 export function cardTree(card: CardModel): Root {
   const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...renderLine(value)]))
-  const [known = [], ...others] = card.variant.lines
+  const [known, ...others] = card.variant.lines
   const cautions = card.cautions.cautions.map(renderCaution)
   const children: RootContent[] = [
     heading(1, [text(`${card.title}: `), ...renderLine(card.machine)]),
     paragraph(renderLine(card.about)),
-    renderCaution({ word: card.variant.label, line: known }),
+    ...(known === undefined ? [] : [renderCaution({ word: card.variant.label, line: known })]),
     ...others.map((line) => paragraph(renderLine(line))),
     ...(card.header === undefined ? [] : [paragraph(renderLine(card.header))]),
     ...card.authority.map((sentence) => paragraph([strong([text(sentence)])])),

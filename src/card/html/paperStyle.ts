@@ -1,0 +1,96 @@
+import type { CardModel } from '../cardParts.js'
+import { SHARED_STYLE } from './sharedStyle.js'
+import { VISIT_STYLE } from './visitStyle.js'
+import { WALL_STYLE } from './wallStyle.js'
+
+const HIDDEN = 'position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)'
+
+/** The cue sheet: across the page, spoken words large enough to read from a stand. */
+const CUES_STYLE = `
+.scenes{display:grid;gap:14px}
+.scene{display:grid;grid-template-columns:minmax(0,25%) minmax(0,1fr) minmax(0,27%);gap:4px 22px;border-top:3px solid var(--ink);padding:6px 0 8px}
+.scene-head{grid-column:1/-1;display:flex;justify-content:space-between;gap:16px;align-items:baseline}
+.scene-head h3{font-size:1.35em;margin:0}
+.scene .label{color:var(--soft);margin-bottom:2px}
+.show li{padding:1px 0}
+.mark{display:block;border-inline-start:6px solid var(--ink);padding-inline-start:6px}
+.say p{font-size:1.3em;line-height:1.32;margin-bottom:.45em}
+.say p.label{font-size:var(--small);margin-bottom:2px}
+.say .spoken-caution,.screen li{font-weight:700}
+.screen li,.hold li{padding:2px 0}
+.hold{border:2px solid var(--ink);background:var(--warn);padding:4px 9px;margin-top:8px}
+#filming .parts{columns:300px 3;column-gap:30px}
+@media screen and (max-width:760px){
+.scene{grid-template-columns:minmax(0,1fr)}
+}
+@media print{
+@page{size:landscape;margin:10mm}
+&{--body:10pt;--head:13pt;line-height:1.22}
+.scenes{gap:6px}
+.scene{break-inside:avoid}
+.scene-head h3,.say p{font-size:14pt;line-height:1.26}
+.say p.label{font-size:9pt}
+.hold{background:none}
+#filming{break-before:page}
+#filming .parts{columns:3}
+}
+`
+
+/** One page with large type. */
+const PAGE_STYLE = `
+#chart caption,#intervals caption,#differences caption{${HIDDEN}}
+#picks>.parts,#tools>.parts{columns:300px 2;column-gap:30px}
+label .main,label .note{display:block}
+@media print{
+&{--body:11pt;--head:13pt;--name:22pt;--gap:12px;line-height:1.3}
+th,td{padding:4px 8px 4px 0}
+.list li{padding:2px 0}
+.blanks{margin-bottom:10px}
+.blanks h3{margin:0 0 2px;border-bottom:1px solid var(--rule)}
+.fields{gap:9px 18px}
+.blank{flex-basis:42mm}
+.blank.ticks{flex:0 0 auto;max-width:100%}
+.box{width:1em;height:1em}
+}
+`
+
+/** A label has the name of the machine and the next readings, nothing else. */
+const LABEL_STYLE = `
+&{padding:6px 10px;max-width:360px}
+header{display:block;border:0;padding:0}
+.title,.about,.variant,.header-note,h2,.plate-head .picture{display:none}
+h1{font-size:1.2rem;line-height:1.1}
+.plate{border:0;padding:0;border-radius:0}
+.plate-head{padding:0;border-width:1px}
+.plate-head h3{font-size:var(--small)}
+.plate dl{display:flex;flex-wrap:wrap;gap:0 12px}
+.row{display:flex;gap:5px;padding:0}
+.row dt{font-weight:700;font-size:var(--small)}
+.row dd .main{font-weight:700;margin:0}
+.row.large dt{${HIDDEN}}
+.row.large .main{font-size:1.25rem}
+.row.small,.row.small .main{display:block;flex-basis:100%;font-size:var(--small)}
+.row.small dt,.row.small dd,.row.small .main{display:inline}
+.row.small dt{margin-inline-end:5px}
+@media print{
+&{padding:0;max-width:none;line-height:1.08}
+h1{font-size:11pt}
+.row.large .main{font-size:12.5pt;line-height:1.1}
+}
+`
+
+const STYLES: { readonly [Extent in CardModel['extent']]?: string } = {
+  cues: CUES_STYLE,
+  label: `${LABEL_STYLE}@media print{@page{size:62mm 29mm;margin:1.5mm 2mm}}`,
+  'label-upright': `${LABEL_STYLE}@media print{@page{size:29mm 62mm;margin:1.5mm 1.5mm}}`,
+  chart: `${PAGE_STYLE}@media print{@page{size:landscape;margin:10mm}}`,
+  picks: PAGE_STYLE,
+  differences: `${PAGE_STYLE}@media print{&{--body:13pt}}`,
+  record: PAGE_STYLE,
+}
+
+/** The whole style of a paper, not yet scoped. */
+export function styleOfPaper(extent: CardModel['extent']): string {
+  if (extent === 'wall') return WALL_STYLE
+  return SHARED_STYLE + ((Object.hasOwn(STYLES, extent) ? STYLES[extent] : undefined) ?? VISIT_STYLE)
+}

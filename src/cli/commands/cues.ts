@@ -1,0 +1,68 @@
+import { join } from 'node:path'
+import type { Cue } from '../../card/index.js'
+import {
+  cueList,
+  paperModel,
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  renderWebVtt,
+} from '../../card/index.js'
+import { en } from '../../message/en/index.js'
+import { listVariantDifferences } from '../../service/index.js'
+import { planFromFiles } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { Options } from '../readOptions.js'
+import { renderFindings } from '../renderFindings.js'
+import { writeOut } from '../writeOut.js'
+
+/** `cues`: prints the cue sheet of a visit, or writes it with its captions. */
+export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
+  const { format, out, starts } = options
+  if (format === 'vtt' && out === undefined && starts === undefined)
+    throw new UsageError(
+      'cues: captions need --starts TIMES for one file, or --out FOLDER for one file a scene',
+    )
+  const { planned, sheet, findings, exitCode } = await planFromFiles('cues', options, io)
+  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
+  if (planned === undefined) return exitCode
+  const plan = planned.value
+  const cues = cueList(plan, en, sheet === undefined ? [] : listVariantDifferences(sheet))
+  const paper = paperModel({ kind: 'cues', plan, cues }, en)
+  if (out === undefined) {
+    const texts = {
+      vtt: () => writeCaptions(cues, starts ?? []),
+      json: () => JSON.stringify(cues, null, 2),
+      html: () => renderHtml(paper),
+      markdown: () => renderMarkdown(paper),
+      text: () => renderText(paper),
+    }
+    io.print(texts[format === 'sarif' || format === 'csv' ? 'text' : format]().trimEnd())
+    return exitCode
+  }
+  const basePath = join(out, plan.machine.log)
+  const files: readonly (readonly [string, string])[] = [
+    [`${basePath}-cues.html`, renderHtml(paper)],
+    [`${basePath}-cues.md`, renderMarkdown(paper)],
+    [`${basePath}-cues.txt`, renderText(paper)],
+    ...(starts === undefined
+      ? cues.map((cue, index) => {
+          const number = String(index + 1).padStart(2, '0')
+          return [`${basePath}-scene-${number}.vtt`, writeCaptions([cue], [0])] as const
+        })
+      : [[`${basePath}.vtt`, writeCaptions(cues, starts)] as const]),
+  ]
+  for (const [path, text] of files) await writeOut(path, text, io)
+  io.print(`Cue sheet and captions written: ${files.map(([path]) => path).join(', ')}`)
+  return exitCode
+}
+
+/** The captions; times that do not fit are an error of the command line. */
+function writeCaptions(cues: readonly Cue[], starts: readonly number[]): string {
+  try {
+    return renderWebVtt(cues, starts)
+  } catch (error) {
+    if (error instanceof RangeError) throw new UsageError(`--starts: ${error.message}`)
+    throw error
+  }
+}
