@@ -20,6 +20,7 @@ const CUES_STYLE = `
 .screen li,.hold li{padding:2px 0}
 .hold{border:2px solid var(--ink);background:var(--warn);padding:4px 9px;margin-top:8px}
 #filming .parts{columns:300px 3;column-gap:30px}
+#filming .main,#filming .note{display:block}
 @media screen and (max-width:760px){
 .scene{grid-template-columns:minmax(0,1fr)}
 }
