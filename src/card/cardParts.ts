@@ -199,7 +199,6 @@ export interface CardScene {
   readonly hold: readonly CardCaution[]
 }
 
-
 export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
