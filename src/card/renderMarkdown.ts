@@ -135,8 +135,8 @@ function writePart(part: CardPart, card: CardModel): string[] {
       return [writeHeading(3, part.name), writeList(part.text.map((line) => [writeLine(line)]))]
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
-        const answers = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
-        return [writeBlock([{ text: `${label}: ${answers}` }])]
+        const answerBoxes = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return [writeBlock([{ text: `${label}: ${answerBoxes}` }])]
       })
       return [...(part.heading === undefined ? [] : [writeHeading(3, part.heading)]), writeList(items)]
     }

@@ -243,7 +243,7 @@ function listSubmerged({ facts, wall }: WallContext): CardModel['facts'] {
   ]
 }
 
-/** What the manual does not state, at the top of the card. */
+/** Facts that the manual does not state, at the top of the card. */
 function buildMissingSection(context: WallContext): CardSection {
   const lines = context.facts.missing.map(({ reason }, place) =>
     capitalise(writeReason(context, reason, `/missing/${place}/reason`)),

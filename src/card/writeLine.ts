@@ -63,7 +63,7 @@ export function writeLine(
   const words = steps.map(({ step, index }) =>
     collectStepWords(context, step, index, withGearcase || isOnSeveralGearcases),
   )
-  const allPieces = Object.fromEntries(
+  const piecesByStep = Object.fromEntries(
     words.flatMap(({ pieces }, stepIndex) =>
       Object.entries(pieces).map(([name, piece]) => [`${stepIndex}.${name}`, piece] as const),
     ),
@@ -89,7 +89,7 @@ export function writeLine(
     writeText: (form) => [
       ...conditionLine,
       ...joinLines(
-        insertSpans(allPieces, (placeholderOf) =>
+        insertSpans(piecesByStep, (placeholderOf) =>
           writeTexts(context, buildStepParams(placeholderOf), form),
         ).map(capitalise),
         form === 'short' ? ' · ' : ' ',

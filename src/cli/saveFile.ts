@@ -31,7 +31,7 @@ export type SaveStep =
 
 export interface SaveOptions {
   readonly onStep?: (step: SaveStep) => void | Promise<void>
-  /** How long to wait for another writer. */
+  /** The time to wait for another writer. */
   readonly waitMs?: number
   /** Maximum time for a save, less than the time after which others take over. */
   readonly maxMs?: number

@@ -2,7 +2,7 @@ import { DOCUMENT_NAMES } from '../spec/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { readYaml } from './readYaml.js'
 
-/** How to treat an existing file. */
+/** The treatment of an existing file. */
 interface WriteOptions {
   /** An existing file is an error. */
   readonly mustBeNew?: boolean

@@ -146,19 +146,19 @@ function chooseContainersOfOil(
     .map((_, index) => ({ index, volume: parts[1 + shelf.length + index] ?? 0n }))
     .filter(({ volume }) => volume > 0n)
     .sort((first, second) => compareBigInts(first.volume, second.volume))
-  const takenParts = shelf.map(() => 0n)
+  const takenVolume = shelf.map(() => 0n)
   let missing = neededParts
   let leftOver = 0n
   for (const { index, volume } of openedVolumes) {
     if (missing === 0n) break
-    takenParts[index] = volume < missing ? volume : missing
+    takenVolume[index] = volume < missing ? volume : missing
     leftOver = volume < missing ? 0n : volume - missing
-    missing -= takenParts[index]
+    missing -= takenVolume[index]
   }
   const opened = neededParts - missing
   const reasons: Reason<keyof FillCodes>[] = shelf.flatMap(([, { name }], index) =>
-    takenParts[index]
-      ? [fillReason('fill/opened-first', { container: name, taken: toQuantity(takenParts[index]) })]
+    takenVolume[index]
+      ? [fillReason('fill/opened-first', { container: name, taken: toQuantity(takenVolume[index]) })]
       : [],
   )
   const shelfTotal = kinds.reduce((sum, { size, count }) => sum + size * BigInt(count), 0n)
@@ -196,7 +196,7 @@ function chooseContainersOfOil(
     )
   const use = shelf.flatMap(([id], index) => {
     const full = counts[index] ?? 0
-    const openedPart = takenParts[index] ?? 0n
+    const openedPart = takenVolume[index] ?? 0n
     return full === 0 && openedPart === 0n
       ? []
       : [{ id, ...(openedPart > 0n ? { opened: toQuantity(openedPart) } : {}), full }]

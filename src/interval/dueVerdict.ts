@@ -49,8 +49,8 @@ interface FirstLimit {
   /** The limit that comes first. */
   readonly dueBy: DueLimit
   /**
-   * How the first limit was found: by days, by the fraction used if a day is not known, or because it is the
-   * only limit.
+   * The way the first limit was found: by days, by the fraction used if a day is not known, or because it is
+   * the only limit.
    */
   readonly decidedBy: 'days' | 'fraction used' | 'only limit' | 'event'
 }

@@ -18,7 +18,7 @@ export interface IntervalReadings {
   readonly every: Interval
   /** Until the first service, in place of `every`. */
   readonly first?: Interval
-  /** How late a service may be before it is overdue. */
+  /** The permitted delay before a service is overdue. */
   readonly window?: Interval
   /** If present, the use is severe and this applies. */
   readonly severe?: SevereUse

@@ -104,7 +104,7 @@ export interface StepParams {
   /** `left` */
   readonly instance?: string
   readonly wheelMark?: WheelMark
-  /** How an item is secured, in the sheet's words. */
+  /** The way to secure an item, in the sheet's words. */
   readonly how?: string
   /** A refitted shield in front of the part to check. */
   readonly shield?: string
@@ -122,7 +122,7 @@ export interface StepParams {
   readonly torque?: string
   /** `2–3`, turns past finger tight. */
   readonly turns?: string
-  /** Why there is no figure for this step. */
+  /** The reason why this step has no figure. */
   readonly gap?: 'not stated' | 'cannot tell'
   readonly wrench?: string
   /** The wrench's setting, in the unit of its scale. */
@@ -137,7 +137,7 @@ export interface StepParams {
   /** `1.4 L`: oil plus additive. */
   readonly totalVolume?: string
   readonly additiveOrder?: 'additive first' | 'oil first'
-  /** How the level is checked; the next three keys are its figures. */
+  /** The method of the level check; the next three keys are its figures. */
   readonly level?: PlannedLevel
   /** `0–5 mm` below the lower edge of the level hole. */
   readonly below?: string
@@ -160,7 +160,7 @@ export interface StepParams {
    * Whether the step is on another part than the rest of its line, such as the fill plug that lets air in.
    */
   readonly isOther?: true
-  /** How the part is closed if no tool is used. */
+  /** The way to close the part without a tool. */
   readonly drive?: 'hand' | 'clip'
   /** Whether the torque has several stages. */
   readonly hasStages?: boolean

@@ -3,7 +3,7 @@ import type { ProcedureCodes } from './codes.js'
 type ProcedureCode = keyof ProcedureCodes
 
 /** Mistakes that can hurt a person: the machine moves, falls, runs or turns. */
-const PERSON_CODES: readonly ProcedureCode[] = [
+const INJURY_CODES: readonly ProcedureCode[] = [
   'procedure/engine-running',
   'procedure/wheels-not-chocked',
   'procedure/chocks-on-lifted-wheels',
@@ -25,7 +25,7 @@ const PERSON_CODES: readonly ProcedureCode[] = [
 ]
 
 /** Mistakes that strand or ruin the machine, or let oil onto the ground. */
-const MACHINE_CODES: readonly ProcedureCode[] = [
+const DAMAGE_CODES: readonly ProcedureCode[] = [
   'procedure/no-pan',
   'procedure/lowered-with-drain-open',
   'procedure/fill-not-cracked',
@@ -62,8 +62,8 @@ export const REFERENCE_CODES: readonly ProcedureCode[] = [
  * the record; 4 only in how a step is written.
  */
 export function rankHarm(code: ProcedureCode): number {
-  if (PERSON_CODES.includes(code)) return 0
-  if (MACHINE_CODES.includes(code)) return 1
+  if (INJURY_CODES.includes(code)) return 0
+  if (DAMAGE_CODES.includes(code)) return 1
   if (REFERENCE_CODES.includes(code)) return 4
   return code === 'procedure/work-not-recorded' ? 3 : 2
 }

@@ -47,7 +47,7 @@ export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
   readonly stepChecks: Map<Step, StepCheck>
-  /** How many more steps the search for fixes may try, including cached ones. */
+  /** The number of further steps that the search for fixes may try, including cached ones. */
   readonly budget: { left: number }
 }
 

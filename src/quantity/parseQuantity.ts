@@ -8,7 +8,7 @@ import { type QuantityParts, readBound, readParts } from './readParts.js'
 import { findIntendedUnit, makeTextFinding } from './readUnit.js'
 import { type Measure, type PrintedBand, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
-/** What the caller knows about a text. */
+/** Facts that the caller knows about a text. */
 export interface ReadingOptions {
   /** The expected measure. It also decides between two meanings of a unit name. */
   readonly measure?: Measure

@@ -14,7 +14,7 @@ import { ID_PATTERN } from './shapes/textShapes.js'
 /** The possible shapes of a document, by kind. */
 export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
-/** How short notation is expanded, and where each kind uses it. */
+/** The expansion of short notation, and the places where each kind uses it. */
 export interface ShortForms {
   readonly expand: typeof expandShort
   readonly places: { readonly [Kind in DocumentName]?: () => PlaceTable }

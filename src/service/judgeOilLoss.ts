@@ -36,7 +36,7 @@ export interface OilLoss {
   readonly verdict: 'no loss' | 'loses oil' | 'cannot tell'
   /** The day of the last oil change or rebuild, else of first use; absent: not known. */
   readonly since?: DateText
-  /** How often oil was added. */
+  /** The number of additions. */
   readonly count: number
   /** The total; absent if none was added. */
   readonly added?: Quantity<VolumeUnit>

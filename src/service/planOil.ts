@@ -236,8 +236,8 @@ function takeFromStock(
       return subtract(availableVolume, taken)
     }
     const openedVolume = exactIn(openedBefore ?? ZERO_VOLUME, 'mL')
-    const openedUsed = exactIn(opened ?? ZERO_VOLUME, 'mL')
-    const openedLeft = add(subtract(openedVolume, openedUsed), takeVolume(openedUsed, true))
+    const usedOpenedVolume = exactIn(opened ?? ZERO_VOLUME, 'mL')
+    const openedLeft = add(subtract(openedVolume, usedOpenedVolume), takeVolume(usedOpenedVolume, true))
     const fullLeft = takeVolume(multiply(exactIn(container.size, 'mL'), exactOf(full)), false)
     const openedAfter = add(openedLeft, fullLeft)
     next[id] = {

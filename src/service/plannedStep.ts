@@ -9,7 +9,7 @@ export interface PlannedStep {
   /** The condition of the step: certain machines, or a low level; absent: always. */
   readonly onlyIf?: Reason
   readonly part?: PartName
-  /** How the item is secured; for a step that clears away, the items to release. */
+  /** The way to secure the item; for a step that clears away, the items to release. */
   readonly how?: string
   /** The shield that covers the parts of a leak check. */
   readonly shield?: string
@@ -41,10 +41,10 @@ export interface PlannedStep {
   readonly note?: string
 }
 
-/** How the level is checked; its figures are those of the step. */
+/** The method of the level check; its figures are those of the step. */
 export interface PlannedLevel {
   readonly method: FillMethod['kind']
-  /** How a dipstick is read. */
+  /** The way to read a dipstick. */
   readonly reading?: 'screwed in' | 'resting'
   readonly attitude: Level['attitude']
   readonly engine: Level['engine']
@@ -52,7 +52,7 @@ export interface PlannedLevel {
   readonly afterFilling: boolean
 }
 
-/** How a filter is fitted; a filter that is not renewed is cleaned. */
+/** The way to fit a filter; a filter that is not renewed is cleaned. */
 export interface PlannedFilterHold {
   readonly kind: Filter['kind']
   readonly screwed: boolean

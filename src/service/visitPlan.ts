@@ -199,7 +199,7 @@ export interface PlannedOil {
     readonly name: string
     readonly figure: JsonPointer
     readonly includedInRefill: boolean
-    /** Which of the two goes in first. */
+    /** The one of the two that is added first. */
     readonly order: 'additive first' | 'oil first'
     /** For one instance, and for all; absent: not stated. */
     readonly perInstance?: Quantity<VolumeUnit>

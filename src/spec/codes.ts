@@ -29,7 +29,7 @@ export type NotPlainData =
   | 'class-instance'
   | 'unreadable'
 
-/** The parts of a string in short notation, also as expected at an error. */
+/** The parts of a string in short notation; an error names the expected ones. */
 export type NotationPart =
   | Measure
   | 'access'
@@ -136,7 +136,7 @@ interface ShapeRuleCodes {
 
 /** The codes of documents and their parsing, with their params; the texts are in `message/<language>/spec`. */
 export interface SpecCodes extends ShapeRuleCodes {
-  // Which variant
+  // Choosing the variant
   'spec/variant-stated': { variant: string }
   'spec/variant-selected': { variant: string }
   'spec/variant-only': { variant: string }
@@ -158,7 +158,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/market-listed': { market: string; listed: readonly string[] }
   'spec/market-not-listed': { market: string; listed: readonly string[] }
   'spec/market-case-differs': { market: string; listed: readonly string[] }
-  // Which leaf
+  // Choosing the leaf
   'spec/part-on-every-machine': { path: string }
   'spec/part-on-some-machines': { path: string }
   'spec/leaf-from-sheet': { path: string }

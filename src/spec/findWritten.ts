@@ -10,7 +10,7 @@ export interface TextPart {
   readonly to: number
 }
 
-/** Where one part of the full form is written in the document. */
+/** The place of one part of the full form in the document as written. */
 export interface WrittenPlace {
   /** The pointer in the full form. */
   readonly full: JsonPointer
@@ -22,7 +22,7 @@ export interface WrittenPlace {
   readonly moved?: true
 }
 
-/** Where the parts of a full document were written, for those written elsewhere or as text. */
+/** The places of the parts of a full document that were written elsewhere or as text. */
 export type WrittenPlaces = readonly WrittenPlace[]
 
 /** The written pointer of a pointer in the full form, with the range of characters if it is inside a text. */

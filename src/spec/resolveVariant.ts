@@ -60,7 +60,7 @@ const FACTS_SHAPE: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?
  * }
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants, axles: {}, supports: {} }
  * const sheet: SpecSheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
- * // Which variant was built in 2021?
+ * // Choosing the variant was built in 2021?
  * const built = resolveVariant(sheet, { modelYear: 2021 })
  * console.log('variant' in built && built.variant) // => 'wide'
  * ```

@@ -19,7 +19,7 @@ export interface TargetOnScale {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
-  /** How far outside the band a mark may be, if the band is in the scale's range. */
+  /** The distance that a mark may be outside the band, if the band is in the scale's range. */
   readonly slack: Exact
   /** The aim in the sheet's unit, for reasons. */
   readonly asQuantity: Quantity<TorqueUnit>

@@ -7,7 +7,7 @@ import { drawScale } from './drawScale.js'
 import { drawTrueSizes } from './drawTrueSizes.js'
 import { renderLine, renderLines } from './renderLine.js'
 
-/** A drawing with its name; its text alternative has all values. What cannot be drawn is written. */
+/** A drawing with its name; its text alternative has all values. Parts that cannot be drawn are written. */
 export function renderDrawing({ name, drawing, text }: CardPicture): Html {
   const meaning = [joinSpans(name), ...text.map(joinSpans)].join('. ')
   const drawn = draw(drawing, meaning)

@@ -4,7 +4,7 @@ import { createElement, createTag, type Html } from './createElement.js'
 import { drawCautionSign } from './pictures.js'
 import { renderCaution, renderLine } from './renderLine.js'
 
-/** A wall card. What does not fit on the first page goes on the next, section by section. */
+/** A wall card. Content that does not fit on the first page moves to the next, section by section. */
 export function renderWall(
   card: CardModel,
   renderSection: (section: CardSection, card: CardModel) => Html,

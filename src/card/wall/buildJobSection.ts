@@ -2,7 +2,7 @@ import type { CardSection, Line } from '../cardParts.js'
 import { capitalise, joinLines, makeListPart, quoteOptionalText, writeWords } from '../spans.js'
 import type { WallContext } from './wallContext.js'
 
-/** Words with `**strong**` pieces as a line. */
+/** A line from words with `**strong**` pieces. */
 function writeStrong(text: string): Line {
   return text.split('**').flatMap((piece, index): Line => {
     if (piece === '') return []
@@ -10,7 +10,7 @@ function writeStrong(text: string): Line {
   })
 }
 
-/** The job in numbered lines; each phrase is there because the procedure has its steps. */
+/** The job in numbered lines; each phrase has its steps in the procedure. */
 export function buildJobSection({ facts, wall }: WallContext): CardSection {
   const lines = facts.job.map(({ phrases, only = [] }, place) => {
     const line = joinLines(

@@ -168,7 +168,7 @@ function writeOil(context: WallContext, panel: WallPanel): { main: Line; notes: 
   }
 }
 
-/** How the oil goes in, and how the level is read. */
+/** The filling of the oil and the reading of the level. */
 function writeFill(context: WallContext, panel: WallPanel, pointer: JsonPointer): readonly Line[] {
   const { wall, words } = context
   const { fill } = panel

@@ -45,7 +45,7 @@ const UNMEASURED_TEXTS: Readonly<Record<RuleCodes['record/tightening-not-measure
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['what'], string>> = {
-  'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
+  'prefix repeated': 'the number repeats the prefix. Omit the prefix there',
   'not a number': 'both ends must contain only digits. Put letters into the prefix',
   'different widths': 'both ends need the same number of digits. Write the leading zeros',
   'ends before it starts': 'the range ends before it starts',

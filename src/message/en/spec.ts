@@ -13,7 +13,7 @@ const TYPE_NAMES: Readonly<Record<TypeName, string>> = {
   null: 'null',
 }
 
-/** Why a line of a history cannot be used. */
+/** Reasons why a line of a history cannot be used. */
 const HISTORY_PROBLEMS: Readonly<Record<SpecCodes['spec/history-line-unreadable']['problem'], string>> = {
   'not-json': 'it is not valid JSON',
   'repeated-key': 'a key appears twice',

@@ -105,7 +105,7 @@ type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreem
 
 /**
  * The printed conversions that differ from the first figure. If all the others agree with one another, the first is
- * wrong, and only it is listed.
+ * wrong, and only the first is listed.
  */
 function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disagreement[] {
   const otherFigures = (value.printed ?? [])

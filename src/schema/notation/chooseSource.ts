@@ -49,9 +49,9 @@ function findSources(
   value: unknown,
   node: PlaceNode,
   isDirect: boolean,
-  isTop = false,
+  isTopLevel = false,
 ): readonly FoundSource[] {
-  const isDirectHere = isDirect && (isTop || !node.section)
+  const isDirectHere = isDirect && (isTopLevel || !node.section)
   if (Array.isArray(value)) {
     const entry = node.children?.['*']
     return entry === undefined ? [] : value.flatMap((inner) => findSources(inner, entry, isDirectHere))

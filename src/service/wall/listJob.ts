@@ -63,7 +63,7 @@ const onFillAfterPouring: Find = (steps, visit) => {
   )
 }
 
-/** What each phrase needs in the procedure. */
+/** The steps that each phrase needs in the procedure. */
 const LINES: Readonly<Record<WallJobName, readonly (readonly [WallPhrase, Find])[]>> = {
   prepare: [
     ['warm the oil', any('warm the oil')],
@@ -142,8 +142,8 @@ const REPLACED: Partial<Record<WallPhrase, WallPhrase>> = {
 }
 
 /**
- * The job in at most ten lines: each phrase is there because the procedure has its steps, so no line names
- * work that this machine does not need.
+ * The job in at most ten lines: each phrase has its steps in the procedure, so no line names work that this
+ * machine does not need.
  */
 export function listJob(visit: VisitContext): readonly WallJobLine[] {
   const { sheet, procedure } = visit

@@ -79,7 +79,7 @@ export interface WallPanel {
   /** The gearcase that owns the oil; absent: its own. */
   readonly oilOf?: PartName
   readonly access: 'from the ground' | 'raised' | 'not stated'
-  /** Where the stands go; empty on the ground. */
+  /** The places of the stands; empty on the ground. */
   readonly supports: readonly string[]
   /** Pointers into `figures` and `oil`. */
   readonly refill?: JsonPointer
@@ -108,7 +108,7 @@ export interface WallPanel {
 export interface WallPart {
   readonly role: 'fill' | 'level' | 'drain' | 'plug' | 'cover' | 'filter' | 'shield'
   readonly part: PartName
-  /** What an opening is for, with the position of the wheel mark. */
+  /** The use of an opening, with the position of the wheel mark. */
   readonly uses?: readonly OpeningUse[]
   /** The number of bolts or fasteners; absent for a plug, or not stated. */
   readonly count?: number
