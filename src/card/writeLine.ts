@@ -96,7 +96,7 @@ export function writeLine(
       ),
     ],
     writeShots: () =>
-      insertSpans(allPieces, (placeholderOf) =>
+      insertSpans(piecesByStep, (placeholderOf) =>
         buildStepParams(placeholderOf).map((step) => catalogue.steps[step.do].show(step)),
       ),
   }
