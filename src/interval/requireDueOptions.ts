@@ -2,16 +2,14 @@ import { refuse, requireKnownKeys } from '../base/index.js'
 import type { DueOptions } from './intervalFacts.js'
 
 const OPTION_KEYS: readonly string[] = ['soon', 'staleAfter', 'severity']
-const SOON_KEYS = ['hours', 'distance', 'days', 'fraction']
-const STALE_KEYS = ['days']
 
 /** Throws, naming the option, if one is missing, unknown or out of range; there are no defaults. */
 export function requireDueOptions(options: DueOptions, known = OPTION_KEYS): void {
   requireKnownKeys('options', options, known)
   const { soon, staleAfter, severity } = options
-  requireKnownKeys('options.soon', soon, SOON_KEYS)
-  requireKnownKeys('options.staleAfter', staleAfter, STALE_KEYS)
-  requireRange('staleAfter.days', 9_007_199_254_740_991, staleAfter.days)
+  requireKnownKeys('options.soon', soon, ['hours', 'distance', 'days', 'fraction'])
+  requireKnownKeys('options.staleAfter', staleAfter, ['days'])
+  requireRange('staleAfter.days', 2 ** 53 - 1, staleAfter.days)
   if (severity !== 'normal' && severity !== 'severe')
     throw refuse('options.severity', severity, 'normal or severe', 'string')
   // An omitted option counts as in range.
