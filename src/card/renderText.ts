@@ -1,15 +1,17 @@
+import { requireKnownKeys, requireShape } from '../base/index.js'
 import type { CardCaution, CardCell, CardModel, CardPart } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 import { joinLines, joinSpans } from './spans.js'
 import { listRowFigures } from './wall/listRowFigures.js'
 import { wrapText } from './wrapText.js'
 
-const WIDTH = 80
+const USUAL_WIDTH = 80
+const LEAST_WIDTH = 20
 
-/** Wrapped lines. The first begins with `prefix`; the others are indented by its width. */
-const wrapLines = (prefix: string, text: string) => wrapText(text, WIDTH, prefix, ' '.repeat(prefix.length))
+/** Wraps a text. The first line begins with `prefix`; the others are indented by its width. */
+type Wrap = (prefix: string, text: string) => string[]
 
-function renderRow(cells: readonly CardCell[], columns: readonly string[]): string[] {
+function renderRow(cells: readonly CardCell[], columns: readonly string[], wrapLines: Wrap): string[] {
   return cells.flatMap((cell, index) => {
     const cellText = cell.lines
       .map(joinSpans)
@@ -23,12 +25,12 @@ function renderRow(cells: readonly CardCell[], columns: readonly string[]): stri
 const writeCautionText = ({ word, line }: CardCaution) =>
   word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`
 
-function renderPart(part: CardPart, { extent }: CardModel): string[] {
+function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): string[] {
   switch (part.kind) {
     case 'table':
       return [
         ...wrapLines('', joinSpans(part.caption)),
-        ...part.rows.flatMap((cells) => renderRow(cells, part.columns)),
+        ...part.rows.flatMap((cells) => renderRow(cells, part.columns, wrapLines)),
       ]
     case 'list':
       return [
@@ -120,11 +122,12 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
 }
 
 /**
- * Writes the card as plain text in 80 columns, for a terminal or a message. A number and its unit stay on one line.
+ * Writes the card as plain text in columns, for a terminal or a message. A number and its unit stay on one line.
  *
  * @param card - from {@link cardModel}
- * @returns lines of at most 80 characters; only a single word may be longer
- * @throws TypeError if `card` is not a card
+ * @param options - `width`: characters of a line, at least 20; absent: 80
+ * @returns lines of at most that many characters; only a single word may be longer
+ * @throws TypeError if `card` is not a card; RangeError for another `width`
  *
  * @example
  * ```ts
@@ -141,11 +144,17 @@ function renderPart(part: CardPart, { extent }: CardModel): string[] {
  * renderText(cardModel(planned, en)).split('\n')[0] // => 'Gear oil service card: Station 1'
  * ```
  */
-export function renderText(card: CardModel): string {
+export function renderText(card: CardModel, options: { readonly width?: number } = {}): string {
   requireCard(card)
+  requireShape('options', options, { 'width?': 'number' })
+  requireKnownKeys('options', options, ['width'])
+  const { width = USUAL_WIDTH } = options
+  if (!(Number.isInteger(width) && width >= LEAST_WIDTH))
+    throw new RangeError(`options.width must be a whole number of at least ${LEAST_WIDTH}, got ${width}`)
+  const wrapLines: Wrap = (prefix, text) => wrapText(text, width, prefix, ' '.repeat(prefix.length))
   const lines = [
     ...wrapLines('', `${card.title}: ${joinSpans(card.machine)}`),
-    '='.repeat(WIDTH),
+    '='.repeat(width),
     ...wrapLines('', joinSpans(card.about)),
     ...card.variant.lines.flatMap((line, index) =>
       wrapLines(index === 0 ? `${card.variant.label}: ` : '  ', joinSpans(line)),
@@ -158,10 +167,10 @@ export function renderText(card: CardModel): string {
     ),
   ]
   for (const section of card.sections) {
-    lines.push('', section.heading, '-'.repeat(WIDTH))
+    lines.push('', section.heading, '-'.repeat(width))
     for (const [index, part] of section.parts.entries()) {
       if (index > 0) lines.push('')
-      lines.push(...renderPart(part, card))
+      lines.push(...renderPart(part, card, wrapLines))
     }
   }
   return `${lines.join('\n')}\n`

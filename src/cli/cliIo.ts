@@ -34,6 +34,8 @@ export interface CliIo {
   readonly print: (text: string) => void
   /** Prints to standard error. */
   readonly printError: (text: string) => void
+  /** The width of the terminal in characters; absent: not a terminal. */
+  readonly columns?: number
   /** Today's date, read only without `--today`. */
   readonly today: () => DateText
 }

@@ -86,18 +86,18 @@ Without a sheet each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
 A misspelt field gives a finding and the verdict "cannot tell"; other columns are ignored and listed at the end.`,
     example: 'due --every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "2023-10-06 at 512.6 h"',
-    options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
+    options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'full', 'exit-code', 'format'],
     formats: ['json'],
     exitCodes: `0 every document and line was read, 1 findings in them, 2 usage error or a file that cannot be read;
 with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
   },
   plan: {
     summary:
-      'plan one visit: figures, steps, oil and seals to buy, wrench settings, waiting times, unknown facts',
+      'plan one visit: what is due, oil, seals to buy, wrench settings, what is missing; with --full all figures and steps',
     usage: ['[options] <file or folder> ...'],
-    help: 'Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.',
+    help: 'Plans one visit to one machine and prints the answer: what is due, oil, settings, what is missing. With --full, prints the whole plan. Needs one log with its sheet; a toolbox and a stock are optional.',
     example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
-    options: [...PLAN_OPTIONS, 'level', 'format'],
+    options: [...PLAN_OPTIONS, 'full', 'level', 'format'],
     formats: ['json', 'sarif'],
     exitCodes: FINDINGS_EXIT_CODES,
   },

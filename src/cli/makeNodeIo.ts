@@ -24,6 +24,7 @@ export function makeNodeIo(saveOptions: SaveOptions = {}): CliIo {
     },
     print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
     printError: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+    ...(process.stdout.columns > 0 && { columns: process.stdout.columns }),
     today: () => {
       const now = new Date()
       const padToTwo = (value: number): string => String(value).padStart(2, '0')

@@ -115,6 +115,7 @@ export const OPTION_TABLE = {
     value: '"DATE at 512.6 h"',
     help: 'with --top-up: date and meter readings (default: today)',
   },
+  full: { help: 'print everything, not only the answer' },
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue, or a machine must not be used; 4 if none is due, but one cannot be judged or there are no services',
   },

@@ -9,7 +9,7 @@ export interface ParsedWords {
   readonly values: { readonly [Name in OptionName | 'help']?: OptionValue<Name> }
 }
 
-type OptionValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan'
+type OptionValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan' | 'full'
   ? boolean
   : Name extends 'service' | 'sample' | 'sheet' | 'times-from'
     ? string[]

@@ -54,6 +54,8 @@ export interface Options {
   readonly record?: string
   /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
+  /** Print everything, not only the answer. */
+  readonly full?: boolean
 }
 
 const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
@@ -113,6 +115,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     record: values.record,
     fromPlan: values['from-plan'],
     exitCode: values['exit-code'],
+    full: values.full,
     telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })
 }

@@ -62,7 +62,7 @@ describe('due', () => {
 
 describe('plan', () => {
   it('prints everything that the visit needs', async () => {
-    const { code, out } = await run(['plan', TIND, ...VISIT])
+    const { code, out } = await run(['plan', TIND, ...VISIT, '--full'])
     expect(code).toBe(0)
     for (const said of [
       /Tind 4 L, long bed/,

@@ -1,3 +1,4 @@
+import { wrapText } from '../../card/index.js'
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
@@ -37,6 +38,12 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     ...selectSamples(listOpenSamples(log)),
   }))
   if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
+  else if (machines.length > 1 && options.full !== true)
+    io.print(
+      listByUrgency(machines)
+        .flatMap((line) => fitLine(line, io))
+        .join('\n'),
+    )
   else
     for (const { name, faults, due, oilLoss = [], samples = [] } of machines) {
       const notices = [
@@ -44,8 +51,8 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
         ...describeLosses(oilLoss),
         ...describeSamples(samples),
       ].map((line) => `  ${line}`)
-      const lines = [cleanLine(name), ...notices, ...due.map(describeService)]
-      io.print(`${lines.join('\n')}\n`)
+      const lines = [cleanLine(name), ...notices, ...due.flatMap(describeService)]
+      io.print(`${lines.flatMap((line) => fitLine(line, io)).join('\n')}\n`)
     }
   const verdicts = new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict)))
   return chooseExitCode(
@@ -67,11 +74,47 @@ function chooseExitCode(verdicts: ReadonlySet<DueState>, { exitCode }: Options, 
   return verdicts.has('cannot tell') || verdicts.size === 0 ? 4 : 0
 }
 
-function describeService(line: ServiceDue): string {
+interface MachineDue {
+  readonly name: string
+  readonly faults: readonly unknown[]
+  readonly due: readonly ServiceDue[]
+}
+
+/** Wraps a line in a terminal; a pipe gets it whole. */
+function fitLine(line: string, { columns }: CliIo): string[] {
+  if (columns === undefined) return [line]
+  const indent = / */.exec(line)?.[0] ?? ''
+  return wrapText(line.trimStart(), columns, indent, `${indent}  `)
+}
+
+/** One line a machine, most urgent first: machines that must not be used, then by verdict and date. */
+function listByUrgency(machines: readonly MachineDue[]): string[] {
+  const rankService = ({ verdict, dueOn = '9999' }: ServiceDue) => `${DUE_STATES.indexOf(verdict)} ${dueOn}`
+  const compareText = (one: string, other: string) => (one < other ? -1 : one > other ? 1 : 0)
+  const rows = machines.map(({ name, faults, due }) => {
+    const [first, ...others] = [...due].sort((one, other) =>
+      compareText(rankService(one), rankService(other)),
+    )
+    const state = faults.length > 0 ? 'not to be used' : (first?.verdict ?? 'no service')
+    const gearcase = [first?.part.gearcase, first?.part.instance?.name].filter(Boolean).join(', ')
+    const date = first?.dueOn === undefined ? '' : `, ${first.dueOn}`
+    const service = first === undefined ? '' : `: ${first.serviceName}, ${gearcase}${date}`
+    const more = others.filter(({ verdict }) => verdict === 'overdue' || verdict === 'due').length
+    const rank = `${faults.length > 0 ? 0 : 1} ${first === undefined ? '9' : rankService(first)} ${name}`
+    return {
+      rank,
+      text: `${state.toUpperCase()} · ${cleanLine(`${name}${service}`)}${more > 0 ? ` (+${more} due)` : ''}`,
+    }
+  })
+  const sorted = rows.sort((one, other) => compareText(one.rank, other.rank))
+  return sorted.map(({ text }) => text)
+}
+
+function describeService(line: ServiceDue): string[] {
   const gearcaseText = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
   const reasons = explain({ reasons: line.reasons }, en).map((text) => `    ${text}`)
   const heading = `  ${line.verdict.toUpperCase()}  ${cleanLine(`${line.serviceName}, ${gearcaseText}`)}`
-  return [heading, ...reasons].join('\n')
+  return [heading, ...reasons]
 }
 
 /** Judges JSON Lines: machine logs if there is a sheet, else flat rows with their limits. */

@@ -1,5 +1,14 @@
 import { join } from 'node:path'
-import { cardModel, renderHtml, renderMarkdown, renderText, shortenCard } from '../../card/index.js'
+import {
+  cardModel,
+  type PlannedVisit,
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  shortenCard,
+  summariseVisit,
+  wrapText,
+} from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFromFiles } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
@@ -7,17 +16,28 @@ import type { Options } from '../readOptions.js'
 import { renderFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
-/** `plan`: prints the plan of one visit, then the findings. */
+/** `plan`: prints the answer to one visit, or with `--full` the whole plan; then the findings. */
 export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
   const { planned, findings, exitCode } = await planFromFiles('plan', options, io)
   if (options.format === 'json') io.print(JSON.stringify({ plan: planned?.value ?? null, findings }, null, 2))
   else if (options.format === 'sarif') io.print(renderFindings(findings, 'sarif'))
   else {
-    if (planned !== undefined) io.print(renderText(cardModel(planned, en)))
+    const { columns: width = 80 } = io
+    if (planned !== undefined)
+      io.print(
+        options.full
+          ? renderText(cardModel(planned, en), { width: Math.max(width, 20) })
+          : writeAnswer(planned, width),
+      )
     if (findings.length > 0) io.print(`Findings\n\n${renderFindings(findings, 'text')}`)
   }
   return exitCode
 }
+
+const writeAnswer = (planned: PlannedVisit, width: number): string =>
+  [...summariseVisit(planned, en), 'Figures, tools, steps and record: --full']
+    .flatMap((line) => wrapText(line, width, '', '  '))
+    .join('\n')
 
 /** `card`: writes the plan as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {

@@ -22,7 +22,7 @@ export function requireOption(
 
 type TextOptionName = Exclude<
   OptionName,
-  'exit-code' | 'from-plan' | 'service' | 'sample' | 'sheet' | 'times-from'
+  'exit-code' | 'from-plan' | 'full' | 'service' | 'sample' | 'sheet' | 'times-from'
 >
 
 /** The words before the options: the subject of the question. */
