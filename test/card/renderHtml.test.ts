@@ -101,7 +101,9 @@ describe('renderHtml', () => {
   it('uses only colours with a contrast of 4.5 and more on what they stand on', () => {
     const style = textOf(named('style')[0] as Element)
     // Light, dark (without what it changes, as light), print.
-    const blocks = [...style.matchAll(/\{((?:page:[^;]*;)?--(?:ink|soft)[^}]*)\}/g)].map(([, text = '']) => text)
+    const blocks = [...style.matchAll(/\{((?:page:[^;]*;)?--(?:ink|soft)[^}]*)\}/g)].map(
+      ([, text = '']) => text,
+    )
     expect(blocks).toHaveLength(3)
     const read = (text: string) =>
       Object.fromEntries([...text.matchAll(/--([a-z]+):(#[0-9a-f]{3,6})/g)].map(([, key, hue]) => [key, hue]))
