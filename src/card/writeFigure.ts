@@ -185,14 +185,14 @@ export function writeSeal({ words }: TextContext, seal: Seal, pointer: JsonPoint
 export function writePartNumber(
   { partNumber, supersededBy }: NumberedPart,
   pointer: JsonPointer,
-  supersedesWord: string,
+  supersedesText: string,
 ): Line {
   const oldNumber = quoteOptionalText(partNumber, `${pointer}/partNumber`)
   if (supersededBy === undefined) return oldNumber
   const currentNumber = quoteText(supersededBy.partNumber, `${pointer}/supersededBy/partNumber`)
   return oldNumber.length === 0
     ? currentNumber
-    : [...currentNumber, ...writeWords(` (${supersedesWord} `), ...oldNumber, ...writeWords(')')]
+    : [...currentNumber, ...writeWords(` (${supersedesText} `), ...oldNumber, ...writeWords(')')]
 }
 
 function writeLeaf(context: TextContext, leaf: Leaf, pointer: JsonPointer, isFilter: boolean): FigureLines {

@@ -17,7 +17,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   const { records, events = [] } = log
   let modulus = NaN
   if (rollover !== undefined) {
-    // The display returns to zero one unit of its last digit after the limit.
+    // A display restarts from zero one unit of its last digit above the limit.
     const decimals = String(rollover).split('.')[1]?.length ?? 0
     modulus = meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
   }

@@ -20,7 +20,7 @@ export interface Kit {
   readonly supplies?: readonly string[]
   /** Parts whose number of fasteners the manual does not state: count them; absent if there are none. */
   readonly toCount?: readonly string[]
-  /** Items that were missing in stock when the visit was planned. */
+  /** Items that were not in stock when the visit was planned. */
   readonly buy: {
     readonly oil: readonly KitOil[]
     readonly seals: readonly KitSeal[]

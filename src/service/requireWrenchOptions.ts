@@ -1,6 +1,6 @@
 import { quoteValue } from '../base/index.js'
 
-/** Throws for a wrong choice of how wrenches are judged and how the machine is raised. */
+/** Throws if the options for judging wrenches or for raising the machine are wrong. */
 export function requireWrenchOptions({
   iso6789,
   tolerancePercent,

@@ -190,7 +190,7 @@ export interface PlannedOil {
     readonly volume: Quantity<VolumeUnit>
     readonly opened: boolean
   }[]
-  /** The oil that is missing in stock. */
+  /** The oil that is not in stock. */
   readonly buy?: {
     readonly volume: Quantity<VolumeUnit>
     readonly containers?: readonly { readonly size: Quantity<VolumeUnit>; readonly count: number }[]

@@ -41,7 +41,7 @@ export interface WallInput {
   readonly identity: Identity
   /** For wrench settings, the jug and the hose; absent: the manual's figures alone. */
   readonly toolbox?: Toolbox
-  /** For the viscosity of the oils, so that pouring times are known; its amounts are not read. */
+  /** For the viscosity of the oils, so that pouring times are known; its amounts are ignored. */
   readonly stock?: Stock
 }
 

@@ -46,9 +46,9 @@ export type ClampLoad =
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
- * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` such as `8.8` or
- *   `grade 5`; `nutFactor` 0.05 to 1 (about 0.20 for plain steel, 0.15 plated); `scatterPercent` 0 to below
- *   100 (25 to 30 is usual)
+ * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` such as `8.8` or `grade 5`;
+ *   `nutFactor` 0.05 to 1 (about 0.20 for plain steel, 0.15 plated); `scatterPercent` from 0 to below 100 (25 to 30 is
+ *   usual)
  * @returns loads in N with the share of the proof load, or `cannot tell` if the proof load of the class is not known
  * @throws RangeError for values out of range, TypeError for wrong types
  *

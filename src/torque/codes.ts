@@ -67,7 +67,7 @@ export interface TorqueCodes {
   'torque/drive-does-not-reach': { wrench: string; required: string }
   'torque/usual-for-plug': { torque: Torque; band: Band; thread: string }
   'torque/unusual-for-plug': { torque: Torque; band: Band; thread: string }
-  /** A known ratio would make the figure usual; `meant` is the unit that was probably meant. */
+  /** A known ratio would make the figure usual; `meant` is the probable unit. */
   'torque/unit-slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }

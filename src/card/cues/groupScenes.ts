@@ -11,7 +11,7 @@ export interface WorkScene {
   readonly lines: { readonly line: PlanLine; readonly index: number }[]
 }
 
-/** Scenes of one gearcase each. */
+/** Kinds of scenes that show a single gearcase. */
 const GEARCASE_SCENES: ReadonlySet<WorkScene['kind']> = new Set(['open', 'inside', 'fill'])
 
 /** The scene of a line after the scene `current`; undefined if it belongs to the line after it. */
