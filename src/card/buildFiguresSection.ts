@@ -93,7 +93,7 @@ function buildPanel(
   return {
     kind: 'plate',
     name: capitalise(quoteText(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
-    picture: hasWheelMarks ? 'wheel marks' : 'plug',
+    ...(hasWheelMarks && { picture: 'wheel marks' as const }),
     rows: figures.map(([index, figure]) =>
       (ROW_BUILDERS[figure.role] ?? buildFigureRow)(context, figure, index),
     ),

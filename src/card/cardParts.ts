@@ -199,7 +199,7 @@ export interface CardScene {
   readonly hold: readonly CardCaution[]
 }
 
-export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
+export type PictureName = 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
   readonly id: CardSectionId | SlipSectionId | WallSectionId | PaperSectionId

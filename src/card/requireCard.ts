@@ -65,7 +65,7 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
   blanks: { 'heading?': LINE_SHAPE, fields: [{ label: 'string', 'choices?': ['string'] }] },
 }
 
-const PICTURES: readonly PictureName[] = ['plug', 'washer', 'wheel marks', 'pour']
+const PICTURES: readonly PictureName[] = ['washer', 'wheel marks', 'pour']
 
 const DRAWING_SHAPES: Readonly<Record<CardDrawing['kind'], Shape>> = {
   scale: {

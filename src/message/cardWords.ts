@@ -95,7 +95,7 @@ export interface CardWords {
   readonly documents: Words<Source['document']>
   readonly confidences: Words<SourceRef['confidence']>
   /** Descriptions of the pictures, for readers who cannot see them. */
-  readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour'>
+  readonly pictures: Words<'washer' | 'wheel marks' | 'pour'>
   /** Names of the bars and the pointer in a torque drawing. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
   /** `6 months`: a period of whole years, months, weeks and days. */

@@ -1,9 +1,10 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
+import { dropUndefined } from '../../src/base/dropUndefined.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import { renderHtml, slipModel } from '../../src/v1/card.js'
+import { renderHtml, slipModel, wallModel } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
-import { ownerSlip } from '../../src/v1/service.js'
+import { ownerSlip, wallFacts } from '../../src/v1/service.js'
 import { planExamples } from '../card/planExamples.js'
 import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
 import { cardOf, requestExample } from '../support/planExample.js'
@@ -26,6 +27,16 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
   },
   'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
 }
+/** Wall cards, each with the pages it may have: the second has what does not fit, such as the true sizes. */
+const WALL_CARDS = [
+  ['tind-4', { variant: 'long' }, 2],
+  ['tind-4', {}, 2],
+  ['acre-26', {}, 2],
+  ['bud-3', { variant: 'locking' }, 2],
+  ['reach-55', {}, 2],
+  ['kvist-2', {}, 2],
+] as const
+
 /** Margins of a print dialog in millimetres, for the longest cards; 12.7 mm may need one page more, 25 mm two. */
 const MARGINS = [0, 7, 12.7, 25]
 const WITH_ALL_MARGINS: ReadonlySet<string> = new Set(['tind-4/log', 'acre-26/log'])
@@ -76,7 +87,8 @@ const FIND_OVERFLOW = `(() => {
 const FIND_SMALLEST_TYPE = `(() => {
   const sizes = [...document.body.querySelectorAll('*')]
     .filter((element) => element.getClientRects().length > 0 && [...element.childNodes].some((node) => node.nodeType === 3 && node.data.trim() !== ''))
-    .map((element) => Number.parseFloat(getComputedStyle(element).fontSize) * 0.75)
+    // Type in a drawing is as large as the drawing is scaled.
+    .map((element) => Number.parseFloat(getComputedStyle(element).fontSize) * 0.75 * (element.closest('svg') === null ? 1 : element.getScreenCTM().a))
   return Math.min(...sizes)
 })()`
 
@@ -180,6 +192,13 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
     const { sheet, log, today, due } = requestExample('acre-26')
     const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), en)
     pages.push({ name: 'the slip of an owner', html: renderHtml(slip), most: 1 })
+    for (const [folder, identity, most] of WALL_CARDS) {
+      const { sheet, toolbox, stock } = requestExample(folder)
+      const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
+      if (!facts.ok) throw new Error(JSON.stringify(facts.findings))
+      const name = `wall card of ${folder} ${Object.values(identity).join('')}`.trim()
+      pages.push({ name, html: renderHtml(wallModel(facts.value, en)), most })
+    }
     for (const { name, html, most } of pages) {
       const { judged, complaints: found } = await judgeCard(browser, name, html, output)
       cards.push(judged)

@@ -19,7 +19,7 @@ export function drawJug(
     const y = toY((place + 1) * step)
     return drawLine(LEFT, y, LEFT + 2, y, 0.2)
   })
-  const levels = [...new Map(marks.map((mark) => [mark.value, mark])).values()]
+  const levels = marks.toSorted((one, other) => other.value - one.value)
   const highest = Math.max(0, ...levels.map(({ value }) => value))
   return createElement(
     'svg.drawing',
@@ -40,9 +40,11 @@ export function drawJug(
       'stroke-width': 0.5,
     }),
     ticks,
-    levels.map(({ value, label }) => {
-      const y = toY(value)
-      return [drawLine(LEFT, y, RIGHT, y, 0.7), drawText(RIGHT - 0.6, y + 4, label, 3.6, 'bold', 'end')]
+    levels.map(({ value }) => drawLine(LEFT, toY(value), RIGHT, toY(value), 0.7)),
+    levels.map(({ value, label }, place) => {
+      // Labels below their marks, a line apart where marks are close.
+      const y = Math.min(toY(value) + 4, BOTTOM - 0.8 - (levels.length - 1 - place) * 4)
+      return drawText(RIGHT - 0.6, y, label, 3.6, 'bold', 'end')
     }),
   )
 }

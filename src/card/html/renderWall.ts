@@ -53,7 +53,8 @@ export function renderWall(
     ),
   )
   const render = (list: readonly CardSection[]) => list.map((section) => renderSection(section, card))
-  const isLast = ({ id }: CardSection) => id === 'wallSources' || id === 'sizes'
+  const isSource = ({ id }: CardSection) => id === 'wallSources'
+  const isSize = ({ id }: CardSection) => id === 'sizes'
   const isMissing = ({ id }: CardSection) => id === 'wallMissing'
   return createTag(
     'div.page',
@@ -66,12 +67,13 @@ export function renderWall(
       'main',
       render(sections.filter(isMissing)),
       warning,
-      render(sections.filter((section) => !isMissing(section) && !isLast(section))),
+      render(sections.filter((section) => !isMissing(section) && !isSource(section) && !isSize(section))),
     ),
     createTag(
       'footer',
-      render(sections.filter(isLast)),
+      render(sections.filter(isSource)),
       card.header === undefined ? undefined : createTag('p', renderLine(card.header)),
+      render(sections.filter(isSize)),
     ),
   )
 }

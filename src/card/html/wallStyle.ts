@@ -1,8 +1,8 @@
 /** The style of a wall card: one colour, sizes in points, no print below 9 pt. */
 export const WALL_STYLE = `
-@page{margin:8mm}
+@page service-card{margin:7mm}
 &,*{box-sizing:border-box}
-&{background:#fff;color:#000;font:9pt/1.22 "Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",sans-serif;overflow-wrap:anywhere;color-scheme:light}
+&{page:service-card;background:#fff;color:#000;font:9pt/1.22 "Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",sans-serif;overflow-wrap:anywhere;color-scheme:light}
 .page{max-width:194mm;margin:0 auto}
 h1,h2,h3,p,ul,ol,dl,dd,figure{margin:0;padding:0}
 ul,ol{list-style:none}
@@ -48,7 +48,7 @@ section#panels>h2{display:none}
 .big{font-size:13.5pt;font-weight:700;line-height:1.05}
 .small{line-height:1.1;font-weight:400}
 .setting .big{font-size:17pt}
-.panel td.setting{background:#000;color:#fff;padding-inline-start:1.5mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.panel td.setting{border:.8mm solid #000;padding-inline-start:1.2mm}
 .panel tr.more td{padding-top:0;padding-bottom:.5mm}
 .note{line-height:1.18}
 strong,.strong{font-weight:700}

@@ -73,11 +73,14 @@ function buildPour(context: WallContext, { part, at }: WallPour, pointer: string
     name,
     drawing: {
       kind: 'pour',
-      bars: at.map(({ celsius, ends }, place) => ({
-        label: joinSpans(writeTemperature(celsius, place)),
-        ...(ends && { ends: ends.map((seconds) => ({ seconds, clock: wall.clock(seconds) })) }),
-        end: ends === undefined ? wall.labels.untilDry : wall.clock(ends[2]),
-      })),
+      // Without any time, one line is enough.
+      bars: at.every(({ ends }) => ends === undefined)
+        ? [{ label: '', end: wall.labels.untilDry }]
+        : at.map(({ celsius, ends }, place) => ({
+            label: joinSpans(writeTemperature(celsius, place)),
+            ...(ends && { ends: ends.map((seconds) => ({ seconds, clock: wall.clock(seconds) })) }),
+            end: ends === undefined ? wall.labels.untilDry : wall.clock(ends[2]),
+          })),
     },
     text: at.map(({ celsius, ends }, place) =>
       addLabelLine(
@@ -114,10 +117,12 @@ function buildJug(
       kind: 'jug',
       size: size.value,
       graduation: graduation.value,
-      marks: marks.map(({ value, unit }) => ({
-        value,
-        label: showAmount({ value, unit }, catalogue.marks) ?? String(value),
-      })),
+      // Equal pours are one mark, with their number.
+      marks: [...new Set(marks.map(({ value }) => value))].map((value) => {
+        const count = marks.filter((mark) => mark.value === value).length
+        const label = showAmount({ value, unit: size.unit }, catalogue.marks) ?? String(value)
+        return { value, label: count === 1 ? label : `${count} × ${label}` }
+      }),
     },
     text: [addLabel(wall.labels.jug, joinLines(lines, `, ${wall.labels.pours} `))],
   }

@@ -262,7 +262,6 @@ export const cardWords: CardWords = {
   },
   confidences: { read: 'read', 'second hand': 'partly from a secondary source', doubtful: 'partly doubtful' },
   pictures: {
-    plug: 'A gearcase with its fill plug halfway up and its drain plug at the lowest point.',
     washer:
       'Section through a plug: the washer is between the plug and the face of the case. No old washer is left on the face.',
     'wheel marks': 'Three hubs: mark at the bottom, level with the hub, and at the top.',
