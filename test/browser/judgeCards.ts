@@ -12,7 +12,7 @@ import { cardOf, requestExample } from '../support/planExample.js'
 export const CHROMIUM = '/usr/bin/chromium'
 export const hasChromium = () => existsSync(CHROMIUM)
 
-const ARGUMENTS =
+export const CHROMIUM_ARGUMENTS =
   '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
 /** Most pages of a visit sheet of A4 or Letter at the default margins. */
@@ -176,7 +176,7 @@ async function judgeCard(browser: Browser, name: string, html: string, output: O
  * print on more pages than it should.
  */
 export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS.split(' ') })
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGUMENTS.split(' ') })
   const cards: JudgedCard[] = []
   const complaints: string[] = []
   try {
