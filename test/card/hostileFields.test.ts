@@ -186,7 +186,7 @@ const SINKS: Readonly<Record<string, (papers: readonly CardModel[], documents: D
     return written.join()
   },
   terminal: (papers) => {
-    const written = papers.map(renderText).join('')
+    const written = papers.map((paper) => renderText(paper)).join('')
     // biome-ignore lint/suspicious/noControlCharactersInRegex: it must find control characters
     expect(written).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]|\p{Cs}/u)
     expect(written).not.toMatch(/^(NOTE|# forged)$/m)
