@@ -8,9 +8,8 @@ import type { MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '.
 import { cleanLine } from './cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './makeLocator.js'
-import { type FileSet, findSheet, listDocuments, readDocuments } from './readDocuments.js'
+import { type FileSet, findSheet, listDocuments, readDocuments, readProcedure } from './readDocuments.js'
 import type { Options } from './readOptions.js'
-import { readProcedure } from './readProcedure.js'
 import { chooseExitCode, locateFindings } from './renderFindings.js'
 
 /** A log and its sheet, from the same closed set. */

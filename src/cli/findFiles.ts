@@ -1,7 +1,6 @@
 import { dirname, join, sep } from 'node:path'
 import { cleanLine } from './cleanLine.js'
-import { type CliIo, type FolderEntry, type PathKind, UsageError } from './cliIo.js'
-import { requireReadable } from './makeReadError.js'
+import { type CliIo, type FolderEntry, type PathKind, requireReadable, UsageError } from './cliIo.js'
 
 /** The path that means standard input. */
 export const STANDARD_INPUT = '-'

@@ -1,12 +1,10 @@
 import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText, parseHistory, readTableHead } from '../schema/index.js'
-import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
-import type { CliIo } from './cliIo.js'
+import type { AnyDocument, ProcedureDocument, SheetReference, SpecSheet } from '../spec/index.js'
+import { type CliIo, requireReadable, UsageError } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { findHiddenMistakes, type ParsedDocument } from './findHiddenMistakes.js'
-import { isHistoryPath } from './isHistoryPath.js'
-import { requireReadable } from './makeReadError.js'
 import { readYaml } from './readYaml.js'
 
 /** A closed set of documents read from files, with the findings of the parser. */
@@ -134,4 +132,31 @@ export function findSheet(
   { id, revision }: SheetReference,
 ): SpecSheet | undefined {
   return sheets.find((sheet) => sheet.id === id && sheet.revision === revision)
+}
+
+/**
+ * Whether a file is the history of one machine: a log as lines. Other JSON Lines files are fleets with one
+ * log on each line.
+ */
+export function isHistoryPath(path: string): boolean {
+  return /\.history\.jsonl$/i.test(path)
+}
+
+/**
+ * The procedure in the file of an option; undefined if it has errors, which are among the findings of the
+ * set.
+ */
+export async function readProcedure(
+  flag: string,
+  path: string,
+  io: CliIo,
+): Promise<{ readonly sets: readonly FileSet[]; readonly procedure: ProcedureDocument | undefined }> {
+  const sets = await readDocuments([path], io)
+  const [procedure, ...others] = listDocuments(sets, (set) => set.procedures)
+  const isReadable = sets.every(({ findings }) => findings.every(({ severity }) => severity !== 'error'))
+  if (isReadable && (procedure === undefined || others.length > 0))
+    throw new UsageError(
+      `${flag} ${path}: expected one procedure, found ${procedure === undefined ? 0 : others.length + 1}`,
+    )
+  return { sets, procedure: isReadable ? procedure : undefined }
 }

@@ -25,14 +25,8 @@ export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumbe
 export { formatQuantity } from './formatQuantity.js'
 export { findDifferenceUnit, isUnit, measureOf } from './measureOf.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
-export {
-  type Band,
-  chooseSide,
-  chooseSingleFigure,
-  getStatedEnds,
-  readBand,
-  readBandAsPrinted,
-} from './readBand.js'
+export type { Band } from './readBand.js'
+export { chooseSide, chooseSingleFigure, getStatedEnds, readBand, readBandAsPrinted } from './readBand.js'
 export { requireBand, requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export type * from './unit.js'

@@ -9,13 +9,8 @@ export type { KitFilter, KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 export { listDueRows } from './listDueRows.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
-export {
-  type ChartGearcase,
-  type ChartInterval,
-  type ChartService,
-  type LubeChart,
-  lubeChart,
-} from './lubeChart.js'
+export type { ChartGearcase, ChartInterval, ChartService, LubeChart } from './lubeChart.js'
+export { lubeChart } from './lubeChart.js'
 export type { PartName } from './names.js'
 export { type NamedService, type NextDue, type NextPoint, nextDue } from './nextDue.js'
 export { orderList } from './orderList.js'

@@ -1,15 +1,6 @@
 import { dropUndefined, type JsonPointer, requireObject } from '../base/index.js'
-import {
-  type FillMethod,
-  type Id,
-  type Identity,
-  judgePart,
-  type MachineEventKind,
-  requireDocument,
-  resolveLeaf,
-  type Source,
-  type SpecSheet,
-} from '../spec/index.js'
+import type { FillMethod, Id, Identity, MachineEventKind, Source, SpecSheet } from '../spec/index.js'
+import { judgePart, requireDocument, resolveLeaf } from '../spec/index.js'
 import { collectFigures } from './collectFigures.js'
 import { describeIdentity } from './describeIdentity.js'
 import { listServiceParts } from './listServiceParts.js'

@@ -1,15 +1,8 @@
 import { dropUndefined, type Result, requireKnownKeys, requireObject } from '../base/index.js'
 import { buildProcedure } from '../procedure/index.js'
 import { convertAmount } from '../quantity/index.js'
-import {
-  type Id,
-  type Identity,
-  requireDocument,
-  type Source,
-  type SpecSheet,
-  type Stock,
-  type Toolbox,
-} from '../spec/index.js'
+import type { Id, Identity, Source, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import { requireDocument } from '../spec/index.js'
 import { chooseRaising, chooseWork } from './chooseVisit.js'
 import { type CollectedFigures, collectFigures } from './collectFigures.js'
 import { describeIdentity } from './describeIdentity.js'

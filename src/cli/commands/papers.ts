@@ -11,13 +11,8 @@ import {
   remainingStock,
 } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
-import {
-  chooseDueOptions,
-  chooseToolboxAndStock,
-  listMachines,
-  type MachineFiles,
-  planMachine,
-} from '../chooseMachine.js'
+import type { MachineFiles } from '../chooseMachine.js'
+import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FileSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'

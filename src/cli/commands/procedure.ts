@@ -8,9 +8,8 @@ import { diffSheets, type MachineLog, type ProcedureDocument, type SpecSheet } f
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { type FileSet, findSheet, listDocuments, readDocuments } from '../readDocuments.js'
+import { type FileSet, findSheet, listDocuments, readDocuments, readProcedure } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { readProcedure } from '../readProcedure.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 

@@ -1,12 +1,6 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import {
-  findWheelMark,
-  type GearcaseLayout,
-  getPartToOpen,
-  makeInstanceKey,
-  type OpeningLayout,
-  servesAs,
-} from '../layout.js'
+import type { GearcaseLayout, OpeningLayout } from '../layout.js'
+import { findWheelMark, getPartToOpen, makeInstanceKey, servesAs } from '../layout.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,

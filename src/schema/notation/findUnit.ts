@@ -1,10 +1,5 @@
-import {
-  listSpellings,
-  type Measure,
-  type QuantityCodes,
-  UNITS_BY_MEASURE,
-  type Unit,
-} from '../../quantity/index.js'
+import type { Measure, QuantityCodes, Unit } from '../../quantity/index.js'
+import { listSpellings, UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
 
 /** The probable meaning of an unreadable amount. */

@@ -8,10 +8,10 @@ import {
   WASHER_FORMS,
   WASHER_MATERIALS,
 } from '../shapes/wordLists.js'
+import type { Found, Piece } from './piece.js'
 import {
   afterComma,
   convert,
-  type Found,
   field,
   fixedValue,
   keyedWord,
@@ -20,7 +20,6 @@ import {
   makeChoice,
   oneOf,
   optional,
-  type Piece,
   sequence,
   someOf,
   term,

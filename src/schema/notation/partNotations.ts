@@ -9,9 +9,9 @@ import {
   OPENING_ROLES,
 } from '../shapes/wordLists.js'
 import { driveWithoutSource, tighteningWithoutSource } from './leafNotations.js'
+import type { Found, Piece } from './piece.js'
 import {
   afterComma,
-  type Found,
   field,
   keyedWord,
   labelled,
@@ -19,7 +19,6 @@ import {
   makeChoice,
   oneOf,
   optional,
-  type Piece,
   sequence,
   someOf,
   term,

@@ -1,4 +1,4 @@
-import type { Finding, JsonPointer } from '../../base/index.js'
+import { type Finding, type JsonPointer, joinPointer } from '../../base/index.js'
 import type { LeafKind, SourceRef, SpecCodes, WrittenPlace } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import type { Notation } from './notation.js'
@@ -141,3 +141,14 @@ export function findLeafNotation(
 export function asHolder(value: unknown): Holder | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined
 }
+
+/** The place of a key or a list entry. */
+export function makeChildPlace(place: Place, id: string): Place {
+  const full = appendKey(place.full, id)
+  const path = place.sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
+  return { ...place, full, path, id }
+}
+
+/** Appends a key to a pointer. */
+export const appendKey = (path: JsonPointer, key: string): JsonPointer =>
+  /[~/]/.test(key) ? path + joinPointer([key]) : `${path}/${key}`

@@ -1,7 +1,7 @@
 import { getTypeName } from '../convertIssue.js'
-import { appendKey, makeChildPlace } from './makeChildPlace.js'
 import type { Notation } from './notation.js'
-import { asHolder, type Expander, type Holder, type Place, type ReadShort } from './placeTable.js'
+import type { Expander, Holder, Place, ReadShort } from './placeTable.js'
+import { appendKey, asHolder, makeChildPlace } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** Reads a list of texts as one object, in the notation that fits most of them. */

@@ -1,8 +1,8 @@
 import type { LeafKind, LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { OPENING_ROLES } from '../shapes/wordLists.js'
-import type { Holder, MakeDefault } from './placeTable.js'
-import { asHolder, each, nameFromId, type PlaceNode, type PlaceTable } from './placeTable.js'
+import type { Holder, MakeDefault, PlaceNode, PlaceTable } from './placeTable.js'
+import { asHolder, each, nameFromId } from './placeTable.js'
 import { readIds, readSection, readSet, readYesOrNo } from './readSection.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
