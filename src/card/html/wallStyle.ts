@@ -26,7 +26,7 @@ section#panels>h2{display:none}
 #wallMissing ul{columns:2;column-gap:6mm}
 #wallMissing li::before{content:"• "}
 .gap{font-weight:700;text-decoration:underline dashed;text-underline-offset:.5mm}
-#panels>.parts{display:grid;grid-template-columns:1fr 1fr;gap:2.5mm;margin-top:1.6mm}
+#panels>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,88mm),1fr));gap:2.5mm;margin-top:1.6mm}
 .panel{border:.5mm solid #000;border-radius:2mm;padding:1.2mm 2.2mm 1mm;break-inside:avoid}
 .panel:only-child{grid-column:1/-1}
 .panel-head{display:flex;justify-content:space-between;align-items:baseline;gap:2mm;border-bottom:.3mm solid #000;padding-bottom:.5mm}
@@ -37,9 +37,9 @@ section#panels>h2{display:none}
 .oil{font-size:13pt;font-weight:700;line-height:1.1}
 .panel table{width:100%;border-collapse:collapse;margin-top:.8mm;font-variant-numeric:tabular-nums;table-layout:fixed}
 .panel thead th{font-weight:400;text-align:start;padding:0 1.5mm 0 0;line-height:1.1;vertical-align:bottom}
-.panel thead td:first-child{width:17%}
-.panel thead th:nth-child(2){width:19%}
-.panel thead th:nth-child(4){width:31%}
+.panel thead td:first-child{width:16%}
+.panel thead th:nth-child(2){width:18%}
+.panel thead th:nth-child(4){width:33.5%}
 .big .printed,.setting .big,.quantity,.small .also{white-space:nowrap}
 .big .gap{white-space:normal;font-size:10pt}
 .panel tbody{border-top:.3mm solid #000}
@@ -47,7 +47,7 @@ section#panels>h2{display:none}
 .mark{font-size:15pt;font-weight:700;line-height:1}
 .big{font-size:13.5pt;font-weight:700;line-height:1.05}
 .small{line-height:1.1;font-weight:400}
-.setting .big{font-size:17pt}
+.setting .big{font-size:16.5pt}
 .panel td.setting{border:.8mm solid #000;padding-inline-start:1.2mm}
 .panel tr.more td{padding-top:0;padding-bottom:.5mm}
 .note{line-height:1.18}
@@ -74,5 +74,5 @@ footer{margin-top:1.2mm;font-size:9pt;line-height:1.15}
 #wallSources li>div,#wallSources li .main{display:inline}
 #wallSources li+li::before{content:" · "}
 @media screen{.page{padding:6mm 0}}
-@media screen and (max-width:760px){.page{padding:4mm}header,#panels>.parts{grid-template-columns:1fr}ol.numbered,#wallMissing ul{columns:1}.intervals div{justify-content:flex-start;text-align:start}.drawing{height:auto}}
+@media screen and (max-width:760px){.page{padding:4mm}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:11pt}.setting .big{font-size:13pt}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
 `
