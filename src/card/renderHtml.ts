@@ -90,7 +90,7 @@ function renderSection({ id: name, heading, parts }: CardSection, card: CardMode
  * @param card - from {@link cardModel}
  * @param options - for an app with a strict content policy: a fragment, or the address of the stylesheet
  * @returns a complete HTML document or one element; names from the sheet are escaped
- * @throws TypeError if `card` is not a card or `options` has another field; RangeError for another `form`
+ * @throws TypeError if `card` is not a card or `options` has another field or `form`
  *
  * Source: WCAG 2.2, level AA, as far as it applies to a document, from memory.
  *

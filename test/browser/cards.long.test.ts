@@ -2,8 +2,12 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { chromium } from 'playwright-core'
 import { expect, it } from 'vitest'
-import { hasChromium, judgeCards } from './judgeCards.js'
+import { cardStyle, renderHtml } from '../../src/v1/card.js'
+import { SKARNFELL_PLAN } from '../card/skarnfellPlan.js'
+import { cardOf } from '../support/planExample.js'
+import { CHROMIUM, hasChromium, judgeCards } from './judgeCards.js'
 
 it('the cards lay out in Chromium: nothing clipped at 320 px, no more printed pages than each may have', async (context) => {
   if (!hasChromium()) {
@@ -25,5 +29,65 @@ it('the cards lay out in Chromium: nothing clipped at 320 px, no more printed pa
     expect(cards.length).toBeGreaterThan(10)
   } finally {
     rmSync(folder, { recursive: true })
+  }
+})
+
+it('a card keeps its style in an app that forbids styles in a page, and changes nothing of the app', async (context) => {
+  if (!hasChromium()) {
+    expect(process.env['DRIVETRAIN_REQUIRE_TOOLS']).not.toBe('1')
+    console.log('outside tool skipped: chromium')
+    context.skip()
+  }
+  const card = cardOf(SKARNFELL_PLAN)
+  const fragment = renderHtml(card, { form: 'fragment' })
+  const files: Readonly<Record<string, readonly [type: string, text: string]>> = {
+    '/card.css': ['text/css', cardStyle(card)],
+    '/app': [
+      'text/html',
+      `<!doctype html><html lang="en"><head><title>App</title><link rel="stylesheet" href="/card.css"></head><body><h2 id="own">App</h2>${fragment}</body></html>`,
+    ],
+    '/page': ['text/html', renderHtml(card, { stylesheet: '/card.css' })],
+    '/inline': ['text/html', renderHtml(card)],
+  }
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox', '--disable-gpu'] })
+  try {
+    const page = await browser.newPage()
+    const errors: string[] = []
+    page.on('console', (message) => {
+      if (message.type() === 'error') errors.push(message.text())
+    })
+    await page.route('http://app.test/**', (route) => {
+      const [contentType = 'text/plain', body = ''] = files[new URL(route.request().url()).pathname] ?? []
+      const headers = { 'content-security-policy': "default-src 'none'; style-src 'self'" }
+      return route.fulfill({ status: body === '' ? 404 : 200, contentType, body, headers })
+    })
+    const colourOf = (selector: string) =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const read = (globalThis as unknown as { getComputedStyle: (at: unknown) => { color: string } })
+            .getComputedStyle
+          return read(element).color
+        })
+    const deep = 'rgb(11, 72, 81)'
+    for (const path of ['app', 'page']) {
+      await page.goto(`http://app.test/${path}`)
+      expect(await colourOf('.service-card h2')).toBe(deep)
+      await page.locator('.step input').first().check()
+      await page.locator('#record input[type=text]').first().fill('2031-10-06')
+      expect(await page.locator('.step input').first().isChecked()).toBe(true)
+    }
+    expect(errors).toEqual([])
+    await page.goto('http://app.test/app')
+    expect(await colourOf('#own')).toBe('rgb(0, 0, 0)')
+    await page.emulateMedia({ colorScheme: 'dark' })
+    expect(await colourOf('.service-card h2')).toBe('rgb(143, 211, 220)')
+    // The check can fail: a style in the page is refused.
+    await page.goto('http://app.test/inline')
+    expect(await colourOf('.service-card h2')).not.toBe(deep)
+    expect(errors.join()).toContain('style')
+  } finally {
+    await browser.close()
   }
 })

@@ -5,7 +5,7 @@ import { toHtml } from 'hast-util-to-html'
 import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderHtml } from '../../src/v1/card.js'
+import { cardModel, cardStyle, renderHtml } from '../../src/v1/card.js'
 import { cardOf } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
@@ -208,4 +208,30 @@ it('has the layouts of narrow screens for screens alone: paper in a print dialog
   )
   // Default margins only: a dialog may choose others.
   expect(html.match(/@page[^}]*\}|max-height/g)).toEqual(['@page service-card{margin:7mm}'])
+})
+
+describe('a card in an app with a strict content policy', () => {
+  it('names its stylesheet in place of a style, or is one element', () => {
+    const page = renderHtml(card, { stylesheet: '/a"b.css' })
+    expect(page).toContain('<link rel="stylesheet" href="/a&#x22;b.css">')
+    expect(page).toContain("style-src 'self'")
+    const fragment = renderHtml(card, { form: 'fragment' })
+    expect(fragment).toMatch(/^<div class="service-card full" lang="en" dir="ltr">.*<\/div>\n$/s)
+    for (const text of [page, fragment]) expect(text).not.toMatch(/<style|style=/)
+  })
+
+  it('has a stylesheet whose every rule is for the card alone', () => {
+    const rules = [...cardStyle(card).matchAll(/(?:^|[{}])\s*([^{}@]+)\{/g)].map(
+      ([, selectors = '']) => selectors,
+    )
+    expect(rules.length).toBeGreaterThan(100)
+    for (const selector of rules.flatMap((selectors) => selectors.split(',')))
+      expect(selector).toMatch(/^\.service-card/)
+  })
+
+  it('refuses another form and an unknown option', () => {
+    expect(() => renderHtml(card, { form: 'part' as never })).toThrow('options.form')
+    expect(() => renderHtml(card, { style: '' } as never)).toThrow('style')
+    expect(() => cardStyle({} as never)).toThrow(TypeError)
+  })
 })
