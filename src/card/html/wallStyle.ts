@@ -37,15 +37,15 @@ section#panels>h2{display:none}
 .oil{font-size:13pt;font-weight:700;line-height:1.1}
 .panel table{width:100%;border-collapse:collapse;margin-top:.8mm;font-variant-numeric:tabular-nums;table-layout:fixed}
 .panel thead th{font-weight:400;text-align:start;padding:0 1.5mm 0 0;line-height:1.1;vertical-align:bottom}
-.panel thead td:first-child{width:16%}
-.panel thead th:nth-child(2){width:18%}
-.panel thead th:nth-child(4){width:33.5%}
+.panel thead td:first-child{width:15%}
+.panel thead th:nth-child(2){width:19%}
+.panel thead th:nth-child(4){width:33%}
 .big .printed,.setting .big,.quantity,.small .also{white-space:nowrap}
 .big .gap{white-space:normal;font-size:10pt}
 .panel tbody{border-top:.3mm solid #000}
-.panel tbody th,.panel tbody td{text-align:start;vertical-align:top;padding:.5mm 1.5mm .4mm 0}
+.panel tbody th,.panel tbody td{text-align:start;vertical-align:top;padding:.5mm .8mm .4mm 0}
 .mark{font-size:15pt;font-weight:700;line-height:1}
-.big{font-size:13.5pt;font-weight:700;line-height:1.05}
+.big{font-size:13pt;font-weight:700;line-height:1.05}
 .small{line-height:1.1;font-weight:400}
 .setting .big{font-size:16.5pt}
 .panel td.setting{border:.8mm solid #000;padding-inline-start:1.2mm}
