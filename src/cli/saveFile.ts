@@ -103,8 +103,8 @@ interface Replacement {
 }
 
 /**
- * Writes the new text next to the file and renames it; returns false without a change if the file now has
- * another version.
+ * Writes the new text next to the file and renames it. If the file has changed since it was read, changes nothing
+ * and returns false.
  */
 async function replaceVersion({
   path,

@@ -8,8 +8,8 @@ export interface MeterChange extends MeterPoint {
 
 /**
  * Adds up the readings of a meter and its changes, which are sorted by day. A change comes before the readings
- * of later days, and before those of the same day that the old display could not show. If no reading follows, the change is the
- * newest reading.
+ * of later days, and before those of the same day that the old display could not show. If no reading follows, the change counts
+ * as the newest reading.
  */
 export function addUpReadings(state: MeterState, changes: readonly MeterChange[]): void {
   const { points } = state

@@ -16,7 +16,7 @@ export interface WrittenPlace {
   readonly full: JsonPointer
   /** The pointer as written: to the text, to the moved object, or to the object that omits the key. */
   readonly path: JsonPointer
-  /** The parts of a string. */
+  /** The parts of a text in short notation, by position. */
   readonly parts?: readonly TextPart[]
   /** The object was moved whole: pointers below it keep their ends. */
   readonly moved?: true

@@ -16,7 +16,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * e·M. The true band decides only between `fits` and `fits with care`.
  *
  * @param wrench - as in a toolbox; a number means its shortest decimal, so that comparisons are exact. Values
- *   0 to 1e9, percents above 0 and below 100
+ *   must be from 0 to 1e9, percentages above 0 and below 100
  * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque is
  *   used
  * @param options - `iso6789` is required; `tolerancePercent` is a tolerance for nominals without one, and the

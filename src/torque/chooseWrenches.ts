@@ -82,7 +82,7 @@ function judgeWrenches(
   })
 }
 
-/** Prefers `fits` to `fits with care`, then no drive adaptor, then the order of the toolbox. */
+/** Prefers `fits` to `fits with care`, then a wrench without a drive adaptor, then the first in the toolbox. */
 function chooseBestTool(judged: readonly JudgedWrench[], set: number): UsableWrench | undefined {
   const coveringTools = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(coversTask)
   const rank = ({ fit, through }: JudgedWrench) =>

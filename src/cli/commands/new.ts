@@ -21,7 +21,7 @@ const KINDS = {
   stock: 'stock',
 } as const
 
-/** The blank sheet: used for a log without --sheet. */
+/** A log without --sheet is made for this blank sheet. */
 const BLANK_SHEET: LogSheet = {
   id: 'my-machine',
   revision: '1',

@@ -230,6 +230,6 @@ export const lineTexts: readonly LineText[] = [
         " If one weeps, replace its seal. Do not turn it past the manual's figure.",
       ].join(''),
     short: (...steps) =>
-      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${writeLeakPlaces(selectLeakChecks(steps))}; if it weeps, a new seal, no more torque`,
+      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; leak check' : 'Leak check'}${writeLeakPlaces(selectLeakChecks(steps))}; if it weeps, a new seal, no more torque`,
   },
 ]

@@ -77,7 +77,7 @@ const REASON_TEXTS: Readonly<Record<string, string>> = {
   'quantity/ratio-of-units': ' This unit is a ratio; torque is force times length.',
   'quantity/unit-in-wrong-case': ' Upper and lower case change what this unit means.',
   'quantity/mass-unit-for-force': ' This is a unit of mass, not of force.',
-  'quantity/unit-of-other-measure': ' This is a unit of another measure.',
+  'quantity/unit-of-other-measure': ' This unit is for another kind of quantity.',
   'quantity/unit-is-missing': ' The unit is missing.',
   'quantity/unit-is-unknown': ' The unit is unknown.',
   'quantity/decimal-mark-is-unclear':

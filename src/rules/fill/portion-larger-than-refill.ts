@@ -4,7 +4,7 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A portion of shared oil larger than the owner's whole refill, although it is part of that refill. The unit
  * is wrong, or the dry fill was used.
- * Judges: In every gearcase with a shared oil space, `oilSpace/portion` and the
+ * Judges: `oilSpace/portion` of every gearcase with a shared oil space, against the
  * `oilSpace/fill/drainAndRefill` of the gearcase that `with` names. Finds a low volume of the portion above
  * the high volume of the refill.
  * Place: the portion; the refill of an override that sets only the refill
