@@ -52,9 +52,9 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
   const words = { ...COMMON_SYNTAX, ...SQL_SYNTAX[dialect] }
-  const { realType, floor, ceil, daysBetween, addPeriod } = words
+  const { doubleType, floor, ceil, daysBetween, addPeriod } = words
   const today = words.date(date)
-  const writeNumber = (value: number): string => `CAST(${value} AS ${realType})`
+  const writeNumber = (value: number): string => `CAST(${value} AS ${doubleType})`
   const writeColumn = (field: DueRowField): string => {
     const customName = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = customName ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
@@ -66,14 +66,14 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const roundHalfUp = (product: string, halfExpression: string): string =>
     `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${halfExpression} THEN 1 ELSE 0 END)`
   const writeHours = (field: DueRowField): string => {
-    const product = `(CAST(${writeColumn(field)} AS ${realType}) * ${writeNumber(1000)})`
+    const product = `(CAST(${writeColumn(field)} AS ${doubleType}) * ${writeNumber(1000)})`
     return roundHalfUp(product, `${writeNumber(0.5)} - ${product} * ${writeNumber(PRODUCT_ERROR)}`)
   }
   const writeDistance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
     (field: DueRowField): string => {
       const perUnit = `CASE ${writeColumn(unitField)} WHEN 'km' THEN ${writeNumber(countsPerUnit('km'))} WHEN 'mi' THEN ${writeNumber(countsPerUnit('mi'))} END`
-      return roundHalfUp(`(CAST(${writeColumn(field)} AS ${realType}) * ${perUnit})`, writeNumber(0.5))
+      return roundHalfUp(`(CAST(${writeColumn(field)} AS ${doubleType}) * ${perUnit})`, writeNumber(0.5))
     }
   const writeMeterRank = (meter: {
     readonly interval: string
@@ -160,7 +160,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${realType}) * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
+      : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${doubleType}) * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
   const periodRank = `CASE WHEN ${writeColumn('everyMonths')} IS NULL AND ${writeColumn('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
     WHEN ${words.isPastCalendar(dueOn)} THEN 2

@@ -4,7 +4,7 @@ export type SqlDialect = 'postgresql' | 'duckdb' | 'sqlite'
 
 /** The syntax that differs between databases. */
 export interface SqlSyntax {
-  readonly realType: string
+  readonly doubleType: string
   readonly smallestOf: string
   /** Quotes any column name. */
   readonly quoteName: (name: string) => string
@@ -24,7 +24,7 @@ const castToInteger = (number: string): string => `CAST(${number} AS integer)`
  * The syntax of most dialects. {@link dueSql} merges the tables: a table merged here would be in every
  * bundle.
  */
-export const COMMON_SYNTAX: Omit<SqlSyntax, 'realType' | 'addPeriod'> = {
+export const COMMON_SYNTAX: Omit<SqlSyntax, 'doubleType' | 'addPeriod'> = {
   smallestOf: 'least',
   quoteName: (name) => `"${name.replaceAll('"', '""')}"`,
   date,
@@ -35,22 +35,22 @@ export const COMMON_SYNTAX: Omit<SqlSyntax, 'realType' | 'addPeriod'> = {
 }
 
 export const SQL_SYNTAX: Readonly<
-  Record<SqlDialect, Pick<SqlSyntax, 'realType' | 'addPeriod'> & Partial<SqlSyntax>>
+  Record<SqlDialect, Pick<SqlSyntax, 'doubleType' | 'addPeriod'> & Partial<SqlSyntax>>
 > = {
   postgresql: {
-    realType: 'double precision',
+    doubleType: 'double precision',
     addPeriod: (day, months, days) =>
       `CAST(${day} + make_interval(months => ${castToInteger(months)}, days => ${castToInteger(days)}) AS date)`,
   },
   duckdb: {
-    realType: 'double',
+    doubleType: 'double',
     addPeriod: (day, months, days) =>
       `CAST(${day} + to_months(${castToInteger(months)}) + to_days(${castToInteger(days)}) AS date)`,
   },
   // Dates are text. Some builds have no floor and ceil. Months are added to the first day of the month, and
   // the result is limited to the last day of its month.
   sqlite: {
-    realType: 'real',
+    doubleType: 'real',
     smallestOf: 'min',
     // In double quotes, an unknown column would be read as text.
     quoteName: (name) => `\`${name.replaceAll('`', '``')}\``,

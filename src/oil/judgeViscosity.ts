@@ -29,13 +29,13 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
   )
   if (labelComparison !== undefined && !labelComparison.inside) {
     const params = { ...labelComparison.reason.params, grade: label.value.name }
-    return askMaker([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
+    return makeAskVerdict([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
   }
   if (label.value.system !== required.value.system) {
     const measuredFit = judgeMeasuredViscosity(bands, offered)
     const names = { permitted: required.value.name, offered: label.value.name }
     const systemsReason = oilReason('oil/systems-differ', names)
-    if (measuredFit === undefined) return askMaker([...reasons, systemsReason])
+    if (measuredFit === undefined) return makeAskVerdict([...reasons, systemsReason])
     return {
       verdict: measuredFit.inside ? 'ask' : 'no',
       reasons: [...reasons, systemsReason, measuredFit.reason],
@@ -56,18 +56,18 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
       label.summer !== undefined &&
       bands.some((band) => labelBands.some((other) => bandsOverlap(band, other)))
     return isRenamed && required.system === 'SAE J306'
-      ? askMaker([oilReason('oil/grade-renamed', { ...names, system: required.system })])
+      ? makeAskVerdict([oilReason('oil/grade-renamed', { ...names, system: required.system })])
       : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
   // a plain 80W is not much thicker than a 90 when hot
   if (required.summer === undefined && required.system === 'SAE J306' && Number(label.summer) > 90)
-    return askMaker([oilReason('oil/hot-grade-thicker', names)])
+    return makeAskVerdict([oilReason('oil/hot-grade-thicker', names)])
   if (required.winter === undefined || required.winter === label.winter)
     return { verdict: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
   if (label.winter === undefined)
     return { verdict: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
   return Number.parseInt(label.winter, 10) < Number.parseInt(required.winter, 10)
-    ? askMaker([oilReason('oil/winter-grade-colder', names)])
+    ? makeAskVerdict([oilReason('oil/winter-grade-colder', names)])
     : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
 }
 
@@ -109,7 +109,7 @@ function bandsOverlap(first: GradeBand, second: GradeBand): boolean {
   return first.min.value < findUpperLimit(second) && second.min.value < findUpperLimit(first)
 }
 
-function askMaker(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {
+function makeAskVerdict(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {
   return { verdict: 'ask', reasons }
 }
 
@@ -119,5 +119,5 @@ function reportUnknownGrade(
   findings: readonly { params: { known?: unknown } }[],
 ): JudgedAspect {
   const known = findings.flatMap(({ params }) => params.known as string[])
-  return askMaker([oilReason('oil/grade-not-known', { grade: grade.slice(0, 40), system, known })])
+  return makeAskVerdict([oilReason('oil/grade-not-known', { grade: grade.slice(0, 40), system, known })])
 }

@@ -11,7 +11,7 @@ import {
 } from '../spec/index.js'
 import { type ChosenRamps, chooseRamps } from './build/chooseRamps.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
-import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './build/phases.js'
+import { chooseCheckPhase, isRechecked, needsRaising, type RampPosition } from './build/phases.js'
 import { makeWriter } from './build/writer.js'
 import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
@@ -155,7 +155,7 @@ function findObstacles(
       addFinding('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
   } else if (!hasLevelCheck)
     addFinding('procedure/no-level-opening', chooseSeverity('warning'), '/oilSpace/fill/method')
-  if (!isRaised(job)) {
+  if (!needsRaising(job)) {
     if (hasLevelCheck && fill?.level?.attitude === 'level on stands')
       addFinding('procedure/no-supports', 'error', '/access')
     const turningOpening = job.emptiedInstances

@@ -11,7 +11,7 @@ import type { PlannedDue } from './visitPlan.js'
 
 /** The content of a visit: the services with their due lines, the chosen ones, and the procedure. */
 interface ChosenVisit {
-  readonly dueServices: readonly ServiceDue[]
+  readonly serviceLines: readonly ServiceDue[]
   readonly due: readonly PlannedDue[]
   /** Each one has its pointer into the plan's `due`. */
   readonly chosen: readonly (ServiceDue & { readonly due: JsonPointer })[]
@@ -30,39 +30,42 @@ export function chooseVisit(
   const { sheet, log, today, procedure: ownProcedure } = facts
   const mismatches = findMismatches(sheet, log, services, ownProcedure)
   if (mismatches.length > 0) return { ok: false, findings: mismatches }
-  const dueServices = listDue({ sheet, log, today }, dueOptions)
-  const workChoices = chooseWork(sheet, dueServices, ownProcedure?.services ?? services).map((work, place) =>
-    ownProcedure === undefined || includesService(ownProcedure, dueServices[place]) ? work : { taken: false },
+  const serviceLines = listDue({ sheet, log, today }, dueOptions)
+  const workChoices = chooseWork(sheet, serviceLines, ownProcedure?.services ?? services).map(
+    (work, place) =>
+      ownProcedure === undefined || includesService(ownProcedure, serviceLines[place])
+        ? work
+        : { taken: false },
   )
-  const chosen = dueServices.flatMap((line, place) =>
+  const chosen = serviceLines.flatMap((line, place) =>
     workChoices[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
   )
-  const due = dueServices.map(({ gearcase: _gearcase, ...line }, place) => ({
+  const due = serviceLines.map(({ gearcase: _gearcase, ...line }, place) => ({
     ...line,
     taken: false,
     ...workChoices[place],
   }))
   const procedureResult = chooseProcedure(
     { ...facts, log: resolveLog(log, sheet).log },
-    dueServices,
+    serviceLines,
     chosen,
     raiseOn,
   )
   if (!procedureResult.ok) return procedureResult
-  const value = dropUndefined({ dueServices, due, chosen, procedure: procedureResult.value })
+  const value = dropUndefined({ serviceLines, due, chosen, procedure: procedureResult.value })
   return { ok: true, value, findings: procedureResult.findings }
 }
 
 /** The procedure of a visit: the writer's, checked for this machine, or one built for the chosen services. */
 function chooseProcedure(
   facts: VisitFacts,
-  dueServices: readonly ServiceDue[],
+  serviceLines: readonly ServiceDue[],
   chosen: readonly ServiceDue[],
   raiseOn = chooseRaising(facts),
 ): Result<ProcedureDocument | undefined, ProcedureCodes> {
   const { sheet, log, procedure } = facts
   const { identity } = log
-  const events = listUnservicedEvents(facts, dueServices)
+  const events = listUnservicedEvents(facts, serviceLines)
   if (procedure !== undefined) {
     const findings = validateProcedure({ ...procedure, identity, events }, sheet)
     return procedure.sheet.id === sheet.id
@@ -80,10 +83,10 @@ function chooseProcedure(
 /** Events after which the oil of an affected gearcase was not changed. */
 function listUnservicedEvents(
   { sheet, log, today }: VisitFacts,
-  dueServices: readonly ServiceDue[],
+  serviceLines: readonly ServiceDue[],
 ): readonly MachineEventKind[] {
   const changedGearcases = new Set(
-    dueServices.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])),
+    serviceLines.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])),
   )
   const isChangedSince = (gearcase: Id, since: DateText) =>
     log.records.some(

@@ -94,7 +94,7 @@ export function planOil(
       ...(splitVolumes && { perInstance: splitVolumes.oil.each, needed: splitVolumes.oil.all }),
       ...(splitVolumes && (isPartOfRefill || isShare) && { measure: splitVolumes.oil.each }),
       ...(splitVolumes &&
-        oilSpace.fill.method.kind !== 'by quantity' && { stopAt: addTenth(splitVolumes.oil) }),
+        oilSpace.fill.method.kind !== 'by quantity' && { stopAt: calculateStopVolume(splitVolumes.oil) }),
       choice: name,
       ...describeAdditive(choice, figure, oilsPath, splitVolumes, procedure.steps),
     }
@@ -201,7 +201,7 @@ function describeAdditive(
 }
 
 /** The volume at which to stop: more means that old oil stayed in, or that the machine is not level. */
-function addTenth({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
+function calculateStopVolume({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
   return findNearestQuantity(multiply(exactEach, divide(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 

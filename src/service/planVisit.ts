@@ -63,7 +63,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const { sheet, stock, today, ambient, faults = [] } = facts
   const visitChoice = chooseVisit(facts, options)
   if (!visitChoice.ok) return visitChoice
-  const { dueServices, due, chosen, procedure = { steps: [] } } = visitChoice.value
+  const { serviceLines, due, chosen, procedure = { steps: [] } } = visitChoice.value
   const { log } = resolveLog(facts.log, sheet)
   const countedFacts = { ...facts, log }
   const checkedToolbox = facts.toolbox && excludeReversedWrenches(facts.toolbox)
@@ -112,7 +112,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const findings = [
     ...(checkedToolbox?.findings ?? []),
     ...reportVisit(visit, countedFacts, options.due, machine, due, tighteningPlan, tools),
-    ...reportServicesNotOnMachine(sheet, options.services, dueServices),
+    ...reportServicesNotOnMachine(sheet, options.services, serviceLines),
     ...visitChoice.findings,
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tighteningPlan.wrenches.use, today)),
@@ -150,7 +150,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     waits: waits.waits,
     consumables: [
       ...consumables,
-      ...planSamples(visit, countedFacts, dueServices),
+      ...planSamples(visit, countedFacts, serviceLines),
       ...listSheetSupplies(sheet, chosen, consumables),
     ],
     cautions: [
@@ -192,12 +192,12 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
 function reportServicesNotOnMachine(
   sheet: SpecSheet,
   services: VisitOptions['services'],
-  dueServices: readonly ServiceDue[],
+  serviceLines: readonly ServiceDue[],
 ): readonly Finding<ServiceCodes>[] {
   if (services === 'due') return []
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   return [...new Set(services)]
-    .filter((service) => !dueServices.some((line) => line.service === service))
+    .filter((service) => !serviceLines.some((line) => line.service === service))
     .map((service) =>
       serviceFinding('service/service-not-on-machine', 'warning', document, `/services/${service}`, {
         service: sheet.services[service]?.name ?? service,

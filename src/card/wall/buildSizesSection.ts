@@ -14,7 +14,7 @@ type Shape = Extract<CardDrawing, { kind: 'true sizes' }>['shapes'][number]
 export function buildSizesSection(context: WallContext): CardSection {
   const { facts, wall, catalogue } = context
   const described = facts.sizes
-    .map((size, place) => describe(context, size, `/sizes/${place}`))
+    .map((size, place) => buildSize(context, size, `/sizes/${place}`))
     .toSorted((one, other) => Number(one.shape.kind === 'hexagon') - Number(other.shape.kind === 'hexagon'))
   const label = `${wall.labels.checkLine} ${showQuantity(CHECK_LINE, catalogue.marks)}`
   return {
@@ -38,7 +38,7 @@ export function buildSizesSection(context: WallContext): CardSection {
   }
 }
 
-function describe(context: WallContext, size: WallSize, pointer: string): { shape: Shape; line: Line } {
+function buildSize(context: WallContext, size: WallSize, pointer: string): { shape: Shape; line: Line } {
   const { wall } = context
   const marks = joinLines(
     size.parts.map(({ path }) => writeMark(context, path)),

@@ -5,7 +5,7 @@ import { findWheelMark, type IndexedSheet } from '../layout.js'
 import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { isTilted } from '../needs/securing.js'
-import { chooseCheckPhase, isRaised, isRechecked, type RampPosition } from './phases.js'
+import { chooseCheckPhase, isRechecked, needsRaising, type RampPosition } from './phases.js'
 
 /** The ramps of a visit. */
 export interface ChosenRamps {
@@ -31,7 +31,7 @@ export function chooseRamps(
   jobs: readonly OilJob[],
   mustNotRun: boolean,
 ): ChosenRamps {
-  const raised = jobs.filter(isRaised)
+  const raised = jobs.filter(needsRaising)
   const supports = raised.flatMap(({ emptiedInstances }) =>
     emptiedInstances.flatMap(({ gearcase }) => gearcase.supports),
   )
@@ -130,7 +130,7 @@ function findJobObstacle(
   const isShared = jobs.some(
     (other) =>
       other !== job &&
-      (!isRaised(other) || isCheckedOnGround(other)) &&
+      (!needsRaising(other) || isCheckedOnGround(other)) &&
       other.emptiedInstances.some(({ gearcase }) => gearcase.shields.some((id) => shields.includes(id))),
   )
   return hasGuard && ((isMachineTilted && hasLevelCheck) || isShared) ? 'guard is off' : undefined

@@ -4,14 +4,14 @@ import type { GearcaseInstance, GearcaseLayout, ShieldLayout } from '../layout.j
 import { findWheelMark, makeInstanceKey } from '../layout.js'
 import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { listNotChecked } from '../needs/closing.js'
-import { listUnsecured } from '../needs/securing.js'
+import { draftSecuring } from '../needs/securing.js'
 import { getGearcaseState } from '../stepContext.js'
 import {
   chooseCheckPhase,
   chooseDrainPhase,
   chooseFillPhase,
-  isRaised,
   isRechecked,
+  needsRaising,
   needsWheelTurned,
   type Phase,
 } from './phases.js'
@@ -97,7 +97,7 @@ function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
 
 function writeSecuring(writer: Writer, when: SecuredItem['when']): void {
   const { indexedSheet } = writer.context
-  for (const step of listUnsecured({ indexedSheet, state: writer.state }, when))
+  for (const step of draftSecuring({ indexedSheet, state: writer.state }, when))
     writeStep(writer, step.do, step.on)
 }
 
@@ -285,5 +285,5 @@ function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayo
   const jobsBehindShield = jobs.filter(({ emptiedInstances }) =>
     emptiedInstances.some(({ gearcase }) => gearcase.shields.includes(id)),
   )
-  return jobsBehindShield.some(isRaised) && !jobsBehindShield.some(isRechecked)
+  return jobsBehindShield.some(needsRaising) && !jobsBehindShield.some(isRechecked)
 }

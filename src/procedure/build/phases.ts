@@ -3,12 +3,12 @@ import { includesLevelCheck, type OilJob } from '../listJobs.js'
 
 export type Phase = 'before the lift' | 'on stands' | 'after the lift'
 
-export function isRaised(job: OilJob): boolean {
+export function needsRaising(job: OilJob): boolean {
   return job.emptiedInstances.some(({ gearcase }) => gearcase.supports.length > 0)
 }
 
 export function chooseDrainPhase(job: OilJob): Phase {
-  return isRaised(job) ? 'on stands' : 'before the lift'
+  return needsRaising(job) ? 'on stands' : 'before the lift'
 }
 
 /** The position of a machine on ramps; undefined if it is raised on stands. */
@@ -17,7 +17,7 @@ export type RampPosition = 'tilted' | 'level' | undefined
 /** The phase of filling: raised, unless the level is read on the wheels or the machine is tilted on ramps. */
 export function chooseFillPhase(job: OilJob, onRamps: RampPosition): Phase {
   const owner = job.owner.gearcase
-  if (!isRaised(job)) return 'before the lift'
+  if (!needsRaising(job)) return 'before the lift'
   const isOffStands = onRamps === undefined && owner.fill?.level?.attitude === 'level on its wheels'
   const isMoved = isOffStands || onRamps === 'tilted'
   return includesLevelCheck(owner, 'change') && isMoved ? 'after the lift' : 'on stands'
@@ -36,7 +36,7 @@ export function chooseCheckPhase(job: OilJob, onRamps: RampPosition): Phase {
 
 export function needsWheelTurned(job: OilJob): boolean {
   const level = job.owner.gearcase.levelOpening
-  return isRaised(job) && level !== undefined && findWheelMark(level, 'level') !== undefined
+  return needsRaising(job) && level !== undefined && findWheelMark(level, 'level') !== undefined
 }
 
 export function isRechecked(job: OilJob): boolean {

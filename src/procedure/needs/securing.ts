@@ -27,8 +27,8 @@ export const SECURING_NEEDS = {
       return axlesOnGround.some((axle) => chocked.includes(axle)) || axlesOnGround.map(draftChocking)
     return chocked.length > 0 || [{ do: 'chock the wheels' }]
   },
-  'machine-not-secured': (context) => trueIfEmpty(listUnsecured(context, 'before work')),
-  'machine-not-secured-for-run': (context) => trueIfEmpty(listUnsecured(context, 'before a run')),
+  'machine-not-secured': (context) => trueIfEmpty(draftSecuring(context, 'before work')),
+  'machine-not-secured-for-run': (context) => trueIfEmpty(draftSecuring(context, 'before a run')),
   'chocks-or-pan-in-place': ({ state }) =>
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
@@ -177,7 +177,7 @@ function listSupportsOffRamps(
 }
 
 /** Steps that secure the items that are not secured. */
-export function listUnsecured(
+export function draftSecuring(
   { indexedSheet, state }: Pick<StepContext, 'indexedSheet' | 'state'>,
   when: SecuredItem['when'],
 ): readonly StepDraft[] {
