@@ -23,7 +23,7 @@ export function drawScale(
   const toX = (value: number) => roundOff(MARGIN + ((value - lowest) / (highest - lowest)) * width)
   const labels = placeLabels(settings.map(({ label, value }) => ({ label, x: toX(value) })))
   const rows = Math.max(1, ...labels.map(({ row }) => row + 1))
-  const base = 4.2 * rows + 7.5
+  const base = 4.2 * rows + 6
   const labelled = chooseLabelled(steps, graduation, width)
   const marks = Array.from({ length: steps + 1 }, (_step, place) => {
     const value = Number((lowest + place * graduation).toPrecision(9))
@@ -36,7 +36,7 @@ export function drawScale(
   })
   return createElement(
     'svg.drawing.scale',
-    inMillimetres(WIDTH, base + 5),
+    inMillimetres(WIDTH, base + 4.4),
     createTag('title', meaning),
     drawLine(MARGIN, base, WIDTH - MARGIN, base, 0.5),
     marks,

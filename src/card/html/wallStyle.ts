@@ -18,16 +18,16 @@ dl.large dt{font-size:9.5pt}
 dl.other{grid-column:1/-1;font-size:9.5pt;line-height:1.2}
 dl.other div{display:inline;margin-inline-end:3mm}
 .authority{font-size:9.5pt;margin:.8mm 0}
-h2{font-size:11pt;line-height:1.15;border-bottom:.3mm solid #000;margin:1.6mm 0 1mm;break-after:avoid}
+h2{font-size:11pt;line-height:1.15;border-bottom:.3mm solid #000;margin:1.1mm 0 .6mm;break-after:avoid}
 section#panels>h2{display:none}
-.cautions{display:flex;gap:3mm;align-items:center;border:.6mm solid #000;padding:.8mm 2.5mm;font-size:11pt;line-height:1.18}
+.cautions{display:flex;gap:3mm;align-items:center;border:.6mm solid #000;padding:.4mm 2.5mm;font-size:10.5pt;line-height:1.18}
 .cautions p:first-child{font-weight:700}
 .sign-caution{width:9mm;height:8mm;flex:none}
 #wallMissing ul{columns:2;column-gap:6mm}
 #wallMissing li::before{content:"• "}
 .gap{font-weight:700;text-decoration:underline dashed;text-underline-offset:.5mm}
-#panels>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,88mm),1fr));gap:2.5mm;margin-top:1.6mm}
-.panel{border:.5mm solid #000;border-radius:2mm;padding:1.2mm 2.2mm 1mm;break-inside:avoid}
+#panels>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,88mm),1fr));gap:2mm;margin-top:1.2mm}
+.panel{border:.5mm solid #000;border-radius:2mm;padding:1mm 1.6mm .8mm;break-inside:avoid}
 .panel:only-child{grid-column:1/-1}
 .panel-head{display:flex;justify-content:space-between;align-items:baseline;gap:2mm;border-bottom:.3mm solid #000;padding-bottom:.5mm}
 .panel h3{font-size:14pt;line-height:1.1}
@@ -53,7 +53,7 @@ section#panels>h2{display:none}
 .note{line-height:1.18}
 strong,.strong{font-weight:700}
 ol.numbered{columns:2;column-gap:6mm;counter-reset:line;font-size:11pt;line-height:1.16}
-ol.numbered>li{counter-increment:line;display:flex;gap:2mm;break-inside:avoid;padding-bottom:.7mm}
+ol.numbered>li{counter-increment:line;display:flex;gap:2mm;break-inside:avoid;padding-bottom:.4mm}
 ol.numbered>li::before{content:counter(line);font-size:15pt;font-weight:700;line-height:1;min-width:6mm;text-align:end}
 figure{break-inside:avoid}
 figcaption{font-weight:700;line-height:1.15}
