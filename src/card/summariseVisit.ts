@@ -5,7 +5,16 @@ import { buildTighteningSection } from './buildTighteningSection.js'
 import { type CardContext, writeQuantity } from './cardContext.js'
 import { cardModel, type PlannedVisit } from './cardModel.js'
 import type { CardCell, CardPart, CardTable, Line } from './cardParts.js'
-import { addLabel, capitalise, dropEmptyLines, joinLines, joinSpans, quoteText, writeWords } from './spans.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmptyLines,
+  joinLines,
+  joinSpans,
+  quoteOptionalText,
+  quoteText,
+  writeWords,
+} from './spans.js'
 import { writeSeal } from './writeFigure.js'
 
 /** Missing facts that the summary names; the others are counted. */
@@ -27,6 +36,7 @@ export function summariseVisit(planned: PlannedVisit, catalogue: Catalogue): str
   const lines: Line[] = [
     joinLines([card.machine, ...card.variant.lines.slice(0, 1), quoteText(plan.today, '/today')], ', '),
     ...cautions,
+    addLabel(labels.ownSteps, quoteOptionalText(plan.procedure?.name, '/procedure/name')),
     ...buildDueSection(context).parts.flatMap(writeDue),
     ...oils.map(({ line }) => addLabel(labels.oil, line)),
     addLabel(

@@ -140,7 +140,10 @@ export const rulesTexts: Texts<RuleCodes> = {
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)} differ by more than a tenth. The shorter one decides.`,
   'quantity/second-unit-disagrees': (params, say) =>
-    say.reason({ code: `quantity/printed-figures-${params.how}`, params }),
+    say.reason({
+      code: `quantity/printed-figures-${params.how === 'miss' ? 'differ-slightly' : params.how}`,
+      params,
+    }),
   'quantity/second-unit-slip': (params, say) => say.reason({ code: 'quantity/printed-figures-slip', params }),
   'quantity/distance-converted-wrong-way': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)}: a distance in miles is the smaller number, so it was converted the wrong way. Check the manual; the shorter one decides.`,
