@@ -7,7 +7,7 @@ import type { Figure, Unit } from './unit.js'
 export interface ConvertedFigure {
   /** All digits if their number is finite, otherwise the first 34 significant digits, rounded to nearest. */
   readonly digits: string
-  readonly hasFiniteDigits: boolean
+  readonly terminates: boolean
 }
 
 const MAX_DIGITS = 34
@@ -24,12 +24,12 @@ export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFi
   const reducedFraction = { n: value.n / commonDivisor, d: value.d / commonDivisor }
   const decimals = countFractionDecimals(reducedFraction.d)
   if (decimals !== undefined)
-    return { digits: trimZeros(formatExact(reducedFraction, decimals)), hasFiniteDigits: true }
+    return { digits: trimZeros(formatExact(reducedFraction, decimals)), terminates: true }
   const size = String(reducedFraction.n / reducedFraction.d).replace('-', '')
   let places = size === '0' ? MAX_DIGITS : MAX_DIGITS - size.length
   // below one, the zeros after the point are not significant
   while (size === '0' && countDigits(reducedFraction, places) < MAX_DIGITS) places += 1
-  return { digits: trimZeros(formatExact(reducedFraction, places)), hasFiniteDigits: false }
+  return { digits: trimZeros(formatExact(reducedFraction, places)), terminates: false }
 }
 
 function countDigits(value: Exact, places: number): number {

@@ -30,7 +30,7 @@ test('a text that cannot be read is printed with the place under it, and what to
     '    ^^^^^',
     '    write: 700 mL',
     '    spec/bad-notation at /gearcases/rear/oilSpace/fill',
-    'a.yaml:12:7: error: Expected a torque such as "30 N·m", found "22 lb". This is a unit of another measure.',
+    'a.yaml:12:7: error: Expected a torque such as "30 N·m", found "22 lb". This unit is for another kind of quantity.',
     '    30 N·m (3.1 kgf·m, 22 lb), dry',
     `    ${' '.repeat(19)}^^^^^`,
     '    write a plug and its torque, such as',

@@ -247,7 +247,7 @@ describe('--tolerance', () => {
     return JSON.stringify({ ...toolbox, wrenches: { inch: { ...wrench, drive: '1/2 in', scales } } })
   }
   const plan = (graduation: number, ...more: readonly string[]) =>
-    run(['plan', ...FILES, ...VISIT, ...more], {
+    run(['plan', '--full', ...FILES, ...VISIT, ...more], {
       [`${KVIST}/sheet.yaml`]: JSON.stringify(sheet),
       [`${KVIST}/toolbox.yaml`]: box(graduation),
     })

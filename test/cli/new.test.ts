@@ -43,7 +43,8 @@ describe('a blank document', () => {
       for (const words of [[], ['--service', 'gear-oil-change']]) {
         const { code, out } = await run(['plan', ...Object.keys(files), ...words], files)
         expect(code).toBe(0)
-        for (const id of ids) expect(out.toLowerCase()).toContain(id.replaceAll('-', ' '))
+        for (const id of ids)
+          expect(out.toLowerCase().replaceAll(/\s+/g, ' ')).toContain(id.replaceAll('-', ' '))
       }
     },
   )

@@ -31,7 +31,7 @@ async function run(...words: readonly string[]) {
 
 describe('own times', () => {
   it('few visits: the plan keeps the estimate and says so', async () => {
-    const { out } = await run('plan', 'set', '--level', 'error')
+    const { out } = await run('plan', 'set', '--full', '--level', 'error')
     expect(out).toMatch(
       /Working time: .*our estimate.* 2 visits with the same work on record; from 3 visits on/,
     )
@@ -41,7 +41,7 @@ describe('own times', () => {
     const options = ['--times-from', 'other', '--labour-rate', '65 EUR', '--level', 'error']
     const expected =
       /Working time: 1 h 30 min \(from your records.*Median of 3 visits with the same work, 70 to 95 min.*Labour: 97\.5 EUR at 65 EUR an hour/
-    expect((await run('plan', 'set', ...options)).out).toMatch(expected)
+    expect((await run('plan', 'set', '--full', ...options)).out).toMatch(expected)
     const { written } = await run('card', 'set', '--out', 'cards', ...options)
     const text = [...written].find(([path]) => path.endsWith('.txt'))?.[1] ?? ''
     expect(text.replaceAll(/[\u00a0\s]+/g, ' ')).toMatch(expected)

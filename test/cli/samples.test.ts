@@ -56,7 +56,7 @@ describe('oil samples', () => {
   })
 
   it('are taken at this visit with --sample, if the gearcase is there', async () => {
-    const words = ['plan', 'log.yaml', SHEET, '--service', 'gear-oil-change']
+    const words = ['plan', '--full', 'log.yaml', SHEET, '--service', 'gear-oil-change']
     expect((await run(LOG, ...words, '--sample', 'rear')).out).toContain(
       'Label of the sample: Station 2, rear',
     )

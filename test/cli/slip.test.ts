@@ -88,7 +88,7 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
     [[...FILES, '--out', 'slip'], /expected a name that ends in \.txt, \.md, \.html or \.json/],
     [[...FILES, '--out', 'slip.toString'], /expected a name that ends in/],
     [[...FILES, '--out', 'slip.md', '--format', 'html'], /cannot be used with --format html/],
-    [[...FILES, '--record', 'nowhere'], /no such record; its latest are station-2-first, /],
+    [[...FILES, '--record', 'nowhere'], /no such record; its latest records are station-2-first, /],
     [[...FILES, '--record', '__proto__'], /no such record/],
     [[...FILES, '--machine', 'x'], /no log with the id x/],
     [['examples/acre-26'], /found 3 logs: choose one with --machine/],

@@ -19,6 +19,7 @@ describe('the words of a command line', () => {
       today: memoryIo().today(),
       services: 'due',
       samples: [],
+      paper: 'visit',
       due: {
         soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
         staleAfter: { days: 30 },
@@ -93,6 +94,7 @@ describe('the words of a command line', () => {
       machine: 'm',
       services: ['s', 't'],
       samples: ['front'],
+      paper: 'visit',
       due: { soon: { hours: 1.5, distance: { value: 2, unit: 'km' }, days: 0 }, staleAfter: { days: 7 } },
       severity: 'severe',
       period: { from: '2020-01-01', to: '2020-02-29' },

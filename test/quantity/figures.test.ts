@@ -70,7 +70,7 @@ describe('convertFigure', () => {
 
   it('gives exact digits where they end, else 34 significant ones, rounded', () => {
     law(1000, fc.constantFrom(...allPairs(() => true)), anyFigure(9, 6), ([from, to], figure) => {
-      const { digits, hasFiniteDigits: terminates } = convertFigure(figure, from, to)
+      const { digits, terminates } = convertFigure(figure, from, to)
       const [n, d] = exactResult(exactDecimal(figure), from, to)
       const [a, b] = exactDecimal(digits)
       if (terminates) {
