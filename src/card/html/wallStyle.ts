@@ -41,7 +41,7 @@ section#panels>h2{display:none}
 .panel thead th:nth-child(2){width:19%}
 .panel thead th:nth-child(4){width:33%}
 .big .printed,.setting .big,.quantity,.small .also{white-space:nowrap}
-.big .gap{white-space:normal;font-size:10pt}
+.big .gap,.quantity .gap{white-space:normal;font-size:10pt}
 .panel tbody{border-top:.3mm solid #000}
 .panel tbody th,.panel tbody td{text-align:start;vertical-align:top;padding:.5mm .8mm .4mm 0}
 .mark{font-size:15pt;font-weight:700;line-height:1}
