@@ -257,7 +257,7 @@ describe('a save that fails', () => {
   })
 })
 
-/** 10 kills or pairs in `npm test`, 200 in the long run. */
+/** 10 kills or pairs in `npm test`, 120 in the long run, 200 with `DRIVETRAIN_LAW_TIMES=10`. */
 const KILLS = cases(20)
 
 describe('writers that die', () => {

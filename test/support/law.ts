@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 
 /**
- * The share of its cases that each law draws: half in `npm test`, which must stay quick; ten times in
- * `npm run test:all` and `npm run test:laws`.
+ * The share of its cases that each law draws: half in `npm test`, which must stay quick; six times in
+ * `npm run test:all`, ten times in `npm run test:laws`.
  */
 const times = Number(process.env['DRIVETRAIN_LAW_TIMES'] ?? 0.5)
 

@@ -4,8 +4,7 @@ import { spawnSync } from 'node:child_process'
 
 const [first = '10', ...files] = process.argv.slice(2)
 const times = Number(first)
-if (!(times >= 1))
-  throw new RangeError(`how many times as many cases: a number from 1 is wanted, not ${first}`)
+if (!(times >= 1)) throw new RangeError(`Expected a number of times from 1, found ${first}`)
 const seed = Date.now() % 2 ** 31
 console.log(`seed ${seed}, ${times} times as many cases`)
 const { status } = spawnSync('npx', ['vitest', 'run', '--config', 'test/vitest.config.ts', ...files], {
