@@ -1,19 +1,13 @@
 import { join } from 'node:path'
-import { dropUndefined } from '../../base/index.js'
-import type { CardModel } from '../../card/index.js'
+import { dropUndefined, type Finding } from '../../base/index.js'
+import type { CardModel, PaperFacts } from '../../card/index.js'
 import { paperModel, renderHtml, renderMarkdown, renderText } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
-import {
-  kitContents,
-  listVariantDifferences,
-  lubeChart,
-  nextDue,
-  remainingStock,
-} from '../../service/index.js'
-import type { Stock } from '../../spec/index.js'
+import { listVariantDifferences, lubeChart, nextDue } from '../../service/index.js'
 import type { MachineFiles } from '../chooseMachine.js'
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { collectKits, writeUndecided } from '../collectKits.js'
 import { type FileSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
@@ -32,44 +26,61 @@ export async function runPapers(options: Options, io: CliIo): Promise<ExitCode> 
   if (paths.length === 0) throw new UsageError(`card: --paper ${paper} needs files or folders`)
   const sets = await readDocuments(paths, io)
   if (reportReadErrors(sets, io)) return 1
-  const papers =
-    paper === 'differences'
-      ? makeDifferencePages(sets)
-      : paper === 'picks'
-        ? [makePickList(sets, options, io)]
-        : listMachines(sets, options).flatMap((machine) => makeMachinePapers(machine, options, io))
+  const { papers, findings } = makePapers(sets, options, io)
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const files = papers.flatMap(({ name, paper: model }) => [
     [join(out, `${name}.html`), renderHtml(model)] as const,
     [join(out, `${name}.md`), renderMarkdown(model)] as const,
     [join(out, `${name}.txt`), renderText(model)] as const,
   ])
   for (const [path, text] of files) await writeOut(path, text, io)
-  io.print(`Papers written: ${files.map(([path]) => path).join(', ')}`)
-  return 0
+  if (files.length > 0) io.print(`Papers written: ${files.map(([path]) => path).join(', ')}`)
+  return findings.length > 0 ? 1 : 0
+}
+
+/** The papers, and the findings of machines without one. */
+interface MadePapers {
+  readonly papers: readonly NamedPaper[]
+  readonly findings: readonly Finding[]
+}
+
+function makePapers(sets: readonly FileSet[], options: Options, io: CliIo): MadePapers {
+  if (options.paper === 'differences') return { papers: makeDifferencePages(sets), findings: [] }
+  if (options.paper === 'picks') {
+    const { kits, undecidedMachines, findings } = collectKits(sets, options)
+    for (const line of writeUndecided(undecidedMachines)) io.printError(line)
+    const facts = { kind: 'picks', kits, today: options.today } as const
+    return { papers: [{ name: `picks-${options.today}`, paper: paperModel(facts, en) }], findings }
+  }
+  const made = listMachines(sets, options).map((machine) => makeMachinePapers(machine, options))
+  return {
+    papers: made.flatMap(({ papers }) => papers),
+    findings: made.flatMap(({ findings }) => findings),
+  }
 }
 
 /** The label in both orientations, the chart, or the blank record of one machine. */
-function makeMachinePapers(machine: MachineFiles, options: Options, io: CliIo): readonly NamedPaper[] {
+function makeMachinePapers(machine: MachineFiles, options: Options): MadePapers {
   const { log, sheet, fileSet } = machine
+  const make = (ending: string, facts: PaperFacts): NamedPaper => ({
+    name: `${log.id}-${ending}`,
+    paper: paperModel(facts, en),
+  })
   switch (options.paper) {
     case 'label': {
       const facts = nextDue({ sheet, log, today: options.today }, chooseDueOptions(options, log))
-      return [
-        { name: `${log.id}-label`, paper: paperModel(facts, en) },
-        { name: `${log.id}-label-upright`, paper: paperModel({ ...facts, upright: true }, en) },
-      ]
+      return {
+        papers: [make('label', facts), make('label-upright', { ...facts, upright: true })],
+        findings: [],
+      }
     }
-    case 'chart': {
-      const facts = lubeChart({ sheet, identity: log.identity })
-      return [{ name: `${log.id}-chart`, paper: paperModel(facts, en) }]
-    }
+    case 'chart':
+      return { papers: [make('chart', lubeChart({ sheet, identity: log.identity }))], findings: [] }
     default: {
       const planned = planMachine(machine, options, chooseToolboxAndStock(fileSet))
-      if (!planned.ok) {
-        io.printError(renderFindings(locateFindings(planned.findings, [fileSet]), 'text'))
-        return []
-      }
-      return [{ name: `${log.id}-record`, paper: paperModel({ kind: 'record', plan: planned.value }, en) }]
+      return planned.ok
+        ? { papers: [make('record', { kind: 'record', plan: planned.value })], findings: [] }
+        : { papers: [], findings: planned.findings }
     }
   }
 }
@@ -85,25 +96,4 @@ function makeDifferencePages(sets: readonly FileSet[]): readonly NamedPaper[] {
     } as const
     return { name: `${sheet.id}-differences`, paper: paperModel(facts, en) }
   })
-}
-
-/** Each machine gets the stock left by the machines before it. */
-function makePickList(sets: readonly FileSet[], options: Options, io: CliIo): NamedPaper {
-  const stocks = new Map<FileSet, Stock>()
-  const kits = listMachines(sets, options).flatMap((machine) => {
-    const { fileSet } = machine
-    const own = chooseToolboxAndStock(fileSet)
-    const stock = stocks.get(fileSet) ?? own.stock
-    const planned = planMachine(machine, options, stock === undefined ? own : { ...own, stock })
-    if (!planned.ok) {
-      io.printError(renderFindings(locateFindings(planned.findings, sets), 'text'))
-      return []
-    }
-    if (stock !== undefined) stocks.set(fileSet, remainingStock(stock, planned.value))
-    return planned.value.work.length > 0 ? [kitContents(planned.value)] : []
-  })
-  return {
-    name: `picks-${options.today}`,
-    paper: paperModel({ kind: 'picks', kits, today: options.today }, en),
-  }
 }
