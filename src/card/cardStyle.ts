@@ -1,14 +1,7 @@
 import type { CardModel } from './cardParts.js'
 import { styleOfPaper } from './html/paperStyle.js'
-import { PAPER_CLASS, scopeStyle } from './html/scopeStyle.js'
+import { scopeStyle } from './html/scopeStyle.js'
 import { requireCard } from './requireCard.js'
-
-/** The page around the paper. */
-const PAGE_STYLE = `html{-webkit-text-size-adjust:100%}
-body{margin:0;background:#d9e0e1}
-@media print{body{background:#fff}}
-@media screen and (prefers-color-scheme:dark){body{background:#000}}
-`
 
 /** Stylesheets by their layout. */
 const styles = new Map<string, string>()
@@ -45,5 +38,3 @@ export function cardStyle(card: CardModel): string {
   styles.set(layout, style)
   return style
 }
-
-export { PAGE_STYLE, PAPER_CLASS }

@@ -125,9 +125,11 @@ export function paperModel(facts: PaperFacts, catalogue: Catalogue): CardModel {
     case 'record': {
       const { plan } = facts
       requirePlan('facts.plan', plan)
-      const sections = [buildRecordSection({ ...context, plan })]
       return makePaper(catalogue, {
-        ...{ extent: 'record', title: titles.record, ...writeMachine(catalogue, plan.machine), sections },
+        extent: 'record',
+        title: titles.record,
+        ...writeMachine(catalogue, plan.machine),
+        sections: [buildRecordSection({ ...context, plan })],
       })
     }
     case 'next-due':

@@ -1,11 +1,12 @@
 import { requireKnownKeys, requireOneOf, requireShape } from '../base/index.js'
 import type { CardModel, CardSection } from './cardParts.js'
-import { cardStyle, PAGE_STYLE, PAPER_CLASS } from './cardStyle.js'
+import { cardStyle } from './cardStyle.js'
 import { createElement, createTag } from './html/createElement.js'
 import { drawCautionSign } from './html/pictures.js'
 import { renderCaution, renderLine, renderLines } from './html/renderLine.js'
 import { renderPart } from './html/renderPart.js'
 import { renderWall } from './html/renderWall.js'
+import { PAPER_CLASS } from './html/scopeStyle.js'
 import { requireCard } from './requireCard.js'
 import { joinSpans } from './spans.js'
 
@@ -16,6 +17,13 @@ export interface HtmlOptions {
   /** The address of the file with the text of {@link cardStyle}, for a page. Absent: the style is in the page. */
   readonly stylesheet?: string
 }
+
+/** The page around the paper. */
+const PAGE_STYLE = `html{-webkit-text-size-adjust:100%}
+body{margin:0;background:#d9e0e1}
+@media print{body{background:#fff}}
+@media screen and (prefers-color-scheme:dark){body{background:#000}}
+`
 
 function renderHead(card: CardModel, { stylesheet }: HtmlOptions) {
   // Forbids scripts and other requests: the card opens safely from any file share.

@@ -1,10 +1,7 @@
 import type { Catalogue } from '../message/index.js'
-import { buildDueSection } from './buildDueSection.js'
-import { buildReadySection } from './buildReadySection.js'
-import { buildTighteningSection } from './buildTighteningSection.js'
 import { type CardContext, writeQuantity } from './cardContext.js'
 import { cardModel, type PlannedVisit } from './cardModel.js'
-import type { CardCell, CardPart, CardTable, Line } from './cardParts.js'
+import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import {
   addLabel,
   capitalise,
@@ -28,27 +25,23 @@ export function summariseVisit(planned: PlannedVisit, catalogue: Catalogue): str
   const { value: plan } = planned
   const { card: words } = catalogue
   const { labels } = words
-  const context: CardContext = { plan, catalogue, words, form: 'written' }
   const card = cardModel(planned, catalogue)
-  const ready = buildReadySection(context).parts.flatMap((part) => (part.kind === 'list' ? [part] : []))
-  const oils = ready.find(({ heading }) => heading === labels.oil)?.items ?? []
-  const cautions = card.cautions.cautions.flatMap(({ notice, line }) => (notice ? [] : [line]))
+  const partsOf = (name: CardSection['id']) => card.sections.find(({ id }) => id === name)?.parts ?? []
+  const oils = partsOf('ready').find((part) => part.kind === 'list' && part.heading === labels.oil)
   const lines: Line[] = [
     joinLines([card.machine, ...card.variant.lines.slice(0, 1), quoteText(plan.today, '/today')], ', '),
-    ...cautions,
+    ...card.cautions.cautions.flatMap(({ notice, line }) => (notice ? [] : [line])),
     addLabel(labels.ownSteps, quoteOptionalText(plan.procedure?.name, '/procedure/name')),
-    ...buildDueSection(context).parts.flatMap(writeDue),
-    ...oils.map(({ line }) => addLabel(labels.oil, line)),
+    ...partsOf('due').flatMap(writeDue),
+    ...listItems(oils).map((line) => addLabel(labels.oil, line)),
     addLabel(
-      capitalise(writeWords(labels.buy))
-        .map(({ text }) => text)
-        .join(''),
-      joinLines(listPurchases(context), '; '),
+      joinSpans(capitalise(writeWords(labels.buy))),
+      joinLines(listPurchases({ plan, catalogue, words, form: 'written' }), '; '),
     ),
-    ...buildTighteningSection(context).parts.flatMap((part) =>
+    ...partsOf('tightening').flatMap((part) =>
       part.kind === 'table' ? part.rows.map((cells) => writeSetting(cells, labels.set)) : [],
     ),
-    ...listMissing(card.sections.find(({ id }) => id === 'missing')?.parts ?? []),
+    ...listMissing(partsOf('missing').flatMap(listItems)),
   ]
   return dropEmptyLines(lines).map(joinSpans)
 }
@@ -95,8 +88,11 @@ function listPurchases(context: CardContext): Line[] {
   return dropEmptyLines([...oils, ...seals, ...tools])
 }
 
-function listMissing(parts: readonly CardPart[]): Line[] {
-  const items = parts.flatMap((part) => (part.kind === 'list' ? part.items.map(({ line }) => line) : []))
+/** The items of a list, without their notes. */
+const listItems = (part: CardPart | undefined): readonly Line[] =>
+  part?.kind === 'list' ? part.items.map(({ line }) => line) : []
+
+function listMissing(items: readonly Line[]): readonly Line[] {
   const rest = items.length - MISSING_SHOWN
   return rest > 0 ? [...items.slice(0, MISSING_SHOWN), [{ text: `+ ${rest}` }]] : items
 }

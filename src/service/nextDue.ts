@@ -30,7 +30,7 @@ export interface NextDue {
   readonly hours?: NextPoint<{ readonly value: number; readonly unit: 'h' }>
   readonly distance?: NextPoint<{ readonly value: number; readonly unit: DistanceUnit }>
   readonly date?: NextPoint<DateText>
-  /** Services of which it is not known when they are due. */
+  /** Services whose due date is not known. */
   readonly notKnown: readonly NamedService[]
 }
 

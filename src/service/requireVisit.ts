@@ -5,7 +5,7 @@ import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.
 import type { OpenFault } from '../record/index.js'
 import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { requireDocument } from '../spec/index.js'
-import { requireWrenchOptions } from './requireWrenchOptions.js'
+import { requireWorkOptions } from './requireWorkOptions.js'
 import type { Money } from './visitPlan.js'
 
 /** The documents and the day of a visit. */
@@ -94,7 +94,7 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
     throw new TypeError("options.services must be 'due' or a list of service ids")
   requireObject('options.due', due)
-  requireWrenchOptions(options)
+  requireWorkOptions(options)
   if (labourRate !== undefined) requireRate(labourRate)
 }
 

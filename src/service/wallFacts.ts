@@ -17,7 +17,7 @@ import { planVessel } from './planVessel.js'
 import type { VisitCodes } from './planVisit.js'
 import { excludeReversedWrenches } from './reportVisit.js'
 import type { VisitOptions } from './requireVisit.js'
-import { requireWrenchOptions } from './requireWrenchOptions.js'
+import { requireWorkOptions } from './requireWorkOptions.js'
 import type { VisitContext } from './visitContext.js'
 import { listIntervals } from './wall/listIntervals.js'
 import { listJob } from './wall/listJob.js'
@@ -173,5 +173,5 @@ function requireWall(input: WallInput, options: WallOptions): void {
   if (input.toolbox !== undefined) requireDocument('input.toolbox', input.toolbox, 'toolbox')
   if (input.stock !== undefined) requireDocument('input.stock', input.stock, 'stock')
   requireKnownKeys('options', options, ['iso6789', 'tolerancePercent', 'raiseOn'])
-  requireWrenchOptions(options)
+  requireWorkOptions(options)
 }

@@ -6,7 +6,7 @@ const WIDTH = 20
 const HEIGHT = 22
 const [LEFT, RIGHT, TOP, BOTTOM] = [1, 10, 1.5, 21]
 
-/** A measuring jug with marks at its own graduation (or at multiples that can be told apart) and the oil in it. */
+/** A measuring jug with the oil in it, and marks at its own graduation, or at multiples if they would be too close. */
 export function drawJug(
   { size, graduation, marks }: Extract<CardDrawing, { kind: 'jug' }>,
   meaning: string,

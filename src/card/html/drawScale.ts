@@ -5,7 +5,7 @@ import { drawLine, drawText, inMillimetres, roundOff } from './drawShapes.js'
 /** Width of the drawing in millimetres. */
 const WIDTH = 92
 const MARGIN = 4
-/** Marks closer than this cannot be told apart on paper, so that no scale is drawn. */
+/** Closer marks would run together on paper: no scale is drawn. */
 const CLOSEST_MARKS = 0.6
 
 /**

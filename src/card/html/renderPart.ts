@@ -15,7 +15,7 @@ import { drawTorque, drawTorqueLegend } from './drawTorque.js'
 import { drawCautionSign, drawPicture } from './pictures.js'
 import { renderDrawing } from './renderDrawing.js'
 import { renderCaution, renderLine, renderLines } from './renderLine.js'
-import { renderPanel as renderWallPanel } from './renderPanel.js'
+import { renderPanel } from './renderPanel.js'
 import { renderScenes } from './renderScenes.js'
 
 type Marks = CardModel['marks']
@@ -80,7 +80,7 @@ function renderList(list: CardList, marks: Marks): Html {
   )
 }
 
-function renderPanel(panel: CardFigurePanel, marks: Marks): Html {
+function renderPlate(panel: CardFigurePanel, marks: Marks): Html {
   const rows = panel.rows.map(({ label, value, size, notes }) =>
     createTag(
       `div.row.${size}`,
@@ -168,13 +168,13 @@ export function renderPart(part: CardPart, card: Pick<CardModel, 'extent' | 'mar
     case 'list':
       return [renderList(part, marks)]
     case 'plate':
-      return [renderPanel(part, marks)]
+      return [renderPlate(part, marks)]
     case 'steps':
       return [renderSteps(part, card)]
     case 'blanks':
       return [renderBlanks(part)]
     case 'panel':
-      return [renderWallPanel(part)]
+      return [renderPanel(part)]
     case 'picture':
       return [renderDrawing(part)]
     case 'scenes':

@@ -3,7 +3,7 @@ import { measureOf } from '../../quantity/index.js'
 import type { WallPanel, WallPart } from '../../service/index.js'
 import { formatOilName } from '../../spec/index.js'
 import { writeQuantity } from '../cardContext.js'
-import type { CardPanel, Line, PanelRow } from '../cardParts.js'
+import type { CardPanel, Line } from '../cardParts.js'
 import {
   addLabel,
   capitalise,
@@ -13,15 +13,9 @@ import {
   quoteText,
   writeWords,
 } from '../spans.js'
-import {
-  type FigureLines,
-  writeDrive,
-  writeFigure,
-  writePartNumber,
-  writeSecondaryFigures,
-  writeValue,
-} from '../writeFigure.js'
-import { findFact, type WallContext, writeMark } from './wallContext.js'
+import { writeFigure, writeSecondaryFigures, writeValue } from '../writeFigure.js'
+import { buildPanelRow } from './buildPanelRow.js'
+import { findFact, type WallContext, writeFigureAt, writeMark } from './wallContext.js'
 
 /** The panel of one gearcase. */
 export function buildPanel(context: WallContext, panel: WallPanel, place: number): CardPanel {
@@ -41,7 +35,7 @@ export function buildPanel(context: WallContext, panel: WallPanel, place: number
     ' ',
   )
   const refill = writeFigureAt(context, panel.refill)
-  const oil = writeOil(context, panel)
+  const oil = writeOil(context, panel, pointer)
   const { parts } = panel
   return {
     kind: 'panel',
@@ -79,13 +73,8 @@ export function buildPanel(context: WallContext, panel: WallPanel, place: number
       writeOrder(context, panel),
     ]),
     columns: { tool: columns.tool, manual: columns.manual, setting: columns.wrench },
-    rows: parts.map((part, index) => writeRow(context, part, `${pointer}/parts/${index}`)),
+    rows: parts.map((part, index) => buildPanelRow(context, part, `${pointer}/parts/${index}`)),
   }
-}
-
-function writeFigureAt(context: WallContext, pointer: JsonPointer | undefined): FigureLines | undefined {
-  const figure = findFact(context, 'figures', pointer)
-  return figure && pointer !== undefined ? writeFigure(context, figure, pointer) : undefined
 }
 
 /** Loosen F1, D1. Tighten D1, F1. */
@@ -112,12 +101,19 @@ function writeOrder(context: WallContext, { parts, tighten }: WallPanel): Line {
 }
 
 /** The permitted oils: the first one large, its conditions and the others below. */
-function writeOil(context: WallContext, panel: WallPanel): { main: Line; notes: readonly Line[] } {
+function writeOil(
+  context: WallContext,
+  panel: WallPanel,
+  pointer: JsonPointer,
+): { main: Line; notes: readonly Line[] } {
   const { words, wall } = context
   const { oils, oilOf } = panel
   if (oilOf !== undefined)
     return {
-      main: [...writeWords(`${wall.labels.sharedOil} `), ...quoteOptionalText(oilOf.gearcase, '/panels')],
+      main: [
+        ...writeWords(`${wall.labels.sharedOil} `),
+        ...quoteOptionalText(oilOf.gearcase, `${pointer}/oilOf/gearcase`),
+      ],
       notes: [],
     }
   const figure = findFact(context, 'figures', oils)
@@ -224,111 +220,4 @@ function writeFill(context: WallContext, panel: WallPanel, pointer: JsonPointer)
       ': ',
     ),
   ])
-}
-
-function writeRow(context: WallContext, part: WallPart, pointer: JsonPointer): PanelRow {
-  const { wall } = context
-  const { labels } = wall
-  const planned = findFact(context, 'tightenings', part.tightening)
-  const figure = planned ? writeFigureAt(context, planned.figure) : undefined
-  const uses = (part.uses ?? []).filter(({ wheelMark }) => wheelMark !== undefined)
-  const name = quoteOptionalText(part.part.part, `${pointer}/part/part`)
-  const wheel = uses.map(({ role, wheelMark = 'mark up' }, index) => [
-    ...writeWords(`${wall.roles[role]}: `),
-    ...quoteText(wall.wheelMarks[wheelMark], `${pointer}/uses/${index}/wheelMark`),
-  ])
-  const sealLines = part.seals.map((seal) => writeShortSeal(context, seal))
-  return {
-    mark: writeMark(context, part.part.path),
-    name: capitalise(name),
-    ...writeTool(context, part, pointer),
-    manual: figure?.main ?? [],
-    manualNotes: figure === undefined ? [] : joinLines(writeSecondaryFigures(context, figure), ' · '),
-    ...writeSetting(context, part),
-    notes: dropEmptyLines([
-      joinLines(
-        [
-          part.count === undefined ? [] : quoteText(`${part.count} ×`, `${pointer}/count`),
-          part.magnet === undefined ? [] : writeWords(labels.magnet),
-          joinLines(sealLines, ' + '),
-          joinLines(wheel, ', '),
-          writeFigureAt(context, part.place)?.main ?? [],
-        ],
-        ' · ',
-      ),
-    ]),
-  }
-}
-
-/** The kind, size and number of a seal; its material is overleaf with the true size. */
-function writeShortSeal(context: WallContext, pointer: JsonPointer): Line {
-  const figure = findFact(context, 'figures', pointer)
-  if (figure === undefined) return []
-  const { resolved } = figure
-  if (resolved.kind !== 'stated' || !('replace' in resolved.value))
-    return writeFigure(context, figure, pointer).main
-  const seal = resolved.value
-  const at = `${pointer}/resolved/value`
-  const { words } = context
-  const size = 'size' in seal ? seal.size : undefined
-  const { unit, ...sizes } = size ?? { unit: '' }
-  return joinLines(
-    [
-      quoteText(words.seals[seal.kind], `${at}/kind`),
-      size === undefined ? [] : quoteText(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${at}/size`),
-      'product' in seal ? quoteText(seal.product, `${at}/product`) : [],
-      writePartNumber(seal, at, words.labels.supersedes),
-      seal.replace === 'on condition' ? quoteText(words.replace[seal.replace], `${at}/replace`) : [],
-    ],
-    ', ',
-  )
-}
-
-/** The size of the tool, and its form below. */
-function writeTool(
-  context: WallContext,
-  { drives }: WallPart,
-  pointer: JsonPointer,
-): Pick<PanelRow, 'tool' | 'toolForm'> {
-  const { words } = context
-  if (drives === undefined) return { tool: [], toolForm: [] }
-  const [drive] = drives
-  if (drive === undefined)
-    return { tool: quoteText(words.notStated, `${pointer}/drives`, 'gap'), toolForm: [] }
-  if (drives.length > 1)
-    return {
-      tool: joinLines(
-        drives.map((one, index) => writeDrive(context, one, `${pointer}/drives/${index}`)),
-        ` ${words.labels.or} `,
-      ),
-      toolForm: [],
-    }
-  const form = quoteText(words.drives[drive.kind], `${pointer}/drives/0/kind`)
-  return drive.size === undefined
-    ? { tool: form, toolForm: [] }
-    : { tool: quoteText(drive.size, `${pointer}/drives/0/size`), toolForm: form }
-}
-
-/** The setting and its wrench; empty without a toolbox. */
-function writeSetting(context: WallContext, { tightening }: WallPart): Pick<PanelRow, 'setting' | 'wrench'> {
-  const { words } = context
-  const planned = findFact(context, 'tightenings', tightening)
-  if (!planned || tightening === undefined) return { setting: [], wrench: [] }
-  if (planned.setting === undefined) {
-    const isNews = planned.verdict === 'does not fit' || planned.verdict === 'by turns'
-    return {
-      setting: [],
-      wrench: isNews
-        ? quoteText(
-            words.tighteningVerdicts[planned.verdict],
-            `${tightening}/verdict`,
-            planned.verdict === 'does not fit' ? 'gap' : undefined,
-          )
-        : [],
-    }
-  }
-  return {
-    setting: writeQuantity(context, planned.setting, `${tightening}/setting`),
-    wrench: quoteText(planned.wrench.name, `${tightening}/wrench/name`),
-  }
 }

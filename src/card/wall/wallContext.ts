@@ -4,6 +4,7 @@ import type { WallFacts, WallPart } from '../../service/index.js'
 import type { TextContext } from '../cardContext.js'
 import type { Line } from '../cardParts.js'
 import { quoteText } from '../spans.js'
+import { type FigureLines, writeFigure } from '../writeFigure.js'
 
 /** The facts of a wall card and its language. */
 export interface WallContext extends TextContext {
@@ -47,4 +48,13 @@ export function findFact<Name extends 'figures' | 'tightenings' | 'oil'>(
   pointer: JsonPointer | undefined,
 ): WallFacts[Name][number] | undefined {
   return pointer === undefined ? undefined : facts[listName][Number(pointer.slice(listName.length + 2))]
+}
+
+/** The lines of the figure at a pointer; undefined without one. */
+export function writeFigureAt(
+  context: WallContext,
+  pointer: JsonPointer | undefined,
+): FigureLines | undefined {
+  const figure = findFact(context, 'figures', pointer)
+  return figure && pointer !== undefined ? writeFigure(context, figure, pointer) : undefined
 }

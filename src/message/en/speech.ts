@@ -26,8 +26,8 @@ function spellWholeNumber(value: number): string {
 }
 
 /**
- * `-8.90` as `minus eight point nine`: nobody speaks the zeros at the end. More than nine digits before the point are
- * spoken one by one.
+ * `-8.90` as `minus eight point nine`: zeros at the end are not spoken. More than nine digits before the point are spoken
+ * one by one.
  */
 function numeral(digits: string): string {
   const match = /^([-−]?)([0-9]+)(?:\.([0-9]*?)0*)?$/.exec(digits)

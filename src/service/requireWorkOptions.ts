@@ -1,7 +1,7 @@
 import { quoteValue } from '../base/index.js'
 
 /** Throws if the options for judging wrenches or for raising the machine are wrong. */
-export function requireWrenchOptions({
+export function requireWorkOptions({
   iso6789,
   tolerancePercent,
   raiseOn,
