@@ -68,7 +68,8 @@ function buildOilItem(context: CardContext, oil: PlannedOil, index: number): Lis
   ]
   const isInStock = oil.needed !== undefined && buy === undefined && oil.take.length > 0
   const part = capitalise(writePart(oil.part, `${pointer}/part`))
-  const amount = joinLines([needed, quoteOptionalText(oil.choice, `${pointer}/choice`)], ' ')
+  const choice = quoteOptionalText(oil.choice, `${pointer}/choice`)
+  const amount = joinLines([needed, choice], oil.needed === undefined ? ', ' : ' ')
   const notes = [
     addLabel(labels.additive, joinLines(additiveParts, ', ')),
     addLabel(labels.take, joinLines(takeLines, '; ')),

@@ -41,7 +41,7 @@ export function summariseVisit(planned: PlannedVisit, catalogue: Catalogue): str
     ...partsOf('tightening').flatMap((part) =>
       part.kind === 'table' ? part.rows.map((cells) => writeSetting(cells, labels.set)) : [],
     ),
-    ...listMissing(partsOf('missing').flatMap(listItems)),
+    ...listMissing(partsOf('missing').flatMap(listItems), words.moreMissing),
   ]
   return dropEmptyLines(lines).map(joinSpans)
 }
@@ -92,7 +92,7 @@ function listPurchases(context: CardContext): Line[] {
 const listItems = (part: CardPart | undefined): readonly Line[] =>
   part?.kind === 'list' ? part.items.map(({ line }) => line) : []
 
-function listMissing(items: readonly Line[]): readonly Line[] {
+function listMissing(items: readonly Line[], writeMore: (count: number) => string): readonly Line[] {
   const rest = items.length - MISSING_SHOWN
-  return rest > 0 ? [...items.slice(0, MISSING_SHOWN), [{ text: `+ ${rest}` }]] : items
+  return rest > 0 ? [...items.slice(0, MISSING_SHOWN), writeWords(writeMore(rest))] : items
 }

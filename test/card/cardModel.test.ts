@@ -69,7 +69,7 @@ describe('cardModel', () => {
     const text = renderText(card)
     expect(text).toContain('Variant: not known: see the manual')
     expect(text).toContain('Drain pan: not in the toolbox')
-    expect(text).toContain('Nothing: every figure of this visit is stated.')
+    expect(text).toContain('Every figure of this visit is stated.')
   })
 
   it('does not say twice that the manual comes first', () => {

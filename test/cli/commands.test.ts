@@ -75,7 +75,7 @@ describe('plan', () => {
       /buy: 1/,
       /about 6 min from the start of\s+the pour/,
       /Clean around the fill plug,\s+crack it loose/,
-      /Nothing: every figure of this visit is stated/,
+      /Every figure of this visit is stated/,
       /Service bulletin 31-04/,
     ])
       expect(out).toMatch(said)

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
@@ -42,9 +43,20 @@ describe('the terminal', () => {
       'Oil: Rear gearcase: 950\u00a0mL SAE 80W-90, API GL-5',
       'Buy: 153.6\u00a0mL SAE 80W-90, API GL-5; 1 × crush washer',
       'Rear gearcase, drain plug: 28–34\u00a0N·m, set 31\u00a0N·m, half-inch click wrench',
-      'Nothing: every figure of this visit is stated.',
+      'Every figure of this visit is stated.',
     ])
       expect(text).toContain(said)
+  })
+
+  it('names a missing quantity apart from its oil, and counts the facts that it does not name', async () => {
+    const sheet = readFileSync('examples/kvist-2/sheet.yaml', 'utf8').replace(/^ *fill: 300 mL.*\n/m, '')
+    const files = {
+      'set/sheet.yaml': sheet,
+      'set/log.yaml': readFileSync('examples/kvist-2/log.yaml', 'utf8'),
+    }
+    const { text } = await print(['plan', 'set', ...DAY], 400, files)
+    expect(text).toContain('Oil: Bevel box: not stated: see the manual, SAE 90, API GL-4')
+    expect(text).toMatch(/\nand [2-9] more that are not stated or not known\n/)
   })
 
   it.each([80, 60, 40])('plan, whole or not, and due fit %i columns for every example', async (columns) => {

@@ -73,7 +73,7 @@ export const cardWords: CardWords = {
     otherServices: 'Other services',
     overdueAfter: 'overdue after',
     noService: 'No service in this visit.',
-    nothingMissing: 'Nothing: every figure of this visit is stated.',
+    nothingMissing: 'Every figure of this visit is stated.',
     oil: 'Oil',
     opened: 'opened',
     or: 'or',
@@ -141,6 +141,7 @@ export const cardWords: CardWords = {
   notStated: 'not stated: see the manual',
   cannotTell: (missing) =>
     missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,
+  moreMissing: (count) => `and ${count} more that ${count === 1 ? 'is' : 'are'} not stated or not known`,
   computedMark: '(calculated)',
   identityFacts: FACT_NAMES,
   tasks: makeWords('check', 'change'),
