@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { type ManualChunksOption, type Plugin, rollup } from 'rollup'
 import { minify } from 'terser'
 import { defineConfig, type Options } from 'tsup'
 
@@ -27,29 +28,28 @@ export const ENTRIES: readonly string[] = [
 ]
 
 /** Rooms whose start counts are one file each, since each further file costs a start 3 %. */
-const SINGLE_FILES = [
-  'calendar',
-  'fill',
-  'interval',
-  'oil',
-  'quantity',
-  'seal',
-  'service',
-  'thread',
-  'torque',
-].map((room) => `v1/${room}`)
+const SINGLE_FILES = ['calendar', 'fill', 'interval', 'oil', 'quantity', 'seal', 'thread', 'torque'].map(
+  (room) => `v1/${room}`,
+)
 
 const files = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, `src/${name}.ts`]))
 
 /** The root is divided into chunks by room, so that who imports one function bundles nothing of the others. */
 const CHUNKS = Object.fromEntries(
-  [...SINGLE_FILES, 'service/kitSums', 'service/planVisit', 'quantity/convertExactly'].map((name) => [
+  [...SINGLE_FILES, 'service/planVisit', 'quantity/convertExactly'].map((name) => [
     `chunks/${name}`,
     `src/${name}.ts`,
   ]),
 )
 
-const COMMANDS = readdirSync('src/cli/commands').map((file) => `cli/commands/${file.replace(/\.ts$/, '')}`)
+/** Modules that share chunks: the other public entries, the commands on documents and what they have in common. */
+const SHARING = [
+  ...ENTRIES.filter((name) => !SINGLE_FILES.includes(name)),
+  ...['readOptions', 'cleanLine', 'saveFile'].map((name) => `cli/${name}`),
+  // A test compares these sums with those of the whole decimal.js.
+  'service/kitSums',
+  ...readdirSync('src/cli/commands').map((file) => `cli/commands/${file.replace(/\.ts$/, '')}`),
+]
 
 /** Packages of which we bundle what we use: zod alone, imported from outside, doubles the start of a process. */
 export const BUNDLED: readonly string[] = ['zod', 'convert-units', 'decimal.js']
@@ -101,6 +101,75 @@ async function writeCommonJs(): Promise<void> {
   }
 }
 
+const PURE = '/* @__PURE__ */ '
+
+interface Node {
+  readonly type?: string
+  readonly start: number
+  readonly end: number
+}
+
+/** What a module runs when it is loaded: all nodes below this one, without the bodies of functions. */
+function findLoaded(node: unknown): readonly Node[] {
+  if (typeof node !== 'object' || node === null) return []
+  const found = node as Node
+  return found.type?.includes('Function') ? [] : [found, ...Object.values(node).flatMap(findLoaded)]
+}
+
+/** No module here has effects when it is loaded, so a bundler may drop what computes a value that nothing uses. */
+const markPure: Plugin = {
+  name: 'mark as pure',
+  transform(code) {
+    const nodes = findLoaded(this.parse(code))
+    const typed = (...types: string[]) => nodes.filter(({ type }) => types.includes(type ?? ''))
+    const inserts = typed('CallExpression', 'NewExpression').map(({ start }) => ({ at: start, text: PURE }))
+    // Bundlers keep a list with a spread: reading what is spread could have an effect.
+    const spreads = typed('SpreadElement')
+    for (const { init } of typed('VariableDeclarator') as unknown as readonly {
+      readonly init: Node | null
+    }[])
+      if (init !== null && spreads.some(({ start, end }) => start > init.start && end < init.end))
+        inserts.push({ at: init.start, text: `${PURE}(()=>(` }, { at: init.end, text: '))()' })
+    inserts.sort((a, b) => a.at - b.at)
+    const parts = inserts.map(({ at, text }, place) => code.slice(inserts[place - 1]?.at ?? 0, at) + text)
+    return { code: parts.join('') + code.slice(inserts.at(-1)?.at ?? 0), map: null }
+  },
+}
+
+/** Two chunks for all that `/v1/service` loads: what `/v1/spec` loads too, and the rest. */
+const chooseChunk: ManualChunksOption = (id, { getModuleInfo }) => {
+  const users = new Set<string>()
+  const addUsers = (module: string): void => {
+    if (users.has(module)) return
+    users.add(module)
+    for (const importer of getModuleInfo(module)?.importers ?? []) addUsers(importer)
+  }
+  addUsers(id)
+  const isLoadedBy = (entry: string): boolean => [...users].some((user) => user.endsWith(`/dist/${entry}.js`))
+  if (getModuleInfo(id)?.isEntry || !isLoadedBy('v1/service')) return undefined
+  if (isLoadedBy('v1/spec')) return 'rooms'
+  return isLoadedBy('service/kitSums') ? 'sums' : 'service'
+}
+
+/** esbuild makes a chunk for each set of entries, some forty. Each file that a start reads costs it 3 %. */
+async function mergeChunks(): Promise<void> {
+  const build = await rollup({
+    input: Object.fromEntries(SHARING.map((name) => [name, `dist/${name}.js`])),
+    external: (id) => !/^[./]/.test(id),
+    plugins: [markPure],
+    treeshake: { moduleSideEffects: false },
+  })
+  const chunks = readdirSync('dist').filter((file) => file.startsWith('chunk-'))
+  for (const old of [...chunks, 'chunks']) rmSync(`dist/${old}`, { recursive: true })
+  await build.write({
+    dir: 'dist',
+    compact: true,
+    chunkFileNames: 'shared/[name]-[hash].js',
+    hoistTransitiveImports: false,
+    manualChunks: chooseChunk,
+  })
+}
+
 const SHARED: Options = {
   target: 'node20',
   platform: 'node',
@@ -145,8 +214,7 @@ export default defineConfig([
   {
     ...SHARED,
     entry: {
-      ...files(ENTRIES.filter((name) => !SINGLE_FILES.includes(name))),
-      ...files(['cli/readOptions', 'cli/cleanLine', 'cli/saveFile', ...COMMANDS]),
+      ...files(SHARING),
       ...CHUNKS,
     },
     splitting: true,
@@ -155,6 +223,7 @@ export default defineConfig([
     onSuccess: async () => {
       writeLicences()
       await writeCommonJs()
+      await mergeChunks()
     },
   },
   // A start reads two files: the command line, and what answers one question.

@@ -40,14 +40,14 @@ const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
   ['computeDue', 7],
-  ['parseSpecSheet', 27.6],
+  ['parseSpecSheet', 27],
   // 15.2 before the short notation: 5 kB of it are the reader, the units and what explains a text.
-  ['parseStock', 21.4],
-  ['parseToolbox', 20.1],
+  ['parseStock', 20.7],
+  ['parseToolbox', 19.5],
   // It reads records too; 0.5 of both is the line of what was done at one gearcase.
-  ['parseMachineLog', 21.1],
+  ['parseMachineLog', 20.9],
   // 20.1 before photos, certificates and a signature.
-  ['parseServiceRecord', 19.9],
+  ['parseServiceRecord', 19.7],
   // 62 before filters and the facts that a manual may leave out, 64 before lines of steps, 65 before corrections of records,
   // 66.5 before it checks a writer's procedure, 69.7 before it follows the oil that was added through the readings of a meter,
   // 71.4 before the workshop's own times and the cost of labour, 72.2 before it finds the cures of a writer's procedure without
@@ -78,8 +78,8 @@ const MAIN_JOB_CEILING = 112
  */
 const EVERYTHING_CEILING = 182.6
 
-/** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
-const PACKED_CEILING = 0.84
+/** Megabytes of the packed file: code, schemas, vectors, examples and docs. Types come to it: `packageTypes.long.test.ts`. */
+const PACKED_CEILING = 0.78
 
 let folder = ''
 
@@ -175,7 +175,7 @@ console.log(JSON.stringify([${entries.map((_entry, place) => `Object.keys(e${pla
     const sums = runNode(
       'sums.mjs',
       `import { readFileSync } from 'node:fs'
-import { sumOils } from './node_modules/drivetrain-service/dist/chunks/service/kitSums.js'
+import { sumOils } from './node_modules/drivetrain-service/dist/service/kitSums.js'
 console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((list) => sumOils(list))))`,
     )
     expect(JSON.parse(sums)).toEqual(lists.map((list) => sumOils(list)))
