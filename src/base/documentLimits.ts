@@ -16,7 +16,7 @@ export const MAX_TEXT_LENGTH = 50_000_000
  */
 export const MAX_VALUES = 1_000_000
 
-/** Maximum value of a measure, meter or price; no printed figure is as large. */
+/** Maximum value of a measure, meter or price; no printed figure is that large. */
 export const MAX_NUMBER = 1e9
 
 /** Maximum count of one kind of thing, such as containers on a shelf or bolts of a cover. */

@@ -21,7 +21,7 @@ export function suggestName(writtenName: string, names: readonly string[]): stri
 
 /**
  * The number of insertions, deletions, replacements and swaps of neighbouring letters between two words.
- * Infinity above `limit`, which bounds the search. Source: F. J. Damerau, Communications of the ACM 7(3),
+ * Infinity above `limit`, where the search stops. Source: F. J. Damerau, Communications of the ACM 7(3),
  * 1964, in the form that edits no letter twice; from memory.
  */
 export function countEdits(first: string, second: string, limit = Infinity): number {

@@ -21,7 +21,7 @@ export function dayNumberOf(text: unknown): number {
     if (digit >= 0) packedDate = packedDate * 10 + digit
   }
   const day = dayFromYearMonthDay((packedDate / 10_000) | 0, ((packedDate / 100) | 0) % 100, packedDate % 100)
-  // 30 February gives a day in March: only a real date comes back unchanged.
+  // 30 February becomes a day in March: only a real date is unchanged.
   return packedDate > 10_000 && packedDateFromDay(day) === packedDate ? day : NaN
 }
 

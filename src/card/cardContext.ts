@@ -38,7 +38,7 @@ export function writeQuantity(
   return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, pointer, tone)
 }
 
-/** A name of the plan; spoken, its numbers are in words. Empty if it is not in the plan. */
+/** A name of the plan; in speech, its numbers are words. Empty if it is not in the plan. */
 export function quoteName(
   { catalogue, form }: TextContext,
   name: string | undefined,

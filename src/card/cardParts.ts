@@ -144,7 +144,7 @@ export type CardDrawing =
         readonly label: string
         /** The ends of the parts in seconds, with their clock times; absent: not known. */
         readonly ends?: readonly { readonly seconds: number; readonly clock: string }[]
-        /** What is at the end of a bar. */
+        /** The label at the end of a bar. */
         readonly end: string
       }[]
     }
@@ -191,11 +191,11 @@ export interface CardScene {
   readonly title: Line
   /** Speaking time. */
   readonly time: string
-  /** `mark`: why the shot has only one chance, or that a wait after it is cut. */
+  /** `mark`: why the shot cannot be repeated, or that a wait after it is cut. */
   readonly shots: readonly { readonly text: string; readonly marks: readonly string[] }[]
   readonly say: readonly { readonly text: string; readonly isCaution: boolean }[]
   readonly screen: readonly Line[]
-  /** Cautions to hold on the screen. */
+  /** Cautions to keep on the screen. */
   readonly hold: readonly CardCaution[]
 }
 
@@ -216,7 +216,10 @@ export interface CardModel {
   readonly version: '1.0'
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
-  /** `slip` and `wall` are the owner's slip and the wall card, made from their own data instead of a plan; so are other papers. */
+  /**
+   * `slip` and `wall` are the owner's slip and the wall card, made from their own data instead of a plan; so are other
+   * papers.
+   */
   readonly extent: 'full' | 'short' | 'slip' | 'wall' | Paper
   readonly title: string
   /** The title of the short card. */

@@ -8,7 +8,7 @@ const styles = new Map<string, string>()
 
 /**
  * The stylesheet of a card, for an app that forbids styles in a page (`style-src 'self'`). Serve it as a file and name it
- * to {@link renderHtml}. Every rule is for the card alone: the app's own page keeps its look.
+ * to {@link renderHtml}. The rules apply only to the card, so the app's own page does not change.
  *
  * @param card - from {@link cardModel}; cards of one kind have the same stylesheet
  * @returns CSS, the same bytes for the same version of this package

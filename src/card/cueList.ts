@@ -17,9 +17,9 @@ const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
 
 /**
- * Writes a presenter's script for the visit, one cue a scene: the camera shots, the spoken text with figures in words,
- * and the figures on the screen. Waits are cuts; shots that cannot be repeated are marked. To write the script, use
- * {@link paperModel}; to write captions, {@link renderWebVtt}.
+ * Writes a presenter's script for the visit, one cue per scene: the camera shots, the spoken text with figures in
+ * words, and the figures on the screen. Waits are cuts; shots that cannot be repeated are marked. To write the script,
+ * use {@link paperModel}; to write captions, {@link renderWebVtt}.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script
@@ -66,7 +66,7 @@ export function cueList(
   return scenes.map((scene) => ({ ...scene, seconds: estimateSeconds(scene.say) }))
 }
 
-/** If the manual prints a volume in cc, volumes are spoken so. */
+/** If the manual prints a volume in cc, the script says volumes in cc. */
 function makeContexts(plan: VisitPlan, catalogue: Catalogue): CueContexts {
   const { speech } = catalogue
   const printsCc = /"asPrinted":"[^"]*\bcc\b|"unit":"cm3"/.test(JSON.stringify(plan.figures))

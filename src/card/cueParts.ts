@@ -28,7 +28,7 @@ export interface Cue {
   readonly shots: readonly CueShot[]
   /** In order; a caution is before its action. */
   readonly say: readonly CueSpeech[]
-  /** The cautions to hold on the screen during the scene. */
+  /** The cautions to keep on the screen during the scene. */
   readonly hold: readonly CardCaution[]
   /** The variant and its figures as the manual prints them, with pointers into the plan. */
   readonly screen: readonly Line[]

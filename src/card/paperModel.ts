@@ -59,11 +59,11 @@ const DIFFERENCES_SHAPE: Shape = {
   differences: [{ part: {}, path: 'string', variants: [{ name: 'string', resolved: {} }] }],
 }
 
-/** What is on a paper, by its kind. */
+/** The facts of a paper, by its kind. */
 export type PaperFacts =
-  /** The script of {@link cueList}, to read from and to film by. */
+  /** The script of {@link cueList}, for the presenter and the camera. */
   | { readonly kind: 'cues'; readonly plan: VisitPlan; readonly cues: readonly Cue[] }
-  /** The blank service record of a visit, alone. */
+  /** Only the blank service record of a visit. */
   | { readonly kind: 'record'; readonly plan: VisitPlan }
   /** The next-due label, 62 × 29 mm; upright 29 × 62 mm. From `nextDue`. */
   | (NextDue & { readonly upright?: boolean })
@@ -79,8 +79,9 @@ export type PaperFacts =
     }
 
 /**
- * What is on a paper? Builds a cue sheet, a blank record, a next-due label, a lubrication chart, a pick list or a page of
- * differences from its facts. Write it with {@link renderHtml}, {@link renderMarkdown} or {@link renderText}. Its lines have pointers into the facts.
+ * Builds a cue sheet, a blank record, a next-due label, a lubrication chart, a pick list or a page of differences from
+ * its facts. Write it with {@link renderHtml}, {@link renderMarkdown} or {@link renderText}. Its lines have pointers
+ * into the facts.
  *
  * @param facts - the facts of one paper, by `kind`
  * @param catalogue - the language of the paper; import it from `/v1/message/en`

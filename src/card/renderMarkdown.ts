@@ -25,7 +25,7 @@ const writeBlock = (phrases: readonly Phrase[]): string => escapeStart(writePhra
 const writeLine = (line: Line): string => writeBlock(makePhrases(line))
 
 function writeHeading(level: 1 | 2 | 3, line: Line): string {
-  // Signs at the end would be read as closing signs.
+  // `#` signs at the end would be read as closing signs.
   return `${'#'.repeat(level)} ${writePhrasing(makePhrases(line)).trim().replace(/#$/, '\\#')}`
 }
 

@@ -125,7 +125,7 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
  * Writes the card as plain text in columns, for a terminal or a message. A number and its unit stay on one line.
  *
  * @param card - from {@link cardModel}
- * @param options - `width`: characters of a line, at least 20; absent: 80
+ * @param options - `width`: characters per line, at least 20; default 80
  * @returns lines of at most that many characters; only a single word may be longer
  * @throws TypeError if `card` is not a card; RangeError for another `width`
  *

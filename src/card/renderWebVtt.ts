@@ -45,7 +45,7 @@ const addUp = (captions: readonly Caption[], of: 'shortest' | 'spoken') =>
 
 /**
  * Writes the spoken text of scenes as WebVTT captions: at most two lines of 42 characters, at most 17 characters a second.
- * Captions begin with their scene and never overlap. For one file a scene, pass one scene with the start 0.
+ * Captions begin with their scene and never overlap. For one file per scene, pass one scene with the start 0.
  *
  * @param cues - from {@link cueList}
  * @param starts - the start of each scene in the film, in seconds, as the editor gives it
@@ -87,7 +87,8 @@ export function renderWebVtt(cues: readonly Cue[], starts: readonly number[]): s
       throw new RangeError(
         `starts[${index + 1}] must be at least ${(start + shortest) / 1000} for the captions of scene ${index + 1}, got ${starts[index + 1]}`,
       )
-    // A scene that is shorter than its speech: all captions shrink alike, none below its reading time.
+    // A scene that is shorter than its speech: all captions are shortened in proportion, but not below their reading
+    // time.
     const share = spoken <= available ? 1 : (available - shortest) / (spoken - shortest)
     let end = start
     return captions.map((caption, place) => {

@@ -37,7 +37,7 @@ const SLIP_SHAPE: Shape = {
 }
 
 /**
- * What is on the owner's slip? A card with the open faults, the work done, the findings, the work not done, the next
+ * Builds the owner's slip as a card with the open faults, the work done, the findings, the work not done, the next
  * services and the oil samples. Write it with {@link renderHtml}, {@link renderMarkdown} or {@link renderText}. Its lines
  * have pointers into the slip.
  *

@@ -31,7 +31,7 @@ export function joinLines(lines: readonly Line[], separator: string): Line {
   return dropEmptyLines(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
 }
 
-/** The line with a capital first letter. */
+/** The line with its first letter as a capital. */
 export function capitalise(line: Line): Line {
   const [first, ...otherSpans] = line
   if (first === undefined) return line

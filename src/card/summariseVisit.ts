@@ -19,7 +19,7 @@ const MISSING_SHOWN = 3
 
 /**
  * The answer to a visit in about ten lines: what is due, how much of which oil, what to get, the settings, what is
- * missing. Each line is a text of its own.
+ * missing. Each line is a separate text.
  */
 export function summariseVisit(planned: PlannedVisit, catalogue: Catalogue): string[] {
   const { value: plan } = planned

@@ -47,10 +47,10 @@ const FACTS_SHAPE: Shape = {
 }
 
 /**
- * What hangs on the wall beside a machine? A card without a date: intervals, one panel a gearcase with quantity, oil,
- * tools, torques and wrench settings, the job in at most ten lines, pouring times, and seals and hexagons in true size.
- * Print it with {@link renderHtml}; {@link renderMarkdown} and {@link renderText} write the same. Its lines have pointers
- * into the facts. For the card of one visit, use {@link cardModel}.
+ * Builds the wall card of a machine, without a date. It has the intervals and one panel per gearcase with quantity,
+ * oil, tools, torques and wrench settings. Then come the job in at most ten lines, pouring times, and seals and
+ * hexagons in true size. Print it with {@link renderHtml}; {@link renderMarkdown} and {@link renderText} write the
+ * same. Its lines have pointers into the facts. For the card of one visit, use {@link cardModel}.
  *
  * @param facts - the result of `wallFacts`
  * @param catalogue - the language of the card; import it from `/v1/message/en`
@@ -140,10 +140,10 @@ export function wallModel(facts: WallFacts, catalogue: Catalogue): CardModel {
   })
 }
 
-/** Rows of panels on the first page that leave room for the job, which must be there, since it has what can hurt someone. */
+/** Maximum number of panel rows on the first page. The job must fit on this page too, because it has the cautions. */
 const MAX_ROWS_BEFORE_JOB = 4
 
-/** Rows that two panels side by side take, for all pairs. */
+/** Total rows of the panels, which are in pairs side by side. */
 function countRows({ panels }: WallFacts): number {
   const counts = panels.map(({ parts }) => parts.length)
   return counts.reduce(

@@ -10,7 +10,7 @@ export interface Claim {
   /** False if another process has taken over because it considers this one dead. */
   readonly isCurrent: () => Promise<boolean>
   /**
-   * Deletes claims that dead writers left for earlier versions. Call it only if the file still has this
+   * Deletes the claims of dead writers for earlier versions. Call it only if the file still has this
    * version.
    */
   readonly deleteLeftovers: () => Promise<void>

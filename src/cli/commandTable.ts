@@ -4,7 +4,7 @@ import type { OptionName, OptionRow } from './optionTable.js'
 export interface CommandRow {
   /** Its line in the list of commands. */
   readonly summary: string
-  /** The words after its name; one line for each way to use it. */
+  /** The arguments after its name, one line for each form. */
   readonly usage: readonly string[]
   /** A description. */
   readonly help: string
@@ -80,8 +80,7 @@ error with --format json or sarif).`,
     help: `Prints every service of every machine with its verdict and reasons. With --every no document is needed: it prints whether one
 service is due, from the manual's interval and the meter readings at the last service and now.
 
-For fleets: JSON Lines from a file or standard input (-), with one machine log on each line. Each line is answered with one line
-of JSON, in constant memory. A line that cannot be read is answered with findings, reading continues, and the exit code is 1.
+For fleets: JSON Lines from a file or standard input (-), with one machine log on each line. Prints one line of JSON for each line, in constant memory. For a line that cannot be read it prints findings and continues; the exit code is then 1.
 Without a sheet each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
 A misspelt field gives a finding and the verdict "cannot tell"; other columns are ignored and listed at the end.`,
@@ -118,8 +117,7 @@ between the variants of each sheet.`,
   cues: {
     summary: 'print the cue sheet of a visit for a presenter, or write it with captions',
     usage: ['[options] <file or folder> ...', '[options] --out FOLDER <file or folder> ...'],
-    help: `Prints a script by scenes: what to show, what to say and what to have on the screen; then the shots in the order of filming.
-With --out it writes <machine>-cues.html, .md and .txt, and WebVTT captions: one file with --starts, else one a scene.`,
+    help: `Prints a script, scene by scene: what to show, what to say and what to have on the screen. Then it lists the shots in the order of filming. With --out it writes <machine>-cues.html, .md and .txt, and WebVTT captions: one file with --starts, else one file per scene.`,
     example: 'cues examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
     options: ['out', 'starts', ...PLAN_OPTIONS, 'level', 'format'],
     formats: ['json', 'markdown', 'html', 'vtt'],
@@ -267,10 +265,9 @@ reading in the log are skipped. Without --out, only prints the number of new rea
     exitCodes: FINDINGS_EXIT_CODES,
   },
   convert: {
-    summary: 'convert one quantity to another unit, exactly rounded',
+    summary: 'convert one quantity to another unit, correctly rounded',
     usage: ['"8.9 lbf·ft" --to N.m [--assume us|imperial]'],
-    help: `Reads one quantity, tolerance or range as people write it, and prints it in another unit: the exactly rounded number, and the
-second figure to print (limits are rounded inward). Ambiguous text is an error that lists its possible meanings.`,
+    help: `Reads one quantity, tolerance or range as people write it, and prints it in another unit: the correctly rounded number, and the figure to print beside the original (limits are rounded inward). Ambiguous text is an error that lists its possible meanings.`,
     example: 'convert "1 qt" --to L --assume us',
     options: ['to', 'assume', 'format'],
     formats: ['json'],

@@ -10,7 +10,7 @@ type ExampleRow = readonly [meaning: string, ...examples: string[]]
 
 /** Keys that a first document often lacks or has wrong; `*` is any id. */
 const EXAMPLES: { readonly [pattern: string]: ExampleRow } = {
-  '/kind': ['what this document is', 'kind: spec-sheet'],
+  '/kind': ['the kind of this document', 'kind: spec-sheet'],
   '/version': ['the version of this format', 'version: "1.0"'],
   '/id': ['the name by which other documents refer to it', 'id: ferd-2'],
   '/revision': ['the revision of this sheet', 'revision: "1"'],

@@ -60,7 +60,7 @@ export const OPTION_TABLE = {
     help: 'stands or ramps (default: ramps only if the toolbox has no stands and the manual permits ramps)',
     words: ['stands', 'ramps'],
   },
-  'labour-rate': { value: '"65 EUR"', help: 'price of an hour of work, for the labour cost' },
+  'labour-rate': { value: '"65 EUR"', help: 'labour rate per hour, for the labour cost' },
   'times-from': {
     value: 'LOG',
     help: 'log or folder of other machines of this sheet, whose records show how long the same work takes; may be repeated',
@@ -75,7 +75,7 @@ export const OPTION_TABLE = {
   },
   starts: {
     value: '"0:00, 0:27, 0:39"',
-    help: 'start of each scene in the film, for captions in one file (default: one file a scene)',
+    help: 'start of each scene in the film, for captions in one file (default: one file per scene)',
   },
   procedure: {
     value: 'FILE',
@@ -139,7 +139,7 @@ export const OPTION_TABLE = {
   },
   crowfoot: {
     value: '"22 mm"',
-    help: 'crowfoot in line with the wrench: distance from square drive to centre of the fastener; needs --lever',
+    help: 'for a crowfoot in line with the wrench: distance from its square drive to the centre of the fastener; needs --lever',
   },
   lever: {
     value: '"250 mm"',

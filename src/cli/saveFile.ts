@@ -218,7 +218,7 @@ function hashVersion(version: FileVersion | undefined): string {
     : createHash('sha256').update(version.bytes).digest('hex').slice(0, 16)
 }
 
-/** Waits until the file and the folders created for it are on the disk by name. */
+/** Waits until the disk has the file, the folders created for it, and their names. */
 async function syncFolders(path: string, target: string, firstNewFolder: string | undefined): Promise<void> {
   // Windows cannot sync folders.
   if (process.platform === 'win32') return

@@ -2,7 +2,7 @@ import { DOCUMENT_NAMES } from '../spec/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { readYaml } from './readYaml.js'
 
-/** The treatment of an existing file. */
+/** What to do with an existing file. */
 interface WriteOptions {
   /** An existing file is an error. */
   readonly mustBeNew?: boolean

@@ -91,12 +91,14 @@ export function calculateFunnelEmptyingTime(flow: HoseFlow, volume: number): num
   })
 }
 
-/** Time in s for the hose to empty: no oil enters, so none is accelerated. */
+/** Time in s for the hose to empty: no oil enters, so no oil is accelerated. */
 export function calculateHoseEmptyingTime(flow: HoseFlow): number {
   return (32 * flow.viscosity * flow.length ** 2) / (GRAVITY * flow.bore ** 2 * flow.drop)
 }
 
-/** Nodes and weights of the seven-point Gauss–Legendre rule on −1 … 1 (Abramowitz & Stegun, table 25.4; from memory). */
+/**
+ * Nodes and weights of the seven-point Gauss–Legendre rule on −1 … 1 (Abramowitz & Stegun, table 25.4; from memory).
+ */
 const QUADRATURE: readonly (readonly [number, number])[] = [
   [0, 0.4179591836734694],
   [0.4058451513773972, 0.3818300505051189],

@@ -46,7 +46,7 @@ const MAX_DIFFERENCE_PERCENT = 10
  * @param stated - the sheet's refill; its first printed figure is used
  * @param refilled - measured volume, 0 or more; the number means its shortest decimal
  * @param method - how the manual fills this gearcase
- * @returns the verdict, the difference in the unit of `refilled`, and reasons; a limit is inside its band
+ * @returns the verdict, the difference in the unit of `refilled`, and reasons; the band includes its limits
  * @throws TypeError or RangeError if an argument has the wrong shape
  *
  * Source: 10 % is a house rule. Filling to the level hole is common practice, no source.

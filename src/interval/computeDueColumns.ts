@@ -13,8 +13,8 @@ const NOT_COUNTED = 5
 
 /**
  * Decides for a fleet of any size whether one service is due, fast enough for millions of rows. Each row gets the
- * verdict of {@link computeDue} for a count from completion, with the readings of the last service and one
- * later reading. For lines and reasons, call {@link computeDue} for the rows that matter.
+ * verdict of {@link computeDue} for a count from completion, with the readings of the last service and one later
+ * reading. For lines and reasons, call {@link computeDue} for single rows.
  *
  * due if start + limit ≤ now; overdue if start + limit + window < now; the first limit as in `computeDue`, from the average use
  * since the last service

@@ -3,7 +3,7 @@ import type { MachineLog } from '../spec/index.js'
 
 /**
  * The days after `fromDay`, up to and including `toDay`, on which the machine was out of use. Pauses may overlap; invalid dates
- * are ignored. With `extendsEnd` each pause that begins before the end moves the end by its length.
+ * are ignored. With `extendsEnd`, each pause that begins before the end delays the end by its length.
  */
 export function countPauseDays(
   pauses: MachineLog['pauses'],

@@ -70,8 +70,8 @@ const LIMIT_FIELDS: readonly DueRowField[] = [
 ]
 
 /**
- * The fields that an unknown key of a row may mean: those with a similar spelling; otherwise all limits for a key such
- * as `everyYears` with an amount, or the event for a key such as `eventDay` with a date. Empty if the column has
+ * The fields that an unknown key of a row may mean: those with a similar spelling. Otherwise a key such as `everyYears`
+ * with an amount may mean any limit, and a key such as `eventDay` with a date the event. Empty if the column has
  * another use.
  */
 export function suggestFields(key: string, value: unknown): readonly DueRowField[] {

@@ -160,7 +160,7 @@ function forecastMeter(
     reasons.push(intervalReason('interval/forecast-without-band', { readings }))
   } else if (scatter === 'from day to day') {
     const dayRange = forecastDayRange(days, rises, span, left, confidence)
-    // The ends of the band are rounded, the likely day is exact: if they are almost equal, use the likely day.
+    // The ends of the band are rounded, but the likely day is exact. If they are almost equal, use the likely day.
     const toBandEnd = (days: number): Crossing =>
       Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : toCrossing(Math.max(days, 0))
     early = toBandEnd(dayRange.early)
@@ -229,7 +229,7 @@ function forecastDayRange(
     z +
     (z ** 3 + z) / (4 * degreesOfFreedom) +
     (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * degreesOfFreedom ** 2)
-  // Days h where left = rate·h ± t·σ·√(h + h²/T), solved for h.
+  // The number of days h from left = rate·h ± t·σ·√(h + h²/T).
   const uncertainty = (t * t * sum) / Math.max(degreesOfFreedom, 1)
   const squaredTerm = rate * rate - uncertainty / span
   const halfLinearTerm = rate * left + uncertainty / 2

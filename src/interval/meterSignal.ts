@@ -26,8 +26,8 @@ const SIGNALS = {
 const MAX_RAW_COUNT = 0xfaff_ffff
 
 /**
- * The distance or time that a signal counted between two messages; a smaller later count is a rollover.
- * Undefined if it is more than `maximum`, in the unit of the signal, since the meter was then exchanged.
+ * The distance or time that a signal counted between two messages; a smaller later count is a rollover. Undefined above
+ * `maximum` (in the unit of the signal), since the meter must have been exchanged.
  */
 export function countBetweenSignals(
   signal: MeterSignal,

@@ -21,7 +21,7 @@ type Words<Names extends string> = Readonly<Record<Names, string>>
 export interface CueWords {
   /** Above the machine's name. */
   readonly title: string
-  /** In place of a camera shot: a wait that is not filmed. */
+  /** The text instead of a camera shot, if a wait is not filmed. */
   readonly cut: string
   /** What is in the scene; for a scene on one gearcase after its name. */
   readonly scenes: Words<SceneKind>

@@ -10,7 +10,7 @@ export interface WallWords {
   /** Above the machine's name. */
   readonly title: string
   readonly sections: Words<WallSectionId>
-  /** The card is for this machine alone, and the manual has priority. */
+  /** The card is only for this machine, and the manual has priority. */
   readonly authority: readonly string[]
   /** Signal word and sentence: crushing, then burns. */
   readonly cautions: readonly { readonly word: string; readonly text: string }[]

@@ -12,7 +12,7 @@ export interface GradeBand {
   readonly edition: GradeEdition
   /** The temperature of the limits: 100 °C for SAE, 40 °C for ISO. */
   readonly at: Quantity<'degC'>
-  /** * Lower limit, inside the band. */
+  /** Lower limit, inside the band. */
   readonly min: Quantity<'mm2/s'>
   /** Upper limit, outside the band (SAE). */
   readonly below?: Quantity<'mm2/s'>

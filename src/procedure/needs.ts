@@ -40,7 +40,7 @@ export function chooseSeverity(name: NeedName): Severity {
   return WARNING_NEEDS.includes(name) ? 'warning' : 'error'
 }
 
-/** Changes of state assumed after a need is reported, if the steps of its remedy would change too much. */
+/** Changes of state assumed after a need is reported, if the steps of its fix would change too much. */
 export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
   'machine-not-on-level-ground': ({ state }) => {
     state.ground = 'level'

@@ -25,7 +25,7 @@ export interface StepDraft {
 export interface ProcedureContext {
   readonly indexedSheet: IndexedSheet
   readonly jobs: readonly OilJob[]
-  /** Whether running or towing before the oil change would damage the gears: water, dirt or loss of oil. */
+  /** Whether water, dirt or lost oil would damage the gears if the machine ran or was towed before the oil change. */
   readonly mustNotRun: boolean
 }
 

@@ -112,7 +112,7 @@ function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
   const size = toAbsolute(gap)
   if (compareExact(size, add(first.halfWidth, second.halfWidth)) <= 0) return true
   if (part === 'nominal') return false
-  // the limit further inside is the converted one, rounded inward by less than one digit
+  // the limit further inside is the converted one, which was rounded inward by less than one digit
   const isSecondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
   const allowed = isSecondInside
     ? add(first.halfWidth, second.lastPlaceUnit)

@@ -68,7 +68,7 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
 /**
  * Temperatures: (value × numerator + addend) / denominator, as a quotient and its correction. From `MIN_EXACT_SIZE`
  * to `MAX_EXACT_SIZE`, every operation except the two divisions and the last sum is exact, so that ties go to the
- * even double. If the sum almost cancels, `convertValue` decides.
+ * even double. If the sum almost cancels, `convertValue` does the conversion.
  */
 function convertSums(values: Float64Array, step: ConversionStep, column: Float64Array): void {
   const { numerator, addend, denominator } = step

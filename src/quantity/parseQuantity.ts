@@ -14,7 +14,7 @@ export interface ReadingOptions {
   readonly measure?: Measure
   /** The decimal mark of the text; without it `1.234` and `1,234` are refused. */
   readonly decimalMark?: '.' | ','
-  /** The units meant by a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb`. */
+  /** The units that `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb` mean without further words. */
   readonly assume?: readonly Unit[]
 }
 

@@ -88,8 +88,8 @@ export function chooseSide(
 }
 
 /**
- * The lowest and highest amount in a printed value: its limits, otherwise the nominal. A tolerance is for the
- * work, not an amount.
+ * The lowest and highest amount in a printed value: its limits, otherwise the nominal. A tolerance is not part of the
+ * amount: it is for the work.
  */
 export function getStatedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }

@@ -31,9 +31,8 @@ export const PAPERWORK_CODES: readonly string[] = [
 ]
 
 /**
- * May this machine be used? Lists the faults that its services left: every error of a record that concerns
- * the machine, such as far too much oil, a stripped thread or a plug left loose. The machine must not be used
- * while there is one.
+ * Lists the open faults of a machine, which must not be used while there is one: every error of a record that concerns
+ * the machine, such as far too much oil, a stripped thread or a plug left loose.
  *
  * A fault is closed by a correction of its record that no longer has the error, or by a later oil change of
  * that gearcase.

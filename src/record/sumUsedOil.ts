@@ -28,16 +28,16 @@ export interface UsedOilSum {
   readonly drained: Quantity<'L'>
 }
 
-/** Used oil of a period: in total, by carrier, and line by line. */
+/** Used oil of a period: in total, by recipient, and line by line. */
 export interface UsedOilReport extends UsedOilSum {
-  /** By taker or destination, as written, in the order of first mention; without `to`: not recorded. */
+  /** By recipient as written, in the order of first mention; without `to`: not recorded. */
   readonly carriers: readonly (UsedOilSum & { readonly to?: string })[]
   /** By date. */
   readonly lines: readonly UsedOilLine[]
 }
 
 /**
- * How much used oil did we hand over, to whom, in this period? Adds up `usedOilLog` of all records, each with
+ * Adds up the used oil handed over in a period, by recipient. It reads the `usedOilLog` of all records, each with
  * its corrections. A record without it is a line without a volume if it has `usedOil` or drained oil.
  *
  * Oil with water or metal from use is used oil; if a solvent, coolant, brake fluid or fuel is mixed into it,
@@ -49,7 +49,7 @@ export interface UsedOilReport extends UsedOilSum {
  * @throws TypeError if a log was not parsed; RangeError if a day is not a date, or the period ends before it
  *   begins
  *
- * Source: house rule. Mixtures with hazardous waste: 40 CFR 279.10(b). Used oil and what is in it from use: 40 CFR
+ * Source: house rule. Mixtures with hazardous waste: 40 CFR 279.10(b). Used oil with impurities from its use: 40 CFR
  * 279.1 as in US EPA, "Managing Used Oil: Advice for Small Businesses".
  * @example
  * ```ts

@@ -12,7 +12,7 @@ import { moveFindings, runRules } from './runRules.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
- * Finds the mistakes in a closed set of documents, and other points of note. It is for people who write
+ * Finds the mistakes in a closed set of documents, and other points to check. It is for people who write
  * sheets, keep logs, or take them over. The documents come from the `parse…` functions of `/v1/spec`, which
  * find mistakes in their shape. The findings of `validateProcedure` and `readMeters` are included, with their
  * codes. To judge one record, use `checkRecord` of the service entry.

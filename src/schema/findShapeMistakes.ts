@@ -12,7 +12,7 @@ export interface ShapeReading {
 
 /**
  * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not
- * an unknown key and a missing one. Values rejected before are not reported again. `leftOut` are the omitted
+ * an unknown key and a missing one. Values that were already rejected are not reported again. `leftOut` are the omitted
  * keys that were filled in; a misspelled key may be one of them.
  */
 export function findShapeMistakes(

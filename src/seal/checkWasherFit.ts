@@ -41,12 +41,11 @@ const PIPE_DIAMETERS: Readonly<Record<string, number>> = {
 }
 
 /**
- * House rule: from M14 up, thread sizes are 2 mm apart, so with half of that a washer fits only one thread.
+ * House rule: from M14 up, thread sizes are 2 mm apart, so a washer with half of this play fits only one thread.
  */
 const MAX_PLAY = 1
 /**
- * House rule: in the narrowest checked row the outside is 4 mm larger than the inside. Half of that still
- * seals.
+ * House rule: in the narrowest checked row the outside is 4 mm larger than the inside. Half of this still seals.
  */
 const MIN_RIM = 2
 /** House rule: an undercut that holds a ring is 2 to 4 mm smaller in diameter than the thread. */

@@ -3,7 +3,7 @@ import { type CountedMeterReading, readMeters } from '../interval/index.js'
 import { type Exact, exactOf, subtract } from '../quantity/index.js'
 import type { MachineLog } from '../spec/index.js'
 
-/** The hours between two days, as far as the readings show; without `max` there is no upper limit. */
+/** The hours between two days according to the readings; without `max` there is no upper limit. */
 export interface HoursBetween {
   readonly min: Exact
   readonly max?: Exact
@@ -32,7 +32,9 @@ export function calculateHoursBetween(
   return end.next === undefined ? { min } : { min, max: subtractReadings(end.next, start.last) }
 }
 
-/** The last reading up to a day and the first from that day on; both are of that day if it has a reading. */
+/**
+ * The last reading up to a day, and the first reading from that day on. If the day has a reading, both are that one.
+ */
 function findReadingsAround(readings: readonly CountedMeterReading[], day: DateText) {
   const before = readings.filter(({ date }) => daysBetween(date, day) > 0)
   const readingsOnDay = readings.filter(({ date }) => daysBetween(date, day) === 0)

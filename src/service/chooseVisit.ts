@@ -159,7 +159,7 @@ export function chooseRaising({ sheet, toolbox }: Pick<VisitFacts, 'sheet' | 'to
     : 'stands'
 }
 
-/** A service that may be chosen; its verdict counts only if the due ones are asked for. */
+/** A service that may be chosen. Its verdict counts only if the caller asks for the due services. */
 type WorkLine = Pick<ServiceDue, 'service' | 'serviceName' | 'gearcase' | 'part'> & {
   readonly verdict?: ServiceDue['verdict']
 }

@@ -67,15 +67,14 @@ const LOG_SHAPE: Shape = {
 const SETTLING_LIMITS = { hours: exactOf(10), share: exactOf('0.1') }
 
 /**
- * Does a gearcase lose oil, and how much? Adds up, for every gearcase and instance of a machine, the oil that
- * was added since its last oil change: the top-ups of the log, and refills at checks. Corrections of records
- * apply.
+ * Calculates how much oil each gearcase loses. For every gearcase and instance of a machine it adds up the oil added
+ * since the last oil change: the top-ups of the log, and refills at checks. Corrections of records apply.
  *
  * A closed gearcase uses no oil, so the added oil is the lost oil. It was lost before the last addition, so
  * hours and days are counted up to then: per 100 h = 100 × added / hours. Hours are a range if those days
  * have no reading.
  *
- * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`: it may have
+ * A single small quantity, up to a tenth of the fill, in the first 10 h is `cannot tell`, because the oil may only have
  * settled. Oil added on the day of the change belongs to the change.
  * @param facts - sheet, log and today; oil added later is not counted
  * @returns one line for each gearcase and instance with its own oil, in the order of the sheet

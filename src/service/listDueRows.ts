@@ -6,17 +6,16 @@ import type { DistanceUnit } from '../quantity/index.js'
 import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 
 /**
- * Beyond the life of any machine: an unknown window never ends. Below the limit of a meter, also in miles.
+ * More than any machine reaches, so that an unknown window never ends; in miles still below the limit of a meter.
  */
 const UNREACHABLE = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
 
 type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
 
 /**
- * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives
- * each row the verdict that {@link listDue} gives the service. Rewrite the rows of a machine when its log
- * changes; the verdicts of a later day need no new rows. For a few machines use {@link listDue}, which also
- * says why.
+ * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives each row the
+ * verdict that {@link listDue} gives the service. Rewrite the rows of a machine when its log changes; the verdicts of a
+ * later day need no new rows. For a few machines use {@link listDue}, which also gives the reasons.
  *
  * Meters count from the last service: `lastHours` is 0 and `hours` is the use since then. A limit from a
  * schedule is the use up to its next due point. Limits that cannot be determined are `cannot tell` in the row
@@ -63,8 +62,8 @@ function makeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
     ?.date
   // If the first use of a machine is not known, there is no calendar limit.
   let lastDate = startDate ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
-  // A row ignores events up to the last service. Such an event is still open here, so the service is moved
-  // before it.
+  // A row ignores events up to the last service. Such an event is still open here, so the row dates the service before
+  // it.
   if (eventDate !== undefined) {
     row.eventDate = eventDate
     if (lastDate !== undefined && eventDate <= lastDate) lastDate = addDays(eventDate, -1)

@@ -17,7 +17,7 @@ export interface VariantDifference {
 }
 
 /**
- * In which figures do the variants of one sheet differ? Lists them in the order of the sheet, with the figure of each
+ * Lists the figures in which the variants of one sheet differ, in the order of the sheet, each with the figure of each
  * variant.
  *
  * @param sheet - a parsed sheet

@@ -51,8 +51,8 @@ export interface LubeChart {
 }
 
 /**
- * Which oil goes where, how much, and when? Collects the gearcases of a machine with their oils, refills, levels and
- * intervals, for a chart without a date. To write it, use `paperModel`.
+ * Collects the gearcases of a machine with their oils, refills, levels and intervals, for a chart without a date. To
+ * write it, use `paperModel`.
  *
  * @param facts - a parsed sheet and what is known about the machine, such as its variant or serial number
  * @throws TypeError if an argument is not an object, or the sheet was not parsed

@@ -19,7 +19,7 @@ export interface NextPoint<Point> {
   readonly services: readonly NamedService[]
 }
 
-/** What is on a next-due label. */
+/** The facts of a next-due label. */
 export interface NextDue {
   readonly kind: 'next-due'
   readonly machine: PlannedMachine
@@ -35,8 +35,8 @@ export interface NextDue {
 }
 
 /**
- * What is on the next-due label of a machine? The earliest date and meter readings of all its services, as `listDue`
- * gives them. To write the label, use `paperModel`.
+ * Collects the facts for the next-due label of a machine: the earliest date and meter readings of all its services, as
+ * `listDue` gives them. To write the label, use `paperModel`.
  *
  * @param facts - sheet, log and today
  * @param options - those of `computeDue`; none has a default

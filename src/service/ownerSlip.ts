@@ -35,7 +35,7 @@ export interface SlipWork
   readonly filters: readonly WithPart<NonNullable<RecordEntry['filters']>[number]>[]
 }
 
-/** The report that the workshop gives the owner of a machine after a visit. */
+/** The workshop's report to the owner of a machine after a visit. */
 export interface OwnerSlip {
   readonly kind: 'owner-slip'
   readonly version: '1.0'
@@ -76,7 +76,7 @@ export interface SlipOptions {
 }
 
 /**
- * What do we give the owner after the visit? Lists the open faults, the work done and not done, its results,
+ * Collects the report for the owner after a visit: the open faults, the work done and not done, its results,
  * the next due date of each service, and the samples without a result. Corrections of records are applied. To
  * lay out the slip, use `slipModel`.
  *

@@ -31,9 +31,8 @@ export interface OilPlan {
 }
 
 /**
- * Chooses, for every gearcase, the permitted oil for the ambient temperature, the containers from the stock,
- * and the oil to buy. Oil that one gearcase takes from the stock is not available for the next. Two oils
- * never go into one gearcase.
+ * Chooses, for every gearcase, the permitted oil for the ambient temperature, the containers from the stock, and the
+ * oil to buy. Oil from the stock for one gearcase is not available for the next. Two oils never go into one gearcase.
  */
 export function planOil(
   { sheet, figures, ambient, stock, procedure }: VisitContext,

@@ -18,7 +18,7 @@ import type { ServiceDue } from './listDue.js'
 import type { VisitFacts } from './requireVisit.js'
 import type { Money, PlannedTime } from './visitPlan.js'
 
-/** With fewer recorded visits the house estimate is kept. House rule. */
+/** With fewer recorded visits, the plan keeps the house estimate. House rule. */
 const ENOUGH_VISITS = 3
 
 /** Currencies without two decimals, by ISO 4217, from memory. */

@@ -65,7 +65,7 @@ export interface VisitPlan {
   readonly tools: readonly PlannedTool[]
   /** Chocks, jack, brush and other tools that a toolbox does not list; absent if no step uses one. */
   readonly handTools?: Reason
-  /** The fewest wrenches for the work, and the range of one to buy if a torque is not covered. */
+  /** The fewest wrenches for the work, and the range of a wrench to buy for torques that none covers. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
   /** Absent if no oil is drained. */
   readonly pan?: PlannedPan

@@ -27,12 +27,12 @@ import { listTrueSizes } from './wall/listTrueSizes.js'
 import { listWrenches } from './wall/listWrenches.js'
 import type { WallFacts, WallJug } from './wall/wallFactsTypes.js'
 
-/** The machine and the workshop of a wall card. */
+/** The machine of a wall card, and the workshop's tools and oils. */
 export interface WallInput {
   readonly sheet: SpecSheet
   /** The variant or the serial number of the machine, as far as known. */
   readonly identity: Identity
-  /** For wrench settings, the jug and the hose; absent: the manual's figures alone. */
+  /** For wrench settings, the jug and the hose; absent: only the manual's figures. */
   readonly toolbox?: Toolbox
   /** For the viscosity of the oils, so that pouring times are known; its amounts are ignored. */
   readonly stock?: Stock
@@ -42,10 +42,10 @@ export interface WallInput {
 export type WallOptions = Pick<VisitOptions, 'iso6789' | 'tolerancePercent' | 'raiseOn'>
 
 /**
- * Collects what a wall card says of one machine or variant: intervals, quantities, oils, tools, torques and
- * wrench settings, the job in at most ten lines, pouring times, and true sizes. It has no date and reads no
- * log, so the card can stay on the wall until the sheet or the toolbox changes. For one visit on one day, use
- * {@link planVisit}; to write the card, use `wallModel`.
+ * Collects the facts of a wall card for one machine or variant: intervals, quantities, oils, tools, torques and wrench
+ * settings, the job in at most ten lines, pouring times, and true sizes. It has no date and reads no log, so the card
+ * is valid until the sheet or the toolbox changes. For one visit on one day, use {@link planVisit}; to write the card,
+ * use `wallModel`.
  *
  * The job is that of all oil changes of the machine; a gearcase without one has its level check. Pouring times
  * are for 0, 10 and 20 °C.
@@ -130,7 +130,7 @@ export function wallFacts(input: WallInput, options: WallOptions): Result<WallFa
   return { ok: true, value, findings: [...(checkedToolbox?.findings ?? []), ...(built?.findings ?? [])] }
 }
 
-/** All changes, and the checks of gearcases that no change is for. */
+/** All oil changes, and the checks of gearcases without one. */
 function chooseJob(sheet: SpecSheet, all: readonly ServiceOnGearcase[]): readonly ServiceOnGearcase[] {
   const certain = all.filter(({ unknownReasons }) => unknownReasons.length === 0)
   const changed = new Set(certain.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))

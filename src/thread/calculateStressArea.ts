@@ -28,7 +28,7 @@ export function calculateStressArea(thread: MetricThread | UnifiedThread): Stres
 }
 
 /**
- * Calculates the diameter at which a metric thread's ridges and grooves are equally wide, for friction in the
+ * Calculates the pitch diameter of a metric thread, where ridges and grooves are equally wide, for friction in the
  * thread.
  *
  * d2 = d − 0.649519·P, with diameter d and pitch P.

@@ -50,7 +50,7 @@ const maxBigInt = (first: bigint, second: bigint) => (first > second ? first : s
 
 interface LowerEnd {
   readonly value: Exact
-  /** The end itself is excluded. */
+  /** Whether the end itself is excluded. */
   readonly isOpen?: boolean
   readonly reason: Reason
 }
@@ -175,7 +175,7 @@ export function findScaleMark(
   const from = maxBigInt(roundExact(countSteps(subtract(target.low, target.slack)), 'up'), first)
   const to = minBigInt(roundExact(countSteps(add(target.high, target.slack)), 'down'), last)
   if (from <= to) {
-    // subtract half a step and round up: the nearest mark, or the lower of two at the same distance
+    // subtracting half a step and rounding up gives the nearest mark, or the lower of two at the same distance
     const nearestStep = roundExact(subtract(countSteps(target.aim), exactOf('0.5')), 'up')
     return { mark: mark(maxBigInt(from, minBigInt(nearestStep, to))) }
   }

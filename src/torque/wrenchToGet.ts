@@ -77,7 +77,7 @@ export function chooseWrenchesToBuy(
 ): WrenchToGet[] {
   let remaining = tasks.flatMap((task) => findNeededRanges(task, tolerancePercent))
   const ranges: WrenchToGet[] = []
-  // from the highest down: a wrench covers every torque down to a fifth of its highest mark
+  // start with the highest torque: a wrench covers every torque down to a fifth of its highest mark
   while (remaining.length > 0) {
     const to = findHighest(remaining.map((need) => need.highest))
     const unit = chooseWrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)

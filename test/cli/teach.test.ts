@@ -97,7 +97,7 @@ describe('a naive first sheet', () => {
     const { lines, out } = await check(NAIVE['a note'])
     expect(lines.slice(0, 3)).toEqual([
       'first.yaml:1:1: error: Missing keys "kind", "version", "id", "revision" and "machine".',
-      '    write: kind: spec-sheet   (what this document is)',
+      '    write: kind: spec-sheet   (the kind of this document)',
       '    write: version: "1.0"   (the version of this format)',
     ])
     for (const key of ['name', 'manufacturer', 'oil', 'fill', 'drain plug torque', 'service interval'])
@@ -164,7 +164,7 @@ describe('a document without a kind is read as what it looks like, and everythin
     'version: "1.0"   (the version of this format)',
     'sheet: ferd-2, revision 1   (the sheet of the machine)',
   ]
-  const kind = (of: string) => `kind: ${of}   (what this document is)`
+  const kind = (of: string) => `kind: ${of}   (the kind of this document)`
   const TOOLBOX = ['id: station-tools   (your short name for it)', 'name: Station tools   (your name for it)']
   const STOCK = ['id: station-shelf   (your short name for it)', 'name: Station shelf   (your name for it)']
   const LOG = [
@@ -215,7 +215,7 @@ describe('a document without a kind is read as what it looks like, and everythin
     expect(lines.slice(0, -1)).toEqual([
       ...missing([VERSION, ...LOG]),
       'first.yaml:1:1: error: Expected text, found a number.',
-      '    write what this document is, such as',
+      '    write the kind of this document, such as',
       '      kind: machine-log',
       '    spec/wrong-type at /kind',
     ])
@@ -225,7 +225,7 @@ describe('a document without a kind is read as what it looks like, and everythin
     const { lines } = await check('kind: log\nmeters: {}')
     expect(lines.slice(0, -1)).toEqual([
       'first.yaml:1:1: error: Expected kind spec-sheet, machine-log, toolbox, stock, procedure or service-record, found "log".',
-      '    write what this document is, such as',
+      '    write the kind of this document, such as',
       '      kind: machine-log',
       '    spec/wrong-kind at /kind',
       ...missing([VERSION, ...LOG]),

@@ -40,8 +40,8 @@ export function buildCueSections(context: CardContext, cues: readonly Cue[]): re
 }
 
 /**
- * First what can be filmed at any time while the machine is clean, then the work, which has only one order, then the
- * end. Shots with one chance are under their scene.
+ * First the shots that can be filmed at any time while the machine is clean, then the work in its fixed order, then the
+ * end. Shots that cannot be repeated are under their scene.
  */
 function listFilmingOrder(cues: readonly Cue[], words: CueWords): readonly CardList[] {
   const { anyTime, inOrder, afterwards } = words.headings

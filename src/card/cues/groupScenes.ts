@@ -14,7 +14,7 @@ export interface WorkScene {
 /** Kinds of scenes that show a single gearcase. */
 const GEARCASE_SCENES: ReadonlySet<WorkScene['kind']> = new Set(['open', 'inside', 'fill'])
 
-/** The scene of a line after the scene `current`; undefined if it belongs to the line after it. */
+/** The scene of a line after the scene `current`; undefined if it belongs to the next line. */
 function chooseKind(
   kind: PlanLine['kind'],
   steps: readonly PlannedStep[],
@@ -67,9 +67,9 @@ function findGearcase(steps: readonly PlannedStep[]): string | undefined {
 }
 
 /**
- * Joins the lines of a plan into scenes. A scene is what is filmed in one place: opening and draining a gearcase,
- * looking inside and closing it, filling it. Raising the machine, turning a wheel and taking off a shield belong to
- * the work that follows.
+ * Joins the lines of a plan into scenes. A scene is filmed in one place: opening and draining a gearcase, inspecting
+ * and closing it, or filling it. Raising the machine, turning a wheel and removing a shield belong to the work that
+ * follows.
  */
 export function groupScenes(plan: VisitPlan): readonly WorkScene[] {
   const stepById = new Map(plan.steps.map((step) => [step.id, step]))

@@ -1,6 +1,6 @@
 import { cleanText } from '../../message/index.js'
 
-/** The usual limits of captions: lines on the screen, and characters a line. */
+/** The usual limits of captions: lines on the screen, and characters per line. */
 const MAX_LINES = 2
 const MAX_CHARACTERS = 42
 
@@ -27,7 +27,7 @@ function wrapWords(words: readonly string[]): readonly string[] {
   return lines
 }
 
-/** Two lines of about the same length, the first not longer than it must be. */
+/** Two lines of similar length; the first is as short as possible. */
 function balanceLines(words: readonly string[]): readonly string[] {
   const greedy = wrapWords(words)
   if (greedy.length < 2) return greedy
@@ -37,8 +37,8 @@ function balanceLines(words: readonly string[]): readonly string[] {
 }
 
 /**
- * Splits sentences into captions of at most two lines of 42 characters. A sentence starts a caption of its own unless
- * it fits behind the one before it. No word is lost.
+ * Splits sentences into captions of at most two lines of 42 characters. A sentence starts a new caption unless it fits
+ * after the previous one. No word is lost.
  */
 export function splitCaptions(text: string): readonly (readonly string[])[] {
   const captions: string[][] = []
@@ -48,7 +48,7 @@ export function splitCaptions(text: string): readonly (readonly string[])[] {
     current = []
   }
   for (const sentence of text.split(/(?<=[.!?]) /)) {
-    // A cleaned character may be longer than the sign itself.
+    // A cleaned character may be longer than the original.
     const words = sentence
       .split(/[ \t\r\n]+/)
       .filter((word) => word !== '')

@@ -35,7 +35,10 @@ const ONCE: { readonly [Action in PlannedStep['do']]?: OnceShot } = {
   'inspect the magnet': 'magnet',
 }
 
-/** Cautions to speak before the action and to hold on the screen, each once in a scene; the opening has the authority. */
+/**
+ * Cautions to speak before the action and to keep on the screen, each once per scene. The priority of the manual is in
+ * the opening scene.
+ */
 export function addCautions(
   { written }: CueContexts,
   cautions: readonly Reason[],

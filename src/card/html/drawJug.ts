@@ -42,7 +42,7 @@ export function drawJug(
     ticks,
     levels.map(({ value }) => drawLine(LEFT, toY(value), RIGHT, toY(value), 0.7)),
     levels.map(({ value, label }, place) => {
-      // Labels below their marks, a line apart where marks are close.
+      // Labels below their marks, one line apart if the marks are close.
       const y = Math.min(toY(value) + 4, BOTTOM - 0.8 - (levels.length - 1 - place) * 4)
       return drawText(RIGHT - 0.6, y, label, 3.6, 'bold', 'end')
     }),

@@ -54,7 +54,7 @@ export function drawScale(
   )
 }
 
-/** Whether a mark has its number: numbers at steps of one, two or five, so far apart that they do not touch. */
+/** Whether a mark has its number: numbers at steps of one, two or five, far enough apart not to touch. */
 function chooseLabelled(steps: number, graduation: number, width: number) {
   const isRound = (value: number) =>
     /^[125]0*$/.test(String(Number(value.toPrecision(6))).replace(/^0\.0*/, ''))

@@ -17,7 +17,7 @@ export function renderLine(line: Line): HtmlChild[] {
   })
 }
 
-/** Renders each line in an element of its own, such as `div.note`. */
+/** Renders each line in its own element, such as `div.note`. */
 export function renderLines(lines: readonly Line[], name: string): Html[] {
   return lines.map((line) => createTag(name, renderLine(line)))
 }

@@ -20,7 +20,7 @@ import { renderScenes } from './renderScenes.js'
 
 type Marks = CardModel['marks']
 
-/** A box to tick, on paper and on a screen; its label is around it. */
+/** A tick box for paper and screen, inside its label. */
 const createBox = () => createElement('input.box', { type: 'checkbox' })
 
 function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): HtmlChild[] {

@@ -2,7 +2,7 @@ import type { CardScene, CardScenes } from '../cardParts.js'
 import { createElement, createTag, type Html } from './createElement.js'
 import { renderCaution, renderLine } from './renderLine.js'
 
-/** The scenes of a cue sheet: one row a scene, with what to show, to say and to have on the screen. */
+/** The scenes of a cue sheet: one row per scene, with what to show, to say and to have on the screen. */
 export function renderScenes({ columns, scenes }: CardScenes): Html {
   const renderColumn = (name: keyof CardScenes['columns'], ...content: readonly Html[]) =>
     createTag(`div.${name}`, createTag('p.label', columns[name]), ...content)

@@ -1,7 +1,7 @@
 /** The class of the element around a paper. */
 export const PAPER_CLASS = 'service-card'
 
-/** Keeps the rules of a style inside the paper, so that they change nothing else in an app. `&` is the paper itself. */
+/** Limits the rules of a style to the paper, so that they change nothing else in an app. `&` is the paper itself. */
 export const scopeStyle = (style: string): string =>
   style.replaceAll(/(^|[{}])\s*([^{}@]+)\{/g, (_rule, before: string, selectors: string) => {
     const scoped = selectors.split(',').map((selector) => {

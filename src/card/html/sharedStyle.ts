@@ -1,6 +1,6 @@
 /**
  * The type, lines and signs that all papers share. `&` is the element around the paper; {@link scopeStyle} keeps every
- * rule inside it. No meaning depends on colour alone, tints are not printed, and no print is smaller than 9 pt.
+ * rule inside it. No meaning depends on colour alone, tints are not printed, and no text is smaller than 9 pt.
  *
  * Sizes: `--small` notes, `--body` text, `--line` the order of work, `--head` headings, `--figure` figures, `--name` the machine.
  */

@@ -1,4 +1,4 @@
-/** The style of a wall card: one colour, sizes in points, no print below 9 pt. */
+/** The style of a wall card: one colour, sizes in points, no text below 9 pt. */
 export const WALL_STYLE = `
 @page service-card{margin:7mm}
 &,*{box-sizing:border-box}

@@ -5,7 +5,7 @@ import type { CardCell, CardSection, Line } from '../cardParts.js'
 import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from '../spans.js'
 import { writeFigure, writeSecondaryFigures } from '../writeFigure.js'
 
-/** The lubrication chart: a row a gearcase, a row a service, and the sources. */
+/** The lubrication chart: one row per gearcase, one row per service, and the sources. */
 export function writeChart(context: TextContext, facts: LubeChart): readonly CardSection[] {
   const { papers, card: words } = context.catalogue
   const { columns, sections } = papers

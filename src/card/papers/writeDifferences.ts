@@ -5,7 +5,7 @@ import type { CardSection } from '../cardParts.js'
 import { capitalise, makeCell, makeListPart, writeWords } from '../spans.js'
 import { writeFigure, writeSecondaryFigures } from '../writeFigure.js'
 
-/** The figures that differ between variants: a row a figure, a column a variant. */
+/** The figures that differ between variants: one row per figure, one column per variant. */
 export function writeDifferences(
   context: TextContext,
   differences: readonly VariantDifference[],

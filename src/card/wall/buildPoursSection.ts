@@ -73,7 +73,7 @@ function buildPour(context: WallContext, { part, at }: WallPour, pointer: string
     name,
     drawing: {
       kind: 'pour',
-      // Without any time, one line is enough.
+      // If no time is known, one line is enough.
       bars: at.every(({ ends }) => ends === undefined)
         ? [{ label: '', end: wall.labels.untilDry }]
         : at.map(({ celsius, ends }, place) => ({
@@ -117,7 +117,7 @@ function buildJug(
       kind: 'jug',
       size: size.value,
       graduation: graduation.value,
-      // Equal pours are one mark, with their number.
+      // Equal pours share one mark, with their number.
       marks: [...new Set(marks.map(({ value }) => value))].map((value) => {
         const count = marks.filter((mark) => mark.value === value).length
         const label = showAmount({ value, unit: size.unit }, catalogue.marks) ?? String(value)

@@ -21,7 +21,7 @@ export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
   const { format, out, starts } = options
   if (format === 'vtt' && out === undefined && starts === undefined)
     throw new UsageError(
-      'cues: captions need --starts TIMES for one file, or --out FOLDER for one file a scene',
+      'cues: captions need --starts TIMES for one file, or --out FOLDER for one file per scene',
     )
   const { planned, sheet, findings, exitCode } = await planFromFiles('cues', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))

@@ -78,14 +78,14 @@ interface MachineDue {
   readonly due: readonly ServiceDue[]
 }
 
-/** Wraps a line in a terminal; a pipe gets it whole. */
+/** Wraps a line for a terminal, but not for a pipe. */
 function fitLine(line: string, { columns }: CliIo): string[] {
   if (columns === undefined) return [line]
   const indent = / */.exec(line)?.[0] ?? ''
   return wrapText(line.trimStart(), columns, indent, `${indent}  `)
 }
 
-/** One line a machine, most urgent first: machines that must not be used, then by verdict and date. */
+/** One line per machine, most urgent first: machines that must not be used, then by verdict and date. */
 function listByUrgency(machines: readonly MachineDue[]): string[] {
   const rankService = ({ verdict, dueOn = '9999' }: ServiceDue) => `${DUE_STATES.indexOf(verdict)} ${dueOn}`
   const compareText = (one: string, other: string) => (one < other ? -1 : one > other ? 1 : 0)

@@ -20,7 +20,7 @@ interface WallTask {
   readonly identity: Identity
 }
 
-/** Progress is printed after so many cards. */
+/** Number of cards between two progress messages. */
 const PROGRESS_STEP = 50
 
 /** `card --paper wall`: writes a card for each variant of each sheet, or with `--machine` for the machine of a log. */

@@ -59,7 +59,7 @@ function listAssumedUnits(word: string): readonly Unit[] {
   throw new UsageError(`--assume ${word}: expected us or imperial`)
 }
 
-/** The figures, exactly rounded, and the second figure to print. */
+/** The figures, correctly rounded, and the figure to print beside the original. */
 function describeConversion(value: PrintedBand, unit: Unit): string {
   const makeFormatter = (from: Unit, to: Unit) => (figure: string) =>
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })

@@ -116,7 +116,7 @@ export const cardWords: CardWords = {
     filter: 'Found inside',
     oilLooks: 'Old oil',
     sample: 'Sample bottle, laboratory',
-    photos: 'Photos: files, of what',
+    photos: 'Photos: file, subject',
     batch: 'Batch of the oil',
     partNumber: 'part number',
     certificate: 'Wrench certificate: number, valid to',

@@ -62,7 +62,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/axle-not-chocked': (params) =>
     `Only some of the axles that stay on the ground are chocked${writeStep(params)}. Chock both sides of each wheel that stays down.`,
   'procedure/jack-as-support': (params) =>
-    `Work under a machine held only by the jack${writeStep(params)}. Set it on stands first: a jack lifts, it does not hold.`,
+    `Work is done under a machine that only the jack holds${writeStep(params)}. Set it on stands first: a jack lifts, it does not hold.`,
   'procedure/ramps-and-jack': (params) =>
     `The machine is jacked up while it is on ramps${writeStep(params)}, and can roll off them. Drive off the ramps first.`,
   'procedure/ramps-not-permitted': (params) =>
@@ -76,7 +76,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/run-on-stands': (params) =>
     `The machine is run or moved while it is raised${writeStep(params)}. Lower it first.`,
   'procedure/machine-must-not-run': (params) =>
-    `The machine runs before its oil is changed, after what happened to it${writeStep(params)}. Do not run or tow it: push or winch it clear and carry it.`,
+    `The machine runs in its old oil, although a recorded event forbids this${writeStep(params)}. Do not run or tow it: push or winch it clear and carry it.`,
   'procedure/wheel-not-clear': (params) =>
     `The wheel of ${writePart(params, 'the gearcase')} cannot be turned while it is on the ground${writeStep(params)}. Raise the machine first.`,
   'procedure/wheel-turned-with-plug-out': (params) =>

@@ -120,7 +120,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/gearcase-without-change': ({ gearcase }) =>
     `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
   'spec/filter-without-change': ({ gearcase }) =>
-    `No oil change reaches the filters of “${gearcase}”: it is never emptied. Move them to the gearcase that owns the oil, or say how it is emptied.`,
+    `No oil change includes the filters of “${gearcase}”, because it is never emptied. Move them to the gearcase that owns the oil, or state how it is emptied.`,
   'spec/level-on-raised-end': ({ gearcase, raised }) =>
     raised === 'nothing'
       ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`
@@ -225,7 +225,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'log/date-in-the-future': ({ date, today }, say) =>
     `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
   'log/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
-    `${gearcase}: topped up with “${oil}”, not a permitted oil (${say.list(permitted)}). Change the oil before the machine works on.`,
+    `${gearcase}: topped up with “${oil}”, not a permitted oil (${say.list(permitted)}). Change the oil before the machine works again.`,
   'log/pause-reversed': ({ from, to }, say) =>
     `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
   'log/record-of-other-machine': ({ machine, log, record }) =>
@@ -275,7 +275,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>
-    `${gearcase}: closed while ${found}. A washer plug needs a new washer, never more torque; a taper plug may be tightened within its turns.`,
+    `${gearcase}: closed while ${found}. A plug with a washer needs a new washer, never more torque; a taper plug may be tightened within its turns.`,
   'record/level-not-right': ({ gearcase, level }) =>
     level === 'not checked'
       ? `${gearcase}: level not checked. Check it before the machine works.`
@@ -308,7 +308,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/torque-outside-band': ({ part, set, stated, side }, say) =>
     `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. ${
       side === 'above'
-        ? 'Take it out, inspect the thread, fit a new washer if it has one, and tighten it afresh.'
+        ? 'Take it out, inspect the thread, fit a new washer if it has one, and tighten it again.'
         : 'Tighten it to the stated torque.'
     }`,
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
@@ -334,7 +334,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
     `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had expired on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
   'record/warranty-facts-missing': ({ lacks }, say) =>
-    `The warranty asks for more than this record has: ${say.list(lacks.map((fact) => WARRANTY_FACT_NAMES[fact]))}. Add it by a correction while it can be found.`,
+    `The warranty requires facts that this record lacks: ${say.list(lacks.map((fact) => WARRANTY_FACT_NAMES[fact]))}. Add them with a correction while they can still be found.`,
   'record/certificate-expired': ({ wrench, certificate, validTo, date }, say) =>
     `${wrench}: certificate ${certificate} was valid to ${say.date(validTo)}, before the work on ${say.date(date)}. Name the certificate of that day, or have the wrench tested.`,
   'record/filter-not-changed': ({ part, change }) =>

@@ -120,7 +120,7 @@ const FRACTION_NAMES: Readonly<Record<string, string>> = {
   '16': 'sixteenth',
 }
 
-/** `7 1/2` as `seven and a half`; undefined if the text is no such fraction. */
+/** `7 1/2` as `seven and a half`; undefined if the text is not such a fraction. */
 function spellFraction(asPrinted: string, [singular, plural]: readonly [string, string]): string | undefined {
   const text = asPrinted.replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/u, (sign) => ` ${FRACTION_SIGNS[sign]}`).trim()
   const match = /^(?:([0-9]{1,6})[ -]+)?([0-9]{1,2})\/([0-9]{1,2})(?![0-9/])/.exec(text)
@@ -134,7 +134,10 @@ function spellFraction(asPrinted: string, [singular, plural]: readonly [string, 
   return name === 'half' ? `half a ${singular}` : `${part} of a ${singular}`
 }
 
-/** A name with its numbers in words: `10 mm socket` as `ten millimetre socket`; one with another fraction stays as it is. */
+/**
+ * A name with its numbers in words: `10 mm socket` as `ten millimetre socket`; one with another fraction stays as it
+ * is.
+ */
 function name(written: string): string {
   const text = written.replace(
     /\b([0-9]{1,2})\/([0-9]{1,2})\b(?![/.])([ \u00a0]?in\b)?/g,

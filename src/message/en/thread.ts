@@ -19,7 +19,7 @@ export const threadTexts: Texts<ThreadCodes> = {
   'thread/too-long': ({ length, max }, say) =>
     `This text has ${say.number(length)} characters; a thread has at most ${say.number(max)}.`,
   'thread/plug-band': ({ thread, housing, min, max }, say) =>
-    `Plugs of ${thread} (housing: ${housing}) are usually tightened to ${say.quantity(min)} to ${say.quantity(max)}. This wide band from published tables only serves to find wrong units.`,
+    `Plugs of ${thread} (housing: ${housing}) are usually tightened to ${say.quantity(min)} to ${say.quantity(max)}. This wide band from published tables is only for finding wrong units.`,
   'thread/plug-not-in-table': ({ thread, housing }) =>
     `No published plug torque is known for ${thread} (housing: ${housing}), so the torque is not compared.`,
   'thread/taper-plug': ({ thread }) =>

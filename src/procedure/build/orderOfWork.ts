@@ -27,7 +27,7 @@ interface Task {
   readonly writeSteps: () => void
 }
 
-/** Writes all jobs of a visit: preparation, ground work, one lift, the run, last checks, clearing up. */
+/** Writes all jobs of a visit: preparation, work on the ground, work on stands, the run, last checks, clearing up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
   writeStep(writer, 'read the manual')
@@ -279,7 +279,7 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
       writeStep(writer, 'refit shield', shield.path)
 }
 
-/** A plate under the machine is refitted after the last leak check, unless that needs the lift. */
+/** A plate under the machine is refitted after the last leak check, unless this needs the machine raised. */
 function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
   if (shield.guards !== 'the underside') return true
   const jobsBehindShield = jobs.filter(({ emptiedInstances }) =>

@@ -33,7 +33,7 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
 }
 
 /**
- * A separate level hole; its plug is loosened before draining, since a stuck plug prevents the level check.
+ * A separate level hole; its plug is loosened before draining, since a seized plug would prevent the level check.
  */
 function findLevelHole({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
   const { levelOpening: level } = gearcase

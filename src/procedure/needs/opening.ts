@@ -73,7 +73,7 @@ export const OPENING_NEEDS = {
       getGearcaseState(state, target).oil !== 'old' || [draftOnStepPart(context, 'take an oil sample')]
     )
   },
-  // A sample from the pan, or of the dregs in the case, says nothing about the gears.
+  // A sample from the pan, or of the sediment in the case, shows nothing about the gears.
   'sample-too-late': ({ state, target }) =>
     target === undefined || getGearcaseState(state, target).oil === 'old' || [],
   'breather-not-cleared': ({ state, target }) =>

@@ -8,8 +8,8 @@ export type CodeSystem = 'UCUM' | 'UN/ECE Rec 20' | 'QUDT'
 const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
 
 /**
- * Finds the unit of another system's code, for figures received from that system. To read spellings of
- * people, use `parseQuantity`.
+ * Finds the unit of another system's code, for figures received from that system. To read units as people write them,
+ * use `parseQuantity`.
  *
  * @param system - the system of the code
  * @param code - the code, matched exactly, including case

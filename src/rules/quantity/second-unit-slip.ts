@@ -10,7 +10,7 @@ import { disagreementRule } from '../ruleMakers.js'
  * Params: first: the first printed value; second: the value that disagrees; slip: the name of the mistake;
  * ratio: its ratio
  * Harm: machine
- * Source: the ratios follow from legal definitions. That people confuse them is common practice, no source.
+ * Source: the ratios follow from legal definitions. That these units are confused: common practice, no source.
  */
 export const rule = disagreementRule(
   'quantity/second-unit-slip',

@@ -41,7 +41,7 @@ import {
   withSource,
 } from './valuePieces.js'
 
-// The texts of leaves, which overrides replace whole.
+// The texts of leaves; an override replaces a whole leaf.
 
 /** Torques in order; the last is the final torque. */
 function torqueStages(): Piece {

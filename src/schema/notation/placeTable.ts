@@ -59,7 +59,7 @@ export interface PlaceNode<Name extends string = string> {
   readonly set?: (holder: Holder, place: Place, expander: Expander) => void
   /** The kind of the leaf: an override may replace it. */
   readonly leaf?: LeafKind
-  /** Reads another short form than a string; `texts` are the notations of the strings in it. */
+  /** Reads a short form that is not a string; `texts` are the notations of the strings in it. */
   readonly read?: ReadShort
   readonly texts?: readonly Name[]
   /** Makes the object of a list of texts. */

@@ -5,7 +5,7 @@ import { findGearcaseId } from '../planWaits.js'
 import type { VisitContext } from '../visitContext.js'
 import type { WallJobLine, WallJobName, WallPhrase } from './wallFactsTypes.js'
 
-/** A procedure with the place of each step. */
+/** A procedure with the index of each step. */
 type Find = (steps: readonly Step[], visit: VisitContext) => readonly Step[]
 
 const any =
@@ -135,7 +135,7 @@ const LINES: Readonly<Record<WallJobName, readonly (readonly [WallPhrase, Find])
   ],
 }
 
-/** A phrase that says more replaces this one. */
+/** The longer phrase that replaces this one. */
 const REPLACED: Partial<Record<WallPhrase, WallPhrase>> = {
   'crack loose': 'fill first',
   tighten: 'fill tight',

@@ -55,7 +55,7 @@ function makePanel(
   const inOrder = (actions: ReadonlySet<Step['do']>) => [
     ...new Set(ownSteps.flatMap(({ do: action, on }) => (on && actions.has(action) ? on : []))),
   ]
-  // Without a procedure, the sheet's order.
+  // Without a procedure, the order of the sheet.
   const withoutSteps = visit.partsWithoutSteps.filter((part) => part.startsWith(`${path}/`))
   const loosened = [...inOrder(LOOSENING), ...withoutSteps]
   const parts = loosened.map((on) => makePart(visit, on, tightenings))

@@ -6,13 +6,13 @@ import type { GearcaseInVisit, VisitContext } from '../visitContext.js'
 import type { PlannedWait } from '../visitPlan.js'
 import type { WallPour } from './wallFactsTypes.js'
 
-/** Air temperatures for which a wall card says how long the oil pours, in degrees Celsius. */
+/** Air temperatures in degrees Celsius for which a wall card gives pouring times. */
 const TEMPERATURES = [0, 10, 20] as const
 
-/** Enough of each oil for any refill: a wall card must not depend on what is left on the shelf. */
+/** Enough of each oil for any refill: a wall card must not depend on the amounts in stock. */
 const PLENTY = 40
 
-/** The pouring time of each refill at the temperatures of the card, as far as the stock names an oil for it. */
+/** The pouring time of each refill at the temperatures of the card, if the stock has an oil for it. */
 export function listPours(
   visit: VisitContext,
   oilsOfWorkshop: Stock | undefined,
@@ -44,7 +44,7 @@ export function listPours(
   })
 }
 
-/** The end of each part of a pour in whole seconds; the last one is rounded up, as on the visit sheet. */
+/** The end of each part of a pour in whole seconds; the last time is rounded up, as on the visit card. */
 function findEnds({ seconds, parts = [] }: PlannedWait): readonly [number, number, number] | undefined {
   const [fills, empties] = parts
   if (seconds === undefined || fills === undefined || empties === undefined) return undefined

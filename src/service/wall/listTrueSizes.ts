@@ -8,8 +8,8 @@ import type { VisitContext } from '../visitContext.js'
 import type { WallSize } from './wallFactsTypes.js'
 
 /**
- * The rings and hexagons of the job in millimetres, to compare with a part that is laid on the paper. Equal
- * ones are one, with the sum of their counts.
+ * The rings and hexagons of the job in millimetres; a part laid on the paper can be compared with them. Equal sizes are
+ * merged, and their counts added.
  */
 export function listTrueSizes(visit: VisitContext, turned: readonly JsonPointer[]): readonly WallSize[] {
   const sizes = new Map<string, WallSize>()

@@ -74,7 +74,7 @@ export interface WallInterval {
 /** One gearcase. */
 export interface WallPanel {
   readonly part: PartName
-  /** Absent: one of it. */
+  /** Absent: the machine has one. */
   readonly instances?: readonly string[]
   /** The gearcase that owns the oil; absent: its own. */
   readonly oilOf?: PartName
@@ -134,7 +134,7 @@ export type WallJobName =
   | 'run'
   | 'finish'
 
-/** A piece of a line of the job; each is there because of steps of the procedure. */
+/** A phrase of a line of the job; each phrase has its steps in the procedure. */
 export type WallPhrase =
   | 'warm the oil'
   | 'park'
