@@ -60,9 +60,12 @@ values are "not stated". Name the sheet of a log with --sheet. With --from, rewr
     usage: ['[options] <file, folder, pattern or -> ...'],
     help: `Reads documents and prints one finding for each error in them. Subfolders are read too, each as a separate set; hidden folders,
 links and node_modules are not searched. The last lines give the numbers of documents and folders read and skipped (on standard
-error with --format json or sarif).`,
+error with --format json or sarif). A mistake in three files or more is printed once, with its files.
+With --fix it corrects the spelling of keys, names and figures and the order of two figures, where only one change is likely and no
+new finding results. Logs, records and procedures are never changed. Compare each change with the manual.
+With --write-baseline it accepts all findings of today; with --baseline it then reports only new ones.`,
     example: 'check examples/tind-4',
-    options: ['today', 'level', 'format'],
+    options: ['today', 'level', 'quiet', 'fix', 'dry-run', 'baseline', 'write-baseline', 'format'],
     formats: ['json', 'sarif'],
     overrides: {
       today: { help: "report readings and records after this day (default: this machine's clock)" },

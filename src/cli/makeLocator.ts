@@ -8,6 +8,8 @@ export interface TextPosition {
   readonly line: number
   /** From 1. */
   readonly column: number
+  /** The position after the scalar, or after the key or bracket of a larger value. */
+  readonly end?: { readonly line: number; readonly column: number }
   /** The value, if it is a string. */
   readonly text?: string
 }
@@ -24,11 +26,19 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
   return (path) => {
     if (text.length > MAX_LOCATED_LENGTH) return undefined
     root ??= readNodes(text)
-    const { offset, node } = findNode(root.node, splitPointer(path) ?? [])
-    if (offset === undefined) return undefined
-    const { line, col } = root.lines.linePos(offset)
+    const { key, node } = findNode(root.node, splitPointer(path) ?? [])
+    const first = (key ?? node)?.range
+    if (!first) return undefined
+    const { line, col } = root.lines.linePos(first[0])
+    const last = isScalar(node) ? node.range : key?.range
+    const end = root.lines.linePos(Math.max(last?.[1] ?? 0, first[0] + 1))
     const value = isScalar(node) && typeof node.value === 'string' ? node.value : undefined
-    return { line, column: col, ...(value !== undefined && { text: value }) }
+    return {
+      line,
+      column: col,
+      end: { line: end.line, column: end.col },
+      ...(value !== undefined && { text: value }),
+    }
   }
 }
 
@@ -40,32 +50,36 @@ function readNodes(text: string): { readonly node: Node | null; readonly lines: 
   return { node: node as Node | null, lines }
 }
 
-function findNode(
+/** The node of a pointer, or of its nearest parent, and the key before it. */
+export function findNode(
   root: Node | null,
   tokens: readonly string[],
-): { readonly offset?: number | undefined; readonly node: unknown } {
-  let current: unknown = root
-  let offset = root?.range?.[0]
+): { readonly key: Node | undefined; readonly node: Node | null } {
+  let node = root
+  let key: Node | undefined
   for (const token of tokens) {
-    if (isMap(current)) {
-      const pair = current.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
+    if (isMap(node)) {
+      const pair = node.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
       if (pair === undefined) break
-      offset = (pair.key as Node).range?.[0] ?? offset
-      current = pair.value
-    } else if (isSeq(current)) {
-      const item: unknown = current.items[Number(token)]
+      key = pair.key as Node
+      node = pair.value as Node | null
+    } else if (isSeq(node)) {
+      const item: unknown = node.items[Number(token)]
       if (item === undefined) break
-      offset = (item as Node).range?.[0] ?? offset
-      current = item
+      key = undefined
+      node = item as Node
     } else break
   }
-  return { offset, node: current }
+  return { key, node }
 }
 
 /** A finding with its message and its position, if known. */
 export interface LocatedFinding extends Finding {
   readonly message: string
-  readonly position?: Omit<TextPosition, 'text'>
+  readonly position?: { readonly line: number; readonly column: number }
+  readonly end?: TextPosition['end']
+  /** Whether it is in the baseline. */
+  readonly accepted?: true
   /** The text in short notation with the mistake. */
   readonly text?: string
 }

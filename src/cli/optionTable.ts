@@ -115,6 +115,17 @@ export const OPTION_TABLE = {
     value: '"DATE at 512.6 h"',
     help: 'with --top-up: date and meter readings (default: today)',
   },
+  fix: {
+    help: 'correct spelling and order in sheets, toolboxes and stocks, and print each change',
+  },
+  'dry-run': { help: 'with --fix: print the changes, write nothing' },
+  baseline: {
+    value: 'FILE',
+    help: 'findings in this file are accepted: neither printed nor counted',
+    isPath: true,
+  },
+  'write-baseline': { value: 'FILE', help: 'write all findings to this file, to accept them', isPath: true },
+  quiet: { help: 'print only findings at or above the level, and no summary' },
   full: { help: 'print everything, not only the answer' },
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue, or a machine must not be used; 4 if none is due, but one cannot be judged or there are no services',

@@ -9,11 +9,13 @@ export interface ParsedWords {
   readonly values: { readonly [Name in OptionName | 'help']?: OptionValue<Name> }
 }
 
-type OptionValue<Name> = Name extends 'help' | 'exit-code' | 'from-plan' | 'full'
-  ? boolean
-  : Name extends 'service' | 'sample' | 'sheet' | 'times-from'
+type OptionValue<Name> = Name extends OptionName
+  ? (typeof OPTION_TABLE)[Name] extends { readonly isRepeatable: true }
     ? string[]
-    : string
+    : (typeof OPTION_TABLE)[Name] extends { readonly value: string }
+      ? string
+      : boolean
+  : boolean
 
 type Flag = { readonly type: 'string' | 'boolean'; readonly short?: string; readonly multiple?: boolean }
 

@@ -29,7 +29,10 @@ export async function readDocuments(paths: readonly string[], io: CliIo): Promis
 }
 
 /** Reads the found files, set by set. */
-export async function readFoundFiles({ files, folders }: FoundFiles, io: CliIo): Promise<readonly FileSet[]> {
+export async function readFoundFiles(
+  { files, folders }: Pick<FoundFiles, 'files' | 'folders'>,
+  io: CliIo,
+): Promise<readonly FileSet[]> {
   const sets: FileSet[] = []
   if (files.length > 0) sets.push(await readFileSet(files.join(' '), files, io))
   for (const [folder, folderFiles] of folders) sets.push(await readFileSet(folder, folderFiles, io))

@@ -54,6 +54,14 @@ export interface Options {
   readonly record?: string
   /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
+  /** Whether `check` corrects files, and whether it only prints the changes. */
+  readonly fix?: boolean
+  readonly dryRun?: boolean
+  /** The file of accepted findings, to read and to write. */
+  readonly baseline?: string
+  readonly writeBaseline?: string
+  /** Print only findings at or above the level. */
+  readonly quiet?: boolean
   /** Print everything, not only the answer. */
   readonly full?: boolean
 }
@@ -115,6 +123,11 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     record: values.record,
     fromPlan: values['from-plan'],
     exitCode: values['exit-code'],
+    fix: values.fix,
+    dryRun: values['dry-run'],
+    baseline: values.baseline,
+    writeBaseline: values['write-baseline'],
+    quiet: values.quiet,
     full: values.full,
     telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })

@@ -6,14 +6,16 @@ import type { CliIo, ExitCode } from './cliIo.js'
 import { findTextRange, type LocatedFinding, makeLocator, type TextPosition } from './makeLocator.js'
 import type { FileSet } from './readDocuments.js'
 import { renderReport } from './renderReport.js'
+import { renderSarif } from './renderSarif.js'
 
 /** Output formats of all commands; findings are text, JSON or SARIF. */
 export type Format = 'text' | 'json' | 'sarif' | 'vtt' | 'csv' | 'markdown' | 'html'
 
 const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
-/** Whether a finding is at or above a level; a waived finding never is. */
-export function isAtLevel(finding: Finding, level: Severity): boolean {
+/** Whether a finding is at or above a level; a waived finding or one of the baseline never is. */
+export function isAtLevel(finding: Finding | LocatedFinding, level: Severity): boolean {
+  if ('accepted' in finding) return false
   return finding.waived === undefined && SEVERITY_RANK[finding.severity] <= SEVERITY_RANK[level]
 }
 
@@ -41,7 +43,13 @@ export function locateFindings(
       const located = findTextPosition(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
       const position = located && { line: located.line, column: located.column }
       const text = findTextRange(finding) && located?.text
-      return dropUndefined({ ...finding, message: renderMessage(finding, en), position, text })
+      return dropUndefined({
+        ...finding,
+        message: renderMessage(finding, en),
+        position,
+        end: located?.end,
+        text,
+      })
     })
     .sort(
       (first, second) =>
@@ -69,42 +77,4 @@ export function renderFindings(findings: readonly LocatedFinding[], format: Form
   if (format !== 'json' && format !== 'sarif') return renderReport(findings)
   const report = format === 'sarif' ? renderSarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`
-}
-
-/** A path as a URI reference for SARIF, with `/` instead of `\\`. */
-function toUri(path: string): string {
-  const parts = path
-    .replace(/\p{Cs}/gu, '\uFFFD')
-    .replaceAll('\\', '/')
-    .split('/')
-  return parts.map(encodeURIComponent).join('/')
-}
-
-/** SARIF 2.1.0 (OASIS, 2020), for code-review and CI tools. */
-function renderSarif(findings: readonly LocatedFinding[]): unknown {
-  const codes = [...new Set(findings.map(({ code }) => code))].sort()
-  return {
-    $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
-    version: '2.1.0',
-    runs: [
-      {
-        tool: { driver: { name: 'drivetrain-service', rules: codes.map((id) => ({ id })) } },
-        results: findings.map(({ code, severity, message, document, path, position, waived }) => ({
-          ruleId: code,
-          level: severity === 'info' ? 'note' : severity,
-          message: { text: message },
-          locations: [
-            {
-              physicalLocation: {
-                artifactLocation: { uri: toUri(document.name ?? document.kind) },
-                region: position && { startLine: position.line, startColumn: position.column },
-              },
-              logicalLocations: [{ fullyQualifiedName: path, kind: 'member' }],
-            },
-          ],
-          suppressions: waived && [{ kind: 'inSource', justification: waived.reason }],
-        })),
-      },
-    ],
-  }
 }

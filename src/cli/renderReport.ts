@@ -1,7 +1,7 @@
 import { parse } from 'yaml'
 import { joinPointer, splitPointer } from '../base/index.js'
 import { listLeafTypes, type SpecCodes } from '../spec/index.js'
-import { cleanLine } from './cleanLine.js'
+import { cleanLine, formatCount } from './cleanLine.js'
 import { findKeyByWord, findKeyExample, type KeyExample } from './keyExamples.js'
 import { findTextRange, type LocatedFinding } from './makeLocator.js'
 
@@ -16,13 +16,44 @@ const BLOCKING_CODES: readonly (readonly string[])[] = [
   ['spec/unknown-key', 'spec/wrong-type', 'spec/bad-id', 'spec/not-in-list'],
 ]
 
+/** From this number of files, the same mistake is printed once. */
+const MIN_SHARED_FILES = 3
+
 /**
  * Writes findings for people, at most one screen for each document: findings that prevent reading come first,
- * and repeated findings are merged.
+ * and repeated findings are merged. The same mistake in several files comes before all others.
  */
 export function renderReport(findings: readonly LocatedFinding[]): string {
-  const lines = groupItems(findings, findFileName).flatMap(renderFile)
+  const openFindings = findings.filter(({ accepted }) => !accepted)
+  const sharedGroups = groupItems(openFindings, makeSharedKey)
+    .filter((group) => new Set(group.map(findFileName)).size >= MIN_SHARED_FILES)
+    .sort((first, second) => rankGroup(first) - rankGroup(second))
+  const sharedFindings = new Set(sharedGroups.flat())
+  const otherFindings = openFindings.filter((finding) => !sharedFindings.has(finding))
+  const lines = [
+    ...sharedGroups.flatMap(renderShared),
+    ...groupItems(otherFindings, findFileName).flatMap(renderFile),
+  ]
   return lines.map((line) => `${line}\n`).join('')
+}
+
+/** Maximum number of files that an entry names. */
+const MAX_NAMED_FILES = 5
+
+/** Each missing key is a mistake of its own here, since the files may lack different ones. */
+function makeSharedKey(finding: LocatedFinding): string {
+  return `${makeGroupKey(finding)} ${finding.code === 'spec/missing-key' ? finding.message : ''}`
+}
+
+/** One entry for a mistake in several files, with the first place in each. */
+function renderShared(group: readonly LocatedFinding[]): readonly string[] {
+  const [finding, ...others] = groupItems(group, findFileName).flatMap(([first]) => first ?? [])
+  if (finding === undefined) return []
+  const named = others.slice(0, MAX_NAMED_FILES).map(describePosition)
+  const moreCount = others.length - named.length
+  const more = moreCount > 0 ? ` and ${formatCount(moreCount, 'more file')}` : ''
+  const message = `${finding.message} (${others.length + 1} files)`
+  return renderEntry(finding, message, suggestFix(finding), `; also in ${named.join(', ')}${more}`)
 }
 
 function renderFile(findings: readonly LocatedFinding[]): readonly string[] {
@@ -39,6 +70,10 @@ function renderFile(findings: readonly LocatedFinding[]): readonly string[] {
     lines.push(...entry)
   }
   return lines
+}
+
+function rankGroup([finding]: readonly LocatedFinding[]): number {
+  return finding === undefined ? BLOCKING_CODES.length : rankFinding(finding)
 }
 
 function rankFinding({ code }: LocatedFinding): number {
@@ -61,24 +96,33 @@ function makeGroupKey(finding: LocatedFinding): string {
   ])
 }
 
-/** One entry: position, message, suggestion and code. */
+/** One entry for the places of a mistake in one file. */
 function describeGroup(group: readonly LocatedFinding[], listedKeys: Set<string>): readonly string[] {
   const [finding, ...others] = group
   if (finding === undefined) return []
-  const isMissingKey = finding.code === 'spec/missing-key'
-  const message =
-    isMissingKey && others.length > 0 ? describeMissingKeys(group) : removeRepeatedList(finding, listedKeys)
+  if (finding.code === 'spec/missing-key') {
+    const message = others.length > 0 ? describeMissingKeys(group) : finding.message
+    return renderEntry(finding, message, group.flatMap(suggestFix), '')
+  }
+  const lines = others.map(({ position, path }) => position?.line ?? path)
+  const otherPlaces = lines.length === 0 ? '' : `; also at line ${lines.join(', ')}`
+  return renderEntry(finding, removeRepeatedList(finding, listedKeys), suggestFix(finding), otherPlaces)
+}
+
+/** Position, message, suggestion and code. */
+function renderEntry(
+  finding: LocatedFinding,
+  message: string,
+  suggestions: readonly string[],
+  otherPlaces: string,
+): readonly string[] {
   const waived = finding.waived === undefined ? '' : ` (waived: ${cleanLine(finding.waived.reason)})`
   const place = finding.path === '' ? '' : ` at ${cleanLine(finding.path)}`
-  const otherPlaces = isMissingKey ? [] : others.map(({ position, path }) => position?.line ?? path)
   return [
     `${describePosition(finding)}: ${finding.severity}: ${message}${waived}`,
     ...renderExcerpt(finding),
-    ...group
-      .slice(0, isMissingKey ? undefined : 1)
-      .flatMap(suggestFix)
-      .map((line) => `    ${line}`),
-    `    ${finding.code}${place}${otherPlaces.length === 0 ? '' : `; also at line ${otherPlaces.join(', ')}`}`,
+    ...suggestions.map((line) => `    ${line}`),
+    `    ${finding.code}${place}${otherPlaces}`,
   ]
 }
 

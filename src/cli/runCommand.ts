@@ -4,6 +4,7 @@ import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, type CommandRow, isComm
 import { findOption } from './findOption.js'
 import { COMMANDS } from './loadCommand.js'
 import { parseWords } from './parseWords.js'
+import { VERSION } from './version.js'
 
 /** Runs one command line. Errors become a message and an exit code, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
@@ -86,6 +87,3 @@ export function renderHelp(command: CommandName): string {
   ]
   return `${parts.join('\n\n')}\n`
 }
-
-/** The version in package.json, as a test checks; reading the file would slow every start. */
-const VERSION = '0.1.0'

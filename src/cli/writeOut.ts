@@ -6,6 +6,8 @@ import { readYaml } from './readYaml.js'
 interface WriteOptions {
   /** An existing file is an error. */
   readonly mustBeNew?: boolean
+  /** The new text is a correction of the same file, whose kind or id may be wrong. */
+  readonly isCorrection?: boolean
 }
 
 /**
@@ -16,14 +18,14 @@ export async function writeOut(
   path: string,
   makeText: string | ((old: string | undefined) => Promise<string | undefined>),
   io: CliIo,
-  { mustBeNew: isNew = false }: WriteOptions = {},
+  { mustBeNew: isNew = false, isCorrection = false }: WriteOptions = {},
 ): Promise<void> {
   try {
     await io.saveText(path, async (old) => {
       if (isNew && old !== undefined)
         throw new UsageError(`${path} exists; choose another name, or delete it first`)
       const text = typeof makeText === 'string' ? makeText : await makeText(old)
-      if (old !== undefined && text !== undefined) requireSameDocument(path, old, text)
+      if (old !== undefined && text !== undefined && !isCorrection) requireSameDocument(path, old, text)
       return text
     })
   } catch (error) {

@@ -68,7 +68,12 @@ export function moveToWritten<Found extends FindingOf<string, unknown>>(
     path: findWritten(findPlaces(place.document), place.path).path,
   }))
   const isUnmoved = (path: JsonPointer) => findWritten(places, path).path === path
-  const keptFixes = fixes?.filter((fix) => isUnmoved(fix.path) && (fix.op !== 'move' || isUnmoved(fix.from)))
+  // The target of an addition or a move is not there yet, or only as a default: its parent decides.
+  const keptFixes = fixes?.filter(({ op, path, ...fix }) =>
+    op === 'add' || op === 'move'
+      ? isUnmoved(path.slice(0, path.lastIndexOf('/'))) && (!('from' in fix) || isUnmoved(fix.from))
+      : isUnmoved(path),
+  )
   return {
     ...rest,
     ...findWritten(places, finding.path),

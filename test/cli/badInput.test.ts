@@ -22,7 +22,10 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['destroy'], /unknown command "destroy"/],
     [['check'], /name the files or folders/],
     [['check', 'no/such/file.json'], /no\/such\/file\.json: no such file or folder/],
-    [['check', '--colour', EXAMPLE], /--colour is unknown \(options: --today, --level, --format\)$/],
+    [
+      ['check', '--colour', EXAMPLE],
+      /--colour is unknown \(options: --today, --level, --quiet, --fix, --dry-run, --baseline, --write-baseline, --format\)$/,
+    ],
     [['plan', '--stale-day', '3', EXAMPLE], /--stale-day is unknown; did you mean --stale-days\?/],
     [
       ['due', EXAMPLE, '--ambient', '6degC'],

@@ -20,10 +20,9 @@ export function requireOption(
   return text
 }
 
-type TextOptionName = Exclude<
-  OptionName,
-  'exit-code' | 'from-plan' | 'full' | 'service' | 'sample' | 'sheet' | 'times-from'
->
+type TextOptionName = {
+  readonly [Name in OptionName]: ParsedWords['values'][Name] extends string | undefined ? Name : never
+}[OptionName]
 
 /** The words before the options: the subject of the question. */
 export function requireSubject({ positionals }: ParsedWords, command: string, example: string): string {
