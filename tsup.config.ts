@@ -52,7 +52,7 @@ const SHARING = [
 ]
 
 /** Packages of which we bundle what we use: zod alone, imported from outside, doubles the start of a process. */
-export const BUNDLED: readonly string[] = ['zod', 'convert-units', 'decimal.js']
+export const BUNDLED: readonly string[] = ['zod', 'convert-units', 'decimal.js', 'yaml', 'csv-parse', 'diff']
 
 /** Their licences ask to be passed on with the code. */
 function writeLicences(): void {
@@ -180,6 +180,8 @@ const SHARED: Options = {
   esbuildOptions: (options) => {
     options.minifyIdentifiers = true
     options.minifySyntax = true
+    // Under `node` yaml offers CommonJS in seventy files.
+    options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },
   plugins: [
     {
