@@ -15,7 +15,8 @@ export function buildStepsSection(context: CardContext): CardSection {
       groups.push({ gearcase, heading: writeHeading(context, writtenLine, gearcase, index), steps: [] })
     groups.at(-1)?.steps.push(buildStep(context, line, writtenLine, index))
   }
-  const parts = groups.length === 0 ? [] : [{ kind: 'steps' as const, groups }]
+  const printedGroups = groups.map(({ heading, steps }) => ({ heading, steps }))
+  const parts = groups.length === 0 ? [] : [{ kind: 'steps' as const, groups: printedGroups }]
   return { id: 'steps', heading: words.sections.steps, parts }
 }
 

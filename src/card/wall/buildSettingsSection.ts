@@ -38,7 +38,7 @@ export function buildSettingsSection(context: WallContext): CardSection {
         ),
         drawing: {
           kind: 'scale',
-          scale,
+          scale: { lowest: scale.lowest, highest: scale.highest, graduation: scale.graduation },
           settings: settings.map(({ setting, tightening }) => ({
             label: joinSpans(
               joinLines(

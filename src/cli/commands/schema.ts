@@ -1,14 +1,17 @@
 import { createRequire } from 'node:module'
-import type { DocumentName } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 
-const KINDS = ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'] as const
+const KINDS: readonly string[] = [
+  ...['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'],
+  // Results.
+  ...['visit-plan', 'due-line', 'service-card', 'finding'],
+]
 
-/** `schema`: prints the JSON Schema of one kind of document. */
+/** `schema`: prints the JSON Schema of one kind of document or result. */
 export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> {
   const [word] = options.paths
-  const kind: DocumentName | undefined = KINDS.find((knownKind) => knownKind === word)
+  const kind = KINDS.find((knownKind) => knownKind === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
   // The published file has descriptions; the library does not.
