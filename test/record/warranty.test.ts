@@ -49,7 +49,7 @@ describe('what a warranty asks of a record', () => {
     expect(others).toEqual([])
     expect(finding).toMatchObject({ severity: 'warning', path: '/records/3' })
     expect(finding && renderMessage(finding, en)).toBe(
-      'The warranty asks for more than this record has: photos, a signature and the certificate of each torque wrench. Add it by a correction while it can be found.',
+      'The warranty requires facts that this record lacks: photos, a signature and the certificate of each torque wrench. Add them with a correction while they can still be found.',
     )
   })
 

@@ -4,7 +4,7 @@ import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record without facts that the warranty requires according to the sheet: a claim may fail for a missing photo,
- * number or signature. Add it by a correction while it can still be found.
+ * number or signature. Add them with a correction while they can still be found.
  * Judges: Every record with `detail` of `full` and work that was done, on a sheet with `warranty`, except corrections:
  * what they add counts in the record that they correct. Finds each fact of `asks` that is missing: `by`, `photos`,
  * `signature`; the `batch` of an oil that went in; the `partNumber` of a new seal or filter; a certificate of a wrench
