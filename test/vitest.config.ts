@@ -1,17 +1,17 @@
 import { defineConfig } from 'vitest/config'
 import ProgressReporter from './support/progressReporter.js'
 
-/** Files that swap a module for another one, or measure the heap: they need a process to themselves. */
+/** Files that replace a module or measure the heap: they need their own process. */
 const ALONE = ['test/quantity/convertPaths.test.ts', 'test/interval/judgeRowLines.test.ts']
 
-/** What `npm run test:all` runs on top of `npm test`: the browser, and the types of the packed library. */
+/** Tests that only `npm run test:all` runs: the browser, and the types of the packed library. */
 const LONG = process.env['DRIVETRAIN_LONG'] === '1' ? [] : ['test/**/*.long.test.ts']
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     reporters: [new ProgressReporter()],
-    // Both cores: the tool's own choice leaves one of two idle.
+    // Use both cores: by default the tool leaves one of two idle.
     maxWorkers: 2,
     projects: [
       // The library keeps no state between calls, so the files of a worker share its modules.
@@ -27,7 +27,7 @@ export default defineConfig({
       { extends: true, test: { name: 'alone', include: ALONE } },
     ],
     setupFiles: ['test/support/hostileDecimal.ts'],
-    // A hang is found, a busy machine is not: no test comes near this.
+    // Long enough for a busy machine: only a test that hangs reaches it.
     testTimeout: 600_000,
     hookTimeout: 600_000,
     coverage: {

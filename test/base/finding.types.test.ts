@@ -68,7 +68,7 @@ it('codes of house rules join those of ours', () => {
     check: () => [{ path: '', params: { why: 'the house says so' } }],
   })
   const codes = checkDocuments(set, {}, [rule]).map((finding) => {
-    // @ts-expect-error neither ours nor the house's
+    // @ts-expect-error not a code of ours or of a house rule
     if (finding.code === 'house/never') return ''
     return finding.code === 'house/always' ? 'house' : finding.code
   })
@@ -85,9 +85,9 @@ it('a code of planVisit narrows its params, in a plan and where there is none', 
     { services: 'due', due, iso6789: '2017' },
   )
   const given = planned.findings.map((finding) => {
-    // @ts-expect-error the visit finds no such thing
+    // @ts-expect-error a visit has no such finding
     if (finding.code === 'service/sheet-not-the-log') return ''
-    // @ts-expect-error a rule's code is none of a plan
+    // @ts-expect-error the code of a rule is not a code of a plan
     if (finding.code === 'toolbox/scale-wrong') return ''
     return finding.code === 'service/wrong-sheet' ? finding.params.given : finding.code
   })
@@ -97,7 +97,7 @@ it('a code of planVisit narrows its params, in a plan and where there is none', 
 it('each room has its own codes: parsers and records', () => {
   const parsed = parseToolbox({ kind: 'toolbox' })
   const keys = parsed.findings.flatMap((one) => (one.code === 'spec/missing-key' ? [one.params.key] : []))
-  // Maps that are left out, such as the wrenches, are empty ones.
+  // Omitted maps, such as the wrenches, are empty.
   expect(keys).toEqual(['version', 'id', 'name'])
   const read = parseQuantity('12 bananas')
   expect(read.findings.map((one) => one.code === 'quantity/unit-is-unknown' && one.params.text)).toEqual([
@@ -105,7 +105,7 @@ it('each room has its own codes: parsers and records', () => {
   ])
   const record = readExample('tind-4', 'record')
   const unknown = checkRecord({ document: record }, empty).flatMap((one) => {
-    // @ts-expect-error a record is not judged as a visit is
+    // @ts-expect-error a record is not judged like a visit
     if (one.code === 'service/no-pan') return []
     return one.code === 'record/machine-not-found' ? [one.params.id] : []
   })

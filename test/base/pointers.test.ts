@@ -75,7 +75,7 @@ describe('reading', () => {
 })
 
 describe('patching', () => {
-  // RFC 6902, appendix A, from memory: its cases but those of `copy`.
+  // RFC 6902, appendix A, from memory: its cases except those of `copy`.
   test.each<[string, unknown, PatchOperation[], unknown]>([
     [
       'A.1 add a member',

@@ -11,7 +11,7 @@ test('an unknown key is refused with the near one, or with all known keys', () =
   expect(call({ colour: 'red' })).toThrow(
     new TypeError("options must not have the key 'colour'; its keys are iso6789, tolerancePercent"),
   )
-  // one place that differs by two letters is near, two places are not
+  // one place that differs by two letters counts as similar, two places do not
   for (const near of ['tolerancePercen', 'ttolerancePercent', 'tolerancepercent', 'tolerancePrecent'])
     expect(call({ [near]: 5 })).toThrow('did you mean tolerancePercent?')
   for (const far of ['tolerance', 'toleranceePercentt', 'ISO6788', 'iso6789iso6789', 'i'])

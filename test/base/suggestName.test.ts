@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { countEdits, suggestName } from '../../src/base/suggestName.js'
 import { law } from '../support/law.js'
 
-// Worked by hand: one insertion, deletion, replacement or swap of neighbours each.
+// Typed by hand: each has one insertion, deletion, replacement or swap of neighbours.
 test.each([
   ['', '', 0],
   ['abc', 'abc', 0],
@@ -60,12 +60,12 @@ test.each([
   ['revison', ['revision', 'header'], 'revision'],
   ['Drain Plug', ['drain plug', 'cover'], 'drain plug'],
   ['drain_plug', ['drain plug', 'cover'], 'drain plug'],
-  // Two slips in nine letters are near, three are not; one in two letters is not.
+  // Two mistakes in nine letters count as similar; three do not, and neither does one in two letters.
   ['sucktoin', ['suction'], 'suction'],
   ['sucktoinn', ['suction'], undefined],
   ['km', ['mm', 'cm'], undefined],
   ['l', ['L', 'mL'], 'L'],
-  // Equally near to two.
+  // Equally similar to two.
   ['bolt', ['bold', 'boat'], undefined],
   ['anything', [], undefined],
   ['a'.repeat(1000), ['a'.repeat(999)], undefined],

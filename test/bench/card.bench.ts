@@ -5,7 +5,10 @@ import { renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { oracleMarkdown } from '../card/support/markdownOracle.js'
 import { cardOf, planExample } from '../support/planExample.js'
 
-/** How a card's texts are written by template literals alone: every text once, escaped, with as much markup as a renderer writes. */
+/**
+ * Writes a card's texts with template literals only: every text once, escaped, with as much markup as a renderer
+ * writes.
+ */
 function writeByTemplates(
   card: CardModel,
   escapeText: (text: string) => string,
@@ -63,10 +66,10 @@ const escapeHtml = (text: string) =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;')
 const escapeMarkdown = (text: string) => text.replace(/[\\`*_[<~|]/g, '\\$&')
 
-/** CPU time of each, in turn, so that a busy machine slows all alike; the median of the rounds in ms. */
+/** CPU time of each, in turn, so that a busy machine slows all of them equally; the median of the rounds in ms. */
 function compare(tasks: Readonly<Record<string, () => unknown>>): Record<string, number> {
   const times: Record<string, number[]> = {}
-  // A thousand cards are written by code that the engine has optimized.
+  // A thousand cards, written by code that the engine has optimized.
   for (const task of Object.values(tasks)) for (let turn = 0; turn < 300; turn++) task()
   for (let round = 0; round < 41; round++)
     for (const [name, task] of Object.entries(tasks)) {

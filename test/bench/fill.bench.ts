@@ -32,8 +32,8 @@ const shelves = [2, 4, 8].map((kinds) => [kinds, shelf(kinds)] as const)
 const jug = { jug: { name: 'Jug', size: mL(500), graduation: mL(10) } }
 
 /**
- * Microseconds of one call in the middle of many. There is no rival to compare with: the point is that a visit's
- * hundred calls stay far below what a person notices, and that no shelf or funnel makes one run away.
+ * Microseconds of one call among many. There is nothing to compare with. A visit's hundred calls must be too fast to
+ * notice, and no stock or funnel may make one call slow.
  */
 export default async function run(): Promise<void> {
   const bench = new Bench({ time: 300, warmupTime: 100 })

@@ -18,9 +18,9 @@ import {
 import { computeDue, type DueOptions, type IntervalFacts } from '../../src/v1/interval.js'
 
 /**
- * Speed of the interval room, one run: the fleet columns against a typed loop written by hand, `computeDue` against an
- * object loop written by hand, JSON Lines against parse, judge, print and write, and how each grows. The goals are ratios within
- * this run; times depend on the machine.
+ * Speed of the interval room in one run: the fleet columns compared with a typed loop written by hand, `computeDue`
+ * with an object loop written by hand, JSON Lines with parse, judge, print and write. It also shows how each time
+ * grows. The goals are ratios within this run; times depend on the machine.
  */
 
 const TODAY = '2031-10-06'
@@ -105,7 +105,7 @@ function makeQuestion(row: DueRow): IntervalFacts {
   }
 }
 
-/** What one writes by hand over typed arrays: three limits, month ends held, state and due day. */
+/** A loop over typed arrays as written by hand: three limits, correct month ends, state and due day. */
 function typedLoop(columns: DueColumns, today: number, states: Uint8Array, days: Int32Array): void {
   const {
     length,
@@ -138,7 +138,7 @@ function typedLoop(columns: DueColumns, today: number, states: Uint8Array, days:
 
 const MONTH_DAYS = new Uint8Array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 
-/** The well-known days-from-civil sums, as anyone would copy them into such a loop. */
+/** The well-known days-from-civil formula, as a programmer would copy it into such a loop. */
 function addMonthsByHand(day: number, months: number): number {
   const z = day + 719_468
   const era = Math.floor(z / 146_097)
@@ -175,7 +175,10 @@ interface ByHand {
   readonly dueOn: number
 }
 
-/** What one writes by hand over the same documents: last service, last readings, state, first limit, what is left. */
+/**
+ * A loop over the same documents as written by hand: last service, last readings, state, first limit, the rest of the
+ * interval.
+ */
 function judgeByHand(question: IntervalFacts, today: number): ByHand | undefined {
   const { log, service, gearcase, intervals } = question
   const record = log.records.findLast(({ entries }) =>
@@ -202,7 +205,7 @@ function judgeByHand(question: IntervalFacts, today: number): ByHand | undefined
   return judgeFacts(hoursLeft, distanceLeft, everyHours, from, months, dayByHand(hours.date), today)
 }
 
-/** The same by hand over flat rows. */
+/** The same, written by hand, over flat rows. */
 function judgeRowByHand(row: DueRow, today: number): ByHand {
   const hoursLeft =
     Math.round(((row.lastHours ?? 0) + (row.everyHours ?? 0) - (row.hours ?? 0)) * 1000) / 1000
@@ -270,7 +273,7 @@ function benchColumns(rows: readonly DueRow[], today: number): void {
   const columns = columnsOf(rows)
   const states = new Uint8Array(rows.length)
   const days = new Int32Array(rows.length)
-  // In turns, so that neither has a quieter machine than the other.
+  // In turns, so that the load of the machine affects both equally.
   let byHand = Number.POSITIVE_INFINITY
   let own = Number.POSITIVE_INFINITY
   for (let turn = 0; turn < 9; turn++) {
@@ -398,7 +401,7 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
   }
 }
 
-/** What one writes by hand for JSON Lines: readline's events, parse, judge, print, write in larger pieces. */
+/** JSON Lines as read by hand: events of readline, parse, judge, print, write in larger pieces. */
 async function linesByHand(from: string, to: string, today: number): Promise<void> {
   const output = createWriteStream(to)
   const reader = createInterface({ input: createReadStream(from, { highWaterMark: 1 << 18 }) })

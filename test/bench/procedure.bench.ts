@@ -12,7 +12,7 @@ function visit(times: number) {
   return { sheet, procedure: built.value }
 }
 
-/** Microseconds of one step: the same for a short and a long list, since checking grows with the steps. */
+/** Microseconds per step: the same for a short and a long list, since the time grows linearly with the steps. */
 export default async function run(): Promise<void> {
   const bench = new Bench({ time: 300, warmupTime: 100 })
   const sizes = new Map<string, number>()

@@ -15,12 +15,12 @@ const values = Array.from({ length: COUNT }, (_, at) => ((at * 37) % 997) / 10 +
 const texts = values.map((value) => `${value.toFixed(1)} ft-lb`)
 const bareGallons = values.map((value) => `${value.toFixed(1)} gal`)
 
-/** Keeps results alive, so that no engine drops the work. */
+/** Keeps the results, so that the engine does not optimize the work away. */
 let sink = 0
 
 type Task = readonly [name: string, once: (at: number) => number]
 
-/** Nanoseconds of one call, from batches, so that the clock itself does not count. */
+/** Nanoseconds of one call, measured in batches, so that the clock does not affect the result. */
 async function timed(title: string, tasks: readonly Task[], most: readonly string[]): Promise<void> {
   const bench = new Bench({ time: 400, warmupTime: 150 })
   for (const [name, once] of tasks) {
@@ -47,7 +47,7 @@ function print(title: string, times: readonly { name: string; ns: number }[], mo
   for (const limit of most) console.log(`  goal: ${limit}`)
 }
 
-/** What a reader of one spelling needs at least: digits, a point, a space, a name. */
+/** The minimum for a reader of one spelling: digits, a point, a space, a name. */
 function handScan(text: string): number {
   let at = 0
   let value = 0
@@ -67,7 +67,7 @@ function handScan(text: string): number {
 
 type Table = Parameters<typeof configureMeasurements<string, string, string>>[0]
 
-/** Times of this room beside the general-purpose libraries, in one run. */
+/** Times of this room and of the general-purpose libraries, in one run. */
 export default async function run(): Promise<void> {
   const value = (at: number): number => values[at] ?? 0
   const own = configureMeasurements<string, string, string>({ torque } as unknown as Table)

@@ -42,7 +42,7 @@ const COMMANDS: readonly (readonly string[])[] = [
 const COMMAND_GOAL = 1.6
 const ROUNDS = 21
 
-/** CPU time of a process that imports a file of dist, with these words as its command line. */
+/** CPU time of a process that imports a file of dist, with these arguments. */
 function measure(file?: string, words: readonly string[] = []): number {
   const url = file === undefined ? undefined : pathToFileURL(`dist/${file}.js`).href
   const code = `process.argv.splice(1, 0, 'drivetrain-service')
@@ -57,7 +57,7 @@ ${url === undefined ? '' : `await import(${JSON.stringify(url)})`}`
 const median = (values: readonly number[]): number =>
   values.toSorted((first, second) => first - second)[values.length >> 1] ?? Number.NaN
 
-/** Interleaved, so that a machine that slows down slows all alike; the median of the ratios counts. */
+/** In turns, so that a slow machine affects all of them equally; the result is the median of the ratios. */
 export default function run(): void {
   if (!existsSync('dist/index.js')) throw new Error('Nothing is built; run npm run build first')
   const rows = [

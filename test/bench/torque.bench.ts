@@ -28,7 +28,7 @@ function band(middle: number) {
   return { kind: 'torque', threadCondition: 'dry', torque } as const
 }
 
-/** Time of one call, in microseconds, and how the choice grows with its bounds. */
+/** Time of one call in microseconds, and how it grows up to the limits of the choice. */
 export default async function run(): Promise<void> {
   const box = (count: number) =>
     Object.fromEntries(

@@ -3,7 +3,10 @@ import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { judgeCards } from './judgeCards.js'
 
-/** `npm run test:browser`: lays the example cards out in Chromium, writes their pictures, and fails on any complaint. */
+/**
+ * `npm run test:browser`: renders the example cards in Chromium, writes their pictures, and fails if there is a
+ * problem.
+ */
 const root = process.cwd()
 const folder = join(root, 'out', 'pictures')
 mkdirSync(folder, { recursive: true })

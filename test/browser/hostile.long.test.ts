@@ -33,7 +33,7 @@ it('hostile names run no script and request nothing in Chromium, on the card and
       ]
       for (const paper of papers) {
         await page.setContent(renderHtml(paper), { waitUntil: 'load' })
-        // The names are on the page as text, and only the elements of papers are there.
+        // The names are on the page as text, and it has only elements of papers.
         expect(await page.locator('script, img, iframe, object, a, form').count(), name).toBe(0)
         expect(await page.locator('h1').count(), name).toBe(1)
         count += 1

@@ -15,7 +15,7 @@ export const hasChromium = () => existsSync(CHROMIUM)
 export const CHROMIUM_ARGUMENTS =
   '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
-/** Most pages of a visit sheet of A4 or Letter at the default margins. */
+/** Maximum pages of a visit sheet on A4 or Letter at the default margins. */
 const MOST_PAGES = 2
 /** Visits that need more, and why. */
 const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: string }>> = {
@@ -27,7 +27,9 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
   },
   'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
 }
-/** Wall cards, each with the pages it may have: the second has what does not fit, such as the true sizes. */
+/**
+ * Maximum pages of each wall card: content that does not fit on the first, such as the true sizes, is on the second.
+ */
 const WALL_CARDS = [
   ['tind-4', { variant: 'long' }, 2],
   ['tind-4', {}, 2],
@@ -41,7 +43,7 @@ const WALL_CARDS = [
 const MARGINS = [0, 7, 12.7, 25]
 const WITH_ALL_MARGINS: ReadonlySet<string> = new Set(['tind-4/log', 'acre-26/log'])
 const PAPER_WIDTHS = { A4: 210, Letter: 215.9 } as const
-/** The smallest print, in points. */
+/** The smallest text, in points. */
 const SMALLEST = 9
 
 export interface JudgedCard {
@@ -52,11 +54,11 @@ export interface JudgedCard {
 
 interface Output {
   readonly write: (name: string, bytes: Uint8Array) => void
-  /** Puts a page where the browser can open it, and gives its address. */
+  /** Saves a page for the browser, and returns its address. */
   readonly page: (name: string, html: string) => string
 }
 
-/** Runs in the page: names every element that stands past the window, out of its box, or is clipped. */
+/** Runs in the page: names every element that is outside the window or its box, or is clipped. */
 const FIND_OVERFLOW = `(() => {
   const found = []
   const root = document.documentElement
@@ -83,7 +85,7 @@ const FIND_OVERFLOW = `(() => {
   return found
 })()`
 
-/** Runs in the page: the smallest visible type, in points. */
+/** Runs in the page: the size of the smallest visible text, in points. */
 const FIND_SMALLEST_TYPE = `(() => {
   const sizes = [...document.body.querySelectorAll('*')]
     .filter((element) => element.getClientRects().length > 0 && [...element.childNodes].some((node) => node.nodeType === 3 && node.data.trim() !== ''))
@@ -100,7 +102,7 @@ const FIND_UNPRINTED = `(() => {
   return [...new Set(figures.map(({ textContent }) => textContent))].filter((text) => !printed.has(text))
 })()`
 
-/** Runs in the page: lines whose text and figures need more than one screen of a phone. */
+/** Runs in the page: lines whose text and figures do not fit on one phone screen. */
 const FIND_TALL_STEPS = `(() => [...document.querySelectorAll('.step label')]
   .filter((element) => element.getBoundingClientRect().height > innerHeight)
   .map((element) => 'a line is higher than the screen: ' + element.textContent.slice(0, 40)))()`
@@ -172,8 +174,8 @@ async function judgeCard(browser: Browser, name: string, html: string, output: O
 }
 
 /**
- * Lays every example's card out in Chromium: nothing may stand out of its box at 320, 768 and 1180 px, and no card may
- * print on more pages than it should.
+ * Renders the card of every example in Chromium. Nothing may be outside its box at 320, 768 and 1180 px, and no card
+ * may need too many printed pages.
  */
 export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGUMENTS.split(' ') })

@@ -41,7 +41,7 @@ describe('published facts', () => {
   test.each(MONTHS_UNTIL)('%s to %s is %d months and %d days', (from, to, months, days) => {
     expect(addDays(addPeriod(from, 'P1M', months), days)).toBe(to)
     const nextMonth = addPeriod(from, 'P1M', months + 1)
-    // Where only days are left over at a month's end, the clamped sum has already been reached: that is when it is due.
+    // If `until` leaves only days at a month's end, the limited sum is already reached, so the service is due.
     expect(nextMonth >= to).toBe(true)
   })
 
@@ -84,7 +84,7 @@ describe('equal to a Temporal implementation', () => {
       fc.integer({ min: -600, max: 600 }),
       fc.integer({ min: -4000, max: 4000 }),
       (day, years, months, weeks, days) => {
-        // Temporal refuses mixed signs.
+        // Temporal refuses mixed signs in one duration.
         const sign = years !== 0 ? Math.sign(years) : months !== 0 ? Math.sign(months) : 1
         const parts = {
           years,

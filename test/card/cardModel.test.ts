@@ -12,7 +12,7 @@ import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 const write = (line: Line) => line.map(({ text }) => text).join('')
 const context = { plan: SKARNFELL_PLAN, catalogue: en, words: en.card, form: 'written' as const }
 
-/** Nothing known but the machine: no readings, no stock, no toolbox, no work. */
+/** Only the machine is known: no readings, no stock, no toolbox, no work. */
 const BARE_PLAN: JudgedPlan = {
   ...SKARNFELL_PLAN,
   machine: {

@@ -11,18 +11,18 @@ import { cardOf, type JudgedPlan } from '../support/planExample.js'
 import { planExamples } from './planExamples.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
-/** Step numbers are the only digits on a card that no plan holds. */
+/** Step numbers are the only digits on a card that are not in the plan. */
 const NUMBERS_OF_THEIR_OWN = 'number'
 
 const textOf = (node: Nodes): string =>
   node.type === 'text' ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
 
-/** Numerals as shown: group marks taken out, one entry a run of digits with its decimals. */
+/** Numerals as shown, without group marks; one entry for each group of digits with its decimals. */
 function numeralsIn(text: string): string[] {
   return text.replace(/(?<=[0-9])\u202f(?=[0-9]{3})/g, '').match(/[0-9]+(?:\.[0-9]+)?/g) ?? []
 }
 
-/** Every number that a value of the plan holds: its JSON numbers, and the numerals inside its strings. */
+/** Every number in a value of the plan: its JSON numbers, and the numerals inside its strings. */
 function numbersIn(value: unknown): string[] {
   if (typeof value === 'number') return [String(Math.abs(value))]
   if (typeof value === 'string') return numeralsIn(value)
@@ -34,7 +34,7 @@ function countDecimals(numeral: string): number {
   return numeral.split('.')[1]?.length ?? 0
 }
 
-/** A shown numeral is a printed one, or rounds from a number of the plan at its own last decimal. */
+/** A shown numeral is a printed one, or a number of the plan rounded to the shown decimals. */
 function comesFrom(numeral: string, numbers: readonly string[]): boolean {
   return numbers.some(
     (number) =>
@@ -43,7 +43,7 @@ function comesFrom(numeral: string, numbers: readonly string[]): boolean {
   )
 }
 
-/** `1 h 2 min 5 s` in seconds, for waiting times and minutes of work, which the plan holds as one number. */
+/** `1 h 2 min 5 s` in seconds, for waiting times and minutes of work, which are one number in the plan. */
 function secondsShown(text: string): number | undefined {
   const parts = [...text.matchAll(/([0-9]+)\u00a0(h|min|s)(?=$| )/g)]
   if (parts.length === 0 || parts.map(([part]) => part).join(' ') !== text) return undefined
@@ -90,7 +90,7 @@ function judge(text: string, from: string, plan: JudgedPlan): string | undefined
           : Math.round(value)
     return seconds === held ? undefined : `${from} is ${value}, not ${text}`
   }
-  // A reason's sentence is the catalogue's text of that very reason, begun as a sentence.
+  // The sentence of a reason is the catalogue's text of that reason, with a capital first letter.
   if (typeof value === 'object' && value !== null && 'code' in value) {
     const told = renderMessage(value as Reason, en)
     const sentence = told.charAt(0).toUpperCase() + told.slice(1)

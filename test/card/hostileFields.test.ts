@@ -40,7 +40,7 @@ import {
 } from '../../src/v1/spec.js'
 import { requestExample } from '../support/planExample.js'
 
-// Hostile text in every field of every document that takes free text, on every paper and in every form.
+// Hostile text in every free-text field of every document, on every paper and in every format.
 
 const KINDS = ['sheet', 'log', 'toolbox', 'stock'] as const
 interface Documents {
@@ -74,7 +74,7 @@ function replaceAt<Value>(value: Value, [key, ...rest]: Path, text: string): Val
 
 const isAccepted = (document: unknown) => parseDocument('any', document).ok
 
-/** Every field that takes free text: the documents are read with another text in it. */
+/** Every free-text field: the documents can be read with another text in it. */
 const findFields = (documents: Documents) =>
   KINDS.flatMap((kind) =>
     listStrings(documents[kind])
@@ -82,7 +82,7 @@ const findFields = (documents: Documents) =>
       .map((path) => ({ kind, path })),
   )
 
-/** The documents with the attack in every such field, each with a token of its own. */
+/** The documents with the attack in every such field, each with its own token. */
 function attack(
   documents: Documents,
   fields: ReturnType<typeof findFields>,
@@ -162,10 +162,10 @@ const plainDocuments = (folder: string): Documents => {
 }
 
 const tagsOf = (html: string) => new Set(elementsOf(fromHtml(html)).map(({ tagName }) => tagName))
-/** The syntax alone: the reader's afterthought, which links addresses that were escaped, is left out. */
+/** Only the syntax, without the reader's later step that links escaped addresses. */
 const EXTENSIONS = gfmFromMarkdown().map((extension) => ({ ...extension, transforms: [] }))
 
-/** What each form must not have. Its text is searched for the tokens that reached it. */
+/** Content that each format must not have. Its text is searched for the tokens. */
 const SINKS: Readonly<Record<string, (papers: readonly CardModel[], documents: Documents) => string>> = {
   'HTML and SVG': (papers) => {
     const written = papers.map((paper) => renderHtml(paper))

@@ -18,7 +18,7 @@ export const HOSTILE_NAMES = [
   '\ud800',
 ] as const
 
-/** Keys of the plan whose strings come out of documents and may hold anything. */
+/** Keys of the plan whose strings come from documents and may contain anything. */
 const FREE_TEXT = new Set([
   'name',
   'make',
@@ -44,7 +44,7 @@ const FREE_TEXT = new Set([
   'category',
 ])
 
-/** The plan with one name in place of every free text. */
+/** The plan with one name instead of every free text. */
 export function withHostileNames(name: string, plan: JudgedPlan = SKARNFELL_PLAN): JudgedPlan {
   const replace = (value: unknown, key: string): unknown => {
     if (typeof value === 'string') return FREE_TEXT.has(key) ? name : value

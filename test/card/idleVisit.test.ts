@@ -7,7 +7,9 @@ import { parseDocument } from '../../src/v1/spec.js'
 import { cardOf, planExample, planRequest, TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
-/** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
+/**
+ * The second tractor of the examples: its meter was last read in June, so no service can be judged and none is chosen.
+ */
 function planIdle() {
   const sheet = { ok: true, value: readExample('acre-26', 'sheet') } as const
   const log = parseDocument('machine-log', parse(readFileSync('examples/acre-26/log-stale.yaml', 'utf8')))

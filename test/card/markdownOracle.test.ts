@@ -13,7 +13,7 @@ import { planExamples } from './planExamples.js'
 import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 import { cardTree, oracleMarkdown } from './support/markdownOracle.js'
 
-/** The syntax alone: the reader's afterthought, which links addresses that were escaped, is left out. */
+/** Only the syntax, without the reader's later step that links escaped addresses. */
 const EXTENSIONS = gfmFromMarkdown().map((extension) => ({ ...extension, transforms: [] }))
 const read = (markdown: string) =>
   fromMarkdown(markdown, { extensions: [gfm()], mdastExtensions: EXTENSIONS })
@@ -30,7 +30,7 @@ function readLine(nodes: readonly PhrasingContent[], strong = false): string {
   return strong ? line : line.replace(/●+/g, '●').replace(/\s+/g, ' ').trim()
 }
 
-/** What a reader of the Markdown sees: blocks with their kind, and lines. */
+/** The Markdown as a reader sees it: blocks with their kind, and lines. */
 function seen(node: Nodes): unknown {
   if (node.type === 'paragraph' || node.type === 'heading' || node.type === 'tableCell') {
     const line = readLine(node.children)
@@ -44,7 +44,7 @@ function seen(node: Nodes): unknown {
 
 const CUT = /^(rows|items|groups|steps|fields|cautions)$/
 
-/** A short piece of the card with other texts in place of its own, in turn. */
+/** A short piece of the card with its texts replaced by others, in turn. */
 function withTexts(card: CardModel, texts: readonly string[]): CardModel {
   let turn = 0
   const replace = (value: unknown, key: string): unknown => {
@@ -77,7 +77,7 @@ const PIECES = [
   '[x](y)',
   '[ ] ',
 ]
-/** A text with at least one letter: an item without any is not a box to tick. */
+/** A text with at least one letter: an item without a letter is not a tick box. */
 const anyText = fc
   .array(fc.constantFrom(...PIECES), { maxLength: 8 })
   .chain((pieces) =>
@@ -89,7 +89,7 @@ describe('Markdown of cards, held against mdast-util-to-markdown', () => {
     for (const card of [cardOf(plan), shortenCard(cardOf(plan))]) {
       const markdown = renderMarkdown(card)
       expect(seen(read(markdown))).toEqual(seen(cardTree(card)))
-      // The library writes a gap that is bold twice in another way, and nothing else.
+      // The library's output differs only for a gap that is bold twice.
       expect(markdown).toBe(oracleMarkdown(card).replace(/\*\*__(.*?)__\*\*/g, '**$1**'))
     }
   })

@@ -8,11 +8,11 @@ import { add, patched, replace } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
-// What a technician reads of the oil work on printed cards, one case for each mistake that a card once made.
+// The oil work on printed cards as a technician reads it; one case for each mistake that a card had.
 
 type Change = (sheet: SpecSheet) => SpecSheet
 
-/** The card as one text, each line break a space. */
+/** The card as one text, with spaces instead of line breaks. */
 const textOf = (folder: string, sheet: Change, services?: readonly string[]): string => {
   const plan = planExample(folder, { sheet, ...(services && { services }) })
   return renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
@@ -376,7 +376,7 @@ describe('what a technician reads at a plug', () => {
     expect(text).toContain(
       'Clean around the fill plug, crack it loose with the 10 mm hex bit socket and turn it back in by hand. If it stays tight, leave the oil in.',
     )
-    // Each gearcase once: opened again after the run, nothing is drained.
+    // Each gearcase once: when it is opened again after the run, nothing is drained.
     expect(text.match(/If it stays tight/g)).toHaveLength(2)
     expect(text).not.toMatch(/around the drain plug,[^.]*\. If it stays tight/)
   })

@@ -115,7 +115,7 @@ describe('paperModel', () => {
         9,
       )
     }
-    // One kit alone is its own sum.
+    // The sum of one kit is the kit.
     for (const kit of kits)
       expect(pickList([kit])).toMatchObject({ oil: kit.oil, seals: kit.seals, tools: kit.tools })
     const text = renderText(paperModel({ kind: 'picks', kits, today: TODAY }, en))

@@ -5,7 +5,7 @@ import { readExample } from '../support/readExample.js'
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 
-/** The visit of every log of every example machine, on the day and at the temperature of the demonstration. */
+/** The visit of every log of every example machine, on the day and at the temperature of the examples. */
 export function planExamples(): (readonly [string, JudgedPlan])[] {
   const machines = readdirSync(EXAMPLES, { withFileTypes: true })
     .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.yaml'))

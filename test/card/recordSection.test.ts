@@ -7,7 +7,7 @@ import { toJsonSchema } from '../support/toJsonSchema.js'
 
 const { blanks } = en.card
 
-/** The key of a record that a blank asks for, by the words of its label. */
+/** The key of a record for each label of the blank form. */
 const KEYS: Readonly<Record<string, string>> = {
   [blanks.date]: 'date',
   [blanks.initials]: 'by',
@@ -34,7 +34,10 @@ const KEYS: Readonly<Record<string, string>> = {
   [blanks.partNumber]: 'seals',
 }
 
-/** What the card says itself, in other words, or a correction alone says. `opened`: every plug of the visit has its line. */
+/**
+ * Keys that the card states in other words, or that only a correction has. `opened`: every plug of the visit has its
+ * line.
+ */
 const ELSEWHERE = [
   'kind',
   '$schema',
@@ -57,14 +60,14 @@ interface Schema {
 const schema = toJsonSchema('service-record') as unknown as Schema
 const entry = schema.$defs['record-entry']?.properties ?? {}
 
-/** A sheet whose warranty asks for everything. */
+/** A sheet whose warranty requires every fact. */
 const sheet = patched(add('/warranty', { asks: WARRANTY_FACTS }))
 
 function fieldsOf(example: string, changes: Parameters<typeof planExample>[1] = {}) {
   const section = cardOf(planExample(example, changes)).sections.find(({ id }) => id === 'record')
   return (section?.parts ?? []).flatMap((part) => (part.kind === 'blanks' ? part.fields : []))
 }
-/** The label itself, or its words behind or before the name of a part. */
+/** The label itself, or its words after or before the name of a part. */
 const keyOf = (label: string) =>
   KEYS[label] ?? KEYS[label.split(': ')[0] ?? ''] ?? KEYS[label.split(', ').at(-1) ?? ''] ?? label
 
@@ -75,7 +78,7 @@ describe('the blank record of a card', () => {
       (key) => ![...ELSEWHERE, ...CORRECTION].includes(key),
     )
     const ofEntry = Object.keys(entry).filter((key) => !IN_ENTRY_ELSEWHERE.includes(key))
-    // The line of the skid plate asks for its tightening, like that of a plug.
+    // The line of the skid plate has its tightening, like that of a plug.
     expect([...asked].sort()).toEqual([...ofRecord.filter((key) => key !== 'shields'), ...ofEntry].sort())
     expect(fieldsOf('tind-4').map(({ label }) => label)).toContain('Front skid plate, setting and wrench')
   })

@@ -100,7 +100,7 @@ describe('renderHtml', () => {
 
   it('uses only colours with a contrast of 4.5 and more on what they stand on', () => {
     const style = textOf(named('style')[0] as Element)
-    // Light, dark (without what it changes, as light), print.
+    // Light, dark (unchanged values as in light), print.
     const blocks = [...style.matchAll(/\{((?:page:[^;]*;)?--(?:ink|soft)[^}]*)\}/g)].map(
       ([, text = '']) => text,
     )
@@ -143,7 +143,7 @@ describe('renderHtml', () => {
     const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
     const plain = tags(renderHtml(cardOf(withHostileNames('plain'))))
     expect(tags(hostile)).toEqual(plain)
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
     expect(hostile).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
     expect(textOf(fromHtml(hostile))).not.toContain('\n\n')
   })
@@ -159,7 +159,7 @@ describe('renderHtml', () => {
 
   it.each(['plain', ...HOSTILE_NAMES])('is as hast-util-to-html writes what a browser reads: %j', (name) => {
     const written = renderHtml(cardOf(withHostileNames(name)))
-    // The library writes apostrophes and backticks in attributes as codes too.
+    // The library also writes apostrophes and backticks in attributes as codes.
     const rewritten = toHtml(fromHtml(written.trimEnd())).replaceAll('&#x27;', "'").replaceAll('&#x60;', '`')
     expect(`${rewritten}\n` === written).toBe(true)
   })
@@ -206,7 +206,7 @@ it('has the layouts of narrow screens for screens alone: paper in a print dialog
   expect(new Set(queries)).toEqual(
     new Set(['print', 'screen and (max-width:760px)', 'screen and (prefers-color-scheme:dark)']),
   )
-  // Default margins only: a dialog may choose others.
+  // Only default margins, so that the user can choose others in the dialog.
   expect(html.match(/@page[^}]*\}|max-height/g)).toEqual(['@page service-card{margin:7mm}'])
 })
 

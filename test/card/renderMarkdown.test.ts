@@ -9,7 +9,7 @@ import { cardOf } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
-/** The syntax alone: the reader's afterthought, which links addresses that were escaped, is left out. */
+/** Only the syntax, without the reader's later step that links escaped addresses. */
 const EXTENSIONS = gfmFromMarkdown().map((extension) => ({ ...extension, transforms: [] }))
 const read = (markdown: string) =>
   fromMarkdown(markdown, { extensions: [gfm()], mdastExtensions: EXTENSIONS })

@@ -16,7 +16,7 @@ interface ReadCaption {
   readonly lines: readonly string[]
 }
 
-/** Reads a file back, from the format and not from the code under test. */
+/** Reads a file back according to the format, not with the code under test. */
 function readCaptions(file: string): readonly ReadCaption[] {
   const [head, ...blocks] = file.trimEnd().split('\n\n')
   expect(head).toBe('WEBVTT')
@@ -37,7 +37,7 @@ function readCaptions(file: string): readonly ReadCaption[] {
   })
 }
 
-/** At most two lines of 42 characters, 17 characters a second, and no caption before the end of the one before it. */
+/** At most two lines of 42 characters, 17 characters a second, and no caption before the previous one ends. */
 function expectLimits(captions: readonly ReadCaption[]): void {
   let end = 0
   for (const { from, to, lines } of captions) {
@@ -58,7 +58,7 @@ describe('renderWebVtt', () => {
     'keeps the limits, loses no word and never overlaps, however tight the scenes are',
     (texts, gaps) => {
       const cues = texts.map((each) => makeCue(each.join(' ')))
-      // The tightest starts that the function accepts, and a drawn gap more.
+      // The earliest starts that the function accepts, plus a random gap.
       const starts: number[] = [0]
       for (const [index, cue] of cues.entries()) {
         const characters = readCaptions(renderWebVtt([cue], [0])).map(

@@ -6,7 +6,7 @@ import type { JudgedPlan } from '../support/planExample.js'
 
 /**
  * A visit plan written by hand, with every kind of thing that a card can show. Maker, model and every figure are
- * invented; the figures that would be computed were worked out by hand (the working stands beside them).
+ * invented; the computed figures were calculated by hand (the calculation is next to them).
  */
 
 const read = (page: string): SourceRef => ({ ref: 'manual', page, confidence: 'read' })
@@ -409,7 +409,9 @@ const STEPS: readonly PlannedStep[] = [
   step('record', 'record'),
 ]
 
-/** The visit with all its features: a variant that is known, one torque not stated, one refill that cannot be told. */
+/**
+ * The visit with all its features: a known variant, a torque that is not stated, a refill that cannot be determined.
+ */
 export const SKARNFELL_PLAN: JudgedPlan = {
   kind: 'visit-plan',
   version: '1.0',
@@ -692,7 +694,7 @@ export const SKARNFELL_PLAN: JudgedPlan = {
   },
 }
 
-/** The same visit to a machine of which the serial number is not known. */
+/** The same visit to a machine whose serial number is not known. */
 export const PLAN_WITHOUT_VARIANT: JudgedPlan = {
   ...SKARNFELL_PLAN,
   machine: {

@@ -13,8 +13,8 @@ import { type OwnerSlip, ownerSlip, type VisitPlan } from '../../src/service/ind
 import { en } from '../../src/v1/message/en.js'
 import { planExample, requestExample } from '../support/planExample.js'
 
-// A plan or a card that a caller has put together or cut wrong: every part of it in turn is left out, or is something
-// else. The functions may answer or throw, but what they throw is their own error and never the engine's.
+// A plan or a card that a caller assembled or cut wrongly: each part in turn is omitted or has another value. The
+// functions may return or throw, but they throw their own errors, never those of the engine.
 
 const ring: Record<string, unknown> = {}
 ring['ring'] = ring
@@ -28,7 +28,7 @@ const OWN = /^[a-z]+(\.|\[|\b).* must (be|contain) |^text must be /
 
 type Path = readonly (string | number)[]
 
-/** Every path of a value down to a depth; of a list, the first entry of each set of keys alone. */
+/** Every path of a value down to a depth; for a list, only the first entry of each set of keys. */
 function paths(value: unknown, depth: number, path: Path = []): readonly Path[] {
   if (typeof value !== 'object' || value === null || depth === 0) return [path]
   const seen = new Set<string>()

@@ -38,9 +38,9 @@ const FACTS: readonly (readonly [string, WallFacts])[] = [
 ]
 const LONG = exampleFacts('tind-4', { variant: 'long' })
 
-/** The syntax alone: the reader's afterthought, which links addresses that were escaped, is left out. */
+/** Only the syntax, without the reader's later step that links escaped addresses. */
 const EXTENSIONS = gfmFromMarkdown().map((extension) => ({ ...extension, transforms: [] }))
-/** The kinds of Markdown blocks and spans, without the pieces that a text is read in. */
+/** The kinds of Markdown blocks and spans, without the pieces of a text. */
 const kinds = (node: MarkdownNodes, found: string[] = []): readonly string[] => {
   if (node.type !== 'text') found.push(node.type)
   if ('children' in node) for (const child of node.children) kinds(child, found)
@@ -89,7 +89,7 @@ describe.each(FACTS)('the wall card of %s', (_name, facts) => {
       }
     const titles = elements(fromHtml(html)).filter(({ tagName }) => tagName === 'title')
     const pictures = partsOf(facts).filter((part) => part.kind === 'picture')
-    // One is the title of the page.
+    // One of them is the title of the page.
     expect(titles.length).toBeGreaterThan(0)
     expect(titles.length - 1).toBeLessThanOrEqual(pictures.length)
     for (const { text } of pictures) expect(text.length).toBeGreaterThan(0)
@@ -185,7 +185,7 @@ describe('wallModel', () => {
       const hostile = renderHtml(wallModel(spoil(name), en))
       const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
       expect(tags(hostile)).toEqual(tags(renderHtml(wallModel(spoil('plain'), en))))
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+      // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
       const steering = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u
       expect(hostile).not.toMatch(steering)
       expect(renderText(wallModel(spoil(name), en))).not.toMatch(steering)

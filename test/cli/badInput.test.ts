@@ -81,7 +81,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
   })
 })
 
-/** A text in place of the example's sheet, beside its own log. */
+/** A text instead of the example's sheet, with the example's log. */
 const withSheet = (text: string) => ({ 'set/sheet.json': text, 'set/log.json': log })
 const withLog = (text: string) => ({ 'set/sheet.json': sheet, 'set/log.json': text })
 

@@ -205,7 +205,7 @@ describe('kits', () => {
       order: { oil: { oil: string; volume: { value: number } }[] }
     }
     expect(kits.map(({ machine }) => machine.id)).toEqual(['station-9', 'station-8'])
-    // Two litres of SAE 75W-90, API GL-4 on the shelf and 1.2 L a transfer case: the second machine is 0.4 L short.
+    // Two litres of SAE 75W-90, API GL-4 in stock, and 1.2 L for each transfer case: the second machine is 0.4 L short.
     expect(order.oil.find(({ oil }) => oil === 'SAE 75W-90, API GL-4')?.volume.value).toBeCloseTo(400, 6)
   })
 })

@@ -16,7 +16,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
   return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
 }
 
-/** A set with a stale reading and a dear wish: a warning of `plan`, and nothing of `check`. */
+/** A set with a stale reading: `plan` warns, `check` does not. */
 const STALE = mistakeFolder('stale-reading')
 
 describe('--format: each command prints what it can, and refuses the rest', () => {

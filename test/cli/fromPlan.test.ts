@@ -14,7 +14,7 @@ import { readExample } from '../support/readExample.js'
 const EXAMPLES = ['tind-4', 'acre-26', 'bud-3', 'reach-55', 'kvist-2']
 const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
 
-/** Fills in what only the machine shows, and changes nothing that the plan said. */
+/** Fills in the values that only the machine shows, and leaves those of the plan. */
 const fillIn = (text: string) =>
   [
     [/\? (mL|L) drained/g, '0.44 L drained'],
@@ -85,7 +85,7 @@ describe('record --from-plan', () => {
         code === 'record/warranty-facts-missing' ? params['lacks'] : [],
       )
     }
-    // Where a text may be anything, an open one counts as missing; the numbers of the seals are in the plan.
+    // A `?` in free text counts as missing; the part numbers of the seals are in the plan.
     expect(lacksOf(read.value)).toEqual(WARRANTY_FACTS.filter((fact) => fact !== 'part numbers'))
     const whole = parseServiceRecord(parse(filled.replaceAll('"?"', 'X-1')))
     expect(whole.ok && lacksOf(whole.value)).toEqual([])

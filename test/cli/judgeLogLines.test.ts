@@ -77,7 +77,7 @@ describe('due over logs that come one a line', () => {
     }
     const bad = await run(['due', 'rows.ndjson', ...DAY], files)
     expect(bad.code).toBe(1)
-    // Six months after 6 January is 6 July, long past in October.
+    // Six months after 6 January is 6 July, long before October.
     expect(bad.answers[0]).toMatchObject({
       id: 'a',
       verdict: 'overdue',

@@ -33,7 +33,7 @@ interface Ended {
   readonly err: string
 }
 
-/** Runs the built program; `stopAfter` closes the reader of its output after so many bytes, as `head` does. */
+/** Runs the built program; `stopAfter` closes the reader of its output after this number of bytes, as `head` does. */
 function run(words: readonly string[], input?: string, stopAfter?: number): Promise<Ended> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [program, ...words])
@@ -48,7 +48,7 @@ function run(words: readonly string[], input?: string, stopAfter?: number): Prom
     })
     child.on('error', reject)
     child.on('close', (code) => resolve({ code, out, err }))
-    // A program that does not read ends the pipe.
+    // A program that does not read its input closes the pipe.
     child.stdin.on('error', () => undefined)
     child.stdin.end(input ?? '')
   })

@@ -14,13 +14,13 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 
 const blank = async (...words: readonly string[]) => (await run(['new', ...words])).out
 
-/** The codes of all findings in documents that are one set. */
+/** The codes of all findings in the documents of one set. */
 async function findingsOf(files: Readonly<Record<string, string>>, level = 'info') {
   const { code, out } = await run(['check', ...Object.keys(files), '--level', level], files)
   return { code, out }
 }
 
-/** The document with every example line taken in: `{}`, `[]` and the `#` before the lines below go. */
+/** The document with every example line used: `{}`, `[]` and the `#` before the lines below are removed. */
 const filledIn = (text: string) =>
   text.replaceAll(/: (?:\{\}|\[\])$/gm, ':').replaceAll(/^#(?=[a-z]| {2})/gm, '')
 

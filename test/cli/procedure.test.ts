@@ -66,7 +66,7 @@ describe('procedure', () => {
         { id: 'extra', do: 'secure the machine', on: '/machine/secure/0', note: 'Pin the bed.' },
       ],
     }
-    // The station puts on its gloves first.
+    // At the station, gloves are put on first.
     own.steps.unshift(...own.steps.splice(1, 1))
     const text = readFileSync(SHEET, 'utf8')
     const sheet = JSON.parse(text)

@@ -5,7 +5,7 @@ import type { ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { exampleText } from '../support/writeMistakes.js'
 
-// Ten broken procedures, to be read by someone who knows the job: `SHOW_REPAIRS=1` prints each repair.
+// Ten faulty procedures, for a person who knows the job: `SHOW_REPAIRS=1` prints each repair.
 
 const sheetText = exampleText('tind-4', 'sheet.json')
 const sheet: SpecSheet = JSON.parse(sheetText)
@@ -28,7 +28,7 @@ function noted(steps: readonly Step[], notes: Readonly<Record<string, string>>):
 const FRONT = '/gearcases/front/openings'
 const REAR = '/gearcases/rear/openings'
 
-/** What is on the wall of many sheds. */
+/** A list of steps as it hangs on many workshop walls. */
 const WALL_LIST: readonly Step[] = [
   { id: 'a', do: 'raise the machine', on: '/machine/supports/front-frame', note: 'jack behind the door' },
   { id: 'b', do: 'take out', on: `${FRONT}/drain`, note: 'thread is worn: easy' },
@@ -48,7 +48,7 @@ const WALL_LIST: readonly Step[] = [
 interface Case {
   readonly what: string
   readonly steps: readonly Step[]
-  /** The first line that says what was wrong. */
+  /** The first line that names the mistake. */
   readonly first: RegExp
   readonly stopped: 'done' | 'rebuilt'
   readonly notes?: readonly string[]

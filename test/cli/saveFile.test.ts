@@ -47,7 +47,7 @@ beforeAll(async () => {
   root = await mkdtemp(join(tmpdir(), 'skarnfell-save-'))
   await chmod(root, 0o755)
   child = join(root, 'child.mjs')
-  // Appends a line to a file, and dies at a step if one is named.
+  // Appends a line to a file; dies at a step, if one is named.
   const contents = `
     import { saveFile } from './saveFile.ts'
     const [path, line, step, times = '1'] = process.argv.slice(2)
@@ -192,7 +192,7 @@ describe('what is no file is refused and stays', () => {
     server.close()
   })
   it('a device', async ({ skip }) => {
-    // A node of our own, with the numbers of the device that swallows all.
+    // Our own device node, with the numbers of the null device.
     skip(spawnSync('mknod', [log, 'c', '1', '3']).status !== 0, 'this account cannot make a device')
     await refused('a device')
   })
@@ -224,7 +224,7 @@ describe('a save that fails', () => {
       await expect(save(join(disk, 'log.json'), LONG)).rejects.toMatchObject({ code: 'ENOSPC' })
       expect(await text(join(disk, 'log.json'))).toBe('old')
       expect(await readdir(disk)).toEqual(['log.json'])
-      // Not even the claim fits.
+      // There is not even space for the claim.
       await writeFile(join(disk, 'filler'), Buffer.alloc(65_536)).catch(() => undefined)
       await expect(save(join(disk, 'log.json'), 'new')).rejects.toMatchObject({ code: 'ENOSPC' })
       await rm(join(disk, 'filler'))
@@ -266,13 +266,13 @@ describe('writers that die', () => {
     await save(log, expected)
     for (let kill = 0; kill < KILLS; kill++) {
       const step = STEPS[kill % STEPS.length] as SaveStep
-      // Of the pieces: the first, second or third.
+      // The first, second or third piece.
       const times = step === 'piece written' ? String(1 + (Math.floor(kill / STEPS.length) % 3)) : '1'
       const died = runChild([log, `killed ${kill}`, step, times])
       expect(died, `${step} ${died.stderr}`).toMatchObject({ signal: 'SIGKILL' })
       if (NEW.includes(step)) expected += `killed ${kill}\n`
       expect(await text(), step).toBe(expected)
-      // Two deaths in a row in every third case.
+      // Two deaths, one after the other, in every third case.
       if (kill % 3 === 0) {
         await append(`alive ${kill}`)
         expected += `alive ${kill}\n`
@@ -287,7 +287,7 @@ describe('writers that die', () => {
 
   const claimOf = async (content: string, agedSeconds = 0) => {
     await save(log, 'old\n')
-    // A claim is made and left by a process that dies.
+    // A process makes a claim and dies.
     runChild([log, 'x', 'claimed'])
     const [name = ''] = (await readdir(folder)).filter((one) => one.endsWith('.lock'))
     const claim = join(folder, name)

@@ -39,7 +39,7 @@ describe('--out of record', () => {
     const io = memoryIo({ 'record.json': recordOf('new'), 'log.json': JSON.stringify(log) })
     const meanwhile: MachineLog = { ...log, records: [...log.records, { ...last, id: 'meanwhile' }] }
     const saveText: typeof io.saveText = async (path, makeText) => {
-      // Made for the text that was read, then again for the text that another program wrote meanwhile.
+      // Called for the text that was read, then again for the text that another program wrote meanwhile.
       await makeText(JSON.stringify(log))
       io.written.set(path, (await makeText(JSON.stringify(meanwhile))) ?? '')
     }
@@ -208,7 +208,7 @@ describe('two processes', () => {
       for await (const line of createInterface({ input: process.stdin }))
         process.stdout.write((await runCommand(JSON.parse(line), io)) + '\\n')`
     const stdin = { contents, resolveDir: 'src/cli', loader: 'ts' } as const
-    // A package that is not of ES modules asks for its parts at run time.
+    // A package without ES modules loads its parts at run time.
     const banner = {
       js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url)",
     }

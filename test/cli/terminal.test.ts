@@ -12,7 +12,7 @@ const MACHINES: readonly (readonly [string, readonly string[]])[] = [
   ['kvist-2', []],
 ]
 
-/** What a command prints in a terminal of that width. */
+/** The output of a command in a terminal of that width. */
 async function print(words: readonly string[], columns: number, files: Record<string, string> = {}) {
   const io = { ...memoryIo(files), columns }
   const code = await runCommand(words, io)

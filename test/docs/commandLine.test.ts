@@ -10,14 +10,14 @@ interface Sample {
   readonly output: string
 }
 
-/** The words of a command line, with quotes as a shell reads them. */
+/** The arguments of a command line, with quotes as a shell reads them. */
 function wordsOf(command: string): readonly string[] {
   return [...command.matchAll(/"([^"]*)"|'([^']*)'|([^\s"']+)/g)].map(
     ([, double, single, bare]) => double ?? single ?? bare ?? '',
   )
 }
 
-/** Every command of the `console` blocks of a page, and what is printed below it. */
+/** Every command of the `console` blocks of a page, with the output printed below it. */
 function samplesOf(page: string): readonly Sample[] {
   const blocks = [...readFileSync(page, 'utf8').matchAll(/```console\n([\s\S]*?)```/g)]
   return blocks.flatMap(([, block = '']) =>
@@ -49,7 +49,7 @@ describe('command lines of the README and the docs', () => {
   })
 
   it('are on every page, or samples in TypeScript; a list of decisions has none', () => {
-    // The guide has a test of its own, which follows it step by step.
+    // The guide has its own test, which follows it step by step.
     const without = PAGES.filter((page) => !/```(console|ts)\n/.test(readFileSync(page, 'utf8')))
     expect(without).toEqual(['docs/decisions.md', 'docs/first-sheet.md'])
   })

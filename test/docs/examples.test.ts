@@ -27,7 +27,7 @@ function pageSamples(): readonly Example[] {
   )
 }
 
-/** Examples of the public functions; what is internal has none, and is read by those who have its source. */
+/** Examples of the public functions; internal functions have none. */
 const names = await publicFunctions()
 const examples = docExamples().filter(({ of }) => of !== undefined && names.has(of))
 const samples = pageSamples()

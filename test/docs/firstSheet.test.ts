@@ -10,7 +10,7 @@ interface Command {
   readonly shown: readonly string[]
 }
 
-/** The commands of a block, each with what the page shows of its output. */
+/** The commands of a block, each with the part of its output that the page shows. */
 function commandsOf(block: string): readonly Command[] {
   return block
     .split(/^\$ /m)

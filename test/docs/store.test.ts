@@ -17,7 +17,7 @@ const tables = /```sql\n([\s\S]*?)```/.exec(page)?.[1] ?? ''
 const OPTIONS = { soon: { hours: 40, days: 45, fraction: 0.8 }, staleAfter: { days: 30 } } as const
 const TODAY = '2031-06-01'
 
-/** A database as this test uses it: statements in, rows out. */
+/** A database as this test uses it: it runs statements and returns rows. */
 interface Database {
   readonly dialect: SqlDialect
   readonly run: (sql: string) => Promise<readonly Record<string, unknown>[]>
@@ -78,7 +78,7 @@ const saveRows = (database: Database, machine: string, rows: readonly DueRow[]) 
       .join(', ')}`,
   )
 
-/** PostgreSQL takes seconds to start: the long run has it, and `interval/fleet` judges its SQL in both. */
+/** PostgreSQL takes seconds to start, so only the long run uses it; `interval/fleet` tests its SQL in both runs. */
 const DIALECTS = (['duckdb', 'sqlite', 'postgresql'] as const).slice(0, isLongRun ? 3 : 2)
 
 describe.each(DIALECTS)('the tables of the page in %s', (dialect) => {

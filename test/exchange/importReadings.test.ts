@@ -8,7 +8,7 @@ const EDITION = { edition: '2020' } as const
 const codes = (input: unknown) =>
   importReadings(input, EDITION).findings.map(({ code, path }) => [code, path])
 
-/** Field names as public samples of ISO/TS 15143-3 carry them; the machine and its values are invented. */
+/** Field names as in public samples of ISO/TS 15143-3; the machine and its values are invented. */
 const MACHINE = {
   EquipmentHeader: {
     OEMName: 'Hallbrekka',

@@ -26,7 +26,7 @@ describe('the rule', () => {
   it('least left over before fewest: 1.9 L from two litres, not from a 4 L can', () => {
     const choice = chooseContainers({ can: container(4, 'L', 1), litre: container(1, 'L', 3) }, L('1.9'))
     expect(choice.use).toEqual([{ id: 'litre', full: 2 }])
-    // 2 − 1.9 = 0.1 exactly, which doubles do not give
+    // 2 − 1.9 = 0.1 exactly; doubles give another value
     expect(choice.leftOver).toEqual({ value: 0.1, unit: 'L' })
     expect(choice).toMatchObject({ verdict: 'enough', oil: 'Skarn Gear', buy: [] })
     expect(codes(choice)).toEqual(['fill/containers-left-over'])
@@ -63,7 +63,7 @@ describe('the rule', () => {
   it('short: everything on the shelf is used, and what to buy follows the same rule', () => {
     const shelf = { litre: container(1, 'L', 1, 0.25), quart: container(1, 'qt_us', 0) }
     const choice = chooseContainers(shelf, L(2.1))
-    // 2.1 − 1.25 = 0.85 is missing; a US quart (0.946352946) leaves less than a litre
+    // 2.1 − 1.25 = 0.85 is missing; a US quart (0.946352946) leaves a smaller remainder than a litre
     expect(choice).toMatchObject({ verdict: 'short', short: L(0.85), buy: [{ id: 'quart', count: 1 }] })
     expect(choice.use).toEqual([{ id: 'litre', opened: L(0.25), full: 1 }])
     expect(choice.leftOver).toEqual(L(0.096352946))

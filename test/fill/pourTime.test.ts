@@ -122,8 +122,8 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
 }
 
 /**
- * Second implementation: the pour is stepped through time (Runge–Kutta, fourth order) with the head from a level found
- * by bisection, for a funnel filled once.
+ * Second implementation, for a funnel filled once: a simulation in time (Runge–Kutta, fourth order), with the head from
+ * a level found by bisection.
  */
 function step(plain: Plain, kinetic: number, steps: number) {
   const flow = flowOf(plain, kinetic)

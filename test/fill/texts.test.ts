@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const L = (value: number | string) => ({ value, unit: 'L' })
 const mm = (value: number) => ({ value, unit: 'mm' })
-/** One value for each name that a param of this room can have; `size` and `length` mean the same in every code. */
+/** One value for each param name of this room; `size` and `length` mean the same in every code. */
 const params = {
   drop: mm(900),
   length: mm(1500),

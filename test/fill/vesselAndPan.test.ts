@@ -71,10 +71,10 @@ describe('chooseVessel', () => {
 
   it('a rest below the lowest mark is shared with the pour before', () => {
     const choice = chooseVessel({ jug: vessel(500, 50, 100) }, mL(1050), mL(100))
-    // 500 + 500 leaves 50, below 100: 550 are shared as 250 and 300
+    // 500 + 500 leaves 50, which is below 100: the last 550 are poured as 250 and 300
     expect(marks(choice)).toEqual([500, 300, 250])
     expect(choice.difference).toEqual(mL(0))
-    // a rest that no mark can show is left off: 1004 in a jug with 10 mL marks is 1000, 4 off
+    // a remainder below half a mark is ignored: 1004 in a jug with 10 mL marks is 1000, 4 less
     expect(marks(chooseVessel({ jug: vessel(500, 10, 0) }, mL(1004), mL(20)))).toEqual([500, 500])
     const off = chooseVessel({ jug: vessel(500, 10) }, mL(1004), mL(20))
     expect(marks(off)).toEqual([500, 500])

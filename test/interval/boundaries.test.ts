@@ -3,9 +3,9 @@ import { computeDue } from '../../src/v1/interval.js'
 import { log, OPTIONS, question, stated } from './support/machine.js'
 
 /**
- * State at, just below and just above each boundary, worked by hand: every 100 h, 1000 km or six months, window 10 h,
- * 100 km or two weeks, soon 20 h, 200 km or 30 days. Last service on 2031-08-31 at 256.4 h and 6400.5 km, so due at
- * 356.4 h, 7400.5 km and 2032-02-29 (a leap year: clamped from the 31st); overdue past 366.4 h, 7500.5 km, 2032-03-14.
+ * State at, just below and just above each boundary, calculated by hand: every 100 h, 1000 km or six months, window 10
+ * h, 100 km or two weeks, soon 20 h, 200 km or 30 days. Last service on 2031-08-31 at 256.4 h and 6400.5 km, so due at
+ * 356.4 h, 7400.5 km and 2032-02-29 (a leap year; the month has no 31st); overdue past 366.4 h, 7500.5 km, 2032-03-14.
  * The steps are the meters' smallest: 0.001 h and 1 mm.
  */
 const INTERVALS = {

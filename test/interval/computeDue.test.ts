@@ -50,7 +50,8 @@ describe('what a verdict says', () => {
   })
 
   test('which limit comes first is decided by days where all are known', () => {
-    // 60 h in 60 days: 250 h are reached 190 days after the reading of 2 March, on 8 September; the year is up on 1 January.
+    // 60 h in 60 days: 250 h are reached 190 days after the reading of 2 March, on 8 September; the year ends on 1
+    // January.
     const verdict = judge(
       every250,
       { hours: [['2031-03-02', 60]], records: [{ date: '2031-01-01', hours: 0 }] },
@@ -107,7 +108,7 @@ describe('what a verdict says', () => {
   test('the order of states: overdue, due, cannot tell, due soon, not due', () => {
     const parts = { hours: [['2031-01-01', 0]] as const, records: [{ date: '2031-01-01', hours: 0 }] }
     const soon = { ...OPTIONS, soon: { days: 400 } }
-    // The hours are stale, the calendar is due soon, due, overdue in turn.
+    // The hours are stale; by the calendar the service is due soon, then due, then overdue.
     expect(judge(every250, parts, '2031-06-01', {}, soon).verdict).toBe('cannot tell')
     expect(judge(every250, parts, '2032-01-01', {}, soon).verdict).toBe('due')
     expect(judge(every250, parts, '2032-01-02', {}, soon).verdict).toBe('overdue')
@@ -159,7 +160,7 @@ describe('meters', () => {
         },
       ],
     ])
-    // A reading of the same day in the meter's own list serves as well.
+    // A reading of the same day in the meter's own list is enough.
     const same = judge(
       every250,
       {
@@ -195,7 +196,7 @@ describe('meters', () => {
       from: { meter: { value: 780, unit: 'h' } },
       duePoint: { meter: { value: 73, unit: 'h' } },
     })
-    // 780 + 100 − 807 = 73: the reader can follow.
+    // 780 + 100 − 807 = 73, so a reader can check it.
     expect(verdict.reasons[0]).toEqual({
       code: 'interval/display-changed',
       params: { meter: 'hours', less: { value: 807, unit: 'h' } },
@@ -273,7 +274,7 @@ describe('first service, rebuild and use', () => {
       'due',
       { date: '2031-01-01', meter: { value: 0, unit: 'h' } },
     ])
-    // A limit that `first` does not name stays the repeat's.
+    // A limit that `first` lacks is that of `repeat`.
     expect(before.lines[1]?.limit).toEqual({ period: 'P12M' })
     const after = judge(
       intervals,

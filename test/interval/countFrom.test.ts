@@ -9,14 +9,14 @@ import { type DoneOn, log, OPTIONS, question, stated } from './support/machine.j
 
 const POLICIES: readonly CountFrom[] = ['completion', 'schedule inside window', 'schedule']
 
-/** Where the next due point of a meter lies after services at these hours, one a day from 1 February 2031. */
+/** The next due point of a meter after services at these hours. */
 function nextHours(
   intervals: Omit<DueIntervals, 'countFrom'>,
   countFrom: CountFrom,
   done: readonly number[],
   more: Parameters<typeof log>[0] = {},
 ): DueVerdict {
-  // A thousand hours a day would be a jump: the days lie 50 apart.
+  // A thousand hours a day would be a jump, so the days are 50 apart.
   const records = done.map(
     (hours, index): DoneOn => ({ date: addPeriod('2000-01-01', 'P90D', index + 1), hours }),
   )
@@ -124,7 +124,7 @@ describe('one history, three ways to count (the table of docs/intervals.md, work
     expect(dueAt(nextHours(bare, 'schedule', [125.001]))).toBe(500)
     expect(dueAt(nextHours(bare, 'schedule', [250, 375]))).toBe(500)
     expect(dueAt(nextHours(bare, 'schedule', [250, 375.001]))).toBe(750)
-    // Inside a window that is not stated there is only the point itself.
+    // A window that is not stated includes only the point itself.
     expect(dueAt(nextHours(bare, 'schedule inside window', [250]))).toBe(500)
     expect(dueAt(nextHours(bare, 'schedule inside window', [250.001]))).toBe(500.001)
   })
@@ -220,7 +220,7 @@ describe('laws', () => {
           repeat: stated({ hours: '250' }),
           window: stated({ hours: String(window) }),
         }
-        // By hand: `due` is the next point, `previous` the one before it.
+        // Calculated by hand: `due` is the next point, `previous` the one before it.
         let due = 100
         for (const at of done) {
           if (countFrom === 'completion') due = at + 250

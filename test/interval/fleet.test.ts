@@ -62,7 +62,7 @@ function literal(value: unknown): string {
   return typeof value === 'string' ? `'${value}'` : String(value)
 }
 
-/** The statements that make a table of the rows, a thousand a statement. */
+/** The statements that create a table of the rows, with a thousand rows in each statement. */
 function* tableOf(given: readonly DueRow[], real: string): Generator<string> {
   yield `CREATE TABLE fleet (n integer, ${FIELDS.map(([field, type]) => `${snake(field)} ${type === 'real' ? real : type}`).join(', ')})`
   for (let start = 0; start < given.length; start += 1000) {
@@ -198,7 +198,7 @@ describe('rows and columns', () => {
     expect(judge({ everyMonths: 120_000, lastDate: '2031-01-01' })).toEqual([[], 'cannot tell'])
   })
 
-  /** Serviced five days ago by every limit, so that only a field may keep the row from `not due`. */
+  /** Serviced five days ago, so that only a bad field can prevent `not due`. */
   const green: DueRow = {
     lastDate: '2031-10-01',
     lastHours: 10,
@@ -264,7 +264,7 @@ describe('rows and columns', () => {
     ['x'.repeat(100_000), 1],
     ['every'.repeat(100_000), 'x'],
     ['', 0],
-    // As with a known field, null is no value.
+    // As in a known field, null is not a value.
     ['everyMonth', null],
     ['eventDay', undefined],
   ])('the foreign column %.20s passes', (field, value) => {
@@ -293,7 +293,7 @@ describe('rows and columns', () => {
         [field],
         'cannot tell',
       ])
-    // What is due by the fields that can be used stays due.
+    // A row that is due by its usable fields stays due.
     expect(judgeRow({ ...green, everyHours: 5, everyMonth: 6 })).toEqual([['everyMonth'], 'due'])
     expect(judgeRow({ ...green, everyHours: 5, windowHours: 3, everyMonth: 6 })).toEqual([
       ['everyMonth'],
@@ -369,7 +369,7 @@ describe('rows and columns', () => {
       { ...good, everyDays: new Int32Array(1) },
       'columns.everyDays must be Int32Array of 2 rows or more, got object',
     )
-    // The first rows alone may be judged.
+    // It is possible to judge only the first rows.
     expect(
       computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).verdict.length,
     ).toBe(1)

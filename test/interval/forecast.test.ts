@@ -237,10 +237,10 @@ describe('forecastDue', () => {
     // 50 days of which 30 in a pause: 2 h a day; 50 h to go take 25 days of use from 20 February: 17 March.
     const pause = { from: '2031-01-11', to: '2031-02-10' }
     expect(ask({ hours, pauses: [pause] }, 100, '2031-02-20')).toMatchObject({ likely: '2031-03-17' })
-    // Ten days out of use from 1 March push it to 27 March.
+    // Ten days out of use from 1 March delay it to 27 March.
     const ahead = { from: '2031-03-01', to: '2031-03-11' }
     expect(ask({ hours, pauses: [ahead, pause] }, 100, '2031-02-20')).toMatchObject({ likely: '2031-03-27' })
-    // Overlapping pauses are counted once, and one that is no date not at all.
+    // Overlapping pauses are counted once; a pause with an invalid date is not counted.
     const overlap = { from: '2031-01-20', to: '2031-02-10' }
     expect(ask({ hours, pauses: [pause, overlap, { from: 'x', to: 'y' }] }, 100, '2031-02-20')).toMatchObject(
       { likely: '2031-03-17' },
@@ -418,7 +418,7 @@ describe('forecastDue', () => {
     }
     refused({ log: undefined }, 'facts.log must be an object, got undefined')
     refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
-    // Kilometres are no due point of an hour meter.
+    // A due point of an hour meter cannot be in kilometres.
     refused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit must be h, got 'km'")
     refused(
       { meter: 'distance', dueAt: { value: 5, unit: 'h' } },
@@ -458,7 +458,7 @@ describe('back-test with known truth (the table of docs/intervals.md)', () => {
     for (const { generator, scatter, covered, medianError } of rows) {
       console.log(`${generator} | ${scatter} | ${(covered * 100).toFixed(1)} % | ${medianError} days`)
     }
-    // Taking day-to-day use for a steady line claims far too much, and the table must show it.
+    // For use that varies by the day, the band for a steady line is far too narrow, and the table must show this.
     const wrong = rows.find(
       (row) => row.generator === 'use from day to day' && row.scatter === 'about a steady line',
     )

@@ -71,7 +71,7 @@ const resolved = (value: Interval) => {
     : ({ kind: 'not stated', trace } as const)
 }
 
-/** The same question as a machine's log asks it. */
+/** The same question, asked with a machine's log. */
 function byLog({ every, first, window, severe, last, firstUse, now }: IntervalReadings) {
   const sheet = { id: 'tind', revision: '2' }
   const has = (name: 'hours' | 'distance') => now[name] !== undefined || last?.[name] !== undefined

@@ -109,7 +109,7 @@ describe('due over JSON Lines', () => {
         input,
         output,
         onProgress: () => {
-          // What a collection leaves is kept; what it takes depends on when it runs.
+          // Memory in use after a garbage collection: before it, the figure depends on when the collector ran.
           calls += 1
           collect()
           most = Math.max(most, process.memoryUsage().heapUsed)
@@ -120,7 +120,7 @@ describe('due over JSON Lines', () => {
     }
     await used(20)
     const before = await used(20)
-    // Fifteen times the lines, 75 MB of text: none of it may stay.
+    // Fifteen times as many lines, 75 MB of text: no text may stay in memory.
     expect((await used(300)) - before).toBeLessThan(20e6)
   })
 

@@ -140,7 +140,7 @@ describe('findings', () => {
         }),
       ),
     ).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
-    // Two days, both counted: at most 48 h.
+    // Two days, with both counted: at most 48 h.
     expect(
       complaints(
         log({
@@ -258,7 +258,7 @@ describe('findings', () => {
       'calendar/not-a-date',
     ])
     expect(readMeters(bad).hours?.length).toBe(1)
-    // Nothing that is no number is taken for one, however much it looks like it.
+    // A value that is not a number is never read as one, even if it looks like one.
     let nest: unknown = 1
     for (let depth = 0; depth < 9000; depth += 1) nest = [nest]
     for (const value of ['412', [412], nest, true, null, undefined, 10n, Symbol('h'), Object.create(null)]) {
@@ -315,7 +315,7 @@ describe('laws', () => {
       swap: fc.boolean(),
     })
     law(50, fc.array(step, { minLength: 1, maxLength: 30 }), (steps) => {
-      // The truth in tenths of an hour; the display runs over past 99.9 h; a swap puts it to a new value.
+      // The true count in tenths of an hour; the display rolls over after 99.9 h, and a swap sets it to a new value.
       let day = 0
       let truth = 0
       let display = 0
@@ -366,7 +366,7 @@ describe('laws', () => {
       (metres) => meterCount(metres / 1000, 'km') === metres * 1_000_000,
     )
     expect([meterCount(0.0004, 'h'), meterCount(0.0005, 'h'), meterCount(0.0015, 'h')]).toEqual([0, 1, 2])
-    // In doubles 0.5005 × 1000 is 500.49999999999994: the decimal counts, not the product.
+    // In doubles 0.5005 × 1000 is 500.49999999999994: the decimal decides, not the product.
     law(
       500,
       fc.integer({ min: 0, max: 999_999_999 }),
@@ -403,7 +403,7 @@ describe('signals', () => {
       unit: 'km',
     })
     expect(countBetweenSignals('wheel-based machine distance', 0, 1_000_001, 1)).toBeUndefined()
-    // A fall that would mean 4,211 km: an exchanged meter.
+    // As a rollover this fall would be 4,211 km, so the meter was exchanged.
     expect(countBetweenSignals('wheel-based machine distance', 1000, 0, 100)).toBeUndefined()
   })
 

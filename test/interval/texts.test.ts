@@ -139,7 +139,7 @@ describe('English sentences', () => {
     fastest: 80,
     months: 6,
   }
-  /** Params of these codes differ in kind from those of the same name elsewhere. */
+  /** Params of these codes have another type than params of the same name elsewhere. */
   const OWN: Readonly<Record<string, object>> = {
     'interval/meter-falls': { from: '2031-01-01' },
     'interval/meter-jumps': { from: '2031-01-01' },

@@ -6,7 +6,7 @@ import type { CardWords } from '../../src/v1/message.js'
 
 const SOURCES = new URL('../../src', import.meta.url).pathname
 
-/** Codes as the rooms' own `codes.ts` declare them, read from the text and not through the types. */
+/** Codes as declared in the `codes.ts` of each room, read from the text, not through the types. */
 function declaredCodes(): string[] {
   return readdirSync(SOURCES, { withFileTypes: true }).flatMap((entry) => {
     if (!entry.isDirectory()) return []
@@ -35,7 +35,7 @@ describe('the English catalogue', () => {
       (file) => file.endsWith('.ts') && !/codes\.ts$|allRules\.ts$|^message|^card/.test(file),
     )
     const source = files.map((file) => readFileSync(join(SOURCES, file), 'utf8')).join('\n')
-    // Some codes are a room's name, or more of the code, before a word that is chosen.
+    // Some codes are built from a room's name, or a longer beginning, and a word that is chosen.
     const begun = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
     const isGiven = (code: string) =>
       source.includes(`'${code}'`) ||

@@ -6,9 +6,9 @@ import { en } from '../../src/message/en/index.js'
 import { renderMessage } from '../../src/v1/message.js'
 
 const CODES = Object.keys(en.texts)
-/** What must never reach a reader: controls, direction marks and overrides, invisible and private characters. */
+/** Characters that no reader may get: controls, direction marks and overrides, invisible and private characters. */
 const FORBIDDEN =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
   /[\u0000-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ue000-\uf8ff]|\p{Cs}/u
 const HOSTILE = [
   '<script>alert(1)</script>',
@@ -109,7 +109,7 @@ describe('renderMessage', () => {
     expect(written).not.toMatch(FORBIDDEN)
   })
 
-  /** The names that a code's text reads, found by letting it read from an object that remembers. */
+  /** The param names that a code's text reads, recorded by a proxy. */
   function namesRead(code: string): string[] {
     const names: string[] = []
     const remember: ProxyHandler<object> = {
@@ -124,7 +124,7 @@ describe('renderMessage', () => {
     try {
       text?.(new Proxy({}, remember), say)
     } catch {
-      // A text that wants another shape has told its first names already.
+      // If a text fails because it expects another shape, its first names are already recorded.
     }
     return names
   }

@@ -20,7 +20,7 @@ const TEENS = [
 ]
 const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety']
 
-/** Reads number words back, written from the rules of English and not from the code under test. */
+/** Reads number words back, according to the rules of English, not with the code under test. */
 function readWords(words: string): number {
   let total = 0
   let current = 0
@@ -38,7 +38,7 @@ function readWords(words: string): number {
 }
 
 describe('numbers in words', () => {
-  // Worked by hand.
+  // Typed by hand.
   it.each([
     ['0', 'zero'],
     ['8.9', 'eight point nine'],

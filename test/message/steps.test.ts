@@ -4,15 +4,15 @@ import type { StepParams } from '../../src/v1/message.js'
 import type { Action } from '../../src/v1/spec.js'
 
 /**
- * Rules for procedures after ASD-STE100, section 5, as summarised second hand: at most 20 words a sentence, one
- * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
+ * Rules for procedures from ASD-STE100, section 5, from a secondary source: at most 20 words and one instruction per
+ * sentence, imperative, a leading condition with a comma, articles kept, no -ing forms except technical names.
  */
 const VERBS =
   'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Hold Tag Move Press Give Scrape Unscrew Drive'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
-/** Sentences that give information and no instruction. */
+/** Sentences that give information, not an instruction. */
 const INFORMATION =
   /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A leak needs|With its additive)/
 const ING_NAMES = /^(opening|O-ring|ring|parking|housing|jacking|nothing)$/i
@@ -47,7 +47,7 @@ const COVER = { bolts: 10, pattern: 'crosswise' } as const
 
 const SPIN_ON = { kind: 'spin-on filter', screwed: true, renewed: true } as const
 
-/** Every action with every kind of params: nothing known, all known, by torque, by turns, and both gaps. */
+/** Every action with every kind of params: none known, all known, by torque, by turns, and both gaps. */
 const CASES: readonly (readonly [string, StepParams])[] = [
   ['nothing known', {}],
   ['grease', { ...PARTS, ...VALUES, fluid: 'grease', cover: COVER }],
@@ -102,7 +102,7 @@ describe('the English steps', () => {
   it.each(SENTENCES)('%s (%s): %s', (_action, _name, sentence) => {
     expect(sentence).toMatch(/^\p{Lu}.*\.$/u)
     expect(words(sentence).length).toBeLessThanOrEqual(20)
-    // A condition ends at the first comma before a verb: it may have a list of its own.
+    // A condition ends at the first comma before a verb, since it may contain a list.
     const parts = sentence.split(', ')
     const end = parts.findIndex((part, place) => place > 0 && isInstruction(part))
     if (CONDITIONS.test(sentence)) expect(end).toBeGreaterThan(0)

@@ -74,7 +74,7 @@ describe('findGradeBand against the published tables', () => {
   })
 
   it('a multigrade keeps the hot band and the W minimum, and the W grade’s cold limit', () => {
-    // 80W-90, 2019: 90 asks 13.5, 80W only 8.5
+    // 80W-90, 2019: 90 requires 13.5, 80W only 8.5
     expect(findGradeBand({ system: 'SAE J306', grade: '80W-90', edition: '2019' })).toMatchObject({
       min: mm2(13.5),
       below: mm2(18.5),
@@ -100,9 +100,9 @@ describe('findGradeBand against the published tables', () => {
     })
     const other = { system: 'SAE J306', grade: '90', edition: '1992' } as const
     expect(() => findGradeBand(other)).toThrow(/edition must be one of 2019, 2005, before 2005/)
-    // @ts-expect-error a system that is none
+    // @ts-expect-error not a system
     expect(() => findGradeBand({ system: 'toString', grade: '90', edition: '2019' })).toThrow(RangeError)
-    // @ts-expect-error a grade that is no text
+    // @ts-expect-error a grade that is not a string
     expect(() => findGradeBand({ system: 'SAE J306', grade: 90, edition: '2019' })).toThrow(TypeError)
   })
 })
@@ -149,7 +149,7 @@ describe('isWithinGrade', () => {
     expect(() => isWithinGrade({ value: 14, unit: 'mPa.s' }, band)).toThrow(
       /viscosity.unit must be a unit of kinematicViscosity/,
     )
-    // @ts-expect-error a text for a number
+    // @ts-expect-error a string instead of a number
     expect(() => isWithinGrade({ value: '14', unit: 'mm2/s' }, band)).toThrow(TypeError)
     // @ts-expect-error no band
     expect(() => isWithinGrade(mm2(14), undefined)).toThrow(TypeError)

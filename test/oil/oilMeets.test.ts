@@ -93,7 +93,7 @@ describe('viscosity', () => {
       'oil/viscosity-inside-band',
     )
     expect(oilMeets(permitted({ edition: '2019' }), label(18.4), plain).viscosity).toBe('ask')
-    // 90 of 2019 ends below 18.5; before 2005 it went on to 24.0
+    // 90 of 2019 ends below 18.5; before 2005 it ended below 24.0
     expect(oilMeets(permitted({ edition: '2019' }), label(18.5), plain).viscosity).toBe('no')
     expect(oilMeets(permitted({ edition: 'before 2005' }), label(18.5), plain).viscosity).toBe('ask')
     expect(oilMeets(permitted(), label(18.5), plain).viscosity).toBe('ask')

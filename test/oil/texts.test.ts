@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const degrees = (value: number) => ({ value, unit: 'degC' })
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' })
-/** One value for each name that a param of this room can have; names mean the same in every code but `offered`. */
+/** One value for each param name of this room; except `offered`, a name means the same in every code. */
 const params = {
   grade: '80W-90',
   system: 'SAE J306',

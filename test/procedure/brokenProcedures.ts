@@ -5,7 +5,8 @@ import { readExample } from '../support/readExample.js'
 import { build, filterSheet, sharedSheet, varietySheet } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
-// Right procedures, broken by chance as writers break them: steps lost, doubled, moved, parts exchanged, figures lost.
+// Correct procedures with random mistakes that writers make: steps lost, doubled or moved, parts exchanged, figures
+// lost.
 
 export interface Broken {
   readonly sheet: SpecSheet
@@ -22,7 +23,7 @@ const MACHINES: readonly (readonly [SpecSheet, Identity])[] = [
   .map(({ sheet, log }): readonly [SpecSheet, Identity] => [sheet, log.identity])
   .concat([varietySheet, sharedSheet, filterSheet].map((sheet) => [sheet, { variant: 'plain' }]))
 
-/** Each service of each machine, where no fact is missing. */
+/** Each service of each machine without missing facts. */
 const GOOD = MACHINES.flatMap(([sheet, identity]) =>
   Object.keys(sheet.services).map((service) => [sheet, build(sheet, [service], identity)] as const),
 ).filter(([sheet, good]) => good.steps.length > 1 && simulateProcedure(good, sheet).findings.length === 0)
@@ -58,7 +59,7 @@ function breakSteps(steps: readonly Step[], { kind, at, to }: Edit): readonly St
   return steps.with(from, exchange(step, second)).with(other, exchange(second, step))
 }
 
-/** The step on the part of another. */
+/** The step on the part of another step. */
 function exchange({ on: _on, at: _at, ...step }: Step, { on, at }: Step): Step {
   return { ...step, ...(on !== undefined && { on }), ...(at !== undefined && { at }) }
 }

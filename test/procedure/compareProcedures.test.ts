@@ -36,7 +36,7 @@ describe('laws', () => {
       const there = compareProcedures(whole, cut, varietySheet)
       const back = compareProcedures(cut, whole, varietySheet)
       expect(there.verdict).toBe('different')
-      // Of two steps that do the same, either may be the one that is missing.
+      // If two steps do the same, either of them may be reported as missing.
       const missing = there.onlyFirst.map((id) => whole.steps.find((step) => step.id === id))
       expect(missing.map((step) => [step?.do, step?.on])).toEqual([
         [whole.steps[at]?.do, whole.steps[at]?.on],

@@ -10,8 +10,8 @@ import type { UnsafeSequence } from './unsafe/edits.js'
 import { DOUBTFUL_SHEET } from './unsafe/oddMachines.js'
 import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
 
-// Deletes one entry of the table of actions at a time, in memory, and looks for what notices it: an unsafe sequence
-// whose codes no longer come, or a good procedure that is no longer right.
+// Deletes one entry of the table of actions at a time, in memory, and looks for a case that detects it: an unsafe
+// sequence without its codes, or a good procedure with findings.
 
 export interface Deletion {
   /** `crack loose: needs no-pan`, `take out: plug out`, `plug out: openings.everCracked`. */
@@ -65,14 +65,14 @@ function toGood(sheet: SpecSheet, service: string): Good {
   return { name: service, sheet, procedure: build(sheet, [service]) }
 }
 
-/** Entries on which no safety hangs: only the states that `compareProcedures` compares have them. */
+/** Entries without effect on safety: they only change states that `compareProcedures` compares. */
 export const STATE_ONLY = [
   'let a leak show: waited for leaks',
   'plug out: openings.outAt',
   'waited for leaks: gearcases.waitedForLeaks',
 ]
 
-/** What notices that an entry is deleted; undefined if nothing does. */
+/** The case that detects the deletion of an entry; undefined if there is none. */
 export function findWitness({ within, sequences, goods }: Deletion): string | undefined {
   return within(() => {
     const good = goods.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
@@ -81,20 +81,20 @@ export function findWitness({ within, sequences, goods }: Deletion): string | un
   })
 }
 
-/** The findings without cures. */
+/** The findings without fixes. */
 function findingsOf(procedure: ProcedureDocument, sheet: SpecSheet) {
   const { context, findings } = readContext(procedure, sheet)
   const { troubles } = findTroubles(sheet, context, procedure)
   return [...findings, ...troubles.map(({ finding }) => finding)]
 }
 
-/** Whether the codes of an unsafe sequence come, where they must. */
+/** Whether an unsafe sequence gives its codes at the right step. */
 export function isRefused({ sheet, bad, at, codes }: UnsafeSequence): boolean {
   const found = findingsOf(bad, sheet).filter(({ path }) => at === undefined || path === `/steps/${at}`)
   return codes.every((code) => found.some((one) => one.code === code))
 }
 
-/** Every need and every change of every action, and every field that an effect changes. */
+/** Every need and every effect of every action, and every field that an effect changes. */
 export function listDeletions(): readonly Deletion[] {
   return [...listNeedDeletions(), ...listChangeDeletions(), ...listFieldDeletions()]
 }
@@ -146,7 +146,7 @@ function listChangeDeletions(): readonly Deletion[] {
 
 type Effects = Record<string, (context: { readonly state: MutableState }) => void>
 
-/** Where each effect comes about, and what it changes there. */
+/** The steps where each effect occurs, and the fields that it changes there. */
 interface Watched {
   readonly fields: Set<string>
   readonly goods: Set<Good>
@@ -169,7 +169,7 @@ function listFieldDeletions(): readonly Deletion[] {
   })
 }
 
-/** Runs everything once and watches every effect. */
+/** Runs everything once and records every effect. */
 function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
   const seen = new Map<string, Watched>()
   let note: (watched: Watched) => void = () => {}

@@ -5,7 +5,7 @@ import { writeActionsTable } from './actionsTable.js'
 const page = new URL('../../docs/procedure.md', import.meta.url)
 const [from, to] = ['<!-- table of actions: generated -->', '<!-- end of the table of actions -->']
 
-// `WRITE_DOCS=1` writes the table anew; without it the page must already say the same.
+// `WRITE_DOCS=1` writes the table; without it the page must already have the same table.
 test('the table of actions in docs/procedure.md is the one that drives the code', () => {
   const text = readFileSync(page, 'utf8')
   const [before, rest] = text.split(from)

@@ -3,7 +3,7 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { repairProcedure } from '../../src/v1/procedure.js'
 import type { Broken } from './brokenProcedures.js'
 
-/** The repair leaves nothing, its changes are those it made, and a second one changes nothing. */
+/** The repair leaves no finding, reports exactly its changes, and a second repair changes nothing. */
 export function expectRepaired({ sheet, bad }: Broken): void {
   const repaired = repairProcedure(bad, sheet)
   expect(repaired.left).toEqual([])

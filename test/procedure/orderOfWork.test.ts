@@ -4,7 +4,7 @@ import type { Action, Seal, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, makeCase, makeSheet, O_RING, visitArbitrary, WASHER } from './sheets.js'
 
-// A second reading of built orders of work that knows nothing of states, needs or effects: only places in the list.
+// A second check of built orders of work, without states, needs or effects: it compares only positions in the list.
 
 function places(steps: readonly Step[], action: Action, on?: string, instance?: string): readonly number[] {
   return steps.flatMap((step, place) =>

@@ -19,7 +19,7 @@ import {
   varietySheet,
 } from './sheets.js'
 
-// What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
+// Dangers of the trade: each as words of the plan, and as a writer's mistake that is reported.
 
 const wordsOf = (steps: readonly Step[]) => steps.map((step) => step.do)
 const codesOf = (procedure: ProcedureDocument, sheet = varietySheet) =>
@@ -457,7 +457,7 @@ describe('filters and strainers', () => {
     const places = order.map(placeOf)
     expect(places).toEqual(places.toSorted((one, other) => one - other))
     expect(places).not.toContain(-1)
-    // A new filter is not cleaned, and what a cover holds has no tightening of its own.
+    // A new filter is not cleaned, and a filter behind a cover has no tightening.
     expect(placeOf('sump-clean-filter-spin-on')).toBe(-1)
     expect(placeOf('sump-tighten-filter-suction')).toBe(-1)
   })

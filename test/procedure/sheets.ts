@@ -17,7 +17,7 @@ import type {
   Tightening,
 } from '../../src/v1/spec.js'
 
-// Invented machines of the Skarnfell rescue station: every name and figure is made up, for these tests only.
+// Invented machines of the Skarnfell rescue station: every name and figure is invented, only for these tests.
 
 export const WASHER: Seal = {
   kind: 'crush washer',
@@ -55,7 +55,7 @@ export function makeOpening(name: string, uses: readonly OpeningUse[], more: Par
   }
 }
 
-/** A spin-on filter, a suction strainer under a cover of its own, a strainer in the fill opening. */
+/** A spin-on filter, a suction strainer under its own cover, a strainer in the fill opening. */
 const FILTERS = {
   'spin-on': {
     kind: 'spin-on filter',
@@ -73,10 +73,10 @@ const FILTERS = {
 
 export interface CaseOptions {
   readonly access?: 'from the ground' | 'front' | 'rear'
-  /** How the oil comes out. */
+  /** The way to empty the gearcase. */
   readonly out?: 'drain plug' | 'cover' | 'suction' | 'sole opening' | 'sole opening by wheel'
   readonly method?: FillMethod['kind']
-  /** A level opening of its own, beside the fill plug. */
+  /** A separate level opening beside the fill plug. */
   readonly ownLevel?: boolean
   readonly attitude?: Level['attitude']
   readonly minutesAfterStop?: boolean
@@ -279,7 +279,7 @@ export function makeSheet(
   }
 }
 
-/** The machines of the trade's variety, each a gearcase of its own on one sheet. */
+/** Kinds of machines in the trade, each as one gearcase on one sheet. */
 export const VARIETY: Readonly<Record<string, CaseOptions>> = {
   front: { access: 'front', magnet: true, breather: true, shield: true },
   rear: { method: 'to level hole', attitude: 'level on its wheels', recheck: true, magnet: true },
@@ -311,14 +311,14 @@ export const varietySheet: SpecSheet = makeSheet(
   ),
 )
 
-/** A service that asks for an oil sample. */
+/** A service that requires an oil sample. */
 export const sampledSheet: SpecSheet = (() => {
   const sheet = makeSheet({ box: makeCase('box', { access: 'front', breather: true }) })
   const { change } = sheet.services
   return change === undefined ? sheet : { ...sheet, services: { change: { ...change, samples: ['box'] } } }
 })()
 
-/** A gearbox whose oil an axle shares, and the axle's own drain plug. */
+/** A gearbox that shares its oil with an axle, and the axle's own drain plug. */
 export const sharedSheet: SpecSheet = makeSheet({
   gearbox: makeCase('gearbox', {
     makerFluid: true,
@@ -366,11 +366,11 @@ const optionsArbitrary: fc.Arbitrary<CaseOptions> = fc
     return {
       ...options,
       ...(drainOnSome === undefined ? {} : { drainOnSome }),
-      // Only what is raised can be level on stands.
+      // Only a raised machine can be level on stands.
       ...(options.attitude === 'level on stands' && !raised
         ? { attitude: 'level on its wheels' as const }
         : {}),
-      // The level of an opening that turns is seen at that opening.
+      // The level of a gearcase with a turning opening is checked at that opening.
       ...(options.out === 'sole opening by wheel' && options.method === 'sight glass'
         ? { method: 'dipstick' as const }
         : {}),
@@ -383,7 +383,7 @@ export interface Visit {
   readonly services: readonly string[]
 }
 
-/** Any sheet of one to three gearcases that work can be ordered for, and a choice of its services. */
+/** Any sheet of one to three gearcases for which a procedure can be built, and a choice of its services. */
 export const visitArbitrary: fc.Arbitrary<Visit> = fc
   .array(optionsArbitrary, { minLength: 1, maxLength: 3 })
   .chain((list) => {

@@ -35,8 +35,8 @@ describe('laws', () => {
       const one = simulateProcedure(procedure, sheet).end
       const other = simulateProcedure(build(turned, services), turned).end
       const isDone = (action: Action) => procedure.steps.some((step) => step.do === action)
-      // Rolling turns every wheel, and needs the pans away: where the wheels came to rest, and which pan of a level
-      // check was put back since, is the last roll's. A change takes all pans away with the used oil.
+      // Rolling turns every wheel, and the pans must be away. So the wheel positions, and the pans that were put back
+      // for a level check, depend on the last roll. An oil change takes all pans away with the used oil.
       const compared = (gearcases: (typeof one)['gearcases']) =>
         Object.fromEntries(
           Object.entries(gearcases).map(([key, gearcase]) => {
@@ -119,7 +119,7 @@ describe('states', () => {
 })
 
 describe('the work grows with the steps, not with their square', () => {
-  /** How often a list or map of the whole machine is gone through, and how many items were seen. */
+  /** How often a list or map of the whole machine is read, and the number of items read. */
   function countVisits(times: number): { readonly steps: number; readonly visits: number } {
     const sheet = makeSheet(
       Object.fromEntries(

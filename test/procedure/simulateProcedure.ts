@@ -3,7 +3,7 @@ import { readContext } from '../../src/procedure/readContext.js'
 import { makeInitialState, type ProcedureState } from '../../src/procedure/state.js'
 import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
 
-/** Runs a procedure on paper: the state before, after each step and at the end, and the findings without cures. */
+/** Runs a procedure on paper: the state before, after each step and at the end, and the findings without fixes. */
 export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet) {
   const { context, findings } = readContext(procedure, sheet)
   const states: ProcedureState[] = []

@@ -7,8 +7,8 @@ import { ODD_MACHINES } from './unsafe/oddMachines.js'
 import { ON_RAMPS } from './unsafe/rampRows.js'
 import { SHORT_LISTS } from './unsafe/shortLists.js'
 
-// Orders of work that can hurt a person, the machine or the ground, written from the trade and not from the table of
-// actions: each is a good procedure with a short edit, the fact that is unsafe, and the codes that must come.
+// Orders of work that can hurt a person, the machine or the ground. They are based on trade practice, not on the table
+// of actions. Each is a good procedure with a short edit, the unsafe fact, and the codes that it must get.
 
 /** A machine with a loader to lower, a PTO to disengage and a guard over moving parts; an O-ring that is inspected. */
 const secured = ((): SpecSheet => {

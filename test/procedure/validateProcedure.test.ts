@@ -7,8 +7,8 @@ import { law } from '../support/law.js'
 import { build, filterSheet, sampledSheet, sharedSheet, varietySheet } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
-// What must be told when one step is left out of a built order of work. Worked out by hand from the must-hold list:
-// the code of the first thing that no longer holds; `''` where the step is a habit and nothing hangs on it.
+// The code that must be reported if one step is omitted from a built order of work. Derived by hand from the
+// conditions: the first one that is no longer met; `''` if the step is only a habit.
 const WITHOUT: Readonly<Record<Action, string>> = {
   'find the variant': '',
   'read the manual': 'manual-not-read',
@@ -76,7 +76,7 @@ interface Visit {
   readonly name: string
   readonly sheet: SpecSheet
   readonly service: string
-  /** Steps for which another code is right than the action's usual one. */
+  /** Steps with another code than the usual one of their action. */
   readonly but: Readonly<Record<string, string>>
 }
 
@@ -160,7 +160,7 @@ const VISITS: readonly Visit[] = [
       'glass-crack-fill': 'fill-not-cracked',
       'glass-take-out-fill': 'fill-not-vented',
       'glass-tighten-drain': 'drain-not-tightened',
-      // Nothing drains through this plug: what cannot be done is to top up through it.
+      // Nothing drains through this plug, but topping up through it is impossible.
       'glass-take-out-fill-2': 'opening-closed',
       'glass-level-level-2': 'level-not-rechecked',
     },
@@ -195,7 +195,7 @@ const VISITS: readonly Visit[] = [
       'sump-fit-filter-spin-on': 'part-not-fitted',
       'sump-drain-drain': 'filter-before-drain',
       'sump-tighten-cover-sump': 'drain-not-tightened',
-      // The pan under the drain counts for the whole case; where it goes next is a habit.
+      // The pan under the drain counts for the whole gearcase; moving it later is a habit.
       'sump-pan-spin-on': '',
       'sump-pan-sump': '',
     },
@@ -230,7 +230,7 @@ function codes(procedure: ProcedureDocument, sheet: SpecSheet): readonly string[
 for (const { name, sheet, service, but } of VISITS)
   describe(`left out: ${name}`, () => {
     const whole = build(sheet, [service])
-    // Chocks may stay at a parked machine: only before a run must they go.
+    // Chocks may stay at a parked machine; they must be removed only before a run.
     const atTheEnd = whole.steps.findLast((step) => step.do === 'clear away')?.id
     test('every exception names a step that is there', () => {
       const ids = whole.steps.map((step) => step.id)
@@ -249,7 +249,7 @@ for (const { name, sheet, service, but } of VISITS)
     })
   })
 
-// Moved: the step goes to right before the other one. Worked out by hand.
+// Moved: the step is put directly before the other one. Derived by hand.
 const MOVES: readonly (readonly [
   what: string,
   service: string,

@@ -2,9 +2,10 @@
  * Laminar flow out of vessels.
  *
  * White, Fluid Mechanics, 5th ed.: problem 6.27 (solution read, R): a cylindrical reservoir (diameter D, depth Z)
- * drains through a laminar tube (d, L) whose outlet is h below the floor: t0 = (1/C)·ln(1 + Z0/h),
- * C = ρ·g·d⁴/(32·µ·L·D²). The numbers of `WHITE_6_27` are worked from it outside this project's code (C), with the book's
- * g = 9.81 m/s²; this library takes standard gravity, 9.80665 m/s², so times are compared times 9.80665/9.81.
+ * drains through a laminar tube (d, L) whose outlet is h below the floor: t0 = (1/C)·ln(1 + Z0/h), C =
+ * ρ·g·d⁴/(32·µ·L·D²). The numbers of `WHITE_6_27` are calculated from it outside this project's code (C), with the
+ * book's g = 9.81 m/s². This library uses standard gravity, 9.80665 m/s², so times are multiplied by 9.80665/9.81
+ * before they are compared.
  */
 export const BOOK_GRAVITY = 9.81
 
@@ -37,7 +38,8 @@ export const WHITE_6_17B = {
 
 /**
  * A course homework (inputs R, numbers C): water from a tank 1 m wide and 0.3 m deep through 1.1 m of 5 mm tube with
- * 0.15 m of drop. The laminar formula gives 3.135 m/s and Re 15,677, far from laminar: it must be refused.
+ * 0.15 m of drop. The laminar formula gives 3.135 m/s and Re 15,677, which is far from laminar, so the input must be
+ * refused.
  */
 export const WATER_TANK = {
   diameterM: 1,

@@ -1,9 +1,10 @@
 /**
  * Published examples of counting from a schedule with a window on both sides.
  *
- * Source: US Army TM 1-1500-328-23, special inspections, as a public copy of its pages carries them (mark R: read there):
- * inside the window the next point is the due point plus the interval; outside it, the completion plus the interval.
- * Hours as printed. The rows `inside` take the window's ends and a point within; the manual says "anywhere in that range".
+ * Source: US Army TM 1-1500-328-23, special inspections, in a public copy of its pages (mark R: read there): inside the
+ * window the next point is the due point plus the interval; outside it, the completion plus the interval. Hours as
+ * printed. The rows `inside` have the ends of the window and a point between them; the manual says "anywhere in that
+ * range".
  */
 export const HOUR_WINDOWS = [
   { interval: '75', window: '5', due: 1609.4, done: 1604.4, next: 1684.4, as: 'inside, early end' },
@@ -25,7 +26,7 @@ export const WINDOW_ENDS = [
 ] as const
 
 /**
- * 14 CFR 91.409(b), as law reviews carry it (mark R2): the 100 hours may be exceeded by up to 10 hours on the way to the
- * place of the inspection, and the excess counts towards the next 100 hours: due 100 h, done 108 h, next 200 h.
+ * 14 CFR 91.409(b), as quoted in law reviews (mark R2): the 100 hours may be exceeded by up to 10 hours on the way to
+ * the place of the inspection, and the excess counts towards the next 100 hours: due 100 h, done 108 h, next 200 h.
  */
 export const EXCESS_COUNTED = { interval: '100', window: '10', due: 100, done: 108, next: 200 } as const

@@ -1,7 +1,7 @@
 /**
- * Meter signals on a machine's network. Resolutions and ranges as several public SAE J1939-71 decoders carry them (mark R),
- * maxima reckoned from them by exact arithmetic (mark C); wheel-based distance and its restart at zero from ISO 11783-7's
- * public data dictionary (mark R). Raw count 4,211,081,215 is the largest valid one (0xFAFFFFFF).
+ * Meter signals on a machine's network. Resolutions and ranges as in several public SAE J1939-71 decoders (mark R),
+ * maxima calculated exactly from them (mark C); wheel-based distance and its restart at zero from ISO 11783-7's public
+ * data dictionary (mark R). Raw count 4,211,081,215 is the largest valid one (0xFAFFFFFF).
  */
 export const SIGNAL_MAXIMA = [
   { signal: 'engine total hours', spn: 247, resolution: '0.05 h', largest: 210_554_060.75, unit: 'h' },

@@ -1,6 +1,6 @@
 /**
- * SAE J306 (2019 from three lubricant companies' charts, 2005 from a truck maker's sheet 211.0), both read second hand
- * (R2). mm²/s at 100 °C: minimum, and the maximum that no longer belongs.
+ * SAE J306 (2019 from three lubricant companies' charts, 2005 from a truck maker's sheet 211.0), both from a secondary
+ * source (R2). mm²/s at 100 °C: minimum, and the maximum, which is outside the grade.
  */
 export const J306_2019 = [
   ['70W', 3.8, undefined, -55],
@@ -57,7 +57,7 @@ export const J300 = [
   ['60', 21.9, 26.1],
 ] as const
 
-/** ISO 3448 (R2): midpoint ±10 % at 40 °C, limits as printed; both belong. */
+/** ISO 3448 (R2): midpoint ±10 % at 40 °C, limits as printed, both inside the grade. */
 export const ISO_3448 = [
   ['2', '1.98', '2.42'],
   ['3', '2.88', '3.52'],

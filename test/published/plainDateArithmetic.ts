@@ -97,8 +97,8 @@ export const DAY_COUNTS: readonly (readonly [string, string, number, string])[] 
 ]
 
 /**
- * From, to, and the calendar months between them with the days left over (`until`, largest unit month). A month has not
- * passed by `until` on a month's last day that the clamped sum reaches: due must be judged by the sum. Mark R.
+ * From, to, and the calendar months between them with the days left over (`until`, largest unit month). On the last day
+ * of a month, `until` may not count a month that the limited sum has reached, so due must be judged by the sum. Mark R.
  */
 export const MONTHS_UNTIL: readonly (readonly [string, string, number, number])[] = [
   ['1970-01-28', '1970-02-28', 1, 0],
@@ -117,7 +117,10 @@ export const MONTHS_UNTIL: readonly (readonly [string, string, number, number])[
   ['1969-07-24', '1969-09-04', 1, 11],
 ]
 
-/** Duration texts: `Temporal/Duration/from/argument-string*`, mark R. Those with a time part are no calendar periods. */
+/**
+ * Duration texts: `Temporal/Duration/from/argument-string*`, mark R. Durations with a time part are not calendar
+ * periods.
+ */
 export const PERIODS_READ: readonly (readonly [string, number, number, number, number])[] = [
   ['P1D', 0, 0, 0, 1],
   ['P6M', 0, 6, 0, 0],

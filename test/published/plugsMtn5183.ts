@@ -1,6 +1,6 @@
 /**
- * Plug torques of an engine maker's works standards, N·m, as printed: thread, steel or grey cast iron, aluminium. R2; the
- * copy read had lost its table lines, so that the columns follow from their headings' order.
+ * Plug torques of an engine maker's works standards, N·m, as printed: thread, steel or grey cast iron, aluminium. R2;
+ * the copy that we read has no table lines, so the columns follow the order of the headings.
  */
 export const MTN_5183_1: readonly (readonly [string, string, string])[] = [
   ['M10x1', '15', '15'],
@@ -26,7 +26,7 @@ export const MTN_5183_1: readonly (readonly [string, string, string])[] = [
   ['M64x2', '205', '175'],
 ]
 
-/** Another sealing form; aluminium with a plus tolerance. */
+/** Another type of seal; aluminium with a plus tolerance. */
 export const MTN_5183_6: readonly (readonly [string, string, string])[] = [
   ['M10x1', '20', '10+2'],
   ['M12x1.5', '35', '14+2'],

@@ -44,7 +44,7 @@ export const IFI_EXAMPLE = {
   ],
 } as const
 
-/** 75 % of proof, class 8.8, K 0.20 (C, worked from the stress areas and 580 MPa): kN and N·m. */
+/** 75 % of proof, class 8.8, K 0.20 (C, calculated from the stress areas and 580 MPa): kN and N·m. */
 export const WORKED_CLAMP = [
   { thread: 'M8', kilonewtons: '15.92', newtonMetres: '25.47' },
   { thread: 'M10', kilonewtons: '25.23', newtonMetres: '50.46' },

@@ -1,5 +1,5 @@
 /**
- * SAE J429 proof stress, ksi, by grade and size in inches (both ends belong). R2: a university page quoting Shigley &
+ * SAE J429 proof stress, ksi, by grade and size in inches (both ends included). R2: a university page quoting Shigley &
  * Mischke, 5th edition, page 341; the same numbers on a fastener maker's page. Grade 2 up to 3/4 in for bolts up to 6 in
  * long.
  */

@@ -1,6 +1,6 @@
 /**
- * Worked example of P. K. Sen, Journal of the American Statistical Association 63 (1968), as the tests of SciPy's `stats`
- * carry it (mark R), with the 21 pairwise slopes reckoned from it (mark C).
+ * Worked example of P. K. Sen, Journal of the American Statistical Association 63 (1968), as in the tests of SciPy's
+ * `stats` (mark R), with the 21 pairwise slopes calculated from it (mark C).
  */
 export const SEN_1968 = {
   x: [1, 2, 3, 4, 10, 12, 18],
@@ -13,7 +13,7 @@ export const SEN_1968 = {
   intercept: 6,
 } as const
 
-/** Small cases of the same tests (mark R): y = 0, 1, 1 at x = 0, 1, 2; y = 0, 1, 1 with the third of four points left out. */
+/** Small cases of the same tests (mark R): y = 0, 1, 1 at x = 0, 1, 2; y = 0, 1, 1 without the third of four points. */
 export const SMALL = [
   { x: [0, 1, 2], y: [0, 1, 1], slope: 0.5, intercept: 0 },
   { x: [0, 1, 3], y: [0, 1, 1], slope: 1 / 3, intercept: 0 },

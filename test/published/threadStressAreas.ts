@@ -12,7 +12,7 @@ export const STRESS_AREAS = [
   { thread: 'M24', printed: '353' },
 ] as const
 
-/** Fine threads, worked (C) with pi/4 ((d2 + d3)/2)^2, d2 = d - 0.649519 P, d3 = d1 - H/6. */
+/** Fine threads, calculated (C) with pi/4 ((d2 + d3)/2)^2, d2 = d - 0.649519 P, d3 = d1 - H/6. */
 export const WORKED_FINE = [
   { thread: 'M8x1', area: '39.167', pitchDiameter: '7.3505' },
   { thread: 'M10x1.25', area: '61.199', pitchDiameter: '9.1881' },

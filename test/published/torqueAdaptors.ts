@@ -1,6 +1,6 @@
 /**
- * Published examples of the setting through an adaptor. Marks: R read in the source, C worked from the formula with
- * exact arithmetic outside our code. `printed` carries the source's own digits.
+ * Published examples of the setting with an adaptor. Marks: R read in the source, C calculated exactly from the formula
+ * outside our code. `printed` has the source's own digits.
  */
 export const TORQUE_ADAPTORS = [
   {

@@ -2,26 +2,26 @@ import type { Unit } from '../../src/quantity/unit.js'
 
 /**
  * Unit codes as read, two sources for each code:
- * - UCUM: `ucum-essence.xml` 2.2 (2024-06-17), and the validator `@lhncbc/ucum-lhc` 7.1.10, which took every
- *   expression as valid and of the size in the last column;
+ * - UCUM: `ucum-essence.xml` 2.2 (2024-06-17), and the validator `@lhncbc/ucum-lhc` 7.1.10, which accepted every
+ * expression, with the size in the last column;
  * - UN/ECE Rec 20: `Annex I` code list, rev. 17 (2021), and, up to the letters MM, the list as generated in
- *   `quadient/unece-units`; beyond them what QUDT carries (`uneceCommonCode`). `MPA`, `ONZ` and `SEC` (Annex I) and
+ *   `quadient/unece-units`; for the others the code in QUDT (`uneceCommonCode`). `MPA`, `ONZ` and `SEC` (Annex I) and
  *   `CEL`, `FAH`, `KEL`, `C17` and `C24` (the generated list) were read a second time in the constants of the invoice
  *   library `horstoeko/zugferd`, `codelistsenum/ZugferdUnitCodes.php`, by name and code;
  * - QUDT: the unit vocabulary (Aug 2026), and `@qudtlib/allunits` 7.1.0, whose multiplier is given.
  *
- * `per` is the unit of ours that the printed sizes are stated in; powers of ten are taken out by hand.
+ * `per` is our unit for the printed sizes; powers of ten were removed by hand.
  */
 export interface PublishedCodes {
   readonly unit: Unit
   readonly per: Unit
   readonly ucum: string
   readonly rec20: string | null
-  /** The factor that Rec 20 prints, in `per`; null where it prints none. */
+  /** The factor that Rec 20 prints, in `per`; null if it prints none. */
   readonly rec20Size: string | null
   readonly qudt: string | null
   readonly qudtSize: string | null
-  /** Sizes that are not the exact one rounded, and why. */
+  /** Sizes that are not the rounded exact size, and why. */
   readonly wrong?: { readonly rec20?: string; readonly qudt?: string }
 }
 

@@ -1,6 +1,9 @@
 import type { Unit } from '../../src/quantity/unit.js'
 
-/** One conversion as a source prints it; `mark` says how the row was read (R read, R2 second hand, C exact from definitions). */
+/**
+ * One conversion as a source prints it; `mark` says how the row was read (R read, R2 from a secondary source, C exact
+ * from definitions).
+ */
 export interface PublishedConversion {
   readonly value: number
   readonly from: Unit
@@ -25,7 +28,7 @@ const REC20 = 'UN/ECE Recommendation 20, rev. 17'
 const SP811 = 'NIST SP 811 (2008), B.7.2'
 const DEFINITION = 'statutory definitions, worked in whole fractions'
 
-/** A handbook row that is cut off instead of rounded (`1 ft·lbf = 1.355817 J`) is left out, not mended. */
+/** A handbook row that is cut off instead of rounded (`1 ft·lbf = 1.355817 J`) is omitted, not corrected. */
 export const PUBLISHED_CONVERSIONS: readonly PublishedConversion[] = [
   row(1, 'in', 'mm', '25.4', GNU),
   row(1, 'ft', 'm', '0.3048', GNU),

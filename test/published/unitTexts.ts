@@ -1,11 +1,11 @@
 import type { ReadingOptions } from '../../src/v1/quantity.js'
 
 /**
- * What people write for a quantity, and the reading that a careful mechanic would give, typed by hand before the
- * reader was run on them. Spellings: common practice, no source.
+ * Quantities as people write them, with the reading of a careful mechanic, typed by hand before the reader was run on
+ * them. Spellings: common practice, no source.
  *
- * Readings: `8.9 lbf.ft`; `34..44 N.m`; `>=34 N.m`; `20 -2 +2 N.m`; `7.5 (7 1/2) lbf.ft` where a fraction is printed;
- * `!` begins a warning's code; `refused` is followed by codes and, in brackets, the candidates.
+ * Readings: `8.9 lbf.ft`; `34..44 N.m`; `>=34 N.m`; `20 -2 +2 N.m`; `7.5 (7 1/2) lbf.ft` for a printed fraction; `!`
+ * marks the code of a warning; `refused` is followed by codes and, in brackets, the candidates.
  */
 export interface UnitText {
   readonly text: string
@@ -22,7 +22,7 @@ const refused = (text: string, what: string, options?: ReadingOptions): UnitText
   row(text, `refused ${what}`, options)
 
 export const UNIT_TEXTS: readonly UnitText[] = [
-  // torque, in every order and with every sign between
+  // torque, in every order and with every sign between the units
   row('8.9 ft-lb', '8.9 lbf.ft'),
   row('8.9 lb-ft', '8.9 lbf.ft'),
   row('8.9 ft·lb', '8.9 lbf.ft'),
@@ -209,7 +209,7 @@ export const UNIT_TEXTS: readonly UnitText[] = [
   row('220 mm²/s', '220 mm2/s'),
   row('890 kg/m³', '890 kg/m3'),
 
-  // a raised digit behind a number points to a footnote, and is no digit of the number
+  // a raised digit after a number points to a footnote; it is not part of the number
   refused('35² N·m', 'superscript-digit'),
   refused('18³ L', 'superscript-digit'),
   refused('34–44² N·m', 'superscript-digit'),
@@ -218,7 +218,7 @@ export const UNIT_TEXTS: readonly UnitText[] = [
   row('450 cm³', '450 cm3'),
   row('32 mm²/s', '32 mm2/s'),
 
-  // an s behind a symbol is a second, and two units side by side are no third one
+  // an s after a symbol is a second, and two adjacent units are not a third unit
   refused('5 ms', 'unit-is-unknown'),
   refused('3 Ns', 'unit-is-unknown'),
   refused('20 Nm s', 'unit-is-unknown'),
@@ -232,6 +232,6 @@ export const UNIT_TEXTS: readonly UnitText[] = [
   row('5 mins', '5 min'),
   row('3 hrs', '3 h'),
 
-  // a tolerance of two fractions keeps both as printed
+  // a tolerance of two fractions: both are kept as printed
   row('7 1/2 in +1/4 -1/8', '7.5 -0.125 +0.25 (7 1/2 +1/4 -1/8) in'),
 ]

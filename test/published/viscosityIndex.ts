@@ -77,7 +77,7 @@ export const VI_EXAMPLES = [
   },
 ] as const
 
-/** Rows of Table 1 as carried by `chemicals` (R): Y, L, H. */
+/** Rows of Table 1 as in `chemicals` (R): Y, L, H. */
 export const VI_ROWS: readonly (readonly [number, number, number])[] = [
   [2, 7.994, 6.394],
   [3, 15.49, 12.15],
@@ -128,8 +128,8 @@ export const VI_ROWS: readonly (readonly [number, number, number])[] = [
 ]
 
 /**
- * Piecewise quadratics for computation, L = aY² + bY + c and H = dY² + eY + f: from memory (M), cross-checked against the
- * table; no outside check by themselves. Upper end of the range first.
+ * Piecewise quadratics for computation, L = aY² + bY + c and H = dY² + eY + f: from memory (M), compared with the
+ * table; they are not an outside check. Upper end of the range first.
  */
 export const VI_QUADRATICS: readonly (readonly [number, number, number, number, number, number, number])[] = [
   [3.8, 1.14673, 1.7576, -0.109, 0.84155, 1.5521, -0.077],

@@ -13,7 +13,7 @@ export const D341_SPREADSHEET = {
   at80: '8.5',
 } as const
 
-/** The same oil with T = t + 273.15, worked outside this project's code (C). */
+/** The same oil with T = t + 273.15, calculated outside this project's code (C). */
 export const D341_KELVIN = {
   kv40: 32,
   kv100: 5.4,
@@ -22,7 +22,7 @@ export const D341_KELVIN = {
   at80: '8.533215',
 } as const
 
-/** 135 mm²/s at 40 °C and 14.5 mm²/s at 100 °C, T = t + 273.15, worked outside this project's code (C). */
+/** 135 mm²/s at 40 °C and 14.5 mm²/s at 100 °C, T = t + 273.15, calculated outside this project's code (C). */
 export const D341_GEAR_OIL = {
   kv40: 135,
   kv100: 14.5,
@@ -41,8 +41,8 @@ export const D341_GEAR_OIL = {
 } as const
 
 /**
- * Density of lubricating oils, ASTM D1250 group with K0 = 0 and K1 = 0.6278: worked outside this project's code from the
- * formula (C); no printed value of Table 54D could be read. ρ15 in kg/m³, °C, factor, density.
+ * Density of lubricating oils, ASTM D1250 group with K0 = 0 and K1 = 0.6278: calculated from the formula outside this
+ * project's code (C); we could not read a printed value of Table 54D. ρ15 in kg/m³, °C, factor, density.
  */
 export const D1250_FORMULA = [
   [850, 50, '0.973960', '827.866'],

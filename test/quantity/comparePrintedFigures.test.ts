@@ -28,7 +28,7 @@ const tolerance = (value: string, minus: string, plus: string, unit: Unit): Prin
 
 describe('printed figures that can both be true', () => {
   it.each([
-    // worked from 1 N·m = 0.73756215 lbf·ft = 8.8507458 lbf·in and 1 kgf·m = 9.80665 N·m
+    // calculated from 1 N·m = 0.73756215 lbf·ft = 8.8507458 lbf·in and 1 kgf·m = 9.80665 N·m
     ['39 N·m is 28.765 lbf·ft', nominal('39', 'N.m'), nominal('28.7', 'lbf.ft')],
     ['39 N·m is 3.977 kgf·m', nominal('39', 'N.m'), nominal('4.0', 'kgf.m')],
     ['9 N·m is 79.66 lbf·in', nominal('9', 'N.m'), nominal('80', 'lbf.in')],
@@ -62,14 +62,14 @@ describe('printed figures that can both be true', () => {
     expect(comparePrintedFigures(nominal('10.4', 'N.m'), nominal('7.5', 'lbf.ft', '7.5')).verdict).toBe(
       'small miss',
     )
-    // a third has no decimal: 1/3 pt is 189.42 mL exactly, whatever the sixth digit says
+    // a third has no exact decimal: 1/3 pt is exactly 189.42 mL, whatever the sixth digit is
     expect(comparePrintedFigures(nominal('190', 'mL'), nominal('0.333333', 'pt_imp', '1/3')).verdict).toBe(
       'agree',
     )
   })
 
   it('meet at the ends of their intervals, and not beyond', () => {
-    // 10.0 lies in 9.95 … 10.05; 10.1 in 10.05 … 10.15: they touch. 10.2 begins at 10.15, one tenth off
+    // 10.0 is in 9.95 … 10.05 and 10.1 in 10.05 … 10.15: they touch. 10.2 begins at 10.15, one tenth away
     expect(comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.1', 'N.m')).verdict).toBe('agree')
     expect(comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.2', 'N.m'))).toMatchObject({
       verdict: 'small miss',
@@ -78,14 +78,14 @@ describe('printed figures that can both be true', () => {
   })
 
   it('let a limit lie inside by less than one digit, and no more', () => {
-    // 30.00 N·m is 22.1269 lbf·ft: rounded inward to a whole number it may be 23, which 24 passes by a whole digit
+    // 30.00 N·m is 22.1269 lbf·ft: rounded inward to a whole number it may be 23; 24 is a whole digit further
     expect(
       comparePrintedFigures(limits('30.00', undefined, 'N.m'), limits('23', undefined, 'lbf.ft')).verdict,
     ).toBe('agree')
     expect(
       comparePrintedFigures(limits('30.00', undefined, 'N.m'), limits('24', undefined, 'lbf.ft')).verdict,
     ).not.toBe('agree')
-    // 22 means 21.5 … 22.5; 22.5 lies inside it, 22.6 is a whole tenth further in, which is one digit too far
+    // 22 means 21.5 … 22.5; 22.5 is inside it, 22.6 is a tenth further, which is one digit too much
     expect(
       comparePrintedFigures(limits('22', undefined, 'N.m'), limits('22.5', undefined, 'N.m')).verdict,
     ).toBe('agree')
@@ -99,7 +99,7 @@ describe('printed figures that can both be true', () => {
     expect(
       comparePrintedFigures(limits(undefined, '36.00', 'N.m'), limits(undefined, '25', 'lbf.ft')).verdict,
     ).not.toBe('agree')
-    // outward a limit gets half a digit only: 26.5522 printed as 27 is within it, 28 is not
+    // outward a limit may move by only half a digit: 26.5522 printed as 27 is permitted, 28 is not
     expect(
       comparePrintedFigures(limits(undefined, '36.00', 'N.m'), limits(undefined, '27', 'lbf.ft')).verdict,
     ).toBe('agree')
@@ -115,7 +115,7 @@ describe('slips by a known ratio', () => {
     ['foot for inch', nominal('9', 'N.m'), nominal('80', 'lbf.ft'), '12'],
     // 108.5 N·m is 80.0 lbf·ft, printed as lbf·in
     ['foot for inch', nominal('108.5', 'N.m'), nominal('80.0', 'lbf.in'), '12'],
-    // 2.0 kgf·m is 19.6 N·m; the figure 2.0 × 9.80665 turned up as kgf·m again
+    // 2.0 kgf·m is 19.6 N·m; the figure 2.0 × 9.80665 was printed with kgf·m again
     ['kilogram-force for newton', nominal('19.6', 'kgf.m'), nominal('19.6', 'N.m'), '9.80665'],
     ['kilogram-force for newton', nominal('196', 'N.m'), nominal('2.04', 'kgf.m'), '9.80665'],
     [
@@ -150,7 +150,7 @@ describe('slips by a known ratio', () => {
   })
 
   it('are not looked for between units that cannot have them', () => {
-    // 12 m and 1 m differ by 12, but feet were not taken for inches there
+    // 12 m and 1 m differ by 12, but feet and inches were not confused there
     expect(comparePrintedFigures(nominal('12', 'm'), nominal('1', 'm')).verdict).toBe('differ')
     expect(comparePrintedFigures(nominal('12', 'N.m'), nominal('1', 'N.m')).verdict).toBe('differ')
     expect(comparePrintedFigures(nominal('1.2', 'L'), nominal('1000', 'mL')).verdict).toBe('differ')

@@ -17,7 +17,7 @@ describe('convertColumn', () => {
       fc.constantFrom(...allPairs(() => true)),
       fc.array(value, { maxLength: 20 }),
       ([from, to], values) => {
-        // subnormal values have no result in some units, and that is another test
+        // subnormal values have no result in some units; another test covers them
         const column = Float64Array.from(values.filter((one) => Math.abs(one) > 1e-280 || one === 0))
         const before = [...column]
         const result = convertColumn(column, from, to)
@@ -34,14 +34,14 @@ describe('convertColumn', () => {
     const value = fc.oneof(
       fc.integer({ min: -99_999, max: 99_999 }).map((hundredths) => hundredths / 100),
       fc.double({ min: -600, max: 600, noNaN: true }),
-      // a few last digits beside where a scale crosses nought or another scale
+      // a few last digits from the point where a scale crosses zero or another scale
       fc
         .tuple(fc.constantFrom(...zeros), fc.integer({ min: -40, max: 40 }))
         .map(([zero, steps]) => zero + steps * 2 ** -44),
       fc
         .tuple(fc.double({ min: 1, max: 2, noNaN: true }), fc.integer({ min: -34, max: 84 }), fc.boolean())
         .map(([digits, power, minus]) => (minus ? -digits : digits) * 2 ** power),
-      // whole numbers of 53 bits at a time make the ties
+      // whole numbers of 53 bits give the ties
       fc.maxSafeInteger().map((whole) => whole / 2 ** 44),
     )
     let count = 0

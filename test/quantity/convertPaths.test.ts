@@ -87,8 +87,8 @@ describe('the path for doubtful cases', () => {
 })
 
 /**
- * The doubles whose conversion from N·m to lbf·ft comes nearest to a tie without being one. The step is n/d with odd d:
- * m n ≡ (d + e)/2 (mod d) puts m n/d at e/(2 d) from half way, about 2^−53 of a last digit for small odd e.
+ * The doubles whose conversion from N·m to lbf·ft is nearest to a tie, but not a tie. The step is n/d with odd d: m n ≡
+ * (d + e)/2 (mod d) puts m n/d at e/(2 d) from half way, about 2^−53 of a last digit for small odd e.
  */
 function nearTies(): number[] {
   const n = 2_500_000_000_000_000n
@@ -97,7 +97,7 @@ function nearTies(): number[] {
   for (let e = -399n; e <= 399n; e += 2n) {
     const least = (((((d + e) / 2n) * inverse(n, d)) % d) + d) % d
     for (let m = least; m < 2n ** 53n; m += d) {
-      // from here on the results have 53 bits before the point
+      // from here on, the results have 53 bits before the point
       if (m * n >= d * 2n ** 52n) found.push(Number(m))
     }
   }

@@ -53,7 +53,7 @@ describe('isFigure', () => {
 
 describe('convertFigure', () => {
   it.each([
-    // statutory factors, divided by a decimal package of another language with 34 digits (9.80665/1.3558179483314004 …)
+    // statutory factors, divided with 34 digits by a decimal package of another language (9.80665/1.3558179483314004 …)
     ['20', 'lbf.ft', 'N.m', '27.116358966628008', true],
     ['1', 'N.m', 'lbf.ft', '0.7375621492772653638780820649710547', false],
     ['1', 'kgf.m', 'lbf.ft', '7.233013851209894380674993482448393', false],
@@ -78,7 +78,7 @@ describe('convertFigure', () => {
         expect(digits).toMatch(/^-?(0|[1-9][0-9]*)(\.[0-9]*[1-9])?$/)
       } else {
         const gap = a * d - n * b
-        // trailing zeros are dropped, so count the places from the first digit
+        // trailing zeros are omitted, so count the places from the first digit
         const first = digits.replace(/^-?[0.]*/, '').replace('.', '')
         expect(first.length).toBeLessThanOrEqual(34)
         expect((gap < 0n ? -gap : gap) * 2n * 10n ** 33n).toBeLessThanOrEqual((n < 0n ? -n : n) * b)
@@ -114,7 +114,8 @@ describe('comparison', () => {
 
   it('equals the comparison of whole fractions and turns round with its arguments', () => {
     const value = fc.oneof(anyFigure(), fc.double({ min: -1e6, max: 1e6, noNaN: true }))
-    // by another package's digits, without an exponent; a constructor of our own, since the shared one may be set by anyone
+    // the digits of another package, without an exponent; its own constructor, since other code may change the shared
+    // one
     const OwnDecimal = Decimal.clone({ defaults: true })
     const plainDecimal = (number: number) => new OwnDecimal(number).toFixed()
     law(1000, fc.constantFrom(...allPairs(() => true)), value, value, ([from, to], one, two) => {

@@ -4,7 +4,7 @@ import { convertFigure } from '../../src/quantity/convertFigure.js'
 import type { Unit } from '../../src/v1/quantity.js'
 import { allPairs, isLinear } from './support/exactOracle.js'
 
-/** Our units in the words of GNU units 2.22 (definitions 3.15). A unit that it does not know is left out. */
+/** Our units by their names in GNU units 2.22 (definitions 3.15). Units that it does not know are omitted. */
 const WORDS: { readonly [U in Unit]?: string } = {
   'N.m': 'N m',
   'cN.m': 'cN m',
@@ -67,7 +67,7 @@ describe('GNU units, an outside tool', () => {
     }
     const pairs = allPairs(isLinear).filter(([from, to]) => WORDS[from] && WORDS[to])
     expect(pairs.length).toBeGreaterThan(200)
-    // one run for all pairs: lines of `have` and `want` by turns
+    // one run for all pairs: alternating lines of `have` and `want`
     const input = pairs.map(([from, to]) => `${WORDS[from]}\n${WORDS[to]}\n`).join('')
     const { stdout } = spawnSync('units', ['--quiet', '--one-line', '--compact', '--digits', '15'], {
       input,

@@ -98,7 +98,7 @@ describe('findings', () => {
 })
 
 describe('length', () => {
-  // Growth by the square would take hours here; the test's own limit stops it from passing.
+  // Quadratic growth would take hours here, so the time limit of the test would fail it.
   it('of 1 MB is refused like any other', () => {
     const build = (length: number): string[] => [
       '1'.repeat(length),
@@ -109,7 +109,7 @@ describe('length', () => {
       '20 – '.repeat(length / 5),
     ]
     for (const text of build(1e6)) expect(parseQuantity(text).ok).toBe(false)
-    // and below the longest text that is looked at
+    // and below the length of the longest text that is read
     for (const text of build(198)) expect(parseQuantity(text).ok).toBe(false)
   })
 

@@ -16,7 +16,7 @@ describe('generated pages', () => {
     const page = readingPage()
     expect(readFileSync('docs/reading.md', 'utf8')).toBe(page)
     expect(page.split('\n').filter((line) => line.startsWith('| ')).length).toBe(UNIT_TEXTS.length + 2)
-    // each of the three reads something: a library that always refused would be a mistake of ours
+    // each of the three reads some texts: if a library always refused, that would be our mistake
     expect(page).toMatch(
       /\| 12\.0668 \(kg m\^2\) \/ s\^2 \| 12\.0668 kg\*m2\/s2 \| 12\.0668 kg m\^2 \/ s\^2 \|/,
     )

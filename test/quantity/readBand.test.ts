@@ -11,7 +11,7 @@ import {
 import { law } from '../support/law.js'
 import { anyFigure } from './support/anyBand.js'
 
-/** An exact value as `n/d` in lowest terms is not needed: equal values multiply out equal. */
+/** Fractions need not be reduced: equal values have equal cross products. */
 function same(one: ReturnType<typeof exactOf>, other: ReturnType<typeof exactOf>): boolean {
   return one.n * other.d === other.n * one.d
 }

@@ -90,7 +90,7 @@ describe('second units, laws', () => {
     console.log(
       `ordinary rounding leaves the band in ${((100 * left) / bands).toFixed(1)} % of ${bands} torque bands`,
     )
-    // each end goes outward in half of all cases: three bands of four
+    // each end would be outside in half of all cases, so three bands in four
     expect(left / bands).toBeGreaterThan(0.6)
   })
 
@@ -112,7 +112,7 @@ const limits = (min: string | undefined, max: string | undefined, unit: Unit): P
 
 describe('second units, published examples', () => {
   it.each([
-    // NIST SP 811 (2008), B.7.2: 36 ft is 11.0 m, since 11 m would lose and 10.97 m would feign information
+    // NIST SP 811 (2008), B.7.2: 36 ft is 11.0 m, since 11 m would lose information and 10.97 m would claim too much
     ['36', 'ft', 'm', '11.0'],
     // NIST LC 1137, rule of reason: 36 in is 91 cm; 40.1 in is 101.9 cm
     ['36', 'in', 'cm', '91'],
@@ -122,14 +122,14 @@ describe('second units, published examples', () => {
   })
 
   it.each([
-    // worked by hand from 1 N·m = 0.7375621493 lbf·ft: 28.765 … 36.140; 22.127 … 26.552; 33.895 … 47.454
+    // calculated by hand from 1 N·m = 0.7375621493 lbf·ft: 28.765 … 36.140; 22.127 … 26.552; 33.895 … 47.454
     ['39', '49', 'N.m', 'lbf.ft', '29', '36'],
     ['30', '36', 'N.m', 'lbf.ft', '23', '26'],
     ['25', '35', 'lbf.ft', 'N.m', '34', '47'],
     // −40 °C is −40 °F exactly, −20 °C is −4 °F exactly; −15 °C is 5 °F
     ['-40', '-20', 'degC', 'degF', '-40', '-4'],
     ['-40', '-15', 'degC', 'degF', '-40', '5'],
-    // 21 … 22 N·m is 15.489 … 16.226 lbf·ft: whole numbers leave 16 alone
+    // 21 … 22 N·m is 15.489 … 16.226 lbf·ft: among whole numbers only 16 is inside
     ['21', '22', 'N.m', 'lbf.ft', '16', '16'],
     // 22 … 22.9 N·m is 16.2264 … 16.8902: one decimal from the start, 16.3 … 16.8
     ['22', '22.9', 'N.m', 'lbf.ft', '16.3', '16.8'],
@@ -168,7 +168,7 @@ describe('second units, published examples', () => {
   })
 
   it('turns a one-sided tolerance into limits where no nominal lies inside', () => {
-    // 3 +0/−0 N·m is 2.2126864 … lbf·ft alone, and no six decimals meet it: not even limits
+    // 3 +0/−0 N·m is 2.2126864 … lbf·ft alone, and no six decimals equal it, so not even limits are possible
     const value: PrintedBand = {
       kind: 'nominal with tolerance',
       value: '3',

@@ -9,7 +9,7 @@ import { UNIT_TEXTS } from '../published/unitTexts.js'
 
 const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', value, unit })
 
-/** Every code of the room as it really comes out, from texts and from printed figures. */
+/** Every code of the room, produced from texts and from printed figures. */
 function reasonsSeen(): Reason[] {
   const read = UNIT_TEXTS.flatMap(({ text, options }) => parseQuantity(text, options).findings)
   const long = parseQuantity('9'.repeat(300)).findings

@@ -24,7 +24,7 @@ const newtonMetres = (value: string) => ({ kind: 'nominal', value, unit: 'N.m' }
 
 describe('limits belong to their band', () => {
   it.each([
-    // Stated in examples/tind-4: 20 to 25 N·m, and a bare 30 N·m with a tenth either way: 27 to 33.
+    // Stated in examples/tind-4: 20 to 25 N·m, and 30 N·m without a tolerance, so a tenth below and above: 27 to 33.
     ['19.5 below 20', '/entries/1/tightened/0/torque/value', 19.5, ['warning']],
     ['20 itself', '/entries/1/tightened/0/torque/value', 20, []],
     ['25 itself', '/entries/1/tightened/0/torque/value', 25, []],
@@ -61,7 +61,8 @@ describe('limits belong to their band', () => {
   })
 
   it.each([
-    // The small wrench reads 5 to 25 N·m in steps of 0.5; the shield gets a bare 12 N·m, far from either end.
+    // The small wrench reads 5 to 25 N·m in steps of 0.5; the shield gets 12 N·m without a tolerance, far from either
+    // end.
     ['its highest mark', 25, 'small-click', []],
     [
       'above its highest mark',

@@ -35,7 +35,7 @@ function rangeOf([prefix, one, other]: readonly [string, string, string]) {
   return one <= other ? { prefix, from: one, to: other } : { prefix, from: other, to: one }
 }
 
-/** Every machine that the small world holds, its variant stated. */
+/** Every machine of the small test world, with its variant stated. */
 function everyMachine(variants: readonly string[]): readonly Identity[] {
   const stated = variants.length === 0 ? [undefined] : variants
   return stated.flatMap((variant) =>

@@ -78,7 +78,7 @@ describe('limits of the interval rules, at, just below and just above', () => {
 
   test('months that went through days', () => {
     const days = (count: number) => repeat({ hours: '200', period: `P${count}D` })
-    // 365.25 × 3/12 = 91.3, 365 × 6/12 = 182.5, 365.25 × 2 = 730.5; rounded either way.
+    // 365.25 × 3/12 = 91.3, 365 × 6/12 = 182.5, 365.25 × 2 = 730.5; rounded down or up.
     for (const count of [91, 92, 121, 122, 182, 183, 273, 274, 365, 366, 730, 731, 1095, 1096]) {
       expect(days(count), String(count)).toEqual(['interval/months-as-days'])
     }

@@ -16,7 +16,7 @@ function many<T>(count: number, make: (place: number) => T): readonly T[] {
   return Array.from({ length: count }, (_, place) => make(place))
 }
 
-/** A bound that a slow machine keeps and a square of the count does not. */
+/** A limit that linear growth meets even on a slow machine, and quadratic growth does not. */
 const SECONDS = 60
 
 describe('large documents', () => {

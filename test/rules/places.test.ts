@@ -5,7 +5,7 @@ import { comparePointers } from '../../src/rules/checkDocuments.js'
 import { indexSheet } from '../../src/rules/lookup/indexSheet.js'
 import { law } from '../support/law.js'
 
-/** The places of a document in the order in which a reader meets them: a second way, by recursion. */
+/** The places of a document in reading order, found in a second way, by recursion. */
 function placesOf(value: unknown, keys: readonly string[] = []): readonly string[] {
   if (typeof value !== 'object' || value === null) return [joinPointer(keys)]
   return [

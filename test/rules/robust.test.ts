@@ -9,7 +9,7 @@ import { patchedDocuments, readVectors } from './support/vectors.js'
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json }
 
-/** Values that keep many shapes and stand at the edge of what they allow. */
+/** Values that fit many shapes, at the limits of what these allow. */
 const EDGE_VALUES: readonly Json[] = [
   '0',
   '0.000001',

@@ -109,7 +109,10 @@ describe('vectors', () => {
   })
 })
 
-/** Rules whose text names an order or a place in a list, or another room's table; `variants-overlap` shares the limits of `overlapping-overrides`. */
+/**
+ * Rules whose text mentions an order, a place in a list, or a table of another room; `variants-overlap` shares the
+ * limits of `overlapping-overrides`.
+ */
 const NO_LIMIT: readonly string[] = [
   'spec/id-used-twice',
   'spec/unit-of-other-measure',

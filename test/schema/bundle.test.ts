@@ -34,7 +34,7 @@ test('the room with zod is at most 46 kB, since a page that reads documents load
   expect(kilobytes).toBeLessThanOrEqual(46)
 })
 
-/** Runs a script in a process of its own, beside the bundle. */
+/** Runs a script in a separate process, next to the bundle. */
 function run(script: string): string {
   const file = join(folder, 'script.mjs')
   writeFileSync(file, script)
@@ -58,7 +58,7 @@ test('no code is compiled, or tried to be, on import, at first use or at later u
     new Function('')
     console.log(JSON.stringify({ answers, tried: tried.length }))
   `)
-  // The one that is seen is the test's own, which shows that it can be.
+  // The only one found is that of the test itself, which shows that the check works.
   expect(JSON.parse(output)).toEqual({ answers: [true, true, false], tried: 1 })
 })
 

@@ -4,7 +4,7 @@ import { getLanguageService, type MarkedString, TextDocument } from 'vscode-json
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
 import { readGoodDocuments, readShortDocuments } from '../support/fixtures.js'
 
-// What an editor shows with the published schemas. Without a request service, nothing is fetched.
+// The texts that an editor shows with the published schemas. Without a request service, nothing is fetched.
 const service = getLanguageService({})
 service.configure({
   schemas: DOCUMENT_NAMES.map((kind) => {
@@ -20,7 +20,7 @@ function open(kind: string, marked: string) {
   return { document, position: document.positionAt(before.length), json: service.parseJSONDocument(document) }
 }
 
-/** The spec sheet of one gearcase with one opening, whose JSON is given. */
+/** The spec sheet of one gearcase with one opening, given as JSON. */
 const withOpening = (opening: string): string => `{
   "kind": "spec-sheet", "version": "1.0", "id": "ferd-2", "revision": "1",
   "machine": { "make": "Nordli", "model": "Ferd 2", "type": "utility machine" },
@@ -36,7 +36,7 @@ async function complete(kind: string, marked: string): Promise<readonly string[]
 async function hover(kind: string, marked: string): Promise<string> {
   const { document, position, json } = open(kind, marked)
   const contents = (await service.doHover(document, position, json))?.contents ?? []
-  // Markdown marks with a backslash what is no mark-up.
+  // In Markdown, a backslash marks characters that are not markup.
   return ([contents].flat() as readonly MarkedString[]).join('\n').replaceAll('\\', '')
 }
 

@@ -8,7 +8,7 @@ import { readFixture } from '../support/fixtures.js'
 import { law } from '../support/law.js'
 
 const stock = () => readFixture('full.stock.json')
-/** With params of any code, to read them by name. */
+/** With the params of any code, to read them by name. */
 const findingsOf = (input: unknown): readonly Finding[] => parseStock(input).findings
 const found = (input: unknown) =>
   findingsOf(input).map(({ code, path, params }) => [
@@ -203,7 +203,7 @@ describe('depth and length', () => {
     for (const size of [78, 79, 80, 81, 200]) {
       const shown = String(findingsOf({ ...stock(), id: '😀'.repeat(size) })[0]?.params['found'])
       expect(shown.length).toBeLessThanOrEqual(80)
-      // A lone half of a character cannot be written as a URI.
+      // A lone surrogate cannot be written in a URI.
       expect(() => encodeURIComponent(shown)).not.toThrow()
     }
   })

@@ -43,7 +43,7 @@ const ajv = new Ajv2020({ strict: true, allErrors: false })
 const judges = new Map([...published].map(([kind, schema]) => [kind, ajv.compile(schema)]))
 const ajvAccepts = ({ kind, document }: Case): boolean => judges.get(kind)?.(document) === true
 const weAccept = ({ kind, document }: Case): boolean => parseDocument(kind, document).ok
-/** What a schema cannot say: a key that may be left out only where one answer is possible. */
+/** A rule that a schema cannot express: a key may be omitted only if one answer is possible. */
 const onlyWeRefuse = ({ kind, document }: Case): boolean =>
   parseDocument(kind, document).findings.every(
     ({ code, params }) =>
@@ -51,7 +51,7 @@ const onlyWeRefuse = ({ kind, document }: Case): boolean =>
       ['opening', 'uses', 'gearcases'].includes(String((params as { key?: string }).key)),
   )
 
-/** The schemas in a schema, but for its properties. */
+/** The schemas in a schema, except its properties. */
 function schemasIn(node: SchemaNode): readonly SchemaNode[] {
   const { additionalProperties: more, items, then, else: other, patternProperties = {} } = node
   return [
@@ -171,7 +171,7 @@ describe('ajv in strict mode says the same as the parse functions', () => {
       else refused += 1
       expect(ajvAccepts(one)).toBe(ours || onlyWeRefuse(one))
     })
-    // The law says little unless both answers are common.
+    // The law proves little unless both answers are common.
     expect(Math.min(accepted, refused)).toBeGreaterThan(cases(400) / 20)
   })
 })
@@ -204,7 +204,7 @@ test("Debian's jsonschema says the same", (ctx) => {
   expect(answers).toEqual(cases.map((one) => weAccept(one) || onlyWeRefuse(one)))
 })
 
-/** A good document with one to three places changed, left out, renamed or filled with something else. */
+/** A good document with one to three values changed, omitted, renamed or replaced. */
 const mutated: fc.Arbitrary<Case> = fc
   .tuple(
     fc.constantFrom(...good),
@@ -284,7 +284,7 @@ function mutate(document: unknown, where: number, change: Change): unknown {
     case 'remove':
       return tokens.length === 0 ? document : applyPatch(document, [{ op: 'remove', path }])
     case 'neighbour': {
-      // The value of another place of the document: often the right shape in the wrong place.
+      // A value from another place of the document, often with the right shape in the wrong place.
       const other = places[Math.floor(where * 7919) % places.length] ?? []
       return applyPatch(document, [{ op: 'replace', path, value: readPointer(document, joinPointer(other)) }])
     }

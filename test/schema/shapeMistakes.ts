@@ -1,6 +1,6 @@
 import type { PatchOperation } from '../../src/base/applyPatch.js'
 
-/** A good fixture with one thing changed, and what reading it must find: code and place, no more and no less. */
+/** A good fixture with one change, and the findings of reading it: exactly these codes and places. */
 export interface ShapeMistake {
   readonly of: string
   readonly patch: readonly PatchOperation[]
@@ -130,7 +130,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/not-in-list',
     '/gearcases/axle/oilSpace/kind',
   ),
-  // Rules that the shape holds
+  // Rules that the shape checks
   one(
     STOCK,
     replace('/seals/ring-16/seal/size/thickness', '0.0'),
@@ -259,7 +259,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/not-in-list',
     '/overrides/0/set/0/to/kind',
   ),
-  // Types, empties, numbers
+  // Types, empty values, numbers
   one(COVER, replace(`${cover}/bolts/count`, 0), 'spec/number-too-small', `${cover}/bolts/count`),
   one(COVER, replace(`${cover}/bolts/count`, 2.5), 'spec/wrong-type', `${cover}/bolts/count`),
   one(COVER, replace(`${cover}/bolts/count`, '10'), 'spec/wrong-type', `${cover}/bolts/count`),
@@ -282,7 +282,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
   one(COVER, replace('/machine/make', null), 'spec/wrong-type', '/machine/make'),
   one(COVER, replace('/gearcases', []), 'spec/wrong-type', '/gearcases'),
   one(TAPER, replace('/machine/axles', 'none'), 'spec/wrong-type', '/machine/axles'),
-  // Two mistakes are two findings, also under a key that is itself one
+  // Two mistakes are two findings, even if one is a key and the other is below it
   {
     of: TAPER,
     patch: [

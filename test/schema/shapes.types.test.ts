@@ -3,7 +3,7 @@ import type * as z from 'zod/mini'
 import { DOCUMENT_SHAPES } from '../../src/schema/shapes/documentShapes.js'
 import type { Documents } from '../../src/spec/documents.js'
 
-/** A type with intersections and interfaces written out and `readonly` taken off, so that two of them can be compared. */
+/** A type with its intersections and interfaces expanded and without `readonly`, so that two types can be compared. */
 type Flat<T> = T extends readonly (infer Entry)[]
   ? Flat<Entry>[]
   : T extends object
@@ -15,10 +15,10 @@ type Same<First, Second> =
 
 type Shaped = { [Kind in keyof Documents]: z.infer<ReturnType<(typeof DOCUMENT_SHAPES)[Kind]>> }
 
-/** Same for each kind on its own, so that an error names the kind. */
+/** The same for each kind separately, so that an error names the kind. */
 type Compared = { [Kind in keyof Documents]: Same<Flat<Shaped[Kind]>, Flat<Documents[Kind]>> }
 
-/** `optional` in place of `exactOptional` would let undefined in: flat types hide that, assigning does not. */
+/** `optional` instead of `exactOptional` would allow undefined: flat types hide this, an assignment does not. */
 type Assigned = { [Kind in keyof Documents]: Shaped[Kind] extends Documents[Kind] ? true : false }
 
 test('the interfaces say the same as the shapes', () => {

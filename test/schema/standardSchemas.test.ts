@@ -17,7 +17,7 @@ import {
 import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 
-// Assigning them to the types of the specification is the first test.
+// The first test is the assignment to the types of the specification.
 const schemas: Readonly<Record<DocumentName, StandardSchemaV1<unknown, unknown>>> = {
   'spec-sheet': specSheetSchema,
   'machine-log': machineLogSchema,

@@ -15,8 +15,8 @@ import {
 import { law } from '../support/law.js'
 
 describe('periods', () => {
-  // ISO 8601 durations as test262 `Temporal/Duration/from/argument-string*` has them (read at commit be13516f): those of
-  // whole years, months, weeks and days are ours, the rest a document cannot state.
+  // ISO 8601 durations from test262 `Temporal/Duration/from/argument-string*` (read at commit be13516f). We accept
+  // those of whole years, months, weeks and days; a document cannot state the others.
   test.each(['P1D', 'P6M', 'P24M', 'P26W', 'P1W2D', 'P0D', 'P1Y1M1W1D'])('%s is a period', (text) => {
     expect(PERIOD_PATTERN.test(text)).toBe(true)
   })
@@ -28,7 +28,7 @@ describe('periods', () => {
     '+P1D',
     '-P1M',
     'p1y',
-    // No duration at all
+    // Not a duration
     'P0.5Y',
     'P1Y0,5M',
     'P1.5M',
@@ -87,7 +87,8 @@ test('law: a date of the shape is a date of the calendar, on every day from 1896
         if (fits) dates += 1
         if (fits !== isDate(text)) expect([text, fits]).toEqual([text, isDate(text)])
       }
-  // 209 years of 365 days, and a leap day in 1896, 1904 to 2096 by fours, and 2104: 1 + 49 + 1. 1900 and 2100 have none.
+  // 209 years of 365 days, and a leap day in 1896, 1904 to 2096 by fours, and 2104: 1 + 49 + 1. 1900 and 2100 have
+  // none.
   expect(dates).toBe(209 * 365 + 51)
   const text = fc
     .tuple(fc.nat(9999), fc.nat(13), fc.nat(32))

@@ -54,7 +54,7 @@ describe('checkWasherFit', () => {
     ['G 1/2', size('21', '26'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('20.5', '26'), 'does not fit', 'seal/washer-bore-too-small'],
     ['Rp 1/16', size('8', '12'), 'cannot tell', 'seal/pipe-size-not-known'],
-    // the printed rounding counts: 33 is 32.5 to 33.5 mm, 19 goes over 19.05 mm
+    // the printed rounding is included: 33 is 32.5 to 33.5 mm, and 19 fits over 19.05 mm
     ['G 1', size('33', '39', '2'), 'plausible', 'seal/washer-plausible'],
     ['G 1', size('33.0', '39', '2'), 'does not fit', 'seal/washer-bore-too-small'],
     ['G 1 1/4', size('42', '49', '2'), 'plausible', 'seal/washer-plausible'],
@@ -127,7 +127,7 @@ describe('checkORing', () => {
     const judged = checkORing({ designation: `-${dash}`, size: { inside, section, unit: 'mm' } })
     expect(judged.verdict).toBe('agrees')
     expect(judged.row?.inside.value.toFixed(2)).toBe(Number(inside).toFixed(2))
-    // outside = inside + 2 · section, within what two roundings of 0.005 mm leave
+    // outside = inside + 2 · section, within two roundings of 0.005 mm
     const outside = Number(inside) + 2 * Number(section)
     expect(Math.abs((judged.row?.outside.value ?? 0) - outside)).toBeLessThanOrEqual(0.015 + 1e-9)
     expect(checkORing({ size: { inside, section, unit: 'mm' } })).toMatchObject({

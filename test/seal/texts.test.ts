@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' })
 const degrees = (value: number) => ({ value, unit: 'degC' })
-/** One value for each name that a param of this room can have, but `min` and `max`, which are lengths or temperatures. */
+/** One value for each param name of this room, except `min` and `max`, which are lengths or temperatures. */
 const params = {
   how: 'taken out',
   kind: 'o-ring',

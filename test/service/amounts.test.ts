@@ -51,7 +51,7 @@ describe('quantities for an instance and for all', () => {
         pans: { pan: { name: 'Large pan', size: { value: 8.2, unit: 'L' } } },
       }),
     })
-    // the axle itself takes 3.2 L
+    // the axle takes 3.2 L
     expect(plan.pan).toMatchObject({ verdict: 'fits', volume: { value: 8200, unit: 'mL' } })
     expect(plan.usedOil.volume).toEqual({ value: 8200, unit: 'mL' })
   })
@@ -131,7 +131,7 @@ describe('refills and oils', () => {
     )
 
   it.each([
-    // 450 mL with 50 mL of it additive leaves 400 mL of oil; beside it all 450 mL are oil.
+    // 450 mL including 50 mL of additive is 400 mL of oil; if the additive is extra, all 450 mL are oil.
     [true, { kind: 'nominal', value: '50', unit: 'mL' }, 400, 50],
     [false, { kind: 'nominal', value: '50', unit: 'mL' }, 450, 50],
     [true, { kind: 'limits', max: '60', unit: 'mL' }, 390, 60],
@@ -172,7 +172,7 @@ describe('refills and oils', () => {
         return { ...stock, containers: { 'quart-80w-90': { ...quart, count: 0 } } }
       },
     })
-    // 300 mL opened; 450 and 950 mL wanted.
+    // 300 mL opened; 450 and 950 mL needed.
     expect(plan.oil.map(({ take }) => take.map(({ volume, opened }) => [volume.value, opened]))).toEqual([
       [[300, true]],
       [],

@@ -15,8 +15,8 @@ import { cases, law } from '../support/law.js'
 import { cardOf, planRequest, requestExample, TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
-// What a document's shape lets through can be checked and planned with: the smallest and the largest numbers, figures,
-// periods and dates, one or two of them anywhere in a good set. The rules may find it odd; nothing may break.
+// Every document with a valid shape can be checked and planned: the smallest and largest numbers, figures, periods and
+// dates, one or two of them anywhere in a good set. Rules may report them; nothing may fail.
 
 /** The machine whose finished record is among the examples. */
 const RECORDED = 'tind-4'
@@ -53,7 +53,7 @@ function* walk(
     for (const [key, inner] of Object.entries(value)) yield* walk(inner, [...path, key])
 }
 
-/** The good sets, with the day's request and a record of the one machine that has one. */
+/** The good sets, with the facts of the day and the record of the only machine that has one. */
 function goodSet(folder: string) {
   const { sheet, log, toolbox, stock, ...day } = requestExample(folder)
   if (toolbox === undefined || stock === undefined) throw new Error(folder)
@@ -90,7 +90,7 @@ interface Change {
   readonly value?: unknown
 }
 
-/** Checks, plans and prints a set with changes; says false where a change makes a document that cannot be read. */
+/** Checks, plans and prints a set with changes; returns false if a changed document cannot be read. */
 function workThrough(folder: string, changes: readonly Change[], mayRefuse = false): boolean {
   const { documents: good, day } = goodSet(folder)
   let documents = good
@@ -100,7 +100,7 @@ function workThrough(folder: string, changes: readonly Change[], mayRefuse = fal
     try {
       changed = applyPatch(documents[part], [operation])
     } catch {
-      // an earlier change took the place away
+      // an earlier change removed the place
       return false
     }
     const read = parseDocument('any', changed)
@@ -111,7 +111,7 @@ function workThrough(folder: string, changes: readonly Change[], mayRefuse = fal
   const planned = planRequest({ ...day, ...rest })
   if (!planned.ok) {
     if (!mayRefuse) throw new Error(JSON.stringify(planned.findings))
-    // a sheet that no visit can be planned from says why
+    // if no visit can be planned from a sheet, the findings say why
     expect(planned.findings.map(({ severity }) => severity)).toContain('error')
     for (const finding of planned.findings)
       expect(renderMessage(finding, en)).not.toMatch(/NaN|Infinity|undefined|\[object/)
@@ -168,7 +168,7 @@ it('every set of readable documents is checked, planned and printed, whatever it
   expect(worked).toBeGreaterThan(cases(20))
 })
 
-/** Where something can be put in another's place, taken away, named wrongly or overridden by a leaf of any kind. */
+/** The places where a value can be replaced, removed, misnamed or overridden by a leaf of any kind. */
 const restructured = fc.constantFrom(...sets).chain(({ folder }) => {
   const { documents } = goodSet(folder)
   const places = Object.entries(documents).flatMap(([part, document]) =>

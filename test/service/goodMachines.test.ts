@@ -70,7 +70,7 @@ describe.each(Object.entries(GOOD_MACHINES))('%s', (name, machine) => {
     }
     const kit = kitContents(plan)
     expect(kit.oil).toHaveLength(new Set(plan.oil.map(({ choice }) => choice)).size)
-    // A shelf has no filters: they are bought for each visit.
+    // A stock has no filters: they are bought for each visit.
     const filters = plan.filters && { filters: kit.filters }
     expect(orderList([kit])).toEqual({ oil: [], seals: [], ...filters })
   })

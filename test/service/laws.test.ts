@@ -19,7 +19,7 @@ const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
 const REQUESTS = new Map(FOLDERS.map((folder) => [folder, requestExample(folder)]))
 const requestOf = (folder: (typeof FOLDERS)[number]): VisitRequest => REQUESTS.get(folder) as VisitRequest
 
-/** The scenario's requests with facts taken away, other days and temperatures, other shelves. */
+/** The visits of the examples without some facts, on other days, at other temperatures, with other stocks. */
 const requests: fc.Arbitrary<VisitRequest> = fc
   .record({
     folder: fc.constantFrom(...FOLDERS),
@@ -82,7 +82,7 @@ function planned(request: VisitRequest): JudgedPlan {
   return { ...result.value, findings: result.findings }
 }
 
-/** Every pointer of a plan into itself, with the list that it must point into. */
+/** Every pointer of a plan into the plan, with the list that it must point into. */
 function listPointers(plan: JudgedPlan): readonly (readonly [list: string, pointer: string])[] {
   const figures = [
     ...plan.oil.flatMap(({ figure, refill, additive }) => [figure, refill, additive?.figure]),
@@ -226,7 +226,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
   })
 })
 
-/** Pointers to everything in a document that can go without the document ceasing to be one. */
+/** Pointers to every value that can be removed while the document stays valid. */
 function listRemovable(document: object, most: number): readonly string[] {
   const found: string[] = []
   const walk = (value: unknown, path: string): void => {

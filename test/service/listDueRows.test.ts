@@ -13,7 +13,7 @@ import { cases, law } from '../support/law.js'
 import { readExample } from '../support/readExample.js'
 import { usedMachines } from './support/usedMachines.js'
 
-/** Wide, so that every verdict is drawn often enough. */
+/** Wide limits, so that every verdict is common. */
 const OPTIONS = {
   soon: { hours: 40, distance: { value: 400, unit: 'km' }, days: 45, fraction: 0.8 },
   staleAfter: { days: 30 },

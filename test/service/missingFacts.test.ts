@@ -8,7 +8,7 @@ import { cardOf, planExample, planRequest, requestExample } from '../support/pla
 
 const DRAIN = '/gearcases/front/openings/drain/tightening'
 
-/** The main job with the serial number unknown, and a drain plug whose torque the manual leaves out. */
+/** The main job with an unknown serial number, and a drain plug whose torque the manual does not state. */
 const plan = planExample('tind-4', {
   log: (log) => ({ ...log, identity: { modelYear: 2021 } }),
   sheet: (sheet) =>

@@ -5,8 +5,8 @@ import { remainingStock } from '../../src/service/remainingStock.js'
 import { checkRecord, kitContents, listDue, orderList, planVisit } from '../../src/v1/service.js'
 import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
-/** What a caller without types can hand over. */
-// biome-ignore lint/suspicious/noExplicitAny: the point of these tests is what the types forbid
+/** Arguments that a caller without types can pass. */
+// biome-ignore lint/suspicious/noExplicitAny: these tests pass values that the types forbid
 type Anything = any
 
 const request = requestExample('tind-4')

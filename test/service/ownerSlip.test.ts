@@ -69,7 +69,7 @@ describe('the slip of a visit', () => {
     expect(after.work[1]?.notDone).toBeUndefined()
     const [entry] = correction.entries
     if (entry?.refilled) expect(after.work[1]?.refilled).toEqual(entry.refilled)
-    // By the id of the correction it is the same visit.
+    // The id of the correction gives the same visit.
     expect(slipOf(logOf(record, { ...correction, note: 'measured again' }), correction.id)).toEqual(after)
   })
 

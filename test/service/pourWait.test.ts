@@ -40,7 +40,7 @@ describe('the wait for the hose', () => {
     )
     expect(card).toContain(`pour, about ${minutes} min from the start of the pour, until nothing drips`)
     expect(card).not.toMatch(/hose fills|funnel empties|hose empties/)
-    // The figures of a short line stand in its margin.
+    // The figures of a short line are in its margin.
     expect(renderText(shortenCard(cardOf(plan))).replaceAll(/\s+/g, ' ')).toMatch(
       new RegExp(`hose empty when nothing drips.{0,40} about ${minutes} min`),
     )

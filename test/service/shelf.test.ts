@@ -36,7 +36,7 @@ describe('what a visit leaves on the shelf', () => {
     const { stock } = requestExample('tind-4')
     if (stock === undefined) throw new Error('no stock')
     const left = remainingStock(stock, planExample('tind-4')).containers['quart-80w-90']
-    // 300 mL opened and one quart of 946.352946 mL, of which 1,400 mL are wanted: nothing is left.
+    // 300 mL opened and one quart of 946.352946 mL, but 1,400 mL are needed: nothing is left.
     expect(left).toMatchObject({ count: 0 })
     expect(left?.opened).toBeUndefined()
   })

@@ -6,12 +6,13 @@ import { parseSpecSheet, type SpecSheet } from '../../src/v1/spec.js'
 import { cardOf, planExample } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
-// What a manual leaves out can be left out of a sheet: nothing is invented, and everything else is still answered.
+// Facts that a manual does not state can be omitted from a sheet: nothing is invented, and everything else is still
+// planned.
 
 const NOT_STATED = { kind: 'not stated' } as const
 const { machine, sources, services, ...head } = readExample('tind-4', 'sheet')
 
-/** The first example, its services kept, with a rear gearcase of which the manual says only this. */
+/** The first example with its services, and a rear gearcase for which the manual states only these facts. */
 const sheetWith = (gearcase: Partial<SpecSheet['gearcases'][string]>): SpecSheet => {
   const rear = { name: 'rear differential', type: 'differential', access: NOT_STATED, ...gearcase } as const
   const change = { ...services['gear-oil-change'], gearcases: ['rear'] }

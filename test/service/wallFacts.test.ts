@@ -36,7 +36,7 @@ function factsOf(machine: Partial<Machine> & Pick<Machine, 'sheet' | 'identity'>
   return facts.value
 }
 
-/** The plan of a visit for the same services, with no stock, on any day. */
+/** The plan of a visit for the same services, without a stock, on any day. */
 function planOf({ sheet, identity, toolbox }: Machine, services: readonly string[]) {
   const log = {
     kind: 'machine-log',

@@ -62,7 +62,7 @@ describe('serial numbers: a prefix and a number of fixed width', () => {
     ['KA004500', 'yes'],
     ['KA004599', 'yes'],
     ['KA004600', 'no'],
-    // Another prefix of the same build is another machine.
+    // Another prefix of the same form means another machine.
     ['KB004550', 'no'],
     // Any other form is `cannot tell`.
     ['KA4550', 'cannot tell'],

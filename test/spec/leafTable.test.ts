@@ -4,7 +4,7 @@ import { findLeafRow, LEAF_TABLE, type LeafPlace, type LeafTableOf } from '../..
 import type { Machine, SpecSheet } from '../../src/spec/specSheet.js'
 import type { SpecValue } from '../../src/spec/specValue.js'
 
-/** A sheet with a trial leaf: what the cooler of a machine holds. */
+/** A sheet with a trial leaf: the capacity of the machine's cooler. */
 interface TrialSheet extends SpecSheet {
   readonly machine: Machine & { readonly cooler?: SpecValue<VolumeUnit> }
 }

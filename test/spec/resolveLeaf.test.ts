@@ -213,7 +213,7 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
       },
       overrides: overrides.map((one, place) => ({
         when: one,
-        // Two of the three say the same.
+        // Two of the three are equal.
         set: [
           {
             kind: 'value',
@@ -233,7 +233,7 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
   let open = 0
   law(500, sheet, truth, told, (written, whole, facts) => {
     const { variants } = written.machine
-    // A second, two-valued implementation that knows everything.
+    // A second implementation with two values, since it knows every fact.
     const inYears = (range: { from?: number; to?: number } | undefined) =>
       (range?.from ?? 0) <= whole.modelYear && whole.modelYear <= (range?.to ?? 9999)
     const own = variants[whole.variant]
@@ -263,7 +263,7 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
 })
 
 test('the places of leaves are all those that the shape of a sheet has', () => {
-  // Second way: from the published schema, wherever it refers to a leaf's shape.
+  // The second way: from the published schema, wherever it refers to the shape of a leaf.
   const schema = toJsonSchema('spec-sheet')
   const kinds: Readonly<Record<string, string>> = {
     tightening: 'tightening',
@@ -286,7 +286,7 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
     }
     for (const [key, inner] of Object.entries(properties ?? {}))
       if (!(path.length === 0 && key === 'overrides')) walk(inner, [...path, key])
-    // A text may stand for it; the leaf is the other form.
+    // A text is also allowed; the leaf is the other form.
     walk(full, path)
     walk(additionalProperties, [...path, '*'])
     walk(items, [...path, '*'])

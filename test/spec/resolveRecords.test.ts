@@ -7,7 +7,7 @@ import { law } from '../support/law.js'
 const IDS = ['a', 'b', 'c', 'd', 'e']
 const LISTS = { opened: [], tightened: [], seals: [] }
 
-/** Records with ids of their own, some of which correct one of the list, themselves, or none. */
+/** Records with different ids; some correct a record of the list, themselves, or a missing record. */
 const records = fc
   .array(
     fc.record({
@@ -48,7 +48,7 @@ const records = fc
     ),
   )
 
-/** The record at the start of the chain, the slow way. */
+/** The record at the start of the chain, found in a slow way. */
 function rootOf(list: readonly ServiceRecord[], place: number): number | undefined {
   const { corrects } = list[place] ?? {}
   if (corrects === undefined) return place
@@ -100,7 +100,7 @@ describe('resolveRecords', () => {
               (one, step) => (step === undefined ? one : (one as Record<string, unknown>)[step]),
               value,
             )
-          // Of an entry that a correction added, a later one may have said a part again, which has its own place.
+          // A later correction may repeat a part of an entry that a correction added; that part has its own place.
           if (key !== undefined) expect(read(now, [key, item])).toEqual(read(written, rest))
         }
     })

@@ -69,7 +69,7 @@ const said = [
     '{"a":1,"a":2}',
     '['.repeat(99),
   ].flatMap((text) => parseDocumentText('any', text).findings),
-  // A history: with each problem of a line, and cut off.
+  // A history with each problem of a line, and one that is cut off.
   ...[
     'two',
     '{"op":"add","op":"add"}',
@@ -165,7 +165,7 @@ describe('texts', () => {
 
   test('nearly every code of the room has been said', () => {
     const codes = new Set(said.map(({ code }) => code))
-    // Too much data, YAML and tables are made elsewhere.
+    // Other tests cover too much data, YAML and tables.
     const unsaid = Object.keys(specTexts).filter((code) => !codes.has(code))
     expect(unsaid.filter((code) => !/yaml|table/.test(code))).toEqual(['spec/too-large'])
   })

@@ -6,7 +6,10 @@ export interface Call {
   readonly args: readonly unknown[]
 }
 
-/** What an example called of the package, with the arguments: good calls, to be spoiled one leaf at a time. */
+/**
+ * The calls of package functions in an example, with their arguments: valid calls, for tests that make one leaf
+ * invalid.
+ */
 export async function captureCalls(code: string): Promise<readonly Call[]> {
   const calls: Call[] = []
   const watched = (name: string, it: unknown): unknown =>

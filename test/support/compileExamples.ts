@@ -5,7 +5,7 @@ import { sourceOf } from './runExample.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
-/** Compiles all examples in one program under the options of `tsconfig.json`; gives each one's mistakes. */
+/** Compiles all examples in one program with the options of `tsconfig.json`; returns the errors of each. */
 export function compileExamples(examples: readonly Example[]): ReadonlyMap<string, readonly string[]> {
   const { config } = ts.readConfigFile(join(ROOT, 'tsconfig.json'), ts.sys.readFile)
   const { options } = ts.parseJsonConfigFileContent({ ...config, files: [], include: [] }, ts.sys, ROOT)

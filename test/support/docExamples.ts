@@ -3,13 +3,13 @@ import { join } from 'node:path'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
-/** A doc comment, with the name of what is exported below it. */
+/** A doc comment, with the name of the export below it. */
 const COMMENT = /\/\*\*([\s\S]*?)\*\/\s*(?:export (?:async )?(?:function\*?|const) (\w+))?/g
 
 export interface Example {
   readonly name: string
   readonly code: string
-  /** The function or constant below the comment, where one is exported there. */
+  /** The function or constant below the comment, if it is exported. */
   readonly of?: string | undefined
 }
 

@@ -8,12 +8,12 @@ import type { ExpectedTable, ExpectedVisit } from './expectedVisit.js'
 import type { JudgedPlan } from './planExample.js'
 import { planExample } from './planExample.js'
 
-/** A hand-made table of `test/expected/`; nothing in it comes from a run. */
+/** A table of `test/expected/`, made by hand; no value comes from a run. */
 export function readExpected(folder: string): ExpectedTable {
   return JSON.parse(readFileSync(new URL(`../expected/${folder}.json`, import.meta.url), 'utf8'))
 }
 
-/** Compares the plan of each visit in the hand-made table of one example machine, cell by cell. */
+/** Compares the plan of each visit with the table of one example machine, cell by cell. */
 export function expectPlan(folder: string): void {
   for (const visit of readExpected(folder).visits) {
     const plan = planExample(folder, { logFile: visit.log })
@@ -313,7 +313,7 @@ function lineOf(due: PlannedDue, by: string): DueLine {
   return found
 }
 
-/** Gearcase and instance as the tables write them, such as `hub left`. */
+/** Gearcase and instance as in the tables, such as `hub left`. */
 function nameOf({ path, instance }: PartName): string {
   const gearcase = path.split('/')[2] ?? path
   return instance === undefined ? gearcase : `${gearcase} ${instance.id}`

@@ -1,12 +1,12 @@
-/** A hand-made table of `test/expected/`: what each visit to one example machine must come to. */
+/** A table of `test/expected/`, made by hand: the expected result of each visit to one example machine. */
 export interface ExpectedTable {
   readonly note: string
   readonly visits: readonly ExpectedVisit[]
 }
 
-/** Every row has its working beside it, which is for people and not compared. */
+/** Every row has its calculation next to it, for people; it is not compared. */
 export interface ExpectedVisit {
-  /** Name of the log's file in the machine's folder, without its ending. */
+  /** Name of the log's file in the machine's folder, without its extension. */
   readonly log: string
   readonly what: string
   readonly variant: { readonly expected: string }
@@ -19,7 +19,7 @@ export interface ExpectedVisit {
     readonly unit: string
     readonly printed: readonly [string, string]
   }[]
-  /** Places that an override moves: as asked, and where the sheet says it. */
+  /** Paths with an override: the path in the base sheet, and the path of the value that applies. */
   readonly places?: readonly { readonly on: string; readonly path: string }[]
   readonly additive?: {
     readonly gearcase: string
@@ -36,7 +36,7 @@ export interface ExpectedVisit {
     readonly wrench?: string
     readonly setting?: number
     readonly unit?: string
-    /** The sheet's unit, where the wrench is set on another scale. */
+    /** The sheet's unit, if the wrench is set on another scale. */
     readonly bandUnit?: string
     readonly trueBand?: readonly [number, number]
     /** From finger tight, as printed. */
@@ -79,7 +79,7 @@ export interface ExpectedVisit {
   readonly missing: readonly {
     readonly kind: string
     readonly code: string
-    /** The reason inside, where one fact of another room is told on. */
+    /** The inner reason, if the fact comes from another room. */
     readonly reason?: string
     readonly path?: string
     readonly on: readonly string[]

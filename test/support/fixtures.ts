@@ -9,7 +9,7 @@ export interface GoodDocument {
   readonly value: Readonly<Record<string, unknown>>
 }
 
-/** All shape fixtures and the documents of the example machines that are in full form, beside the vectors or in `examples`. */
+/** All shape fixtures, and the documents of the example machines in full form, next to the vectors or in `examples`. */
 export function readGoodDocuments(): readonly GoodDocument[] {
   const files = [
     ...listFiles('test/fixtures', '.json', false),

@@ -1,28 +1,32 @@
 import fc from 'fast-check'
 
 /**
- * The share of its cases that each law draws: half in `npm test`, which must stay quick; six times in
- * `npm run test:all`, ten times in `npm run test:laws`.
+ * The share of its cases that each law draws: half in `npm test`, which must be fast; six times in `npm run test:all`,
+ * ten times in `npm run test:laws`.
  */
 const times = Number(process.env['DRIVETRAIN_LAW_TIMES'] ?? 0.5)
 
-/** True in the runs that have time for more. */
+/** True in the runs with more cases. */
 export const isLongRun = times > 1
 
-/** The same commit gets the same verdict twice: the laws draw from one seed, unless `npm run test:laws` gives a fresh one. */
+/**
+ * The same commit always gets the same result: the laws use a fixed seed, unless `npm run test:laws` gives a new one.
+ */
 const seed = Number(process.env['DRIVETRAIN_LAW_SEED'] ?? 20_231_006)
 
-/** How many cases a law of `runs` cases draws in this run. */
+/** The number of cases that a law of `runs` cases draws in this run. */
 export function cases(runs: number): number {
   return Math.ceil(runs * times)
 }
 
-/** Fails where the predicate throws or is false for any of the cases: half of `runs` in `npm test`, more in the long run. */
+/**
+ * Fails if the predicate throws or is false for any of the cases: half of `runs` in `npm test`, more in the long run.
+ */
 export function law<Values extends [unknown, ...unknown[]]>(
   runs: number,
   ...arbitrariesAndPredicate: [
     ...arbitraries: { [Place in keyof Values]: fc.Arbitrary<Values[Place]> },
-    // biome-ignore lint/suspicious/noConfusingVoidType: a predicate either answers or throws, as in fast-check
+    // biome-ignore lint/suspicious/noConfusingVoidType: a predicate returns or throws, as in fast-check
     predicate: (...values: Values) => boolean | void,
   ]
 ): void {

@@ -4,16 +4,16 @@ import type { CliIo, FolderEntry } from '../../src/cli/cliIo.js'
 import { makeNodeIo } from '../../src/cli/makeNodeIo.js'
 
 export interface MemoryIo extends CliIo {
-  /** What would have been written, by path. */
+  /** The files that would have been written, by path. */
   readonly written: Map<string, string>
   readonly out: string[]
   readonly err: string[]
 }
 
-/** The name under which `files` hold what is piped in. */
+/** The name of standard input in `files`. */
 export const PIPED = '<stdin>'
 
-/** Real files for reading, memory for writing, a fixed clock; `files` stand in front of the disk. */
+/** Real files for reading, memory for writing, a fixed clock; `files` are read before the disk. */
 export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo {
   const written = new Map<string, string>()
   const out: string[] = []

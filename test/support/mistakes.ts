@@ -1,14 +1,14 @@
 import type { PatchOperation } from '../../src/base/applyPatch.js'
 
-/** One mistake of the kind that people make, in an otherwise good closed set. */
+/** One mistake that people make, in an otherwise good closed set. */
 export interface Mistake {
   readonly name: string
-  /** Folder of the good example, and which of its files make the set. */
+  /** Folder of the good example, and its files in the set. */
   readonly base: string
   readonly files: readonly string[]
   readonly edit:
     | { readonly file: string; readonly patch: readonly PatchOperation[] }
-    /** For mistakes that only the text has, such as a key written twice. */
+    /** For mistakes in the text itself, such as a key written twice. */
     | { readonly file: string; readonly text: readonly [from: string, to: string] }
   readonly command: 'check' | 'plan'
   readonly findings: readonly {
@@ -116,8 +116,8 @@ const error = (code: string, path: string) => ({ code, severity: 'error', path }
 const warning = (code: string, path: string) => ({ code, severity: 'warning', path }) as const
 
 /**
- * Mistakes in good examples, as JSON Patches on their full form, with the findings that each must give: those and no others.
- * Written by hand from what the mistake is; `npm run generate` writes them to `examples/mistakes.json`.
+ * Mistakes in good examples, as JSON Patches on their full form, with the exact findings that each must give. Written
+ * by hand for each mistake; `npm run generate` writes them to `examples/mistakes.json`.
  */
 export const MISTAKES: readonly Mistake[] = [
   sheetMistake(

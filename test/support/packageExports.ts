@@ -1,6 +1,6 @@
 import { ENTRIES } from '../../tsup.config.js'
 
-/** `exports` of package.json, as the list of entries has it. */
+/** `exports` of package.json, made from the list of entries. */
 export function packageExports(): Readonly<Record<string, unknown>> {
   const entries = ENTRIES.map((entry) => {
     const key = entry === 'index' ? '.' : `./${entry.replace(/\/index$/, '')}`

@@ -6,10 +6,10 @@ import { planVisit, type VisitFacts, type VisitOptions, type VisitPlan } from '.
 import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
 import { readExample } from './readExample.js'
 
-/** All that planVisit is asked in one object, so that a test changes any of it in one place. */
+/** All facts and options of planVisit in one object, so that a test can change any of them in one place. */
 export type VisitRequest = VisitFacts & VisitOptions
 
-/** The scenario's day. */
+/** The day of the examples. */
 export const TODAY = '2023-10-06'
 
 export interface Changes {
@@ -22,7 +22,7 @@ export interface Changes {
   readonly request?: Partial<VisitRequest>
 }
 
-/** The request of the scenario for one example machine: 6 °C, the options that the command line documents. */
+/** The facts and options for one example machine: 6 °C, and the defaults of the command line. */
 export function requestExample(folder: string, changes: Changes = {}): VisitRequest {
   const same = <T>(value: T): T => value
   return {
@@ -49,7 +49,7 @@ export function planRequest(request: VisitRequest) {
   return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent, raiseOn }))
 }
 
-/** A plan with the findings beside it in one object, where the pointers of a card lead. */
+/** A plan and its findings in one object, for the pointers of a card. */
 export type JudgedPlan = VisitPlan & { readonly findings: readonly Finding[] }
 
 /** The card of a plan and its findings. */

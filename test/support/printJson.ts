@@ -1,7 +1,10 @@
-/** The longest line of a generated file. A reader of a schema sees one property a line; the package is 8 kB smaller for it. */
+/**
+ * The longest line of a generated file. A reader of a schema sees one property per line, and the package is 8 kB
+ * smaller.
+ */
 const WIDTH = 300
 
-/** JSON with one value a line, except that what fits on a line stays on it. */
+/** JSON with one value per line; objects and lists that fit on one line stay on it. */
 export const printJson = (value: unknown): string => `${print(value, '')}\n`
 
 function print(value: unknown, indent: string): string {

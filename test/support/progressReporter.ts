@@ -1,8 +1,8 @@
 import { DefaultReporter, type TestModule, type TestSpecification } from 'vitest/node'
 
 /**
- * One line a second at most: how many files and tests are done, with or without a terminal. At the end
- * `N passed, N failed, N skipped` alone on a line, so that any CI can read how much was run.
+ * At most one line per second with the number of finished files and tests, with or without a terminal. The last line is
+ * `N passed, N failed, N skipped`, so that any CI can read the totals.
  */
 export default class ProgressReporter extends DefaultReporter {
   private readonly count = { passed: 0, failed: 0, skipped: 0 }

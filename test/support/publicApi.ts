@@ -20,11 +20,11 @@ export interface ApiEntry {
 
 export interface PublicApi {
   readonly entries: readonly ApiEntry[]
-  /** Types that public declarations name without being exported themselves. */
+  /** Types that are named in public declarations, but not exported. */
   readonly reached: readonly ApiName[]
 }
 
-/** Everything that the entries of version 1 export, read from the source by the compiler. */
+/** All exports of the entries of version 1, read from the source by the compiler. */
 export function readPublicApi(): PublicApi {
   const rooms = ENTRIES.filter((entry) => entry.startsWith('v1/') && entry !== 'v1/index')
   const config = ts.getParsedCommandLineOfConfigFile(
@@ -67,7 +67,7 @@ export function readPublicApi(): PublicApi {
   return { entries, reached: reached.sort(byName) }
 }
 
-/** The committed report: every public declaration in full, so that no change of one passes unseen. */
+/** The committed report: every public declaration in full, so that every change is visible. */
 export function renderApiReport({ entries, reached }: PublicApi): string {
   const seen = new Set<string>()
   const part = (title: string, names: readonly ApiName[]): string =>
@@ -83,12 +83,12 @@ export function renderApiReport({ entries, reached }: PublicApi): string {
   return parts.join('\n').replaceAll(ROOT, '')
 }
 
-/** Eight hexadecimal digits that stand for one state of the report; the changelog names them beside what changed. */
+/** Eight hexadecimal digits for one state of the report; the changelog has them with the changes. */
 export function apiFingerprint(report: string): string {
   return createHash('sha256').update(report).digest('hex').slice(0, 8)
 }
 
-/** `docs/api.md`: one line a function, by room. */
+/** `docs/api.md`: one line per function, by room. */
 export function renderApiPage({ entries }: PublicApi): string {
   const rows = entries.flatMap(({ entry, names }) => {
     const values = names.filter(({ kind }) => kind !== 'type')
@@ -169,7 +169,7 @@ function declarationText(node: ts.Declaration, checker: ts.TypeChecker): string 
   return print(node)
 }
 
-/** The types that a declaration names, those of the library alone. */
+/** The types of the library that a declaration names. */
 function namedTypes(symbol: ts.Symbol, checker: ts.TypeChecker): readonly ts.Symbol[] {
   const found = new Set<ts.Symbol>()
   const visit = (node: ts.Node): void => {

@@ -13,7 +13,7 @@ interface Kinds {
   readonly record: ServiceRecord
 }
 
-/** One document of `examples/`, such as `readExample('tind-4', 'sheet')`; throws where it is not perfect. */
+/** One document of `examples/`, such as `readExample('tind-4', 'sheet')`; throws if it has any finding. */
 export function readExample<Kind extends keyof Kinds>(
   folder: string,
   kind: Kind,

@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import ts from 'typescript'
 
-/** One claim of an example: what was shown, and what the text says is shown. */
+/** One claim of an example: the actual value, and the value in the text. */
 export interface Claim {
   readonly said: string
   readonly shown: string
@@ -14,14 +14,14 @@ const AsyncFunction = (async () => undefined).constructor as new (
 
 const SRC = new URL('../../src/', import.meta.url).pathname
 
-/** Where an entry of the package lives in the source. */
+/** The source file of an entry of the package. */
 export function sourceOf(specifier: string): string | undefined {
   if (specifier === 'drivetrain-service' || specifier === 'drivetrain-service/v1') return `${SRC}v1/index.ts`
   const entry = /^drivetrain-service\/v1\/(.+)$/.exec(specifier)?.[1]
   return entry === undefined ? undefined : `${SRC}v1/${entry}.ts`
 }
 
-/** Turns each `expression // => value` into a claim that is written down when the example runs. */
+/** Turns each `expression // => value` into a claim that is recorded when the example runs. */
 export function instrument(code: string): { readonly code: string; readonly claims: number } {
   const file = ts.createSourceFile('example.ts', code, ts.ScriptTarget.ES2022, true)
   const edits: { readonly from: number; readonly to: number; readonly text: string }[] = []
@@ -46,7 +46,7 @@ export function instrument(code: string): { readonly code: string; readonly clai
   return { code: changed, claims: edits.length }
 }
 
-/** Runs one example against the source and gives back its claims. */
+/** Runs one example with the source and returns its claims. */
 export async function runExample(code: string): Promise<readonly Claim[]> {
   const claims: Claim[] = []
   await runCode(instrument(code).code, {
@@ -55,7 +55,7 @@ export async function runExample(code: string): Promise<readonly Claim[]> {
   return claims
 }
 
-/** Runs TypeScript in this process: `given` are names that it may use, `enter` may change what an import brings. */
+/** Runs TypeScript in this process: `given` has the names that it may use; `enter` may change an import. */
 export async function runCode(
   code: string,
   given: Readonly<Record<string, unknown>>,

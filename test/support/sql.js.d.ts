@@ -1,5 +1,5 @@
 declare module 'sql.js' {
-  /** SQLite in WebAssembly, as far as the tests use it. */
+  /** SQLite in WebAssembly: the parts that the tests use. */
   interface Sqlite {
     readonly exec: (
       sql: string,

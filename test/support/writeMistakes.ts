@@ -18,7 +18,7 @@ export function exampleText(machine: string, file: string): string {
     : JSON.stringify(readExample(machine, kind as 'log'), null, 2)
 }
 
-/** The files of one mistake's set, by name: the good example's, one of them with the mistake. */
+/** The files of one mistake's set, by name: those of the good example, one of them with the mistake. */
 export function mistakeFiles({ name, base, files, edit }: Mistake): ReadonlyMap<string, string> {
   return new Map(
     files.map((file) => {

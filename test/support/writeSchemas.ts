@@ -1,4 +1,5 @@
-// Writes the JSON Schemas of the six documents and of the results, and docs/fields.md: `npm run generate`. A test says when they are behind.
+// Writes the JSON Schemas of the six documents and of the results, and docs/fields.md: `npm run generate`. A test fails
+// if they are out of date.
 
 import { mkdir, writeFile } from 'node:fs/promises'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'

@@ -44,7 +44,7 @@ const NONSENSE: readonly unknown[] = [
   12n,
 ]
 
-/** Throws a TypeError or RangeError with a short message that names something. */
+/** Throws a TypeError or RangeError with a short message that names the argument. */
 function misuse(call: () => unknown): void {
   let thrown: unknown
   try {
@@ -270,7 +270,7 @@ describe('a verdict', () => {
   it('narrows: what fits has its setting', () => {
     const fit = checkWrench(clickWrench(10, 100), limits('39', '49'), BY_2017)
     if (fit.verdict !== 'fits') throw new Error(fit.verdict)
-    // no question mark: this line does not compile where the union does not narrow
+    // no question mark: this line compiles only if the union narrows
     expect(fit.setting.setting).toEqual({ value: 44, unit: 'N.m' })
   })
 })

@@ -9,7 +9,7 @@ import { cases, law } from '../support/law.js'
 import { torque } from './wrenches.js'
 
 /*
- * A second judge that shares no code with the first: every torque in whole units of 10^-22 N·m, every mark tried.
+ * A second implementation without shared code: every torque in whole units of 10^-22 N·m, and every mark is tried.
  * Factors typed from the statutory definitions (1 lbf·ft = 1.3558179483314004 N·m exactly, and so on).
  */
 const SCALE = 22
@@ -39,7 +39,7 @@ interface Judged {
   readonly inside: boolean
 }
 
-/** Tries every mark of every scale; `undefined` where none is inside the band and the range. */
+/** Tries every mark of every scale; `undefined` if none is inside the band and the range. */
 function trySettings(
   wrench: TorqueWrench,
   low: bigint,
@@ -269,7 +269,7 @@ describe('checkWrench: laws', () => {
           expect(inSmall).toEqual({ ...inLarge, inOwnUnit: inSmall.inOwnUnit })
           continue
         }
-        // Both scales have a mark in the band, and each sheet stays on the scale of its own unit.
+        // Both scales have a mark in the band, and for each sheet the scale in its unit is used.
         expect(inSmall.inOwnUnit || inLarge.inOwnUnit).toBe(true)
         expect(inSmall.set !== undefined && inLarge.set !== undefined).toBe(true)
       }

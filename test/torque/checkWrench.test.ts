@@ -73,7 +73,7 @@ describe('checkWrench: which mark', () => {
   })
 
   it('never leaves the band for a nearer mark', () => {
-    // 41 is nearer to 40.9 than 40, but only 40 lies inside 39.5 to 40.95
+    // 41 is nearer to 40.9 than 40, but only 40 is inside 39.5 to 40.95
     expect(told(clickWrench(10, 100), nominalWith('40.9', '1.4', '0.05'))[1]).toBe(40)
   })
 
@@ -140,7 +140,7 @@ describe('checkWrench: which mark', () => {
     expect(set(nominalWith('77.3', '2', '2'))).toEqual({ value: 77, unit: 'N.m' })
     expect(set(nominalWith('77.3', '0.1', '0.1'))).toEqual({ value: 57, unit: 'lbf.ft' })
     expect(set(limits('56', '57.6', 'lbf.ft'))).toEqual({ value: 57, unit: 'lbf.ft' })
-    // a bare nominal has no band: the nearest mark of all
+    // a nominal without a tolerance has no band: the nearest mark of all scales
     expect(set(nominal('77.3'))).toEqual({ value: 57, unit: 'lbf.ft' })
   })
 

@@ -72,7 +72,8 @@ describe('chooseWrenches', () => {
       ['middle', ['torque/above-highest-mark']],
       ['small', ['torque/above-highest-mark']],
     ])
-    // by hand: 2 and 3 N·m go together in 1 to 5, 300 alone in 100 to 500; the narrowest bands are 0.4 and 20 wide
+    // by hand: one wrench of 1 to 5 covers 2 and 3 N·m, one of 100 to 500 covers 300; the narrowest bands are 0.4 and
+    // 20 wide
     const newtonMetres = (value: number) => ({ value, unit: 'N.m' })
     expect(toBuy).toEqual([
       {
@@ -122,7 +123,8 @@ describe('chooseWrenches', () => {
     expect(ask(nominal('20.1', 'lbf.ft'))).toEqual([[5, 25, 'lbf.ft']])
     expect(ask(nominal('95', 'lbf.in'))).toEqual([[20, 100, 'lbf.in']])
     expect(ask(nominal('3.5', 'kgf.m'))).toEqual([[1, 5, 'kgf.m']])
-    // 12 N·m is 8.9 lbf·ft, below the wrench for 30 lbf·ft; 15 N·m is 11.1. The highest torque of a wrench names its unit
+    // 12 N·m is 8.9 lbf·ft, below the wrench for 30 lbf·ft; 15 N·m is 11.1. The highest torque of a wrench decides its
+    // unit
     expect(ask(nominal('12'), nominal('30', 'lbf.ft'))).toEqual([
       [4, 20, 'N.m'],
       [10, 50, 'lbf.ft'],
@@ -151,7 +153,7 @@ describe('chooseWrenches', () => {
     expect(reach('drive adaptor')).toEqual([['middle', 'step']])
     expect(reach('crowfoot')).toEqual([])
     expect(reach('straight extension')).toEqual([])
-    // with the right square in the box the adaptor is not needed
+    // with the right square drive in the toolbox, the adaptor is not needed
     const direct = clickWrench(20, 100, 1, { drive: '3/8 in' })
     expect(
       chooseWrenches({ middle, direct }, tasks, { ...BY_2017, adaptors: { step: adaptor('drive adaptor') } })

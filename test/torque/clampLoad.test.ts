@@ -30,7 +30,7 @@ describe('calculateProofLoad', () => {
 
   it.each(rows)('$thread $propertyClass: $printed N within 0.7 % (ISO 898-1, R2)', (row) => {
     const proof = calculateProofLoad(bolt(row.thread), row.propertyClass)
-    // the table is made from rounded areas and proof ratios, and printed with three digits
+    // the table was calculated from rounded areas and proof ratios, and printed with three digits
     if (proof.verdict !== 'load') throw new Error('no load')
     expect(Math.abs(proof.load.value / row.printed - 1)).toBeLessThan(0.007)
   })

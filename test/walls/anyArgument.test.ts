@@ -5,8 +5,8 @@ import * as card from '../../src/v1/card.js'
 import { type Call, captureCalls } from '../support/captureCalls.js'
 import { docExamples } from '../support/docExamples.js'
 
-// Every public function, called as its documentation shows, with one argument or one key of an argument spoiled. It may
-// answer or throw, but what it throws must be its own error, which names the place, and never the engine's.
+// Every public function, called as its documentation shows, with one argument, or one key of an argument, made invalid.
+// It may return or throw, but it must throw its own error that names the place, never an error of the engine.
 
 const ring: Record<string, unknown> = {}
 ring['ring'] = ring
@@ -40,7 +40,7 @@ const HOSTILE = {
   'a nest': nest,
 } as const
 
-/** What the engine says where a program walks into a value that is not what it takes it for. */
+/** Messages of the engine when a program uses a value of the wrong type. */
 const ENGINE =
   /^(Cannot |Class |Do not know|Converting |Invalid (array|string|time|typed)|Maximum call|Object prototype|Reduce of)|is not (a function|defined|iterable|a constructor|extensible)|undefined is|not iterable|Symbol value|BigInt/
 

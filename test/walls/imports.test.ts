@@ -45,7 +45,7 @@ const roomOf = (file: string): string => (file.includes('/') ? (file.split('/')[
 const target = ({ from, to }: Import): string | undefined =>
   to.startsWith('.') ? relative(SRC, join(SRC, dirname(from), to)).replace(/\.js$/, '.ts') : undefined
 
-/** Low to high; rooms of one level stand side by side and do not import each other. */
+/** From low to high; rooms on the same level do not import each other. */
 const LEVELS: readonly (readonly string[])[] = [
   ['base'],
   ['calendar', 'quantity'],
@@ -62,7 +62,7 @@ const LEVELS: readonly (readonly string[])[] = [
   ['v1', 'cli'],
   ['index.ts'],
 ]
-/** What other rooms may enter by: a room's index; a language and the unit codes are entries of their own. */
+/** The files that other rooms may import: the index of a room; a language and the unit codes are separate entries. */
 const DOORS = /^([a-z0-9]+|message\/[a-z]{2}|quantity\/unitCodes)\/index\.ts$/
 const levelOf = (room: string): number => LEVELS.findIndex((level) => level.includes(room))
 

@@ -6,7 +6,7 @@ import { publicFunctions } from '../support/publicFunctions.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
-/** Folders of `test/` that are no room of `src/`, each with its reason. */
+/** Folders of `test/` that are not a room of `src/`, each with its reason. */
 const NO_ROOM: Readonly<Record<string, string>> = {
   bench: 'how fast, not how right',
   browser: 'cards laid out in a browser: several rooms at once',
@@ -54,7 +54,7 @@ it('each public function has a test file of its name, or a test that uses it', a
   expect(untested.sort()).toEqual(Object.keys(NO_CALL).sort())
 })
 
-/** The names that a test file's code uses, an import alone not counted. */
+/** The names that the code of a test file uses; an import alone does not count. */
 function namesUsed(file: string): ReadonlySet<string> {
   const text = readFileSync(join(ROOT, 'test', file), 'utf8')
   const found = new Set<string>()

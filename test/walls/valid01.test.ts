@@ -38,7 +38,7 @@ function compareBase(base: string) {
   }
 }
 
-/** Every file of the baseline but the table, in the order of their names. */
+/** Every file of the baseline except the table, in the order of their names. */
 function hashBaseline(): string {
   const hash = createHash('sha256')
   const files = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' }).map((file) =>

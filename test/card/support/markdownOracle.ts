@@ -1,4 +1,4 @@
-// The card's Markdown by a general-purpose library: what ours is compared with.
+// The card's Markdown from a general-purpose library, to compare ours with.
 import type { ListItem, Paragraph, PhrasingContent, Root, RootContent, TableCell } from 'mdast'
 import { gfmToMarkdown } from 'mdast-util-gfm'
 import { toMarkdown } from 'mdast-util-to-markdown'
@@ -151,7 +151,7 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
   }
 }
 
-/** What the card's Markdown means, as a tree. */
+/** The meaning of the card's Markdown as a tree. */
 export function cardTree(card: CardModel): Root {
   const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...renderLine(value)]))
   const [known, ...others] = card.variant.lines

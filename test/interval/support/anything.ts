@@ -1,4 +1,6 @@
-/** What is neither text nor number, and how a message shows it: some of it throws where it is made into a text. */
+/**
+ * Values that are neither text nor numbers, and how a message shows them; some throw when they are converted to text.
+ */
 export const ANYTHING: readonly (readonly [unknown, string])[] = [
   [null, 'null'],
   [true, 'true'],

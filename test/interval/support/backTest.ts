@@ -5,7 +5,7 @@ import { addDays } from '../../support/addDays.js'
 import { log } from './machine.js'
 import { seeded } from './randomRows.js'
 
-/** A history up to today, and the day on which the due point is truly reached. */
+/** A history up to today, and the day on which the due point is really reached. */
 interface History {
   readonly machine: MachineLog
   readonly today: string
@@ -22,7 +22,7 @@ function normal(random: Random): number {
 
 const tenth = (hours: number): number => Math.round(hours * 10) / 10
 
-/** Steady use; each reading strays from the line by itself (a week of use, as when readings are written down late). */
+/** Steady use; each reading differs from the line independently (by up to a week of use, as if written down late). */
 function steadyLine(random: Random, count: number): History {
   for (;;) {
     const rate = 0.5 + 3 * random()
@@ -48,9 +48,9 @@ function steadyLine(random: Random, count: number): History {
 
 type Daily = (day: number, random: Random) => number
 
-/** Every day's use is drawn anew: three days in ten the machine is not used, else a varying day. */
+/** Each day's use is random: on three days in ten the machine is not used, on the others use varies. */
 const dayToDay: Daily = (_, random) => (random() < 0.3 ? 0 : -2 * Math.log(1 - random()))
-/** Not used for ninety days about the middle of the history, without a pause in the log. */
+/** Not used for ninety days near the middle of the history, without a pause in the log. */
 const withPause =
   (from: number): Daily =>
   (day, random) =>
@@ -58,7 +58,7 @@ const withPause =
 /** Three times the use in every second quarter. */
 const withBursts: Daily = (day, random) => dayToDay(day, random) * (Math.floor(day / 91) % 2 === 0 ? 1 : 3)
 
-/** A machine used by days, read every one to three weeks; a swapped meter counts `fast` times as fast from then on. */
+/** A machine with daily use, read every one to three weeks; after a swap the meter counts `fast` times as fast. */
 function dailyUse(random: Random, count: number, use: Daily, swapFast?: number): History {
   const readings: (readonly [string, number])[] = []
   const events: NonNullable<MachineLog['events']>[number][] = []
@@ -110,13 +110,13 @@ export interface BackTestRow {
   readonly generator: string
   readonly scatter: ForecastOptions['scatter']
   readonly histories: number
-  /** Share of histories whose true day lies between early and late. */
+  /** Share of histories whose true day is between early and late. */
   readonly covered: number
-  /** Median of the likely day's error, in days; above 0: too late. */
+  /** Median error of the likely day, in days; above 0: too late. */
   readonly medianError: number
 }
 
-/** Forecasts so many seeded histories and counts how often the truth lies in the band. */
+/** Forecasts this number of seeded histories and counts how often the true day is in the band. */
 export function backTest(
   generator: string,
   scatter: ForecastOptions['scatter'],

@@ -19,8 +19,8 @@ export function seeded(seed: number): () => number {
 }
 
 /**
- * Rows that crowd the boundaries: month ends, whole, odd and half thousandths, uses that hit a limit exactly or miss it by the
- * least count, meters that are missing, unread, stale, fallen or jumped, and events before and after the last service.
+ * Rows near the boundaries: month ends; whole, odd and half thousandths; use that reaches a limit exactly or misses it
+ * by one count; meters that are missing, unread, stale, or that fall or jump; events before and after the last service.
  */
 export function randomRow(random: () => number, index: number): DueRow {
   const pick = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T
@@ -89,7 +89,9 @@ export function randomRow(random: () => number, index: number): DueRow {
   return row
 }
 
-/** The same machine as a log with its last service and one later reading, and the same interval as a sheet states it. */
+/**
+ * The same machine as a log with its last service and one later reading, and the same interval as a sheet states it.
+ */
 export function questionOf(row: DueRow): IntervalFacts {
   const unit = row.distanceUnit ?? 'km'
   const machine = log({

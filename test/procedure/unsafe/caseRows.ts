@@ -1,7 +1,7 @@
 import type { Step } from '../../../src/v1/spec.js'
 import { again, drop, move, placeOf, type Row } from './edits.js'
 
-// On its wheels, to a level hole, checked again after a run.
+// On its wheels, filled to a level hole, checked again after a run.
 export const REAR: readonly Row[] = [
   [
     'never run: the second look sees nothing new',
@@ -76,7 +76,7 @@ export const HUB: readonly Row[] = [
   ['a wheel turns below the jack alone', drop('stands-front-beam'), 'jack-as-support'],
 ]
 
-// A cover with liquid gasket, raised for the cover and level on its wheels for the oil.
+// A cover with liquid gasket; the machine is raised for the cover, and level on its wheels for the oil.
 export const TAIL: readonly Row[] = [
   [
     'the cover comes off before the fill plug is known to open',
@@ -109,7 +109,7 @@ export const TAIL: readonly Row[] = [
   ],
 ]
 
-// A level plug of its own, and oil that is sucked out.
+// A separate level plug, and oil that is sucked out.
 export const TRANSFER: readonly Row[] = [
   ['the level plug stays in: the level cannot show', drop('transfer-take-out-level'), 'opening-closed'],
   ['the level plug is left loose', drop('transfer-tighten-level'), 'part-not-tightened'],

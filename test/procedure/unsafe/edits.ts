@@ -7,14 +7,14 @@ export interface UnsafeSequence {
   readonly sheet: SpecSheet
   readonly good: ProcedureDocument
   readonly bad: ProcedureDocument
-  /** Where they must come; anywhere if absent. */
+  /** The step at which they must be reported; absent: any step. */
   readonly at?: number
   readonly codes: readonly (keyof ProcedureCodes)[]
 }
 
 export type Edit = (steps: readonly Step[]) => readonly Step[]
 
-/** The place of a step by its id: an edit that names no step would be no edit. */
+/** The index of a step by its id; throws if there is none, since the edit would do nothing. */
 export function placeOf(steps: readonly Step[], id: string): number {
   const place = steps.findIndex((step) => step.id === id)
   if (place === -1) throw new Error(`no step ${id}`)
@@ -78,10 +78,10 @@ export function on(
 
 export const CHOCK_FRONT: Step = { id: 'chock-front', do: 'chock the wheels', on: '/machine/axles/front' }
 
-/** `id+id+id`: the steps, of which the last one is unsafe; then the codes that must come at it. */
+/** `id+id+id`: the steps, the last of which is unsafe; then the codes that it must get. */
 export type ListRow = readonly [steps: string, ...codes: readonly string[]]
 
-/** Whole short lists of steps out of a longer procedure. */
+/** Complete short lists of steps from a longer procedure. */
 export function shortLists(
   sheet: SpecSheet,
   source: ProcedureDocument,

@@ -2,7 +2,7 @@ import type { Condition, Gearcase, ProcedureDocument, Step } from '../../../src/
 import { build, makeCase, makeSheet, threeAxleSheet, varietySheet } from '../sheets.js'
 import { CHOCK_FRONT, shortLists, type UnsafeSequence } from './edits.js'
 
-// Short lists on machines that are met less often.
+// Short lists on less common machines.
 
 /** Under water: `warm`, `park` and `run` would turn water and sand through the gears. */
 const drowned: ProcedureDocument = { ...build(varietySheet, ['rear-change']), events: ['submersion'] }
@@ -16,7 +16,7 @@ const rolledSheet = makeSheet({
 })
 const rolled = build(rolledSheet, ['change'])
 
-/** The plate under the raised case goes back before the run. */
+/** The plate under the raised case is refitted before the run. */
 const plated = makeSheet({ box: makeCase('box', { access: 'front', shield: true }) })
 const platedSheet = {
   ...plated,
@@ -28,7 +28,7 @@ const platedSheet = {
   ),
 }
 
-/** The manual puts the additive in after the oil. */
+/** The manual adds the additive after the oil. */
 const oilFirst = ((): Gearcase => {
   const box = makeCase('box', { additive: 'always' })
   const { oilSpace } = box

@@ -39,7 +39,7 @@ const TILTED: CaseOptions = { access: 'front', method: 'dipstick', attitude: 'le
 const RAISE = { do: 'raise the machine', on: '/machine/supports/rear-beam' } as const
 const STANDS = { do: 'set on stands', on: '/machine/supports/front-beam', id: 'stands' } as const
 
-/** A case on the ground, then one on ramps whose dipstick is read back on flat ground. */
+/** A gearcase on the ground, then one on ramps whose dipstick is read on flat ground. */
 export const rampsSheet = rampSheet({ yard: { shield: true }, front: TILTED })
 const ROWS: readonly Row[] = [
   ['driven onto ramps with a plug loose', move('front-crack-fill', 'ramps-front'), 'part-not-tightened'],

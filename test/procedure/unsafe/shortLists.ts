@@ -2,10 +2,10 @@ import type { SpecSheet } from '../../../src/v1/spec.js'
 import { build, makeCase, makeSheet, SEALANT } from '../sheets.js'
 import { CHOCK_FRONT, type ListRow, shortLists } from './edits.js'
 
-// Whole short lists: someone walks up to the machine and begins with the last step of the list. The codes are those
-// that must come at that step.
+// Complete short lists: a person comes to the machine and starts with the last step of the list. The codes are those
+// that this step must get.
 
-/** What nobody has done for a machine that was just driven in. */
+/** Steps that are missing when the machine has just arrived. */
 const UNSAFE = [
   ...['manual-not-read', 'protection-not-worn', 'machine-not-on-level-ground', 'engine-running'],
   ...['wheels-not-chocked', 'machine-not-secured'],
@@ -56,7 +56,7 @@ const sheet: SpecSheet = {
 const good = build(sheet, ['change'])
 
 const LISTS: readonly ListRow[] = [
-  // Hands at a machine that may roll, start or drop.
+  // Work at a machine that may roll, start or drop.
   ...[
     ...['raise-front-beam', 'remove-pan-guard', 'refit-pan-guard', 'front-clean-fill', 'front-crack-fill'],
     ...['front-nip-fill', 'front-pan-drain', 'front-take-out-fill', 'front-breather', 'front-fit-drain'],
@@ -74,7 +74,7 @@ const LISTS: readonly ListRow[] = [
     ...['sump-filter-off-spin-on', 'sump-fit-filter-spin-on', 'sump-tighten-filter-spin-on'],
     'front-sample-drain',
   ].map((id): readonly [string, string] => [`raise-front-beam+${id}`, 'jack-as-support']),
-  // Oil for the laboratory that shows nothing: cold, or what is left when the stream has ended; none at all.
+  // Oil samples that are useless: cold, or taken after the stream has ended; and no sample at all.
   ['front-sample-drain', 'no-pan', 'drain-not-out', 'oil-not-warm'],
   ['front-take-out-drain+front-drain-drain+front-sample-drain', 'sample-too-late'],
   ['front-take-out-drain+front-drain-drain', 'sample-not-taken'],
@@ -83,7 +83,7 @@ const LISTS: readonly ListRow[] = [
   ['stands-front-beam', 'machine-not-raised'],
   ['hub-left-turn-fill', 'wheel-not-clear'],
   ['hub-left-take-out-fill+hub-left-turn-fill', 'wheel-turned-with-plug-out'],
-  // Driving and running: on stands, over chocks, unguarded, with the PTO on, with a plug open, without oil.
+  // Driving and running: on stands, over chocks, without a guard, with the PTO on, with a plug open, without oil.
   ...['warm', 'run'].flatMap((id): readonly (readonly [string, string])[] => [
     [`raise-front-beam+stands-front-beam+${id}`, 'run-on-stands'],
     [`chock-front+${id}`, 'chocks-or-pan-in-place'],
@@ -190,14 +190,14 @@ const LISTS: readonly ListRow[] = [
   ['tail-pour-fill+tail-level-fill+run+tail-fit-fill', 'level-not-rechecked'],
   ['tail-pour-fill+run+tail-level-fill+tail-fit-fill', 'oil-not-topped-up'],
   ['settle', 'engine-running'],
-  // What a drive undoes.
+  // States that driving changes back.
   ['park+warm+front-crack-fill', 'machine-not-on-level-ground'],
   ['secure-0+warm+front-crack-fill', 'machine-not-secured'],
   ['hub-left-turn-fill+warm+hub-left-drain-fill', 'wrong-wheel-mark'],
   ['stop+settle+warm+tail-level-fill', 'oil-not-settled'],
   ['tail-clean-lid+run+tail-take-off-lid', 'area-not-cleaned'],
   ['sump-clean-spin-on+run+sump-filter-off-spin-on', 'area-not-cleaned'],
-  // What a second opening undoes, and a second lift.
+  // States that a second opening or a second lift changes back.
   ['raise-front-beam+stands-front-beam+lower+raise-front-beam+front-crack-fill', 'jack-as-support'],
   [
     'tail-take-off-lid+tail-old-seal-lid+tail-wipe-face-lid+tail-sealant-lid+tail-take-off-lid+tail-fit-cover-lid',
@@ -207,7 +207,7 @@ const LISTS: readonly ListRow[] = [
     'sump-filter-off-neck+sump-look-at-filter-neck+sump-clean-filter-neck+sump-wipe-face-neck+sump-look-at-seal-neck+sump-fit-filter-neck+sump-filter-off-neck+sump-fit-filter-neck',
     ...['filter-not-inspected', 'filter-not-cleaned', 'face-not-wiped', 'seal-not-renewed'],
   ],
-  // Last looks.
+  // Last checks.
   ['front-wipe+front-crack-fill+front-leaks', 'gearcase-not-wiped'],
   ['front-crack-fill+front-wipe+front-tighten-fill+front-leaks', 'gearcase-not-wiped'],
   ['front-take-out-drain+front-leaks', 'part-not-tightened', 'gearcase-not-wiped'],

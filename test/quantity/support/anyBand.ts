@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import type { PrintedBand, Unit } from '../../../src/v1/quantity.js'
 
-/** A printed figure above zero, of up to `whole` digits before the point and `decimals` behind it. */
+/** A printed figure above zero, of up to `whole` digits before the point and `decimals` after it. */
 export const anyFigure = (whole = 5, decimals = 3): fc.Arbitrary<string> =>
   fc
     .tuple(fc.integer({ min: 0, max: whole }), fc.integer({ min: 0, max: decimals }), fc.nat(999_999_999))

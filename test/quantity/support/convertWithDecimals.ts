@@ -9,15 +9,15 @@ type Measures = Table[0]
 type Wrapper = Table[1]
 
 /**
- * Enough digits for the exact value of any double, any step and a fraction of a degree, so that the one division
- * at the end is the only rounding and exact ties stay exact.
+ * Enough digits for the exact value of any double, any step and a fraction of a degree, so that only the division at
+ * the end rounds, and exact ties stay exact.
  */
 const PRECISION = 1200
 
 let convertDecimal: ReturnType<typeof makeConverter> | undefined
 
 /**
- * A third judge: the same table in convert-units with decimals of 1,200 digits, by decimal.js.
+ * A third calculation: the same table in convert-units with decimals of 1,200 digits from decimal.js.
  */
 export function convertWithDecimals(value: number, from: Unit, to: Unit): number {
   convertDecimal ??= makeConverter()
@@ -53,7 +53,7 @@ function makeMeasures(): Measures {
   return measures
 }
 
-/** All factors of a measure as whole numbers of one anchor, so that there is one division and it comes last. */
+/** All factors of a measure as whole numbers of one anchor, so that there is only one division, at the end. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
   const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit]))
   const scale = commonDenominator(factors)
@@ -67,7 +67,7 @@ function linearMeasure(units: readonly Unit[]): Measures[string] {
   return { systems: { one: Object.fromEntries(rows) } }
 }
 
-/** A system for each unit, and between any two (value × n + c) / d, since anchor and shift would round twice. */
+/** A system for each unit, and (value × n + c) / d between any two, since anchor and shift would round twice. */
 function temperatureMeasure(units: readonly Unit[]): Measures[string] {
   const systems: Record<string, object> = {}
   const anchors: Record<string, Record<string, object>> = {}

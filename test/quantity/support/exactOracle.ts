@@ -2,7 +2,7 @@ import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import type { Unit } from '../../../src/v1/quantity.js'
 
 /**
- * A second calculation of every unit, from the statutory seeds alone and in whole fractions: 25.4 mm to the inch,
+ * A second calculation of every unit, only from the statutory definitions, in whole fractions: 25.4 mm to the inch,
  * 0.45359237 kg to the pound, 9.80665 m/s² of standard gravity, 231 in³ and 4.54609 L to the gallons (each read in
  * GNU units 3.15 and UCUM 2.2). It shares no code with `src`.
  */
@@ -84,7 +84,7 @@ const IN_SI: { readonly [U in Unit]: Fraction } = {
   'kg/m3': whole(1n),
 }
 
-/** Where the scale begins, in degrees of the unit below the kelvin's zero. */
+/** The zero of the scale, in degrees of the unit above absolute zero. */
 const ZERO: { readonly [U in Unit]?: Fraction } = { degC: [27315n, 100n], degF: [45967n, 100n] }
 
 export function exactResult(value: Fraction, from: Unit, to: Unit): Fraction {
@@ -133,7 +133,7 @@ const distance = ([a, b]: Fraction, [c, d]: Fraction): Fraction => {
 }
 const less = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d < c * b
 
-/** Whether no double lies nearer to the exact value, and on a tie the last bit is even. */
+/** Whether no double is nearer to the exact value, and on a tie the last bit is even. */
 export function isNearest(result: number, exact: Fraction): boolean {
   const size: Fraction = [exact[0] < 0n ? -exact[0] : exact[0], exact[1]]
   if (result === 0) return exact[0] === 0n
@@ -150,7 +150,7 @@ export function isNearest(result: number, exact: Fraction): boolean {
   return true
 }
 
-/** Whether the exact value lies half way between a double and one of its neighbours. */
+/** Whether the exact value is halfway between a double and one of its neighbours. */
 export function isTie(result: number, exact: Fraction): boolean {
   const [n, d] = exact
   return [1n, -1n].some((step) => {
@@ -160,7 +160,10 @@ export function isTie(result: number, exact: Fraction): boolean {
   })
 }
 
-/** Whether a double of full precision holds the exact value: not above the largest, not below the smallest normal. */
+/**
+ * Whether a double of full precision can represent the exact value: not above the largest, not below the smallest
+ * normal.
+ */
 export function isNormal([n, d]: Fraction): boolean {
   const size = n < 0n ? -n : n
   return n === 0n || (size <= (2n ** 1024n - 2n ** 970n) * d && size * 2n ** 1022n >= d)

@@ -2,7 +2,7 @@ import Qty from 'js-quantities'
 import { unit as mathUnit } from 'mathjs'
 import unitmath from 'unitmath'
 
-/** What a general-purpose unit library makes of a text: its value in base units, or `refused`. */
+/** The reading of a text by a general-purpose unit library: its value in base units, or `refused`. */
 export interface OtherReadings {
   readonly mathjs: string
   readonly jsQuantities: string
@@ -24,7 +24,7 @@ function tried(read: () => string): string {
   try {
     return read().replaceAll('|', '\\|')
   } catch (error) {
-    // a method that is not there is our mistake and no refusal
+    // a missing method is our mistake, not a refusal
     if (error instanceof Error && / is not a function$/.test(error.message)) throw error
     return 'refused'
   }

@@ -11,10 +11,10 @@ import { unit as mathUnit } from 'mathjs'
 import { convertFigure } from '../../../src/quantity/convertFigure.js'
 import type { Unit } from '../../../src/v1/quantity.js'
 
-/** Names of our units in the tables of general-purpose libraries, as far as they have them. */
+/** Names of our units in the tables of general-purpose libraries, if they have them. */
 interface Names {
   readonly unit: Unit
-  /** The unit of ours, and of theirs, that the size is stated in. */
+  /** Our unit, and theirs, in which the size is stated. */
   readonly per: Unit
   readonly convertUnits?: readonly [from: string, to: string]
   readonly mathjs?: readonly [from: string, to: string]
@@ -74,13 +74,16 @@ export interface TableError {
   readonly unit: Unit
   readonly per: Unit
   readonly exact: string
-  /** Relative error of each table, or null where it has no such unit. */
+  /** Relative error of each table, or null if it lacks the unit. */
   readonly convertUnits: number | null
   readonly mathjs: number | null
   readonly jsQuantities: number | null
 }
 
-/** How far each library's own table is from the exact factor. Below 1e-15 it is the doubles and not the table. */
+/**
+ * The difference of each library's table from the exact factor. Below 1e-15 it comes from the doubles, not from the
+ * table.
+ */
 export function otherTables(): TableError[] {
   const convertUnits = configureMeasurements<string, string, string>({
     force,

@@ -17,7 +17,7 @@ const table = (head: readonly string[], rows: readonly (readonly (string | numbe
 const code = (text: string | undefined): string =>
   text === undefined ? '–' : `\`${text.replaceAll('|', '\\|')}\``
 
-/** `docs/units.md`: the whole unit table, and how far other tables are from it. */
+/** `docs/units.md`: the whole unit table, and the differences of other tables. */
 export function unitsPage(): string {
   const measures = Object.entries(UNITS_BY_MEASURE).map(([measure, units]) => {
     const anchor = units.find((unit) => UNIT_FACTORS[unit] === '1' && !TEMPERATURE_SHIFTS[unit]) ?? units[0]
@@ -87,7 +87,7 @@ function error(value: number | null): string {
   return value < 2e-15 ? 'exact' : value.toExponential(1)
 }
 
-/** `docs/reading.md`: every text of the table, how it is read here, and what other libraries make of it. */
+/** `docs/reading.md`: every text of the table, with our reading and those of other libraries. */
 export function readingPage(): string {
   const rows = UNIT_TEXTS.map(({ text, options }) => {
     const other = otherReadings(text)
@@ -127,7 +127,7 @@ export function readingPage(): string {
   ].join('\n')
 }
 
-/** A text so that every kind of space in it differs in print. */
+/** A text in which every kind of space is visible. */
 function visible(text: string): string {
   const named = text.replace(
     /[\t\u00a0\u2009\u202f\u3000]/g,

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { applyPatch, type PatchOperation } from '../../../src/base/applyPatch.js'
 import type { RecordEntry, ServiceRecord } from '../../../src/v1/spec.js'
 
-/** A record of examples/tind-4 with a mistake, and what puts it right. */
+/** A record of examples/tind-4 with a mistake, and its correction. */
 export interface Corrected {
   readonly name: string
   readonly counts: boolean

@@ -19,7 +19,7 @@ export interface ReadDocument {
   readonly document: { readonly kind: Kind; readonly id: string }
 }
 
-/** The folders of `examples/`. Each holds a good set. */
+/** The folders of `examples/`. Each has a good set. */
 export function goodFolders(): readonly string[] {
   return readdirSync('examples', { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
@@ -38,7 +38,7 @@ export function readFolder(folder: string): readonly ReadDocument[] {
     }))
 }
 
-/** JSON as it is; a sheet in short notation in its full form. */
+/** JSON unchanged; a sheet in short notation in its full form. */
 function readText(file: string, text: string): ReadDocument['document'] {
   if (file.endsWith('.json')) return JSON.parse(text)
   const read = parseDocument('any', parse(text))
@@ -46,7 +46,7 @@ function readText(file: string, text: string): ReadDocument['document'] {
   return read.value
 }
 
-/** A closed set of documents, sorted into the lists that the rules ask for. */
+/** A closed set of documents, sorted into the lists that the rules need. */
 export function setOf(documents: readonly ReadDocument[]): DocumentSet {
   const lists: Record<string, Named<unknown>[]> = {
     sheets: [],

@@ -20,7 +20,7 @@ import { readVectors } from './vectors.js'
 
 export const MANIFEST_FILE = 'schemas/v1/rules.json'
 
-/** The published list of rules, each precise enough to be written again in another language. */
+/** The published list of rules, each precise enough to be written in another language. */
 export function writeManifest(): string {
   const vectors = readVectors()
   const all = new Map([...allRules, waiverWithoutFinding].map((rule) => [rule.code, rule]))
@@ -81,7 +81,7 @@ function writeGrades(): readonly object[] {
 
 export const TABLE_FILE = 'docs/rules.md'
 
-/** The table of rules in the documentation, between its two marks. */
+/** The table of rules in the documentation, between its two comments. */
 export function writeTable(page: string): string {
   const { rules } = JSON.parse(writeManifest()) as { readonly rules: readonly ManifestRow[] }
   const rows = [...rules]
@@ -111,7 +111,7 @@ interface ManifestRow {
 }
 
 export interface RuleText {
-  /** Only of a rule that a shape holds: the kinds of document that it is about. */
+  /** Only for a rule that a shape checks: the kinds of document that it checks. */
   readonly about?: readonly string[]
   readonly catches: string
   readonly judges: string
@@ -122,7 +122,10 @@ export interface RuleText {
   readonly basis: string
 }
 
-/** A rule's doc comment: what it catches and why, then a paragraph each on what it judges, points at, says and rests on. */
+/**
+ * A rule's doc comment: the mistake and its effect, then paragraphs on what it judges, its place, its params, the harm
+ * and the source.
+ */
 export function readComment(code: string): RuleText {
   const isHeldByShape = shapeRuleCodes().includes(code)
   const source = readFileSync(isHeldByShape ? SHAPE_RULES_FILE : `src/rules/${code}.ts`, 'utf8')

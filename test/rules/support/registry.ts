@@ -8,7 +8,7 @@ const RULE_ROOMS: readonly string[] = [
   ...['log', 'toolbox', 'stock', 'record'],
 ]
 
-/** Runs last, after the waivers, so it is not in the list. */
+/** It runs last, after the waivers, so it is not in the list. */
 const LAST = 'spec/waiver-without-finding'
 
 /** The codes of all rules, from their files, in the order in which they run. */
@@ -21,7 +21,7 @@ export function ruleCodes(): readonly string[] {
   return [...listed.filter((code) => code !== LAST), LAST]
 }
 
-/** The codes of the rules that a shape holds, and their comments. */
+/** The codes of the rules that shapes check, and their comments. */
 export const SHAPE_RULES_FILE = 'src/spec/codes.ts'
 
 export function shapeRuleCodes(): readonly string[] {
@@ -30,7 +30,7 @@ export function shapeRuleCodes(): readonly string[] {
   return [...list.matchAll(/^ {2}'([^']+)':/gm)].map(([, code = '']) => code)
 }
 
-/** The registry: every rule but the last, each imported by the name that its code gives. */
+/** The registry: every rule except the last, each imported under a name made from its code. */
 export function writeRegistry(): string {
   const rules = ruleCodes()
     .filter((code) => code !== LAST)

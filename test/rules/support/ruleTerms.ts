@@ -1,7 +1,7 @@
-/** The worst that a mistake usually leads to, gravest first. */
+/** The worst usual effect of a mistake, most serious first. */
 export const HARMS: readonly string[] = ['injury', 'machine', 'job', 'record']
 
-/** The words that the texts of the rules use, for whoever writes the rules in another language. */
+/** The terms in the texts of the rules, for people who write the rules in another language. */
 export const RULE_TERMS: Readonly<Record<string, string>> = {
   document:
     'As its parser gives it: whole, with short notation written out and without the optional keys that are absent. Pointers (RFC 6901) lead into it. A record inside a log is judged like any other; its findings point into the log, below `/records/<place>`. A record that others correct is judged as they leave it, and a correction without its entries and shields; a finding about what a correction states points into that correction.',

@@ -7,27 +7,32 @@ import { checkDocuments } from '../../../src/v1/rules.js'
 import { type ReadDocument, readFolder, setOf } from './goodSets.js'
 
 /**
- * One bad set: a JSON Patch on a good one, which is seen as one object with the names of its files as keys, and the
- * findings that it must give, those and no others, in this order.
+ * One bad set: a JSON Patch on a good one (one object with the names of its files as keys), and the exact findings that
+ * it must give, in this order.
  */
 export interface Vector {
   readonly code: string
   readonly why: string
   /** The folder of the good set, beside the folders of the rules. */
   readonly base: string
-  /** The files of it that are in the set. */
+  /** The files of the base that are in the set. */
   readonly files: readonly string[]
   readonly today?: string
   readonly patch: readonly PatchOperation[]
   readonly expect: readonly ExpectedFinding[]
-  /** `schema`: the documents are refused by their parser, or by a JSON Schema, and `expect` is what the parser finds. */
+  /**
+   * `schema`: the documents are refused by their parser, or by a JSON Schema, and `expect` is what the parser finds.
+   */
   readonly refusedBy?: 'schema'
   /** The same set with one place changed. */
   readonly also: readonly Variation[]
 }
 
 export interface Variation {
-  /** `good`: nothing is found; `boundary`: at a limit of the rule, or where a simpler rule would judge otherwise. */
+  /**
+   * `good`: nothing is found; `boundary`: at a limit of the rule, or a case that a simpler rule would judge
+   * differently.
+   */
   readonly case: 'good' | 'boundary'
   readonly why?: string
   /** One operation, after those of `patch`. */
@@ -41,7 +46,7 @@ export interface ExpectedFinding {
   readonly file: string
   readonly path: string
   readonly params: Params
-  /** Why a rule other than the vector's own must speak. */
+  /** Why another rule than that of the vector must report a finding. */
   readonly why?: string
 }
 
@@ -55,7 +60,7 @@ export interface NamedVector {
 export function readVectors(): readonly NamedVector[] {
   return (
     readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
-      // A file right in the folder holds texts of the short notation.
+      // A file directly in the folder has texts in short notation.
       .filter((file) => /[\\/].*\.json$/.test(file) && !file.startsWith('bases'))
       .sort()
       .map((file) => ({ file, vector: JSON.parse(readFileSync(`${FOLDER}/${file}`, 'utf8')) }))
@@ -87,12 +92,12 @@ export function runVector(vector: Vector): readonly Finding[] {
   return checkDocuments(setOf(documents), today === undefined ? {} : { today })
 }
 
-/** The vector that one of its variations is by itself. */
+/** A variation as a separate vector. */
 export function varied(vector: Vector, { change, expect }: Variation): Vector {
   return { ...vector, patch: [...vector.patch, change], expect }
 }
 
-/** What a vector's `expect` compares of a finding. */
+/** The parts of a finding that a vector's `expect` compares. */
 export function summarise({ code, severity, path, document, params }: Finding): ExpectedFinding {
   return { code, severity, file: document.name ?? '', path, params }
 }

@@ -1,5 +1,5 @@
 // Writes the manifest of rules and the table in docs/rules.md: `npm run generate`.
-// A test says when it is behind the rules or the vectors.
+// A test fails if it is out of date.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { MANIFEST_FILE, TABLE_FILE, writeManifest, writeTable } from './manifest.js'
 

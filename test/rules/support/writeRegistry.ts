@@ -1,4 +1,4 @@
-// Writes src/rules/allRules.ts from the files of the rules: `npm run generate`. A test finds it out of date.
+// Writes src/rules/allRules.ts from the files of the rules: `npm run generate`. A test fails if it is out of date.
 import { writeFileSync } from 'node:fs'
 import { REGISTRY_FILE, writeRegistry } from './registry.js'
 

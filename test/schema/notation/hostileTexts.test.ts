@@ -36,7 +36,7 @@ describe('hostile texts are findings, one each', () => {
   test('300 characters are read, 301 are not', () => {
     const place = (length: number) => readNotation('place', 'x'.repeat(length)).ok
     expect([place(300), place(301)]).toEqual([true, false])
-    // Characters count as people see them, as JSON Schema has it.
+    // Characters are counted as in JSON Schema: a pair of surrogates is one.
     expect(readNotation('place', '🛢'.repeat(300)).ok).toBe(true)
   })
 })
@@ -120,6 +120,6 @@ test('the work of patterns and reader does not explode on long texts that almost
       readNotation(notation, long.slice(0, 300))
     }
   }
-  // 1,300 texts; a pattern that hangs takes minutes for one.
+  // 1,300 texts; with backtracking, a single text would take minutes.
   expect(performance.now() - started).toBeLessThan(60_000)
 })

@@ -6,7 +6,7 @@ import { readNotationVectors } from './support/notationVectors.js'
 
 const { good, bad } = readNotationVectors()
 
-/** As a schema reader judges a text, without our reader. */
+/** The verdict of a schema reader on a text, without our reader. */
 const judges = new Map(
   NOTATION_NAMES.map((name) => {
     const [pattern, outside] = [new RegExp(patternOf(name), 'u'), new RegExp(outsideOf(name), 'u')]

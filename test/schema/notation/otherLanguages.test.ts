@@ -58,7 +58,7 @@ describe('the list of texts is judged alike', () => {
   })
 })
 
-/** Gives schemas and texts to a program of another language; it answers with a list of true and false. */
+/** Passes schemas and texts to a program in another language, which returns a list of true and false. */
 function judgeElsewhere(
   ctx: { readonly skip: () => void },
   tool: string,

@@ -192,7 +192,7 @@ describe.each(kinds)('%s', (kind) => {
 
   test.each(documents)('%s is the same after short notation', (_file, document) => {
     expectSame(kind, document)
-    // What is in full form is read as it is.
+    // Parts in full form are read unchanged.
     expect(parseDocument(kind, document)).toEqual({ ok: true, value: document, findings: [] })
   })
 

@@ -53,7 +53,7 @@ test('what the type allows is read', () => {
 test('every full sheet is one, and what reading refuses is not', () => {
   const full = (sheet: SpecSheet): SpecSheetInput => sheet
   expect(full).toBeInstanceOf(Function)
-  // @ts-expect-error: the machine must be there
+  // @ts-expect-error: the machine is required
   const noMachine: SpecSheetInput = { kind: 'spec-sheet', version: '1.0', id: 'a', revision: '1' }
   // @ts-expect-error: a gearcase is never one text
   const text: SpecSheetInput = { ...input, gearcases: { rear: 'gearbox' } }

@@ -22,7 +22,7 @@ export interface SchemaNode {
 
 export interface DescribedSchema {
   readonly schema: SchemaNode
-  /** The interface or type that each object and union of the schema was described by. */
+  /** The interface or type whose comments describe each object and union of the schema. */
   readonly names: ReadonlyMap<SchemaNode, string>
   /** Places without a comment. */
   readonly missing: readonly string[]
@@ -57,8 +57,8 @@ const readInterfaces = (() => {
 })()
 
 /**
- * Adds to the schema of one kind of document the comments of its interfaces, and examples. Done when the files are written,
- * so that no bundle has the texts.
+ * Adds to the schema of one kind of document the comments of its interfaces, and examples. It is done when the files
+ * are written, so that no bundle has the texts.
  *
  * An editor shows the innermost description at a place and the outermost title, and a description behind a `$ref` replaces
  * one beside it. So a property of a described type has its own text as `title` too, and an `allOf` around its `$ref`.
@@ -113,7 +113,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     }
     for (const [key, child] of Object.entries(properties ?? {}))
       describeProperty(key, child, types, all, place)
-    // Beside properties it says which of them there must be.
+    // Besides properties it states which of them are required.
     if (!isUnion)
       for (const arm of anyOf ?? [])
         for (const [key, child] of Object.entries(arm.properties ?? {}))
@@ -138,7 +138,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       .filter((text) => text !== '')
     const ofTypes = (ofKind: readonly ts.Type[]) =>
       key === 'kind' ? ofKind.map(docOf).find((text) => text !== undefined) : undefined
-    // What an alternative is says the comment of its interface.
+    // The comment of its interface describes an alternative.
     const text =
       symbol === undefined && key === 'source'
         ? SECTION_SOURCE
@@ -159,12 +159,12 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     const wrapped = $ref !== undefined && defOf($ref).description !== undefined
     const examples = examplesOf(child)
     const form = wrapped ? { allOf: [{ ...child }] } : { ...child }
-    // In place: the node is named, and a map of overrides has it too.
+    // Changed in place: the node has a name, and a map of overrides also refers to it.
     for (const keyword of Object.keys(child)) delete child[keyword]
     Object.assign(child, described, form, examples && { examples })
   }
 
-  /** Whether an editor would show the text of the type in place of that of the property. */
+  /** Whether an editor would show the text of the type instead of that of the property. */
   function hasOwnText(node: SchemaNode): boolean {
     const inner = [
       node.then,
@@ -175,7 +175,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     return inner.some((one) => one !== undefined && (one.description !== undefined || hasOwnText(one)))
   }
 
-  /** A short text, and the full form where the text is one leaf. */
+  /** A short text, and the full form if the text is one leaf. */
   function examplesOf({ then, else: full, $ref }: SchemaNode): readonly unknown[] | undefined {
     const name = then?.$ref?.replace('#/$defs/', '')
     if (name !== undefined) {
@@ -228,7 +228,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   }
 }
 
-/** An alternative of a union: the property `kind` says what it is. */
+/** An alternative of a union, named by its property `kind`. */
 function isArm(types: readonly ts.Type[], node: SchemaNode): boolean {
   return (
     types.length > 0 &&
@@ -237,7 +237,7 @@ function isArm(types: readonly ts.Type[], node: SchemaNode): boolean {
   )
 }
 
-/** Whether the schema of a property is the property's own. */
+/** Whether the schema belongs only to this property. */
 const isInline = ({ $ref, then }: SchemaNode): boolean => $ref === undefined && then === undefined
 
 const membersOf = (type: ts.Type): readonly ts.Type[] => (type.isUnion() ? type.types : [type])

@@ -10,7 +10,7 @@ interface Row {
   readonly isNeeded: boolean
 }
 
-/** An object or a union of objects; the fields of nameless objects are rows of their holder. */
+/** An object or a union of objects; the fields of objects without a name are rows of the object that contains them. */
 interface Section {
   readonly name: string
   readonly node: SchemaNode
@@ -142,7 +142,7 @@ ${[...new Set(rows)].join('\n')}
     return linkOf(node) === undefined ? '' : `see ${linkOf(node)}`
   }
 
-  /** An example of a word, text, yes or no, or a list of them. */
+  /** An example of a word, a text, true or false, or a list of these. */
   function scalarExample(description: string | undefined, full: SchemaNode): string | undefined {
     if (full.items !== undefined) {
       const entry = scalarExample(description, fullOf(full.items))
@@ -157,7 +157,7 @@ ${[...new Set(rows)].join('\n')}
         : JSON.stringify(word)
   }
 
-  /** The rows of one object, and of the nameless objects in it. */
+  /** The rows of one object, and of the objects without a name in it. */
   function rowsOf(node: SchemaNode, prefix: string): readonly Row[] {
     const required = (node['required'] ?? []) as readonly string[]
     return Object.entries(node.properties ?? {}).flatMap(([key, child]): readonly Row[] => {
@@ -229,7 +229,7 @@ ${[...new Set(rows)].join('\n')}
     const { $ref, allOf, then, else: full } = node
     if ($ref !== undefined) return fullOf(defOf($ref))
     if (allOf?.[0] !== undefined) return fullOf(allOf[0])
-    // A list in place of a map from paths: the list is the full form.
+    // A list instead of a map from paths: the list is the full form.
     if (then?.['type'] === 'array' && then.items?.$ref === '#/$defs/override-leaf') return then
     return full === undefined ? node : fullOf(full)
   }
@@ -245,7 +245,7 @@ ${[...new Set(rows)].join('\n')}
     return def
   }
 
-  /** Keeps the first short value of every field that the documents have. */
+  /** Keeps the first short value of every field of the documents. */
   function gather(node: SchemaNode, value: unknown, section: string, prefix: string): void {
     if (typeof value !== 'object' || value === null) return
     const full = fullOf(node)

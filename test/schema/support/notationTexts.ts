@@ -1,6 +1,6 @@
 import { NOTATION_NAMES, type NotationName, readNotation } from '../notation/support/byName.js'
 
-/** Of each notation what a text has, and one text. */
+/** For each notation: the contents of a text, and one example. */
 const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: string]>> = {
   volume: [
     'A volume and its unit, other printed units in round brackets, the source in square ones',
@@ -176,7 +176,7 @@ const BY_DEF: ReadonlyMap<string, NotationName> = new Map(
   ]),
 )
 
-/** What a text of a `$defs` of the schema has; undefined for another part of the schema. */
+/** The contents of a text for an entry of `$defs`; undefined for another part of the schema. */
 export function notationText(def: string): string | undefined {
   const name = BY_DEF.get(def)
   return name && `Short notation. ${TEXTS[name][0]}: \`${TEXTS[name][1]}\`.`

@@ -5,7 +5,7 @@ import { SERVICE_VAN } from './serviceVan.js'
 
 const HEADER = 'Invented test data. Maker, model and every figure are made up: not for use on a real machine.'
 
-/** What is on the shelf, as `['name', label, '1 L', 6]`. */
+/** The oil in stock, as `['name', label, '1 L', 6]`. */
 type Shelf = readonly (readonly [string, object, string, number])[]
 
 interface Written {
@@ -23,7 +23,7 @@ export interface GoodMachine {
   readonly stock: Stock
 }
 
-/** The sheet with a log that makes its changes due, the service van and a shelf with every seal of the sheet. */
+/** The sheet with a log that makes its changes due, the service van, and a stock with every seal of the sheet. */
 export function goodMachine({ machine, oil, ...rest }: Written): GoodMachine {
   const id = `${machine.make} ${machine.model}`.toLowerCase().replaceAll(' ', '-')
   const head = { version: '1.0', header: HEADER } as const

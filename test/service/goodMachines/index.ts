@@ -4,7 +4,7 @@ import type { GoodMachine } from './goodMachine.js'
 import { chainCase, greaseBevelBox, levelPlugGearbox, splashPlate, suctionOnly } from './otherBoxes.js'
 import { trackedDumper, wheelMotor } from './wheelDrives.js'
 
-/** Machines of kinds that `examples/` does not have, each written as from a manual page. */
+/** Machines of kinds that `examples/` does not have, each written like a page of a manual. */
 export const GOOD_MACHINES: Readonly<Record<string, GoodMachine>> = {
   'tractor axle with two drains': tractorAxle,
   'loader axle with wheel ends': loaderAxle,

@@ -14,7 +14,7 @@ import type {
   WheelMark,
 } from '../../../src/v1/spec.js'
 
-// A short notation for whole machines, written from a manual page: figures in its own print, the rest filled as usual.
+// A short notation for whole machines, written from a manual page: figures as printed, the rest with the usual values.
 // Every maker, model and figure of these documents is invented: not for use on a real machine.
 
 const source: SourceRef = { ref: 'manual', confidence: 'read' }
@@ -85,7 +85,7 @@ export const viscosity = (kv40: number, kv100: number) => ({
   kv100: { value: kv100, unit: 'mm2/s' },
 })
 
-/** Oil change of all these gearcases, after so many hours. */
+/** Oil change of all these gearcases after this number of hours. */
 export const change = (
   name: string,
   gearcases: readonly string[],

@@ -13,7 +13,7 @@ import {
   washer,
 } from './notation.js'
 
-/** Gearbox with fill, level and drain plugs apart. */
+/** Gearbox with separate fill, level and drain plugs. */
 export const levelPlugGearbox = goodMachine({
   machine: {
     make: 'Bruvoll',

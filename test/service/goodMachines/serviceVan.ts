@@ -23,7 +23,7 @@ const socket = (fits: DriveKind, size: string, drive: string): [string, Socket] 
 const sockets = (fits: DriveKind, drive: string, ...sizes: string[]) =>
   sizes.map((size) => socket(fits, size, drive))
 
-/** A service van that is equipped for machines of this size, metric and inch. */
+/** A service van with metric and inch tools for machines of this size. */
 export const SERVICE_VAN: Toolbox = {
   kind: 'toolbox',
   version: '1.0',

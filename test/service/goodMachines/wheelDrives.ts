@@ -79,7 +79,7 @@ export const trackedDumper = goodMachine({
   ],
 })
 
-/** Wheel motors with a gear and a wet brake: the brake is held off with a hand pump to turn the wheel. */
+/** Wheel motors with a gear and a wet brake: a hand pump releases the brake so that the wheel can be turned. */
 export const wheelMotor = goodMachine({
   machine: {
     make: 'Solheim',

@@ -7,7 +7,7 @@ import { readExample } from '../../support/readExample.js'
 
 export const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
 const BEGAN = '2029-01-10'
-/** The sheet with its services counted in another way, and without some of what their intervals may leave out. */
+/** The sheet with another `countFrom`, and without some optional parts of its intervals. */
 const sheets = fc
   .record({
     folder: fc.constantFrom(...FOLDERS),
@@ -40,7 +40,7 @@ const visits = fc.array(
   { minLength: 1, maxLength: 9 },
 )
 
-/** A machine that was used, read and serviced for some years. */
+/** A machine with some years of use, readings and services. */
 export const usedMachines: fc.Arbitrary<DueFacts> = fc
   .record({
     sheet: sheets,

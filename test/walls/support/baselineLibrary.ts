@@ -3,19 +3,19 @@ import * as library from '../../../src/index.js'
 import type { Json } from './jsonChanges.js'
 
 /**
- * The only door from the frozen baseline of 0.1 to the library. Where a public function moves, takes its arguments in
- * another order or calls an option by another name, adapt it here: what it answers is compared as it is.
+ * The only connection from the frozen baseline of 0.1 to the library. If a public function moves, or its arguments or
+ * options change, adapt the call here. Its result is compared unchanged.
  */
 
 export type Patch = readonly PatchOperation[]
 
-/** A document as its parse function gave it. */
+/** A document as returned by its parse function. */
 export interface Parsed {
   readonly name: string
   readonly document: library.AnyDocument
 }
 
-/** What the frozen plans were asked for, beside the documents; the names are those of the baseline. */
+/** The facts and options of the frozen plans besides the documents, with the names of the baseline. */
 export interface PlanChoices {
   readonly services: 'due' | 'all'
   readonly today: string

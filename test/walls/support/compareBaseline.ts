@@ -1,7 +1,7 @@
 import { commonEnds, isObject, isSame, type Json, join } from './jsonChanges.js'
 import { isMeant, type Rename } from './renames.js'
 
-/** One place where today's result is not the frozen one in today's words. */
+/** One difference between today's result and the frozen one (with the renames applied). */
 export interface Difference {
   readonly set: string
   readonly path: string
@@ -9,7 +9,7 @@ export interface Difference {
   readonly present?: Json
 }
 
-/** All differences of two results, down to the single word or number. */
+/** All differences between two results, down to single words and numbers. */
 export function findDifferences(set: string, frozen: Json, present: Json, path = ''): readonly Difference[] {
   if (isSame(frozen, present)) return []
   if (Array.isArray(frozen) && Array.isArray(present)) return compareLists(set, frozen, present, path)
@@ -32,7 +32,7 @@ const compareItems = (
   return [{ set, path, ...(frozen !== undefined && { frozen }), ...(present !== undefined && { present }) }]
 }
 
-/** Of lists that grew or shrank, only what lies between their common ends. */
+/** For lists of different lengths, only the part between their equal ends. */
 function compareLists(set: string, frozen: readonly Json[], present: readonly Json[], path: string) {
   const same = frozen.length === present.length
   const [front, back] = same ? [0, 0] : commonEnds(frozen, present)
@@ -47,10 +47,10 @@ function compareLists(set: string, frozen: readonly Json[], present: readonly Js
   )
 }
 
-/** What there is of a set that is planned. */
+/** The documents of a set that is planned. */
 const PLANNED = /^\/(plans\/[a-z]+\/(ok|value|findings)|kits\/[a-z]+)$/
 
-/** Whether the table accepts it; the entry that does so counts as used. */
+/** Whether the table accepts it; the accepting entry counts as used. */
 export function isAccepted(
   { set, path, frozen, present }: Difference,
   table: readonly Rename[],
@@ -70,7 +70,9 @@ export function isAccepted(
 
 const SHOWN = 40
 
-/** At most 40 kinds of differences, each with its first place and the line for the table, if it is meant to be. */
+/**
+ * At most 40 kinds of differences, each with its first place and the line for the table, if the difference is intended.
+ */
 export function reportDifferences(differences: readonly Difference[]): string {
   const groups = new Map<string, Difference[]>()
   for (const each of differences) {
@@ -91,7 +93,7 @@ function shorten(value: Json | undefined): string {
   return text.length > 300 ? `${text.slice(0, 300)} …` : text
 }
 
-/** The entry that would accept a difference everywhere where it is alike; `why` is the writer's. */
+/** The entry that would accept all such differences; the writer adds `why`. */
 function suggestLine({ set, path, frozen, present }: Difference): string {
   const key = path.slice(path.lastIndexOf('/') + 1)
   const isItem = /^\d+$/.test(key)

@@ -6,8 +6,8 @@ export interface JsonObject {
 }
 
 /**
- * One change of a JSON value: a place that goes, a place and its new value, or a stretch of the list at a place that gives
- * way to others (where it begins, how many go, what comes). JSON Patch would say a stretch in as many operations.
+ * One change of a JSON value: a removed place, a place with its new value, or a range of a list that is replaced
+ * (start, number of removed items, new items). JSON Patch would need one operation for each item.
  */
 export type Change = readonly [string] | readonly [string, Json] | readonly [string, number, number, Json[]]
 
@@ -28,7 +28,7 @@ const split = (path: string): string[] =>
     .slice(1)
     .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))
 
-/** How long two lists agree from the front, and from the back in what is left. */
+/** The number of equal items at the start of two lists, and at the end of the rest. */
 export function commonEnds(left: readonly Json[], right: readonly Json[]): readonly [number, number] {
   const shorter = Math.min(left.length, right.length)
   let front = 0
@@ -38,7 +38,7 @@ export function commonEnds(left: readonly Json[], right: readonly Json[]): reado
   return [front, back]
 }
 
-/** The changes that make `after` of `before`. */
+/** The changes that turn `before` into `after`. */
 export function findChanges(before: Json, after: Json, path = ''): Change[] {
   if (isSame(before, after)) return []
   if (Array.isArray(before) && Array.isArray(after)) {
@@ -59,7 +59,7 @@ export function findChanges(before: Json, after: Json, path = ''): Change[] {
   ]
 }
 
-/** What becomes of `before` by the changes; `before` stays as it was. */
+/** The result of the changes to `before`, which is not changed itself. */
 export function applyChanges(before: Json, changes: readonly Change[]): Json {
   const whole = { root: structuredClone(before) }
   for (const change of changes) {

@@ -2,13 +2,13 @@ import * as library from './baselineLibrary.js'
 import type { BaselineSet } from './baselineSets.js'
 import { findChanges, isObject, type Json, type JsonObject, toJson } from './jsonChanges.js'
 
-/** The scenario's day. */
+/** The day of the examples. */
 const TODAY = '2023-10-06'
 const PLANNED = ['sheet.json', 'log.json', 'toolbox.json', 'stock.json'] as const
 
 type Documents = Readonly<Record<string, Json>>
 
-/** What the library says today of every set of one base, by the set's name, in the sets' order. */
+/** Today's results for every set of one base, by the set's name, in the order of the sets. */
 export function judgeBase(
   texts: ReadonlyMap<string, string>,
   sets: readonly BaselineSet[],
@@ -52,7 +52,7 @@ export function judgeBase(
   return judged
 }
 
-/** The files that are planned: of each kind the set's own, else the base's. */
+/** The files that are planned: of each kind the file of the set, otherwise that of the base. */
 function planFiles({ files }: BaselineSet, documents: Documents): readonly string[] {
   return PLANNED.flatMap((file) => {
     const start = file.slice(0, -'.json'.length)
@@ -68,7 +68,9 @@ const isAsFirst = (
   base: Documents,
 ): boolean => before.join() === after.join() && after.every((file) => documents[file] === base[file])
 
-/** A reading's verdict and findings, and how the value differs from what is written (short notation is spelt out). */
+/**
+ * The verdict and findings of reading, and the differences of the value from the document (short notation is expanded).
+ */
 function reportReading(written: Json, reading: ReturnType<typeof library.readValue>): Json {
   const { ok, findings } = reading
   return toJson({ ok, findings, ...(ok ? { value: findChanges(written, toJson(reading.value)) } : {}) })
@@ -95,7 +97,7 @@ function planAll(
   return { due: attempt(() => library.listDue(documents, today)), plans, kits: Object.fromEntries(kits) }
 }
 
-/** A call that throws is an answer too: that it does so, and with what kind of error, must not change by itself. */
+/** A call that throws is also a result: neither this nor the type of the error may change unnoticed. */
 function attempt(call: () => unknown): Json {
   try {
     return toJson(call())

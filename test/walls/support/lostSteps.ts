@@ -5,8 +5,8 @@ const CARRIED = 'carry to level ground'
 const NOT_CARRIED: readonly Json[] = ['warm the oil', 'park on level ground', 'stop the engine']
 
 /**
- * The steps of 0.1 that a plan of today does not have any more: what is done, on what, with which figures, oil, tightening and
- * wait. Their order, ids, cautions and texts are for other tests.
+ * The steps of 0.1 that are no longer in today's plan: action, part, figures, oil, tightening and wait. Their order,
+ * ids, cautions and texts are for other tests.
  */
 export function lostSteps(frozen: Json, present: Json): readonly string[] {
   if (!isObject(frozen) || !isObject(present)) return []

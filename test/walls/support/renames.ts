@@ -1,16 +1,16 @@
 import { isObject, isSame, type Json, type JsonObject, join } from './jsonChanges.js'
 
 /**
- * What differs from 0.1 on purpose; each entry says why. An object of a result is renamed by all entries in their order,
- * the outer ones first, so `at` (the object that holds the key; left out: everywhere) and `path` are places as they are
- * called today. In them `*` is any one step and `**` any number of steps; in `set`, `*` is any text.
+ * The intended differences from 0.1; each entry says why. All entries are applied to a result in their order, outer
+ * objects first. So `at` (the object that contains the key; absent: everywhere) and `path` use today's names. In them
+ * `*` is any one step and `**` any number of steps; in `set`, `*` is any text.
  */
 export type Rename = { readonly why: string } & (
   | { readonly code: string; readonly to: string }
   | { readonly key: string; readonly to: string; readonly at?: string }
   | { readonly key: string; readonly dropped: true; readonly at?: string }
   | { readonly key: string; readonly added: true; readonly at?: string }
-  /** A word under a key; `prefix`: of pointers and other texts, their beginning. */
+  /** A word under a key; `prefix`: the beginning of pointers and other texts. */
   | {
       readonly value: Json
       readonly to: Json
@@ -20,11 +20,11 @@ export type Rename = { readonly why: string } & (
     }
   /** From one place to another in each object at `at`: `"moved": "torque/verdict", "to": "verdict"`. */
   | { readonly moved: string; readonly to: string; readonly at: string }
-  /** A set whose file its shape refuses now, where a rule found an error with this code. */
+  /** A set with a file that its shape now refuses; before, a rule found an error with this code. */
   | { readonly set: string; readonly refused: string; readonly by: string }
-  /** A finding that 0.1 did not know: it is left out of today's lists. */
+  /** A finding that 0.1 did not have: it is removed from today's lists. */
   | { readonly newCode: string }
-  /** A set that planVisit threw at and is planned now; what the plan says is for other tests. */
+  /** A set for which planVisit threw an error and that is planned now; other tests check the plan. */
   | { readonly set: string; readonly threw: string }
   /** One accepted difference; without `from` it is new, without `to` it is gone. */
   | { readonly set: string; readonly path: string; readonly from?: Json; readonly to?: Json }
@@ -32,7 +32,7 @@ export type Rename = { readonly why: string } & (
 
 const memory = new Map<string, RegExp>()
 
-/** Whether a place or the name of a set is meant by a pattern. */
+/** Whether a pattern matches a place or the name of a set. */
 export function isMeant(pattern: string, text: string, step = '[^/]*'): boolean {
   const key = `${step} ${pattern}`
   const known =
@@ -49,12 +49,12 @@ export function isMeant(pattern: string, text: string, step = '[^/]*'): boolean 
   return known.test(text)
 }
 
-/** How a document is read back is in the document's own words, which no rename touches. */
+/** The value of a document has the document's own words, which are never renamed. */
 const isDocument = (path: string): boolean => isMeant('/read/*/value', path)
 
 type Visit = (holder: JsonObject, path: string) => JsonObject
 
-/** Every object from the outside in, replaced by what `visit` makes of it. */
+/** Every object, from the outside in, replaced by the result of `visit`. */
 function mapObjects(value: Json, visit: Visit, path = ''): Json {
   if (isDocument(path)) return value
   if (Array.isArray(value)) return value.map((item, place) => mapObjects(item, visit, join(path, place)))
@@ -64,7 +64,7 @@ function mapObjects(value: Json, visit: Visit, path = ''): Json {
   )
 }
 
-/** The frozen result in today's words; `used` gathers the entries that changed something. */
+/** The frozen result with today's names; `used` collects the entries that changed something. */
 export function renameFrozen(frozen: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const visits = table.flatMap((entry) => {
     const visit = visitOf(entry)
@@ -81,8 +81,8 @@ export function renameFrozen(frozen: Json, table: readonly Rename[], used: Set<R
 }
 
 /**
- * The frozen result of a set that is refused now: what the rule found is found in reading, word for word, and there is
- * nothing to plan.
+ * The frozen result of a set that is now refused: reading gives the same finding that the rule gave, and there is no
+ * plan.
  */
 export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const entry = table.find((each) => 'refused' in each && each.set === set)
@@ -99,7 +99,7 @@ export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[]
   }
 }
 
-/** Today's result without the keys that 0.1 did not have and the table names. */
+/** Today's result without the keys in the table that 0.1 did not have. */
 export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const added = table.filter((entry) => 'added' in entry)
   const known = leaveOutNew(present, table, used)
@@ -113,7 +113,7 @@ export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set
   )
 }
 
-/** Today's result without the findings whose codes 0.1 did not have and the table names. */
+/** Today's result without the findings in the table whose codes 0.1 did not have. */
 function leaveOutNew(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const isNew = (item: Json): boolean => {
     const entry = table.find((each) => 'newCode' in each && isObject(item) && item['code'] === each.newCode)
@@ -174,7 +174,7 @@ function move(holder: JsonObject, from: string, to: string): JsonObject {
   return moved === undefined ? holder : place(take(holder, from.split('/')), to.split('/'), moved)
 }
 
-/** An object that is empty after its last key is gone goes too. */
+/** An object that becomes empty is removed too. */
 function take(holder: JsonObject, [key = '', ...rest]: readonly string[]): JsonObject {
   const inner = holder[key]
   if (rest.length === 0 || !isObject(inner)) return without(holder, key)

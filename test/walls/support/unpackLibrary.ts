@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path'
 
 const ROOT = new URL('../../../', import.meta.url).pathname
 
-/** Packs what is built as npm would, unpacks it where an app has its modules, and gives that app's folder. */
+/** Packs the built files as npm does, unpacks them into the modules of an app, and returns the folder of the app. */
 export function unpackLibrary(): string {
   const folder = mkdtempSync(join(tmpdir(), 'drivetrain-service-'))
   const packed = execFileSync('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
@@ -17,7 +17,7 @@ export function unpackLibrary(): string {
   const library = join(modules, 'drivetrain-service')
   mkdirSync(library, { recursive: true })
   execFileSync('tar', ['-xzf', join(folder, filename), '-C', library, '--strip-components=1'])
-  // What npm would install with it, and nothing that only we have.
+  // The packages that npm would install with it, and no others.
   const installed = new Set<string>()
   const install = (from: string): void => {
     for (const name of Object.keys(readManifest(from).dependencies ?? {})) {

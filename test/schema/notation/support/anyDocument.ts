@@ -4,10 +4,10 @@ import { joinPointer } from '../../../../src/base/pointers.js'
 import { measureOf, UNITS_BY_MEASURE, type Unit } from '../../../../src/quantity/index.js'
 import type { AnyDocument } from '../../../../src/spec/documents.js'
 
-// Full logs, toolboxes, stocks and records: good ones with numbers, units, words and days changed at random, also into what no text
-// can say.
+// Full logs, toolboxes, stocks and records: good ones with numbers, units, words and days changed at random, also to
+// values that no text can express.
 
-/** Keys whose texts are free, or nearly so. */
+/** Keys with free text, or almost free text. */
 const FREE = [
   'name',
   'oil',
@@ -66,7 +66,7 @@ interface Leaf {
   readonly value: unknown
 }
 
-/** One of these documents with up to eight leaves changed, and list entries or optional keys taken out or doubled. */
+/** One of these documents with up to eight leaves changed, and list entries or optional keys removed or doubled. */
 export function anyDocument(documents: readonly AnyDocument[]): fc.Arbitrary<unknown> {
   const seen = new Map<string, Set<unknown>>()
   for (const document of documents)
@@ -100,7 +100,7 @@ function tryPatch(data: unknown, operation: PatchOperation): unknown {
   try {
     return applyPatch(data, [operation])
   } catch {
-    // The entry that it names went with another change.
+    // Another change removed the entry that it names.
     return data
   }
 }

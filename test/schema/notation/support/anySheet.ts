@@ -6,7 +6,8 @@ import type { LeafKind } from '../../../../src/spec/leaf.js'
 import { DRIVE_KINDS } from '../../../../src/spec/leaf.js'
 import { findLeafRow, listLeafTypes } from '../../../../src/spec/leafTable.js'
 
-// Full sheets: good ones with leaves, names, uses and methods changed at random, also into what no text can say.
+// Full sheets: good ones with leaves, names, uses and methods changed at random, also to values that no text can
+// express.
 
 const oneOf = fc.constantFrom
 const figure = fc.oneof(
@@ -267,7 +268,7 @@ export function anySheet(good: readonly object[]): fc.Arbitrary<object> {
 
 const isList = (path: string): boolean => /\/seals\/\d+$/.test(path)
 
-/** Where a sheet has leaves, and where it could have more. */
+/** The places where a sheet has leaves, and where it could have more. */
 function leafPlaces(sheet: object): readonly (readonly string[])[] {
   return listLeafTypes().flatMap(({ place }) => expandPlace(sheet, place, []))
 }

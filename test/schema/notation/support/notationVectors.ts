@@ -10,6 +10,6 @@ interface NotationVectors {
   readonly bad: readonly { readonly notation: NotationName; readonly text: string }[]
 }
 
-/** The shared list of texts that other languages can test against too. */
+/** The list of texts for tests in this and other languages. */
 export const readNotationVectors = (): NotationVectors =>
   JSON.parse(readFileSync('schemas/v1/vectors/notation.json', 'utf8'))

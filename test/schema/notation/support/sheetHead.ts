@@ -1,4 +1,4 @@
-/** What a short sheet has besides its gearcases. */
+/** The parts of a short sheet besides its gearcases. */
 export const sheetHead = {
   kind: 'spec-sheet',
   version: '1.0',
