@@ -17,6 +17,10 @@ function escapeToken(token: string | number, index: number): string {
   throw new ErrorType(`tokens[${index}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
 }
 
+/** A pointer one token longer. */
+export const appendKey = (path: JsonPointer, key: string | number): JsonPointer =>
+  typeof key === 'string' && /[~/]/.test(key) ? path + joinPointer([key]) : `${path}/${key}`
+
 /** The tokens of a JSON Pointer; undefined if the text is not one. The reverse of `joinPointer`. */
 export function splitPointer(pointer: JsonPointer): readonly string[] | undefined {
   if (typeof pointer !== 'string') throw refuse('pointer', pointer, 'a JSON Pointer as a string')

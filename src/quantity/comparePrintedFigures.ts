@@ -75,12 +75,13 @@ export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): 
 }
 
 type Part = keyof BandSpans
+const PARTS: readonly Part[] = ['nominal', 'min', 'max']
 type SpanPair = readonly [FigureSpan, FigureSpan, Part]
 
 /** The parts that both values print; undefined if there are none, or if only one value has a limit. */
 function pairSpans(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
   const pairs: SpanPair[] = []
-  for (const part of ['nominal', 'min', 'max'] as const) {
+  for (const part of PARTS) {
     const firstSpan = first[part]
     const secondSpan = second[part]
     if (firstSpan && secondSpan) pairs.push([firstSpan, secondSpan, part])
@@ -91,12 +92,16 @@ function pairSpans(first: BandSpans, second: BandSpans): SpanPair[] | undefined 
 }
 
 function convertSpans(spans: BandSpans, from: Unit, to: Unit): BandSpans {
+  if (from === to) return spans
   const { ratio, offset } = findUnitPair(from, to)
-  const convertSpan = (span: FigureSpan): FigureSpan => ({
-    ...scaleSpan(span, ratio),
-    center: add(multiply(span.center, ratio), offset),
-  })
-  return Object.fromEntries(Object.entries(spans).map(([part, span]) => [part, convertSpan(span)]))
+  const converted: { -readonly [P in Part]?: FigureSpan } = {}
+  for (const part of PARTS) {
+    const span = spans[part]
+    if (span === undefined) continue
+    const scaled = scaleSpan(span, ratio)
+    converted[part] = offset.n === 0n ? scaled : { ...scaled, center: add(scaled.center, offset) }
+  }
+  return converted
 }
 
 function scaleSpan(span: FigureSpan, factor: Exact): FigureSpan {

@@ -10,18 +10,26 @@ export interface UnitPair {
   readonly offset: Exact
 }
 
+const knownPairs = new Map<string, UnitPair>()
+
 /** The exact conversion between two units of one measure; throws TypeError for other units. */
 export function findUnitPair(from: Unit, to: Unit): UnitPair {
   if (!isUnit(from)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(from)}`)
   if (!isUnit(to)) throw new TypeError(`to must be a unit id such as 'N.m', got ${quoteValue(to)}`)
-  if (measureOf(from) !== measureOf(to)) {
-    throw new TypeError(
-      `to must be a unit of ${measureOf(from)} like '${from}', got '${to}', a unit of ${measureOf(to)}`,
-    )
+  const name = `${from} ${to}`
+  let pair = knownPairs.get(name)
+  if (pair === undefined) {
+    if (measureOf(from) !== measureOf(to)) {
+      throw new TypeError(
+        `to must be a unit of ${measureOf(from)} like '${from}', got '${to}', a unit of ${measureOf(to)}`,
+      )
+    }
+    const ratio = divide(exactOf(UNIT_FACTORS[from]), exactOf(UNIT_FACTORS[to]))
+    const shift = (unit: Unit) => exactOf(TEMPERATURE_SHIFTS[unit] ?? 0)
+    pair = { ratio, offset: subtract(multiply(shift(from), ratio), shift(to)) }
+    knownPairs.set(name, pair)
   }
-  const ratio = divide(exactOf(UNIT_FACTORS[from]), exactOf(UNIT_FACTORS[to]))
-  const shift = (unit: Unit) => exactOf(TEMPERATURE_SHIFTS[unit] ?? 0)
-  return { ratio, offset: subtract(multiply(shift(from), ratio), shift(to)) }
+  return pair
 }
 
 /** Converts a value exactly. */

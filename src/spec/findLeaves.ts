@@ -1,7 +1,7 @@
 import type { JsonPointer, Shape } from '../base/index.js'
-import { joinPointer, requireObject, requireShape, requireTree, splitPointer } from '../base/index.js'
+import { appendKey, requireObject, requireShape, requireTree } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
-import { type LocatedLeafRow, listLeafTypes } from './leafTable.js'
+import { findBranch, type LeafTree } from './leafTable.js'
 import type { Override, SpecSheet } from './specSheet.js'
 import type { StatedValue } from './specValue.js'
 
@@ -22,12 +22,12 @@ export type FoundLeaf = {
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)
   const found: FoundLeaf[] = []
-  collectLeaves(sheet, [], listLeafTypes(), found)
+  collectLeaves(sheet, '', undefined, found)
   for (const [overridePlace, override] of readOverrides(sheet).entries())
     for (const [place, { kind, path, to }] of override.set.entries())
       found.push({
         kind,
-        path: joinPointer(['overrides', overridePlace, 'set', place, 'to']),
+        path: `/overrides/${overridePlace}/set/${place}/to`,
         leaf: to,
         replaces: path,
       } as FoundLeaf)
@@ -36,17 +36,17 @@ export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
 
 function collectLeaves(
   holder: object,
-  tokens: readonly string[],
-  places: readonly LocatedLeafRow[],
+  path: JsonPointer,
+  branch: LeafTree | undefined,
   found: FoundLeaf[],
 ): void {
-  for (const [key, value] of Object.entries(holder)) {
-    const below = places.filter(({ place }) => place[tokens.length] === '*' || place[tokens.length] === key)
-    if (below.length === 0 || typeof value !== 'object' || value === null) continue
-    const path = [...tokens, key]
-    const row = below.find(({ place }) => place.length === path.length)
-    if (row !== undefined) found.push({ kind: row.kind, path: joinPointer(path), leaf: value } as FoundLeaf)
-    else collectLeaves(value, path, below, found)
+  for (const key of Object.keys(holder)) {
+    const value = (holder as Readonly<Record<string, unknown>>)[key]
+    const below = findBranch(key, branch)
+    if (below === undefined || typeof value !== 'object' || value === null) continue
+    const at = appendKey(path, key)
+    if (below instanceof Map) collectLeaves(value, at, below, found)
+    else found.push({ kind: below.kind, path: at, leaf: value } as FoundLeaf)
   }
 }
 
@@ -68,22 +68,27 @@ export interface FoundValue {
  * Every stated value of a sheet, including those inside leaves: torques, stages, bead widths, cure times.
  * `printed` entries stay with their value. Throws TypeError if a leaf is nested deeper than 32 levels.
  */
-export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
+export function findStatedValues(
+  sheet: SpecSheet,
+  leaves: readonly FoundLeaf[] = findLeaves(sheet),
+): readonly FoundValue[] {
   const found: FoundValue[] = []
-  for (const { leaf, path } of findLeaves(sheet)) {
+  for (const { leaf, path } of leaves) {
     requireTree(path, leaf)
-    collectValues(leaf, splitPointer(path) ?? [], found)
+    collectValues(leaf, path, found)
   }
   return found
 }
 
 const STATED_KINDS: readonly unknown[] = ['nominal', 'nominal with tolerance', 'limits']
 
-function collectValues(holder: object, tokens: readonly (string | number)[], found: FoundValue[]): void {
+function collectValues(holder: object, path: JsonPointer, found: FoundValue[]): void {
   if ('kind' in holder && STATED_KINDS.includes(holder.kind)) {
-    found.push({ path: joinPointer(tokens), value: holder as StatedValue })
+    found.push({ path, value: holder as StatedValue })
     return
   }
-  for (const [key, value] of Object.entries(holder))
-    if (typeof value === 'object' && value !== null) collectValues(value, [...tokens, key], found)
+  for (const key of Object.keys(holder)) {
+    const value = (holder as Readonly<Record<string, unknown>>)[key]
+    if (typeof value === 'object' && value !== null) collectValues(value, appendKey(path, key), found)
+  }
 }

@@ -139,10 +139,35 @@ export function listLeafTypes(): readonly LocatedLeafRow[] {
   return rows
 }
 
+/** The table as a tree, by the tokens of its pointers. */
+export interface LeafTree extends Map<string, LeafTree | LocatedLeafRow> {}
+
+let tree: LeafTree | undefined
+
+/** The row or the branch at a token; the table itself without a branch. */
+export function findBranch(token: string, branch?: LeafTree): LeafTree | LocatedLeafRow | undefined {
+  if (tree === undefined) {
+    tree = new Map()
+    for (const row of listLeafTypes()) {
+      let node = tree
+      for (const token of row.place.slice(0, -1)) {
+        const child = (node.get(token) as LeafTree | undefined) ?? new Map()
+        node.set(token, child)
+        node = child
+      }
+      node.set(row.place.at(-1) ?? '', row)
+    }
+  }
+  const from = branch ?? tree
+  return from.get(token) ?? from.get('*')
+}
+
 /** The row of the leaf at a pointer; undefined if a sheet has no leaf there. */
 export function findLeafRow(tokens: readonly string[]): LocatedLeafRow | undefined {
-  return listLeafTypes().find(
-    ({ place }) =>
-      place.length === tokens.length && place.every((part, at) => part === '*' || part === tokens[at]),
-  )
+  let found: LeafTree | LocatedLeafRow | undefined
+  for (const [at, token] of tokens.entries()) {
+    if (at > 0 && !(found instanceof Map)) return undefined
+    found = findBranch(token, found as LeafTree | undefined)
+  }
+  return found instanceof Map ? undefined : found
 }

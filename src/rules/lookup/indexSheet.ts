@@ -64,7 +64,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
   const index: SheetIndex = makeLazy<SheetIndex>({
     document: () => sheet,
     leaves: () => findLeaves(sheet),
-    values: () => findStatedValues(sheet),
+    values: () => findStatedValues(sheet, index.leaves),
     figures: () =>
       index.values.flatMap(({ path, value }) => [
         { path, figure: value },

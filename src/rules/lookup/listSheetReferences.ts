@@ -1,4 +1,4 @@
-import { type JsonPointer, joinPointer } from '../../base/index.js'
+import { appendKey, type JsonPointer } from '../../base/index.js'
 import type { Gearcase, SpecSheet } from '../../spec/index.js'
 import { findFillOpening } from './findFillOpening.js'
 
@@ -109,9 +109,10 @@ function listSourceReferences(
   path: JsonPointer = '',
   found: IdReference[] = [],
 ): readonly IdReference[] {
-  for (const [key, value] of Object.entries(holder) as [string, unknown][]) {
+  for (const key of Object.keys(holder)) {
+    const value = (holder as Readonly<Record<string, unknown>>)[key]
     if (typeof value !== 'object' || value === null) continue
-    const at = path + (/[~/]/.test(key) ? joinPointer([key]) : `/${key}`)
+    const at = appendKey(path, key)
     if (key === 'source' && 'ref' in value && typeof value.ref === 'string')
       found.push({ path: `${at}/ref`, to: 'source', id: value.ref, known })
     listSourceReferences(value, known, at, found)

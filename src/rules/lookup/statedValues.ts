@@ -63,8 +63,9 @@ interface GearcaseValue {
  */
 export const listGearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValue[] =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
-    if (kind !== 'value' || leaf.kind === 'not stated') return []
-    const [list, id = '', ...keys] = splitPointer(replaces ?? path) ?? []
+    const place = replaces ?? path
+    if (kind !== 'value' || leaf.kind === 'not stated' || !place.endsWith(`/${below}`)) return []
+    const [list, id = '', ...keys] = splitPointer(place) ?? []
     const gearcase = list === 'gearcases' ? lookUp(sheet.document.gearcases, id) : undefined
     if (gearcase === undefined || keys.join('/') !== below) return []
     return [{ path, value: leaf, gearcase, isOverride: replaces !== undefined }]

@@ -18,6 +18,7 @@ import { sheetRule } from '../ruleMakers.js'
 export const rule = sheetRule('spec/override-far-from-base', 'warning', ({ sheet }) =>
   sheet.leaves.flatMap((found) => {
     const { path, replaces } = found
+    if (replaces === undefined) return []
     const one = readFigure(found)
     const baseLeaf = sheet.leaves.find((other) => other.path === replaces && other.kind === found.kind)
     const other = baseLeaf && readFigure(baseLeaf)

@@ -1,10 +1,10 @@
-import type { Finding, JsonPointer } from '../../base/index.js'
+import { appendKey, type Finding, type JsonPointer } from '../../base/index.js'
 import { moveToWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { Defaults, Expander, Holder, Place, PlaceNode, PlaceTable } from './placeTable.js'
-import { appendKey, asHolder, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
+import { asHolder, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { completeSource } from './readSection.js'
 

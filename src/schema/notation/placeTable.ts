@@ -1,4 +1,4 @@
-import { type Finding, type JsonPointer, joinPointer } from '../../base/index.js'
+import { appendKey, type Finding, type JsonPointer } from '../../base/index.js'
 import type { LeafKind, SourceRef, SpecCodes, WrittenPlace } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import type { Notation } from './notation.js'
@@ -148,7 +148,3 @@ export function makeChildPlace(place: Place, id: string): Place {
   const path = place.sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
   return { ...place, full, path, id }
 }
-
-/** Appends a key to a pointer. */
-export const appendKey = (path: JsonPointer, key: string): JsonPointer =>
-  /[~/]/.test(key) ? path + joinPointer([key]) : `${path}/${key}`

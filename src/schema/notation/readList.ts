@@ -1,7 +1,8 @@
+import { appendKey } from '../../base/index.js'
 import { getTypeName } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place, ReadShort } from './placeTable.js'
-import { appendKey, asHolder, makeChildPlace } from './placeTable.js'
+import { asHolder, makeChildPlace } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** Reads a list of texts as one object, in the notation that fits most of them. */

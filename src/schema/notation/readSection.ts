@@ -1,11 +1,11 @@
-import { splitPointer } from '../../base/index.js'
+import { appendKey, splitPointer } from '../../base/index.js'
 import type { SourceRef } from '../../spec/index.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
 import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
 import type { Expander, Holder, Place, ReadSection, ReadShort } from './placeTable.js'
-import { appendKey, asHolder, findLeafNotation, makeChildPlace } from './placeTable.js'
+import { asHolder, findLeafNotation, makeChildPlace } from './placeTable.js'
 
 /** Reads the source of all texts in a section. Only an override also has one in the full form. */
 export const readSection: ReadSection = (
