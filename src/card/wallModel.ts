@@ -122,7 +122,7 @@ export function wallModel(facts: WallFacts, catalogue: Catalogue): CardModel {
     variant: describeVariant(context),
     facts: [
       ...listSerials(context),
-      ...facts.intervals.flatMap((one, place) => listIntervals(context, one, place)),
+      ...facts.intervals.flatMap((interval, place) => listIntervals(context, interval, place)),
       ...listSubmerged(context),
     ],
     authority: wall.authority,

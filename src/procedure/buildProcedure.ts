@@ -90,11 +90,11 @@ export function buildProcedure(
   const affectedPaths = jobs.flatMap(({ emptiedInstances }) =>
     emptiedInstances.flatMap(({ gearcase }) => [
       gearcase.path,
-      ...gearcase.shields.map((one) => `/shields/${one}`),
+      ...gearcase.shields.map((shield) => `/shields/${shield}`),
     ]),
   )
   const isAffected = ({ path }: Finding) =>
-    affectedPaths.some((one) => path === one || path.startsWith(`${one}/`))
+    affectedPaths.some((affectedPath) => path === affectedPath || path.startsWith(`${affectedPath}/`))
   const findings: readonly Finding<ProcedureCodes>[] = [
     ...jobFindings,
     ...indexedSheet.findings.filter(isAffected),
@@ -159,25 +159,25 @@ function findObstacles(
     if (hasLevelCheck && fill?.level?.attitude === 'level on stands')
       addFinding('procedure/no-supports', 'error', '/access')
     const turningOpening = job.emptiedInstances
-      .flatMap((one) => one.gearcase.openings)
+      .flatMap((emptiedInstance) => emptiedInstance.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turningOpening !== undefined)
       addFinding('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turningOpening.opening.name)
   }
-  for (const one of job.emptiedInstances)
+  for (const emptiedInstance of job.emptiedInstances)
     if (
-      one.gearcase.gearcase.access.kind === 'raised' &&
-      one.gearcase.supports.length === 0 &&
-      !one.gearcase.areSupportsOnOtherAxle
+      emptiedInstance.gearcase.gearcase.access.kind === 'raised' &&
+      emptiedInstance.gearcase.supports.length === 0 &&
+      !emptiedInstance.gearcase.areSupportsOnOtherAxle
     )
-      addFinding('procedure/no-supports', 'error', '/access', one.gearcase)
-  for (const one of job.task === 'change' ? job.emptiedInstances : [])
-    for (const { opening, path } of listUnnamedDrains(one.gearcase))
+      addFinding('procedure/no-supports', 'error', '/access', emptiedInstance.gearcase)
+  for (const candidate of job.task === 'change' ? job.emptiedInstances : [])
+    for (const { opening, path } of listUnnamedDrains(candidate.gearcase))
       addFinding(
         'procedure/drain-left-out',
         'warning',
-        path.slice(one.gearcase.path.length),
-        one.gearcase,
+        path.slice(candidate.gearcase.path.length),
+        candidate.gearcase,
         opening.name,
       )
   if (hasLevelCheck && (fill?.level === undefined || fill.level.attitude === 'not stated'))
@@ -192,5 +192,7 @@ function listUnnamedDrains({ gearcase, openings }: GearcaseLayout): readonly Ope
   const named = gearcase.emptying.flatMap((way) =>
     way.kind === 'cover' ? [] : [way.opening, ...(way.kind === 'drain plug' ? (way.also ?? []) : [])],
   )
-  return openings.filter((one) => servesAs(one, 'drain') && one.applies !== 'no' && !named.includes(one.id))
+  return openings.filter(
+    (opening) => servesAs(opening, 'drain') && opening.applies !== 'no' && !named.includes(opening.id),
+  )
 }

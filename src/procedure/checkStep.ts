@@ -71,7 +71,7 @@ function checkInstance(written: WrittenStep, part: Part | undefined): Finding<Pr
   const given = step.at?.instance
   const { gearcase: indexedSheet, instances = [] } =
     part !== undefined && 'gearcase' in part ? part.gearcase : {}
-  const known = instances.filter((one) => one !== undefined)
+  const known = instances.filter((instance) => instance !== undefined)
   const id = asText(step.id)
   if (given === undefined) {
     if (indexedSheet === undefined || known.length === 0) return undefined

@@ -25,7 +25,7 @@ export function checkSteps(
   // The search is limited, so the most dangerous findings come first.
   const findingByTrouble = new Map<Trouble, Finding<ProcedureCodes>>()
   for (const trouble of troubles.toSorted(
-    (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
+    (otherTrouble, other) => rankHarm(otherTrouble.finding.code) - rankHarm(other.finding.code),
   )) {
     const { finding } = trouble
     const fixes = finding.cures ?? findFixesFor(counter, trace, trouble)
@@ -139,7 +139,7 @@ function moveStep(steps: readonly Step[], from: number, to: number): Attempt {
 function completeStep({ sheet, context }: TroubleCounter, steps: readonly Step[], draft: StepDraft): Step {
   const values = findStepFigures(sheet, context, draft)
   return {
-    id: makeStepId(draft, new Set(steps.map((one) => one.id))),
+    id: makeStepId(draft, new Set(steps.map((step) => step.id))),
     ...draft,
     ...(Object.keys(values).length === 0 ? {} : { values }),
   }

@@ -130,8 +130,8 @@ export const EFFECTS = {
   'additive in': (context) => setOwner(context, { additiveIn: true }),
   'new oil in': (context) => {
     const { state, indexedSheet, owner } = context
-    for (const one of owner === undefined ? [] : listOilSharers(indexedSheet, owner))
-      getGearcaseState(state, one).oil = 'new'
+    for (const candidate of owner === undefined ? [] : listOilSharers(indexedSheet, owner))
+      getGearcaseState(state, candidate).oil = 'new'
     setOwner(context, {
       measured: false,
       hoseEmpty: false,
@@ -152,7 +152,7 @@ export const EFFECTS = {
   'leaks checked': (context) => {
     // A record written before the leak check is not valid.
     const isFirstCheck = listGearcases(context).some(
-      (one) => !one.leaksChecked || (one.ranSinceFill && !one.leaksCheckedSinceRun),
+      (gearcase) => !gearcase.leaksChecked || (gearcase.ranSinceFill && !gearcase.leaksCheckedSinceRun),
     )
     if (isFirstCheck) context.state.recorded = false
     setGearcases(context, { leaksChecked: true, leaksCheckedSinceRun: true })
@@ -208,7 +208,7 @@ function setOwner({ state, owner }: StepContext, changes: Partial<GearcaseState>
 
 /** Changes the gearcase of the step, or all if it has none. */
 function setGearcases(context: StepContext, changes: Partial<GearcaseState>): void {
-  for (const one of listGearcases(context)) Object.assign(one, changes)
+  for (const gearcase of listGearcases(context)) Object.assign(gearcase, changes)
 }
 
 function listGearcases({ state, target }: StepContext): readonly MutableState['gearcases'][string][] {

@@ -49,7 +49,7 @@ function listFigureOwners(
     case 'each changed gearcase':
       return pairWithIds(
         place.jobs.flatMap(({ task, emptiedInstances }) =>
-          task === 'change' ? emptiedInstances.map((one) => one.gearcase) : [],
+          task === 'change' ? emptiedInstances.map((emptiedInstance) => emptiedInstance.gearcase) : [],
         ),
       )
     case 'each oil space':

@@ -72,12 +72,18 @@ function findMissingOilSteps(
   const { gearcase, instance } = owner
   const ownerState = getGearcaseState(state, owner)
   if (task === 'change') {
-    const undrainedInstances = emptiedInstances.filter((one) => getGearcaseState(state, one).oil === 'old')
+    const undrainedInstances = emptiedInstances.filter(
+      (emptiedInstance) => getGearcaseState(state, emptiedInstance).oil === 'old',
+    )
     if (undrainedInstances.length > 0)
       return { code: 'procedure/oil-not-drained', remedy: undrainedInstances.flatMap(draftDraining) }
-    const closedDrains = emptiedInstances.flatMap((one) => listClosedDrains(one, state))
+    const closedDrains = emptiedInstances.flatMap((emptiedInstance) =>
+      listClosedDrains(emptiedInstance, state),
+    )
     if (closedDrains.length > 0) return { code: 'procedure/drain-left-closed', remedy: closedDrains }
-    const unchangedFilters = emptiedInstances.flatMap((one) => listUnchangedFilters(one, state))
+    const unchangedFilters = emptiedInstances.flatMap((emptiedInstance) =>
+      listUnchangedFilters(emptiedInstance, state),
+    )
     if (unchangedFilters.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchangedFilters }
     const pourSteps = draftAt('pour the oil', gearcase.fillOpening, instance)
     if (ownerState.oil !== 'new') return { code: 'procedure/oil-not-refilled', remedy: pourSteps }
@@ -98,8 +104,8 @@ function listUnchangedFilters(
   state: MutableState,
 ): readonly StepDraft[] {
   return gearcase.filters
-    .filter((one) => one.applies === 'yes' && !getFilterState(state, one, instance).wasRemoved)
-    .flatMap((one) => draftAt('take off filter', one, instance))
+    .filter((filter) => filter.applies === 'yes' && !getFilterState(state, filter, instance).wasRemoved)
+    .flatMap((filter) => draftAt('take off filter', filter, instance))
 }
 
 /** Further drain plugs that were never opened. */
@@ -110,6 +116,8 @@ function listClosedDrains(
   const way = gearcase.emptying
   if (way?.kind !== 'drain plug') return []
   return way.also
-    .filter((one) => one.applies === 'yes' && !getOpeningState(state, one, instance).everCracked)
-    .flatMap((one) => draftAt('let drain', one, instance))
+    .filter(
+      (candidate) => candidate.applies === 'yes' && !getOpeningState(state, candidate, instance).everCracked,
+    )
+    .flatMap((item) => draftAt('let drain', item, instance))
 }

@@ -92,9 +92,9 @@ function indexGearcase(
       seals: filter.seals.map((_seal, place) => indexSeal(sheet, identity, `${at}/seals/${place}`)),
       behind:
         held.kind === 'behind opening'
-          ? openings.find((one) => one.id === held.opening)
+          ? openings.find((opening) => opening.id === held.opening)
           : held.kind === 'behind cover'
-            ? covers.find((one) => one.id === held.cover)
+            ? covers.find((cover) => cover.id === held.cover)
             : undefined,
     })
   })
@@ -106,9 +106,10 @@ function indexGearcase(
   const { method } = fill ?? {}
   const namedOpening = method && 'opening' in method ? method.opening : undefined
   const emptyingWays = chooseEmptyingWays(gearcase.emptying, openings, covers)
-  const possibleOpenings = openings.filter((one) => one.applies !== 'no')
-  const fillOpenings = possibleOpenings.filter((one) => servesAs(one, 'fill'))
-  const fillOpening = fillOpenings.find((one) => one.id === namedOpening) ?? fillOpenings[0]
+  const possibleOpenings = openings.filter((opening) => opening.applies !== 'no')
+  const fillOpenings = possibleOpenings.filter((possibleOpening) => servesAs(possibleOpening, 'fill'))
+  const fillOpening =
+    fillOpenings.find((otherFillOpening) => otherFillOpening.id === namedOpening) ?? fillOpenings[0]
   const levelOpeningId = method?.kind === 'by quantity' ? undefined : namedOpening
   return dropUndefined({
     id,
@@ -124,8 +125,10 @@ function indexGearcase(
     fillOpenings,
     fillOpening,
     possibleFillOpenings: chooseFillOpenings(fillOpening, fillOpenings),
-    levelOpening: possibleOpenings.find((one) =>
-      levelOpeningId === undefined ? servesAs(one, 'level') : one.id === levelOpeningId,
+    levelOpening: possibleOpenings.find((possibleOpening) =>
+      levelOpeningId === undefined
+        ? servesAs(possibleOpening, 'level')
+        : possibleOpening.id === levelOpeningId,
     ),
     emptying: emptyingWays[0],
     emptyingWays,
@@ -133,7 +136,7 @@ function indexGearcase(
     hasSettlingTime: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
     supports: areSupportsOnOtherAxle ? [] : supports,
     areSupportsOnOtherAxle,
-    shields: (gearcase.shields ?? []).filter((one) => sheet.shields?.[one]?.reachedThrough !== true),
+    shields: (gearcase.shields ?? []).filter((shield) => sheet.shields?.[shield]?.reachedThrough !== true),
   })
 }
 
@@ -143,9 +146,12 @@ function indexGearcase(
  * procedure.
  */
 function liftOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
-  const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
+  const isKnown = (candidate: Id | undefined) =>
+    candidate !== undefined && Object.hasOwn(machine.axles, candidate)
   const axles = supports.map((support) => machine.supports[support]?.axle)
-  return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
+  return (
+    isKnown(axle) && axles.length > 0 && axles.every((otherAxle) => isKnown(otherAxle) && otherAxle !== axle)
+  )
 }
 
 /** The fill opening and, if it is uncertain, the fill openings of other variants. */
@@ -157,9 +163,9 @@ function chooseFillOpenings(
   if (fill?.applies !== 'cannot tell') return chosen
   const getVariants = ({ opening }: OpeningLayout) => opening.appliesTo?.variants
   const coveredVariants = new Set(getVariants(fill))
-  for (const one of fillOpenings) {
-    const variants = getVariants(one) ?? []
-    const turnsWithWheel = one.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
+  for (const fillOpening of fillOpenings) {
+    const variants = getVariants(fillOpening) ?? []
+    const turnsWithWheel = fillOpening.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
     if (
       turnsWithWheel ||
       coveredVariants.size === 0 ||
@@ -167,7 +173,7 @@ function chooseFillOpenings(
       variants.some((id) => coveredVariants.has(id))
     )
       continue
-    chosen.push(one)
+    chosen.push(fillOpening)
     for (const id of variants) coveredVariants.add(id)
   }
   return chosen
@@ -185,7 +191,7 @@ function chooseEmptyingWays(
 ): readonly EmptyingLayout[] {
   const emptyingWays: EmptyingLayout[] = []
   const findPart = <P extends OpeningLayout | CoverLayout>(parts: readonly P[], id: Id): P | undefined =>
-    parts.find((one) => one.id === id && one.applies !== 'no')
+    parts.find((part) => part.id === id && part.applies !== 'no')
   for (const [place, way] of emptying.entries()) {
     if (way.kind === 'cover') {
       const cover = findPart(covers, way.cover)
@@ -205,9 +211,10 @@ function chooseEmptyingWays(
     if (lastWay.kind !== 'drain plug') return emptyingWays
     const furtherDrains = emptying
       .slice(place + 1)
-      .flatMap((one) => (one.kind === 'drain plug' ? one.opening : []))
+      .flatMap((item) => (item.kind === 'drain plug' ? item.opening : []))
     const also = openings.filter(
-      (one) => furtherDrains.includes(one.id) && one.applies === 'yes' && !servesAs(one, 'fill'),
+      (opening) =>
+        furtherDrains.includes(opening.id) && opening.applies === 'yes' && !servesAs(opening, 'fill'),
     )
     const furtherOpenings = new Set([...lastWay.also, ...also])
     furtherOpenings.delete(lastWay.opening)

@@ -65,9 +65,9 @@ export function listJobs(
     }
     for (const target of listInstances(indexedSheet, service.gearcases)) {
       const owner = findOwner(indexedSheet, target.gearcase, target.instance)
-      const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [target, owner]))
+      const matchingItems = only?.filter((candidate) => matchesItem(candidate, serviceId, [target, owner]))
       if (matchingItems?.length === 0) continue
-      for (const one of matchingItems ?? []) matchedItems.add(one)
+      for (const matchingItem of matchingItems ?? []) matchedItems.add(matchingItem)
       const job = jobs.get(makeInstanceKey(owner)) ?? {
         owner,
         task: 'check',
@@ -78,7 +78,9 @@ export function listJobs(
       jobs.set(makeInstanceKey(owner), job)
       if (service.task === 'change') job.task = 'change'
       if (!job.services.includes(serviceId)) job.services = [...job.services, serviceId]
-      const isListed = job.emptiedInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target))
+      const isListed = job.emptiedInstances.some(
+        (emptiedInstance) => makeInstanceKey(emptiedInstance) === makeInstanceKey(target),
+      )
       if (!isListed && target.gearcase.emptying !== undefined)
         job.emptiedInstances = [...job.emptiedInstances, target]
       if (service.task === 'change' && takesSample(service, target))

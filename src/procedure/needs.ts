@@ -62,12 +62,12 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
       context.state.seals[makeStateKey(seal.path, fill.instance)] = 'used'
   },
   'oil-not-drained': (context) => {
-    for (const one of listNotDrained(context)) getGearcaseState(context.state, one).oil = 'out'
+    for (const candidate of listNotDrained(context)) getGearcaseState(context.state, candidate).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
   },
   // The oil is assumed to be poured without a spill.
   'run-without-oil': ({ state }) => {
-    for (const one of Object.values(state.gearcases)) if (one.oil === 'out') one.oil = 'new'
+    for (const gearcase of Object.values(state.gearcases)) if (gearcase.oil === 'out') gearcase.oil = 'new'
   },
   'level-not-rechecked': ({ state, owner }) => {
     if (owner !== undefined) getGearcaseState(state, owner).levelCheckedSinceRun = true

@@ -88,7 +88,7 @@ function insertOwnStep(
   if (!canRun || findings.length > 0 || usedIds.has(step.id)) return undefined
   const preferredPlace = previousStep === undefined ? 0 : steps.indexOf(previousStep) + 1
   const places = [...steps.keys(), steps.length].sort(
-    (one, other) => Math.abs(one - preferredPlace) - Math.abs(other - preferredPlace),
+    (item, other) => Math.abs(item - preferredPlace) - Math.abs(other - preferredPlace),
   )
   const trace = traceSteps(counter, steps)
   for (const place of places) {

@@ -81,7 +81,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   const openFindings = checkSteps(makeCounter(), attempt.procedure)
   const left = [...findings, ...openFindings].toSorted(compareHarm)
   const fixed = before
-    .filter((one) => !openFindings.some((other) => isSameMistake(one, other)))
+    .filter((candidate) => !openFindings.some((other) => isSameMistake(candidate, other)))
     .toSorted(compareHarm)
   return { procedure: attempt.procedure, applied: attempt.applied, fixed, left, stopped }
 }
@@ -109,13 +109,13 @@ function findBetterAttempt(
   counter: TroubleCounter,
 ): RepairAttempt {
   const singleRepairs = listCandidateRepairs(attempt, counter)
-  const completeRepair = singleRepairs.find((one) => one.troubles === 0)
+  const completeRepair = singleRepairs.find((singleRepair) => singleRepair.troubles === 0)
   if (completeRepair !== undefined) return completeRepair
   // The repairs are in the order of harm: take the first that helps.
-  let bestAttempt = singleRepairs.find((one) => one.troubles < attempt.troubles) ?? attempt
+  let bestAttempt = singleRepairs.find((singleRepair) => singleRepair.troubles < attempt.troubles) ?? attempt
   if (attempt.troubles <= FULL_SEARCH_LIMIT) {
-    for (const one of singleRepairs)
-      for (const pairOfRepairs of listCandidateRepairs(one, counter)) {
+    for (const singleRepair of singleRepairs)
+      for (const pairOfRepairs of listCandidateRepairs(singleRepair, counter)) {
         if (pairOfRepairs.troubles === 0) return pairOfRepairs
         if (pairOfRepairs.troubles < bestAttempt.troubles) bestAttempt = pairOfRepairs
       }

@@ -169,10 +169,10 @@ export function copyState(state: MutableState): MutableState {
     onRamps: [...onRamps],
     shields: { ...shields },
     seals: { ...seals },
-    gearcases: copyParts(state.gearcases, (one) => ({ ...one })),
-    openings: copyParts(state.openings, (one) => ({ ...one, outAt: [...one.outAt] })),
-    covers: copyParts(state.covers, (one) => ({ ...one })),
-    filters: copyParts(state.filters, (one) => ({ ...one })),
+    gearcases: copyParts(state.gearcases, (candidate) => ({ ...candidate })),
+    openings: copyParts(state.openings, (candidate) => ({ ...candidate, outAt: [...candidate.outAt] })),
+    covers: copyParts(state.covers, (candidate) => ({ ...candidate })),
+    filters: copyParts(state.filters, (candidate) => ({ ...candidate })),
   }
 }
 

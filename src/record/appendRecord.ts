@@ -56,7 +56,7 @@ export function appendRecord(
 ): Result<AppendedRecord, AppendCodes> {
   const findings = checkRecordRules(record, set, facts)
   const { document } = record
-  const log = set.logs.find((one) => one.document.id === document.machine)
+  const log = set.logs.find((otherLog) => otherLog.document.id === document.machine)
   if (log === undefined)
     return { ok: false, findings: set.logs.length > 0 ? findings : [reportMissingLog(record), ...findings] }
   const refusal = findRefusal(record, log.document)
@@ -86,7 +86,10 @@ function judgeEntries(
   return appendedRecord.entries.map(({ service, gearcase, instance }) => {
     const reference = dropUndefined({ service, gearcase, instance })
     const entry = record?.entries.find(
-      (one) => one.service === service && one.gearcase === gearcase && one.instance === instance,
+      (otherEntry) =>
+        otherEntry.service === service &&
+        otherEntry.gearcase === gearcase &&
+        otherEntry.instance === instance,
     )
     const reason =
       record === undefined || entry === undefined
@@ -107,7 +110,7 @@ function findRefusal(
     const params = { required: sheet.id, given: document.sheet.id }
     return recordFinding('record/other-sheet', 'error', reference, '/sheet/id', params)
   }
-  const isKnown = records.some((one) => one.id === id)
+  const isKnown = records.some((record) => record.id === id)
   return isKnown ? recordFinding('spec/id-used-twice', 'error', reference, '/id', { kind, id }) : undefined
 }
 

@@ -82,7 +82,7 @@ export function sumUsedOil(
         .filter(({ record: { corrects, date } }) => corrects === undefined && date >= from && date <= to)
         .flatMap(({ record }) => listLines(machine, record)),
     )
-    .sort((one, other) => compareDates(one.date, other.date))
+    .sort((item, other) => compareDates(item.date, other.date))
   const carriers = [...new Set(lines.map((line) => line.to))]
   return {
     ...sumLines(lines),
@@ -105,8 +105,8 @@ function listLines(
   if (usedOilLines.length === 0 && drainedVolumes.length === 0) return []
   const [only = {}, ...others] = usedOilLines
   if (only.volume !== undefined || others.length > 0)
-    return usedOilLines.map((one) => ({ ...common, ...one }))
-  const volumes = drainedVolumes.filter((one) => one !== 'not judged')
+    return usedOilLines.map((usedOilLine) => ({ ...common, ...usedOilLine }))
+  const volumes = drainedVolumes.filter((drainedVolume) => drainedVolume !== 'not judged')
   for (const volume of volumes) requireVolume(`record ${id}, drained`, volume)
   return [
     dropUndefined({ ...common, ...only, drained: volumes.length === 0 ? undefined : addVolumes(volumes) }),

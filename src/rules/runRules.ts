@@ -59,6 +59,6 @@ export function moveFindings(findings: readonly Finding[], set: DocumentSet): re
 
   function findWrittenPlaces({ kind, id, name }: DocumentReference): WrittenPlaces {
     const candidates = shortDocuments.filter(({ document }) => document.kind === kind && document.id === id)
-    return (candidates.find((one) => one.name === name) ?? candidates[0])?.places ?? []
+    return (candidates.find((candidate) => candidate.name === name) ?? candidates[0])?.places ?? []
   }
 }

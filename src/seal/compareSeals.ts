@@ -92,6 +92,10 @@ export function partNumbersOf({
   supersededBy,
   equivalents = [],
 }: NumberedPart): readonly string[] {
-  const numbers = [supersededBy?.partNumber, partNumber, ...equivalents.map((one) => one.partNumber)]
-  return numbers.filter((one) => one !== undefined)
+  const numbers = [
+    supersededBy?.partNumber,
+    partNumber,
+    ...equivalents.map((equivalent) => equivalent.partNumber),
+  ]
+  return numbers.filter((number) => number !== undefined)
 }

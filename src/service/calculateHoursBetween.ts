@@ -22,11 +22,13 @@ export function calculateHoursBetween(
   const { hours = [] } = readMeters(log)
   const start = findReadingsAround(hours, from)
   const end = findReadingsAround(hours, to)
-  const usedReadings = [start.last, end.last, start.next, end.next].filter((one) => one !== undefined)
+  const usedReadings = [start.last, end.last, start.next, end.next].filter(
+    (candidate) => candidate !== undefined,
+  )
   if (start.last === undefined || end.last === undefined) return undefined
   if (usedReadings.some(({ stretch }) => stretch !== start.last?.stretch)) return undefined
-  const subtractReadings = (one: CountedMeterReading, other: CountedMeterReading) =>
-    subtract(exactOf(one.total.value), exactOf(other.total.value))
+  const subtractReadings = (candidate: CountedMeterReading, other: CountedMeterReading) =>
+    subtract(exactOf(candidate.total.value), exactOf(other.total.value))
   const shortestHours = start.next === undefined ? exactOf(0) : subtractReadings(end.last, start.next)
   const min = shortestHours.n < 0n ? exactOf(0) : shortestHours
   return end.next === undefined ? { min } : { min, max: subtractReadings(end.next, start.last) }

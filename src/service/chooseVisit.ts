@@ -92,7 +92,9 @@ function listUnservicedEvents(
     log.records.some(
       ({ date, entries }) =>
         compareDates(date, since) >= 0 &&
-        entries.some((one) => one.gearcase === gearcase && sheet.services[one.service]?.task === 'change'),
+        entries.some(
+          (entry) => entry.gearcase === gearcase && sheet.services[entry.service]?.task === 'change',
+        ),
     )
   return (log.events ?? []).flatMap((event) => {
     if ('meter' in event || compareDates(event.date, today) > 0) return []
@@ -140,10 +142,10 @@ function includesService({ services, only }: ProcedureDocument, line: ServiceDue
   const { service, gearcase, part } = line
   return (
     only?.some(
-      (one) =>
-        one.service === service &&
-        one.gearcase === gearcase &&
-        (one.instance === undefined || one.instance === part.instance?.id),
+      (candidate) =>
+        candidate.service === service &&
+        candidate.gearcase === gearcase &&
+        (candidate.instance === undefined || candidate.instance === part.instance?.id),
     ) ?? true
   )
 }

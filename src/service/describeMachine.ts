@@ -15,7 +15,7 @@ export function readLatestReadings({ meters }: MachineLog, today: DateText): Vis
     const [lastReading] = readings
       .filter(({ date }) => compareDates(date, today) <= 0)
       .toReversed()
-      .sort((one, other) => compareDates(other.date, one.date))
+      .sort((reading, other) => compareDates(other.date, reading.date))
     return lastReading && unit && { value: lastReading.value, unit, date: lastReading.date }
   }
   return dropUndefined({

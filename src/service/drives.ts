@@ -13,7 +13,7 @@ export function listDrives(
 ): readonly Drive[] | undefined {
   const path = ['/drive', '/bolts/drive', '/fasteners/drive', '/held/drive']
     .map((tail) => `${part}${tail}`)
-    .find((one) => readPointer(sheet, one) !== undefined)
+    .find((candidate) => readPointer(sheet, candidate) !== undefined)
   if (path === undefined) return undefined
   const resolved = resolveLeaf(sheet, identity, 'drive', path)
   if (resolved.kind === 'not stated') return []

@@ -114,7 +114,7 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
   const since = findStartDate(facts, gearcase, instance)
   const additions = listAdditions(facts, gearcase, instance)
     .filter(({ date }) => since === undefined || compareDates(date, since) > 0)
-    .sort((one, other) => compareDates(one.date, other.date))
+    .sort((addition, other) => compareDates(addition.date, other.date))
   const count = additions.length
   const last = additions.at(-1)
   const unknownStartReasons =
@@ -168,10 +168,10 @@ function judgeGearcase(facts: DueFacts, gearcase: Id, instance: Id | undefined):
 function findStartDate({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
   const changes = log.records.filter(({ entries }) =>
     entries.some(
-      (one) =>
-        one.gearcase === gearcase &&
-        (one.instance === undefined || one.instance === instance) &&
-        findTask(sheet, one.service) === 'change',
+      (entry) =>
+        entry.gearcase === gearcase &&
+        (entry.instance === undefined || entry.instance === instance) &&
+        findTask(sheet, entry.service) === 'change',
     ),
   )
   const rebuilds = (log.events ?? []).filter(
@@ -189,8 +189,8 @@ const findTask = ({ services }: SpecSheet, service: Id) =>
 
 /** All oil added to a gearcase up to today. An addition without an instance may be of any instance. */
 function listAdditions({ sheet, log, today }: DueFacts, gearcase: Id, instance: Id | undefined) {
-  const topUps = (log.topUps ?? []).map((one, place) => ({
-    ...one,
+  const topUps = (log.topUps ?? []).map((topUp, place) => ({
+    ...topUp,
     place: `facts.log.topUps[${place}].volume`,
   }))
   const checks = log.records.flatMap(({ date, entries }) =>

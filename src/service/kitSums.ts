@@ -44,7 +44,7 @@ export function sumOils(oils: readonly KitOil[]): readonly KitOil[] {
   const names = [...new Set(oils.map(({ oil }) => oil))]
   return names.map((oil) => ({
     oil,
-    volume: sumVolumes(oils.filter((one) => one.oil === oil).map(({ volume }) => volume)),
+    volume: sumVolumes(oils.filter((otherOil) => otherOil.oil === oil).map(({ volume }) => volume)),
   }))
 }
 

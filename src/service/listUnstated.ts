@@ -35,7 +35,7 @@ export function listUnstated(
     if (listDrives(sheet, identity, on)?.length === 0) add(`${on}/drive`, 'drive')
     const fasteners = ['/bolts', '/fasteners']
       .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)
-      .find((one) => one !== undefined)
+      .find((candidate) => candidate !== undefined)
     if (fasteners?.count === 'not stated') add(`${on}/count`, 'fasteners')
   }
   return [...missing.values()]

@@ -96,7 +96,7 @@ function findEarliest<Point>(
       return at === undefined ? [] : [{ at, service: { serviceName, part } }]
     }),
   )
-  const [first] = points.toSorted((one, other) => compare(one.at, other.at))
+  const [first] = points.toSorted((point, other) => compare(point.at, other.at))
   if (first === undefined) return undefined
   const isEarliest = ({ at }: { readonly at: Point }) => compare(at, first.at) === 0
   return { at: first.at, services: points.filter(isEarliest).map(({ service }) => service) }

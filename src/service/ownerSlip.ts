@@ -118,7 +118,9 @@ export function ownerSlip(facts: SlipFacts, options: SlipOptions): OwnerSlip {
   const { notDone } = resolveLog(log, sheet)
   const resolved = resolveRecords(log.records)
   const { record, root } = findVisit(resolved, log, options.record)
-  const corrections = resolved.filter((one) => one.root === root && one.record.corrects !== undefined)
+  const corrections = resolved.filter(
+    (candidate) => candidate.root === root && candidate.record.corrects !== undefined,
+  )
   const { id, date, readings, by, note, entries, shields = [] } = record
   return dropUndefined({
     kind: 'owner-slip' as const,
@@ -128,11 +130,14 @@ export function ownerSlip(facts: SlipFacts, options: SlipOptions): OwnerSlip {
     date,
     readings,
     by,
-    corrections: corrections.map((one) => ({ record: one.record.id, date: one.record.date })),
+    corrections: corrections.map((correction) => ({
+      record: correction.record.id,
+      date: correction.record.date,
+    })),
     faults,
     work: entries.map((entry) => makeSlipWork(entry, sheet, findNotDoneReason(notDone, id, entry))),
     shields: describeParts(shields, sheet),
-    notes: [note, ...corrections.map((one) => one.record.note)].flatMap((one) => one ?? []),
+    notes: [note, ...corrections.map((correction) => correction.record.note)].flatMap((item) => item ?? []),
     today,
     due: sortDue(due),
     samples: listOpenSamples(log).map((sample) => ({
@@ -149,7 +154,9 @@ function findVisit(
   chosen: Id | undefined,
 ): ResolvedRecord {
   const visits = resolved.filter(({ record }) => record.corrects === undefined)
-  const [last] = visits.toReversed().sort((one, other) => compareDates(other.record.date, one.record.date))
+  const [last] = visits
+    .toReversed()
+    .sort((visit, other) => compareDates(other.record.date, visit.record.date))
   if (last === undefined) throw new RangeError('facts.log must have a record of a visit, got none')
   if (chosen === undefined) return last
   const root = resolved.find((_one, place) => records[place]?.id === chosen)?.root
@@ -159,7 +166,7 @@ function findVisit(
 }
 
 const findNotDoneReason = (notDone: readonly NotDone[], record: Id, entry: RecordEntry): Reason | undefined =>
-  notDone.find((one) => one.record === record && isSameJson(one.entry, entry))?.reason
+  notDone.find((candidate) => candidate.record === record && isSameJson(candidate.entry, entry))?.reason
 
 function makeSlipWork(entry: RecordEntry, sheet: SpecSheet, notDone: Reason | undefined): SlipWork {
   const { service, tightened, seals, filters = [] } = entry
@@ -197,8 +204,8 @@ const describeParts = <Item extends { readonly on: string }>(items: readonly Ite
  */
 function sortDue(due: readonly ServiceDue[]): readonly ServiceDue[] {
   const isDueNow = ({ verdict }: ServiceDue) => verdict === 'overdue' || verdict === 'due'
-  const makeSortKey = (one: ServiceDue) => `${isDueNow(one) ? 0 : 1} ${one.dueOn ?? '~'}`
-  return [...due].sort((one, other) =>
-    makeSortKey(one) < makeSortKey(other) ? -1 : makeSortKey(one) > makeSortKey(other) ? 1 : 0,
+  const makeSortKey = (candidate: ServiceDue) => `${isDueNow(candidate) ? 0 : 1} ${candidate.dueOn ?? '~'}`
+  return [...due].sort((item, other) =>
+    makeSortKey(item) < makeSortKey(other) ? -1 : makeSortKey(item) > makeSortKey(other) ? 1 : 0,
   )
 }

@@ -129,8 +129,8 @@ export function planOil(
       return size === undefined ? [] : [{ size, count }]
     })
     const meetingOils = new Set(
-      oilChoices.flatMap((one) =>
-        Object.values(one.suitableContainers).map((container) => container.oil.name),
+      oilChoices.flatMap((otherOilChoice) =>
+        Object.values(otherOilChoice.suitableContainers).map((container) => container.oil.name),
       ),
     )
     if (meetingOils.size > 1 && chosen.oil !== undefined)
@@ -163,7 +163,7 @@ function judgeOilStock(
     // The ambient band is judged in `judgeOilChoices`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const verdicts = [verdict.viscosity, verdict.category, verdict.limitedSlip]
-    if (verdicts.every((one) => one === 'yes' || one === 'not judged')) {
+    if (verdicts.every((otherVerdict) => otherVerdict === 'yes' || otherVerdict === 'not judged')) {
       Object.defineProperty(suitableContainers, id, { value: container, enumerable: true })
       continue
     }
@@ -191,11 +191,11 @@ function describeAdditive(
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
   const { each: perInstance, all: needed } = splitVolumes?.additive ?? {}
-  const showsOils = (one: Step, action: Step['do']) =>
-    one.do === action && Object.values(one.values ?? {}).includes(oilsPath)
-  const added = steps.findIndex((one) => showsOils(one, 'add the additive'))
+  const showsOils = (candidate: Step, action: Step['do']) =>
+    candidate.do === action && Object.values(candidate.values ?? {}).includes(oilsPath)
+  const added = steps.findIndex((step) => showsOils(step, 'add the additive'))
   const order =
-    added > steps.findIndex((one) => showsOils(one, 'pour the oil')) ? 'oil first' : 'additive first'
+    added > steps.findIndex((step) => showsOils(step, 'pour the oil')) ? 'oil first' : 'additive first'
   return { additive: dropUndefined({ name, figure, includedInRefill, order, perInstance, needed }) }
 }
 

@@ -17,8 +17,10 @@ export function planSamples(
     .filter(({ do: action }) => action === 'take an oil sample')
     .map((step) => {
       const part = describeStepPart(visit, step)
-      const isSamePart = (one: ServiceDue) =>
-        one.part.path === part.path && one.part.instance?.id === part.instance?.id && one.task === 'change'
+      const isSamePart = (candidate: ServiceDue) =>
+        candidate.part.path === part.path &&
+        candidate.part.instance?.id === part.instance?.id &&
+        candidate.task === 'change'
       const line = due
         .filter(isSamePart)
         .flatMap(({ lines }) => lines)
@@ -46,10 +48,12 @@ function describeStepPart({ sheet }: VisitContext, { on = '', at = {} }: Step) {
 /** The oil that the last record names for this gearcase. */
 function findLastOil({ records }: MachineLog, { path, instance }: PartName): string | undefined {
   return records
-    .toSorted((one, other) => compareDates(one.date, other.date))
+    .toSorted((record, other) => compareDates(record.date, other.date))
     .flatMap(({ entries }) => entries)
     .findLast(
-      (one) =>
-        `/gearcases/${one.gearcase}` === path && one.instance === instance?.id && one.oil !== undefined,
+      (candidate) =>
+        `/gearcases/${candidate.gearcase}` === path &&
+        candidate.instance === instance?.id &&
+        candidate.oil !== undefined,
     )?.oil?.name
 }

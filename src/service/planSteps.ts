@@ -134,7 +134,7 @@ function findToollessDrive(
 ): 'hand' | 'clip' | undefined {
   const isTurned = action === 'crack loose' || showsFigure(action, 'tightening')
   const drives = isTurned ? listDrives(sheet, identity, on) : undefined
-  const [kind, ...others] = new Set(drives?.map((one) => one.kind))
+  const [kind, ...others] = new Set(drives?.map((drive) => drive.kind))
   if (others.length > 0) return undefined
   return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
@@ -238,10 +238,10 @@ function describeLevel(sheet: SpecSheet, step: Step, earlierSteps: readonly Step
     attitude: level?.attitude ?? 'not stated',
     engine: level?.engine ?? 'not stated',
     afterFilling: earlierSteps.some(
-      (one) =>
-        one.do === 'pour the oil' &&
-        findGearcaseId(one) === owner &&
-        (one.at?.instance === step.at?.instance || findGearcaseId(step) !== owner),
+      (earlierStep) =>
+        earlierStep.do === 'pour the oil' &&
+        findGearcaseId(earlierStep) === owner &&
+        (earlierStep.at?.instance === step.at?.instance || findGearcaseId(step) !== owner),
     ),
   })
 }

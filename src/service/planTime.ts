@@ -89,15 +89,15 @@ const makeWorkKey = (...parts: readonly (string | undefined)[]) => parts.join(' 
 function listWork({ entries }: ServiceRecord, sheet: SpecSheet): ReadonlySet<string> {
   return new Set(
     entries.flatMap(({ service, gearcase, instance }) =>
-      (instance === undefined ? listInstances(sheet, gearcase) : [instance]).map((one) =>
-        makeWorkKey(service, gearcase, one),
+      (instance === undefined ? listInstances(sheet, gearcase) : [instance]).map((item) =>
+        makeWorkKey(service, gearcase, item),
       ),
     ),
   )
 }
 
-const isSameSet = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
-  one.size === other.size && [...one].every((key) => other.has(key))
+const isSameSet = (candidate: ReadonlySet<string>, other: ReadonlySet<string>) =>
+  candidate.size === other.size && [...candidate].every((key) => other.has(key))
 
 /** The median of a sorted list: the middle value, or the mean of the two middle values. */
 function calculateMedian(sorted: readonly Exact[]): Exact {

@@ -67,7 +67,7 @@ export function splitRefill(
   const { unit } = refill.each
   const additiveAmount = makeAmount(stated.amount, stated.unit, instances)
   const { exactEach } = refill
-  const makeTotal = (each: Exact) => makeAmount(each, 'mL', instances, unit)
+  const makeTotal = (candidate: Exact) => makeAmount(candidate, 'mL', instances, unit)
   if (!additive.includedInRefill)
     return {
       oil: refill,

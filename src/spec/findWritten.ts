@@ -30,11 +30,11 @@ export function findWritten(
   places: WrittenPlaces,
   full: JsonPointer,
 ): { readonly path: JsonPointer; readonly range?: readonly [from: number, to: number] } {
-  const place = findDeepest(places, full, (one) => one.full)
+  const place = findDeepest(places, full, (candidate) => candidate.full)
   if (place === undefined) return { path: full }
   const relativePointer = full.slice(place.full.length)
   if (place.moved === true) return { path: place.path + relativePointer }
-  const part = findDeepest(place.parts ?? [], relativePointer, (one) => one.path)
+  const part = findDeepest(place.parts ?? [], relativePointer, (candidate) => candidate.path)
   return part === undefined ? { path: place.path } : { path: place.path, range: [part.from, part.to] }
 }
 

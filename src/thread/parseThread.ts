@@ -20,7 +20,10 @@ const makeThreadFinding = <Code extends keyof ThreadCodes>(
   params: ThreadCodes[Code],
 ) => textFinding(code, severity, { kind: 'text' }, '', params)
 
-const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
+const refuseText = (candidate: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({
+  ok: false,
+  findings: [candidate],
+})
 
 /**
  * Reads a thread designation: its size, its pitch, and whether it is taper or parallel.
@@ -112,7 +115,7 @@ function parsePipeThread(
   const letters = system.toUpperCase()
   const inches = size.replace('-', ' ')
   if (letters === 'BSP') {
-    const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
+    const candidates = ['G', 'R'].map((item) => `${item} ${inches}`)
     return refuseText(makeThreadFinding('thread/parallel-or-taper', 'error', { text, candidates }))
   }
   const pipeSystem = PIPE_LETTERS[letters] ?? 'G'
@@ -151,7 +154,7 @@ function readUnified(
   const series =
     lacksFineSeries && Number(per) === 12
       ? 'UN'
-      : (namedSeries ?? SERIES_IN_TABLE.find((one) => row?.[one] === Number(per)))
+      : (namedSeries ?? SERIES_IN_TABLE.find((candidate) => row?.[candidate] === Number(per)))
   if (series === undefined) return refuseText(makeThreadFinding('thread/unknown-thread', 'error', { text }))
   const usualThreads = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usualThreads.length === 0 || (series === 'UN' && size.startsWith('#')))

@@ -96,18 +96,20 @@ it('a code of planVisit narrows its params, in a plan and where there is none', 
 
 it('each room has its own codes: parsers and records', () => {
   const parsed = parseToolbox({ kind: 'toolbox' })
-  const keys = parsed.findings.flatMap((one) => (one.code === 'spec/missing-key' ? [one.params.key] : []))
+  const keys = parsed.findings.flatMap((finding) =>
+    finding.code === 'spec/missing-key' ? [finding.params.key] : [],
+  )
   // Omitted maps, such as the wrenches, are empty.
   expect(keys).toEqual(['version', 'id', 'name'])
   const read = parseQuantity('12 bananas')
-  expect(read.findings.map((one) => one.code === 'quantity/unit-is-unknown' && one.params.text)).toEqual([
-    'bananas',
-  ])
+  expect(
+    read.findings.map((finding) => finding.code === 'quantity/unit-is-unknown' && finding.params.text),
+  ).toEqual(['bananas'])
   const record = readExample('tind-4', 'record')
-  const unknown = checkRecord({ document: record }, empty).flatMap((one) => {
+  const unknown = checkRecord({ document: record }, empty).flatMap((item) => {
     // @ts-expect-error a record is not judged like a visit
-    if (one.code === 'service/no-pan') return []
-    return one.code === 'record/machine-not-found' ? [one.params.id] : []
+    if (item.code === 'service/no-pan') return []
+    return item.code === 'record/machine-not-found' ? [item.params.id] : []
   })
   expect(unknown).toEqual([])
 })

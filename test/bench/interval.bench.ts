@@ -406,8 +406,8 @@ async function linesByHand(from: string, to: string, today: number): Promise<voi
   const output = createWriteStream(to)
   const reader = createInterface({ input: createReadStream(from, { highWaterMark: 1 << 18 }) })
   let text = ''
-  reader.on('line', (one) => {
-    const row: DueRow = JSON.parse(one)
+  reader.on('line', (candidate) => {
+    const row: DueRow = JSON.parse(candidate)
     const { state, dueBy, dueOn } = judgeRowByHand(row, today)
     const date = new Date(dueOn * 86_400_000).toISOString().slice(0, 10)
     text += `${JSON.stringify({ id: row.id, state, dueBy, dueOn: date })}\n`
@@ -430,7 +430,7 @@ export default async function run(): Promise<void> {
   const today = columns.lastDay[0] ?? NO_DAY
   const judged = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
   const counts = DUE_STATES.map(
-    (state, index) => `${judged.verdict.filter((one) => one === index).length} ${state}`,
+    (state, index) => `${judged.verdict.filter((candidate) => candidate === index).length} ${state}`,
   )
   console.log(`Interval: one million records (first 100,000: ${counts.join(', ')})`)
   benchColumns(rows, today)

@@ -61,8 +61,8 @@ describe('cueList', () => {
             (speech) => speech.kind === 'step' && speech.from === `/lines/${line}`,
           )
           expect(spoken).toBeLessThan(action)
-          const held = cue.hold.flatMap((one) => one.line.map((span) => readPointer(plan, span.from ?? '')))
-          expect(held.map((one) => JSON.stringify(one))).toContain(JSON.stringify(caution))
+          const held = cue.hold.flatMap((item) => item.line.map((span) => readPointer(plan, span.from ?? '')))
+          expect(held.map((item) => JSON.stringify(item))).toContain(JSON.stringify(caution))
         }
   })
 
@@ -89,8 +89,10 @@ describe('cueList', () => {
 
   it('speaks one unit: a setting in another unit is only on the screen', () => {
     const plan = planExample('tind-4')
-    const tightenings = plan.tightenings.map((one) =>
-      one.setting === undefined ? one : { ...one, setting: { value: 23, unit: 'lbf.ft' as const } },
+    const tightenings = plan.tightenings.map((tightening) =>
+      tightening.setting === undefined
+        ? tightening
+        : { ...tightening, setting: { value: 23, unit: 'lbf.ft' as const } },
     )
     const cue = cueList({ ...plan, tightenings }, en).find(({ kind }) => kind === 'inside') as Cue
     expect(textOf(cue)).toMatch(/Tighten it to twenty-eight to thirty-four newton metres\./)

@@ -150,7 +150,11 @@ const kindsOf = (node: MarkdownNodes): readonly string[] => [
   ...('children' in node ? node.children.flatMap((child) => kindsOf(child)) : []),
 ]
 function linesOf(value: unknown): readonly Line[] {
-  if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one?.text === 'string'))
+  if (
+    Array.isArray(value) &&
+    value.length > 0 &&
+    value.every((candidate) => typeof candidate?.text === 'string')
+  )
     return [value]
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(linesOf) : []
 }

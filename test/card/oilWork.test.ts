@@ -403,7 +403,7 @@ describe('what a technician reads at a plug', () => {
     const lineOf = (log: 'known' | 'not known') => {
       const plan = planExample('tind-4', {
         sheet,
-        ...(log === 'not known' && { log: (one) => ({ ...one, identity: {} }) }),
+        ...(log === 'not known' && { log: (candidate) => ({ ...candidate, identity: {} }) }),
       })
       const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
       return text.slice(text.indexOf('Rear gearcase [ ]')).match(/Clean around the drain plug,[^.]*\./)?.[0]

@@ -29,7 +29,11 @@ const TODAY = '2023-10-06'
 
 /** Every line of a value: a list of spans. */
 function findLines(value: unknown): readonly Line[] {
-  if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one?.text === 'string'))
+  if (
+    Array.isArray(value) &&
+    value.length > 0 &&
+    value.every((candidate) => typeof candidate?.text === 'string')
+  )
     return [value]
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(findLines) : []
 }
@@ -109,7 +113,9 @@ describe('paperModel', () => {
     expect(asCounts(sums.filters)).toEqual(add(({ filters = [] }) => filters))
     expect(sums.oil.length).toBeGreaterThan(3)
     for (const { oil, volume } of sums.oil) {
-      const own = kits.flatMap((kit) => kit.oil.flatMap((one) => (one.oil === oil ? one.volume.value : [])))
+      const own = kits.flatMap((kit) =>
+        kit.oil.flatMap((item) => (item.oil === oil ? item.volume.value : [])),
+      )
       expect(volume.value).toBeCloseTo(
         own.reduce((total, value) => total + value, 0),
         9,

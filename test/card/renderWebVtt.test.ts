@@ -57,7 +57,7 @@ describe('renderWebVtt', () => {
   test.prop([scenes, fc.array(fc.integer({ min: 0, max: 5000 }), { minLength: 5, maxLength: 5 })])(
     'keeps the limits, loses no word and never overlaps, however tight the scenes are',
     (texts, gaps) => {
-      const cues = texts.map((each) => makeCue(each.join(' ')))
+      const cues = texts.map((text) => makeCue(text.join(' ')))
       // The earliest starts that the function accepts, plus a random gap.
       const starts: number[] = [0]
       for (const [index, cue] of cues.entries()) {
@@ -65,7 +65,7 @@ describe('renderWebVtt', () => {
           ({ lines }) => Array.from(lines.join(' ')).length,
         )
         const shortest = characters.reduce(
-          (sum, one) => sum + Math.max(1000, Math.ceil((one * 1000) / 17)),
+          (sum, character) => sum + Math.max(1000, Math.ceil((character * 1000) / 17)),
           0,
         )
         starts.push((Math.round((starts[index] ?? 0) * 1000) + shortest + (gaps[index] ?? 0)) / 1000)

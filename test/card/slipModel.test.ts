@@ -111,7 +111,7 @@ describe('the slip on paper', () => {
       '* Oil sample B-12, front differential, 2023-10-06, Nordfoss Laboratory: no result yet',
     ].map(at)
     expect(order).not.toContain(-1)
-    expect(order).toEqual([...order].sort((one, other) => one - other))
+    expect(order).toEqual([...order].sort((item, other) => item - other))
   })
 
   it('is half a page of lines for a visit without surprises, and keeps them in every length', () => {

@@ -41,7 +41,8 @@ function paths(value: unknown, depth: number, path: Path = []): readonly Path[] 
 
 function spoil(value: unknown, [key, ...rest]: Path, by: unknown): unknown {
   if (key === undefined) return by
-  if (Array.isArray(value)) return value.map((one, at) => (String(at) === key ? spoil(one, rest, by) : one))
+  if (Array.isArray(value))
+    return value.map((item, at) => (String(at) === key ? spoil(item, rest, by) : item))
   const held = value as Readonly<Record<string, unknown>>
   return { ...held, [key]: spoil(held[key], rest, by) }
 }

@@ -49,9 +49,10 @@ const kinds = (node: MarkdownNodes, found: string[] = []): readonly string[] => 
 
 /** All lines of a value, wherever they are. */
 function linesIn(value: unknown, found: Line[] = []): readonly Line[] {
-  if (Array.isArray(value) && value.every((one) => typeof one?.text === 'string')) found.push(value as Line)
+  if (Array.isArray(value) && value.every((candidate) => typeof candidate?.text === 'string'))
+    found.push(value as Line)
   else if (typeof value === 'object' && value !== null)
-    for (const one of Object.values(value)) linesIn(one, found)
+    for (const candidate of Object.values(value)) linesIn(candidate, found)
   return found
 }
 const elements = (node: Nodes, found: Element[] = []): Element[] => {
@@ -80,8 +81,8 @@ describe.each(FACTS)('the wall card of %s', (_name, facts) => {
   it('says the same in HTML, Markdown and text; a picture has its values as text', () => {
     const html = renderHtml(card)
     const written = textOf(fromHtml(html))
-    for (const one of [renderMarkdown(card), renderText(card), html])
-      expect(one).not.toMatch(/undefined|NaN|\[object/)
+    for (const candidate of [renderMarkdown(card), renderText(card), html])
+      expect(candidate).not.toMatch(/undefined|NaN|\[object/)
     for (const { setting } of facts.tightenings)
       if (setting !== undefined) {
         expect(renderText(card)).toContain(`${setting.value}\u00a0`)
@@ -123,7 +124,7 @@ describe('wallModel', () => {
     ]
     const places = order.map((words) => text.indexOf(words, text.indexOf('</style>')))
     expect(places.every((place) => place >= 0)).toBe(true)
-    expect(places.slice(1)).toEqual(places.slice(1).toSorted((one, other) => one - other))
+    expect(places.slice(1)).toEqual(places.slice(1).toSorted((place, other) => place - other))
   })
 
   it('puts what the manual does not state before the warning', () => {
@@ -148,7 +149,7 @@ describe('wallModel', () => {
   it('draws no scale whose marks would touch, and writes its settings', () => {
     const [wrench] = LONG.wrenches
     if (wrench === undefined) throw new Error('no wrench')
-    const scales = wrench.scales.map((one) => ({ ...one, scale: { ...one.scale, graduation: 0.01 } }))
+    const scales = wrench.scales.map((scale) => ({ ...scale, scale: { ...scale.scale, graduation: 0.01 } }))
     const fine = renderHtml(wallModel({ ...LONG, wrenches: [{ ...wrench, scales }] }, en))
     expect(fine).not.toContain('drawing scale')
     expect(fine).toContain('31\u00a0N·m')
@@ -167,7 +168,7 @@ describe('wallModel', () => {
     const replace = (value: unknown, key: string, text: string): unknown => {
       if (typeof value === 'string')
         return FREE.test(key) || key === 'instances' || key === 'supports' ? text : value
-      if (Array.isArray(value)) return value.map((one) => replace(one, key, text))
+      if (Array.isArray(value)) return value.map((item) => replace(item, key, text))
       if (typeof value !== 'object' || value === null) return value
       return Object.fromEntries(
         Object.entries(value).map(([inner, one]) => [inner, replace(one, inner, text)]),

@@ -236,50 +236,56 @@ describe('record', () => {
     expect(machines[0]?.due.map(({ verdict }) => verdict)).toEqual(Array(4).fill('not due'))
   })
 
-  it.each(CORRECTED)('$name: what record, due and plan say, until a correction closes it', async (one) => {
-    const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
-    const setWith = (log: string, record?: object) => ({
-      'set/log.json': log,
-      'set/sheet.json': base('sheet'),
-      'set/toolbox.json': base('toolbox'),
-      ...(record && { 'set/record.json': JSON.stringify(record) }),
-    })
-    const say = async (words: readonly string[], files: Readonly<Record<string, string>>) => {
-      const { out, written, code } = await run([...words, '--today', '2023-10-09'], files)
-      return {
-        text: out.replaceAll('\u00a0', ' ').replace(/\s+/g, ' '),
-        code,
-        log: written.get('log.json') ?? '',
+  it.each(CORRECTED)(
+    '$name: what record, due and plan say, until a correction closes it',
+    async (candidate) => {
+      const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
+      const setWith = (log: string, record?: object) => ({
+        'set/log.json': log,
+        'set/sheet.json': base('sheet'),
+        'set/toolbox.json': base('toolbox'),
+        ...(record && { 'set/record.json': JSON.stringify(record) }),
+      })
+      const say = async (words: readonly string[], files: Readonly<Record<string, string>>) => {
+        const { out, written, code } = await run([...words, '--today', '2023-10-09'], files)
+        return {
+          text: out.replaceAll('\u00a0', ' ').replace(/\s+/g, ' '),
+          code,
+          log: written.get('log.json') ?? '',
+        }
       }
-    }
-    const first = await say(['record', 'set', '--out', 'log.json'], setWith(base('log'), one.record))
-    expect(first).toMatchObject({
-      code: 1,
-      text: expect.stringContaining(`NOT TO BE USED: fault open since 2023-10-06`),
-    })
-    expect(first.text).toContain(one.says)
-    expect(first.text.includes('Does not count.')).toBe(!one.counts)
-    expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
-    const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
-    expect(plan.text).toContain('A fault has been open since 2023-10-06')
-    expect((await say(['due', 'set', '--exit-code'], setWith(first.log))).code).toBe(3)
-    const second = await say(['record', 'set', '--out', 'log.json'], setWith(first.log, one.correction))
-    expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })
-    const due = await say(['due', 'set'], setWith(second.log))
-    expect(due.text).not.toContain('NOT TO BE USED')
-    expect(due.text).toMatch(/NOT DUE gear oil change, front differential/)
-    const history = await say(['history', 'set'], setWith(second.log))
-    expect(history.text).toMatch(
-      new RegExp(
-        `${one.record.id} .*corrected by ${one.correction.id} .*${one.correction.id} .*corrects ${one.record.id}`,
-      ),
-    )
-    expect((await say(['history', 'set'], setWith(first.log))).text.includes('does not count')).toBe(
-      !one.counts,
-    )
-    const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
-    expect(after.text).not.toContain('A fault has been open since')
-  })
+      const first = await say(['record', 'set', '--out', 'log.json'], setWith(base('log'), candidate.record))
+      expect(first).toMatchObject({
+        code: 1,
+        text: expect.stringContaining(`NOT TO BE USED: fault open since 2023-10-06`),
+      })
+      expect(first.text).toContain(candidate.says)
+      expect(first.text.includes('Does not count.')).toBe(!candidate.counts)
+      expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
+      const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
+      expect(plan.text).toContain('A fault has been open since 2023-10-06')
+      expect((await say(['due', 'set', '--exit-code'], setWith(first.log))).code).toBe(3)
+      const second = await say(
+        ['record', 'set', '--out', 'log.json'],
+        setWith(first.log, candidate.correction),
+      )
+      expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })
+      const due = await say(['due', 'set'], setWith(second.log))
+      expect(due.text).not.toContain('NOT TO BE USED')
+      expect(due.text).toMatch(/NOT DUE gear oil change, front differential/)
+      const history = await say(['history', 'set'], setWith(second.log))
+      expect(history.text).toMatch(
+        new RegExp(
+          `${candidate.record.id} .*corrected by ${candidate.correction.id} .*${candidate.correction.id} .*corrects ${candidate.record.id}`,
+        ),
+      )
+      expect((await say(['history', 'set'], setWith(first.log))).text.includes('does not count')).toBe(
+        !candidate.counts,
+      )
+      const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
+      expect(after.text).not.toContain('A fault has been open since')
+    },
+  )
 
   it('says once that a correction of no record does not count', async () => {
     const record = readFileSync(`${TIND}/record.yaml`, 'utf8')

@@ -73,7 +73,7 @@ describe('place', () => {
 })
 
 describe('text', () => {
-  const text = (one: Finding) => renderFindings(locateFindings([one], []), 'text')
+  const text = (candidate: Finding) => renderFindings(locateFindings([candidate], []), 'text')
 
   it('without a file names the kind of document, without a place no place', () => {
     expect(text(finding({ document: { kind: 'toolbox' }, path: '' }))).toMatch(

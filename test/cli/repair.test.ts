@@ -14,9 +14,9 @@ const good: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json
 const without = (...ids: readonly string[]) => good.steps.filter(({ id }) => !ids.includes(id))
 
 function moved(id: string, before: string): readonly Step[] {
-  const step = good.steps.find((one) => one.id === id)
+  const step = good.steps.find((otherStep) => otherStep.id === id)
   const rest = without(id)
-  const place = rest.findIndex((one) => one.id === before)
+  const place = rest.findIndex((candidate) => candidate.id === before)
   if (step === undefined || place === -1) throw new Error(`no step ${id} or ${before}`)
   return rest.toSpliced(place, 0, step)
 }

@@ -289,7 +289,7 @@ describe('writers that die', () => {
     await save(log, 'old\n')
     // A process makes a claim and dies.
     runChild([log, 'x', 'claimed'])
-    const [name = ''] = (await readdir(folder)).filter((one) => one.endsWith('.lock'))
+    const [name = ''] = (await readdir(folder)).filter((candidate) => candidate.endsWith('.lock'))
     const claim = join(folder, name)
     await writeFile(claim, content === 'as written' ? await text(claim) : content)
     const made = Date.now() / 1000 - agedSeconds
@@ -334,7 +334,7 @@ describe('writers that die', () => {
     const onStep = async (step: SaveStep) => {
       if (step !== 'synced' || !isFirst) return
       isFirst = false
-      const [name = ''] = (await readdir(folder)).filter((one) => one.endsWith('.lock'))
+      const [name = ''] = (await readdir(folder)).filter((candidate) => candidate.endsWith('.lock'))
       await utimes(join(folder, name), 0, 0)
       await append('second')
     }
@@ -368,7 +368,7 @@ describe('writers at the same time', () => {
     await ended
     const last = (await text()).slice(LONG.length)
     expect(last.trim().split('\n').sort()).toEqual(['a', 'b', 'c'])
-    for (const one of seen) expect(['', last.slice(0, 2), last.slice(0, 4), last]).toContain(one)
+    for (const candidate of seen) expect(['', last.slice(0, 2), last.slice(0, 4), last]).toContain(candidate)
     expect(seen.size).toBeGreaterThan(2)
   })
 

@@ -80,7 +80,7 @@ describe('the terminal', () => {
     expect(lines).toHaveLength(6)
     const order = ['NOT TO BE USED', 'OVERDUE', 'DUE', 'CANNOT TELL', 'DUE SOON', 'NOT DUE']
     const ranks = states.map((state) => order.indexOf(state ?? ''))
-    expect(ranks).toEqual([...ranks].sort((one, other) => one - other))
+    expect(ranks).toEqual([...ranks].sort((rank, other) => rank - other))
     expect(ranks).not.toContain(-1)
     expect(new Set(ranks).size).toBeGreaterThan(1)
   })

@@ -47,7 +47,7 @@ it('every command of the first sheet prints what the page shows, in this order',
       const output = [...io.err, ...io.out].join('\n').trimEnd().replaceAll('\u00a0', ' ').split(/\n+/)
       expect(
         isShown(
-          shown.filter((one) => one !== ''),
+          shown.filter((candidate) => candidate !== ''),
           output,
         ),
         `${line}\n${output.join('\n')}`,
@@ -69,6 +69,6 @@ it('the picture of the page has the words of its text', () => {
   for (const part of text
     .trimEnd()
     .split(/\n| {3,}/)
-    .filter((one) => one !== ''))
+    .filter((candidate) => candidate !== ''))
     expect(words).toContain(part)
 })

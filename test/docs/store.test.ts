@@ -104,13 +104,13 @@ describe.each(DIALECTS)('the tables of the page in %s', (dialect) => {
     const { read } = await readLog(database, id)
     expect(read.ok && read.value.meters.hours?.readings.slice(-2).map(({ value }) => value)).toEqual([1, 2])
 
-    for (const one of facts)
-      await saveRows(database, one.log.id, listDueRows(one, { ...OPTIONS, severity: 'normal' }))
+    for (const fact of facts)
+      await saveRows(database, fact.log.id, listDueRows(fact, { ...OPTIONS, severity: 'normal' }))
     const verdict = dueSql(dialect, { ...OPTIONS, today: '2023-10-06' })
     const found = await database.run(`SELECT id, ${verdict} AS verdict FROM due_row`)
-    const expected = facts.flatMap((one) => {
-      const due = listDue(one, { ...OPTIONS, severity: 'normal' })
-      return listDueRows(one, { ...OPTIONS, severity: 'normal' }).map((row, place) => [
+    const expected = facts.flatMap((fact) => {
+      const due = listDue(fact, { ...OPTIONS, severity: 'normal' })
+      return listDueRows(fact, { ...OPTIONS, severity: 'normal' }).map((row, place) => [
         row.id,
         due[place]?.verdict,
       ])

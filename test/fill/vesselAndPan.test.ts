@@ -222,7 +222,9 @@ describe('checkPan', () => {
       const ask = (value: number, order: number[]) => checkPan({ pan: pan(value) }, order.map(L))
       expect(ask(size, [...list].reverse())).toEqual(ask(size, list))
       expect(rank[ask(size + 1, list).verdict]).toBeGreaterThanOrEqual(rank[ask(size, list).verdict])
-      expect(ask(size, list).verdict === 'large enough').toBe(list.reduce((sum, one) => sum + one, 0) <= size)
+      expect(ask(size, list).verdict === 'large enough').toBe(
+        list.reduce((sum, item) => sum + item, 0) <= size,
+      )
     })
   })
 

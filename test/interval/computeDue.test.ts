@@ -555,7 +555,7 @@ describe('laws', () => {
           .map((item) => [random.next().value, item] as const)
           .sort(([a], [b]) => a - b)
           .map(([, item]) => item)
-      const sorted = days.toSorted((one, other) => one - other)
+      const sorted = days.toSorted((otherDay, other) => otherDay - other)
       const base = judge(
         every250,
         {

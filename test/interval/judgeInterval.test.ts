@@ -28,7 +28,7 @@ const interval: fc.Arbitrary<Interval> = fc.oneof(
   { weight: 1, arbitrary: fc.constant({ kind: 'not stated' as const }) },
 )
 const severe = fc.oneof(
-  interval.map((one) => ({ kind: 'interval' as const, interval: one, criteria: 'towing' })),
+  interval.map((item) => ({ kind: 'interval' as const, interval: item, criteria: 'towing' })),
   fc.constantFrom('0.5', '0.75').map((factor) => ({ kind: 'factor' as const, factor, criteria: 'towing' })),
 )
 const meters = fc.record(

@@ -77,8 +77,8 @@ describe('judgeAmbientBand', () => {
 
   it('holds on one unbroken stretch of temperatures (law)', () => {
     const degrees = fc.integer({ min: -60, max: 60 })
-    law(50, degrees, degrees, degrees, degrees, degrees, (one, other, first, second, third) => {
-      const [min, max] = [Math.min(one, other), Math.max(one, other)]
+    law(50, degrees, degrees, degrees, degrees, degrees, (candidate, other, first, second, third) => {
+      const [min, max] = [Math.min(candidate, other), Math.max(candidate, other)]
       const limits: Band = { kind: 'limits', min: String(min), max: String(max), unit: 'degC' }
       const [low = 0, mid = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
       const ask = (value: number) => judgeAmbientBand(limits, celsius(value)).verdict

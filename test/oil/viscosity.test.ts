@@ -60,8 +60,8 @@ describe('viscosity by D341', () => {
     const degrees = fc.integer({ min: -30, max: 229 })
     law(50, oils, degrees, ([kv40, kv100], cold) => {
       const both = [cold, cold + 1].map((value) => viscosityAt(oil(kv40, kv100), celsius(value)))
-      const [first, second] = both.map((one) =>
-        one.verdict === 'viscosity' ? one.viscosity.value : undefined,
+      const [first, second] = both.map((item) =>
+        item.verdict === 'viscosity' ? item.viscosity.value : undefined,
       )
       if (first !== undefined && second !== undefined) expect(second).toBeLessThan(first)
     })

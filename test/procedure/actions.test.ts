@@ -36,7 +36,7 @@ describe('the table', () => {
 
   test('danger is used of nothing, warning of what could kill, notice of damage alone', () => {
     const signals = new Map(
-      rows.flatMap(([, row]) => row.hazards.map((one) => [one.code, one.signal] as const)),
+      rows.flatMap(([, row]) => row.hazards.map((hazard) => [hazard.code, hazard.signal] as const)),
     )
     const of = (word: string) =>
       [...signals]
@@ -69,7 +69,7 @@ describe('texts', () => {
     quantity: JSON.stringify,
     date: String,
     list: (items: readonly string[]) => items.join(', '),
-    count: (value: number, one: string, other: string) => `${value} ${value === 1 ? one : other}`,
+    count: (value: number, candidate: string, other: string) => `${value} ${value === 1 ? candidate : other}`,
     reason: JSON.stringify,
   }
   const full = {
@@ -119,7 +119,7 @@ describe('findCautions', () => {
       },
     },
   })
-  const codesOf = (step: Step) => findCautions(taper, step).map((one) => one.code)
+  const codesOf = (step: Step) => findCautions(taper, step).map((caution) => caution.code)
 
   test('a washer plug is never helped by more torque; a taper plug has its turns', () => {
     expect(codesOf({ id: 'a', do: 'tighten', on: '/gearcases/box/openings/drain' })).toEqual([

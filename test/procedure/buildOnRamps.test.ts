@@ -25,7 +25,7 @@ describe('a machine on ramps', () => {
     const order = ['clear', 'ramps-front', 'stop-2', 'chock-rear', 'front-take-out-drain', 'front-pour-fill']
     const rest = ['front-nip-fill-2', 'clear-2', 'off-ramps', 'stop-3', 'front-level-fill', 'run']
     const places = [...order, ...rest].map((id) => ids.indexOf(id))
-    expect(places).toEqual([...places].sort((one, other) => one - other))
+    expect(places).toEqual([...places].sort((place, other) => place - other))
     expect(places).not.toContain(-1)
   })
 

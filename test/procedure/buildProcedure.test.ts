@@ -11,7 +11,7 @@ describe('laws', () => {
   test('every built procedure validates with no finding', () => {
     law(50, visitArbitrary, ({ sheet, services }) => {
       const procedure = build(sheet, services)
-      expect(validateProcedure(procedure, sheet).map((one) => `${one.path} ${one.code}`)).toEqual([])
+      expect(validateProcedure(procedure, sheet).map((item) => `${item.path} ${item.code}`)).toEqual([])
     })
   })
 
@@ -131,7 +131,7 @@ describe('variety', () => {
       }),
     })
     const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
-    expect(built.findings.map((one) => one.code)).toEqual(['procedure/second-lift'])
+    expect(built.findings.map((finding) => finding.code)).toEqual(['procedure/second-lift'])
     if (!built.ok) throw new Error('not built')
     expect(validateProcedure(built.value, sheet)).toEqual([])
     expect(built.value.steps.filter((step) => step.do === 'lower the machine')).toHaveLength(2)
@@ -144,7 +144,7 @@ describe('what cannot be told, and what cannot be done', () => {
   test('a drain plug that only some variants have', () => {
     const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: some }) })
     const open = buildProcedure({ sheet, identity: {}, services: ['change'] })
-    expect(open.findings.map((one) => [one.code, one.path])).toEqual([
+    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/gearcases/rear/openings/drain'],
     ])
     if (!open.ok) throw new Error('not built')
@@ -152,7 +152,7 @@ describe('what cannot be told, and what cannot be done', () => {
     expect(cracked?.values?.['onlyIf']).toBe('/gearcases/rear/openings/drain/appliesTo')
     const without = buildProcedure({ sheet, identity: { variant: 'plain' }, services: ['change'] })
     expect(without.ok).toBe(false)
-    expect(without.findings.map((one) => one.code)).toEqual(['procedure/no-way-to-empty'])
+    expect(without.findings.map((finding) => finding.code)).toEqual(['procedure/no-way-to-empty'])
     const withPlug = buildProcedure({ sheet, identity: { variant: 'winch' }, services: ['change'] })
     expect(withPlug.findings).toEqual([])
   })
@@ -173,7 +173,7 @@ describe('what cannot be told, and what cannot be done', () => {
       services: ['change'],
     })
     expect(built.ok).toBe(false)
-    expect(built.findings.map((one) => one.code)).toContain(code)
+    expect(built.findings.map((finding) => finding.code)).toContain(code)
   })
 
   test('a level hole that the sheet does not have', () => {
@@ -188,7 +188,7 @@ describe('what cannot be told, and what cannot be done', () => {
       identity: {},
       services: ['change'],
     })
-    expect(built.findings.map((one) => [one.code, one.severity])).toEqual([
+    expect(built.findings.map((finding) => [finding.code, finding.severity])).toEqual([
       ['procedure/no-level-opening', 'error'],
     ])
   })
@@ -198,16 +198,22 @@ describe('what cannot be told, and what cannot be done', () => {
       rear: makeCase('rear', { method: 'to level hole', attitude: 'level on stands' }),
     })
     expect(
-      buildProcedure({ sheet: stands, identity: {}, services: ['change'] }).findings.map((one) => one.code),
+      buildProcedure({ sheet: stands, identity: {}, services: ['change'] }).findings.map(
+        (finding) => finding.code,
+      ),
     ).toEqual(['procedure/no-supports'])
     const wheel = makeSheet({ hub: makeCase('hub', { out: 'sole opening by wheel' }) })
     expect(
-      buildProcedure({ sheet: wheel, identity: {}, services: ['change'] }).findings.map((one) => one.code),
+      buildProcedure({ sheet: wheel, identity: {}, services: ['change'] }).findings.map(
+        (finding) => finding.code,
+      ),
     ).toEqual(['procedure/wheel-on-the-ground'])
     const nowhere = makeCase('rear', {})
     const dangling = makeSheet({ rear: { ...nowhere, access: { kind: 'raised', supports: ['roof'] } } })
     expect(
-      buildProcedure({ sheet: dangling, identity: {}, services: ['change'] }).findings.map((one) => one.code),
+      buildProcedure({ sheet: dangling, identity: {}, services: ['change'] }).findings.map(
+        (finding) => finding.code,
+      ),
     ).toEqual(['procedure/no-supports'])
   })
 
@@ -226,9 +232,11 @@ describe('what cannot be told, and what cannot be done', () => {
     if (change === undefined) throw new Error('no service')
     const limited = { ...other, services: { change: { ...change, appliesTo: some } } }
     const skipped = buildProcedure({ sheet: limited, identity: { variant: 'plain' }, services: ['change'] })
-    expect(skipped.findings.map((one) => one.code)).toEqual(['procedure/service-not-for-this-machine'])
+    expect(skipped.findings.map((finding) => finding.code)).toEqual([
+      'procedure/service-not-for-this-machine',
+    ])
     const open = buildProcedure({ sheet: limited, identity: {}, services: ['change'] })
-    expect(open.findings.map((one) => [one.code, one.path])).toEqual([
+    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/services/change'],
     ])
   })
@@ -237,7 +245,7 @@ describe('what cannot be told, and what cannot be done', () => {
     const { axle } = sharedSheet.gearcases
     if (axle === undefined) throw new Error('no axle')
     const built = buildProcedure({ sheet: makeSheet({ axle }), identity: {}, services: ['change'] })
-    expect(built.findings.map((one) => one.code)).toEqual([
+    expect(built.findings.map((finding) => finding.code)).toEqual([
       'procedure/oil-owner-missing',
       'procedure/no-fill-opening',
     ])
@@ -245,7 +253,7 @@ describe('what cannot be told, and what cannot be done', () => {
 
   test('a check of a gearcase that is filled by quantity looks for leaks and says that no level can be seen', () => {
     const built = buildProcedure({ sheet: varietySheet, identity: {}, services: ['front-check'] })
-    expect(built.findings.map((one) => [one.code, one.severity])).toEqual([
+    expect(built.findings.map((finding) => [finding.code, finding.severity])).toEqual([
       ['procedure/no-level-opening', 'warning'],
     ])
     if (!built.ok) throw new Error('not built')
@@ -296,7 +304,7 @@ describe('only some of the gearcases', () => {
       ],
     })
     expect(built.ok).toBe(false)
-    expect(built.findings.map((one) => [one.code, one.path])).toEqual([
+    expect(built.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/only-without-match', '/only/1'],
       ['procedure/only-without-match', '/only/2'],
     ])

@@ -56,7 +56,7 @@ const GOODS: readonly Good[] = [
     ['change', 'check'].map((task) => toGood(varietySheet, `${id}-${task}`)),
   ),
   ...[rolled, filterSheet, sharedSheet].map((sheet) => toGood(sheet, 'change')),
-  ...[...new Map(UNSAFE_SEQUENCES.map((one) => [one.good, one.sheet]))].map(([procedure, sheet]) => ({
+  ...[...new Map(UNSAFE_SEQUENCES.map((item) => [item.good, item.sheet]))].map(([procedure, sheet]) => ({
     ...{ name: procedure.id, sheet, procedure },
   })),
 ]
@@ -77,7 +77,7 @@ export function findWitness({ within, sequences, goods }: Deletion): string | un
   return within(() => {
     const good = goods.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
     if (good !== undefined) return `good procedure ${good.name}`
-    return sequences.find((one) => !isRefused(one))?.fact
+    return sequences.find((sequence) => !isRefused(sequence))?.fact
   })
 }
 
@@ -91,7 +91,7 @@ function findingsOf(procedure: ProcedureDocument, sheet: SpecSheet) {
 /** Whether an unsafe sequence gives its codes at the right step. */
 export function isRefused({ sheet, bad, at, codes }: UnsafeSequence): boolean {
   const found = findingsOf(bad, sheet).filter(({ path }) => at === undefined || path === `/steps/${at}`)
-  return codes.every((code) => found.some((one) => one.code === code))
+  return codes.every((code) => found.some((candidate) => candidate.code === code))
 }
 
 /** Every need and every effect of every action, and every field that an effect changes. */
@@ -117,17 +117,17 @@ const ROWS = Object.entries(ACTIONS) as readonly (readonly [keyof typeof ACTIONS
 function listNeedDeletions(): readonly Deletion[] {
   // A need can change only sequences in which it fails at this action.
   const failing = new Map<string, UnsafeSequence[]>()
-  for (const one of UNSAFE_SEQUENCES)
-    for (const { code, path } of findingsOf(one.bad, one.sheet)) {
-      const step = one.bad.steps[Number(/^\/steps\/(\d+)$/.exec(path)?.[1])]
-      if (step === undefined || !one.codes.includes(code)) continue
+  for (const candidate of UNSAFE_SEQUENCES)
+    for (const { code, path } of findingsOf(candidate.bad, candidate.sheet)) {
+      const step = candidate.bad.steps[Number(/^\/steps\/(\d+)$/.exec(path)?.[1])]
+      if (step === undefined || !candidate.codes.includes(code)) continue
       const key = `${step.do}: needs ${code.replace('procedure/', '')}`
-      failing.set(key, [...(failing.get(key) ?? []), one])
+      failing.set(key, [...(failing.get(key) ?? []), candidate])
     }
   return ROWS.flatMap(([action, row]) =>
     row.needs.map((need): Deletion => {
       const entry = `${action}: needs ${need}`
-      const needs = row.needs.filter((one) => one !== need)
+      const needs = row.needs.filter((otherNeed) => otherNeed !== need)
       const within = replaced(ACTIONS, action, { ...row, needs })
       return { entry, within, sequences: failing.get(entry) ?? [], goods: [] }
     }),
@@ -137,7 +137,7 @@ function listNeedDeletions(): readonly Deletion[] {
 function listChangeDeletions(): readonly Deletion[] {
   return ROWS.flatMap(([action, row]) =>
     row.changes.map((change): Deletion => {
-      const changes = row.changes.filter((one) => one !== change)
+      const changes = row.changes.filter((otherChange) => otherChange !== change)
       const within = replaced(ACTIONS, action, { ...row, changes })
       return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goods: GOODS }
     }),
@@ -203,10 +203,10 @@ const OF_PARTS = ['gearcases', 'openings', 'covers', 'filters'] as const
 
 /** `engine`, `seals`, `openings.position`. */
 function listChangedFields(before: MutableState, after: MutableState): readonly string[] {
-  const differs = (one: unknown, other: unknown) => JSON.stringify(one) !== JSON.stringify(other)
+  const differs = (candidate: unknown, other: unknown) => JSON.stringify(candidate) !== JSON.stringify(other)
   const ofMachine = Object.keys(after).filter(
     (key) =>
-      !OF_PARTS.some((one) => one === key) &&
+      !OF_PARTS.some((candidate) => candidate === key) &&
       differs(before[key as keyof MutableState], after[key as keyof MutableState]),
   )
   const ofParts = OF_PARTS.flatMap((kind) =>
@@ -222,8 +222,8 @@ function listChangedFields(before: MutableState, after: MutableState): readonly 
 function restoreField(before: MutableState, after: MutableState, name: string): void {
   const [kind, field] = name.split('.')
   if (field === undefined) Object.assign(after, { [name]: Reflect.get(before, name) })
-  for (const one of OF_PARTS)
-    if (one === kind && field !== undefined)
-      for (const [path, part] of Object.entries(after[one]))
-        Object.assign(part, { [field]: Reflect.get(before[one][path] ?? {}, field) })
+  for (const candidate of OF_PARTS)
+    if (candidate === kind && field !== undefined)
+      for (const [path, part] of Object.entries(after[candidate]))
+        Object.assign(part, { [field]: Reflect.get(before[candidate][path] ?? {}, field) })
 }

@@ -88,7 +88,7 @@ describe('by places in the list alone', () => {
         const [poured] = places(steps, 'pour the oil', fill, drain.instance)
         const order = [cracked, nipped, touched, out, drained, tight, poured]
         expect(order).not.toContain(undefined)
-        expect(order).toEqual([...order].sort((one, other) => (one ?? 0) - (other ?? 0)))
+        expect(order).toEqual([...order].sort((item, other) => (item ?? 0) - (other ?? 0)))
       }
     })
   })
@@ -156,10 +156,10 @@ describe('by places in the list alone', () => {
         if (step.do === 'pour the oil' || step.do === 'let drain') {
           const here = step.on?.split('/')[2]
           const look = steps.findLastIndex(
-            (one) =>
-              one.do === 'check for leaks' &&
-              one.on === `/gearcases/${here}` &&
-              one.at?.instance === step.at?.instance,
+            (otherStep) =>
+              otherStep.do === 'check for leaks' &&
+              otherStep.on === `/gearcases/${here}` &&
+              otherStep.at?.instance === step.at?.instance,
           )
           expect(place).toBeLessThan(run)
           expect(look).toBeGreaterThan(run)
@@ -242,7 +242,7 @@ describe('what is not known of the machine', () => {
     expect(places(steps, 'remove shield')).toEqual([])
     expect(validateProcedure(build(some, ['change'], { variant: 'plain' }), some)).toEqual([])
     const open = buildProcedure({ sheet: some, identity: {}, services: ['change'] })
-    expect(open.findings.map((one) => [one.code, one.path])).toEqual([
+    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/shields/pan-guard'],
     ])
     if (!open.ok) throw new Error('not built')

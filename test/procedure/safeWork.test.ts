@@ -23,7 +23,7 @@ import {
 
 const wordsOf = (steps: readonly Step[]) => steps.map((step) => step.do)
 const codesOf = (procedure: ProcedureDocument, sheet = varietySheet) =>
-  validateProcedure(procedure, sheet).map((one) => one.code)
+  validateProcedure(procedure, sheet).map((item) => item.code)
 
 describe('submerged, oil lost, contaminated, seal failed', () => {
   const afterEvent = (event: MachineEventKind, service = 'rear-change') => {
@@ -61,7 +61,7 @@ describe('submerged, oil lost, contaminated, seal failed', () => {
 
   test('a writer who drives it in or warms it is stopped; a run on new oil is right', () => {
     const driven = { ...build(varietySheet, ['rear-change']), events: ['submersion'] } as const
-    expect(validateProcedure(driven, varietySheet).map((one) => [one.code, one.path])).toEqual([
+    expect(validateProcedure(driven, varietySheet).map((item) => [item.code, item.path])).toEqual([
       ['procedure/machine-must-not-run', `/steps/${wordsOf(driven.steps).indexOf('warm the oil')}`],
       ['procedure/machine-must-not-run', `/steps/${wordsOf(driven.steps).indexOf('park on level ground')}`],
     ])
@@ -86,7 +86,10 @@ describe('chocks and supports', () => {
     return makeSheet({ front: gearcase }, { machine })
   }
   const foundIn = (sheet: SpecSheet) =>
-    buildProcedure({ sheet, identity: {}, services: ['change'] }).findings.map((one) => [one.code, one.path])
+    buildProcedure({ sheet, identity: {}, services: ['change'] }).findings.map((finding) => [
+      finding.code,
+      finding.path,
+    ])
 
   test('supports that lift another axle than the gearcase has are not used, and a writer hears of it', () => {
     const sheet = withAxle('front', ['front-beam'], 'rear')
@@ -376,7 +379,7 @@ describe('an opening that turns with its wheel, reached from the ground', () => 
   test('the machine is rolled, one side at a time: plug in, pan and chocks away, roll, chocks in, pan back', () => {
     const sheet = hub()
     const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
-    expect(built.findings.map((one) => [one.severity, one.code])).toEqual([
+    expect(built.findings.map((finding) => [finding.severity, finding.code])).toEqual([
       ['info', 'procedure/wheel-on-the-ground'],
       ['info', 'procedure/wheel-on-the-ground'],
     ])
@@ -455,7 +458,7 @@ describe('filters and strainers', () => {
       'sump-leaks',
     ]
     const places = order.map(placeOf)
-    expect(places).toEqual(places.toSorted((one, other) => one - other))
+    expect(places).toEqual(places.toSorted((place, other) => place - other))
     expect(places).not.toContain(-1)
     // A new filter is not cleaned, and a filter behind a cover has no tightening.
     expect(placeOf('sump-clean-filter-spin-on')).toBe(-1)

@@ -5,7 +5,7 @@ import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
 
 describe('every unsafe sequence is refused with the codes of its fact', () => {
   test('each is an edit of a procedure that is right', () => {
-    for (const [good, sheet] of new Map(UNSAFE_SEQUENCES.map((one) => [one.good, one.sheet])))
+    for (const [good, sheet] of new Map(UNSAFE_SEQUENCES.map((item) => [item.good, item.sheet])))
       expect(simulateProcedure(good, sheet).findings).toEqual([])
   })
 

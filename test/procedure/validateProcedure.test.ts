@@ -331,9 +331,9 @@ const MOVES: readonly (readonly [
 describe('moved', () => {
   test.each(MOVES)('%s (%s)', (_what, service, id, before, expected) => {
     const whole = build(varietySheet, [service])
-    const step = whole.steps.find((one) => one.id === id)
-    const rest = whole.steps.filter((one) => one.id !== id)
-    const place = rest.findIndex((one) => one.id === before)
+    const step = whole.steps.find((otherStep) => otherStep.id === id)
+    const rest = whole.steps.filter((otherStep) => otherStep.id !== id)
+    const place = rest.findIndex((candidate) => candidate.id === before)
     if (step === undefined || place < 0) throw new Error(`${id} or ${before} is not there`)
     const moved = { ...whole, steps: rest.toSpliced(place, 0, step) }
     expect(codes(moved, varietySheet)).toEqual(expected.map((code) => `procedure/${code}`))
@@ -361,7 +361,7 @@ describe('chocks', () => {
       (step): Step => (step.do === 'chock the wheels' ? { ...step, on: '/machine/axles/front' } : step),
     )
     const findings = validateProcedure({ ...whole, steps }, varietySheet)
-    expect(findings.map((one) => one.code)).toEqual(['procedure/chocks-on-lifted-wheels'])
+    expect(findings.map((finding) => finding.code)).toEqual(['procedure/chocks-on-lifted-wheels'])
     expect(findings[0]?.cures?.[0]).toMatchObject({
       op: 'add',
       value: { do: 'chock the wheels', on: '/machine/axles/rear' },
@@ -481,7 +481,7 @@ describe('how a step is written', () => {
     }
     const rear = build(sheet, ['rear-check'], { variant: 'winch' })
     const findings = validateProcedure({ ...rear, identity: { variant: 'plain' } }, sheet)
-    expect(new Set(findings.map((one) => one.code))).toContain('procedure/part-not-on-this-machine')
+    expect(new Set(findings.map((finding) => finding.code))).toContain('procedure/part-not-on-this-machine')
   })
 })
 
@@ -497,7 +497,7 @@ describe('the document as a whole', () => {
     const broken = { ...rear, services: [...rear.services, 'polish'] }
     expect(codes(broken, varietySheet)).toEqual(['procedure/unknown-service'])
     const repaired = repairProcedure(broken, varietySheet)
-    expect([repaired.applied, repaired.left.map((one) => one.code)]).toEqual([
+    expect([repaired.applied, repaired.left.map((item) => item.code)]).toEqual([
       [],
       ['procedure/unknown-service'],
     ])
@@ -561,7 +561,7 @@ describe('strange lists', () => {
     const strange = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
     const broken = { ...rear, steps: strange }
     const { findings } = simulateProcedure(broken, varietySheet)
-    expect(codes(broken, varietySheet)).toEqual(findings.map((one) => one.code))
+    expect(codes(broken, varietySheet)).toEqual(findings.map((finding) => finding.code))
   })
 
   test('three thousand times the same step: every finding is told', () => {
@@ -575,8 +575,8 @@ describe('strange lists', () => {
       }),
     )
     const findings = validateProcedure({ ...rear, steps }, varietySheet)
-    expect(findings.filter((one) => one.code === 'procedure/figure-missing')).toHaveLength(6000)
-    expect(findings.filter((one) => one.code === 'procedure/oil-not-measured')).toHaveLength(3000)
+    expect(findings.filter((finding) => finding.code === 'procedure/figure-missing')).toHaveLength(6000)
+    expect(findings.filter((finding) => finding.code === 'procedure/oil-not-measured')).toHaveLength(3000)
   })
 
   test('a whole procedure backwards is told, and repair ends', () => {

@@ -199,14 +199,15 @@ describe('laws', () => {
     const figure = fc
       .tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 0, max: 2 }))
       .map(([n, places]) => (n / 10).toFixed(places))
-    law(2000, figure, figure, (one, two) => {
-      const agree = comparePrintedFigures(nominal(one, 'N.m'), nominal(two, 'lbf.ft')).verdict === 'agree'
-      expect(comparePrintedFigures(nominal(two, 'lbf.ft'), nominal(one, 'N.m')).verdict === 'agree').toBe(
-        agree,
-      )
-      const [a, b] = exactDecimal(one)
+    law(2000, figure, figure, (candidate, two) => {
+      const agree =
+        comparePrintedFigures(nominal(candidate, 'N.m'), nominal(two, 'lbf.ft')).verdict === 'agree'
+      expect(
+        comparePrintedFigures(nominal(two, 'lbf.ft'), nominal(candidate, 'N.m')).verdict === 'agree',
+      ).toBe(agree)
+      const [a, b] = exactDecimal(candidate)
       const [c, d] = exactDecimal(two)
-      const half = places(one) * 2n
+      const half = places(candidate) * 2n
       const low: Fraction = [a * half - b, b * half]
       const high: Fraction = [a * half + b, b * half]
       const otherHalf = places(two) * 2n

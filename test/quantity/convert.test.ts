@@ -81,12 +81,12 @@ describe('convert, checked against whole fractions', () => {
       fc.constantFrom(...pairs),
       fc.double({ min: -1e9, max: 1e9, noNaN: true }),
       fc.double({ min: -1e9, max: 1e9, noNaN: true }),
-      ([from, to], one, two) => {
-        fc.pre(Math.abs(one) > 1e-200 && Math.abs(two) > 1e-200)
-        const first = convert({ value: one, unit: from }, to).value
+      ([from, to], candidate, two) => {
+        fc.pre(Math.abs(candidate) > 1e-200 && Math.abs(two) > 1e-200)
+        const first = convert({ value: candidate, unit: from }, to).value
         const second = convert({ value: two, unit: from }, to).value
-        expect(one < two ? first <= second : first >= second).toBe(true)
-        expect(Math.sign(first)).toBe(Math.sign(one))
+        expect(candidate < two ? first <= second : first >= second).toBe(true)
+        expect(Math.sign(first)).toBe(Math.sign(candidate))
       },
     )
   })

@@ -118,11 +118,11 @@ describe('comparison', () => {
     // one
     const OwnDecimal = Decimal.clone({ defaults: true })
     const plainDecimal = (number: number) => new OwnDecimal(number).toFixed()
-    law(1000, fc.constantFrom(...allPairs(() => true)), value, value, ([from, to], one, two) => {
-      const first = { value: one, unit: from } as { value: string; unit: Unit }
+    law(1000, fc.constantFrom(...allPairs(() => true)), value, value, ([from, to], candidate, two) => {
+      const first = { value: candidate, unit: from } as { value: string; unit: Unit }
       const second = { value: two, unit: to } as { value: string; unit: Unit }
       const exact = (v: string | number) => exactDecimal(typeof v === 'string' ? v : plainDecimal(v))
-      const [a, b] = exactResult(exact(one), from, to)
+      const [a, b] = exactResult(exact(candidate), from, to)
       const [c, d] = exact(two)
       const expected = a * d < c * b ? -1 : a * d > c * b ? 1 : 0
       expect(compareQuantities(first, second)).toBe(expected)

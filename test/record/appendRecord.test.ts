@@ -27,7 +27,7 @@ const sheet = set.sheets[0]?.document as NonNullable<(typeof set.sheets)[0]>['do
 const log = set.logs[0]?.document as MachineLog
 const DUE = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
 
-const say = (one: Reason) => renderMessage(one, en).replaceAll('\u00a0', ' ')
+const say = (candidate: Reason) => renderMessage(candidate, en).replaceAll('\u00a0', ' ')
 const setWith = (document: MachineLog) => ({ ...set, logs: [{ document }] })
 
 function append(record: ServiceRecord, to: MachineLog = log) {
@@ -36,9 +36,10 @@ function append(record: ServiceRecord, to: MachineLog = log) {
   return { ...appended.value, findings: appended.findings }
 }
 
-const faultsOf = (one: MachineLog) => openFaults({ document: one }, setWith(one), { today: TODAY })
-const frontChange = (one: MachineLog) =>
-  listDue({ sheet, log: one, today: TODAY }, DUE).find(
+const faultsOf = (candidate: MachineLog) =>
+  openFaults({ document: candidate }, setWith(candidate), { today: TODAY })
+const frontChange = (candidate: MachineLog) =>
+  listDue({ sheet, log: candidate, today: TODAY }, DUE).find(
     ({ service, gearcase }) => service === 'gear-oil-change' && gearcase === 'front',
   )
 
@@ -164,7 +165,7 @@ describe('what counts as done', () => {
       gearcase: 'front',
       today: TODAY,
     } as const
-    const from = (one: MachineLog) => computeDue({ ...facts, log: one }, DUE).lines[0]?.from?.date
+    const from = (candidate: MachineLog) => computeDue({ ...facts, log: candidate }, DUE).lines[0]?.from?.date
     expect(from(after)).toBe('2023-10-06')
     expect(from(resolveLog(after, sheet).log)).toBe('2022-11-20')
   })

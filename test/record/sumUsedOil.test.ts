@@ -127,7 +127,7 @@ describe('sumUsedOil', () => {
       const { carriers, lines, ...all } = sumUsedOil([logOf(...records)])
       const whole = ({ value }: { readonly value: number }) => Math.round(value * 1000)
       for (const key of ['volume', 'keptApart', 'withoutReceipt'] as const)
-        expect(carriers.reduce((sum, one) => sum + whole(one[key]), 0)).toBe(whole(all[key]))
+        expect(carriers.reduce((sum, carrier) => sum + whole(carrier[key]), 0)).toBe(whole(all[key]))
       expect(whole(all.volume)).toBe(lists.flat().reduce((sum, { volume }) => sum + (volume?.value ?? 0), 0))
       expect(lines.length).toBe(lists.flat().length)
     })

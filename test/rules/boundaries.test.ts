@@ -57,7 +57,7 @@ describe('limits belong to their band', () => {
   ])('%s N·m where 20 to 25 are stated: %s', (value, severity) => {
     const found = check([set('/record.json/entries/1/tightened/0/torque/value', value)], RECORD)
     const ofTorque = found.filter(({ code }) => code === 'record/torque-outside-band')
-    expect(ofTorque.map((one) => one.severity)).toEqual([severity])
+    expect(ofTorque.map((item) => item.severity)).toEqual([severity])
   })
 
   it.each([

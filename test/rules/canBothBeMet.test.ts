@@ -75,7 +75,8 @@ describe('canBothBeMet', () => {
         judgeFacts(wanted, identity, findCandidates(sheet, identity)).verdict === 'yes'
       const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
       const found = everyMachine(variants).some(
-        (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),
+        (candidate) =>
+          holds(whenOf(candidate.variant), candidate) && holds(first, candidate) && holds(second, candidate),
       )
       expect(canBothBeMet(sheet, first, second)).toBe(found)
       expect(canBothBeMet(sheet, second, first)).toBe(found)

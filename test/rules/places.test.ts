@@ -23,13 +23,13 @@ describe('comparePlaces', () => {
     law(50, document, fc.infiniteStream(fc.nat()), (written, random) => {
       const places = placesOf(written)
       const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
-      expect(shuffled.sort((one, other) => comparePointers(written, one, other))).toEqual(places)
+      expect(shuffled.sort((item, other) => comparePointers(written, item, other))).toEqual(places)
     })
   })
 
   it('puts places that are not there behind those that are, by name', () => {
     const places = ['/x/b', '/a', '/x/a', '', '/y']
-    expect(places.sort((one, other) => comparePointers({ y: 1, a: 2 }, one, other))).toEqual([
+    expect(places.sort((place, other) => comparePointers({ y: 1, a: 2 }, place, other))).toEqual([
       '',
       '/y',
       '/a',

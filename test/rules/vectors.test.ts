@@ -35,7 +35,7 @@ describe('vectors', () => {
   it.each(vectors)('$file expects its own code, and says why another rule speaks too', ({ file, vector }) => {
     expect(file.startsWith(vector.code)).toBe(true)
     expect(vector.expect.map(({ code }) => code)).toContain(vector.code)
-    for (const expected of [vector, ...vector.also].flatMap((one) => one.expect))
+    for (const expected of [vector, ...vector.also].flatMap((item) => item.expect))
       if (expected.code !== vector.code) expect(expected.why).toMatch(/\w/)
     expect(vector.why).toMatch(/\w+ \w+/)
   })
@@ -90,14 +90,14 @@ describe('vectors', () => {
     const codes = [...ruleCodes(), ...shapeRuleCodes()]
     expect(codes.length).toBeGreaterThan(shapeRuleCodes().length)
     expect(codes.filter((code) => of(code).length === 0)).toEqual([])
-    const isGood = ({ vector }: NamedVector) => vector.also.some((one) => one.case === 'good')
+    const isGood = ({ vector }: NamedVector) => vector.also.some((candidate) => candidate.case === 'good')
     expect(codes.filter((code) => !of(code).some(isGood))).toEqual([])
   })
 
   it('of every rule that compares with a figure or a date show its limit', () => {
     const shown = new Set(
       vectors
-        .filter(({ vector }) => vector.also.some((one) => one.case === 'boundary'))
+        .filter(({ vector }) => vector.also.some((candidate) => candidate.case === 'boundary'))
         .map(({ vector }) => vector.code),
     )
     const limits = [...ruleCodes(), ...shapeRuleCodes()].filter((code) =>

@@ -101,10 +101,10 @@ describe('the history of a log', () => {
   it('cut off at any byte gives the log of the whole lines, and says so (law)', () => {
     law(100, logs, fc.double({ min: 0, max: 1, noNaN: true }), (log, share) => {
       const lines = writeHistory(log)
-      const text = lines.map((one) => `${one}\n`).join('')
+      const text = lines.map((otherLine) => `${otherLine}\n`).join('')
       const from = (lines[0] ?? '').length
       const cut = text.slice(0, from + Math.round((text.length - from) * share))
-      const whole = cut.split('\n').filter((one) => lines.includes(one))
+      const whole = cut.split('\n').filter((candidate) => lines.includes(candidate))
       const isTorn = !lines.includes(cut.trimEnd().split('\n').at(-1) ?? '')
       const read = parseHistory(cut.split('\n'))
       expect(read).toEqual({

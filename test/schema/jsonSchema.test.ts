@@ -56,7 +56,9 @@ function schemasIn(node: SchemaNode): readonly SchemaNode[] {
   const { additionalProperties: more, items, then, else: other, patternProperties = {} } = node
   return [
     ...[node.oneOf, node.anyOf, node.allOf].flatMap((arms) => arms ?? []),
-    ...[typeof more === 'object' ? more : undefined, items, then, other].filter((one) => one !== undefined),
+    ...[typeof more === 'object' ? more : undefined, items, then, other].filter(
+      (candidate) => candidate !== undefined,
+    ),
     ...Object.values(patternProperties),
   ]
 }
@@ -153,23 +155,27 @@ describe('published schemas', () => {
 describe('ajv in strict mode says the same as the parse functions', () => {
   test('good documents', () => {
     expect(Math.min(good.length, short.length)).toBeGreaterThanOrEqual(13)
-    for (const one of [...good, ...short])
-      expect([one.document, ajvAccepts(one), weAccept(one)]).toEqual([one.document, true, true])
+    for (const candidate of [...good, ...short])
+      expect([candidate.document, ajvAccepts(candidate), weAccept(candidate)]).toEqual([
+        candidate.document,
+        true,
+        true,
+      ])
   })
 
   test('the list of mistakes', () => {
     expect(bad.length).toBeGreaterThanOrEqual(60)
-    for (const one of bad) expect(ajvAccepts(one)).toBe(false)
+    for (const candidate of bad) expect(ajvAccepts(candidate)).toBe(false)
   })
 
   test('random changes of good documents', () => {
     let accepted = 0
     let refused = 0
-    law(400, mutated, (one) => {
-      const ours = weAccept(one)
+    law(400, mutated, (candidate) => {
+      const ours = weAccept(candidate)
       if (ours) accepted += 1
       else refused += 1
-      expect(ajvAccepts(one)).toBe(ours || onlyWeRefuse(one))
+      expect(ajvAccepts(candidate)).toBe(ours || onlyWeRefuse(candidate))
     })
     // The law proves little unless both answers are common.
     expect(Math.min(accepted, refused)).toBeGreaterThan(cases(400) / 20)
@@ -201,7 +207,7 @@ test("Debian's jsonschema says the same", (ctx) => {
   })
   expect(run.stderr).toBe('')
   const answers: unknown = JSON.parse(run.stdout)
-  expect(answers).toEqual(cases.map((one) => weAccept(one) || onlyWeRefuse(one)))
+  expect(answers).toEqual(cases.map((otherCase) => weAccept(otherCase) || onlyWeRefuse(otherCase)))
 })
 
 /** A good document with one to three values changed, omitted, renamed or replaced. */

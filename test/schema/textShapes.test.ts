@@ -96,8 +96,8 @@ test('law: a date of the shape is a date of the calendar, on every day from 1896
       ([year, month, day]) =>
         `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`,
     )
-  law(2000, fc.oneof(text, fc.string()), (one) => {
-    expect(DATE_PATTERN.test(one)).toBe(isDate(one))
+  law(2000, fc.oneof(text, fc.string()), (candidate) => {
+    expect(DATE_PATTERN.test(candidate)).toBe(isDate(candidate))
   })
 })
 

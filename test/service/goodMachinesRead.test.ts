@@ -112,7 +112,7 @@ describe('what a technician reads on the card of', () => {
     ]
     const places = order.map((text) => steps.indexOf(text))
     expect(places).not.toContain(-1)
-    expect(places).toEqual(places.toSorted((one, other) => one - other))
+    expect(places).toEqual(places.toSorted((place, other) => place - other))
     expect(toolsOf(name)).toContain('1 × spin-on filter, TL-8810')
     expect(toolsOf(name)).toContain('Solvent, and a tray to wash the strainer in.')
     const machine = GOOD_MACHINES[name]

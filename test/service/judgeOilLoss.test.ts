@@ -22,15 +22,15 @@ const topUp = (date: string, value: number, more: object = {}): TopUp => ({
   ...more,
 })
 const withTopUps = (...topUps: readonly TopUp[]): MachineLog => ({ ...log, topUps })
-const judge = (one: MachineLog, today = TODAY) => judgeOilLoss({ sheet, log: one, today })
-const front = (one: MachineLog, today = TODAY) => judge(one, today)[0] as OilLoss
+const judge = (candidate: MachineLog, today = TODAY) => judgeOilLoss({ sheet, log: candidate, today })
+const front = (candidate: MachineLog, today = TODAY) => judge(candidate, today)[0] as OilLoss
 const say = ({ reasons }: OilLoss) =>
   reasons.map((reason) => renderMessage(reason, en).replaceAll('\u00a0', ' ')).join(' ')
-const readingOn = (date: string, value: number, one: MachineLog): MachineLog => ({
-  ...one,
+const readingOn = (date: string, value: number, candidate: MachineLog): MachineLog => ({
+  ...candidate,
   meters: {
-    ...one.meters,
-    hours: { unit: 'h', readings: [...(one.meters.hours?.readings ?? []), { date, value }] },
+    ...candidate.meters,
+    hours: { unit: 'h', readings: [...(candidate.meters.hours?.readings ?? []), { date, value }] },
   },
 })
 
@@ -196,7 +196,7 @@ describe('the oil that a gearcase lost', () => {
 describe('laws', () => {
   const day = fc
     .integer({ min: 1, max: 28 })
-    .map((one) => `2023-0${(one % 9) + 1}-${String(one).padStart(2, '0')}`)
+    .map((item) => `2023-0${(item % 9) + 1}-${String(item).padStart(2, '0')}`)
   const topUps = fc.array(
     fc.record({ date: day, millilitres: fc.integer({ min: 1, max: 900 }), isRear: fc.boolean() }),
     { maxLength: 6 },
@@ -212,11 +212,15 @@ describe('laws', () => {
     law(150, topUps, (list) => {
       const total = judge(logOf(list)).reduce((sum, { added }) => sum + (added?.value ?? 0), 0)
       expect(total).toBe(list.reduce((sum, { millilitres }) => sum + millilitres, 0))
-      const inLitres = list.map((one) => ({ ...one, millilitres: one.millilitres / 1000 }))
+      const inLitres = list.map((item) => ({ ...item, millilitres: item.millilitres / 1000 }))
       const litres = logOf(inLitres.toReversed())
       const other = judge({
         ...litres,
-        topUps: litres.topUps?.map((one) => ({ ...one, volume: { ...one.volume, unit: 'L' } })) ?? [],
+        topUps:
+          litres.topUps?.map((otherTopUp) => ({
+            ...otherTopUp,
+            volume: { ...otherTopUp.volume, unit: 'L' },
+          })) ?? [],
       })
       for (const [place, { verdict, percentOfFill, hours }] of judge(logOf(list)).entries())
         expect({ verdict, percentOfFill, hours }).toEqual({

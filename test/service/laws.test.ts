@@ -39,7 +39,9 @@ const requests: fc.Arbitrary<VisitRequest> = fc
     const { toolbox, stock, ambient: _ambient, ...base } = requestOf(drawn.folder)
     const two = (value: number) => String(value).padStart(2, '0')
     const identity = Object.fromEntries(
-      Object.entries(base.log.identity).filter(([fact]) => !drawn.identity.some((one) => one === fact)),
+      Object.entries(base.log.identity).filter(
+        ([fact]) => !drawn.identity.some((candidate) => candidate === fact),
+      ),
     )
     const has = (fact: 'toolbox' | 'stock' | 'ambient') => !drawn.without.includes(fact)
     return {

@@ -90,7 +90,7 @@ describe('the slip of a visit', () => {
       usedMachines.filter(({ log }) => log.records.length > 0),
       (facts) => {
         const slip = ownerSlip({ ...facts, faults: [] }, { due })
-        const text = (list: readonly unknown[]) => list.map((one) => JSON.stringify(one)).sort()
+        const text = (list: readonly unknown[]) => list.map((item) => JSON.stringify(item)).sort()
         expect(text(slip.due)).toEqual(text(listDue(facts, due)))
         const isNow = slip.due.map(({ verdict }) => verdict === 'overdue' || verdict === 'due')
         expect(isNow.lastIndexOf(true)).toBeLessThan(isNow.includes(false) ? isNow.indexOf(false) : Infinity)

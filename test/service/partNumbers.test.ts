@@ -120,12 +120,14 @@ it('law: two seals with numbers are the same exactly if they share one, in eithe
     replace: 'every opening',
     partNumber,
     ...(supersededBy !== undefined && { supersededBy: { partNumber: supersededBy } }),
-    equivalents: equivalents.map((one) => ({ partNumber: one })),
+    equivalents: equivalents.map((equivalent) => ({ partNumber: equivalent })),
   })
-  law(300, numbers, numbers, (one, other) => {
-    const all = (part: typeof one) => [part.partNumber, part.supersededBy, ...part.equivalents]
-    const expected = all(one).some((name) => name !== undefined && all(other).includes(name)) ? 'yes' : 'no'
-    expect(compareSeals(sealOf(one), sealOf(other))).toBe(expected)
-    expect(compareSeals(sealOf(other), sealOf(one))).toBe(expected)
+  law(300, numbers, numbers, (candidate, other) => {
+    const all = (part: typeof candidate) => [part.partNumber, part.supersededBy, ...part.equivalents]
+    const expected = all(candidate).some((name) => name !== undefined && all(other).includes(name))
+      ? 'yes'
+      : 'no'
+    expect(compareSeals(sealOf(candidate), sealOf(other))).toBe(expected)
+    expect(compareSeals(sealOf(other), sealOf(candidate))).toBe(expected)
   })
 })

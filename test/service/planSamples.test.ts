@@ -14,7 +14,7 @@ it('a service that asks for an oil sample has a step for it, before the oil is l
   const place = actions.indexOf('take an oil sample')
   expect(actions[place + 1]).toBe('let drain')
   expect(actions.slice(0, place)).toContain('warm the oil')
-  expect(actions.filter((one) => one === 'take an oil sample')).toHaveLength(1)
+  expect(actions.filter((action) => action === 'take an oil sample')).toHaveLength(1)
   expect(build(sampledSheet, ['change']).steps.filter(({ note }) => note !== undefined)).toEqual([])
 })
 

@@ -71,7 +71,7 @@ describe('1.15: the working temperature that seals are judged by', () => {
     const found = checkDocuments(set, { today: TODAY }).filter(
       ({ code }) => code === 'seal/material-doubtful-in-oil',
     )
-    expect(found.map((one) => renderMessage(one, en))).toEqual([
+    expect(found.map((item) => renderMessage(item, en))).toEqual([
       expect.stringContaining('the working temperature, 90\u00a0°C, is higher'),
     ])
   })

@@ -66,8 +66,10 @@ describe("the workshop's own time", () => {
       visit(10, { entries: [entry] }),
       visit(10, { sheet: { id: 'other', revision: '1' } }),
       visit(10, { date: '2024-01-01' }),
-      visit(10, { entries: first.entries.map((one) => ({ ...one, service: 'gear-oil-check' })) }),
-      visit(10, { entries: first.entries.map((one) => ({ ...one, notDone: 'no oil' })) }),
+      visit(10, {
+        entries: first.entries.map((otherEntry) => ({ ...otherEntry, service: 'gear-oil-check' })),
+      }),
+      visit(10, { entries: first.entries.map((otherEntry) => ({ ...otherEntry, notDone: 'no oil' })) }),
       visit(0),
     ]
     const corrected = visit(300)
@@ -86,13 +88,17 @@ describe("the workshop's own time", () => {
     const times = fc.array(fc.integer({ min: 1, max: 600 }), { minLength: 3, maxLength: 9 })
     law(12, times, fc.boolean(), (minutes, isEven) => {
       const all = isEven ? [...minutes, ...minutes] : minutes
-      const time = timeOf(logOf(...all.map((one) => visit(one))))
-      const sorted = all.toSorted((one, other) => one - other)
+      const time = timeOf(logOf(...all.map((item) => visit(item))))
+      const sorted = all.toSorted((item, other) => item - other)
       expect(time.minutes).toBeGreaterThanOrEqual(sorted[0] ?? 0)
       expect(time.minutes).toBeLessThanOrEqual(sorted.at(-1) ?? 0)
-      expect(sorted.filter((one) => one < time.minutes).length).toBeLessThanOrEqual(all.length / 2)
-      expect(sorted.filter((one) => one > time.minutes).length).toBeLessThanOrEqual(all.length / 2)
-      expect(timeOf(logOf(...all.toReversed().map((one) => visit(one)))).minutes).toBe(time.minutes)
+      expect(sorted.filter((candidate) => candidate < time.minutes).length).toBeLessThanOrEqual(
+        all.length / 2,
+      )
+      expect(sorted.filter((candidate) => candidate > time.minutes).length).toBeLessThanOrEqual(
+        all.length / 2,
+      )
+      expect(timeOf(logOf(...all.toReversed().map((item) => visit(item)))).minutes).toBe(time.minutes)
     })
   })
 })

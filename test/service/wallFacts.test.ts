@@ -126,7 +126,7 @@ describe('never off page one', () => {
     ]
     const places = order.map((phrase) => phrases.indexOf(phrase))
     expect(places.filter((place) => place >= 0)).toEqual(
-      places.filter((place) => place >= 0).toSorted((one, other) => one - other),
+      places.filter((place) => place >= 0).toSorted((place, other) => place - other),
     )
   })
 })
@@ -156,7 +156,7 @@ describe('wallFacts', () => {
         return drips
       })
       // Warm oil pours faster.
-      expect(totals).toEqual(totals.toSorted((one, other) => other - one))
+      expect(totals).toEqual(totals.toSorted((total, other) => other - total))
     }
   })
 

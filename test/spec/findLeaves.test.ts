@@ -186,7 +186,7 @@ describe('diffSheets', () => {
         const forth = diffSheets(from, to)
         const back = diffSheets(to, from)
         const count = (difference: typeof forth, kind: string) =>
-          [...difference.leaves, ...difference.facts].filter((one) => one.change === kind).length
+          [...difference.leaves, ...difference.facts].filter((candidate) => candidate.change === kind).length
         expect(count(forth, 'added')).toBe(count(back, 'removed'))
         expect(count(forth, 'changed')).toBe(count(back, 'changed'))
         expect(count(forth, 'source only')).toBe(count(back, 'source only'))

@@ -207,12 +207,12 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
     .map(({ when, overrides }) => ({
       machine: {
         mass: { kind: 'nominal', value: '0', unit: 'kg' },
-        variants: Object.fromEntries(when.map((one, place) => [names[place], { name: 'x', when: one }])),
+        variants: Object.fromEntries(when.map((item, place) => [names[place], { name: 'x', when: item }])),
         axles: {},
         supports: {},
       },
-      overrides: overrides.map((one, place) => ({
-        when: one,
+      overrides: overrides.map((override, place) => ({
+        when: override,
         // Two of the three are equal.
         set: [
           {

@@ -53,7 +53,7 @@ function rootOf(list: readonly ServiceRecord[], place: number): number | undefin
   const { corrects } = list[place] ?? {}
   if (corrects === undefined) return place
   const next = list.findIndex(({ id }) => id === corrects)
-  const rest = list.map((one, at) => (at === place ? { ...one, corrects: 'gone' } : one))
+  const rest = list.map((item, at) => (at === place ? { ...item, corrects: 'gone' } : item))
   return next === -1 || next === place ? undefined : rootOf(rest, next)
 }
 
@@ -73,11 +73,11 @@ describe('resolveRecords', () => {
           ({ corrects }, at) => corrects !== undefined && rootOf(list, at) === place,
         )
         for (const gearcase of ['front', 'rear']) {
-          const own = list[place]?.entries.find((one) => one.gearcase === gearcase)
+          const own = list[place]?.entries.find((otherEntry) => otherEntry.gearcase === gearcase)
           const said = corrections.flatMap(({ entries }) =>
-            entries.filter((one) => one.gearcase === gearcase),
+            entries.filter((otherEntry) => otherEntry.gearcase === gearcase),
           )
-          const [entry] = record.entries.filter((one) => one.gearcase === gearcase)
+          const [entry] = record.entries.filter((otherEntry) => otherEntry.gearcase === gearcase)
           const words = own === undefined ? said : [own, ...said]
           expect(entry === undefined).toBe(words.length === 0)
           const levels = words.flatMap(({ level }) => level ?? [])
@@ -97,7 +97,7 @@ describe('resolveRecords', () => {
           const now = record.entries[Number(entry)]
           const read = (value: unknown, path: readonly (string | undefined)[]) =>
             path.reduce<unknown>(
-              (one, step) => (step === undefined ? one : (one as Record<string, unknown>)[step]),
+              (current, step) => (step === undefined ? current : (current as Record<string, unknown>)[step]),
               value,
             )
           // A later correction may repeat a part of an entry that a correction added; that part has its own place.

@@ -26,7 +26,7 @@ const say: Say = {
   quantity: (value) => JSON.stringify(value),
   date: (value) => value,
   list: (items) => items.join(', '),
-  count: (value, one, other) => `${value} ${value === 1 ? one : other}`,
+  count: (value, candidate, other) => `${value} ${value === 1 ? candidate : other}`,
   reason: (value) => JSON.stringify(value),
 }
 const render = ({ code, params }: { readonly code: string; readonly params: Params }) =>

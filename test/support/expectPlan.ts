@@ -71,7 +71,7 @@ function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('lists no service beside those of the table', () => {
     const listed = plan.due.map(({ service, part }) => `${service} ${nameOf(part)}`)
     const expected = visit.due.flatMap(({ service, gearcases }) =>
-      gearcases.map((one) => `${service} ${one}`),
+      gearcases.map((gearcase) => `${service} ${gearcase}`),
     )
     expect(listed.sort()).toEqual(expected.sort())
   })
@@ -286,7 +286,9 @@ function expectMissing(plan: JudgedPlan, visit: ExpectedVisit): void {
         readonly reason?: { readonly code?: string }
         readonly parts?: readonly PartName[]
       }
-      return parts.map((one) => [kind, reason.code, inner?.code, path, one && nameOf(one)].join(' '))
+      return parts.map((otherPart) =>
+        [kind, reason.code, inner?.code, path, otherPart && nameOf(otherPart)].join(' '),
+      )
     })
     const expected = visit.missing.flatMap(({ kind, code, reason, path, on, times }) =>
       on.flatMap((part) => new Array<string>(times).fill([kind, code, reason, path, part].join(' '))),

@@ -19,8 +19,8 @@ export function readExample<Kind extends keyof Kinds>(
   kind: Kind,
   file: string = kind,
 ): Kinds[Kind] {
-  const [path = ''] = [`${folder}/${file}.yaml`, `${folder}/${file}.json`].filter((one) =>
-    existsSync(new URL(one, EXAMPLES)),
+  const [path = ''] = [`${folder}/${file}.yaml`, `${folder}/${file}.json`].filter((candidate) =>
+    existsSync(new URL(candidate, EXAMPLES)),
   )
   // YAML reads JSON too.
   const read = parseDocument('any', parse(readFileSync(new URL(path, EXAMPLES), 'utf8')))

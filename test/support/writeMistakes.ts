@@ -40,7 +40,7 @@ const folders = new Map<string, string>()
 export function mistakeFolder(name: string): string {
   const known = folders.get(name)
   if (known !== undefined) return known
-  const mistake = MISTAKES.find((one) => one.name === name)
+  const mistake = MISTAKES.find((candidate) => candidate.name === name)
   if (mistake === undefined) throw new Error(`no mistake ${name}`)
   const folder = join(mkdtempSync(join(tmpdir(), 'mistake-')), name)
   mkdirSync(folder)

@@ -108,7 +108,7 @@ describe('parseThread', () => {
   it.each(REFUSED)('refuses %s with %s', (text, code) => {
     const read = parseThread(text)
     expect(read.ok).toBe(false)
-    expect(read.findings.map((one) => one.code)).toEqual([code])
+    expect(read.findings.map((finding) => finding.code)).toEqual([code])
   })
 
   it('keeps size, pitch and tolerance class as numbers and text', () => {

@@ -246,8 +246,8 @@ describe('checkWrench: laws', () => {
       const digits = `${front}${back.padEnd(2, '0').slice(0, 2)}`.replace(/^0+(?=[0-9])/, '')
       return back.length > 2 ? `${digits}.${back.slice(2)}` : digits
     }
-    law(50, wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, iso6789) => {
-      const [min, max] = Number(one) <= Number(other) ? [one, other] : [other, one]
+    law(50, wrenchArb, figureArb, figureArb, editionArb, (wrench, candidate, other, iso6789) => {
+      const [min, max] = Number(candidate) <= Number(other) ? [candidate, other] : [other, candidate]
       for (const [large, small] of [
         ['N.m', 'cN.m'],
         ['kgf.m', 'kgf.cm'],

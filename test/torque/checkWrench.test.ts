@@ -401,10 +401,10 @@ describe('checkWrench: what the manual does not say', () => {
     expect(codes(wrench, { kind: 'turns', min: '1.5', threadCondition: 'sealant' })).toEqual([
       'torque/by-turns',
     ])
-    for (const one of [{ min: '40' }, { max: '40' }]) {
-      const answer = checkWrench(wrench, torque({ kind: 'limits', unit: 'N.m', ...one }), BY_2017)
+    for (const candidate of [{ min: '40' }, { max: '40' }]) {
+      const answer = checkWrench(wrench, torque({ kind: 'limits', unit: 'N.m', ...candidate }), BY_2017)
       expect([answer.verdict, answer.reasons[0]?.code]).toEqual(['cannot tell', 'torque/one-limit-only'])
-      expect(answer.reasons[0]?.params['which']).toBe('min' in one ? 'minimum' : 'maximum')
+      expect(answer.reasons[0]?.params['which']).toBe('min' in candidate ? 'minimum' : 'maximum')
     }
     expect(codes(wrench, limits('50', '40'))).toEqual(['torque/band-empty'])
   })

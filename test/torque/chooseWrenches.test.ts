@@ -199,7 +199,7 @@ describe('chooseWrenches', () => {
       expect(taken).toEqual([])
       expect(toBuy).toEqual([])
       expect(
-        uncovered.map(({ verdict, wrenches: why }) => [verdict, why.map((one) => one.reasons[0]?.code)]),
+        uncovered.map(({ verdict, wrenches: why }) => [verdict, why.map((item) => item.reasons[0]?.code)]),
       ).toEqual([
         ['cannot tell', ['torque/not-stated']],
         ['cannot tell', ['torque/by-turns']],
@@ -262,7 +262,7 @@ describe('chooseWrenches', () => {
         const best = tasks
           .map((_, at) => taken.map((id) => verdicts.get(id)?.[at]))
           .filter((_, at) => tools.some(([id]) => verdicts.get(id)?.[at]?.startsWith('fits')))
-        if (!best.every((all) => all.some((one) => one?.startsWith('fits')))) continue
+        if (!best.every((all) => all.some((candidate) => candidate?.startsWith('fits')))) continue
         const careful = best.filter((all) => !all.includes('fits')).length
         if (taken.length < fewest[0] || (taken.length === fewest[0] && careful < fewest[1]))
           fewest = [taken.length, careful]
@@ -273,7 +273,7 @@ describe('chooseWrenches', () => {
       expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
       for (const { wrench, on } of choice.covered) {
         expect(choice.wrenches).toContain(wrench)
-        const task = tasks.find((one) => one.on === on)
+        const task = tasks.find((otherTask) => otherTask.on === on)
         const tool = box[wrench]
         expect(task && tool && covers(tool, task)).toBe(true)
       }

@@ -22,7 +22,7 @@ describe('findSmallestSets', () => {
         )
         const fewest = Math.min(...covering.map(size))
         const found = findSmallestSets(jobs, tools)
-        expect([...found].sort((one, other) => one - other)).toEqual(
+        expect([...found].sort((item, other) => item - other)).toEqual(
           covering.filter((set) => size(set) === fewest),
         )
       },

@@ -50,7 +50,8 @@ describe('findTorqueSlip', () => {
   })
 
   it('limits count by their middle, one limit by itself', () => {
-    const at = (one: StatedValue<TorqueUnit>) => findTorqueSlip(one, 'M18x1.5', 'aluminium').verdict
+    const at = (candidate: StatedValue<TorqueUnit>) =>
+      findTorqueSlip(candidate, 'M18x1.5', 'aluminium').verdict
     expect(at({ kind: 'limits', min: '1', max: '61', unit: 'N.m' })).toBe('usual')
     expect(at({ kind: 'limits', min: '3', max: '4', unit: 'N.m' })).toBe('slip')
     expect(at({ kind: 'limits', max: '35', unit: 'N.m' })).toBe('usual')
@@ -137,9 +138,9 @@ describe('checkPlugsSwapped', () => {
   it('never says swapped both ways', () => {
     const thread = fc.constantFrom('M10x1', 'M12x1.5', 'M14x1.5', 'M18x1.5', 'M20x1.5', 'M24x1.5')
     const value = fc.integer({ min: 5, max: 200 }).map(String)
-    law(50, thread, thread, value, value, (one, other, first, second) => {
-      const asPrinted = checkPlugsSwapped(plug(first, one), plug(second, other)).verdict
-      const exchanged = checkPlugsSwapped(plug(second, one), plug(first, other)).verdict
+    law(50, thread, thread, value, value, (candidate, other, first, second) => {
+      const asPrinted = checkPlugsSwapped(plug(first, candidate), plug(second, other)).verdict
+      const exchanged = checkPlugsSwapped(plug(second, candidate), plug(first, other)).verdict
       expect(asPrinted === 'looks swapped' && exchanged === 'looks swapped').toBe(false)
     })
   })

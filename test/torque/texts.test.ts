@@ -27,7 +27,7 @@ const say: Say = {
   },
   date: (value) => value,
   list: (items) => items.join(' and '),
-  count: (value, one, other) => `${value} ${value === 1 ? one : other}`,
+  count: (value, candidate, other) => `${value} ${value === 1 ? candidate : other}`,
   reason: (value) => tell(value as unknown as Reason),
 }
 

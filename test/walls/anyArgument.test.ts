@@ -57,7 +57,7 @@ function spoil(args: readonly unknown[], [place, key]: Path, by: unknown): reado
   return args.map((arg, at) => {
     if (at !== place) return arg
     if (key === undefined) return by
-    if (Array.isArray(arg)) return arg.map((one, index) => (String(index) === key ? by : one))
+    if (Array.isArray(arg)) return arg.map((item, index) => (String(index) === key ? by : item))
     return { ...(arg as object), [key]: by }
   })
 }

@@ -70,7 +70,7 @@ describe('the walls between rooms', () => {
   it('finds the imports at all', () => {
     expect(files.length).toBeGreaterThan(100)
     expect(imports.length).toBeGreaterThan(300)
-    expect(imports.filter((one) => one.typeOnly).length).toBeGreaterThan(100)
+    expect(imports.filter((otherImport) => otherImport.typeOnly).length).toBeGreaterThan(100)
   })
 
   it('knows every room', () => {
@@ -79,14 +79,18 @@ describe('the walls between rooms', () => {
 
   it('resolves every relative import to a file', () => {
     const known = new Set(files)
-    expect(imports.filter((one) => target(one) !== undefined && !known.has(target(one) ?? ''))).toEqual([])
+    expect(
+      imports.filter(
+        (otherImport) => target(otherImport) !== undefined && !known.has(target(otherImport) ?? ''),
+      ),
+    ).toEqual([])
   })
 
   it('lower never imports higher, and neighbours do not import each other', () => {
-    const bad = imports.filter((one) => {
-      const to = target(one)
+    const bad = imports.filter((otherImport) => {
+      const to = target(otherImport)
       if (to === undefined) return false
-      const [lower, upper] = [roomOf(to), roomOf(one.from)]
+      const [lower, upper] = [roomOf(to), roomOf(otherImport.from)]
       if (lower === upper) return false
       return levelOf(lower) >= levelOf(upper)
     })
@@ -94,11 +98,11 @@ describe('the walls between rooms', () => {
   })
 
   it('another room is entered through its index', () => {
-    const past = imports.flatMap((one) => {
-      const to = target(one)
-      return to === undefined || roomOf(to) === roomOf(one.from) || DOORS.test(to)
+    const past = imports.flatMap((otherImport) => {
+      const to = target(otherImport)
+      return to === undefined || roomOf(to) === roomOf(otherImport.from) || DOORS.test(to)
         ? []
-        : [`${one.from} -> ${to}`]
+        : [`${otherImport.from} -> ${to}`]
     })
     expect(past).toEqual([])
   })
@@ -106,7 +110,10 @@ describe('the walls between rooms', () => {
   it('calculations take only types from spec', () => {
     const calculations = new Set(['interval', 'torque', 'oil', 'fill', 'seal'])
     const bad = imports.filter(
-      (one) => calculations.has(roomOf(one.from)) && roomOf(target(one) ?? '') === 'spec' && !one.typeOnly,
+      (otherImport) =>
+        calculations.has(roomOf(otherImport.from)) &&
+        roomOf(target(otherImport) ?? '') === 'spec' &&
+        !otherImport.typeOnly,
     )
     expect(bad).toEqual([])
   })
@@ -146,7 +153,9 @@ describe('the walls between rooms', () => {
     for (const file of files)
       next.set(
         file,
-        imports.filter((one) => one.from === file).flatMap((one) => target(one) ?? []),
+        imports
+          .filter((otherImport) => otherImport.from === file)
+          .flatMap((otherImport) => target(otherImport) ?? []),
       )
     const circles: string[] = []
     const done = new Set<string>()

@@ -34,7 +34,7 @@ function compareBase(base: string) {
   return {
     sets: judged.length,
     lost,
-    differences: differences.filter((each) => !isAccepted(each, table, used)),
+    differences: differences.filter((difference) => !isAccepted(difference, table, used)),
   }
 }
 
@@ -44,7 +44,7 @@ function hashBaseline(): string {
   const files = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' }).map((file) =>
     file.replaceAll('\\', '/'),
   )
-  for (const file of files.filter((each) => /^[a-z]+\/.*\.json$/.test(each)).sort())
+  for (const file of files.filter((otherFile) => /^[a-z]+\/.*\.json$/.test(otherFile)).sort())
     hash.update(`${file}\n`).update(readFileSync(`${FOLDER}/${file}`))
   return hash.digest('hex')
 }
@@ -88,7 +88,7 @@ describe('the comparison', () => {
       renameFrozen(before, entries, seen),
       leaveOutAdded(after, entries, seen),
     )
-      .filter((each) => !isAccepted(each, entries, seen))
+      .filter((difference) => !isAccepted(difference, entries, seen))
       .map(({ path }) => path)
   }
   const why = 'as a trial'

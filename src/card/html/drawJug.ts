@@ -13,13 +13,14 @@ export function drawJug(
 ): Html {
   const toY = (value: number) => roundOff(BOTTOM - (value / size) * (BOTTOM - TOP - 1.5))
   const step =
-    [1, 2, 5, 10, 20, 50, 100].map((count) => graduation * count).find((one) => BOTTOM - toY(one) >= 1.2) ??
-    size
+    [1, 2, 5, 10, 20, 50, 100]
+      .map((count) => graduation * count)
+      .find((candidate) => BOTTOM - toY(candidate) >= 1.2) ?? size
   const ticks = Array.from({ length: Math.floor(size / step + 1e-9) }, (_tick, place) => {
     const y = toY((place + 1) * step)
     return drawLine(LEFT, y, LEFT + 2, y, 0.2)
   })
-  const levels = marks.toSorted((one, other) => other.value - one.value)
+  const levels = marks.toSorted((mark, other) => other.value - mark.value)
   const highest = Math.max(0, ...levels.map(({ value }) => value))
   return createElement(
     'svg.drawing',

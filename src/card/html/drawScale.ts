@@ -79,15 +79,15 @@ const SPACE = 2
 function placeLabels(labels: readonly { readonly label: string; readonly x: number }[]): PlacedLabel[] {
   const sorted = labels
     .map(({ label, x }) => ({ label, x, half: label.length * 0.98 }))
-    .toSorted((one, other) => one.x - other.x)
+    .toSorted((item, other) => item.x - other.x)
   const rows = Math.ceil(sorted.reduce((sum, { half }) => sum + 2 * half + SPACE, 0) / WIDTH)
   return Array.from({ length: rows }, (_row, row) => {
     const own = sorted.filter((_label, place) => place % rows === row)
     let free = 0
-    const fromLeft = own.map((one) => {
-      const at = Math.max(one.x, free + one.half)
-      free = at + one.half + SPACE
-      return { ...one, at }
+    const fromLeft = own.map((item) => {
+      const at = Math.max(item.x, free + item.half)
+      free = at + item.half + SPACE
+      return { ...item, at }
     })
     let end = WIDTH
     return fromLeft.toReversed().map(({ label, x, half, at: wished }) => {

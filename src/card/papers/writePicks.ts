@@ -38,7 +38,7 @@ export function writePicks(context: TextContext, kits: readonly Kit[]): readonly
       ...quoteText(name, `/sums/oil/${index}/oil`),
     ],
     notes: writeShares((kit, pointer) => {
-      const own = kit.oil.findIndex((one) => one.oil === name)
+      const own = kit.oil.findIndex((candidate) => candidate.oil === name)
       return writeQuantity(context, kit.oil[own]?.volume, `${pointer}/oil/${own}/volume`)
     }),
   }))

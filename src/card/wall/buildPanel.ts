@@ -183,10 +183,10 @@ function writeFill(context: WallContext, panel: WallPanel, pointer: JsonPointer)
     ],
     ' ',
   )
-  const level = fill.level.flatMap((one): Line[] => {
-    const figure = findFact(context, 'figures', one)
+  const level = fill.level.flatMap((item): Line[] => {
+    const figure = findFact(context, 'figures', item)
     if (figure === undefined) return []
-    const { main } = writeFigure(context, figure, one)
+    const { main } = writeFigure(context, figure, item)
     const unit =
       figure.resolved.kind === 'stated' && 'unit' in figure.resolved.value
         ? measureOf(figure.resolved.value.unit)

@@ -79,7 +79,7 @@ function writeTool(
   if (drives.length > 1)
     return {
       tool: joinLines(
-        drives.map((one, index) => writeDrive(context, one, `${pointer}/drives/${index}`)),
+        drives.map((otherDrive, index) => writeDrive(context, otherDrive, `${pointer}/drives/${index}`)),
         ` ${words.labels.or} `,
       ),
       toolForm: [],

@@ -15,7 +15,7 @@ export function buildSizesSection(context: WallContext): CardSection {
   const { facts, wall, catalogue } = context
   const described = facts.sizes
     .map((size, place) => buildSize(context, size, `/sizes/${place}`))
-    .toSorted((one, other) => Number(one.shape.kind === 'hexagon') - Number(other.shape.kind === 'hexagon'))
+    .toSorted((item, other) => Number(item.shape.kind === 'hexagon') - Number(other.shape.kind === 'hexagon'))
   const label = `${wall.labels.checkLine} ${showQuantity(CHECK_LINE, catalogue.marks)}`
   return {
     id: 'sizes',

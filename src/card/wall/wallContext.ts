@@ -30,7 +30,7 @@ export function listMarks({ panels }: WallFacts, wall: WallWords): WallContext['
 function makeMark(wall: WallWords, role: WallPart['role'], number: number, used: Set<string>): string {
   const start = `${wall.letters[role]}${number}`
   const endings = ['', ...'bcdefghijklmnopqrstuvwxyz']
-  const mark = endings.map((ending) => `${start}${ending}`).find((one) => !used.has(one)) ?? start
+  const mark = endings.map((ending) => `${start}${ending}`).find((candidate) => !used.has(candidate)) ?? start
   used.add(mark)
   return mark
 }

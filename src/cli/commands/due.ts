@@ -88,10 +88,11 @@ function fitLine(line: string, { columns }: CliIo): string[] {
 /** One line per machine, most urgent first: machines that must not be used, then by verdict and date. */
 function listByUrgency(machines: readonly MachineDue[]): string[] {
   const rankService = ({ verdict, dueOn = '9999' }: ServiceDue) => `${DUE_STATES.indexOf(verdict)} ${dueOn}`
-  const compareText = (one: string, other: string) => (one < other ? -1 : one > other ? 1 : 0)
+  const compareText = (candidate: string, other: string) =>
+    candidate < other ? -1 : candidate > other ? 1 : 0
   const rows = machines.map(({ name, faults, due }) => {
-    const [first, ...others] = [...due].sort((one, other) =>
-      compareText(rankService(one), rankService(other)),
+    const [first, ...others] = [...due].sort((item, other) =>
+      compareText(rankService(item), rankService(other)),
     )
     const state = faults.length > 0 ? 'not to be used' : (first?.verdict ?? 'no service')
     const gearcase = [first?.part.gearcase, first?.part.instance?.name].filter(Boolean).join(', ')
@@ -104,7 +105,7 @@ function listByUrgency(machines: readonly MachineDue[]): string[] {
       text: `${state.toUpperCase()} · ${cleanLine(`${name}${service}`)}${more > 0 ? ` (+${more} due)` : ''}`,
     }
   })
-  const sorted = rows.sort((one, other) => compareText(one.rank, other.rank))
+  const sorted = rows.sort((row, other) => compareText(row.rank, other.rank))
   return sorted.map(({ text }) => text)
 }
 

@@ -36,7 +36,7 @@ export function chooseRamps(
     emptiedInstances.flatMap(({ gearcase }) => gearcase.supports),
   )
   const axles = indexedSheet.axles.filter((axle) =>
-    supports.some((one) => indexedSheet.axleOfSupport.get(one) === axle),
+    supports.some((support) => indexedSheet.axleOfSupport.get(support) === axle),
   )
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   const readAxleName = (axle: Id) => sheet.machine.axles[axle]?.name ?? axle
@@ -72,7 +72,7 @@ export function chooseRamps(
     if (first === undefined) return undefined
     if (mustNotRun) return { because: 'must not run', path: '/machine' }
     const unknownSupport = supports.find(
-      (one) => !indexedSheet.axles.includes(indexedSheet.axleOfSupport.get(one) ?? ''),
+      (support) => !indexedSheet.axles.includes(indexedSheet.axleOfSupport.get(support) ?? ''),
     )
     if (unknownSupport !== undefined)
       return { because: 'axle not known', path: joinPointer(['machine', 'supports', unknownSupport]) }
@@ -107,7 +107,7 @@ function findJobObstacle(
   const { owner, emptiedInstances, task } = job
   const openings = emptiedInstances.flatMap(({ gearcase }) => gearcase.openings)
   const roles = ['fill', 'drain', 'level'] as const
-  if (openings.some((one) => roles.some((role) => findWheelMark(one, role) !== undefined)))
+  if (openings.some((opening) => roles.some((role) => findWheelMark(opening, role) !== undefined)))
     return 'wheel must turn'
   const { fill } = owner.gearcase
   const hasLevelCheck = includesLevelCheck(owner.gearcase, task)
@@ -116,7 +116,9 @@ function findJobObstacle(
   // Oil runs out at a level hole, and at a drain that is only turned in by hand.
   const mustStayOpen =
     fill?.method.kind === 'to level hole' ||
-    owner.gearcase.possibleFillOpenings.some((one) => isDrainOpening(owner.gearcase, one))
+    owner.gearcase.possibleFillOpenings.some((possibleFillOpening) =>
+      isDrainOpening(owner.gearcase, possibleFillOpening),
+    )
   const isFilledLevel = task === 'change' && mustStayOpen
   const isOnlyChecked = task === 'check' && attitude !== 'level on its wheels'
   if (isMachineTilted && hasLevelCheck && (isFilledLevel || isOnlyChecked)) return 'level needs flat ground'

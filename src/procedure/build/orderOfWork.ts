@@ -46,7 +46,8 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     writeRun(writer)
     const recheckedJobs = jobs.filter(isRechecked)
     for (const { emptiedInstances } of recheckedJobs)
-      for (const one of emptiedInstances) writer.finishedKeys.delete(makeInstanceKey(one))
+      for (const emptiedInstance of emptiedInstances)
+        writer.finishedKeys.delete(makeInstanceKey(emptiedInstance))
     const checks = recheckedJobs.flatMap((job) => planCheckTasks(writer, job))
     writeTasks(writer, jobs, checks, true)
     writeLastChecks(writer, jobs)
@@ -81,16 +82,16 @@ function writeRun(writer: Writer): void {
 function writeClearing(writer: Writer): void {
   const { chocked, gearcases } = writer.state
   writeSecuring(writer, 'before a run')
-  if (chocked.length > 0 || Object.values(gearcases).some((one) => one.panPlaced))
+  if (chocked.length > 0 || Object.values(gearcases).some((gearcase) => gearcase.panPlaced))
     writeStep(writer, 'clear away')
 }
 
 /** Writes the leak checks still missing after the run, and refits the shields that waited for them. */
 function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
   const emptiedInstances = jobs.flatMap((job) => job.emptiedInstances)
-  for (const one of emptiedInstances)
-    if (!getGearcaseState(writer.state, one).leaksCheckedSinceRun)
-      writePartStep(writer, 'check for leaks', one.gearcase, one)
+  for (const emptiedInstance of emptiedInstances)
+    if (!getGearcaseState(writer.state, emptiedInstance).leaksCheckedSinceRun)
+      writePartStep(writer, 'check for leaks', emptiedInstance.gearcase, emptiedInstance)
   for (const shield of listShields(writer, emptiedInstances))
     if (writer.state.shields[shield.path] === 'off') writeStep(writer, 'refit shield', shield.path)
 }
@@ -121,12 +122,15 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     // A machine must have oil in its gears before it drives off the ramps.
     if (isPouredFirst) writePouring(writer, job)
     writeTurn(writer, job.owner, fill, findWheelMark(fill, 'fill'))
-    for (const one of job.owner.gearcase.possibleFillOpenings)
-      if (isOpen(writer, one, job.owner)) writePartStep(writer, 'nip by hand', one, job.owner)
+    for (const possibleFillOpening of job.owner.gearcase.possibleFillOpenings)
+      if (isOpen(writer, possibleFillOpening, job.owner))
+        writePartStep(writer, 'nip by hand', possibleFillOpening, job.owner)
   }
   const writeFillTask = (): void => {
     if (!isPouredFirst) writePouring(writer, job)
-    else for (const one of job.owner.gearcase.possibleFillOpenings) writeOpening(writer, one, job.owner)
+    else
+      for (const possibleFillOpening of job.owner.gearcase.possibleFillOpenings)
+        writeOpening(writer, possibleFillOpening, job.owner)
     writeFillClosing(writer, job)
   }
   return [
@@ -174,7 +178,7 @@ function writeTasks(
         writeChockingAndSecuring(writer, writer.ramps.onRamps === 'level' ? [] : supports)
       } else writeRaising(writer, supports)
     }
-    const phaseTasks = tasks.filter((one) => one.phase === phase)
+    const phaseTasks = tasks.filter((task) => task.phase === phase)
     if (phase === 'after the lift' && usesRamps) {
       writeDriving(writer, 'drive off ramps')
       if (phaseTasks.length > 0 || isAfterRun) writeChockingAndSecuring(writer, [])
@@ -247,19 +251,20 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
   const shieldsToRefit = listShields(writer, job.emptiedInstances).filter(
     (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
   )
-  for (const one of job.emptiedInstances) {
-    const isBehindShield = shieldsToRefit.some(({ id }) => one.gearcase.shields.includes(id))
+  for (const emptiedInstance of job.emptiedInstances) {
+    const isBehindShield = shieldsToRefit.some(({ id }) => emptiedInstance.gearcase.shields.includes(id))
     const isOpenedAgain = !isLastCheck && !isBehindShield && isRechecked(job)
-    if (!isOpenedAgain && !getGearcaseState(writer.state, one).wipedDown)
-      writePartStep(writer, 'wipe down', one.gearcase, one)
+    if (!isOpenedAgain && !getGearcaseState(writer.state, emptiedInstance).wipedDown)
+      writePartStep(writer, 'wipe down', emptiedInstance.gearcase, emptiedInstance)
     const isBehindPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
     if (isBehindShield && isBehindPlate && !isLastCheck)
-      writePartStep(writer, 'let a leak show', one.gearcase, one)
-    if (isBehindShield || isLastCheck) writePartStep(writer, 'check for leaks', one.gearcase, one)
-    writer.finishedKeys.add(makeInstanceKey(one))
+      writePartStep(writer, 'let a leak show', emptiedInstance.gearcase, emptiedInstance)
+    if (isBehindShield || isLastCheck)
+      writePartStep(writer, 'check for leaks', emptiedInstance.gearcase, emptiedInstance)
+    writer.finishedKeys.add(makeInstanceKey(emptiedInstance))
   }
   const unfinishedJobs = jobs.filter(({ emptiedInstances }) =>
-    emptiedInstances.some((one) => !writer.finishedKeys.has(makeInstanceKey(one))),
+    emptiedInstances.some((emptiedInstance) => !writer.finishedKeys.has(makeInstanceKey(emptiedInstance))),
   )
   const shieldsNeededOff = new Set(
     unfinishedJobs.flatMap(({ emptiedInstances }) => listShields(writer, emptiedInstances)),
@@ -274,7 +279,7 @@ function writeJobEnd(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLas
     if (
       writer.state.shields[shield.path] === 'off' &&
       !shieldsNeededOff.has(shield) &&
-      ![...writer.context.indexedSheet.gearcases.values()].some((one) => isUnchecked(one, shield))
+      ![...writer.context.indexedSheet.gearcases.values()].some((gearcase) => isUnchecked(gearcase, shield))
     )
       writeStep(writer, 'refit shield', shield.path)
 }

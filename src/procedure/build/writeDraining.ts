@@ -22,9 +22,9 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
     gearcase.emptyingWays.every((way) => getPartToOpen(way).path === fill.path),
   )
   if (!isOnlyOpening) {
-    for (const one of owner.gearcase.possibleFillOpenings) {
-      writeLoosening(writer, one, owner)
-      writePartStep(writer, 'nip by hand', one, owner)
+    for (const possibleFillOpening of owner.gearcase.possibleFillOpenings) {
+      writeLoosening(writer, possibleFillOpening, owner)
+      writePartStep(writer, 'nip by hand', possibleFillOpening, owner)
     }
     const levelHole = findLevelHole(owner, fill)
     if (levelHole !== undefined) writeLoosening(writer, levelHole, owner)
@@ -63,9 +63,12 @@ function writeEmptying(
       writePartStep(writer, 'take off cover', part, target)
     } else writeOpening(writer, part, target)
     if (way.kind !== 'suction' && part.path !== fill.path)
-      for (const one of owner.gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
+      for (const possibleFillOpening of owner.gearcase.possibleFillOpenings)
+        writeOpening(writer, possibleFillOpening, owner)
     const isSampled = writer.context.jobs.some(({ sampledInstances }) =>
-      sampledInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target)),
+      sampledInstances.some(
+        (sampledInstance) => makeInstanceKey(sampledInstance) === makeInstanceKey(target),
+      ),
     )
     if (isSampled && place === 0) writePartStep(writer, 'take an oil sample', part, target)
     writePartStep(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, target)
@@ -100,8 +103,8 @@ export function writeTurn(
   mark: WheelMark | undefined,
 ): void {
   if (mark === undefined || getGearcaseState(writer.state, target).wheelMark === mark) return
-  for (const one of target.gearcase.openings)
-    if (isOpen(writer, one, target)) writePartStep(writer, 'nip by hand', one, target)
+  for (const otherOpening of target.gearcase.openings)
+    if (isOpen(writer, otherOpening, target)) writePartStep(writer, 'nip by hand', otherOpening, target)
   const at = dropUndefined({ instance: target.instance, wheelMark: mark })
   if (target.gearcase.supports.length > 0) {
     writeStep(writer, 'turn the wheel', opening.path, at)

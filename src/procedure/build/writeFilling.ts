@@ -17,7 +17,8 @@ export function writePouring(writer: Writer, { owner }: OilJob): void {
   const isLevelOpened =
     levelToCheck !== undefined && method !== 'sight glass' && levelToCheck.path !== fill.path
   if (isLevelOpened && method === 'to level hole') writeOpening(writer, levelToCheck, owner)
-  for (const one of gearcase.possibleFillOpenings) writeOpening(writer, one, owner)
+  for (const possibleFillOpening of gearcase.possibleFillOpenings)
+    writeOpening(writer, possibleFillOpening, owner)
   for (const wait of listNotCured(writer.context.indexedSheet, writer.state, owner))
     writeStep(writer, wait.do, wait.on, wait.at)
   writePartStep(writer, 'measure the oil', gearcase, owner)
@@ -26,9 +27,9 @@ export function writePouring(writer: Writer, { owner }: OilJob): void {
       writePartStep(writer, 'add the additive', gearcase, owner)
   }
   addAdditive(false)
-  for (const one of gearcase.possibleFillOpenings) {
-    writePartStep(writer, 'pour the oil', one, owner)
-    writePartStep(writer, 'wait for the hose', one, owner)
+  for (const possibleFillOpening of gearcase.possibleFillOpenings) {
+    writePartStep(writer, 'pour the oil', possibleFillOpening, owner)
+    writePartStep(writer, 'wait for the hose', possibleFillOpening, owner)
   }
   addAdditive(true)
 }
@@ -45,7 +46,8 @@ export function writeFillClosing(writer: Writer, { owner }: OilJob): void {
     levelToCheck.path !== fill.path
   if (levelToCheck !== undefined) writeLevelReading(writer, owner, levelToCheck)
   if (isLevelOpened) writeClosing(writer, levelToCheck, owner)
-  for (const one of gearcase.possibleFillOpenings) writeClosing(writer, one, owner)
+  for (const possibleFillOpening of gearcase.possibleFillOpenings)
+    writeClosing(writer, possibleFillOpening, owner)
 }
 
 /** Writes a level check without an oil change, or the second check after a run. */

@@ -68,7 +68,7 @@ export function groupLines(steps: readonly LineStep[]): readonly ProcedureLine[]
     const kind = LINE_TABLE[counts.indexOf(count)]?.kind
     if (kind === undefined) throw new RangeError(`no line has the action ${steps[start]?.do}`)
     const joinedSteps = steps.slice(start, start + count)
-    const on = joinedSteps.map((step) => findPart(step.on)).find((one) => one !== undefined)
+    const on = joinedSteps.map((step) => findPart(step.on)).find((candidate) => candidate !== undefined)
     lines.push({ kind, steps: joinedSteps.map(({ id }) => id), ...(on !== undefined && { on }) })
     start += count
   }

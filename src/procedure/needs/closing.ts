@@ -46,9 +46,9 @@ export const CLOSING_NEEDS = {
     ],
   'gearcase-not-wiped': (context) =>
     listAffectedInstances(context).every(
-      (one) =>
-        getGearcaseState(context.state, one).wipedDown ||
-        (context.gearcase === undefined && !wasOpened(context.state, one)),
+      (affectedInstance) =>
+        getGearcaseState(context.state, affectedInstance).wipedDown ||
+        (context.gearcase === undefined && !wasOpened(context.state, affectedInstance)),
     ) || [draftOnStepPart(context, 'wipe down')],
   'leaks-not-checked': (context) =>
     trueIfEmpty(listNotChecked(context.state, listAffectedInstances(context))),
@@ -74,22 +74,24 @@ export function listNotTightened(
   isIncluded: (path: string, wasOpened: boolean) => boolean = () => true,
 ): readonly StepDraft[] {
   return instances.flatMap(({ gearcase, instance }) => [
-    ...gearcase.openings.flatMap((one) => {
-      const { position, everCracked } = getOpeningState(state, one, instance)
-      return position !== 'tight' && isIncluded(one.path, everCracked)
-        ? draftAt('tighten', one, instance)
+    ...gearcase.openings.flatMap((opening) => {
+      const { position, everCracked } = getOpeningState(state, opening, instance)
+      return position !== 'tight' && isIncluded(opening.path, everCracked)
+        ? draftAt('tighten', opening, instance)
         : []
     }),
-    ...gearcase.covers.flatMap((one) => {
-      const { position, wasRemoved } = getCoverState(state, one, instance)
-      return position !== 'tight' && isIncluded(one.path, wasRemoved)
-        ? draftAt('tighten cover', one, instance)
+    ...gearcase.covers.flatMap((cover) => {
+      const { position, wasRemoved } = getCoverState(state, cover, instance)
+      return position !== 'tight' && isIncluded(cover.path, wasRemoved)
+        ? draftAt('tighten cover', cover, instance)
         : []
     }),
-    ...gearcase.filters.flatMap((one) => {
-      const { position, wasRemoved } = getFilterState(state, one, instance)
-      const action = one.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
-      return position !== 'tight' && isIncluded(one.path, wasRemoved) ? draftAt(action, one, instance) : []
+    ...gearcase.filters.flatMap((filter) => {
+      const { position, wasRemoved } = getFilterState(state, filter, instance)
+      const action = filter.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
+      return position !== 'tight' && isIncluded(filter.path, wasRemoved)
+        ? draftAt(action, filter, instance)
+        : []
     }),
   ])
 }
@@ -100,7 +102,7 @@ export function listNotChecked(
   instances: readonly GearcaseInstance[],
 ): readonly StepDraft[] {
   return instances
-    .filter((one) => wasOpened(state, one) && !getGearcaseState(state, one).leaksChecked)
+    .filter((instance) => wasOpened(state, instance) && !getGearcaseState(state, instance).leaksChecked)
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
@@ -110,18 +112,18 @@ export function listUncheckedSinceRun(
   instances: readonly GearcaseInstance[],
 ): readonly StepDraft[] {
   return instances
-    .filter((one) => {
-      const { ranSinceFill, leaksChecked, leaksCheckedSinceRun } = getGearcaseState(state, one)
-      return wasOpened(state, one) && ranSinceFill && leaksChecked && !leaksCheckedSinceRun
+    .filter((instance) => {
+      const { ranSinceFill, leaksChecked, leaksCheckedSinceRun } = getGearcaseState(state, instance)
+      return wasOpened(state, instance) && ranSinceFill && leaksChecked && !leaksCheckedSinceRun
     })
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
 function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
-    gearcase.openings.some((one) => getOpeningState(state, one, instance).everCracked) ||
-    gearcase.covers.some((one) => getCoverState(state, one, instance).wasRemoved) ||
-    gearcase.filters.some((one) => getFilterState(state, one, instance).wasRemoved)
+    gearcase.openings.some((opening) => getOpeningState(state, opening, instance).everCracked) ||
+    gearcase.covers.some((cover) => getCoverState(state, cover, instance).wasRemoved) ||
+    gearcase.filters.some((filter) => getFilterState(state, filter, instance).wasRemoved)
   )
 }
 

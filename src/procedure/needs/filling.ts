@@ -95,14 +95,17 @@ function isLevelCheckOpening({ owner, opening }: StepContext): boolean {
 export function listNotDrained({ state, jobs, owner }: StepContext): readonly GearcaseInstance[] {
   if (owner === undefined) return []
   return (findJob(jobs, owner)?.emptiedInstances ?? [owner]).filter(
-    (one) => getGearcaseState(state, one).oil === 'old',
+    (emptiedInstance) => getGearcaseState(state, emptiedInstance).oil === 'old',
   )
 }
 
 function listOpenDrains({ indexedSheet, state, owner }: StepContext): readonly StepDraft[] {
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase
-  const allowedOpenPaths = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
+  const allowedOpenPaths = new Set([
+    ...fillOpenings.map((fillOpening) => fillOpening.path),
+    levelOpening?.path,
+  ])
   return listNotTightened(
     state,
     listOilSharers(indexedSheet, owner),

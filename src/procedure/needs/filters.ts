@@ -39,8 +39,11 @@ export const FILTER_NEEDS = {
   'filter-left-out': ({ state, gearcase, opening, cover, instance }) => {
     const closedPath = opening?.path ?? cover?.path
     const removedFilters = (gearcase?.filters ?? []).filter(
-      (one) => one.behind?.path === closedPath && getFilterState(state, one, instance).position === 'off',
+      (filter) =>
+        filter.behind?.path === closedPath && getFilterState(state, filter, instance).position === 'off',
     )
-    return trueIfEmpty(removedFilters.flatMap((one) => draftAt('fit filter', one, instance)))
+    return trueIfEmpty(
+      removedFilters.flatMap((removedFilter) => draftAt('fit filter', removedFilter, instance)),
+    )
   },
 } satisfies Readonly<Record<string, Need>>

@@ -66,7 +66,9 @@ export const OPENING_NEEDS = {
     const { state, target, jobs, opening } = context
     if (target === undefined || opening === undefined || getGearcaseState(state, target).sampled) return true
     const isSampleRequired = jobs.some(({ sampledInstances }) =>
-      sampledInstances.some((one) => makeInstanceKey(one) === makeInstanceKey(target)),
+      sampledInstances.some(
+        (sampledInstance) => makeInstanceKey(sampledInstance) === makeInstanceKey(target),
+      ),
     )
     return (
       !isSampleRequired ||
@@ -86,7 +88,7 @@ export const OPENING_NEEDS = {
     const [mark, ...others] = listMarks(context)
     if (target === undefined || mark === undefined) return true
     const currentMark = getGearcaseState(state, target).wheelMark
-    if ([mark, ...others].some((one) => one === currentMark)) return true
+    if ([mark, ...others].some((candidate) => candidate === currentMark)) return true
     const at = { ...(instance !== undefined && { instance }), wheelMark: mark }
     const action = target.gearcase.supports.length === 0 ? 'roll the machine' : 'turn the wheel'
     return [{ do: action, ...(opening && { on: opening.path }), at }]

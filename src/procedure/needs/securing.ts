@@ -30,9 +30,8 @@ export const SECURING_NEEDS = {
   'machine-not-secured': (context) => trueIfEmpty(draftSecuring(context, 'before work')),
   'machine-not-secured-for-run': (context) => trueIfEmpty(draftSecuring(context, 'before a run')),
   'chocks-or-pan-in-place': ({ state }) =>
-    (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
-      { do: 'clear away' },
-    ],
+    (state.chocked.length === 0 &&
+      Object.values(state.gearcases).every((gearcase) => !gearcase.panPlaced)) || [{ do: 'clear away' }],
   'guard-not-refitted': ({ indexedSheet, state }) => {
     const removedGuards = [...indexedSheet.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
@@ -82,8 +81,8 @@ export const SECURING_NEEDS = {
                 : []
             if (way.kind === 'suction' || servesAs(way.opening, 'fill')) return []
             return [way.opening, ...way.also]
-              .filter((one) => getOpeningState(state, one, instance).position === 'out')
-              .flatMap((one) => draftAt('fit', one, instance))
+              .filter((candidate) => getOpeningState(state, candidate, instance).position === 'out')
+              .flatMap((item) => draftAt('fit', item, instance))
           }),
         ),
     ),
@@ -117,10 +116,12 @@ export const SECURING_NEEDS = {
     return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
   },
   'run-without-oil': ({ indexedSheet, state }) => {
-    const emptyGearcases = indexedSheet.instances.filter((one) => getGearcaseState(state, one).oil === 'out')
+    const emptyGearcases = indexedSheet.instances.filter(
+      (instance) => getGearcaseState(state, instance).oil === 'out',
+    )
     return trueIfEmpty(
-      emptyGearcases.flatMap((one) => {
-        const { gearcase, instance } = findOwner(indexedSheet, one.gearcase, one.instance)
+      emptyGearcases.flatMap((emptyGearcase) => {
+        const { gearcase, instance } = findOwner(indexedSheet, emptyGearcase.gearcase, emptyGearcase.instance)
         return draftAt('pour the oil', gearcase.fillOpening, instance)
       }),
     )
@@ -137,8 +138,8 @@ export const SECURING_NEEDS = {
     return trueIfEmpty(
       turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
-          .filter((one) => getOpeningState(state, one, instance).position === 'out')
-          .flatMap((one) => draftAt('nip by hand', one, instance)),
+          .filter((opening) => getOpeningState(state, opening, instance).position === 'out')
+          .flatMap((opening) => draftAt('nip by hand', opening, instance)),
       ),
     )
   },
@@ -152,7 +153,8 @@ export const SECURING_NEEDS = {
         return !isTilted(indexedSheet, state.onRamps) || [DRIVE_OFF_STEP]
       case 'level on stands':
         return (
-          (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
+          (state.lifted.length > 0 &&
+            state.lifted.every((candidate) => state.onStands.includes(candidate))) ||
           draftRaising(owner?.gearcase.supports ?? [])
         )
       default:

@@ -32,7 +32,7 @@ function canShareMarket(first: Condition, second: Condition): boolean {
   return (
     first.market === undefined ||
     secondMarkets === undefined ||
-    first.market.some((one) => secondMarkets.includes(one))
+    first.market.some((candidate) => secondMarkets.includes(candidate))
   )
 }
 
@@ -45,7 +45,7 @@ function canShareModelYear(first: Condition, second: Condition): boolean {
 function canShareSerial(first: Condition, second: Condition): boolean {
   if (first.serials === undefined || second.serials === undefined) return true
   const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
-  const [shortPrefix = '', longPrefix = ''] = prefixes.sort((one, other) => one.length - other.length)
+  const [shortPrefix = '', longPrefix = ''] = prefixes.sort((prefix, other) => prefix.length - other.length)
   if (shortPrefix !== longPrefix)
     return /^[0-9]+$/.test(longPrefix.slice(shortPrefix.length)) && longPrefix.startsWith(shortPrefix)
   return (

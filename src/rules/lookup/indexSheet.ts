@@ -95,7 +95,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
       })),
     conditions: () => listConditions(sheet),
     references: () => listSheetReferences(sheet),
-    pairs: () => (one, other) => pairValues(index.leaves, one, other),
+    pairs: () => (candidate, other) => pairValues(index.leaves, candidate, other),
   })
   return index
 }
@@ -114,7 +114,11 @@ function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disa
     .filter(({ second }) => hasFigure(second) && hasFigure(value))
   const first = pickFirstPrinted(value)
   const found = otherFigures
-    .map((one) => ({ ...one, first, agreement: comparePrintedFigures(first, one.second) }))
+    .map((otherFigure) => ({
+      ...otherFigure,
+      first,
+      agreement: comparePrintedFigures(first, otherFigure.second),
+    }))
     .filter(({ agreement }) => agreement.verdict !== 'agree')
   const [firstFound, ...others] = found
   const isFirstWrong =

@@ -35,17 +35,20 @@ const normalizeName = (name: string) => name.trim().replace(/\s+/g, ' ').toUpper
 export function findOilByName(name: string, stocks: readonly Named<Stock>[]): OfferedOil {
   const containers = stocks.flatMap(({ document }) => Object.values(document.containers))
   const found = containers.find(
-    (one) =>
-      normalizeName(one.oil.name) === normalizeName(name) || normalizeName(one.name) === normalizeName(name),
+    (container) =>
+      normalizeName(container.oil.name) === normalizeName(name) ||
+      normalizeName(container.name) === normalizeName(name),
   )
   if (found !== undefined) return found.oil
   const short = name.slice(0, 200)
   const [, viscosity] =
     /\b([0-9]{1,2}W(?:[-–/ ][0-9]{1,3})?|VG ?[0-9]{1,4}|(?<=SAE )[0-9]{2,3})\b/i.exec(short) ?? []
-  const system = GRADE_SYSTEMS.find((one) => viscosity !== undefined && parseGrade(viscosity, one).ok)
+  const system = GRADE_SYSTEMS.find(
+    (candidate) => viscosity !== undefined && parseGrade(viscosity, candidate).ok,
+  )
   const categories = short
     .match(/\b(?:GL-?[1-6]|MT-?1)\b/gi)
-    ?.map((one) => one.toUpperCase().replace(/(?<=[LT])(?=\d)/, '-'))
+    ?.map((item) => item.toUpperCase().replace(/(?<=[LT])(?=\d)/, '-'))
   return {
     name,
     ...(viscosity !== undefined && system !== undefined && { grade: viscosity, system }),

@@ -16,16 +16,16 @@ export const rule = entryRule('record/filter-not-changed', 'error', (indexedEntr
   const { path, entry, sheet, gearcase, identity, isChange } = indexedEntry
   if (!isChange) return []
   const filterNotes = document.entries
-    .filter((one) => one.gearcase === entry.gearcase && one.instance === entry.instance)
-    .flatMap((one) => one.filters ?? [])
+    .filter((otherEntry) => otherEntry.gearcase === entry.gearcase && otherEntry.instance === entry.instance)
+    .flatMap((otherEntry) => otherEntry.filters ?? [])
   return Object.entries(gearcase.filters ?? {}).flatMap(([id, { change, name }]) => {
     const on = `/gearcases/${entry.gearcase}/filters/${id}`
     const isServiced = filterNotes.some(
-      (one) => one.on === on && (one.done === 'new' || change !== 'every change'),
+      (filterNote) => filterNote.on === on && (filterNote.done === 'new' || change !== 'every change'),
     )
     if (change === 'not stated' || isServiced) return []
     if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
-    const place = (entry.filters ?? []).findIndex((one) => one.on === on)
+    const place = (entry.filters ?? []).findIndex((filter) => filter.on === on)
     const params = { part: `${gearcase.name}, ${name}`, change }
     return [{ path: place === -1 ? path : `${path}/filters/${place}/done`, params }]
   })

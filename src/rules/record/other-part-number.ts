@@ -18,13 +18,13 @@ import { entryRule } from '../ruleMakers.js'
 export const rule = entryRule('record/other-part-number', 'warning', ({ path, entry, sheet, identity }) => {
   const isOnGearcase = (on: string) => on.startsWith(`/gearcases/${entry.gearcase}/`)
   const seals = entry.seals.map(({ on, ...done }, place) => {
-    const part = sheet.seals.find((one) => one.path === on && isOnGearcase(on))?.on.name
+    const part = sheet.seals.find((otherSeal) => otherSeal.path === on && isOnGearcase(on))?.on.name
     const seal = part === undefined ? undefined : resolveLeaf(sheet.document, identity, 'seal', on)
     const numbers = seal?.kind === 'stated' && 'replace' in seal.value ? partNumbersOf(seal.value) : []
     return { ...done, part, numbers, at: `seals/${place}` }
   })
   const filters = (entry.filters ?? []).map(({ on, ...done }, place) => {
-    const filter = sheet.parts.find((one) => one.path === on && isOnGearcase(on))
+    const filter = sheet.parts.find((part) => part.path === on && isOnGearcase(on))
     const numbers = filter?.kind === 'filter' ? partNumbersOf(filter.part) : []
     return { ...done, part: filter?.name, numbers, at: `filters/${place}` }
   })

@@ -37,10 +37,12 @@ export const rule = entryRule(
       .flatMap((task) => {
         const sealNotes = document.entries
           .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
-          .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
+          .flatMap((otherEntry) =>
+            otherEntry.seals.filter(({ on }) => on === task.path).map(({ done }) => done),
+          )
         if (sealNotes.includes('new')) return []
         const noteIndex = entry.seals.findIndex(({ on }) => on === task.path)
-        const part = parts.find((one) => task.path.startsWith(`${one.path}/`))?.name ?? task.path
+        const part = parts.find((otherPart) => task.path.startsWith(`${otherPart.path}/`))?.name ?? task.path
         const params = { part, seal: task.seal.kind, usedAgain: sealNotes.length > 0 }
         return [{ path: noteIndex === -1 ? `${path}/seals` : `${path}/seals/${noteIndex}/done`, params }]
       })

@@ -24,7 +24,7 @@ export const rule = sheetRule('seal/material-doubtful-in-oil', 'warning', ({ she
     ({ isOverride }) => !isOverride,
   )
   return listRingsInOil(sheet, isHypoidOil).flatMap(({ path, ring: { material }, part, gearcase }) => {
-    const stated = workingTemperatures.find((one) => one.gearcase === gearcase)
+    const stated = workingTemperatures.find((workingTemperature) => workingTemperature.gearcase === gearcase)
     const isSilicone = material === 'VMQ'
     const degrees = isSilicone ? 20 : stated && readStatedRange(stated.value, 'degC')?.high
     if (degrees === undefined) return []

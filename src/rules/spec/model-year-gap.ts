@@ -14,7 +14,7 @@ export const rule = sheetRule('spec/model-year-gap', 'info', ({ document }) => {
   if (variants.some(({ when }) => Object.keys(when).join() !== 'modelYears')) return []
   const sorted = variants
     .map(({ id, when }) => ({ id, from: when.modelYears?.from ?? 0, to: when.modelYears?.to ?? Infinity }))
-    .sort((one, other) => one.from - other.from)
+    .sort((item, other) => item.from - other.from)
   return sorted.flatMap(({ id, from }, place) => {
     if (place === 0) return []
     const before = Math.max(...sorted.slice(0, place).map(({ to }) => to))

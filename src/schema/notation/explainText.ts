@@ -26,7 +26,7 @@ export function explainText(
   const probableTexts = isThousands
     ? [text.replace(THOUSANDS_PATTERN, '$1$2'), text.replace(THOUSANDS_PATTERN, '$1.$2')]
     : [text, ...amounts.map(replace)]
-  const fixes = [...new Set(probableTexts.map((candidate) => correctText(notation, candidate)))]
+  const fixes = [...new Set(probableTexts.map((item) => correctText(notation, item)))]
     .filter((value) => value !== undefined && value !== text)
     .map((value): Fix => ({ op: 'replace', path, value }))
   const finding = reportMistake(path, 'spec/bad-notation', {

@@ -56,7 +56,7 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   accuracy,
   wrench: ({ scales, type, drive, accuracy: error, leverLength, calibration }, source) =>
     joinParts(
-      scales.map((one: Value) => scale(one, source)).join(' and '),
+      scales.map((otherScale: Value) => scale(otherScale, source)).join(' and '),
       type,
       drive,
       error && error.kind !== 'ISO 6789' && accuracy(error, source),

@@ -61,7 +61,9 @@ interface ShortForms {
 export function writeShort<Document extends Documents[keyof ShortForms]>(
   document: Document,
 ): ShortForms[Document['kind']] {
-  const kind = (Object.keys(PLACE_TABLES) as Document['kind'][]).find((one) => one === document?.kind)
+  const kind = (Object.keys(PLACE_TABLES) as Document['kind'][]).find(
+    (candidate) => candidate === document?.kind,
+  )
   requireDocument('document', document, kind ?? 'spec-sheet')
   const table = (kind && PLACE_TABLES[kind]?.()) ?? sheetNotationTable()
   const root = document as unknown as Holder
@@ -82,14 +84,14 @@ function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknow
     const list =
       entry === undefined
         ? value
-        : value.map((one, at) => shorten(one, entry, { ...context, id: String(at) }))
+        : value.map((item, at) => shorten(item, entry, { ...context, id: String(at) }))
     return node.textKey === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
   }
   const holder = asHolder(value)
   if (holder === undefined) return value
   const days = node.collect && writeMeters(holder, node, context)
   if (days !== undefined) return days
-  if (node.read === readIds && Object.values(holder).every((one) => isSameJson(one, {})))
+  if (node.read === readIds && Object.values(holder).every((candidate) => isSameJson(candidate, {})))
     return Object.keys(holder)
   return shortenObject(holder, node, context)
 }
@@ -215,7 +217,7 @@ function stripDefaults(
   if (Array.isArray(value)) {
     const entry = node.children?.['*']
     if (entry === undefined) return value
-    return value.map((one, at) => stripDefaults(one, entry, { id: String(at), root, gearcase: above }))
+    return value.map((item, at) => stripDefaults(item, entry, { id: String(at), root, gearcase: above }))
   }
   const holder = asHolder(value)
   if (holder === undefined) return value

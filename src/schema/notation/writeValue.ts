@@ -65,7 +65,7 @@ export function formatSeal(seal: Value, source: WriteSource): string {
     ifStated(replace),
     partNumber && `part ${partNumber}`,
     supersededBy && `superseded by ${formatNumber(supersededBy, source)}`,
-    ...(equivalents ?? []).map((one: Value) => `equivalent to ${formatNumber(one, source)}`),
+    ...(equivalents ?? []).map((equivalent: Value) => `equivalent to ${formatNumber(equivalent, source)}`),
   )
 }
 

@@ -50,7 +50,8 @@ function makePanel(
   const owner = findOilOwner(sheet, id)
   const ownerPath = joinPointer(['gearcases', owner])
   const ownSteps = procedure.steps.filter(
-    ({ on = '' }) => findGearcaseId({ on } as Step) === id || shields.some((one) => on === `/shields/${one}`),
+    ({ on = '' }) =>
+      findGearcaseId({ on } as Step) === id || shields.some((shield) => on === `/shields/${shield}`),
   )
   const inOrder = (actions: ReadonlySet<Step['do']>) => [
     ...new Set(ownSteps.flatMap(({ do: action, on }) => (on && actions.has(action) ? on : []))),
@@ -76,7 +77,9 @@ function makePanel(
     oilOf: owner === id ? undefined : describePart(sheet, ownerPath),
     access: access.kind,
     supports:
-      access.kind === 'raised' ? access.supports.map((one) => sheet.machine.supports[one]?.at ?? one) : [],
+      access.kind === 'raised'
+        ? access.supports.map((support) => sheet.machine.supports[support]?.at ?? support)
+        : [],
     refill: owner === id ? figures.pointerTo(`${levelPath}/drainAndRefill`) : undefined,
     oils: owner === id ? figures.pointerTo(`${path}/oilSpace/oils`) : undefined,
     oil: plannedOil < 0 ? undefined : `/oil/${plannedOil}`,
@@ -111,7 +114,7 @@ function makePart(
     readonly seal?: Seal
   }
   const count = (part.bolts ?? part.fasteners)?.count
-  const place = tightenings.findIndex((one) => one.part.path === on)
+  const place = tightenings.findIndex((tightening) => tightening.part.path === on)
   const sealPaths = part.seal
     ? [`${on}/seal`]
     : (part.seals ?? []).map((_seal, index) => `${on}/seals/${index}`)
@@ -122,7 +125,7 @@ function makePart(
     count: typeof count === 'number' ? count : undefined,
     drives: listDrives(sheet, identity, on),
     tightening: place < 0 ? undefined : `/tightenings/${place}`,
-    seals: sealPaths.flatMap((one) => figures.pointerTo(one) ?? []),
+    seals: sealPaths.flatMap((sealPath) => figures.pointerTo(sealPath) ?? []),
     place: figures.pointerTo(`${on}/place`),
     magnet: part.magnet === true ? true : undefined,
   })

@@ -36,7 +36,7 @@ export function listPours(
       part,
       filler: filler?.have?.name,
       at: plans.map(({ celsius, oil, waits }) => {
-        const wait = waits.find((one) => one.kind === 'pour' && one.part.path === part.path)
+        const wait = waits.find((otherWait) => otherWait.kind === 'pour' && otherWait.part.path === part.path)
         const container = oil.containerByGearcase.get(part.path.split('/')[2] ?? '')
         return dropUndefined({ celsius, oil: container?.oil.name, ends: wait && findEnds(wait) })
       }),

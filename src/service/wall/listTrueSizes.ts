@@ -79,6 +79,6 @@ function measureHexagon({ kind, size = '' }: Drive): number | undefined {
 function countOf({ sheet }: VisitContext, on: JsonPointer): number {
   const set = ['/bolts', '/fasteners']
     .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)
-    .find((one) => one !== undefined)
+    .find((candidate) => candidate !== undefined)
   return typeof set?.count === 'number' ? set.count : 1
 }

@@ -19,7 +19,7 @@ export function listWrenches(
       .map((scale) => ({
         scale,
         settings: settings
-          .filter((one) => one.id === id && one.setting.unit === scale.unit)
+          .filter((setting) => setting.id === id && setting.setting.unit === scale.unit)
           .map(({ tightening, setting }) => ({ tightening, setting })),
       }))
       .filter((scale) => scale.settings.length > 0)

@@ -140,7 +140,7 @@ export function backTest(
     const notAfter = forecast.late === undefined || forecast.late >= truth
     if (notBefore && notAfter) covered += 1
   }
-  errors.sort((one, other) => one - other)
+  errors.sort((error, other) => error - other)
   return {
     generator,
     scatter,

@@ -91,7 +91,7 @@ export function shortLists(
   const good = build(sheet, ['change'])
   return rows.map(([ids, ...codes]) => {
     const steps = ids.split('+').map((id, place): Step => {
-      const step = known.find((one) => one.id === id)
+      const step = known.find((candidate) => candidate.id === id)
       if (step === undefined) throw new Error(`no step ${id}`)
       return { ...step, id: `${id.slice(0, 55)}-${place}` }
     })

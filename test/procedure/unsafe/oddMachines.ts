@@ -33,8 +33,10 @@ const oilFirst = ((): Gearcase => {
   const box = makeCase('box', { additive: 'always' })
   const { oilSpace } = box
   if (oilSpace.kind !== 'own' || oilSpace.oils.kind !== 'oils') throw new Error('no oils')
-  const choices = oilSpace.oils.choices.map((one) =>
-    one.additive === undefined ? one : { ...one, additive: { ...one.additive, order: 'oil first' as const } },
+  const choices = oilSpace.oils.choices.map((choice) =>
+    choice.additive === undefined
+      ? choice
+      : { ...choice, additive: { ...choice.additive, order: 'oil first' as const } },
   )
   return { ...box, oilSpace: { ...oilSpace, oils: { kind: 'oils', choices } } }
 })()

@@ -85,7 +85,7 @@ export const TABLE_FILE = 'docs/rules.md'
 export function writeTable(page: string): string {
   const { rules } = JSON.parse(writeManifest()) as { readonly rules: readonly ManifestRow[] }
   const rows = [...rules]
-    .sort((one, other) => (one.code < other.code ? -1 : 1))
+    .sort((rule, other) => (rule.code < other.code ? -1 : 1))
     .map(
       ({ code, severity, harm, about, catches, basis }) =>
         `| \`${code}\` | ${severity} | ${harm} | ${about.join(', ')} | ${catches
@@ -136,11 +136,14 @@ export function readComment(code: string): RuleText {
     /\n+(?=About: |Judges: |Place: |Params: |Harm: |Source: |House rule|Common practice)/,
   )
   const paragraph = (start: RegExp): string =>
-    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:About|Judges|Place|Params|Harm): /, '')
+    oneLine(rest.find((candidate) => start.test(candidate)) ?? '').replace(
+      /^(?:About|Judges|Place|Params|Harm): /,
+      '',
+    )
   const params = paragraph(/^Params: /)
     .split('; ')
-    .filter((each) => each !== '')
-    .map((each) => [each.slice(0, each.indexOf(': ')), each.slice(each.indexOf(': ') + 2)])
+    .filter((candidate) => candidate !== '')
+    .map((item) => [item.slice(0, item.indexOf(': ')), item.slice(item.indexOf(': ') + 2)])
   return {
     ...(isHeldByShape && { about: paragraph(/^About: /).split(', ') }),
     catches: oneLine(catches),

@@ -36,7 +36,7 @@ export function writeRegistry(): string {
     .filter((code) => code !== LAST)
     .map((code) => ({ code, name: code.replaceAll(/[/-]([a-z])/g, (_all, letter) => letter.toUpperCase()) }))
   const imports = [...rules]
-    .sort((one, other) => (one.code < other.code ? -1 : 1))
+    .sort((rule, other) => (rule.code < other.code ? -1 : 1))
     .map(({ code, name }) => `import { rule as ${name} } from './${code}.js'`)
   const at = imports.findIndex((line) => line.includes("'./s"))
   return [

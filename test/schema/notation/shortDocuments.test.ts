@@ -174,8 +174,8 @@ const full = (kind: DocumentName) =>
       .flatMap((file) => {
         const data: unknown = JSON.parse(readFileSync(join(folder, file), 'utf8'))
         const records = (readPointer(data, '/records') ?? []) as readonly unknown[]
-        return [data, ...records].flatMap((one) => {
-          const read = readPointer(one, '/kind') === kind ? parseDocument(kind, one) : undefined
+        return [data, ...records].flatMap((item) => {
+          const read = readPointer(item, '/kind') === kind ? parseDocument(kind, item) : undefined
           return read?.ok ? [[file, read.value] as const] : []
         })
       }),

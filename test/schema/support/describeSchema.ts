@@ -102,7 +102,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       if (name !== undefined) names.set(node, name)
     }
     if ((isUnion || anyOf !== undefined) && node.description === undefined) {
-      const text = [...types, ...all].map(docOf).find((one) => one !== undefined)
+      const text = [...types, ...all].map(docOf).find((candidate) => candidate !== undefined)
       if (text === undefined) missing.push(`${place} (union ${nameOf(first)})`)
       else node.description = text
     }
@@ -147,7 +147,9 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     for (const form of [child.then, child.else])
       if (text !== undefined && form?.anyOf !== undefined) form.description = text
     const below = symbol && [
-      ...new Set(symbols.map((one) => checker.getNonNullableType(checker.getTypeOfSymbol(one)))),
+      ...new Set(
+        symbols.map((otherSymbol) => checker.getNonNullableType(checker.getTypeOfSymbol(otherSymbol))),
+      ),
     ]
     if (below !== undefined) visit(child, below, `${place}/${key}`)
     if (text === undefined) {
@@ -172,7 +174,10 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       ...(node.oneOf ?? []),
       ...(node.$ref === undefined ? [] : [defOf(node.$ref)]),
     ]
-    return inner.some((one) => one !== undefined && (one.description !== undefined || hasOwnText(one)))
+    return inner.some(
+      (candidate) =>
+        candidate !== undefined && (candidate.description !== undefined || hasOwnText(candidate)),
+    )
   }
 
   /** A short text, and the full form if the text is one leaf. */
@@ -187,7 +192,9 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   }
 
   function propertiesOf(types: readonly ts.Type[], key: string): readonly ts.Symbol[] {
-    return types.flatMap((one) => membersOf(one).flatMap((member) => member.getProperty(key) ?? []))
+    return types.flatMap((otherType) =>
+      membersOf(otherType).flatMap((member) => member.getProperty(key) ?? []),
+    )
   }
 
   function armTypes(arm: SchemaNode, types: readonly ts.Type[]): readonly ts.Type[] {
@@ -201,12 +208,14 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       const property = member.getProperty('kind')
       if (property === undefined) return false
       const literals = membersOf(checker.getTypeOfSymbol(property))
-      return literals.some((one) => one.isStringLiteral() && words.includes(one.value))
+      return literals.some((literal) => literal.isStringLiteral() && words.includes(literal.value))
     })
   }
 
   function below(types: readonly ts.Type[], index: ts.IndexKind): readonly ts.Type[] {
-    return types.flatMap((one) => checker.getIndexTypeOfType(checker.getNonNullableType(one), index) ?? [])
+    return types.flatMap(
+      (otherType) => checker.getIndexTypeOfType(checker.getNonNullableType(otherType), index) ?? [],
+    )
   }
 
   function commentOf(symbol: ts.Symbol): string {

@@ -253,14 +253,14 @@ ${[...new Set(rows)].join('\n')}
     const at = own === section ? prefix : ''
     if (Array.isArray(value)) {
       if (full.items !== undefined)
-        for (const one of value) gather(full.items, one, section, prefix.replace(/\.$/, '[].'))
+        for (const candidate of value) gather(full.items, candidate, section, prefix.replace(/\.$/, '[].'))
       return
     }
     const holder = value as Readonly<Record<string, unknown>>
     const { additionalProperties } = full
     if (typeof additionalProperties === 'object') {
-      for (const one of Object.values(holder))
-        gather(additionalProperties, one, section, prefix.replace(/\.$/, '.*.'))
+      for (const candidate of Object.values(holder))
+        gather(additionalProperties, candidate, section, prefix.replace(/\.$/, '.*.'))
       return
     }
     const arms = armsOf(full)

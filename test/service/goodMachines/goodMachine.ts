@@ -54,9 +54,9 @@ export function goodMachine({ machine, oil, ...rest }: Written): GoodMachine {
     records: [],
   } as const
   const seals = [...Object.values(sheet.gearcases)].flatMap(({ openings, covers = {}, filters = {} }) => [
-    ...Object.values(openings).flatMap((one) => one.seals),
-    ...Object.values(covers).map((one) => one.seal),
-    ...Object.values(filters).flatMap((one) => one.seals),
+    ...Object.values(openings).flatMap((opening) => opening.seals),
+    ...Object.values(covers).map((cover) => cover.seal),
+    ...Object.values(filters).flatMap((filter) => filter.seals),
   ])
   const onShelf = seals.filter(({ kind }) => kind !== 'none' && kind !== 'not stated')
   const stock: Stock = {

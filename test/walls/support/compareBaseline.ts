@@ -56,13 +56,18 @@ export function isAccepted(
   table: readonly Rename[],
   used: Set<Rename>,
 ): boolean {
-  const entry = table.find((each) => {
-    if (!('set' in each) || !isMeant(each.set, set, '.*')) return false
-    if ('threw' in each)
+  const entry = table.find((candidate) => {
+    if (!('set' in candidate) || !isMeant(candidate.set, set, '.*')) return false
+    if ('threw' in candidate)
       return isMeant('/plans/*/threw', path)
-        ? frozen === each.threw && present === undefined
+        ? frozen === candidate.threw && present === undefined
         : frozen === undefined && PLANNED.test(path)
-    return 'path' in each && isMeant(each.path, path) && isSame(each.from, frozen) && isSame(each.to, present)
+    return (
+      'path' in candidate &&
+      isMeant(candidate.path, path) &&
+      isSame(candidate.from, frozen) &&
+      isSame(candidate.to, present)
+    )
   })
   if (entry !== undefined) used.add(entry)
   return entry !== undefined
@@ -75,9 +80,9 @@ const SHOWN = 40
  */
 export function reportDifferences(differences: readonly Difference[]): string {
   const groups = new Map<string, Difference[]>()
-  for (const each of differences) {
-    const line = suggestLine(each)
-    groups.set(line, [...(groups.get(line) ?? []), each])
+  for (const difference of differences) {
+    const line = suggestLine(difference)
+    groups.set(line, [...(groups.get(line) ?? []), difference])
   }
   const texts = [...groups].slice(0, SHOWN).map(([line, [first, ...others]]) => {
     const { set = '', path = '', frozen, present } = first ?? {}

@@ -85,7 +85,7 @@ export function renameFrozen(frozen: Json, table: readonly Rename[], used: Set<R
  * plan.
  */
 export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[], used: Set<Rename>): Json {
-  const entry = table.find((each) => 'refused' in each && each.set === set)
+  const entry = table.find((candidate) => 'refused' in candidate && candidate.set === set)
   if (entry === undefined || !('refused' in entry) || !isObject(frozen)) return frozen
   const { read, check, records } = frozen
   if (!isObject(read) || !Array.isArray(check) || records === undefined) return frozen
@@ -116,7 +116,9 @@ export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set
 /** Today's result without the findings in the table whose codes 0.1 did not have. */
 function leaveOutNew(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const isNew = (item: Json): boolean => {
-    const entry = table.find((each) => 'newCode' in each && isObject(item) && item['code'] === each.newCode)
+    const entry = table.find(
+      (candidate) => 'newCode' in candidate && isObject(item) && item['code'] === candidate.newCode,
+    )
     if (entry !== undefined) used.add(entry)
     return entry !== undefined
   }
@@ -155,7 +157,8 @@ function visitOf(entry: Rename): Visit | undefined {
 function replaceWord(holder: JsonObject, entry: Extract<Rename, { value: Json }>): JsonObject {
   const { value, to, key, prefix } = entry
   const replaced = (item: Json): Json => {
-    if (Array.isArray(item)) return item.some((each) => replaced(each) !== each) ? item.map(replaced) : item
+    if (Array.isArray(item))
+      return item.some((candidate) => replaced(candidate) !== candidate) ? item.map(replaced) : item
     if (prefix && typeof item === 'string' && typeof value === 'string' && item.startsWith(value))
       return `${String(to)}${item.slice(value.length)}`
     return !isObject(item) && isSame(item, value) ? to : item

@@ -182,7 +182,7 @@ const distanceOf = (number: fc.Arbitrary<string>) =>
       value: number,
       unit: oneOf('km', 'mi'),
       printed: fc.array(
-        fc.record({ value: figure.filter((one) => one.length < 7), unit: oneOf('km', 'mi') }),
+        fc.record({ value: figure.filter((candidate) => candidate.length < 7), unit: oneOf('km', 'mi') }),
         { maxLength: 2 },
       ),
     },
@@ -203,7 +203,7 @@ const intervalOf = (number: fc.Arbitrary<string>) =>
             },
             { requiredKeys: ['kind'] },
           )
-          .filter((one) => Object.keys(one).length > 1),
+          .filter((candidate) => Object.keys(candidate).length > 1),
       ),
     },
     notStated,
@@ -282,7 +282,7 @@ function expandPlace(
   const holder = value as Readonly<Record<string, unknown>>
   if (rest.length === 0) return (key === '*' ? Object.keys(holder) : [key]).map((last) => [...above, last])
   const keys = key === '*' ? Object.keys(holder) : Object.hasOwn(holder, key) ? [key] : []
-  return keys.flatMap((one) => expandPlace(holder[one], rest, [...above, one]))
+  return keys.flatMap((otherKey) => expandPlace(holder[otherKey], rest, [...above, otherKey]))
 }
 
 /** Names of parts; those of oils are inside a leaf. */
