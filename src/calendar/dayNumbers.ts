@@ -31,10 +31,10 @@ export function dayNumberOf(text: unknown): number {
  * checked; month 13 is the next January.
  */
 function dayFromYearMonthDay(year: number, month: number, day: number): number {
-  const marchYear = month > 2 ? year : year - 1
-  const century = (marchYear / 100) | 0
+  const yearFromMarch = month > 2 ? year : year - 1
+  const century = (yearFromMarch / 100) | 0
   const dayOfYear = ((((month + 9) % 12) * 153 + 2) / 5) | 0
-  return ((marchYear * 1461) >> 2) - century + (century >> 2) + dayOfYear + day - 719_469
+  return ((yearFromMarch * 1461) >> 2) - century + (century >> 2) + dayOfYear + day - 719_469
 }
 
 /**

@@ -86,10 +86,10 @@ function collectTighteningPieces(
   const { entry, pointer } = findEntry(context, 'tightenings', step.tightening) ?? {}
   const unit = figure?.leaf.kind === 'torque' ? figure.leaf.torque.unit : undefined
   // Only one unit is spoken; a setting in another one is on the screen.
-  const isSaid = context.form === 'written' || entry?.setting?.unit === unit
+  const isSettingShown = context.form === 'written' || entry?.setting?.unit === unit
   return {
     torque: figure?.main ?? [],
-    setting: isSaid ? writeQuantity(context, entry?.setting, `${pointer}/setting`) : [],
+    setting: isSettingShown ? writeQuantity(context, entry?.setting, `${pointer}/setting`) : [],
     wrench: quoteName(context, entry?.wrench?.name, `${pointer}/wrench/name`),
   }
 }
@@ -181,7 +181,7 @@ export function collectStepWords(
   const gap = (TIGHTENING_ACTIONS.has(step.do) ? tightening : volume)?.resolved.kind
   const additive = findEntry(context, 'oil', step.oil)?.entry.additive
   const leaf = keepStated(tightening)?.leaf
-  const isStaged = leaf?.kind === 'torque' && (leaf.stages ?? []).length > 0
+  const hasStages = leaf?.kind === 'torque' && (leaf.stages ?? []).length > 0
   const choices: Pick<StepParams, ChoiceName> = {
     ...(additive !== undefined && { additiveOrder: additive.order }),
     ...(step.level !== undefined && { level: step.level }),
@@ -189,7 +189,7 @@ export function collectStepWords(
     ...(step.fluid !== undefined && { fluid: step.fluid }),
     ...(step.drive !== undefined && { drive: step.drive }),
     ...(step.filter !== undefined && { filter: step.filter }),
-    ...(isStaged && { hasStages: true }),
+    ...(hasStages && { hasStages: true }),
     ...(step.beforeDraining && { beforeDraining: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),

@@ -69,12 +69,12 @@ export function cueList(
 /** If the manual prints a volume in cc, the script says volumes in cc. */
 function makeContexts(plan: VisitPlan, catalogue: Catalogue): CueContexts {
   const { speech } = catalogue
-  const printsCc = /"asPrinted":"[^"]*\bcc\b|"unit":"cm3"/.test(JSON.stringify(plan.figures))
+  const usesCc = /"asPrinted":"[^"]*\bcc\b|"unit":"cm3"/.test(JSON.stringify(plan.figures))
   const spokenCatalogue: Catalogue = {
     ...catalogue,
     speech: {
       ...speech,
-      quantity: (digits, unit) => speech.quantity(digits, printsCc && unit === 'mL' ? 'cm3' : unit),
+      quantity: (digits, unit) => speech.quantity(digits, usesCc && unit === 'mL' ? 'cm3' : unit),
     },
   }
   return {

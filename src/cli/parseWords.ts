@@ -52,14 +52,14 @@ function refuseOtherOptions(name: string, rawName: string, allowed: readonly Opt
   const allowedNames: readonly string[] = ['help', ...allowed]
   if (allowedNames.includes(name)) return
   const suggestion = suggestName(name, allowedNames)
-  const problem = isOption(name) ? 'is not an option of this command' : 'is unknown'
+  const problem = isAnyOption(name) ? 'is not an option of this command' : 'is unknown'
   const hint = suggestion === undefined ? '' : `; did you mean --${suggestion}?`
   throw new UsageError(
     `${rawName} ${problem}${hint} (options: ${allowed.map((option) => `--${option}`).join(', ')})`,
   )
 }
 
-function isOption(name: string): boolean {
+function isAnyOption(name: string): boolean {
   return Object.hasOwn(FLAGS, name)
 }
 
@@ -79,5 +79,5 @@ function keepNegativeNumbers(words: readonly string[]): string[] {
 
 function takesValue(word: string): boolean {
   const name = word.slice(2)
-  return word.startsWith('--') && isOption(name) && FLAGS[name]?.type === 'string'
+  return word.startsWith('--') && isAnyOption(name) && FLAGS[name]?.type === 'string'
 }

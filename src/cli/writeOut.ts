@@ -81,9 +81,9 @@ function readHead(text: string): DocumentHead | undefined {
   // The first line of a history is the log.
   const [firstLine = ''] = text.trimStart().split('\n', 1)
   const data = readJson(firstLine) ?? readJson(text) ?? readYamlData(text)
-  const isHead =
+  const isDocumentHead =
     typeof data === 'object' && data !== null && 'kind' in data && KINDS.includes(String(data.kind))
-  return isHead ? (data as DocumentHead) : { kind }
+  return isDocumentHead ? (data as DocumentHead) : { kind }
 }
 
 function readJson(text: string): unknown {

@@ -58,7 +58,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   let verdict: DueState = isStale ? 'cannot tell' : 'not due'
   if (now > overdueAt) verdict = 'overdue'
   else if (now >= dueAt) verdict = 'due'
-  else if (isSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
+  else if (isDueSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
   const line = makeLine(due, by, limit, scale, dueAt, verdict)
   // The line doubles as the reason's params.
   reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
@@ -102,7 +102,7 @@ function readCalendar({ facts, today, start, origin }: DueCase): LimitScale | Re
 }
 
 /** Whether the due point is near enough, by amount or by fraction, to be due soon. */
-function isSoon(
+function isDueSoon(
   { hours, distance, days, fraction }: DueOptions['soon'],
   by: keyof Limits,
   { start, now }: LimitScale,
@@ -115,7 +115,7 @@ function isSoon(
   return now >= due - (soonLead ?? NaN) || now >= start + fractionOfCounts(due - start, fraction ?? NaN)
 }
 
-/** A line under construction. */
+/** A line that is not yet complete. */
 type MutableLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
 
 /** The line of a limit whose due point is known. */

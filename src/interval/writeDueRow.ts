@@ -109,10 +109,13 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
 function listMisnamedKeys(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {
-    const isField = key === 'id' || KNOWN_FIELDS.has(key)
-    if (isField ? !FLAG_FIELDS.has(key) : !Object.hasOwn(row, key)) continue
+    const isKnownField = key === 'id' || KNOWN_FIELDS.has(key)
+    if (isKnownField ? !FLAG_FIELDS.has(key) : !Object.hasOwn(row, key)) continue
     const value: unknown = row[key as keyof DueRow]
-    if (!isPresent(value) || (isField ? typeof value === 'boolean' : suggestFields(key, value).length === 0))
+    if (
+      !isPresent(value) ||
+      (isKnownField ? typeof value === 'boolean' : suggestFields(key, value).length === 0)
+    )
       continue
     found ??= []
     found.push(key)

@@ -15,7 +15,7 @@ import { chooseCheckPhase, isRechecked, needsRaising, type RampPosition } from '
 import { makeWriter } from './build/writer.js'
 import { type CodeWithParams, type GearcaseParams, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
-import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
+import { type GearcaseLayout, hasRole, type OpeningLayout } from './layout.js'
 import { hasFiguresOnly, includesLevelCheck, listJobs, mustNotRun, type OilJob } from './listJobs.js'
 
 /** The machine and the services that a procedure is written for. */
@@ -193,6 +193,6 @@ function listUnnamedDrains({ gearcase, openings }: GearcaseLayout): readonly Ope
     way.kind === 'cover' ? [] : [way.opening, ...(way.kind === 'drain plug' ? (way.also ?? []) : [])],
   )
   return openings.filter(
-    (opening) => servesAs(opening, 'drain') && opening.applies !== 'no' && !named.includes(opening.id),
+    (opening) => hasRole(opening, 'drain') && opening.applies !== 'no' && !named.includes(opening.id),
   )
 }

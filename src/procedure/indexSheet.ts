@@ -15,7 +15,7 @@ import type {
   SealTreatment,
   ShieldLayout,
 } from './layout.js'
-import { getPartToOpen, servesAs } from './layout.js'
+import { getPartToOpen, hasRole } from './layout.js'
 
 /** Looks up the parts of one machine on its sheet, to build and check procedures. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
@@ -107,7 +107,7 @@ function indexGearcase(
   const namedOpening = method && 'opening' in method ? method.opening : undefined
   const emptyingWays = chooseEmptyingWays(gearcase.emptying, openings, covers)
   const possibleOpenings = openings.filter((opening) => opening.applies !== 'no')
-  const fillOpenings = possibleOpenings.filter((possibleOpening) => servesAs(possibleOpening, 'fill'))
+  const fillOpenings = possibleOpenings.filter((possibleOpening) => hasRole(possibleOpening, 'fill'))
   const fillOpening =
     fillOpenings.find((otherFillOpening) => otherFillOpening.id === namedOpening) ?? fillOpenings[0]
   const levelOpeningId = method?.kind === 'by quantity' ? undefined : namedOpening
@@ -127,7 +127,7 @@ function indexGearcase(
     possibleFillOpenings: chooseFillOpenings(fillOpening, fillOpenings),
     levelOpening: possibleOpenings.find((possibleOpening) =>
       levelOpeningId === undefined
-        ? servesAs(possibleOpening, 'level')
+        ? hasRole(possibleOpening, 'level')
         : possibleOpening.id === levelOpeningId,
     ),
     emptying: emptyingWays[0],
@@ -206,19 +206,19 @@ function chooseEmptyingWays(
           also: also.flatMap((id) => findPart(openings, id) ?? []),
         })
     }
-    const lastWay = emptyingWays.at(-1)
-    if (lastWay === undefined || getPartToOpen(lastWay).applies !== 'yes') continue
-    if (lastWay.kind !== 'drain plug') return emptyingWays
+    const lastEmptying = emptyingWays.at(-1)
+    if (lastEmptying === undefined || getPartToOpen(lastEmptying).applies !== 'yes') continue
+    if (lastEmptying.kind !== 'drain plug') return emptyingWays
     const furtherDrains = emptying
       .slice(place + 1)
       .flatMap((item) => (item.kind === 'drain plug' ? item.opening : []))
     const also = openings.filter(
       (opening) =>
-        furtherDrains.includes(opening.id) && opening.applies === 'yes' && !servesAs(opening, 'fill'),
+        furtherDrains.includes(opening.id) && opening.applies === 'yes' && !hasRole(opening, 'fill'),
     )
-    const furtherOpenings = new Set([...lastWay.also, ...also])
-    furtherOpenings.delete(lastWay.opening)
-    return [...emptyingWays.slice(0, -1), { ...lastWay, also: [...furtherOpenings] }]
+    const furtherOpenings = new Set([...lastEmptying.also, ...also])
+    furtherOpenings.delete(lastEmptying.opening)
+    return [...emptyingWays.slice(0, -1), { ...lastEmptying, also: [...furtherOpenings] }]
   }
   return emptyingWays
 }

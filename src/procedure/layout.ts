@@ -145,7 +145,7 @@ export function findWheelMark(opening: OpeningLayout, role: OpeningRole): WheelM
   return opening.opening.uses.find((use) => use.role === role)?.wheelMark
 }
 
-export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
+export function hasRole(opening: OpeningLayout, role: OpeningRole): boolean {
   return opening.opening.uses.some((use) => use.role === role)
 }
 

@@ -115,9 +115,9 @@ function findBetterAttempt(
   let bestAttempt = singleRepairs.find((singleRepair) => singleRepair.troubles < attempt.troubles) ?? attempt
   if (attempt.troubles <= FULL_SEARCH_LIMIT) {
     for (const singleRepair of singleRepairs)
-      for (const pairOfRepairs of listCandidateRepairs(singleRepair, counter)) {
-        if (pairOfRepairs.troubles === 0) return pairOfRepairs
-        if (pairOfRepairs.troubles < bestAttempt.troubles) bestAttempt = pairOfRepairs
+      for (const repairPair of listCandidateRepairs(singleRepair, counter)) {
+        if (repairPair.troubles === 0) return repairPair
+        if (repairPair.troubles < bestAttempt.troubles) bestAttempt = repairPair
       }
     if (bestAttempt.troubles < attempt.troubles) return bestAttempt
   }

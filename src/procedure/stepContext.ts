@@ -163,6 +163,6 @@ export function draftDraining({ gearcase, instance }: GearcaseInstance): readonl
 export type Need = (context: StepContext) => true | readonly StepDraft[]
 
 /** A need that is met if no steps are missing. */
-export function trueIfEmpty(missingSteps: readonly StepDraft[]): ReturnType<Need> {
+export function metIfEmpty(missingSteps: readonly StepDraft[]): ReturnType<Need> {
   return missingSteps.length === 0 || missingSteps
 }

@@ -39,11 +39,11 @@ function countDigits(value: Exact, places: number): number {
 /** Counts the decimals of a reduced fraction; undefined if they never end. */
 function countFractionDecimals(denominator: bigint): number | undefined {
   let remaining = denominator
-  let twos = 0
-  let fives = 0
-  for (; remaining % 2n === 0n; remaining /= 2n) twos += 1
-  for (; remaining % 5n === 0n; remaining /= 5n) fives += 1
-  return remaining === 1n ? Math.max(twos, fives) : undefined
+  let factorsOfTwo = 0
+  let factorsOfFive = 0
+  for (; remaining % 2n === 0n; remaining /= 2n) factorsOfTwo += 1
+  for (; remaining % 5n === 0n; remaining /= 5n) factorsOfFive += 1
+  return remaining === 1n ? Math.max(factorsOfTwo, factorsOfFive) : undefined
 }
 
 function trimZeros(text: string): string {

@@ -129,12 +129,12 @@ function makeBand(
     findings.push(makeTextFinding('quantity/limits-reversed', { min: value, max: second }))
     return undefined
   }
-  const plus = parts.isPercent ? takePercent(value, second) : second
+  const plus = parts.isPercent ? calculatePercent(value, second) : second
   const minus =
     third === undefined
       ? plus
       : parts.isPercent
-        ? takePercent(value, third.replace('-', ''))
+        ? calculatePercent(value, third.replace('-', ''))
         : third.replace('-', '')
   if (!isFigure(plus) || !isFigure(minus)) {
     findings.push(makeTextFinding('quantity/number-is-unreadable', { text: reading.text }))
@@ -171,7 +171,7 @@ function makeFigure(
 }
 
 /** `percent` of a figure, exactly. */
-function takePercent(figure: string, percent: string): string {
+function calculatePercent(figure: string, percent: string): string {
   const decimals = countDecimals(figure) + countDecimals(percent) + 2
   const share = multiply(exactOf(figure.replace('-', '')), multiply(exactOf(percent), powerOfTen(-2)))
   return formatExact(share, decimals, 'down').replace(/\.?0+$/, '')

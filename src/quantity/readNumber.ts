@@ -64,9 +64,9 @@ export function readNumber(reading: TextCursor): FoundNumber | undefined {
   const mark = text.charAt(wholeEnd)
   if (marks === 1 && mark !== ' ' && mark !== "'" && (reading.mark === undefined || reading.mark === mark)) {
     // groups have three digits, with one to three digits before the first
-    const isGrouped =
+    const hasGroups =
       at - wholeEnd === 4 && wholeEnd > start && wholeEnd - start < 4 && text.charCodeAt(start) !== 48
-    if (!isGrouped || reading.mark === mark) {
+    if (!hasGroups || reading.mark === mark) {
       reading.mark = mark as '.' | ','
       return makeFoundNumber(
         isNegative,

@@ -37,7 +37,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
 
   const copy = (value: unknown): unknown => {
     values += 1
-    if (values > MAX_VALUES) throw new TooManyValues()
+    if (values > MAX_VALUES) throw new TooManyValuesError()
     if (value === null || typeof value === 'boolean') return value
     if (typeof value === 'number') return Number.isFinite(value) ? value : refuseNotPlain('not-finite')
     if (typeof value === 'string')
@@ -93,14 +93,14 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   } catch (error) {
     // A proxy may throw anything.
     const mistake =
-      error instanceof TooManyValues
+      error instanceof TooManyValuesError
         ? reportMistake('', 'spec/too-large', { limit: MAX_VALUES })
         : reportMistake('', 'spec/not-plain-data', { found: 'unreadable' })
     return { value: null, findings: [...findings, mistake], refused: new Set(['']) }
   }
 }
 
-class TooManyValues extends Error {}
+class TooManyValuesError extends Error {}
 
 function describeLength(text: string): SpecCodes['spec/too-long'] {
   return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }

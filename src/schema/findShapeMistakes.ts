@@ -33,7 +33,7 @@ export function findShapeMistakes(
   )
   const otherFindings = issues.flatMap((issue) => {
     const path = joinPointer(issue.path)
-    if (issue.code === 'unrecognized_keys' || isRefused(path, refused) || misspelled.has(path)) return []
+    if (issue.code === 'unrecognized_keys' || wasRefused(path, refused) || misspelled.has(path)) return []
     // Of two limits of a number, only the tighter is reported.
     const isCovered = issues.some(
       (other) =>
@@ -113,7 +113,7 @@ function expandUnion(issue: Issue): readonly Issue[] {
   return (closest as readonly Issue[]).map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))
 }
 
-function isRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolean {
+function wasRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolean {
   for (let current = path; ; current = current.slice(0, current.lastIndexOf('/'))) {
     if (refused.has(current)) return true
     if (current === '') return false

@@ -11,7 +11,7 @@ export interface JsonScan {
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
 }
 
-interface Frame {
+interface OpenContainer {
   /** Keys so far; absent for a list. */
   readonly keys?: Set<string>
   token: string | number
@@ -26,8 +26,8 @@ const NUMBER_PATTERN = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
  */
 export function scanJsonText(text: string): JsonScan {
   const repeatedKeys: { tokens: readonly (string | number)[]; key: string }[] = []
-  const frames: Frame[] = []
-  const tokens = (): (string | number)[] => frames.map((frame) => frame.token)
+  const openContainers: OpenContainer[] = []
+  const tokens = (): (string | number)[] => openContainers.map((openContainer) => openContainer.token)
   let at = skipSpace(text, 0)
   let expected: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
   const syntaxError = (offset: number, needs: ExpectedJson): JsonScan => ({
@@ -36,40 +36,40 @@ export function scanJsonText(text: string): JsonScan {
   })
 
   for (;;) {
-    const frame = frames.at(-1)
+    const openContainer = openContainers.at(-1)
     const character = text[at]
     if (expected === 'after value') {
-      if (frame === undefined) return at < text.length ? syntaxError(at, 'end') : { repeatedKeys }
-      const closingChar = frame.keys === undefined ? ']' : '}'
+      if (openContainer === undefined) return at < text.length ? syntaxError(at, 'end') : { repeatedKeys }
+      const closingChar = openContainer.keys === undefined ? ']' : '}'
       if (character === closingChar) {
-        frames.pop()
+        openContainers.pop()
       } else if (character === ',') {
-        if (typeof frame.token === 'number') frame.token += 1
-        expected = frame.keys === undefined ? 'value' : 'key'
+        if (typeof openContainer.token === 'number') openContainer.token += 1
+        expected = openContainer.keys === undefined ? 'value' : 'key'
       } else return syntaxError(at, closingChar === ']' ? 'comma-or-bracket' : 'comma-or-brace')
       at = skipSpace(text, at + 1)
     } else if (
       (expected === 'value or ]' && character === ']') ||
       (expected === 'key or }' && character === '}')
     ) {
-      frames.pop()
+      openContainers.pop()
       expected = 'after value'
       at = skipSpace(text, at + 1)
     } else if (expected === 'key' || expected === 'key or }') {
-      if (character !== '"' || frame?.keys === undefined) return syntaxError(at, 'key')
+      if (character !== '"' || openContainer?.keys === undefined) return syntaxError(at, 'key')
       const end = findEndOfString(text, at)
       if (typeof end !== 'number') return { ...end, repeatedKeys }
       const key = readKey(text.slice(at, end))
-      frame.token = key
-      if (frame.keys.has(key)) repeatedKeys.push({ tokens: tokens(), key })
-      frame.keys.add(key)
+      openContainer.token = key
+      if (openContainer.keys.has(key)) repeatedKeys.push({ tokens: tokens(), key })
+      openContainer.keys.add(key)
       at = skipSpace(text, end)
       if (text[at] !== ':') return syntaxError(at, 'colon')
       at = skipSpace(text, at + 1)
       expected = 'value'
     } else if (character === '{' || character === '[') {
-      if (frames.length >= MAX_DEPTH) return { repeatedKeys, tooDeep: { tokens: tokens() } }
-      frames.push(character === '{' ? { keys: new Set(), token: '' } : { token: 0 })
+      if (openContainers.length >= MAX_DEPTH) return { repeatedKeys, tooDeep: { tokens: tokens() } }
+      openContainers.push(character === '{' ? { keys: new Set(), token: '' } : { token: 0 })
       expected = character === '{' ? 'key or }' : 'value or ]'
       at = skipSpace(text, at + 1)
     } else {

@@ -91,19 +91,20 @@ function judgeSeal(
 }
 
 function listInspections(kind: 'crush washer' | 'bonded seal' | 'o-ring' | 'gasket') {
-  const makeLookReason = (code: 'seal/look-for-cuts' | 'seal/look-for-flattening' | 'seal/look-at-faces') =>
-    sealReason(code, {})
+  const makeInspectionReason = (
+    code: 'seal/look-for-cuts' | 'seal/look-for-flattening' | 'seal/look-at-faces',
+  ) => sealReason(code, {})
   if (kind === 'o-ring') {
     return [
-      makeLookReason('seal/look-for-cuts'),
-      makeLookReason('seal/look-for-flattening'),
+      makeInspectionReason('seal/look-for-cuts'),
+      makeInspectionReason('seal/look-for-flattening'),
       sealReason('seal/look-for-hardness', {}),
       sealReason('seal/look-for-swelling', {}),
     ]
   }
   if (kind === 'bonded seal')
-    return [sealReason('seal/look-at-bonded-lip', {}), makeLookReason('seal/look-at-faces')]
+    return [sealReason('seal/look-at-bonded-lip', {}), makeInspectionReason('seal/look-at-faces')]
   return kind === 'gasket'
-    ? [makeLookReason('seal/look-for-cuts'), makeLookReason('seal/look-at-faces')]
-    : [makeLookReason('seal/look-for-flattening'), makeLookReason('seal/look-at-faces')]
+    ? [makeInspectionReason('seal/look-for-cuts'), makeInspectionReason('seal/look-at-faces')]
+    : [makeInspectionReason('seal/look-for-flattening'), makeInspectionReason('seal/look-at-faces')]
 }

@@ -8,7 +8,7 @@ import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
 /**
  * More than any machine reaches, so that an unknown window never ends; in miles still below the limit of a meter.
  */
-const UNREACHABLE = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
+const NEVER_REACHED = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
 
 type MutableRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
 
@@ -87,7 +87,7 @@ function addPeriodFields(
   const overdueDay = dayNumberOf(overdueAfter?.date)
   // A limit of 0 days is `cannot tell`.
   row.everyDays = Number.isNaN(due) ? 0 : due - dayNumberOf(lastDate)
-  if (isWindowUnknown) row.windowDays = UNREACHABLE.days
+  if (isWindowUnknown) row.windowDays = NEVER_REACHED.days
   else if (!Number.isNaN(overdueDay)) row.windowDays = overdueDay - due
 }
 
@@ -117,7 +117,7 @@ function addMeterFields(
     by === 'hours'
       ? {
           everyHours: every,
-          windowHours: isWindowUnknown ? UNREACHABLE.hours : window,
+          windowHours: isWindowUnknown ? NEVER_REACHED.hours : window,
           lastHours: last,
           hours: used?.value,
           hoursDate: readOn,
@@ -126,7 +126,7 @@ function addMeterFields(
       : {
           everyDistance: every,
           everyDistanceUnit: unit as DistanceUnit,
-          windowDistance: isWindowUnknown ? UNREACHABLE.distance : window,
+          windowDistance: isWindowUnknown ? NEVER_REACHED.distance : window,
           distanceUnit: unit as DistanceUnit,
           lastDistance: last,
           distance: used?.value,

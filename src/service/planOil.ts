@@ -87,11 +87,11 @@ export function planOil(
     if (splitVolumes !== undefined) volumes.set(gearcase, splitVolumes.all)
     const name = formatOilName(choice)
     const isPartOfRefill = choice.additive?.includedInRefill === true && splitVolumes?.additive !== undefined
-    const isShare = oilSpace.fill.per === 'all instances' && listInstances(sheet, gearcase).length > 1
+    const isShareOfRefill = oilSpace.fill.per === 'all instances' && listInstances(sheet, gearcase).length > 1
     const common = {
       ...base,
       ...(splitVolumes && { perInstance: splitVolumes.oil.each, needed: splitVolumes.oil.all }),
-      ...(splitVolumes && (isPartOfRefill || isShare) && { measure: splitVolumes.oil.each }),
+      ...(splitVolumes && (isPartOfRefill || isShareOfRefill) && { measure: splitVolumes.oil.each }),
       ...(splitVolumes &&
         oilSpace.fill.method.kind !== 'by quantity' && { stopAt: calculateStopVolume(splitVolumes.oil) }),
       choice: name,

@@ -78,7 +78,7 @@ function judgeMarket(listed: readonly string[], market: string | undefined): Jud
   const params = { market, listed }
   if (listed.includes(market)) return makeJudgement('yes', 'spec/market-listed', params)
   return listed.some((listedMarket) => listedMarket.toLowerCase() === market.toLowerCase())
-    ? makeOpenJudgement(['market'], 'spec/market-case-differs', params)
+    ? makeUndecidedJudgement(['market'], 'spec/market-case-differs', params)
     : makeJudgement('no', 'spec/market-not-listed', params)
 }
 
@@ -92,7 +92,7 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
   const ends = [from, to].filter((end) => end !== undefined)
   const width = ends[0]?.length
   if (ends.some((end) => !isDigits(end) || end.length !== width))
-    return makeOpenJudgement([], 'spec/serial-range-unreadable', { ...range, prefix })
+    return makeUndecidedJudgement([], 'spec/serial-range-unreadable', { ...range, prefix })
   if (serial === undefined) return makeMissingFact('serial')
   const number = serial.slice(prefix.length)
   const serialPrefix = serial.slice(0, prefix.length)
@@ -100,7 +100,7 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
   const differsInCase = serialPrefix !== prefix && serialPrefix.toLowerCase() === prefix.toLowerCase()
   if (!hasSameForm || differsInCase) {
     const params = { serial, prefix, ...(width === undefined ? {} : { width }) }
-    return makeOpenJudgement(['serial'], 'spec/serial-form-differs', params)
+    return makeUndecidedJudgement(['serial'], 'spec/serial-form-differs', params)
   }
   const params = { ...range, serial, prefix }
   return serialPrefix === prefix &&
@@ -120,10 +120,10 @@ const makeJudgement = <Code extends keyof SpecCodes>(
   params: SpecCodes[Code],
 ): Judgement => ({ verdict, reasons: [specReason(code, params)] })
 
-const makeOpenJudgement = <Code extends keyof SpecCodes>(
+const makeUndecidedJudgement = <Code extends keyof SpecCodes>(
   missing: readonly IdentityFact[],
   code: Code,
   params: SpecCodes[Code],
 ): Judgement => ({ verdict: 'cannot tell', missing, reasons: [specReason(code, params)] })
 
-const makeMissingFact = (fact: IdentityFact) => makeOpenJudgement([fact], 'spec/fact-missing', { fact })
+const makeMissingFact = (fact: IdentityFact) => makeUndecidedJudgement([fact], 'spec/fact-missing', { fact })

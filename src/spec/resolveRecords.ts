@@ -21,7 +21,14 @@ type UnknownFields = Record<string, unknown>
 
 const NO_PLACES: ResolvedRecord['places'] = new Map()
 /** Fields that a correction states as a whole. */
-const RESTATED = ['workingTime', 'usedOil', 'usedOilLog', 'photos', 'certificates', 'signature'] as const
+const REPLACED_FIELDS = [
+  'workingTime',
+  'usedOil',
+  'usedOilLog',
+  'photos',
+  'certificates',
+  'signature',
+] as const
 const MERGED_LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
 
 /**
@@ -84,8 +91,8 @@ function applyCorrection(
       before === undefined ? entryCorrection : correctEntry(before, entryCorrection, path, sourcePath, places)
     if (before === undefined) places.set(path, sourcePath)
   }
-  const restatedFields = RESTATED.filter((key) => correction[key] !== undefined)
-  for (const key of restatedFields) places.set(`/${key}`, `${from}/${key}`)
+  const replacedFields = REPLACED_FIELDS.filter((key) => correction[key] !== undefined)
+  for (const key of replacedFields) places.set(`/${key}`, `${from}/${key}`)
   if (corrected.date !== undefined) places.set('/date', `${from}/corrected/date`)
   for (const meter of Object.keys(corrected.readings ?? {}))
     places.set(`/readings/${meter}`, `${from}/corrected/readings/${meter}`)
@@ -98,7 +105,7 @@ function applyCorrection(
       shields.length === 0
         ? record.shields
         : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
-    ...Object.fromEntries(restatedFields.map((key) => [key, correction[key]])),
+    ...Object.fromEntries(replacedFields.map((key) => [key, correction[key]])),
   })
 }
 

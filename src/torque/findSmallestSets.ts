@@ -4,7 +4,7 @@
  * sets.
  */
 export function findSmallestSets(coveredBy: readonly number[], tools: number): number[] {
-  const jobs = keepDecisiveJobs(coveredBy)
+  const jobs = omitImpliedJobs(coveredBy)
   if (jobs.length === 0) return [0]
   for (let size = 1; size <= tools; size += 1) {
     const found: number[] = []
@@ -23,7 +23,7 @@ export function findSmallestSets(coveredBy: readonly number[], tools: number): n
 }
 
 /** Omits each job that every tool of another job also covers. */
-function keepDecisiveJobs(coveredBy: readonly number[]): number[] {
+function omitImpliedJobs(coveredBy: readonly number[]): number[] {
   const distinctJobs = [...new Set(coveredBy)]
   return distinctJobs.filter((job) => !distinctJobs.some((other) => other !== job && (other & job) === other))
 }

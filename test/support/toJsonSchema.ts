@@ -66,7 +66,7 @@ function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
 
   /** Allows short notation in one subschema and in those below it. */
   function allowTexts(full: Schema, { section, set, children = {}, ...node }: PlaceNode): void {
-    const optionalKeys = Object.keys({ ...node.defaults, ...node.lateDefaults })
+    const optionalKeys = Object.keys({ ...node.defaults, ...node.laterDefaults })
     for (const alternative of listAlternatives(full)) {
       if (visited.has(alternative)) continue
       visited.add(alternative)

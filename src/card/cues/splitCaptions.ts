@@ -28,12 +28,14 @@ function wrapWords(words: readonly string[]): readonly string[] {
 }
 
 /** Two lines of similar length; the first is as short as possible. */
-function balanceLines(words: readonly string[]): readonly string[] {
-  const greedy = wrapWords(words)
-  if (greedy.length < 2) return greedy
+function wrapEvenly(words: readonly string[]): readonly string[] {
+  const shortestWrap = wrapWords(words)
+  if (shortestWrap.length < 2) return shortestWrap
   const breaks = words.map((_, index) => [words.slice(0, index).join(' '), words.slice(index).join(' ')])
   const widthOf = (lines: readonly string[]) => Math.max(...lines.map(countCharacters))
-  return breaks.slice(1).reduce((best, lines) => (widthOf(lines) < widthOf(best) ? lines : best), greedy)
+  return breaks
+    .slice(1)
+    .reduce((best, lines) => (widthOf(lines) < widthOf(best) ? lines : best), shortestWrap)
 }
 
 /**
@@ -60,5 +62,5 @@ export function splitCaptions(text: string): readonly (readonly string[])[] {
     }
   }
   flush()
-  return captions.map(balanceLines)
+  return captions.map(wrapEvenly)
 }

@@ -87,7 +87,7 @@ export function writeScreen(
       )
     const wait = findEntry(context, 'waits', step.wait)
     const time = writeDuration(context, roundWaitSeconds(wait?.entry), `${wait?.pointer}/seconds`, 'computed')
-    if (wait !== undefined && time.length > 0) lines.set(wait.pointer, writeLater(context, time))
+    if (wait !== undefined && time.length > 0) lines.set(wait.pointer, writeTimePassed(context, time))
   }
   return [...lines.values()]
 }
@@ -103,6 +103,6 @@ function writeSetting(
 }
 
 /** `6 min later` */
-function writeLater({ catalogue }: CardContext, time: Line): Line {
+function writeTimePassed({ catalogue }: CardContext, time: Line): Line {
   return insertSpans({ time }, ({ time: placeholder = '' }) => [catalogue.cues.later(placeholder)]).flat()
 }

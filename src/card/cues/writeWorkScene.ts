@@ -27,7 +27,7 @@ const WAITING: ReadonlySet<PlannedStep['do']> = new Set([
 ])
 
 /** The actions that happen only once on each part. */
-const ONCE: { readonly [Action in PlannedStep['do']]?: OnceShot } = {
+const UNREPEATABLE_SHOTS: { readonly [Action in PlannedStep['do']]?: OnceShot } = {
   'crack loose': 'first crack',
   'take off cover': 'first oil',
   'let drain': 'first oil',
@@ -138,7 +138,7 @@ function writeVariant({ plan, words }: CardContext): Line {
 
 /** Whether the shot is cut at a wait, and whether it can be repeated. */
 function markShot(step: PlannedStep, seen: Set<string>): Pick<CueShot, 'once' | 'isCut'> {
-  const once = ONCE[step.do]
+  const once = UNREPEATABLE_SHOTS[step.do]
   const key = `${once} ${step.part?.path} ${step.part?.instance?.id ?? ''}`
   const isFirst = once !== undefined && !seen.has(key)
   if (isFirst) seen.add(key)

@@ -90,8 +90,8 @@ function placeLabels(labels: readonly { readonly label: string; readonly x: numb
       return { ...item, at }
     })
     let end = WIDTH
-    return fromLeft.toReversed().map(({ label, x, half, at: wished }) => {
-      const at = Math.min(wished, end - half)
+    return fromLeft.toReversed().map(({ label, x, half, at: target }) => {
+      const at = Math.min(target, end - half)
       end = at - half - SPACE
       return { label, x, at: roundOff(at), row }
     })

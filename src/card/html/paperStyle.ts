@@ -3,7 +3,7 @@ import { SHARED_STYLE } from './sharedStyle.js'
 import { VISIT_STYLE } from './visitStyle.js'
 import { WALL_STYLE } from './wallStyle.js'
 
-const HIDDEN = 'position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)'
+const HIDDEN_STYLE = 'position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)'
 
 /** The cue sheet: across the page, spoken words large enough to read from a stand. */
 const CUES_STYLE = `
@@ -39,7 +39,7 @@ const CUES_STYLE = `
 
 /** One page with large type. */
 const PAGE_STYLE = `
-#chart caption,#intervals caption,#differences caption{${HIDDEN}}
+#chart caption,#intervals caption,#differences caption{${HIDDEN_STYLE}}
 #picks>.parts,#tools>.parts{columns:300px 2;column-gap:30px}
 label .main,label .note{display:block}
 @media print{
@@ -68,7 +68,7 @@ h1{font-size:1.2rem;line-height:1.1}
 .row{display:flex;gap:5px;padding:0}
 .row dt{font-weight:700;font-size:var(--small)}
 .row dd .main{font-weight:700;margin:0}
-.row.large dt{${HIDDEN}}
+.row.large dt{${HIDDEN_STYLE}}
 .row.large .main{font-size:1.25rem}
 .row.small,.row.small .main{display:block;flex-basis:100%;font-size:var(--small)}
 .row.small dt,.row.small dd,.row.small .main{display:inline}

@@ -53,9 +53,9 @@ export function renderWall(
     ),
   )
   const render = (list: readonly CardSection[]) => list.map((section) => renderSection(section, card))
-  const isSource = ({ id }: CardSection) => id === 'wallSources'
-  const isSize = ({ id }: CardSection) => id === 'sizes'
-  const isMissing = ({ id }: CardSection) => id === 'wallMissing'
+  const isSourcesSection = ({ id }: CardSection) => id === 'wallSources'
+  const isSizesSection = ({ id }: CardSection) => id === 'sizes'
+  const isMissingSection = ({ id }: CardSection) => id === 'wallMissing'
   return createTag(
     'div.page',
     header,
@@ -65,15 +65,19 @@ export function renderWall(
     ),
     createTag(
       'main',
-      render(sections.filter(isMissing)),
+      render(sections.filter(isMissingSection)),
       warning,
-      render(sections.filter((section) => !isMissing(section) && !isSource(section) && !isSize(section))),
+      render(
+        sections.filter(
+          (section) => !isMissingSection(section) && !isSourcesSection(section) && !isSizesSection(section),
+        ),
+      ),
     ),
     createTag(
       'footer',
-      render(sections.filter(isSource)),
+      render(sections.filter(isSourcesSection)),
       card.header === undefined ? undefined : createTag('p', renderLine(card.header)),
-      render(sections.filter(isSize)),
+      render(sections.filter(isSizesSection)),
     ),
   )
 }

@@ -57,12 +57,12 @@ function writeLimits(context: SlipContext, due: ServiceDue, pointer: JsonPointer
   })
   const pointsLine = joinLines(points, ` ${words.labels.or} `)
   // If the verdict is `cannot tell`, the limits replace it and the note gives the reason.
-  const omitsVerdict = verdict === 'not due' || (verdict === 'cannot tell' && points.length > 0)
+  const isVerdictOmitted = verdict === 'not due' || (verdict === 'cannot tell' && points.length > 0)
   const isInFuture = verdict === 'not due' || verdict === 'due soon'
   const day = isInFuture && dueBy !== 'period' ? quoteOptionalText(dueOn, `${pointer}/dueOn`) : []
   return joinLines(
     [
-      omitsVerdict ? [] : quoteText(words.dueStates[verdict] ?? verdict, `${pointer}/verdict`),
+      isVerdictOmitted ? [] : quoteText(words.dueStates[verdict] ?? verdict, `${pointer}/verdict`),
       isDueNow(verdict) && pointsLine.length > 0 ? [...writeWords(wasDue), ...pointsLine] : pointsLine,
       points.length > 1 && !isDueNow(verdict) ? writeWords(first) : [],
       day.length === 0 ? [] : [...writeWords(expected), ...day],

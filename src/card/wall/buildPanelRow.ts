@@ -96,10 +96,10 @@ function writeSetting(context: WallContext, { tightening }: WallPart): Pick<Pane
   const planned = findFact(context, 'tightenings', tightening)
   if (!planned || tightening === undefined) return { setting: [], wrench: [] }
   if (planned.setting === undefined) {
-    const isNews = planned.verdict === 'does not fit' || planned.verdict === 'by turns'
+    const isVerdictShown = planned.verdict === 'does not fit' || planned.verdict === 'by turns'
     return {
       setting: [],
-      wrench: isNews
+      wrench: isVerdictShown
         ? quoteText(
             words.tighteningVerdicts[planned.verdict],
             `${tightening}/verdict`,

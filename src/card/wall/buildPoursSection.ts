@@ -44,11 +44,11 @@ function listConditions({ facts, wall }: WallContext): readonly Line[] {
     for (const [index, { oil }] of at.entries()) add(oil, `/pours/${place}/at/${index}/oil`)
   }
   for (const [place, { name }] of facts.jugs.entries()) add(name, `/jugs/${place}/name`)
-  const isTimed = facts.pours.some(({ at }) => at.some(({ ends }) => ends !== undefined))
+  const hasTimes = facts.pours.some(({ at }) => at.some(({ ends }) => ends !== undefined))
   return dropEmptyLines([
-    isTimed ? writeWords(Object.values(wall.pour).join(' · ')) : [],
-    isTimed ? addLabel(wall.labels.timesFor, joinLines([...conditions.values()], ', ')) : [],
-    isTimed ? writeWords(wall.labels.otherOil) : [],
+    hasTimes ? writeWords(Object.values(wall.pour).join(' · ')) : [],
+    hasTimes ? addLabel(wall.labels.timesFor, joinLines([...conditions.values()], ', ')) : [],
+    hasTimes ? writeWords(wall.labels.otherOil) : [],
   ])
 }
 

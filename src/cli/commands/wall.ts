@@ -79,7 +79,7 @@ function listTasks(sets: readonly FileSet[], options: Options): readonly WallTas
   )
   if (tasks.length === 0) throw new UsageError('card: no sheet among the files')
   const names = tasks.map(({ name }) => name)
-  const twice = names.find((name, place) => names.indexOf(name) !== place)
-  if (twice !== undefined) throw new UsageError(`card: two sheets would be written to ${twice}.html`)
+  const duplicate = names.find((name, place) => names.indexOf(name) !== place)
+  if (duplicate !== undefined) throw new UsageError(`card: two sheets would be written to ${duplicate}.html`)
   return tasks
 }

@@ -15,7 +15,7 @@ import {
   needsWheelTurned,
   type Phase,
 } from './phases.js'
-import { writeDraining, writeOpening, writeTurn } from './writeDraining.js'
+import { writeDraining, writeOpening, writeTurning } from './writeDraining.js'
 import { writeFillClosing, writeLevelCheck, writePouring } from './writeFilling.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 
@@ -121,7 +121,7 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     if (draining === filling || fill === undefined) return
     // A machine must have oil in its gears before it drives off the ramps.
     if (isPouredFirst) writePouring(writer, job)
-    writeTurn(writer, job.owner, fill, findWheelMark(fill, 'fill'))
+    writeTurning(writer, job.owner, fill, findWheelMark(fill, 'fill'))
     for (const possibleFillOpening of job.owner.gearcase.possibleFillOpenings)
       if (isOpen(writer, possibleFillOpening, job.owner))
         writePartStep(writer, 'nip by hand', possibleFillOpening, job.owner)
@@ -154,7 +154,7 @@ function planCheckTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (phase !== 'after the lift' || level === undefined || !needsWheelTurned(job)) return [check]
   const writeTurnTask = (): void => {
     writeShieldRemoval(writer, job)
-    writeTurn(writer, job.owner, level, findWheelMark(level, 'level'))
+    writeTurning(writer, job.owner, level, findWheelMark(level, 'level'))
   }
   return [{ job, phase: 'on stands', isLastOfJob: false, writeSteps: writeTurnTask }, check]
 }

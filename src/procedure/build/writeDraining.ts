@@ -16,7 +16,7 @@ export function writeDraining(writer: Writer, { owner, emptiedInstances }: OilJo
       writePartStep(writer, 'clear the breather', gearcase, target)
     const [way] = gearcase.emptyingWays
     if (way !== undefined && way.kind !== 'cover')
-      writeTurn(writer, target, way.opening, findWheelMark(way.opening, 'drain'))
+      writeTurning(writer, target, way.opening, findWheelMark(way.opening, 'drain'))
   }
   const isOnlyOpening = emptiedInstances.every(({ gearcase }) =>
     gearcase.emptyingWays.every((way) => getPartToOpen(way).path === fill.path),
@@ -56,7 +56,7 @@ function writeEmptying(
     [getPartToOpen(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
   )
   for (const [place, { way, part }] of drainParts.entries()) {
-    if ('opening' in part) writeTurn(writer, target, part, findWheelMark(part, 'drain'))
+    if ('opening' in part) writeTurning(writer, target, part, findWheelMark(part, 'drain'))
     writePartStep(writer, 'place the pan', part, target)
     if ('cover' in part) {
       writePartStep(writer, 'clean around', part, target)
@@ -96,7 +96,7 @@ function writeLoosening(writer: Writer, opening: OpeningLayout, target: Gearcase
 }
 
 /** Writes the steps that turn the wheel or roll the machine to bring this opening to its mark. */
-export function writeTurn(
+export function writeTurning(
   writer: Writer,
   target: GearcaseInstance,
   opening: OpeningLayout,

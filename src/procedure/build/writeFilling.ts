@@ -1,9 +1,9 @@
-import { findWheelMark, type GearcaseInstance, type OpeningLayout, servesAs } from '../layout.js'
+import { findWheelMark, type GearcaseInstance, hasRole, type OpeningLayout } from '../layout.js'
 import { includesLevelCheck, type OilJob } from '../listJobs.js'
 import { listNotCured } from '../needs/filling.js'
 import { isDrainOpening } from '../needs/opening.js'
 import { getGearcaseState, getOpeningState } from '../stepContext.js'
-import { writeClosing, writeOpening, writeTurn } from './writeDraining.js'
+import { writeClosing, writeOpening, writeTurning } from './writeDraining.js'
 import { isOpen, type Writer, writePartStep, writeStep } from './writer.js'
 
 /** Writes the filling of one oil space. */
@@ -13,7 +13,7 @@ export function writePouring(writer: Writer, { owner }: OilJob): void {
   const method = gearcase.fill?.method.kind
   if (fill === undefined) return
   const levelToCheck = includesLevelCheck(gearcase, 'change') ? level : undefined
-  writeTurn(writer, owner, fill, findWheelMark(fill, 'fill'))
+  writeTurning(writer, owner, fill, findWheelMark(fill, 'fill'))
   const isLevelOpened =
     levelToCheck !== undefined && method !== 'sight glass' && levelToCheck.path !== fill.path
   if (isLevelOpened && method === 'to level hole') writeOpening(writer, levelToCheck, owner)
@@ -54,9 +54,9 @@ export function writeFillClosing(writer: Writer, { owner }: OilJob): void {
 export function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return
-  writeTurn(writer, owner, level, findWheelMark(level, 'level'))
+  writeTurning(writer, owner, level, findWheelMark(level, 'level'))
   const hasSightGlass = owner.gearcase.fill?.method.kind === 'sight glass'
-  const separateFillOpening = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
+  const separateFillOpening = fill !== undefined && !hasRole(level, 'fill') ? fill : undefined
   if (!hasSightGlass) {
     if (!isOpen(writer, level, owner)) writePartStep(writer, 'place the pan', level, owner)
     writeOpening(writer, level, owner)
@@ -74,13 +74,13 @@ export function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
 
 function writeLevelReading(writer: Writer, owner: GearcaseInstance, level: OpeningLayout): void {
   const { gearcase, instance } = owner
-  writeTurn(writer, owner, level, findWheelMark(level, 'level'))
+  writeTurning(writer, owner, level, findWheelMark(level, 'level'))
   if (gearcase.fill?.method.kind !== 'sight glass') writeOpening(writer, level, owner)
   const ownerState = getGearcaseState(writer.state, owner)
   if ((gearcase.hasSettlingTime || ownerState.ranSinceFill) && !writer.state.settled)
     writePartStep(writer, 'let settle', gearcase, owner)
   writePartStep(writer, 'check the level', level, owner)
-  const topUpOpening = servesAs(level, 'fill') ? level : gearcase.fillOpening
+  const topUpOpening = hasRole(level, 'fill') ? level : gearcase.fillOpening
   if (topUpOpening !== undefined && getOpeningState(writer.state, topUpOpening, instance).position === 'out')
     writePartStep(writer, 'top up', topUpOpening, owner)
 }

@@ -9,7 +9,7 @@ import {
   getGearcaseState,
   getOpeningState,
   getPartState,
-  trueIfEmpty,
+  metIfEmpty,
 } from '../stepContext.js'
 
 /** Preconditions of closing joints: a clean face, the right seal, everything tight. */
@@ -21,13 +21,13 @@ export const CLOSING_NEEDS = {
     !hasMagnet(context) ||
     (getPartState(context)?.magnetClean ?? true) || [draftOnStepPart(context, 'clean the magnet')],
   'old-seal-not-removed': (context) =>
-    trueIfEmpty(listOldSeals(context).map((seal) => draftOnStepPart(context, 'take off old seal', seal))),
+    metIfEmpty(listOldSeals(context).map((seal) => draftOnStepPart(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
     (getPartState(context)?.faceWiped ?? true) || [
       draftOnStepPart(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
     ],
   'seal-not-renewed': (context) =>
-    trueIfEmpty(
+    metIfEmpty(
       listSealsNotReady(context).map((seal) =>
         draftOnStepPart(context, ACTION_BY_TREATMENT[seal.treatment], seal),
       ),
@@ -38,7 +38,7 @@ export const CLOSING_NEEDS = {
     return [draftOnStepPart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
   'part-not-tightened': (context) =>
-    trueIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
+    metIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     getCoverState(context.state, context.cover, context.instance).position === 'tight' || [
@@ -50,8 +50,7 @@ export const CLOSING_NEEDS = {
         getGearcaseState(context.state, affectedInstance).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, affectedInstance)),
     ) || [draftOnStepPart(context, 'wipe down')],
-  'leaks-not-checked': (context) =>
-    trueIfEmpty(listNotChecked(context.state, listAffectedInstances(context))),
+  'leaks-not-checked': (context) => metIfEmpty(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The gearcase of the step, those behind its shield, or all. */

@@ -2,7 +2,7 @@ import { type GearcaseInstance, type IndexedSheet, listOilSharers, type OpeningL
 import { findJob, includesLevelCheck } from '../listJobs.js'
 import type { MutableState } from '../state.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
-import { draftAt, draftDraining, getCoverState, getGearcaseState, trueIfEmpty } from '../stepContext.js'
+import { draftAt, draftDraining, getCoverState, getGearcaseState, metIfEmpty } from '../stepContext.js'
 import { listNotTightened } from './closing.js'
 
 /** Preconditions of filling: an empty, closed gearcase, measured oil, and a level that is read at rest. */
@@ -37,9 +37,9 @@ export const FILLING_NEEDS = {
       : step.do === 'pour the oil'
     return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
   },
-  'drain-not-tightened': (context) => trueIfEmpty(listOpenDrains(context)),
+  'drain-not-tightened': (context) => metIfEmpty(listOpenDrains(context)),
   'cover-not-cured': ({ indexedSheet, state, owner }) =>
-    owner === undefined || trueIfEmpty(listNotCured(indexedSheet, state, owner)),
+    owner === undefined || metIfEmpty(listNotCured(indexedSheet, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || getGearcaseState(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase

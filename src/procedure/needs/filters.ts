@@ -7,8 +7,8 @@ import {
   getFilterState,
   getGearcaseState,
   getOpeningState,
+  metIfEmpty,
   type Need,
-  trueIfEmpty,
 } from '../stepContext.js'
 
 /** Preconditions of filter work: removal after draining, inspection, and refitting before the plug or cover in front. */
@@ -42,7 +42,7 @@ export const FILTER_NEEDS = {
       (filter) =>
         filter.behind?.path === closedPath && getFilterState(state, filter, instance).position === 'off',
     )
-    return trueIfEmpty(
+    return metIfEmpty(
       removedFilters.flatMap((removedFilter) => draftAt('fit filter', removedFilter, instance)),
     )
   },

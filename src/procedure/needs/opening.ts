@@ -1,6 +1,6 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
 import type { GearcaseLayout, OpeningLayout } from '../layout.js'
-import { findWheelMark, getPartToOpen, makeInstanceKey, servesAs } from '../layout.js'
+import { findWheelMark, getPartToOpen, hasRole, makeInstanceKey } from '../layout.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
@@ -8,7 +8,7 @@ import {
   getGearcaseState,
   getOpeningState,
   getPartState,
-  trueIfEmpty,
+  metIfEmpty,
 } from '../stepContext.js'
 
 const isRemoved: Need = (context) => {
@@ -29,7 +29,7 @@ export const OPENING_NEEDS = {
     const on = (gearcase?.shields ?? [])
       .flatMap((id) => indexedSheet.shields.get(id) ?? [])
       .filter(({ path, applies }) => applies !== 'no' && state.shields[path] === 'on')
-    return trueIfEmpty(on.map(({ path }) => ({ do: 'remove shield', on: path })))
+    return metIfEmpty(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
     isMetByOtherFill(context, ({ everCracked }) => everCracked) || draftOnOtherFill(context, 'crack loose'),
@@ -131,7 +131,7 @@ function draftOnOtherFill(context: StepContext, action: StepDraft['do']): readon
 /** Whether oil runs out of this opening. */
 export function isDrainOpening({ emptyingWays }: GearcaseLayout, opening: OpeningLayout): boolean {
   return (
-    servesAs(opening, 'drain') ||
+    hasRole(opening, 'drain') ||
     emptyingWays.some((way) => way.kind === 'drain plug' && getPartToOpen(way) === opening)
   )
 }

@@ -1,9 +1,9 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { findOwner, findWheelMark, type IndexedSheet, servesAs } from '../layout.js'
+import { findOwner, findWheelMark, hasRole, type IndexedSheet } from '../layout.js'
 import { findJob } from '../listJobs.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
-import { draftAt, getCoverState, getGearcaseState, getOpeningState, trueIfEmpty } from '../stepContext.js'
+import { draftAt, getCoverState, getGearcaseState, getOpeningState, metIfEmpty } from '../stepContext.js'
 import { listNotTightened } from './closing.js'
 import { isDrainOpening } from './opening.js'
 
@@ -27,8 +27,8 @@ export const SECURING_NEEDS = {
       return axlesOnGround.some((axle) => chocked.includes(axle)) || axlesOnGround.map(draftChocking)
     return chocked.length > 0 || [{ do: 'chock the wheels' }]
   },
-  'machine-not-secured': (context) => trueIfEmpty(draftSecuring(context, 'before work')),
-  'machine-not-secured-for-run': (context) => trueIfEmpty(draftSecuring(context, 'before a run')),
+  'machine-not-secured': (context) => metIfEmpty(draftSecuring(context, 'before work')),
+  'machine-not-secured-for-run': (context) => metIfEmpty(draftSecuring(context, 'before a run')),
   'chocks-or-pan-in-place': ({ state }) =>
     (state.chocked.length === 0 &&
       Object.values(state.gearcases).every((gearcase) => !gearcase.panPlaced)) || [{ do: 'clear away' }],
@@ -36,7 +36,7 @@ export const SECURING_NEEDS = {
     const removedGuards = [...indexedSheet.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
     )
-    return trueIfEmpty(removedGuards.map(({ path }) => ({ do: 'refit shield', on: path })))
+    return metIfEmpty(removedGuards.map(({ path }) => ({ do: 'refit shield', on: path })))
   },
   'chocks-on-lifted-wheels': (context) => {
     const stayingAxles = listAxlesOnGround(context)
@@ -49,11 +49,11 @@ export const SECURING_NEEDS = {
   'axle-not-chocked': (context) => {
     const stayingAxles = listAxlesOnGround(context)
     const unchockedAxles = stayingAxles.filter((axle) => !context.state.chocked.includes(axle))
-    return unchockedAxles.length === stayingAxles.length || trueIfEmpty(unchockedAxles.map(draftChocking))
+    return unchockedAxles.length === stayingAxles.length || metIfEmpty(unchockedAxles.map(draftChocking))
   },
   'jack-as-support': ({ state: { lifted, onStands } }) => {
     const supportsOnJack = lifted.filter((support) => !onStands.includes(support))
-    return trueIfEmpty(supportsOnJack.map((support) => draftOnSupport('set on stands', support)))
+    return metIfEmpty(supportsOnJack.map((support) => draftOnSupport('set on stands', support)))
   },
   'machine-not-raised': (context) => {
     const { state, part, gearcase } = context
@@ -66,11 +66,11 @@ export const SECURING_NEEDS = {
     return missing.map((support) => draftOnSupport('raise the machine', support))
   },
   'drain-not-raised': (context) =>
-    trueIfEmpty(
+    metIfEmpty(
       isDraining(context) ? draftRaising(listSupportsOffRamps(context, listMissingSupports(context))) : [],
     ),
   'lowered-with-drain-open': ({ indexedSheet, state }) =>
-    trueIfEmpty(
+    metIfEmpty(
       indexedSheet.instances
         .filter(({ gearcase }) => gearcase.supports.some((support) => state.lifted.includes(support)))
         .flatMap(({ gearcase, instance }) =>
@@ -79,7 +79,7 @@ export const SECURING_NEEDS = {
               return getCoverState(state, way.cover, instance).position === 'off'
                 ? draftAt('fit cover', way.cover, instance)
                 : []
-            if (way.kind === 'suction' || servesAs(way.opening, 'fill')) return []
+            if (way.kind === 'suction' || hasRole(way.opening, 'fill')) return []
             return [way.opening, ...way.also]
               .filter((candidate) => getOpeningState(state, candidate, instance).position === 'out')
               .flatMap((item) => draftAt('fit', item, instance))
@@ -87,7 +87,7 @@ export const SECURING_NEEDS = {
         ),
     ),
   'run-on-stands': ({ state }) =>
-    trueIfEmpty([
+    metIfEmpty([
       ...(state.lifted.length > 0 ? [{ do: 'lower the machine' } as const] : []),
       ...(state.onRamps.length > 0 ? [DRIVE_OFF_STEP] : []),
     ]),
@@ -98,12 +98,12 @@ export const SECURING_NEEDS = {
   },
   // Fill and level plugs may be turned in by hand: they are opened again for the level on flat ground.
   'driven-with-plug-loose': ({ indexedSheet, state }) =>
-    trueIfEmpty(
+    metIfEmpty(
       listNotTightened(state, indexedSheet.instances).flatMap((draft) => {
         const part = indexedSheet.parts.get(draft.on ?? '')
         if (part?.kind !== 'opening') return draft
         const { position } = getOpeningState(state, part.opening, draft.at?.instance)
-        const isFillOrLevel = servesAs(part.opening, 'fill') || servesAs(part.opening, 'level')
+        const isFillOrLevel = hasRole(part.opening, 'fill') || hasRole(part.opening, 'level')
         if (!isFillOrLevel || isDrainOpening(part.gearcase, part.opening)) return draft
         return position === 'out' || position === 'cracked' ? { ...draft, do: 'nip by hand' } : []
       }),
@@ -119,7 +119,7 @@ export const SECURING_NEEDS = {
     const emptyGearcases = indexedSheet.instances.filter(
       (instance) => getGearcaseState(state, instance).oil === 'out',
     )
-    return trueIfEmpty(
+    return metIfEmpty(
       emptyGearcases.flatMap((emptyGearcase) => {
         const { gearcase, instance } = findOwner(indexedSheet, emptyGearcase.gearcase, emptyGearcase.instance)
         return draftAt('pour the oil', gearcase.fillOpening, instance)
@@ -135,7 +135,7 @@ export const SECURING_NEEDS = {
   'wheel-turned-with-plug-out': ({ state, indexedSheet, target, step }) => {
     // Rolling turns all wheels.
     const turnedInstances = step.do === 'roll the machine' ? indexedSheet.instances : target ? [target] : []
-    return trueIfEmpty(
+    return metIfEmpty(
       turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
           .filter((opening) => getOpeningState(state, opening, instance).position === 'out')

@@ -1,5 +1,5 @@
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -15,7 +15,7 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
   listGearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {
-    if ((readStatedRange(value, 'mm')?.high ?? 0) <= MAX_DEPTH_MM || isDisputed(sheet, path)) return []
+    if ((readStatedRange(value, 'mm')?.high ?? 0) <= MAX_DEPTH_MM || hasDisagreement(sheet, path)) return []
     return [{ path, params: { gearcase: gearcase.name, below: pickFirstPrinted(value) } }]
   }),
 )

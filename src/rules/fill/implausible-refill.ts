@@ -1,6 +1,6 @@
 import type { GearcaseType } from '../../spec/index.js'
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -24,7 +24,7 @@ export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document,
     ({ path, value, gearcase, isOverride }) => {
       const refill = readStatedRange(value, 'L')
       const { oilSpace, type, instances = {} } = gearcase
-      if (refill === undefined || oilSpace.kind === 'shared' || isDisputed(sheet, path)) return []
+      if (refill === undefined || oilSpace.kind === 'shared' || hasDisagreement(sheet, path)) return []
       const { per, drainAndRefill, dryFill } = oilSpace.fill
       if (isOverride && drainAndRefill.kind !== 'not stated') return []
       const dryFillRange =

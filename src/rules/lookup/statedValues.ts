@@ -14,7 +14,7 @@ import { lookUp } from './lookUp.js'
 import { hasFigure } from './printedValues.js'
 
 /** Whether the printed figures of a value disagree, which another finding reports. */
-export const isDisputed = ({ disagreements }: SheetIndex, path: JsonPointer): boolean =>
+export const hasDisagreement = ({ disagreements }: SheetIndex, path: JsonPointer): boolean =>
   disagreements.some((disagreement) => disagreement.path === path || disagreement.path.startsWith(`${path}/`))
 
 /**

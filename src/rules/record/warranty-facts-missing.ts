@@ -23,25 +23,25 @@ export const rule = recordRule('record/warranty-facts-missing', 'warning', ({ do
   return lacks.length === 0 ? [] : [{ path: '', params: { lacks } }]
 })
 
-const isGiven = (text: string | undefined) => text !== undefined && text !== '?'
+const isFilledIn = (text: string | undefined) => text !== undefined && text !== '?'
 
 /** Whether a record states a fact in every place where it belongs. */
 const FACT_CHECKS: { readonly [Fact in WarrantyFact]: (record: ServiceRecord) => boolean } = {
-  'who did it': ({ by }) => isGiven(by),
-  photos: ({ photos = [] }) => photos.some(({ file }) => isGiven(file)),
-  signature: ({ signature }) => isGiven(signature?.name),
+  'who did it': ({ by }) => isFilledIn(by),
+  photos: ({ photos = [] }) => photos.some(({ file }) => isFilledIn(file)),
+  signature: ({ signature }) => isFilledIn(signature?.name),
   'oil batch': ({ entries }) =>
     entries.every(({ notDone, oil, refilled }) =>
-      notDone !== undefined || (oil === undefined && refilled === undefined) ? true : isGiven(oil?.batch),
+      notDone !== undefined || (oil === undefined && refilled === undefined) ? true : isFilledIn(oil?.batch),
     ),
   'part numbers': ({ entries }) =>
     entries
       .flatMap(({ seals, filters = [] }) => [...seals, ...filters])
-      .every(({ done, partNumber }) => done !== 'new' || isGiven(partNumber)),
+      .every(({ done, partNumber }) => done !== 'new' || isFilledIn(partNumber)),
   'wrench certificate': (record) =>
     listRecordedTightenings(record).every(
       ({ done }) =>
         done.kind !== 'torque set' ||
-        record.certificates?.some(({ tool, number }) => tool === done.tool && isGiven(number)) === true,
+        record.certificates?.some(({ tool, number }) => tool === done.tool && isFilledIn(number)) === true,
     ),
 }

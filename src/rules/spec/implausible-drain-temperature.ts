@@ -1,5 +1,5 @@
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, listGearcaseValues, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,7 +14,8 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('spec/implausible-drain-temperature', 'warning', ({ sheet }) =>
   listGearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {
-    if ((readStatedRange(value, 'degC')?.high ?? 0) <= MAX_DRAIN_CELSIUS || isDisputed(sheet, path)) return []
+    if ((readStatedRange(value, 'degC')?.high ?? 0) <= MAX_DRAIN_CELSIUS || hasDisagreement(sheet, path))
+      return []
     return [{ path, params: { gearcase: gearcase.name, temperature: pickFirstPrinted(value) } }]
   }),
 )

@@ -1,5 +1,5 @@
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -16,7 +16,8 @@ export const rule = sheetRule('spec/implausible-mass', 'error', ({ sheet }) =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated' || (replaces ?? path) !== '/machine/mass') return []
     const mass = readStatedRange(leaf, 'kg')
-    if (mass === undefined || (mass.low >= 50 && mass.high <= 40_000) || isDisputed(sheet, path)) return []
+    if (mass === undefined || (mass.low >= 50 && mass.high <= 40_000) || hasDisagreement(sheet, path))
+      return []
     return [{ path, params: { mass: pickFirstPrinted(leaf) } }]
   }),
 )

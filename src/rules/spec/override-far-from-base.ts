@@ -1,7 +1,7 @@
 import { measureOf } from '../../quantity/index.js'
 import type { FoundLeaf, StatedValue } from '../../spec/index.js'
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -25,7 +25,7 @@ export const rule = sheetRule('spec/override-far-from-base', 'warning', ({ sheet
     if (one === undefined || other === undefined || measureOf(one.unit) === 'temperature') return []
     const overrideHigh = readStatedRange(one, other.unit)?.high ?? 0
     const baseHigh = readStatedRange(other, other.unit)?.high ?? 0
-    if (overrideHigh <= 0 || baseHigh <= 0 || isDisputed(sheet, path)) return []
+    if (overrideHigh <= 0 || baseHigh <= 0 || hasDisagreement(sheet, path)) return []
     if (Math.max(overrideHigh, baseHigh) <= MAX_RATIO * Math.min(overrideHigh, baseHigh)) return []
     const at = found.kind === 'tightening' ? `${path}/torque` : path
     return [{ path: at, params: { figure: pickFirstPrinted(one), base: pickFirstPrinted(other) } }]

@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import { calculateMaxTorque } from '../lookup/fastenings.js'
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, readStatedRange } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -23,7 +23,7 @@ export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ s
     if (tightening.kind !== 'torque' || on.kind !== 'opening' || !path.startsWith(on.path)) return []
     const range = readStatedRange(tightening.torque, 'N.m')
     const at: JsonPointer = `${path}/torque`
-    if (range === undefined || on.part.drive.kind === 'hand' || isDisputed(sheet, at)) return []
+    if (range === undefined || on.part.drive.kind === 'hand' || hasDisagreement(sheet, at)) return []
     if (range.high > (calculateMaxTorque(on)?.limit ?? Infinity)) return []
     return [{ at, on, printed: pickFirstPrinted(tightening.torque), torque: range.high }]
   })

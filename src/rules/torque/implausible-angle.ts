@@ -1,5 +1,5 @@
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, readStatedRange } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -19,7 +19,11 @@ export const rule = tighteningRule(
   ({ path, tightening, on }, { sheet }) => {
     const angle = tightening.kind === 'torque' ? tightening.thenAngle : undefined
     const at = `${path}/thenAngle`
-    if (angle === undefined || (readStatedRange(angle, 'deg')?.high ?? 0) <= 360 || isDisputed(sheet, at))
+    if (
+      angle === undefined ||
+      (readStatedRange(angle, 'deg')?.high ?? 0) <= 360 ||
+      hasDisagreement(sheet, at)
+    )
       return []
     return [{ path: at, params: { part: on.name, angle: pickFirstPrinted(angle) } }]
   },

@@ -1,6 +1,6 @@
 import { calculateMaxTorque } from '../lookup/fastenings.js'
 import { pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed, readStatedRange } from '../lookup/statedValues.js'
+import { hasDisagreement, readStatedRange } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -21,7 +21,7 @@ export const rule = tighteningRule(
   'torque/large-for-drive',
   'warning',
   ({ path, tightening, on }, { sheet }) => {
-    if (tightening.kind !== 'torque' || isDisputed(sheet, `${path}/torque`)) return []
+    if (tightening.kind !== 'torque' || hasDisagreement(sheet, `${path}/torque`)) return []
     const maxTorque = calculateMaxTorque(on)
     const torque = readStatedRange(tightening.torque, 'N.m')
     if (maxTorque === undefined || torque === undefined || torque.high <= maxTorque.limit) return []

@@ -1,6 +1,6 @@
 import { findTorqueSlip } from '../../torque/index.js'
 import { hasFigure, pickFirstPrinted } from '../lookup/printedValues.js'
-import { isDisputed } from '../lookup/statedValues.js'
+import { hasDisagreement } from '../lookup/statedValues.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -24,12 +24,12 @@ export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) =>
   sheet.tightenings.flatMap(({ path, tightening, on }) => {
     if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
     const at = `${path}/torque`
-    if (isDisputed(sheet, at)) return []
+    if (hasDisagreement(sheet, at)) return []
     const { thread, housing = 'not stated' } = on.part
     const [slip] = findTorqueSlip(tightening.torque, thread, housing).unitMistakes
     if (slip === undefined || thread === undefined) return []
-    const isCap = on.part.drive.kind === 'hand' || on.part.seals.some(({ kind }) => kind === 'o-ring')
-    if (isCap && slip.factor.startsWith('×')) return []
+    const isCapOrORing = on.part.drive.kind === 'hand' || on.part.seals.some(({ kind }) => kind === 'o-ring')
+    if (isCapOrORing && slip.factor.startsWith('×')) return []
     const torque = pickFirstPrinted(tightening.torque)
     const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
     return [{ path: at, params: { ...params, meant: slip.meant } }]

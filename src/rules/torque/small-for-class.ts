@@ -1,5 +1,5 @@
 import { calculateBoltLoad } from '../lookup/fastenings.js'
-import { isDisputed } from '../lookup/statedValues.js'
+import { hasDisagreement } from '../lookup/statedValues.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -17,7 +17,8 @@ import { tighteningRule } from '../ruleMakers.js'
 export const rule = tighteningRule('torque/small-for-class', 'warning', (indexedTightening, { sheet }) => {
   const { path, tightening } = indexedTightening
   const boltLoad = calculateBoltLoad(indexedTightening)
-  if (boltLoad === undefined || boltLoad.shareOfProof >= 0.1 || isDisputed(sheet, `${path}/torque`)) return []
+  if (boltLoad === undefined || boltLoad.shareOfProof >= 0.1 || hasDisagreement(sheet, `${path}/torque`))
+    return []
   if (tightening.kind === 'torque' && tightening.thenAngle !== undefined) return []
   return [{ path: `${path}/torque`, params: boltLoad.params }]
 })

@@ -19,10 +19,10 @@ export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
     const { path: holder, fastening } = findFastening(on)
     if ('uses' in fastening) return []
     const { propertyClass } = fastening
-    if (propertyClass === undefined || isClass(propertyClass)) return []
+    if (propertyClass === undefined || isPropertyClass(propertyClass)) return []
     const path = `${holder}/propertyClass`
     const withPoint = propertyClass.replace(',', '.')
-    const meant = isClass(withPoint) ? withPoint : undefined
+    const meant = isPropertyClass(withPoint) ? withPoint : undefined
     const fixes = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
     return [{ path, params: { part: on.name, propertyClass, meant }, cures: fixes }]
   }),
@@ -32,4 +32,5 @@ const STEEL_CLASS = /^(?:[34]\.6|[45]\.8|5\.6|6\.8|[89]\.8|10\.9|12\.9)$/
 const STAINLESS_CLASS = /^A[1-5]-(?:50|70|80|100)$/
 const SAE_GRADE = /^grade (?:[12457]|5\.[12]|8(?:\.[12])?)$/
 
-const isClass = (text: string) => [STEEL_CLASS, STAINLESS_CLASS, SAE_GRADE].some((form) => form.test(text))
+const isPropertyClass = (text: string) =>
+  [STEEL_CLASS, STAINLESS_CLASS, SAE_GRADE].some((form) => form.test(text))

@@ -1,5 +1,5 @@
 import type { SourceRef } from '../../spec/index.js'
-import { asHolder, findChildNode, type Holder, type PlaceNode } from './placeTable.js'
+import { asObject, findChildNode, type Holder, type PlaceNode } from './placeTable.js'
 
 /**
  * A source in a section. `isDirect`: it belongs to the section's own text, not to that of an inner section.
@@ -56,13 +56,13 @@ function findSources(
     const entry = node.children?.['*']
     return entry === undefined ? [] : value.flatMap((inner) => findSources(inner, entry, isDirectHere))
   }
-  const holder = asHolder(value)
+  const holder = asObject(value)
   if (holder === undefined) return []
   const { kind, source, bead, cureBeforeOil } = holder
   const isFactor = node.text === 'severeUse' && kind === 'factor'
   const takesSource = TAKES_SOURCE.has(node.text) || isFactor
   if (takesSource) {
-    const leaves = [holder, bead, cureBeforeOil].map(asHolder)
+    const leaves = [holder, bead, cureBeforeOil].map(asObject)
     const stated = leaves.filter((leaf) => leaf !== undefined && leaf['kind'] !== 'not stated')
     return kind === 'not stated'
       ? []

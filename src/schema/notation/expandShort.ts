@@ -4,7 +4,7 @@ import type { ReportMistake } from '../reportMistake.js'
 import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { Defaults, Expander, Holder, Place, PlaceNode, PlaceTable } from './placeTable.js'
-import { asHolder, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
+import { asObject, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { completeSource } from './readSection.js'
 
@@ -26,10 +26,10 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   const findings: Finding<SpecCodes>[] = []
   const places: WrittenPlace[] = []
   const unreadPointers: JsonPointer[] = []
-  const lateFills: (() => void)[] = []
+  const laterFills: (() => void)[] = []
   const expander: Expander = { table, document, report, findings, places, unreadPointers, readText }
   expandHolder(document, table.places, { full: '', path: '', id: '' })
-  for (const fill of lateFills) fill()
+  for (const fill of laterFills) fill()
   return {
     findings,
     places,
@@ -57,12 +57,12 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
           value[at] = expandValue(one, entry, makeChildPlace(place, String(at)))
       return value
     }
-    const holder = asHolder(value)
+    const holder = asObject(value)
     return holder === undefined ? value : expandHolder(holder, node, place)
   }
 
   function expandHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
-    const { defaults, lateDefaults } = node
+    const { defaults, laterDefaults } = node
     const innerPlace = {
       ...place,
       section: node.section ? node.section(holder, node, place, expander) : place.section,
@@ -74,7 +74,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
       if (child !== undefined) holder[key] = expandValue(holder[key], child, makeChildPlace(innerPlace, key))
     }
     node.set?.(holder, innerPlace, expander)
-    if (lateDefaults !== undefined) lateFills.push(() => fillDefaults(holder, lateDefaults, innerPlace))
+    if (laterDefaults !== undefined) laterFills.push(() => fillDefaults(holder, laterDefaults, innerPlace))
     return holder
   }
 

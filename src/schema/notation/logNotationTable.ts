@@ -106,7 +106,7 @@ export const logNotationTable = /* @__PURE__ */ buildOnce(
             machine: copyFromLog('id'),
           },
           // After the log's own `sheet` is read.
-          lateDefaults: { sheet: copyFromLog('sheet') },
+          laterDefaults: { sheet: copyFromLog('sheet') },
         }),
       },
     },

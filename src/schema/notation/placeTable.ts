@@ -52,7 +52,7 @@ export interface PlaceNode<Name extends string = string> {
   readonly textKey?: string
   readonly defaults?: Defaults
   /** Defaults that depend on the uses of the openings. */
-  readonly lateDefaults?: Defaults
+  readonly laterDefaults?: Defaults
   /** The object may have a `source` for the texts in it. */
   readonly section?: ReadSection
   /** Reads the leaves of an override, which are of other places. */
@@ -138,7 +138,7 @@ export function findLeafNotation(
   return node?.leaf && { text: node.text ?? '', kind: node.leaf }
 }
 
-export function asHolder(value: unknown): Holder | undefined {
+export function asObject(value: unknown): Holder | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined
 }
 

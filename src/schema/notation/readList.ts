@@ -2,7 +2,7 @@ import { appendKey } from '../../base/index.js'
 import { getTypeName } from '../convertIssue.js'
 import type { Notation } from './notation.js'
 import type { Expander, Holder, Place, ReadShort } from './placeTable.js'
-import { asHolder, makeChildPlace } from './placeTable.js'
+import { asObject, makeChildPlace } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
 /** Reads a list of texts as one object, in the notation that fits most of them. */
@@ -52,7 +52,7 @@ function readEntry(
 
 /** Reads a list of parts that is written as a map from their pointers `on` to texts. */
 export const readByPointer: ReadShort = (value, { texts: [notation = ''] = [] }, place, expander) => {
-  const map = asHolder(value)
+  const map = asObject(value)
   if (map === undefined) return value
   return Object.entries(map).map(([on, text], at) => {
     const entry = { ...makeChildPlace(place, String(at)), path: appendKey(place.path, on) }

@@ -5,7 +5,7 @@ import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
 import type { Expander, Holder, Place, ReadSection, ReadShort } from './placeTable.js'
-import { asHolder, findLeafNotation, makeChildPlace } from './placeTable.js'
+import { asObject, findLeafNotation, makeChildPlace } from './placeTable.js'
 
 /** Reads the source of all texts in a section. Only an override also has one in the full form. */
 export const readSection: ReadSection = (
@@ -40,8 +40,8 @@ export const readSection: ReadSection = (
 
 /** Reads `[left, right]` as a record of objects with only a name. */
 export const readIds: ReadShort = (value, _node, place, { places }) => {
-  const isIds = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
-  if (!isIds) return value
+  const isIdList = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
+  if (!isIdList) return value
   for (const [at, id] of value.entries())
     places.push({ full: appendKey(place.full, id), path: appendKey(place.path, String(at)) })
   return Object.fromEntries(value.map((id) => [id, {}]))
@@ -60,13 +60,13 @@ export function readSet(
   { table, places, findings, unreadPointers, report, readText }: Expander,
 ): void {
   const { set } = holder
-  const leavesByPath = asHolder(set)
+  const leavesByPath = asObject(set)
   const setPlace = makeChildPlace(place, 'set')
   const entries = leavesByPath ? Object.entries(leavesByPath).map(([path, to]) => ({ path, to })) : set
   if (!Array.isArray(entries)) return
   holder['set'] = entries
   for (const [at, entry] of entries.entries()) {
-    const { path, to } = asHolder(entry) ?? {}
+    const { path, to } = asObject(entry) ?? {}
     if (typeof path !== 'string') continue
     const entryPlace = makeChildPlace(setPlace, String(at))
     let leafPlace = makeChildPlace(entryPlace, 'to')
@@ -103,6 +103,6 @@ export function completeSource(
 }
 
 function findOnlySource({ sources }: Holder): string | undefined {
-  const ids = Object.keys(asHolder(sources) ?? {})
+  const ids = Object.keys(asObject(sources) ?? {})
   return ids.length === 1 ? ids[0] : undefined
 }

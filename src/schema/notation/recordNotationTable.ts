@@ -3,7 +3,7 @@ import { buildOnce } from '../shapes/makeShape.js'
 import { entryPiece } from './entryPiece.js'
 import { makeNotations } from './notation.js'
 import { field, makeChoice, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
-import { asHolder, each, type MakeDefault, type PlaceNode, type PlaceTable } from './placeTable.js'
+import { asObject, each, type MakeDefault, type PlaceNode, type PlaceTable } from './placeTable.js'
 import { hours, quantityOfMeasure, readings, recordedTightening, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readList.js'
 import { FREE_WORDS_PATTERN, ID, WORDS_PATTERN } from './valuePieces.js'
@@ -68,7 +68,7 @@ const chooseDetail: MakeDefault = ({ holder: { entries } }) => {
   const hasServiceOnly = (entry: unknown) =>
     typeof entry === 'string'
       ? !entry.includes(',')
-      : Object.entries(asHolder(entry) ?? {}).every(
+      : Object.entries(asObject(entry) ?? {}).every(
           ([key, value]) =>
             ['service', 'gearcase', 'instance'].includes(key) || (Array.isArray(value) && value.length === 0),
         )

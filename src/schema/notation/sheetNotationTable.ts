@@ -2,7 +2,7 @@ import type { LeafKind, LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { OPENING_ROLES } from '../shapes/wordLists.js'
 import type { Holder, MakeDefault, PlaceNode, PlaceTable } from './placeTable.js'
-import { asHolder, each, nameFromId } from './placeTable.js'
+import { asObject, each, nameFromId } from './placeTable.js'
 import { readIds, readSection, readSet, readYesOrNo } from './readSection.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
@@ -26,9 +26,9 @@ const ifKind =
 
 /** The only opening of a gearcase with this role; undefined if there is none or more than one. */
 function findOnlyOpening(gearcase: Holder | undefined, role: string): string | undefined {
-  const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
-    const uses = asHolder(opening)?.['uses']
-    return Array.isArray(uses) && uses.some((use) => asHolder(use)?.['role'] === role)
+  const found = Object.entries(asObject(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
+    const uses = asObject(opening)?.['uses']
+    return Array.isArray(uses) && uses.some((use) => asObject(use)?.['role'] === role)
   })
   return found.length === 1 ? found[0]?.[0] : undefined
 }
@@ -56,7 +56,7 @@ function makePlaces() {
       dryFill: volume,
       method: {
         text: 'method',
-        lateDefaults: {
+        laterDefaults: {
           opening: ({ gearcase, holder: { kind } }) =>
             kind === NOT_STATED
               ? undefined
@@ -115,7 +115,7 @@ function makePlaces() {
   const gearcase = {
     section: readSection,
     defaults: { name: gearcaseName, access: notStated, oilSpace: {}, openings: {} },
-    lateDefaults: {
+    laterDefaults: {
       emptying: ({ gearcase }) => {
         const opening = findOnlyOpening(gearcase, 'drain')
         return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
@@ -151,7 +151,7 @@ function makePlaces() {
       ...named(),
       task: 'change',
       gearcases: ({ root }) => {
-        const ids = Object.keys(asHolder(root['gearcases']) ?? {})
+        const ids = Object.keys(asObject(root['gearcases']) ?? {})
         return ids.length === 1 ? ids : undefined
       },
       intervals: {},

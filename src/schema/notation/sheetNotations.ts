@@ -24,7 +24,7 @@ import {
   variant,
 } from './partNotations.js'
 import { readNotation } from './readNotation.js'
-import { amountOrNotStated, bareSource, withSource } from './valuePieces.js'
+import { amountOrNotStated, sourceWithoutBrackets, withSource } from './valuePieces.js'
 
 const makeValueOf = (measure: Measure, units?: readonly Unit[]) => () =>
   withSource(amountOrNotStated(measure, units))
@@ -61,7 +61,7 @@ export const sheetNotations = () =>
       support,
       axle,
       documentSource,
-      source: bareSource,
+      source: sourceWithoutBrackets,
     },
     SHEET_SLIPS,
   )

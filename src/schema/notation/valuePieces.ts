@@ -122,7 +122,7 @@ const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Found) =>
   dropUndefined({ ref: whole, page, confidence }) as WrittenSource
 
 /** A source without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
-export const bareSource = (): Piece => term(makeSourcePattern(), 'source', makeSource)
+export const sourceWithoutBrackets = (): Piece => term(makeSourcePattern(), 'source', makeSource)
 const sourceInBrackets = (): Piece => term(` \\[${makeSourcePattern()}\\]`, 'source', makeSource)
 
 /** A piece with a source only if its text has one. The id may come from the section or the sheet. */

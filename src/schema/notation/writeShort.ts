@@ -12,7 +12,7 @@ import { requireDocument } from '../../spec/index.js'
 import { chooseSource } from './chooseSource.js'
 import { type NotationName, PLACE_TABLES } from './notationTables.js'
 import type { DefaultContext, Holder, PlaceNode, PlaceTable } from './placeTable.js'
-import { asHolder, findChildNode, findLeafNotation, makeDefault } from './placeTable.js'
+import { asObject, findChildNode, findLeafNotation, makeDefault } from './placeTable.js'
 import { readByPointer } from './readList.js'
 import { readNotation } from './readNotation.js'
 import { completeSource, readIds } from './readSection.js'
@@ -87,7 +87,7 @@ function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknow
         : value.map((item, at) => shorten(item, entry, { ...context, id: String(at) }))
     return node.textKey === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
   }
-  const holder = asHolder(value)
+  const holder = asObject(value)
   if (holder === undefined) return value
   const days = node.collect && writeMeters(holder, node, context)
   if (days !== undefined) return days
@@ -98,7 +98,7 @@ function shorten(value: unknown, node: PlaceNode, context: WriteContext): unknow
 
 function shortenObject(holder: Holder, node: PlaceNode, context: WriteContext): unknown {
   const isGearcase = node === context.table.places.children?.['gearcases']?.children?.['*']
-  const gearcase = isGearcase ? asHolder(asHolder(context.root['gearcases'])?.[context.id]) : context.gearcase
+  const gearcase = isGearcase ? asObject(asObject(context.root['gearcases'])?.[context.id]) : context.gearcase
   const source = node.set ? holder['source'] : chooseSource(holder, node, context)
   const written = source === undefined ? undefined : writeSource(source as SourceRef, context)
   const section = written === undefined ? context.section : (source as SourceRef)
@@ -219,15 +219,15 @@ function stripDefaults(
     if (entry === undefined) return value
     return value.map((item, at) => stripDefaults(item, entry, { id: String(at), root, gearcase: above }))
   }
-  const holder = asHolder(value)
+  const holder = asObject(value)
   if (holder === undefined) return value
-  const isGearcase = asHolder(root['gearcases'])?.[id] === holder
+  const isGearcase = asObject(root['gearcases'])?.[id] === holder
   const gearcase = isGearcase ? holder : above
   const remaining: Holder = {}
   for (const [key, one] of Object.entries(holder)) {
     const child = findChildNode(node, key)
     const strippedValue = child === undefined ? one : stripDefaults(one, child, { id: key, root, gearcase })
-    const written = node.defaults?.[key] ?? node.lateDefaults?.[key]
+    const written = node.defaults?.[key] ?? node.laterDefaults?.[key]
     const defaultValue = makeDefault(written, { id, holder, root, gearcase })
     const isDefault =
       defaultValue !== undefined && (isSameJson(defaultValue, one) || isSameJson(defaultValue, strippedValue))

@@ -19,7 +19,7 @@ const rolesOf = ({ sheet }: VisitContext, { on = '' }: Step) =>
     : []
 
 /** Steps of one action on openings with this role that come before the first step of `before` on the gearcase. */
-const onRoleBefore =
+const findOnOpeningBefore =
   (action: Action, role: 'fill' | 'drain', before: Action): Find =>
   (steps, visit) =>
     steps.filter(
@@ -80,13 +80,13 @@ const LINES: Readonly<Record<WallJobName, readonly (readonly [WallPhrase, Find])
   open: [
     ['breather', any('clear the breather')],
     ['clean', any('clean around')],
-    ['fill first', onRoleBefore('crack loose', 'fill', 'let drain')],
+    ['fill first', findOnOpeningBefore('crack loose', 'fill', 'let drain')],
     ['crack loose', any('crack loose')],
   ],
   drain: [
     ['pan', any('place the pan')],
-    ['drain', onRoleBefore('take out', 'drain', 'let drain')],
-    ['vent', onRoleBefore('take out', 'fill', 'pour the oil')],
+    ['drain', findOnOpeningBefore('take out', 'drain', 'let drain')],
+    ['vent', findOnOpeningBefore('take out', 'fill', 'pour the oil')],
     ['cover off', any('take off cover')],
     ['suck out', any('suck out the oil')],
     ['let drain', any('let drain')],
@@ -104,7 +104,7 @@ const LINES: Readonly<Record<WallJobName, readonly (readonly [WallPhrase, Find])
     ['new seals', any('fit new seal')],
     ['inspect seals', any('inspect the seal')],
     ['sealant', any('apply sealant')],
-    ['drain tight', onRoleBefore('tighten', 'drain', 'pour the oil')],
+    ['drain tight', findOnOpeningBefore('tighten', 'drain', 'pour the oil')],
     ['cover tight', any('tighten cover')],
     ['cure', any('wait for the cure')],
   ],

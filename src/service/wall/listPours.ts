@@ -10,7 +10,7 @@ import type { WallPour } from './wallFactsTypes.js'
 const TEMPERATURES = [0, 10, 20] as const
 
 /** Enough of each oil for any refill: a wall card must not depend on the amounts in stock. */
-const PLENTY = 40
+const LARGE_COUNT = 40
 
 /** The pouring time of each refill at the temperatures of the card, if the stock has an oil for it. */
 export function listPours(
@@ -55,7 +55,7 @@ function findEnds({ seconds, parts = [] }: PlannedWait): readonly [number, numbe
 function fillShelf(stock: Stock): Stock {
   const containers = Object.entries(stock.containers).map(([id, { opened: _opened, ...container }]) => [
     id,
-    { ...container, count: PLENTY },
+    { ...container, count: LARGE_COUNT },
   ])
   return { ...stock, containers: Object.fromEntries(containers) }
 }

@@ -9,7 +9,7 @@ const RULE_ROOMS: readonly string[] = [
 ]
 
 /** It runs last, after the waivers, so it is not in the list. */
-const LAST = 'spec/waiver-without-finding'
+const LAST_RULE = 'spec/waiver-without-finding'
 
 /** The codes of all rules, from their files, in the order in which they run. */
 export function ruleCodes(): readonly string[] {
@@ -18,7 +18,7 @@ export function ruleCodes(): readonly string[] {
       .map((file) => `${room}/${file.slice(0, -'.ts'.length)}`)
       .sort(),
   )
-  return [...listed.filter((code) => code !== LAST), LAST]
+  return [...listed.filter((code) => code !== LAST_RULE), LAST_RULE]
 }
 
 /** The codes of the rules that shapes check, and their comments. */
@@ -33,7 +33,7 @@ export function shapeRuleCodes(): readonly string[] {
 /** The registry: every rule except the last, each imported under a name made from its code. */
 export function writeRegistry(): string {
   const rules = ruleCodes()
-    .filter((code) => code !== LAST)
+    .filter((code) => code !== LAST_RULE)
     .map((code) => ({ code, name: code.replaceAll(/[/-]([a-z])/g, (_all, letter) => letter.toUpperCase()) }))
   const imports = [...rules]
     .sort((rule, other) => (rule.code < other.code ? -1 : 1))

@@ -75,6 +75,6 @@ function judgeElsewhere(
   const answer = spawnSync(program, run, { input: JSON.stringify({ schemas, texts }), encoding: 'utf8' })
   expect(answer.stderr).toBe('')
   const answers = JSON.parse(answer.stdout) as readonly boolean[]
-  const disagreed = texts.filter((_text, place) => answers[place] !== expected[place])
-  expect(disagreed).toEqual([])
+  const disagreements = texts.filter((_text, place) => answers[place] !== expected[place])
+  expect(disagreements).toEqual([])
 }

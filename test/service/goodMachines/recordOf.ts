@@ -26,22 +26,22 @@ export function recordOf({ log }: GoodMachine, plan: VisitPlan): ServiceRecord {
 }
 
 function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]): RecordEntry {
-  const mine = (actions: readonly string[]) =>
+  const myRecord = (actions: readonly string[]) =>
     stepsOf(plan, actions, `${part.path}/`).filter((step) => step.part?.instance?.id === part.instance?.id)
   const oil = plan.oil.find((line) => line.part.path === part.path)
   const needed = oil?.needed
   const shares = plan.work.filter((work) => work.part.path === part.path).length
   const volume = { value: (needed?.value ?? 0) / shares, unit: needed?.unit ?? 'mL' }
   const [take] = oil?.take ?? []
-  const sucked = mine(['suck out the oil']).length > 0
-  const seals = mine(['fit new seal', 'apply sealant', 'inspect the seal']).map(
+  const sucked = myRecord(['suck out the oil']).length > 0
+  const seals = myRecord(['fit new seal', 'apply sealant', 'inspect the seal']).map(
     ({ do: action, part: seal }): RecordedSeal => ({
       on: seal?.path ?? '',
       done: action === 'inspect the seal' ? 'inspected and used again' : 'new',
     }),
   )
-  const cleaned = mine(['clean the filter']).map((step) => step.part?.path)
-  const filters = mine(['fit filter']).map(
+  const cleaned = myRecord(['clean the filter']).map((step) => step.part?.path)
+  const filters = myRecord(['fit filter']).map(
     ({ part: filter }): RecordedFilter => ({
       on: filter?.path ?? '',
       done: cleaned.includes(filter?.path) ? 'cleaned' : 'new',
@@ -56,13 +56,13 @@ function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]):
     refilled: volume,
     oil: { name: take?.name ?? '', ...(take && { container: take.container }) },
     oilFinding: 'dark',
-    opened: [...new Set(mine(['take out', 'take off cover']).map((step) => step.part?.path ?? ''))],
-    tightened: mine(['tighten', 'tighten cover', 'tighten filter']).flatMap((step) =>
+    opened: [...new Set(myRecord(['take out', 'take off cover']).map((step) => step.part?.path ?? ''))],
+    tightened: myRecord(['tighten', 'tighten cover', 'tighten filter']).flatMap((step) =>
       tighteningOf(plan, step),
     ),
     seals,
     ...(filters.length > 0 && { filters }),
-    ...(mine(['check the level']).length > 0 && { level: 'at the mark' }),
+    ...(myRecord(['check the level']).length > 0 && { level: 'at the mark' }),
     leaks: 'dry',
   }
 }

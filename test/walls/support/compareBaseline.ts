@@ -1,5 +1,5 @@
 import { commonEnds, isObject, isSame, type Json, join } from './jsonChanges.js'
-import { isMeant, type Rename } from './renames.js'
+import { matchesPattern, type Rename } from './renames.js'
 
 /** One difference between today's result and the frozen one (with the renames applied). */
 export interface Difference {
@@ -57,14 +57,14 @@ export function isAccepted(
   used: Set<Rename>,
 ): boolean {
   const entry = table.find((candidate) => {
-    if (!('set' in candidate) || !isMeant(candidate.set, set, '.*')) return false
+    if (!('set' in candidate) || !matchesPattern(candidate.set, set, '.*')) return false
     if ('threw' in candidate)
-      return isMeant('/plans/*/threw', path)
+      return matchesPattern('/plans/*/threw', path)
         ? frozen === candidate.threw && present === undefined
         : frozen === undefined && PLANNED.test(path)
     return (
       'path' in candidate &&
-      isMeant(candidate.path, path) &&
+      matchesPattern(candidate.path, path) &&
       isSame(candidate.from, frozen) &&
       isSame(candidate.to, present)
     )

@@ -33,7 +33,7 @@ export type Rename = { readonly why: string } & (
 const memory = new Map<string, RegExp>()
 
 /** Whether a pattern matches a place or the name of a set. */
-export function isMeant(pattern: string, text: string, step = '[^/]*'): boolean {
+export function matchesPattern(pattern: string, text: string, step = '[^/]*'): boolean {
   const key = `${step} ${pattern}`
   const known =
     memory.get(key) ??
@@ -50,7 +50,7 @@ export function isMeant(pattern: string, text: string, step = '[^/]*'): boolean 
 }
 
 /** The value of a document has the document's own words, which are never renamed. */
-const isDocument = (path: string): boolean => isMeant('/read/*/value', path)
+const isDocument = (path: string): boolean => matchesPattern('/read/*/value', path)
 
 type Visit = (holder: JsonObject, path: string) => JsonObject
 
@@ -89,12 +89,12 @@ export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[]
   if (entry === undefined || !('refused' in entry) || !isObject(frozen)) return frozen
   const { read, check, records } = frozen
   if (!isObject(read) || !Array.isArray(check) || records === undefined) return frozen
-  const isBy = (finding: Json) => isObject(finding) && finding['code'] === entry.by
-  const findings = check.filter(isBy)
+  const isAcceptedBy = (finding: Json) => isObject(finding) && finding['code'] === entry.by
+  const findings = check.filter(isAcceptedBy)
   if (findings.length > 0) used.add(entry)
   return {
     read: { ...read, [entry.refused]: { ok: false, findings } },
-    check: check.filter((finding) => !isBy(finding)),
+    check: check.filter((finding) => !isAcceptedBy(finding)),
     records,
   }
 }
@@ -106,7 +106,7 @@ export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set
   if (added.length === 0) return known
   return mapObjects(known, (holder, path) =>
     added.reduce((before, entry) => {
-      if (!Object.hasOwn(before, entry.key) || !isMeant(entry.at ?? '/**', path)) return before
+      if (!Object.hasOwn(before, entry.key) || !matchesPattern(entry.at ?? '/**', path)) return before
       used.add(entry)
       return without(before, entry.key)
     }, holder),
@@ -140,7 +140,7 @@ function visitOf(entry: Rename): Visit | undefined {
       holder['code'] === entry.code && Object.hasOwn(holder, 'params')
         ? { ...holder, code: entry.to }
         : holder
-  const isHere = (path: string) => isMeant(entry.at ?? '/**', path)
+  const isHere = (path: string) => matchesPattern(entry.at ?? '/**', path)
   if ('moved' in entry) return (holder, path) => (isHere(path) ? move(holder, entry.moved, entry.to) : holder)
   if ('value' in entry)
     return (holder, path) => {
