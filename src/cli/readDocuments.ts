@@ -28,14 +28,22 @@ export async function readDocuments(paths: readonly string[], io: CliIo): Promis
   return readFoundFiles(await findFiles(paths, io), io)
 }
 
-/** Reads the found files, set by set. */
-export async function readFoundFiles(
+/** Reads the found files as closed sets, one after the other. */
+export async function* readSets(
   { files, folders }: Pick<FoundFiles, 'files' | 'folders'>,
+  io: CliIo,
+): AsyncGenerator<FileSet> {
+  if (files.length > 0) yield readFileSet(files.join(' '), files, io)
+  for (const [folder, folderFiles] of folders) yield readFileSet(folder, folderFiles, io)
+}
+
+/** Reads all found files. */
+export async function readFoundFiles(
+  found: Pick<FoundFiles, 'files' | 'folders'>,
   io: CliIo,
 ): Promise<readonly FileSet[]> {
   const sets: FileSet[] = []
-  if (files.length > 0) sets.push(await readFileSet(files.join(' '), files, io))
-  for (const [folder, folderFiles] of folders) sets.push(await readFileSet(folder, folderFiles, io))
+  for await (const one of readSets(found, io)) sets.push(one)
   return sets
 }
 
@@ -103,7 +111,9 @@ const SYNTAX_CODES: readonly string[] = [
 function readJsonDocument(text: string, name: string): ParsedDocument {
   const parsed = parseDocumentText('any', text, { name })
   const isJson = parsed.ok || !parsed.findings.some(({ code }) => SYNTAX_CODES.includes(code))
-  return isJson ? findHiddenMistakes(JSON.parse(text.replace(/^\uFEFF/, '')), parsed, name) : parsed
+  return isJson && !parsed.ok
+    ? findHiddenMistakes(JSON.parse(text.replace(/^\uFEFF/, '')), parsed, name)
+    : parsed
 }
 
 function readYamlDocument(text: string, name: string): ParsedDocument {

@@ -31,34 +31,32 @@ export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
   return findings.some(({ severity }) => severity === 'error')
 }
 
-/** Adds text, line and column to findings, sorted by file, line and severity. */
+/** Adds text, line and column to findings, in the order of {@link sortFindings}. */
 export function locateFindings(
   findings: readonly Finding[],
   sets: readonly FileSet[],
 ): readonly LocatedFinding[] {
   const locators = new Map<string, ReturnType<typeof makeLocator>>()
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
-  return findings
-    .map((finding) => {
-      const located = findTextPosition(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
-      const position = located && { line: located.line, column: located.column }
-      const text = findTextRange(finding) && located?.text
-      return dropUndefined({
-        ...finding,
-        message: renderMessage(finding, en),
-        position,
-        end: located?.end,
-        text,
-      })
-    })
-    .sort(
-      (first, second) =>
-        compareTexts(first.document.name ?? '', second.document.name ?? '') ||
-        (first.position?.line ?? 0) - (second.position?.line ?? 0) ||
-        SEVERITY_RANK[first.severity] - SEVERITY_RANK[second.severity] ||
-        compareTexts(first.path, second.path) ||
-        compareTexts(first.code, second.code),
-    )
+  const located = findings.map((finding): LocatedFinding => {
+    const place = findTextPosition(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
+    const position = place && { line: place.line, column: place.column }
+    const text = findTextRange(finding) && place?.text
+    return dropUndefined({ ...finding, message: renderMessage(finding, en), position, end: place?.end, text })
+  })
+  return sortFindings(located)
+}
+
+/** Findings by file, line and severity. */
+export function sortFindings(findings: readonly LocatedFinding[]): readonly LocatedFinding[] {
+  return findings.toSorted(
+    (first, second) =>
+      compareTexts(first.document.name ?? '', second.document.name ?? '') ||
+      (first.position?.line ?? 0) - (second.position?.line ?? 0) ||
+      SEVERITY_RANK[first.severity] - SEVERITY_RANK[second.severity] ||
+      compareTexts(first.path, second.path) ||
+      compareTexts(first.code, second.code),
+  )
 }
 
 /** The position of an error in the JSON or YAML text. */

@@ -5,9 +5,9 @@ import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
 import type { FixedFile } from '../fixFiles.js'
 import type { LocatedFinding } from '../makeLocator.js'
-import { type FileSet, readFoundFiles } from '../readDocuments.js'
+import { readSets } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { chooseExitCode, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { chooseExitCode, isAtLevel, locateFindings, renderFindings, sortFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** `check`: prints the errors in documents, and corrects those that are plain slips. */
@@ -22,17 +22,20 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
 
   const fixedTexts = options.fix ? await fix(found, options, io, { report, summarise }) : new Map()
   const readText = async (path: string): Promise<string> => fixedTexts.get(path) ?? io.readText(path)
-  const sets = await readFoundFiles(found, { ...io, readText })
-  const findings = sets.flatMap(({ set, findings: read }) => [
-    ...read,
-    ...checkDocuments(set, { today: options.today }),
-  ])
-  const allFindings = locateFindings(findings, sets)
+  const foundFindings: LocatedFinding[] = []
+  let documentCount = 0
+  // Each set is dropped before the next: thousands of folders need the memory of one.
+  for await (const fileSet of readSets(found, { ...io, readText })) {
+    const findings = [...fileSet.findings, ...checkDocuments(fileSet.set, { today: options.today })]
+    for (const finding of locateFindings(findings, [fileSet])) foundFindings.push(finding)
+    documentCount += fileSet.texts.size
+  }
+  const allFindings = sortFindings(foundFindings)
   const { marked, baselineText } = await acceptKnown(allFindings, options, io)
   const counted = marked.filter((finding) => isAtLevel(finding, options.level))
   const text = renderFindings(options.quiet ? counted : marked, options.format)
   if (text !== '') io.print(text)
-  summarise(describeReading(sets, found, counted.length, options))
+  summarise(describeReading(documentCount, found, counted.length, options))
   if (baselineText !== '') summarise(baselineText)
   const skipped = describeSkipped(found.skipped)
   if (skipped !== '') summarise(`Skipped: ${skipped}.`)
@@ -123,14 +126,13 @@ async function saveBaseline(path: string, findings: readonly LocatedFinding[], i
 }
 
 function describeReading(
-  sets: readonly FileSet[],
+  documentCount: number,
   { folders }: FoundFiles,
   count: number,
   { level }: Options,
 ): string {
-  const fileCount = sets.reduce((sum, { texts }) => sum + texts.size, 0)
   const folderText = folders.size === 0 ? '' : ` from ${formatCount(folders.size, 'folder')}`
-  return `${formatCount(fileCount, 'document')} read${folderText}, ${formatCount(count, 'finding')} of level ${level} or above.`
+  return `${formatCount(documentCount, 'document')} read${folderText}, ${formatCount(count, 'finding')} of level ${level} or above.`
 }
 
 function describeSkipped({
