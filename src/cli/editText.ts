@@ -57,7 +57,7 @@ function replaceScalar(text: string, node: Scalar, value: unknown, isJson: boole
   return text.slice(0, from) + writeScalar(node, value, isJson) + text.slice(to)
 }
 
-/** Writes a value with the quotes of the old one, as far as YAML then reads the same. */
+/** Writes a value with the quotes of the old one, if YAML then reads the same value. */
 function writeScalar({ type }: Scalar, value: unknown, isJson: boolean): string {
   const json = JSON.stringify(value)
   if (typeof value !== 'string' || isJson || type === Scalar.QUOTE_DOUBLE) return json

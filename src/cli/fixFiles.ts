@@ -21,7 +21,9 @@ export interface FixedFile {
  */
 const FIXED_KINDS: readonly DocumentKind[] = ['spec-sheet', 'toolbox', 'stock']
 
-/** Besides those of the documents' shape and names (`spec/`): two values that are in the wrong order, and a spelling. */
+/**
+ * Besides those of the documents' shape and names (`spec/`): two values that are in the wrong order, and a spelling.
+ */
 const FIXED_CODES: readonly string[] = [
   'torque/turns-reversed',
   'torque/unknown-class',
@@ -75,7 +77,7 @@ interface Attempt {
 const nameOf = ({ document }: Finding): string => document.name ?? ''
 const keyOf = (finding: Finding): string => JSON.stringify([nameOf(finding), finding.code, finding.path])
 
-/** First tries all fixes of each file at once; in a file where they do harm, one at a time. */
+/** First tries all fixes of each file together; if they cause new findings in a file, tries them one at a time. */
 async function fixSet(
   found: Pick<FoundFiles, 'files' | 'folders'>,
   io: CliIo,
@@ -84,7 +86,7 @@ async function fixSet(
   const edited = new Map<string, string>()
   const counts = new Map<string, number>()
   const refusedKeys = new Set<string>()
-  const carefulFiles = new Set<string>()
+  const filesToFixOneByOne = new Set<string>()
   let reading = await readSet(found, edited, io, today)
   const first = reading
   for (let attempts = listAttempts(); attempts.size > 0; attempts = listAttempts()) {
@@ -99,7 +101,7 @@ async function fixSet(
     )
     for (const [name, { keys }] of harmful) {
       attempts.delete(name)
-      if (keys.length > 1) carefulFiles.add(name)
+      if (keys.length > 1) filesToFixOneByOne.add(name)
       else for (const key of keys) refusedKeys.add(key)
     }
     for (const [name, { text, keys }] of attempts) {
@@ -122,7 +124,7 @@ async function fixSet(
       const text = reading.texts.get(name)
       const attempt = attempts.get(name)
       const key = keyOf(finding)
-      const mustWait = attempt !== undefined && carefulFiles.has(name)
+      const mustWait = attempt !== undefined && filesToFixOneByOne.has(name)
       if (text === undefined || mustWait || refusedKeys.has(key) || !isSafe(finding)) continue
       const fixedText = editText(attempt?.text ?? text, finding.cures ?? [], /\.json$/i.test(name))
       if (fixedText !== undefined)

@@ -35,7 +35,7 @@ export interface RowLinesSummary {
   readonly unreadableLines: number
   /** Number of rows with an unusable field. */
   readonly rowsWithUnusableFields: number
-  /** Keys that are not fields of a row: the first 20. */
+  /** The first 20 keys that are not fields of a row. */
   readonly unreadColumns: readonly string[]
 }
 

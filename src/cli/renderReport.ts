@@ -40,7 +40,7 @@ export function renderReport(findings: readonly LocatedFinding[]): string {
 /** Maximum number of files that an entry names. */
 const MAX_NAMED_FILES = 5
 
-/** Each missing key is a mistake of its own here, since the files may lack different ones. */
+/** Here each missing key is a separate mistake, since the files may lack different keys. */
 function makeSharedKey(finding: LocatedFinding): string {
   return `${makeGroupKey(finding)} ${finding.code === 'spec/missing-key' ? finding.message : ''}`
 }

@@ -50,7 +50,7 @@ export function renderSarif(findings: readonly LocatedFinding[]): Log {
 const levelOf = (severity: Severity): 'error' | 'warning' | 'note' =>
   severity === 'info' ? 'note' : severity
 
-/** A code outside the published list says its meaning itself: `spec/unknown-key` is an unknown key. */
+/** A code that is not in the published list is its own text: `spec/unknown-key` is an unknown key. */
 function describeRule(code: string, rule: PublishedRule | undefined): ReportingDescriptor {
   const words = code.slice(code.indexOf('/') + 1).replaceAll('-', ' ')
   const title = `${words.charAt(0).toUpperCase()}${words.slice(1)}.`

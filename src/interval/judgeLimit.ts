@@ -160,7 +160,7 @@ function estimateDueDate(
   if (!before) return dateFromDay(after.day)
   const days = after.day - before.day - (isReached ? 0 : countPauseDays(pauses, before.day, after.day))
   const rise = after.count - before.count
-  // A meter that has not risen gives no day within the calendar.
+  // If the meter has not risen, there is no day within the calendar.
   if (!isReached && days <= 0) return undefined
   const daysAhead = Math.ceil(((due - after.count) * days) / rise)
   const day = addToDay(findDayAfterUse(pauses, after.day, daysAhead), 0, 0)

@@ -105,7 +105,7 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   return unusable ?? NO_FIELDS
 }
 
-/** Unknown keys that seem to mean a field, and flags that are neither true nor false. */
+/** Unknown keys that probably mean a field, and flags that are neither true nor false. */
 function listMisnamedKeys(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {

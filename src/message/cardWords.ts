@@ -69,7 +69,7 @@ export interface CardWords {
   readonly notStated: string
   /** States that a figure is not known, and the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string
-  /** Counts further missing facts of a short answer. */
+  /** Gives the number of further missing facts in a short answer. */
   readonly moreMissing: (count: number) => string
   /** Marks every figure that is not printed in the manual. */
   readonly computedMark: string

@@ -31,8 +31,8 @@ const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; reado
 const MAX_SMALL_MISS: Exact = { n: 1n, d: 20n }
 
 /**
- * Compares two figures that a manual prints for the same thing. They agree if one true value can lie in the
- * rounding range of each. For measured values use {@link compareQuantities}.
+ * Compares two figures that a manual prints for the same thing. They agree if one true value can be in the rounding
+ * range of each. For measured values use {@link compareQuantities}.
  */
 export function comparePrintedFigures(first: PrintedBand, second: PrintedBand): PrintedComparison {
   requireBand('first', first)

@@ -6,7 +6,7 @@ import { type RecordCodes, recordReason } from './codes.js'
  * The reason why the work of an entry does not count as done; undefined if it does. A change is done if an
  * opening or cover that lets the oil out was opened and any quantity of oil went in; a check is done unless
  * the record says that the level was not checked. Work that cannot be judged counts: records without details,
- * of another sheet or revision, and gearcases without oil of their own.
+ * of another sheet or revision, and gearcases without their own oil.
  */
 export function judgeDone(
   record: ServiceRecord,

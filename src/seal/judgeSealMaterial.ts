@@ -59,10 +59,10 @@ const ELASTOMERS: readonly Elastomer[] = [
 ]
 
 /**
- * Judges whether a rubber family withstands gear oil at a temperature, limits included; ask the ring's maker
- * about its compound. In hypoid EP oil, the temperature is the continuous one. Source: a seal maker's table
- * of elastomers and another's chart for hypoid oils, both from secondary sources. ACM gives `ask`, since its
- * suitability is from memory.
+ * Judges whether a rubber family withstands gear oil at a temperature, limits included; ask the ring's maker about its
+ * compound. In hypoid EP oil, the temperature is the continuous one. Source: a seal maker's table of elastomers and
+ * another's chart for hypoid oils, both from secondary sources. ACM gives `ask`, since we know its suitability only
+ * from memory.
  */
 export function judgeSealMaterial(
   material: Elastomer,

@@ -47,7 +47,7 @@ export interface OwnerSlip {
   readonly by?: string
   /** The records that correct it, in order. */
   readonly corrections: readonly { readonly record: Id; readonly date: DateText }[]
-  /** All open faults of the machine, which must not be used while it has one. */
+  /** All open faults of the machine. While it has one, it must not be used. */
   readonly faults: readonly OpenFault[]
   /** One for each entry of the record, in order. */
   readonly work: readonly SlipWork[]

@@ -30,7 +30,7 @@ import type { WallFacts, WallJug } from './wall/wallFactsTypes.js'
 /** The machine of a wall card, and the workshop's tools and oils. */
 export interface WallInput {
   readonly sheet: SpecSheet
-  /** The variant or the serial number of the machine, as far as known. */
+  /** The variant or the serial number of the machine, if known. */
   readonly identity: Identity
   /** For wrench settings, the jug and the hose; absent: only the manual's figures. */
   readonly toolbox?: Toolbox

@@ -13,7 +13,7 @@ import { mistakeFolder } from '../support/writeMistakes.js'
 
 /**
  * The JSON Schema of SARIF 2.1.0 as OASIS published it (sarif-2.1.0-rtm.5), a file of the package
- * @microsoft/jest-sarif. It is of draft 4, of which it uses nothing that draft 7 reads in another way.
+ * @microsoft/jest-sarif. It is a draft 4 schema, and has the same meaning in draft 7.
  */
 const SCHEMA_FILE = 'node_modules/@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json'
 const { $schema: _draft, id: _id, ...schema } = JSON.parse(readFileSync(SCHEMA_FILE, 'utf8'))

@@ -552,14 +552,14 @@ describe('strange lists', () => {
       at: fc.oneof(fc.constantFrom(...rear.steps.map((step) => step.at)), fc.jsonValue()),
       values: fc.oneof(fc.constant(undefined), fc.dictionary(fc.string(), fc.jsonValue())),
     })
-    law(50, fc.array(odd, { maxLength: 12 }), fc.shuffledSubarray([...rear.steps]), (strange, some) => {
-      const steps = [...strange, ...some] as readonly Step[]
+    law(50, fc.array(odd, { maxLength: 12 }), fc.shuffledSubarray([...rear.steps]), (oddSteps, some) => {
+      const steps = [...oddSteps, ...some] as readonly Step[]
       const { findings } = simulateProcedure({ ...rear, steps }, varietySheet)
       for (const finding of findings) expect(Object.keys(procedureTexts)).toContain(finding.code)
       expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
     })
-    const strange = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
-    const broken = { ...rear, steps: strange }
+    const oddSteps = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
+    const broken = { ...rear, steps: oddSteps }
     const { findings } = simulateProcedure(broken, varietySheet)
     expect(codes(broken, varietySheet)).toEqual(findings.map((finding) => finding.code))
   })

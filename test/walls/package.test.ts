@@ -79,7 +79,7 @@ const MAIN_JOB_CEILING = 112
 const EVERYTHING_CEILING = 182.8
 
 /**
- * Megabytes of the packed file: code, schemas, vectors, examples and docs. Types come to it:
+ * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in
  * `packageTypes.long.test.ts`.
  */
 const PACKED_CEILING = 0.78

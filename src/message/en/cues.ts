@@ -46,7 +46,7 @@ export const cueWords: CueWords = {
     scenes: 'Scenes',
     filming: 'Filming order',
     anyTime: 'Before the work, while the machine is clean',
-    inOrder: 'During the work, in this order; marked shots have one chance',
+    inOrder: 'During the work, in this order; marked shots cannot be repeated',
     afterwards: 'After the work',
   },
   authority: [

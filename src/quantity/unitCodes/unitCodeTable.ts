@@ -5,7 +5,7 @@ import { UNIT_WORDS } from '../unitWords.js'
 export interface UnitCodes {
   /** The unit's English name, in the singular. */
   readonly name: string
-  /** The definition behind its exact factor; each was read in GNU units 3.15 and in UCUM 2.2. */
+  /** The definition of its exact factor; each was read in GNU units 3.15 and in UCUM 2.2. */
   readonly source: string
   /** Unified Code for Units of Measure, case sensitive. */
   readonly ucum?: string

@@ -84,7 +84,10 @@ const copyFromLog =
 const recordId: MakeDefault = ({ holder: { date } }) =>
   typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
 
-/** The short notation of a machine log. Its records use that of records, and omit what the log states. */
+/**
+ * The short notation of a machine log. Its records use the short notation of records, without the facts that the log
+ * states.
+ */
 export const logNotationTable = /* @__PURE__ */ buildOnce(
   (): PlaceTable<LogNotation> => ({
     notations: logNotations(),

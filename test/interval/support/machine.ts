@@ -21,7 +21,7 @@ export interface DoneOn {
   readonly instance?: string
 }
 
-/** A record of history: date and meters only. */
+/** A record with `detail: date and meters only`. */
 function record({ date, hours, km, service = 'change', gearcase = 'rear', instance }: DoneOn): ServiceRecord {
   return {
     kind: 'service-record',
