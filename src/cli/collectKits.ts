@@ -1,7 +1,8 @@
 import type { Finding, Reason } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
-import { type Kit, kitContents, remainingStock } from '../service/index.js'
+import { type Kit, kitContents, remainingStock, type VisitPlan } from '../service/index.js'
 import type { Stock } from '../spec/index.js'
 import { chooseToolboxAndStock, listMachines, planMachine } from './chooseMachine.js'
 import { cleanLine } from './cleanLine.js'
@@ -14,9 +15,20 @@ export interface UndecidedMachine {
   readonly reasons: readonly Reason[]
 }
 
-/** The kits of a day's machines. */
+/** The kits that one van needs on one day. */
+export interface Load {
+  /** The first day on which a service of its machines is due; today if it is overdue. */
+  readonly day: DateText
+  /** The name of the toolbox, else of the stock, else the folder or files. */
+  readonly van: string
+  readonly kits: readonly Kit[]
+}
+
+/** The kits of the machines. */
 export interface DayKits {
   readonly kits: readonly Kit[]
+  /** The kits by day and van, in this order. */
+  readonly loads: readonly Load[]
   readonly undecidedMachines: readonly UndecidedMachine[]
   /** Findings of machines that cannot be planned, and so have no kit. */
   readonly findings: readonly Finding[]
@@ -27,6 +39,7 @@ export function collectKits(sets: readonly FileSet[], options: Options): DayKits
   const findings: Finding[] = []
   const undecidedMachines: UndecidedMachine[] = []
   const stockBySet = new Map<FileSet, Stock>()
+  const loads = new Map<string, Load & { readonly kits: Kit[] }>()
   const kits = listMachines(sets, options).flatMap((machine) => {
     const { log, fileSet } = machine
     const toolboxAndStock = chooseToolboxAndStock(fileSet)
@@ -44,9 +57,25 @@ export function collectKits(sets: readonly FileSet[], options: Options): DayKits
     const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-not-known')
     if (reasons.length > 0) undecidedMachines.push({ machine: { id: log.id, name: log.name }, reasons })
     if (stock !== undefined) stockBySet.set(fileSet, remainingStock(stock, planned.value))
-    return work.length > 0 ? [kitContents(planned.value)] : []
+    if (work.length === 0) return []
+    const kit = kitContents(planned.value)
+    const van = toolboxAndStock.toolbox?.name ?? toolboxAndStock.stock?.name ?? fileSet.name
+    const day = findDueDay(planned.value)
+    const key = JSON.stringify([day, van])
+    const load = loads.get(key) ?? { day, van, kits: [] }
+    load.kits.push(kit)
+    loads.set(key, load)
+    return [kit]
   })
-  return { kits, undecidedMachines, findings }
+  const inOrder = [...loads].sort(([first], [second]) => (first < second ? -1 : 1)).map(([, load]) => load)
+  return { kits, loads: inOrder, undecidedMachines, findings }
+}
+
+/** The first day on which a service of the visit is due, at the earliest today. */
+function findDueDay({ due, today }: VisitPlan): DateText {
+  const days = due.flatMap(({ taken, dueOn }) => (taken ? [dueOn ?? today] : [])).sort()
+  const [first = today] = days
+  return first < today ? today : first
 }
 
 /** The lines that name the undecided machines, with the reasons. */

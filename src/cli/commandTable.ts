@@ -129,7 +129,9 @@ between the variants of each sheet.`,
   kits: {
     summary: 'list oil, seals and tools for each machine with a due service, and one order list for all',
     usage: ['[options] <file or folder> ...'],
-    help: 'Prints the oil, seals and tools to bring for each machine with a due service, and one order list for all. Needs logs and their sheets.',
+    help: `Prints the oil, seals and tools to bring for each machine with a due service, and the order list: oil in the containers in which the
+stock has it (a count of 0 states a size that is sold), with what is left over; no spares. With several days or vans, both are also by
+day (when the first service is due) and van (the toolbox, else the stock or folder). Needs logs and their sheets.`,
     example: 'kits examples/tind-4 --today 2023-10-06',
     options: [...VISIT_OPTIONS, 'format'],
     formats: ['json'],

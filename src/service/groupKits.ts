@@ -14,10 +14,11 @@ export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
   requireShape('kits', kits, shape, 'pass the result of kitContents')
   const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
   for (const kit of kits) {
-    const { oil, seals, filters = [], tools, sampleBottles, supplies = [], toCount = [] } = kit
+    const { oil, seals, spares = [], filters = [], tools, sampleBottles, supplies = [], toCount = [] } = kit
     const key = JSON.stringify([
       oil.map(({ oil: name, volume }) => [name, volume.value]).sort(),
       seals.map(({ name, count }) => [name, count]).sort(),
+      spares.map(({ name, count }) => [name, count]).sort(),
       filters.map(({ name, count }) => [name, count]).sort(),
       tools.map(({ id }) => id).sort(),
       sampleBottles,

@@ -13,7 +13,7 @@ export type { ChartGearcase, ChartInterval, ChartService, LubeChart } from './lu
 export { lubeChart } from './lubeChart.js'
 export type { PartName } from './names.js'
 export { type NamedService, type NextDue, type NextPoint, nextDue } from './nextDue.js'
-export { orderList } from './orderList.js'
+export { type OrderOil, orderList } from './orderList.js'
 export { type OwnerSlip, ownerSlip, type SlipFacts, type SlipOptions, type SlipWork } from './ownerSlip.js'
 export { pickList } from './pickList.js'
 export type { PlannedCover, PlannedFilterHold, PlannedLevel, PlannedStep } from './plannedStep.js'

@@ -3,14 +3,17 @@ import { ACTIONS } from '../procedure/index.js'
 import type { Id } from '../spec/index.js'
 import { type KitFilter, type KitOil, type KitSeal, sumFilters, sumOils, sumSeals } from './kitSums.js'
 import { describeSeal, formatPartNumber } from './names.js'
-import type { VisitPlan } from './visitPlan.js'
+import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /** Oil, seals, filters and tools for the visit to one machine. */
 export interface Kit {
   readonly machine: { readonly id: Id; readonly name: string }
   /** By name, including additives. A stock has no additives, so all are bought. */
   readonly oil: readonly KitOil[]
+  /** New seals to fit. */
   readonly seals: readonly KitSeal[]
+  /** Seals to have ready, for those that are inspected; not bought; absent if there are none. */
+  readonly spares?: readonly KitSeal[]
   /** New filters; absent if there are none. A stock has no filters, so all are bought. */
   readonly filters?: readonly KitFilter[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
@@ -32,7 +35,7 @@ const PLAN_SHAPE: Shape = {
   machine: {},
   'pan?': {},
   oil: [{}],
-  seals: [{ seal: {} }],
+  seals: [{ seal: {}, reasons: [{}] }],
   'filters?': [{}],
   tightenings: [{}],
   tools: [{}],
@@ -44,7 +47,7 @@ const PLAN_SHAPE: Shape = {
  *
  * @param plan - the result of `planVisit`
  * @returns oils and additives in millilitres by name, seals by part number or description (a sealant as one
- * package), tools by id
+ * package), spares for seals that are inspected, tools by id
  * @throws TypeError if `plan` is not a plan
  *
  * Source: house rule.
@@ -66,20 +69,29 @@ export function kitContents(plan: VisitPlan): Kit {
     choice === undefined || volume === undefined ? [] : [{ oil: choice, volume }],
   )
   const oilsToBuy = plan.oil.flatMap(({ choice, buy }) =>
-    choice === undefined || buy === undefined ? [] : [{ oil: choice, volume: buy.volume }],
+    choice === undefined || buy === undefined
+      ? []
+      : [dropUndefined({ oil: choice, volume: buy.volume, sold: buy.sold })],
   )
   const additives = plan.oil.flatMap(({ additive }) =>
     additive?.needed === undefined ? [] : [{ oil: additive.name, volume: additive.needed }],
   )
   const packages = new Set<string>()
-  const seals = plan.seals.map(({ seal, count }) => {
-    const name = describeSeal(seal)
-    // One package of sealant is enough for all places.
-    const isPackageCounted =
-      (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
-    packages.add(name)
-    return { seal, name, count: isPackageCounted ? 0 : count }
-  })
+  const isSpare = ({ reasons }: PlannedSeal) =>
+    reasons.some(({ code }) => code === 'service/seal-on-condition')
+  const seals = plan.seals
+    .filter((line) => !isSpare(line))
+    .map(({ seal, count }) => {
+      const name = describeSeal(seal)
+      // One package of sealant is enough for all places.
+      const isPackageCounted =
+        (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
+      packages.add(name)
+      return { seal, name, count: isPackageCounted ? 0 : count }
+    })
+  const spares = sumSeals(
+    plan.seals.filter(isSpare).map(({ seal, count }) => ({ seal, name: describeSeal(seal), count })),
+  )
   const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: describeSeal(seal), count: buy }))
   const filters = sumFilters(
     (plan.filters ?? []).map(({ kind, part, count, ...numbers }) => ({
@@ -102,6 +114,7 @@ export function kitContents(plan: VisitPlan): Kit {
     machine: { id: log, name },
     oil: sumOils([...needed, ...additives]),
     seals: sumSeals(seals),
+    spares: spares.length === 0 ? undefined : spares,
     filters,
     sampleBottles: bottles === 0 ? undefined : bottles,
     supplies: supplies.length === 0 ? undefined : supplies,

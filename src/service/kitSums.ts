@@ -2,10 +2,13 @@ import { Decimal } from 'decimal.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import { UNIT_FACTORS } from '../quantity/index.js'
 import type { Seal } from '../spec/index.js'
+import type { SoldOil } from './visitPlan.js'
 
 export interface KitOil {
   readonly oil: string
   readonly volume: Quantity<VolumeUnit>
+  /** The containers in which it is sold; absent: not known, or nothing to buy. */
+  readonly sold?: readonly SoldOil[]
 }
 
 export interface KitSeal {
@@ -41,11 +44,24 @@ function sumVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
 
 /** Adds up volumes by the name of the oil, in the order of first mention. */
 export function sumOils(oils: readonly KitOil[]): readonly KitOil[] {
-  const names = [...new Set(oils.map(({ oil }) => oil))]
-  return names.map((oil) => ({
-    oil,
-    volume: sumVolumes(oils.filter((otherOil) => otherOil.oil === oil).map(({ volume }) => volume)),
-  }))
+  const oilsByName = new Map<string, KitOil[]>()
+  for (const kitOil of oils) {
+    const sameOils = oilsByName.get(kitOil.oil)
+    if (sameOils === undefined) oilsByName.set(kitOil.oil, [kitOil])
+    else sameOils.push(kitOil)
+  }
+  return [...oilsByName].map(([oil, sameOils]) => {
+    const sold = new Map(
+      sameOils.flatMap((kitOil) =>
+        (kitOil.sold ?? []).map((container) => [JSON.stringify(container), container] as const),
+      ),
+    )
+    return {
+      oil,
+      volume: sumVolumes(sameOils.map(({ volume }) => volume)),
+      ...(sold.size > 0 && { sold: [...sold.values()] }),
+    }
+  })
 }
 
 /** Adds up counts by the name of the seal, in the order of first mention, without sums of zero. */

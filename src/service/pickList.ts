@@ -17,7 +17,7 @@ export function pickList(kits: readonly Kit[]): PickList {
   const tools = new Map(kits.flatMap((kit) => kit.tools.map((tool) => [tool.id, tool] as const)))
   return {
     oil: sumOils(kits.flatMap(({ oil }) => oil)),
-    seals: sumSeals(kits.flatMap(({ seals }) => seals)),
+    seals: sumSeals(kits.flatMap(({ seals, spares = [] }) => [...seals, ...spares])),
     filters: sumFilters(kits.flatMap(({ filters = [] }) => filters)) ?? [],
     tools: [...tools.values()],
     sampleBottles: kits.reduce((sum, { sampleBottles = 0 }) => sum + sampleBottles, 0),

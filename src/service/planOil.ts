@@ -128,6 +128,9 @@ export function planOil(
       const size = stock.containers[id]?.size
       return size === undefined ? [] : [{ size, count }]
     })
+    const sold = Object.values(suitableContainers)
+      .filter((one) => one.oil.name === chosen.oil)
+      .map(({ name, oil, size }) => ({ name, oil: oil.name, size }))
     const meetingOils = new Set(
       oilChoices.flatMap((otherOilChoice) =>
         Object.values(otherOilChoice.suitableContainers).map((container) => container.oil.name),
@@ -140,7 +143,7 @@ export function planOil(
     return {
       ...common,
       take: taken.take,
-      ...(chosen.short && { buy: { volume: chosen.short, containers } }),
+      ...(chosen.short && { buy: { volume: chosen.short, containers, sold } }),
       reasons: [...reasons, ...chosen.reasons],
     }
   })

@@ -9,7 +9,7 @@ import type { PlannedSeal } from './visitPlan.js'
 /**
  * Counts the seals for the steps of a visit, and those that must be bought. A seal that is fitted twice,
  * because a plug is opened again after a run, counts twice. Sealant counts as one package for all places. A
- * seal that can be used again is listed once, as a spare.
+ * seal that can be used again is listed once, as a spare; spares are not bought.
  */
 export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
@@ -51,7 +51,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
         count: isSealant ? 1 : count,
         stock: stockEntry && { id: taken.id, name: stockEntry.name, have: stockEntry.count },
         take: take.length > 1 ? take : undefined,
-        buy: isPackagePlanned ? 0 : buy,
+        buy: isPackagePlanned || newCount === 0 ? 0 : buy,
         reasons: [serviceReason(replaceCode, { count }), ...(isPackagePlanned ? [] : reasons)],
       })
     },

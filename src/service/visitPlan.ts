@@ -167,6 +167,15 @@ export interface PlannedFigure {
   readonly computed?: readonly PrintedValue<Unit>[]
 }
 
+/** A container in which an oil is sold. */
+export interface SoldOil {
+  /** The name of the container: `quart bottle`. */
+  readonly name: string
+  /** The name on the label. */
+  readonly oil: string
+  readonly size: Quantity<VolumeUnit>
+}
+
 export interface PlannedOil {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `oils`). */
@@ -194,6 +203,8 @@ export interface PlannedOil {
   readonly buy?: {
     readonly volume: Quantity<VolumeUnit>
     readonly containers?: readonly { readonly size: Quantity<VolumeUnit>; readonly count: number }[]
+    /** The containers of the chosen oil, as the stock names them; absent: not known. */
+    readonly sold?: readonly SoldOil[]
   }
   readonly additive?: {
     readonly name: string
@@ -219,6 +230,7 @@ export interface PlannedSeal {
   readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }
   /** The number of pieces from each entry of the stock, if more than one entry is used. */
   readonly take?: readonly { readonly id: Id; readonly count: number }[]
+  /** Pieces to buy; 0 for a spare of a seal that is inspected. */
   readonly buy: number
   readonly reasons: readonly Reason[]
 }

@@ -109,7 +109,7 @@ describe('paperModel', () => {
     }
     const asCounts = (list: readonly { name: string; count: number }[]) =>
       Object.fromEntries(list.map(({ name, count }) => [name, count]))
-    expect(asCounts(sums.seals)).toEqual(add(({ seals }) => seals))
+    expect(asCounts(sums.seals)).toEqual(add(({ seals, spares = [] }) => [...seals, ...spares]))
     expect(asCounts(sums.filters)).toEqual(add(({ filters = [] }) => filters))
     expect(sums.oil.length).toBeGreaterThan(3)
     for (const { oil, volume } of sums.oil) {

@@ -27,9 +27,12 @@ export function writePicks(context: TextContext, kits: readonly Kit[]): readonly
   }
   const shareOf = (list: 'seals' | 'filters', name: string) =>
     writeShares((kit, pointer) => {
-      const index = (kit[list] ?? []).findIndex((piece) => piece.name === name)
-      const count = kit[list]?.[index]?.count
-      return count === undefined ? [] : quoteText(String(count), `${pointer}/${list}/${index}/count`)
+      const counts = (list === 'seals' ? (['seals', 'spares'] as const) : [list]).map((part): Line => {
+        const index = (kit[part] ?? []).findIndex((piece) => piece.name === name)
+        const count = kit[part]?.[index]?.count
+        return count === undefined ? [] : quoteText(String(count), `${pointer}/${part}/${index}/count`)
+      })
+      return joinLines(counts, ' + ')
     })
   const oil = sums.oil.map(({ oil: name, volume }, index) => ({
     line: [

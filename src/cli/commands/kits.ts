@@ -1,46 +1,65 @@
 import { en } from '../../message/en/index.js'
-import { formatQuantity } from '../../quantity/index.js'
+import { formatQuantity, type Quantity, type VolumeUnit } from '../../quantity/index.js'
 import { groupKits, type Kit, orderList } from '../../service/index.js'
 import { cleanLine } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { collectKits, type DayKits, writeUndecided } from '../collectKits.js'
+import { collectKits, writeUndecided } from '../collectKits.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 
-/** `kits`: prints a kit for each machine with a due service, and one order list for all. */
+/** `kits`: prints a kit for each machine with a due service, and order lists by day and van. */
 export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
-  const { kits, undecidedMachines, findings } = collectKits(sets, options)
+  const { kits, loads, undecidedMachines, findings } = collectKits(sets, options)
   const order = orderList(kits)
+  const orders = loads.map(({ day, van, kits: ownKits }) => ({
+    day,
+    van,
+    machines: ownKits.map(({ machine }) => machine.id),
+    order: orderList(ownKits),
+  }))
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const exitCode = findings.length > 0 ? 1 : 0
-  if (options.format === 'json')
-    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open: undecidedMachines }, null, 2))
-  else printKits(kits, undecidedMachines, order, io)
+  if (options.format === 'json') {
+    const groups = groupKits(kits)
+    io.print(JSON.stringify({ kits, groups, orders, order, open: undecidedMachines }, null, 2))
+    return exitCode
+  }
+  const isOneLoad = loads.length <= 1
+  for (const { day, van, kits: ownKits } of loads) {
+    if (!isOneLoad)
+      io.print(cleanLine(`${day}, ${van}: ${ownKits.map(({ machine }) => machine.name).join(', ')}`))
+    printKits(ownKits, io)
+  }
+  for (const line of writeUndecided(undecidedMachines)) io.print(line)
+  if (kits.length > 0) {
+    if (!isOneLoad)
+      for (const { day, van, order: ownOrder } of orders)
+        printOrder(`To order for ${day}, ${van}`, ownOrder, io)
+    printOrder('To order, for all kits', order, io)
+  } else if (undecidedMachines.length === 0) io.print('Nothing is due.')
   return exitCode
 }
 
-function printKits(
-  kits: readonly Kit[],
-  undecidedMachines: DayKits['undecidedMachines'],
-  orders: Kit['buy'],
-  io: CliIo,
-): void {
-  const printOil = (oils: Kit['oil']) => {
-    for (const { oil: name, volume } of oils)
-      io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${cleanLine(name)}`)
-  }
-  const printPieces = (items: readonly { readonly name: string; readonly count: number }[]) => {
-    for (const { name, count } of items) io.print(cleanLine(`  ${count} ×  ${name}`))
-  }
+type Order = ReturnType<typeof orderList>
+
+const writeVolume = (volume: Quantity<VolumeUnit>): string => formatQuantity(volume, en.marks, { atMost: 0 })
+
+function printPieces(items: readonly { readonly name: string; readonly count: number }[], io: CliIo): void {
+  for (const { name, count } of items) io.print(cleanLine(`  ${count} ×  ${name}`))
+}
+
+function printKits(kits: readonly Kit[], io: CliIo): void {
   for (const { machines, kit } of groupKits(kits)) {
     io.print(cleanLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
-    printOil(kit.oil)
-    printPieces(kit.seals)
-    printPieces(kit.filters ?? [])
+    for (const { oil, volume } of kit.oil) io.print(cleanLine(`  ${writeVolume(volume)}  ${oil}`))
+    printPieces(kit.seals, io)
+    for (const { name, count } of kit.spares ?? [])
+      io.print(cleanLine(`  ${count} ×  ${name}, spare: only if the old one fails its inspection`))
+    printPieces(kit.filters ?? [], io)
     if (kit.sampleBottles !== undefined)
       io.print(`  ${kit.sampleBottles} ×  clean sample bottle with a label`)
     for (const supply of kit.supplies ?? []) io.print(cleanLine(`  ${supply}`))
@@ -48,11 +67,19 @@ function printKits(
       io.print(cleanLine(`  Count the fasteners (${part}): the manual does not state their number.`))
     for (const { name } of kit.tools) io.print(cleanLine(`  ${name}`))
   }
-  for (const line of writeUndecided(undecidedMachines)) io.print(line)
-  if (kits.length > 0) {
-    io.print('To order, for all kits')
-    printOil(orders.oil)
-    printPieces(orders.seals)
-    printPieces(orders.filters ?? [])
-  } else if (undecidedMachines.length === 0) io.print('Nothing is due.')
+}
+
+function printOrder(heading: string, { oil: oils, seals, filters = [] }: Order, io: CliIo): void {
+  const isEmpty = oils.length + seals.length + filters.length === 0
+  io.print(cleanLine(`${heading}${isEmpty ? ': nothing' : ''}`))
+  for (const { oil, volume, containers = [], leftOver } of oils) {
+    const sold = containers.map(
+      ({ name, size, count }) => `${count} × ${name} (${formatQuantity(size, en.marks)})`,
+    )
+    const left = leftOver === undefined ? '' : `, ${writeVolume(leftOver)} left over`
+    const packages = sold.length === 0 ? 'container not known' : `${sold.join(', ')}${left}`
+    io.print(cleanLine(`  ${writeVolume(volume)}  ${oil}: ${packages}`))
+  }
+  printPieces(seals, io)
+  printPieces(filters, io)
 }
