@@ -123,7 +123,11 @@ describe('paperModel', () => {
     }
     // The sum of one kit is the kit.
     for (const kit of kits)
-      expect(pickList([kit])).toMatchObject({ oil: kit.oil, seals: kit.seals, tools: kit.tools })
+      expect(pickList([kit])).toMatchObject({
+        oil: kit.oil,
+        seals: [...kit.seals, ...(kit.spares ?? [])],
+        tools: kit.tools,
+      })
     const text = renderText(paperModel({ kind: 'picks', kits, today: TODAY }, en))
     expect(text).toMatch(/^\[ \] 1400\u00a0mL SAE 80W-90, API GL-5$/m)
   })
