@@ -6,7 +6,7 @@ import { listRowFigures } from './wall/listRowFigures.js'
 import { wrapText } from './wrapText.js'
 
 const USUAL_WIDTH = 80
-const LEAST_WIDTH = 20
+const MIN_WIDTH = 20
 
 /** Wraps a text. The first line begins with `prefix`; the others are indented by its width. */
 type Wrap = (prefix: string, text: string) => string[]
@@ -149,8 +149,8 @@ export function renderText(card: CardModel, options: { readonly width?: number }
   requireShape('options', options, { 'width?': 'number' })
   requireKnownKeys('options', options, ['width'])
   const { width = USUAL_WIDTH } = options
-  if (!(Number.isInteger(width) && width >= LEAST_WIDTH))
-    throw new RangeError(`options.width must be a whole number of at least ${LEAST_WIDTH}, got ${width}`)
+  if (!(Number.isInteger(width) && width >= MIN_WIDTH))
+    throw new RangeError(`options.width must be a whole number of at least ${MIN_WIDTH}, got ${width}`)
   const wrapLines: Wrap = (prefix, text) => wrapText(text, width, prefix, ' '.repeat(prefix.length))
   const lines = [
     ...wrapLines('', `${card.title}: ${joinSpans(card.machine)}`),

@@ -35,7 +35,7 @@ function random(seed: number): () => number {
   }
 }
 
-const two = (value: number): string => (value < 10 ? `0${value}` : String(value))
+const padToTwo = (value: number): string => (value < 10 ? `0${value}` : String(value))
 
 function makeRow(next: () => number, index: number): DueRow {
   const used = next() * 320
@@ -43,7 +43,7 @@ function makeRow(next: () => number, index: number): DueRow {
   const km = Math.floor(next() * 900_000) / 10
   return {
     id: `machine-${index}`,
-    lastDate: `${2030 + Math.floor(next() * 1.5)}-${two(1 + Math.floor(next() * 9))}-${two(1 + Math.floor(next() * 28))}`,
+    lastDate: `${2030 + Math.floor(next() * 1.5)}-${padToTwo(1 + Math.floor(next() * 9))}-${padToTwo(1 + Math.floor(next() * 28))}`,
     lastHours: hours,
     lastDistance: km,
     hours: Math.floor((hours + used) * 10) / 10,

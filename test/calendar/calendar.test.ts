@@ -117,8 +117,8 @@ describe('equal to a Temporal implementation', () => {
       fc.integer({ min: 0, max: 13 }),
       fc.integer({ min: 0, max: 32 }),
       (year, month, day) => {
-        const two = (value: number): string => String(value).padStart(2, '0')
-        const text = `${String(year).padStart(4, '0')}-${two(month)}-${two(day)}`
+        const padToTwo = (value: number): string => String(value).padStart(2, '0')
+        const text = `${String(year).padStart(4, '0')}-${padToTwo(month)}-${padToTwo(day)}`
         let exists = true
         try {
           Temporal.PlainDate.from({ year, month, day }, { overflow: 'reject' })

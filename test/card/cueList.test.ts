@@ -150,7 +150,7 @@ describe('the cue sheet', () => {
 
   it('has every spoken word, shot and screen text in HTML, Markdown and text', () => {
     const flat = (text: string) => text.replace(/\s+/g, ' ')
-    const writings = [
+    const outputs = [
       flat(renderText(paper).replace(/^ !! /gm, '    ')),
       flat(renderMarkdown(paper).replace(/\\/g, '').replace(/^> /gm, '')),
       flat(renderHtml(paper).replace(/<[^>]*>/g, '')),
@@ -161,7 +161,7 @@ describe('the cue sheet', () => {
         ...cue.shots.map((shot) => shot.text),
         ...cue.screen.map(joinSpans),
       ])
-        for (const written of writings) expect(written).toContain(flat(text))
+        for (const written of outputs) expect(written).toContain(flat(text))
   })
 
   it('lists the shots in filming order: pieces to camera, the work, the end; one-chance shots are under their scene', () => {

@@ -92,8 +92,8 @@ function judge(text: string, from: string, plan: JudgedPlan): string | undefined
   }
   // The sentence of a reason is the catalogue's text of that reason, with a capital first letter.
   if (typeof value === 'object' && value !== null && 'code' in value) {
-    const told = renderMessage(value as Reason, en)
-    const sentence = told.charAt(0).toUpperCase() + told.slice(1)
+    const reasonText = renderMessage(value as Reason, en)
+    const sentence = reasonText.charAt(0).toUpperCase() + reasonText.slice(1)
     return text === sentence ? undefined : `${from} says “${sentence}”, not “${text}”`
   }
   const numbers = numbersIn(value)

@@ -209,8 +209,8 @@ describe('a variant that is not known', () => {
   })
 
   it('is spoken too', () => {
-    const said = cueList(plan, en).flatMap(({ say }) => say.map(({ text }) => text))
-    expect(said).toContainEqual(
+    const spokenTexts = cueList(plan, en).flatMap(({ say }) => say.map(({ text }) => text))
+    expect(spokenTexts).toContainEqual(
       expect.stringMatching(/^Only on Tind 4 L, long bed: .*around the bottom drain plug/),
     )
   })
@@ -249,8 +249,8 @@ describe('a level', () => {
   it.each([
     ['screwed in', 'Screw it in fully. Take it out. Read the oil between its marks.'],
     ['resting', 'Rest it on its thread, not screwed in. Read the oil between its marks.'],
-  ])('a dipstick is read %s', (reading, said) => {
-    expect(textOf('tind-4', level({ kind: 'dipstick', opening: 'fill', reading }))).toContain(said)
+  ])('a dipstick is read %s', (reading, spokenTexts) => {
+    expect(textOf('tind-4', level({ kind: 'dipstick', opening: 'fill', reading }))).toContain(spokenTexts)
   })
 
   it('after filling, a tenth too much stops the work and clearly less asks why', () => {

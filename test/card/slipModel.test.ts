@@ -227,8 +227,8 @@ describe('misuse', () => {
     [{ ...slip, work: 7 }, /slip\.work must be a list, got 7/],
     [{ ...slip, faults: [{}] }, /slip\.faults\[0\]\.finding must be/],
     [{ ...slip, notes: [7] }, /slip\.notes\[0\] must be a string/],
-  ])('%#', (given, says) => {
-    expect(() => slipModel(given as never, en)).toThrow(says)
+  ])('%#', (given, expectedText) => {
+    expect(() => slipModel(given as never, en)).toThrow(expectedText)
   })
   it('of the language', () => {
     expect(() => slipModel(slip, { ...en, slip: undefined } as never)).toThrow(/catalogue\.slip must be/)

@@ -39,19 +39,19 @@ function paths(value: unknown, depth: number, path: Path = []): readonly Path[] 
   return [path, ...entries.flatMap(([key, one]) => paths(one, depth - 1, [...path, key]))]
 }
 
-function spoil(value: unknown, [key, ...rest]: Path, by: unknown): unknown {
+function makeInvalid(value: unknown, [key, ...rest]: Path, by: unknown): unknown {
   if (key === undefined) return by
   if (Array.isArray(value))
-    return value.map((item, at) => (String(at) === key ? spoil(item, rest, by) : item))
+    return value.map((item, at) => (String(at) === key ? makeInvalid(item, rest, by) : item))
   const held = value as Readonly<Record<string, unknown>>
-  return { ...held, [key]: spoil(held[key], rest, by) }
+  return { ...held, [key]: makeInvalid(held[key], rest, by) }
 }
 
-function faultsOf(value: unknown, depth: number, run: (spoilt: never) => unknown): readonly string[] {
+function faultsOf(value: unknown, depth: number, run: (invalid: never) => unknown): readonly string[] {
   return paths(value, depth).flatMap((path) =>
     Object.entries(SPOILT).flatMap(([kind, by]) => {
       try {
-        run(spoil(value, path, by) as never)
+        run(makeInvalid(value, path, by) as never)
         return []
       } catch (error) {
         const message = error instanceof Error ? error.message : String(error)

@@ -176,23 +176,23 @@ describe('wallModel', () => {
     }
     for (const [, facts] of FACTS.slice(0, 6)) {
       // The oil of a panel is a pointer, and its part is an object.
-      const spoil = (text: string) => {
-        const spoiled = replace(facts, '', text) as WallFacts
+      const makeInvalid = (text: string) => {
+        const invalidFacts = replace(facts, '', text) as WallFacts
         return {
-          ...spoiled,
-          panels: spoiled.panels.map((panel, place) => ({ ...panel, ...pointersOf(facts, place) })),
+          ...invalidFacts,
+          panels: invalidFacts.panels.map((panel, place) => ({ ...panel, ...pointersOf(facts, place) })),
         }
       }
-      const hostile = renderHtml(wallModel(spoil(name), en))
+      const hostile = renderHtml(wallModel(makeInvalid(name), en))
       const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
-      expect(tags(hostile)).toEqual(tags(renderHtml(wallModel(spoil('plain'), en))))
+      expect(tags(hostile)).toEqual(tags(renderHtml(wallModel(makeInvalid('plain'), en))))
       // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
       const steering = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u
       expect(hostile).not.toMatch(steering)
-      expect(renderText(wallModel(spoil(name), en))).not.toMatch(steering)
+      expect(renderText(wallModel(makeInvalid(name), en))).not.toMatch(steering)
       const kindsOf = (text: string) =>
         kinds(
-          fromMarkdown(renderMarkdown(wallModel(spoil(text), en)), {
+          fromMarkdown(renderMarkdown(wallModel(makeInvalid(text), en)), {
             extensions: [gfm()],
             mdastExtensions: EXTENSIONS,
           }),

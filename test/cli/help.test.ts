@@ -133,8 +133,14 @@ describe('what loads', () => {
   })
 
   it('before the command is known is the command line alone', async () => {
-    const lazy = ['./commands/*', './questions/*', './readOptions.js', './cleanLine.js', './saveFile.js']
-    const inputs = await inputsOf('src/cli/main.ts', lazy)
+    const loadedLater = [
+      './commands/*',
+      './questions/*',
+      './readOptions.js',
+      './cleanLine.js',
+      './saveFile.js',
+    ]
+    const inputs = await inputsOf('src/cli/main.ts', loadedLater)
     expect(inputs.length).toBeGreaterThan(5)
     expect(inputs.filter((file) => !/^src\/(cli|base)\//.test(file))).toEqual([])
   })

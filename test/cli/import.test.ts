@@ -130,13 +130,13 @@ describe('import: readings that a maker sends, into a log', () => {
   })
 
   it('writes nothing where a meter would fall; what was wrong before is not reported again', async () => {
-    const fallen = await importing(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 12]]), [
+    const fallingMeter = await importing(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 12]]), [
       '--out',
       'new.json',
     ])
-    expect(fallen.code).toBe(1)
-    expect(fallen.out).toMatch(/error: [\s\S]*Nothing is written\./)
-    expect(fallen.written.size).toBe(0)
+    expect(fallingMeter.code).toBe(1)
+    expect(fallingMeter.out).toMatch(/error: [\s\S]*Nothing is written\./)
+    expect(fallingMeter.written.size).toBe(0)
   })
 
   it('reports what it could not read, and adds the rest', async () => {

@@ -81,25 +81,25 @@ describe('kits', () => {
 describe('compare', () => {
   const sheet = text('tind-4/sheet')
   const procedure = text('tind-4/procedure')
-  const twoOf = (first: string, second: string) => ({ 'first.json': first, 'second.json': second })
+  const makeTwoFiles = (first: string, second: string) => ({ 'first.json': first, 'second.json': second })
   const comparing = (files: Readonly<Record<string, string>>, ...words: readonly string[]) =>
     run(['compare', ...Object.keys(files), ...words], files)
 
   it('names what only one sheet has', async () => {
     const other = JSON.parse(sheet)
     delete other.gearcases.front.drainTemperature
-    const shorter = await comparing(twoOf(sheet, JSON.stringify({ ...other, revision: '\u001b[2J' })))
+    const shorter = await comparing(makeTwoFiles(sheet, JSON.stringify({ ...other, revision: '\u001b[2J' })))
     expect(shorter.code).toBe(1)
     expect(shorter.out).toMatch(/drainTemperature: .* -> nothing/)
     expect(shorter.out.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u)
-    const json = await comparing(twoOf(sheet, JSON.stringify(other)), '--format', 'json')
+    const json = await comparing(makeTwoFiles(sheet, JSON.stringify(other)), '--format', 'json')
     expect(JSON.parse(json.out).leaves).toHaveLength(1)
   })
 
   it('names changed facts', async () => {
     const { header: _header, ...other } = JSON.parse(sheet)
     const { code, out } = await comparing(
-      twoOf(sheet, JSON.stringify({ ...other, machine: { ...other.machine, type: 'carrier' } })),
+      makeTwoFiles(sheet, JSON.stringify({ ...other, machine: { ...other.machine, type: 'carrier' } })),
     )
     expect(code).toBe(1)
     expect(out).toMatch(/changed \/machine\/type: ".*" -> "carrier"/)
@@ -122,17 +122,17 @@ describe('compare', () => {
       ...JSON.parse(procedure),
       sheet: { id: 'hallbrekka-tind-4', revision: '1' },
     })
-    const files = { 'sheet.json': sheet, ...twoOf(procedure, other) }
+    const files = { 'sheet.json': sheet, ...makeTwoFiles(procedure, other) }
     expect(await comparing(files)).toMatchObject({
       code: 2,
       err: expect.stringMatching(/expected the sheet of both/),
     })
-    expect(await comparing(twoOf(procedure, procedure))).toMatchObject({ code: 2 })
+    expect(await comparing(makeTwoFiles(procedure, procedure))).toMatchObject({ code: 2 })
   })
 
   it('what cannot be read, and what is too much', async () => {
     expect((await comparing({ 'sheet.json': '{' })).code).toBe(1)
-    expect((await comparing({ 'sheet.json': sheet, ...twoOf(sheet, sheet) })).err).toMatch(
+    expect((await comparing({ 'sheet.json': sheet, ...makeTwoFiles(sheet, sheet) })).err).toMatch(
       /two sheets, two procedures/,
     )
   })

@@ -103,18 +103,18 @@ describe('the examples in a blank sheet', () => {
     const written = sheet.replaceAll(EXAMPLE, '$1$2')
     expect([...sheet.matchAll(EXAMPLE)]).toHaveLength(10)
     expect(await findingsOf({ 'sheet.yaml': written }, 'error')).toMatchObject({ code: 0 })
-    const lessons = [...sheet.matchAll(/^# {3}((\w+): .+)$/gm)]
-    expect(lessons.length).toBe(9)
-    for (const [, line = '', key = ''] of lessons) {
+    const exampleComments = [...sheet.matchAll(/^# {3}((\w+): .+)$/gm)]
+    expect(exampleComments.length).toBe(9)
+    for (const [, line = '', key = ''] of exampleComments) {
       const place = new RegExp(`(?<=\\n *)${key}: not stated.*`)
-      const taught =
+      const exampleLines =
         key === 'source'
           ? `${sheet}${line}\n`
           : key === 'thread'
             ? sheet.replace(/(?<=\n)( *)(?=drive: )/, `$1${line}\n$1`)
             : sheet.replace(place, line)
-      expect(taught, line).not.toBe(sheet)
-      expect(await findingsOf({ 'sheet.yaml': taught }, 'error'), line).toMatchObject({ code: 0 })
+      expect(exampleLines, line).not.toBe(sheet)
+      expect(await findingsOf({ 'sheet.yaml': exampleLines }, 'error'), line).toMatchObject({ code: 0 })
     }
   })
 

@@ -88,12 +88,12 @@ describe('text', () => {
   })
 
   it('lets no foreign word move the cursor or forge a line', () => {
-    const nasty = '\u001b[2J\nfake.json:1:1: error: \u202egpj\u009b1m'
+    const hostileText = '\u001b[2J\nfake.json:1:1: error: \u202egpj\u009b1m'
     const shown = text(
       finding({
-        document: { kind: 'stock', name: nasty },
-        path: `/${nasty}`,
-        waived: { path: '', reason: nasty },
+        document: { kind: 'stock', name: hostileText },
+        path: `/${hostileText}`,
+        waived: { path: '', reason: hostileText },
       }),
     )
     expect(shown.split('\n')).toHaveLength(3)

@@ -124,8 +124,8 @@ describe('a history', () => {
   })
 
   it('is begun from a log in another form, and read by every command', async () => {
-    const begun = await recordTo('b.history.jsonl', {})
-    expect(begun.written.get('b.history.jsonl')).toBe(whole + lineOf('new'))
+    const firstLog = await recordTo('b.history.jsonl', {})
+    expect(firstLog.written.get('b.history.jsonl')).toBe(whole + lineOf('new'))
     const files = { 'set/b.history.jsonl': whole, 'set/sheet.yaml': readFileSync(SHEET, 'utf8') }
     const fromJson = await run(['due', TIND, ...DAY], {})
     expect(await run(['due', 'set', ...DAY], files)).toMatchObject({ code: 0, out: fromJson.out })

@@ -93,8 +93,8 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
     [[...FILES, '--machine', 'x'], /no log with the id x/],
     [['examples/acre-26'], /found 3 logs: choose one with --machine/],
     [[...FILES, '--format', 'csv'], /expected one of text, markdown, html, json/],
-  ])('refuses %j', async (words, says) => {
-    expect(await run(words)).toMatchObject({ code: 2, err: expect.stringMatching(says), out: '' })
+  ])('refuses %j', async (words, expectedText) => {
+    expect(await run(words)).toMatchObject({ code: 2, err: expect.stringMatching(expectedText), out: '' })
   })
 
   it('refuses a log without a visit, a record of another sheet, and a log with errors', async () => {

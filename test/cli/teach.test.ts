@@ -308,7 +308,7 @@ ${rest}`
       '1.2 L, to level hole',
       'write: uses: fill, level   (for the plug whose hole sets the level)\n',
     ],
-  ])('%s', async (_name, written, taught) => {
+  ])('%s', async (_name, written, expectedText) => {
     const rest = written.endsWith('\n')
       ? written
       : gearcase(
@@ -316,7 +316,7 @@ ${rest}`
             ? `    openings:\n      ${written}\n`
             : `    oilSpace: { fill: "${written}" }\n`,
         )
-    expect((await check(sheet(rest))).out).toContain(taught)
+    expect((await check(sheet(rest))).out).toContain(expectedText)
   })
 
   it('a place of an override that is no value', async () => {

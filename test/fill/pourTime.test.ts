@@ -41,7 +41,7 @@ function pour(plain: Plain = {}): PourTime {
   if (answer.verdict !== 'pour time') throw new Error(JSON.stringify(answer))
   return answer
 }
-const whyNot = (asked: PourInput) => pourTime(asked).reasons.map(({ code }) => code)
+const listReasonCodes = (asked: PourInput) => pourTime(asked).reasons.map(({ code }) => code)
 const relative = (first: number, second: number) => Math.abs(first / second - 1)
 
 describe('published flow', () => {
@@ -101,7 +101,9 @@ describe('published flow', () => {
     }
     const flow = flowOf({ ...tank, viscosity: nu }, 0)
     expect((calculateSpeed(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
-    expect(whyNot(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual(['fill/flow-not-laminar'])
+    expect(listReasonCodes(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual([
+      'fill/flow-not-laminar',
+    ])
   })
 })
 
@@ -348,8 +350,8 @@ describe('several fillings, short pours', () => {
   it('a thimble of a funnel fills the hose in many fillings, and too many are refused', () => {
     const thimble = { diameter: 20, depth: 20 }
     expect(pour({ ...thimble, volume: 500 }).fillings).toBe(80) // 500 mL / 6.2832 mL = 79.58
-    expect(whyNot(question({ ...thimble, volume: 6300 }))).toEqual(['fill/funnel-too-small'])
-    expect(whyNot(question({ ...thimble, volume: 6283 }))).not.toContain('fill/funnel-too-small')
+    expect(listReasonCodes(question({ ...thimble, volume: 6300 }))).toEqual(['fill/funnel-too-small'])
+    expect(listReasonCodes(question({ ...thimble, volume: 6283 }))).not.toContain('fill/funnel-too-small')
   })
 })
 
@@ -369,13 +371,13 @@ describe('what is refused', () => {
     [{ volume: 1_000_001 }, 'fill/measure-outside-range'],
     [{ length: 20, viscosity: 20 }, 'fill/entrance-longer-than-hose'],
   ] as [Plain, string][])('%j: %s', (plain, code) => {
-    expect(whyNot(question(plain))).toEqual([code])
+    expect(listReasonCodes(question(plain))).toEqual([code])
   })
 
   it('a limit is exact: 100 m rounded up to a double of inches is longer, rounded down to one of feet it is not', () => {
     const asked = question({ viscosity: 1e5 })
     const withLength = (value: number, unit: 'in' | 'ft') =>
-      whyNot({ ...asked, hose: { ...asked.hose, length: { value, unit } } })
+      listReasonCodes({ ...asked, hose: { ...asked.hose, length: { value, unit } } })
     expect(withLength(3937.0078740157483, 'in')).toEqual(['fill/measure-outside-range'])
     expect(withLength(328.0839895013123, 'ft')).not.toContain('fill/measure-outside-range')
   })

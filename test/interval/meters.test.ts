@@ -317,22 +317,22 @@ describe('laws', () => {
     law(50, fc.array(step, { minLength: 1, maxLength: 30 }), (steps) => {
       // The true count in tenths of an hour; the display rolls over after 99.9 h, and a swap sets it to a new value.
       let day = 0
-      let truth = 0
+      let trueCount = 0
       let display = 0
       const hours: (readonly [string, number])[] = []
       const events: NonNullable<MachineLog['events']>[number][] = []
-      const truths: number[] = []
+      const trueCounts: number[] = []
       const date = (n: number) => new Date(Date.UTC(2029, 0, 1 + n)).toISOString().slice(0, 10)
       for (const { days, tenths, swap } of steps) {
         day += days
-        truth += tenths
+        trueCount += tenths
         display += tenths
         while (display >= 1000) {
           display -= 1000
           events.push({ kind: 'meter rollover', date: date(day), meter: 'hours' })
         }
         hours.push([date(day), display / 10])
-        truths.push(truth / 10)
+        trueCounts.push(trueCount / 10)
         if (swap) {
           day += 1
           events.push({
@@ -349,7 +349,7 @@ describe('laws', () => {
       const machine = log({ hours, events, rollover: 99.9 })
       const read = readMeters(machine)
       const own = read.hours?.filter(({ path }) => path.startsWith('/meters')).map(({ total }) => total.value)
-      expect(own).toEqual(truths)
+      expect(own).toEqual(trueCounts)
       expect(read.findings).toEqual([])
     })
   })

@@ -36,11 +36,11 @@ describe('the English catalogue', () => {
     )
     const source = files.map((file) => readFileSync(join(SOURCES, file), 'utf8')).join('\n')
     // Some codes are built from a room's name, or a longer beginning, and a word that is chosen.
-    const begun = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
+    const beginnings = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
     const isGiven = (code: string) =>
       source.includes(`'${code}'`) ||
       source.includes(`'${code.split('/')[1]}'`) ||
-      begun.some((start) => code.startsWith(start))
+      beginnings.some((start) => code.startsWith(start))
     expect(declaredCodes().filter((code) => !isGiven(code))).toEqual([])
   })
 

@@ -75,8 +75,8 @@ describe('viscosity', () => {
     ['a label that is none', {}, { grade: '95' }, 'ask', 'oil/grade-not-known'],
     ['a label 10W-30 called J306', {}, { grade: '10W-30' }, 'ask', 'oil/grade-not-known'],
   ]
-  it.each(cases)('%s', (_, wanted, label, answer, code) => {
-    const judged = oilMeets(permitted(wanted), offered(label), plain)
+  it.each(cases)('%s', (_, requirement, label, answer, code) => {
+    const judged = oilMeets(permitted(requirement), offered(label), plain)
     expect(judged.viscosity).toBe(answer)
     expect(judged.verdict).toBe(answer)
     expect(codes(judged)).toContain(code)
@@ -275,9 +275,9 @@ describe('limited slip', () => {
       'oil/limited-slip-not-stated',
     ],
   ]
-  it.each(cases)('%s', (_, wanted, limitedSlip, answer, code) => {
+  it.each(cases)('%s', (_, requirement, limitedSlip, answer, code) => {
     const label = offered(limitedSlip === undefined ? {} : { limitedSlip })
-    const judged = oilMeets(permitted(wanted), label, plain)
+    const judged = oilMeets(permitted(requirement), label, plain)
     expect(judged.limitedSlip).toBe(answer)
     expect(codes(judged)).toContain(code)
   })
@@ -311,9 +311,9 @@ describe('ambient and the whole', () => {
     const slip = fc.constantFrom('required', 'not permitted', 'either', 'not stated' as const)
     const label = fc.constantFrom('contains additive', 'no additive', 'not stated' as const)
     const metal = fc.constantFrom('yes', 'no', 'not stated' as const)
-    law(50, categories, grade, slip, label, metal, (listed, name, wanted, has, yellowMetal) => {
+    law(50, categories, grade, slip, label, metal, (listed, name, requirement, has, yellowMetal) => {
       const judged = oilMeets(
-        permitted({ limitedSlip: wanted as 'either', category: 'GL-4' }),
+        permitted({ limitedSlip: requirement as 'either', category: 'GL-4' }),
         offered({ grade: name, categories: listed, limitedSlip: has as 'not stated' }),
         { yellowMetal: yellowMetal as 'yes' },
       )

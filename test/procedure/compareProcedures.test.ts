@@ -92,9 +92,12 @@ describe('what differs', () => {
       ...step,
       values: { tightening: '/gearcases/front/openings/fill/tightening' },
     }))
-    const told = compareProcedures(whole, swapped, varietySheet)
-    expect([told.onlyFirst, told.onlySecond]).toEqual([['front-tighten-drain'], ['front-tighten-drain']])
-    expect(told.findings.onlySecond).toEqual(['procedure/wrong-figure'])
+    const comparison = compareProcedures(whole, swapped, varietySheet)
+    expect([comparison.onlyFirst, comparison.onlySecond]).toEqual([
+      ['front-tighten-drain'],
+      ['front-tighten-drain'],
+    ])
+    expect(comparison.findings.onlySecond).toEqual(['procedure/wrong-figure'])
   })
 
   test('a step done twice counts twice', () => {
@@ -104,10 +107,10 @@ describe('what differs', () => {
 
   test('two visits: the gearcases that only one of them reaches', () => {
     const other = build(varietySheet, ['rear-check'])
-    const told = compareProcedures(whole, other, varietySheet)
-    expect(told.onlyFirst).toContain('front-pour-fill')
-    expect(told.onlySecond).toContain('rear-level-fill')
-    expect(told.state).toContainEqual({
+    const comparison = compareProcedures(whole, other, varietySheet)
+    expect(comparison.onlyFirst).toContain('front-pour-fill')
+    expect(comparison.onlySecond).toContain('rear-level-fill')
+    expect(comparison.state).toContainEqual({
       path: '/gearcases/~1gearcases~1front/oil',
       first: 'new',
       second: 'old',

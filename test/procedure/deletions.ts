@@ -20,7 +20,7 @@ export interface Deletion {
   readonly within: <T>(work: () => T) => T
   /** Sequences and good procedures that the entry may change. */
   readonly sequences: readonly UnsafeSequence[]
-  readonly goods: readonly Good[]
+  readonly goodProcedures: readonly Good[]
 }
 
 interface Good {
@@ -36,7 +36,7 @@ const rolled = makeSheet({
   }),
 })
 
-const drowned: ProcedureDocument = (() => {
+const submergedProcedure: ProcedureDocument = (() => {
   const built = buildProcedure({
     ...{ sheet: varietySheet, identity: {}, services: ['rear-change'] },
     events: ['submersion'],
@@ -51,7 +51,7 @@ const GOODS: readonly Good[] = [
     sheet: DOUBTFUL_SHEET,
     procedure: build(DOUBTFUL_SHEET, ['change'], {}),
   },
-  { name: 'after submersion', sheet: varietySheet, procedure: drowned },
+  { name: 'after submersion', sheet: varietySheet, procedure: submergedProcedure },
   ...['front', 'rear', 'hub', 'tail', 'transfer', 'bevel', 'glass', 'brake'].flatMap((id) =>
     ['change', 'check'].map((task) => toGood(varietySheet, `${id}-${task}`)),
   ),
@@ -73,9 +73,9 @@ export const STATE_ONLY = [
 ]
 
 /** The case that detects the deletion of an entry; undefined if there is none. */
-export function findWitness({ within, sequences, goods }: Deletion): string | undefined {
+export function findDetectingCase({ within, sequences, goodProcedures }: Deletion): string | undefined {
   return within(() => {
-    const good = goods.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
+    const good = goodProcedures.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
     if (good !== undefined) return `good procedure ${good.name}`
     return sequences.find((sequence) => !isRefused(sequence))?.fact
   })
@@ -129,7 +129,7 @@ function listNeedDeletions(): readonly Deletion[] {
       const entry = `${action}: needs ${need}`
       const needs = row.needs.filter((otherNeed) => otherNeed !== need)
       const within = replaced(ACTIONS, action, { ...row, needs })
-      return { entry, within, sequences: failing.get(entry) ?? [], goods: [] }
+      return { entry, within, sequences: failing.get(entry) ?? [], goodProcedures: [] }
     }),
   )
 }
@@ -139,7 +139,7 @@ function listChangeDeletions(): readonly Deletion[] {
     row.changes.map((change): Deletion => {
       const changes = row.changes.filter((otherChange) => otherChange !== change)
       const within = replaced(ACTIONS, action, { ...row, changes })
-      return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goods: GOODS }
+      return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goodProcedures: GOODS }
     }),
   )
 }
@@ -149,13 +149,13 @@ type Effects = Record<string, (context: { readonly state: MutableState }) => voi
 /** The steps where each effect occurs, and the fields that it changes there. */
 interface Watched {
   readonly fields: Set<string>
-  readonly goods: Set<Good>
+  readonly goodProcedures: Set<Good>
   readonly sequences: Set<UnsafeSequence>
 }
 
 function listFieldDeletions(): readonly Deletion[] {
   const effects = EFFECTS as unknown as Effects
-  return [...watchEffects(effects)].flatMap(([name, { fields, goods, sequences }]) => {
+  return [...watchEffects(effects)].flatMap(([name, { fields, goodProcedures, sequences }]) => {
     const effect = effects[name]
     if (effect === undefined) return []
     return [...fields].map((field): Deletion => {
@@ -164,7 +164,12 @@ function listFieldDeletions(): readonly Deletion[] {
         effect(context)
         restoreField(before, context.state, field)
       })
-      return { entry: `${name}: ${field}`, within, sequences: [...sequences], goods: [...goods] }
+      return {
+        entry: `${name}: ${field}`,
+        within,
+        sequences: [...sequences],
+        goodProcedures: [...goodProcedures],
+      }
     })
   })
 }
@@ -175,7 +180,7 @@ function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
   let note: (watched: Watched) => void = () => {}
   const originals = Object.entries(effects)
   for (const [name, effect] of originals) {
-    const watched: Watched = { fields: new Set(), goods: new Set(), sequences: new Set() }
+    const watched: Watched = { fields: new Set(), goodProcedures: new Set(), sequences: new Set() }
     seen.set(name, watched)
     effects[name] = (context) => {
       const before = structuredClone(context.state)
@@ -186,7 +191,7 @@ function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
   }
   try {
     for (const good of GOODS) {
-      note = ({ goods }) => goods.add(good)
+      note = ({ goodProcedures }) => goodProcedures.add(good)
       findingsOf(good.procedure, good.sheet)
     }
     for (const sequence of UNSAFE_SEQUENCES) {

@@ -99,7 +99,7 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
   const wheel = out === 'sole opening by wheel'
   const seals = [options.seal ?? WASHER]
   const openings: Record<string, Opening> = {}
-  const sole = wheel || out === 'sole opening'
+  const hasOneOpening = wheel || out === 'sole opening'
   const judged = method !== 'by quantity'
   const levelInFill = judged && options.ownLevel !== true
   const fillUses: OpeningUse[] = wheel
@@ -115,7 +115,7 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
       ]
   openings['fill'] = makeOpening('fill plug', fillUses, {
     seals,
-    ...(sole && options.magnet ? { magnet: true } : {}),
+    ...(hasOneOpening && options.magnet ? { magnet: true } : {}),
   })
   if (out === 'drain plug')
     openings['drain'] = makeOpening('drain plug', [{ role: 'drain' }], {

@@ -42,7 +42,7 @@ describe('convert, checked against whole fractions', () => {
   })
 
   it('gives the nearest double for every pair at awkward values', () => {
-    const awkward = [
+    const specialValues = [
       1,
       3,
       1 / 3,
@@ -56,7 +56,8 @@ describe('convert, checked against whole fractions', () => {
       -2.5,
       0,
     ]
-    for (const pair of [...pairs, ...temperatures]) for (const value of awkward) expectNearest(pair, value)
+    for (const pair of [...pairs, ...temperatures])
+      for (const value of specialValues) expectNearest(pair, value)
     expect(pairs.length).toBeGreaterThan(200)
   })
 

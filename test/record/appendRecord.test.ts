@@ -113,7 +113,7 @@ describe('what is refused', () => {
 })
 
 describe('what counts as done', () => {
-  const doneOf = (change: object) => {
+  const isDoneAfter = (change: object) => {
     const entry = { ...good.entries[1], ...change } as ServiceRecord['entries'][0]
     const [done] = append({ ...good, entries: [entry] }).entries
     return done?.done === 'no' ? done.reason.code : done?.done
@@ -126,19 +126,19 @@ describe('what counts as done', () => {
   }
 
   it('a change: something that lets the oil out was opened, and oil went in, however much', () => {
-    expect(doneOf({})).toBe('yes')
-    expect(doneOf({ refilled: { value: 1, unit: 'mL' } })).toBe('yes')
-    expect(doneOf({ refilled: { value: 0, unit: 'mL' } })).toBe('record/new-oil-not-filled')
-    expect(doneOf({ opened: [] })).toBe('record/old-oil-not-drained')
+    expect(isDoneAfter({})).toBe('yes')
+    expect(isDoneAfter({ refilled: { value: 1, unit: 'mL' } })).toBe('yes')
+    expect(isDoneAfter({ refilled: { value: 0, unit: 'mL' } })).toBe('record/new-oil-not-filled')
+    expect(isDoneAfter({ opened: [] })).toBe('record/old-oil-not-drained')
     expect(without({})).toBe('record/new-oil-not-filled')
     expect(without({ level: 'at the mark' })).toBe('yes')
     expect(without({ level: 'below' })).toBe('record/new-oil-not-filled')
-    expect(doneOf({ notDone: 'the plug is seized' })).toBe('record/reported-not-done')
+    expect(isDoneAfter({ notDone: 'the plug is seized' })).toBe('record/reported-not-done')
   })
 
   it('a check: the level was looked at', () => {
-    expect(doneOf({ service: 'gear-oil-check', level: 'below', opened: [] })).toBe('yes')
-    expect(doneOf({ service: 'gear-oil-check', level: 'not checked' })).toBe('record/level-not-checked')
+    expect(isDoneAfter({ service: 'gear-oil-check', level: 'below', opened: [] })).toBe('yes')
+    expect(isDoneAfter({ service: 'gear-oil-check', level: 'not checked' })).toBe('record/level-not-checked')
   })
 
   it('what cannot be judged: no details, another revision, no sheet', () => {
@@ -222,13 +222,13 @@ describe('corrections', () => {
   })
 
   it('of an unknown record, of itself or in a circle: kept, found, and not counted', () => {
-    const stray = append(correctionOf({}, { corrects: 'station-2-2023-10-07' }), first)
-    expect(stray.findings[0]).toMatchObject({
+    const unmatched = append(correctionOf({}, { corrects: 'station-2-2023-10-07' }), first)
+    expect(unmatched.findings[0]).toMatchObject({
       code: 'record/corrects-unknown-record',
       path: '/corrects',
       params: { meant: 'station-2-2023-10-06' },
     })
-    expect(stray.entries[0]).toMatchObject({
+    expect(unmatched.entries[0]).toMatchObject({
       done: 'no',
       reason: { code: 'record/corrected-record-missing' },
     })

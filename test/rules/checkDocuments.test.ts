@@ -121,10 +121,10 @@ describe('a rule of the caller', () => {
           .map(({ path, on }) => ({ path, params: { part: on.name } }))
       },
     })
-    const torn = defineRule({ ...unread, code: 'house/page-torn' })
+    const tornPageRule = defineRule({ ...unread, code: 'house/page-torn' })
     const drain = '/gearcases/front/openings/drain/tightening'
     const set = patchSheet(tind(), [{ op: 'remove', path: `${drain}/source/page` }])
-    const found = checkDocuments(set, {}, [unread, torn])
+    const found = checkDocuments(set, {}, [unread, tornPageRule])
     expect(found.map(({ code, path }) => [code, path])).toContainEqual(['house/page-missing', drain])
     expect(found.filter(({ path }) => path === drain).map(({ code }) => code)).toEqual([
       'house/page-missing',
@@ -199,11 +199,11 @@ describe('the runner', () => {
     (name, day, before) => {
       const vector = readVectors().find(({ file }) => file === name)
       if (vector === undefined) throw new Error(`the vector ${name} is gone`)
-      const { today, ...unknowing } = vector.vector
+      const { today, ...vectorWithoutToday } = vector.vector
       expect(today).toBeDefined()
-      expect(runVector({ ...unknowing, today: before })).toHaveLength(1)
-      expect(runVector({ ...unknowing, today: day })).toEqual([])
-      expect(runVector(unknowing)).toEqual([])
+      expect(runVector({ ...vectorWithoutToday, today: before })).toHaveLength(1)
+      expect(runVector({ ...vectorWithoutToday, today: day })).toEqual([])
+      expect(runVector(vectorWithoutToday)).toEqual([])
     },
   )
 

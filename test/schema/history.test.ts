@@ -30,17 +30,17 @@ const readings = fc.array(
   },
 )
 const text = fc.string({ unit: 'grapheme', maxLength: 12 }).map((inner) => `x${inner}x`)
-const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined })
+const optionally = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined })
 /** Logs with and without each of their lists, which may be empty. */
 const logs: fc.Arbitrary<MachineLog> = fc
   .record({
-    hours: perhaps(readings),
-    distance: perhaps(readings),
-    events: perhaps(fc.array(fc.record({ kind: fc.constant('rebuild' as const), date: day, note: text }))),
+    hours: optionally(readings),
+    distance: optionally(readings),
+    events: optionally(fc.array(fc.record({ kind: fc.constant('rebuild' as const), date: day, note: text }))),
     records: fc.array(fc.tuple(fc.constantFrom(...records), fc.integer({ min: 0, max: 999 })), {
       maxLength: 4,
     }),
-    topUps: perhaps(
+    topUps: optionally(
       fc.array(
         fc.record({
           date: day,
@@ -50,7 +50,7 @@ const logs: fc.Arbitrary<MachineLog> = fc
         }),
       ),
     ),
-    pauses: perhaps(fc.array(fc.record({ from: day, to: day }))),
+    pauses: optionally(fc.array(fc.record({ from: day, to: day }))),
     identity: fc.constantFrom({}, { serial: 'TL00418', modelYear: 2021 }),
   })
   .map(({ hours, distance, events, topUps, pauses, identity, records: chosen }) =>
@@ -105,11 +105,11 @@ describe('the history of a log', () => {
       const from = (lines[0] ?? '').length
       const cut = text.slice(0, from + Math.round((text.length - from) * share))
       const whole = cut.split('\n').filter((candidate) => lines.includes(candidate))
-      const isTorn = !lines.includes(cut.trimEnd().split('\n').at(-1) ?? '')
+      const isCutOff = !lines.includes(cut.trimEnd().split('\n').at(-1) ?? '')
       const read = parseHistory(cut.split('\n'))
       expect(read).toEqual({
         ...parseHistory(whole),
-        findings: isTorn
+        findings: isCutOff
           ? [expect.objectContaining({ code: 'spec/history-cut-off', params: { line: whole.length + 1 } })]
           : [],
       })

@@ -203,8 +203,8 @@ describe('matchStockSeals', () => {
   })
 
   it('what is only perhaps the same is named, not taken', () => {
-    const { size: _, ...vague } = washer
-    const got = line(need(vague), { box: shelf(5), empty: shelf(0) })
+    const { size: _, ...sealWithoutSize } = washer
+    const got = line(need(sealWithoutSize), { box: shelf(5), empty: shelf(0) })
     expect(got).toMatchObject({ buy: 1, take: [], possibleMatches: ['box'] })
     expect(codes(got)).toEqual(['seal/buy', 'seal/stock-may-match'])
   })

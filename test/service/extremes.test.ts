@@ -91,7 +91,7 @@ interface Change {
 }
 
 /** Checks, plans and prints a set with changes; returns false if a changed document cannot be read. */
-function workThrough(folder: string, changes: readonly Change[], mayRefuse = false): boolean {
+function runAllFunctions(folder: string, changes: readonly Change[], mayRefuse = false): boolean {
   const { documents: good, day } = goodSet(folder)
   let documents = good
   for (const { part, path, op = 'replace', value } of changes) {
@@ -156,14 +156,14 @@ it.each<readonly [string, readonly Change[]]>([
     ],
   ],
 ])('found by the law: %s, %j', (folder, changes) => {
-  expect(workThrough(folder, changes)).toBe(true)
+  expect(runAllFunctions(folder, changes)).toBe(true)
 })
 
 it('every set of readable documents is checked, planned and printed, whatever its numbers (law)', () => {
   expect(sets.map(({ leaves }) => leaves.length).every((count) => count > 50)).toBe(true)
   let worked = 0
   law(30, changed, ({ folder, changes }) => {
-    if (workThrough(folder, changes)) worked += 1
+    if (runAllFunctions(folder, changes)) worked += 1
   })
   expect(worked).toBeGreaterThan(cases(20))
 })
@@ -212,7 +212,7 @@ it.each([
 ])('an override that cannot be what its place needs is not used: %s', (_name, folder, path, unit) => {
   const to = { kind: 'nominal', value: '5', unit }
   const value = [{ when: {}, set: [{ kind: 'value', path, to }] }]
-  expect(workThrough(folder, [{ part: 'sheet', path: '/overrides', op: 'add', value }])).toBe(true)
+  expect(runAllFunctions(folder, [{ part: 'sheet', path: '/overrides', op: 'add', value }])).toBe(true)
   const { sheet, log } = requestExample(folder)
   const resolved = resolveLeaf({ ...sheet, overrides: value } as SpecSheet, log.identity, 'value', path)
   expect(resolved.kind).toBe('cannot tell')
@@ -221,7 +221,7 @@ it.each([
 it('whatever can be read can be checked, planned and printed (law)', () => {
   let worked = 0
   law(40, restructured, ({ folder, changes }) => {
-    if (workThrough(folder, changes, true)) worked += 1
+    if (runAllFunctions(folder, changes, true)) worked += 1
   })
   expect(worked).toBeGreaterThan(cases(10))
 })

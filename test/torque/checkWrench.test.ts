@@ -433,14 +433,14 @@ describe('checkWrench: stages, angle, adaptor', () => {
   it('from worst to best: does not fit, cannot tell, fits with care, fits', () => {
     const fits = { kind: 'limits', min: '39', max: '49', unit: 'N.m' } as const
     const care = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
-    const unsure = { kind: 'limits', max: '40.5', unit: 'N.m' } as const
+    const oneLimit = { kind: 'limits', max: '40.5', unit: 'N.m' } as const
     const beyond = { kind: 'nominal', value: '400', unit: 'N.m' } as const
     const worst = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
       checkWrench(clickWrench(10, 100), torque(last, { stages }), BY_2017).verdict
     expect(worst(fits, fits)).toBe('fits')
     expect(worst(fits, care, fits)).toBe('fits with care')
-    expect(worst(fits, care, unsure)).toBe('cannot tell')
-    expect(worst(fits, beyond, unsure, care)).toBe('does not fit')
+    expect(worst(fits, care, oneLimit)).toBe('cannot tell')
+    expect(worst(fits, beyond, oneLimit, care)).toBe('does not fit')
   })
 
   it('an angle after the torque is said and changes no verdict', () => {

@@ -28,10 +28,10 @@ const say: Say = {
   date: (value) => value,
   list: (items) => items.join(' and '),
   count: (value, candidate, other) => `${value} ${value === 1 ? candidate : other}`,
-  reason: (value) => tell(value as unknown as Reason),
+  reason: (value) => renderReason(value as unknown as Reason),
 }
 
-function tell({ code, params }: Reason): string {
+function renderReason({ code, params }: Reason): string {
   const text = texts[code]
   if (text === undefined) throw new Error(`no text for ${code}`)
   return text(params as never, say)
@@ -165,19 +165,19 @@ describe('texts of thread and torque', () => {
 
   it('every text is a plain sentence with its figures filled in', () => {
     for (const reason of everyReason()) {
-      const text = tell(reason)
+      const text = renderReason(reason)
       expect(text).toMatch(/^[A-Z0-9“±].*[.]$/s)
       expect(text).not.toMatch(/undefined|NaN|\[object|Infinity| {2}/)
     }
   })
 
   it('says what to set, and what is missing', () => {
-    const lines = checkWrench(middle, limits('39', '49'), BY_2017).reasons.map(tell)
+    const lines = checkWrench(middle, limits('39', '49'), BY_2017).reasons.map(renderReason)
     expect(lines).toEqual([
       'Set 44 N.m: the mark inside the band nearest to its middle, 44 N.m.',
       'With ±4 % of reading the actual torque is 42.30769230769231 N.m to 45.833333333333336 N.m, inside 39 N.m to 49 N.m.',
     ])
-    expect(checkWrench(middle, NOT_STATED, BY_2017).reasons.map(tell)).toEqual([
+    expect(checkWrench(middle, NOT_STATED, BY_2017).reasons.map(renderReason)).toEqual([
       'The sheet states no torque. See the manual.',
     ])
   })

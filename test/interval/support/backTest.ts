@@ -10,7 +10,7 @@ interface History {
   readonly machine: MachineLog
   readonly today: string
   readonly dueAt: number
-  readonly truth: string
+  readonly trueDay: string
 }
 
 const START = '2025-01-01'
@@ -41,7 +41,7 @@ function steadyLine(random: Random, count: number): History {
       machine: log({ hours: readings }),
       today: addDays(START, day),
       dueAt: tenth(100 + rate * (day + ahead)),
-      truth: addDays(START, Math.ceil(day + ahead)),
+      trueDay: addDays(START, Math.ceil(day + ahead)),
     }
   }
 }
@@ -95,7 +95,7 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
   const dueAt = tenth(shown + (history / day) * (30 + day * random()))
   const machine = log({ hours: readings, ...(events.length > 0 ? { events } : {}) })
   while (shown < dueAt) live(1)
-  return { machine, today, dueAt, truth: addDays(START, day) }
+  return { machine, today, dueAt, trueDay: addDays(START, day) }
 }
 
 export const GENERATORS: Readonly<Record<string, (random: Random, count: number) => History>> = {
@@ -129,15 +129,15 @@ export function backTest(
   let covered = 0
   const errors: number[] = []
   for (let index = 0; index < histories; index++) {
-    const { machine, today, dueAt, truth } = make(random, counts[index % counts.length] ?? 6)
+    const { machine, today, dueAt, trueDay } = make(random, counts[index % counts.length] ?? 6)
     const forecast = forecastDue(
       { log: machine, meter: 'hours', dueAt: { value: dueAt, unit: 'h' }, today },
       { confidence: 0.8, scatter },
     )
     if (forecast.verdict !== 'forecast') continue
-    errors.push(daysBetween(truth, forecast.likely))
-    const notBefore = forecast.early === undefined || forecast.early <= truth
-    const notAfter = forecast.late === undefined || forecast.late >= truth
+    errors.push(daysBetween(trueDay, forecast.likely))
+    const notBefore = forecast.early === undefined || forecast.early <= trueDay
+    const notAfter = forecast.late === undefined || forecast.late >= trueDay
     if (notBefore && notAfter) covered += 1
   }
   errors.sort((error, other) => error - other)

@@ -5,7 +5,10 @@ import { CHOCK_FRONT, shortLists, type UnsafeSequence } from './edits.js'
 // Short lists on less common machines.
 
 /** Under water: `warm`, `park` and `run` would turn water and sand through the gears. */
-const drowned: ProcedureDocument = { ...build(varietySheet, ['rear-change']), events: ['submersion'] }
+const submergedProcedure: ProcedureDocument = {
+  ...build(varietySheet, ['rear-change']),
+  events: ['submersion'],
+}
 
 /** One opening that turns with its wheel, reached from the ground: the machine is rolled. */
 const rolledSheet = makeSheet({
@@ -65,7 +68,7 @@ const more = (source: ProcedureDocument, ...steps: readonly Step[]): ProcedureDo
 })
 
 export const ODD_MACHINES: readonly UnsafeSequence[] = [
-  ...shortLists(varietySheet, more(drowned, RAISE, STANDS, CARRY), [
+  ...shortLists(varietySheet, more(submergedProcedure, RAISE, STANDS, CARRY), [
     ['warm', 'machine-must-not-run'],
     ['park', 'machine-must-not-run'],
     ['run', 'machine-must-not-run'],

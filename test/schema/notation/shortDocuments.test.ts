@@ -104,8 +104,9 @@ describe('a service record', () => {
     const tind = JSON.parse(
       readFileSync('schemas/v1/vectors/bases/tind-4/record.json', 'utf8'),
     ) as ServiceRecord
-    const isBare = ({ partNumber: _none, ...seal }: ServiceRecord['entries'][0]['seals'][0]) => seal
-    const entries = tind.entries.map((entry) => ({ ...entry, seals: entry.seals.map(isBare) }))
+    const withoutPartNumber = ({ partNumber: _none, ...seal }: ServiceRecord['entries'][0]['seals'][0]) =>
+      seal
+    const entries = tind.entries.map((entry) => ({ ...entry, seals: entry.seals.map(withoutPartNumber) }))
     const record = { ...tind, entries }
     const short = writeShort(record)
     expect(short.entries).toHaveLength(2)

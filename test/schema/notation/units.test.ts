@@ -30,7 +30,7 @@ function refusal(notation: NotationName, text: string): Finding<Pick<SpecCodes, 
     createMistakeReporter({ kind: 'spec-sheet' }),
   ) as never
 }
-const curesOf = ({ cures = [] }: { readonly cures?: readonly Fix[] }) =>
+const listFixes = ({ cures = [] }: { readonly cures?: readonly Fix[] }) =>
   cures.map((cure) => ('value' in cure ? cure.value : undefined))
 
 test.each(places)('every spelling of docs/units.md of a %s is read after one space', (measure, notation) => {
@@ -82,7 +82,7 @@ describe('what only parseQuantity reads gets the corrected text', () => {
     ['mass', '1411 lbs', '1411 lb'],
   ] as const)('%s %s: %s', (measure, text, corrected) => {
     expect(parseQuantity(text, { measure }).ok).toBe(true)
-    expect(curesOf(refusal(MEASURES[measure], text))).toEqual([corrected])
+    expect(listFixes(refusal(MEASURES[measure], text))).toEqual([corrected])
   })
 
   test.each([
@@ -96,12 +96,12 @@ describe('what only parseQuantity reads gets the corrected text', () => {
     ['torque', '30 N·m (22 lb)', [], 'quantity/unit-of-other-measure'],
   ] as const)('%s %s is never taken in silence: %j', (measure, text, readings, reason) => {
     const finding = refusal(MEASURES[measure], text)
-    expect(curesOf(finding)).toEqual(readings)
+    expect(listFixes(finding)).toEqual(readings)
     expect(finding.params.reason).toBe(reason)
   })
 
   test('a second unit that could mean two things is not corrected with the first', () => {
-    expect(curesOf(refusal('volume', '450ml (1 qt)'))).toEqual([])
+    expect(listFixes(refusal('volume', '450ml (1 qt)'))).toEqual([])
   })
 })
 
@@ -131,7 +131,7 @@ describe('the other refusals', () => {
     ['tightening', '1-1/2 turns', []],
     ['tightening', '30 N·m, dry [p. 60, doubtfull]', []],
   ] as const)('%s %s', (notation, text, cures) => {
-    expect(curesOf(refusal(notation, text))).toEqual(cures)
+    expect(listFixes(refusal(notation, text))).toEqual(cures)
   })
 
   test('the range is that of the part that cannot be read', () => {

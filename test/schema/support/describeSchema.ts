@@ -79,7 +79,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   const root = documents.getProperty(kind)
   if (root === undefined) throw new Error(`no document ${kind}`)
   const type = checker.getTypeOfSymbol(root)
-  Object.assign(schema, { description: docOf(type) })
+  Object.assign(schema, { description: findDescription(type) })
   visit(schema, [type], kind)
   return { schema, names, missing }
 
@@ -102,13 +102,13 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       if (name !== undefined) names.set(node, name)
     }
     if ((isUnion || anyOf !== undefined) && node.description === undefined) {
-      const text = [...types, ...all].map(docOf).find((candidate) => candidate !== undefined)
+      const text = [...types, ...all].map(findDescription).find((candidate) => candidate !== undefined)
       if (text === undefined) missing.push(`${place} (union ${nameOf(first)})`)
       else node.description = text
     }
     for (const arm of oneOf ?? anyOf ?? []) if (isUnion) visit(arm, armTypes(arm, types), place, types)
     if (properties !== undefined && node.description === undefined && !isArm(types, node)) {
-      const text = docOf(first)
+      const text = findDescription(first)
       if (text !== undefined) node.description = text
     }
     for (const [key, child] of Object.entries(properties ?? {}))
@@ -137,7 +137,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       .map(commentOf)
       .filter((text) => text !== '')
     const ofTypes = (ofKind: readonly ts.Type[]) =>
-      key === 'kind' ? ofKind.map(docOf).find((text) => text !== undefined) : undefined
+      key === 'kind' ? ofKind.map(findDescription).find((text) => text !== undefined) : undefined
     // The comment of its interface describes an alternative.
     const text =
       symbol === undefined && key === 'source'
@@ -222,7 +222,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     return oneLine(ts.displayPartsToString(symbol.getDocumentationComment(checker)))
   }
 
-  function docOf(of: ts.Type): string | undefined {
+  function findDescription(of: ts.Type): string | undefined {
     for (const symbol of [of.aliasSymbol, of.getSymbol()]) {
       const text = symbol && commentOf(symbol)
       if (text !== undefined && text !== '') return text

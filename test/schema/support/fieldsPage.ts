@@ -68,7 +68,7 @@ function renderKind(
 ): string {
   const defs = schema.$defs ?? {}
   const examples = new Map<string, string>()
-  for (const document of documents) if (document['kind'] === kind) gather(schema, document, kind, '')
+  for (const document of documents) if (document['kind'] === kind) collectFields(schema, document, kind, '')
   const waiting: Section[] = [{ name: kind, node: schema }]
   const lines: string[] = []
   for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
@@ -246,21 +246,22 @@ ${[...new Set(rows)].join('\n')}
   }
 
   /** Keeps the first short value of every field of the documents. */
-  function gather(node: SchemaNode, value: unknown, section: string, prefix: string): void {
+  function collectFields(node: SchemaNode, value: unknown, section: string, prefix: string): void {
     if (typeof value !== 'object' || value === null) return
     const full = fullOf(node)
     const own = section === kind && prefix === '' ? section : (names.get(full) ?? section)
     const at = own === section ? prefix : ''
     if (Array.isArray(value)) {
       if (full.items !== undefined)
-        for (const candidate of value) gather(full.items, candidate, section, prefix.replace(/\.$/, '[].'))
+        for (const candidate of value)
+          collectFields(full.items, candidate, section, prefix.replace(/\.$/, '[].'))
       return
     }
     const holder = value as Readonly<Record<string, unknown>>
     const { additionalProperties } = full
     if (typeof additionalProperties === 'object') {
       for (const candidate of Object.values(holder))
-        gather(additionalProperties, candidate, section, prefix.replace(/\.$/, '.*.'))
+        collectFields(additionalProperties, candidate, section, prefix.replace(/\.$/, '.*.'))
       return
     }
     const arms = armsOf(full)
@@ -280,7 +281,7 @@ ${[...new Set(rows)].join('\n')}
       const name = `${own} ${at}${key}`
       if (text.length <= LONGEST_EXAMPLE && text !== '{}' && text !== '[]' && !examples.has(name))
         examples.set(name, text)
-      gather(child, inner, own, `${at}${key}.`)
+      collectFields(child, inner, own, `${at}${key}.`)
     }
   }
 }

@@ -140,15 +140,16 @@ function visitOf(entry: Rename): Visit | undefined {
       holder['code'] === entry.code && Object.hasOwn(holder, 'params')
         ? { ...holder, code: entry.to }
         : holder
-  const isHere = (path: string) => matchesPattern(entry.at ?? '/**', path)
-  if ('moved' in entry) return (holder, path) => (isHere(path) ? move(holder, entry.moved, entry.to) : holder)
+  const appliesAt = (path: string) => matchesPattern(entry.at ?? '/**', path)
+  if ('moved' in entry)
+    return (holder, path) => (appliesAt(path) ? move(holder, entry.moved, entry.to) : holder)
   if ('value' in entry)
     return (holder, path) => {
       if (entry.key !== undefined && !Object.hasOwn(holder, entry.key)) return holder
-      return isHere(path) ? replaceWord(holder, entry) : holder
+      return appliesAt(path) ? replaceWord(holder, entry) : holder
     }
   return (holder, path) => {
-    if (!Object.hasOwn(holder, entry.key) || !isHere(path)) return holder
+    if (!Object.hasOwn(holder, entry.key) || !appliesAt(path)) return holder
     const rest = without(holder, entry.key)
     return 'to' in entry ? { ...rest, [entry.to]: holder[entry.key] as Json } : rest
   }
