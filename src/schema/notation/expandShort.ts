@@ -71,7 +71,10 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
     fillDefaults(holder, defaults, innerPlace)
     for (const key of Object.keys(holder)) {
       const child = findChildNode(node, key)
-      if (child !== undefined) holder[key] = expandValue(holder[key], child, makeChildPlace(innerPlace, key))
+      const value = holder[key]
+      // A leaf in full form has nothing to expand.
+      if (child !== undefined && (child.leaf === undefined || typeof value === 'string'))
+        holder[key] = expandValue(value, child, makeChildPlace(innerPlace, key))
     }
     node.set?.(holder, innerPlace, expander)
     if (laterDefaults !== undefined) laterFills.push(() => fillDefaults(holder, laterDefaults, innerPlace))

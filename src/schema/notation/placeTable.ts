@@ -103,7 +103,7 @@ export interface Place {
   /** The pointer as written. */
   readonly path: JsonPointer
   /** True if all values below it share its written pointer, because they come from a text or were omitted. */
-  readonly sharesPath?: boolean
+  readonly sharesPath?: boolean | undefined
   /** The key of the place in its own holder. */
   readonly id: string
   /** The source of the section that contains the place. */
@@ -146,5 +146,6 @@ export function asObject(value: unknown): Holder | undefined {
 export function makeChildPlace(place: Place, id: string): Place {
   const full = appendKey(place.full, id)
   const path = place.sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
-  return { ...place, full, path, id }
+  const { sharesPath, section, gearcase } = place
+  return { full, path, id, sharesPath, section, gearcase }
 }
