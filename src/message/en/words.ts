@@ -37,7 +37,7 @@ export function addArticle(text: string): string {
 }
 
 function startsWithVowelSound(word: string): boolean {
-  // Eight, eighty and the like; eleven and eighteen, also as thousands and millions.
+  // Numbers that begin with the sound of eight, eleven or eighteen, also as thousands and millions.
   if (/^[0-9]/.test(word)) return /^8|^1[18](...)*$/.test(word)
   // Letters spoken one by one, such as M18 or NPT.
   if (/^[A-Z]+$/.test(word)) return /^[AEFHILMNORSX]/.test(word)

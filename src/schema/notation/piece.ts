@@ -96,7 +96,7 @@ export const keyedWord = (key: string, allowed: readonly string[], expected?: No
 /** Adds a fixed value to a {@link sequence}. */
 export const fixedValue = (value: object): Piece => ({ pattern: '', read: () => value })
 
-/** A piece whose value is made of that of another. */
+/** A piece with a value made from the value of another piece. */
 export const convert = (
   { pattern, read }: Piece,
   build: (value: object, reading: Reading) => unknown,

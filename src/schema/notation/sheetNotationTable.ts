@@ -35,7 +35,7 @@ function findOnlyOpening(gearcase: Holder | undefined, role: string): string | u
 
 const leaf = <const Text extends SheetNotation>(text: Text, kind: LeafKind) => ({ text, leaf: kind })
 
-/** The short notation of a sheet, as its places are nested. A missing leaf does not compile. */
+/** The short notation of a sheet, nested like the places of the sheet. A missing leaf does not compile. */
 function makePlaces() {
   const named = (noun?: string) => ({ name: nameFromId(noun) })
   const appliesTo = { text: 'condition' } as const
