@@ -222,10 +222,10 @@ services, and prints how much oil the gearcase loses.`,
     summary: 'print the records and top-ups of a machine, with corrections, open faults and lost oil',
     usage: ['[options] <log> <sheet>'],
     help: `Prints the open faults and the gearcases that lose oil, then every record of the log with its work, work that does not count (and
-why) and corrections, then the top-ups.`,
+why) and corrections, then the top-ups. With --format csv it prints the meter readings as a table, which import reads.`,
     example: 'history examples/tind-4',
-    options: ['machine', 'today'],
-    formats: [],
+    options: ['machine', 'today', 'format'],
+    formats: ['csv'],
     overrides: { today: { help: "report a record after this day (default: this machine's clock)" } },
   },
   slip: {
@@ -256,15 +256,22 @@ and lines without a volume are marked; for lines without a volume the drained oi
     formats: ['json', 'csv'],
   },
   import: {
-    summary: "add a maker's telematics readings (ISO/TS 15143-3) to a log",
-    usage: ['[options] --out LOG <telematics.json> <log.json>'],
+    summary: 'add meter readings from telematics (ISO/TS 15143-3) or tables (CSV) to logs',
+    usage: [
+      '[options] --out LOG <telematics.json> <log>',
+      '[options] --out FOLDER <telematics.json or table.csv> ... <log or folder> ...',
+    ],
     help: `Adds a maker's hours and distances (JSON as in ISO/TS 15143-3) to a log, one reading for each day. Days that already have a
-reading in the log are skipped. Without --out, only prints the number of new readings.`,
+reading in the log are skipped; a meter that the log does not have is added. Without --out, only prints the number of new readings.
+For a fleet, several files (pages) and tables are added to many logs, found by id, serial number or PIN, and written to the folder
+--out. A table has a machine and a day on each row, in columns machine, date, hours and distance [km]; the unit is in the name of the
+column or in a second header row. A machine without a log gets one if the table has a column sheet (also revision, name, variant,
+serial, commissioned). With a bad cell, nothing is written.`,
     example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
-    options: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
+    options: ['out', 'equipment', 'telematics', 'decimal', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],
     overrides: {
-      out: { value: 'LOG', help: 'file for the log with the readings' },
+      out: { value: 'LOG', help: 'file for the log with the readings; for a fleet, folder for the logs' },
       today: { help: "report readings after this day (default: this machine's clock)" },
     },
     exitCodes: FINDINGS_EXIT_CODES,

@@ -105,6 +105,11 @@ export const OPTION_TABLE = {
     help: 'edition of the file, 2016 or 2020 (default 2020)',
     words: ['2016', '2020'],
   },
+  decimal: {
+    value: 'MARK',
+    help: 'decimal mark of the numbers in a table, point or comma (default point)',
+    words: ['point', 'comma'],
+  },
   record: { value: 'ID', help: 'id of the record of the visit (default: the last visit)' },
   'from-plan': { help: 'write a record of the due visit, to be completed and corrected' },
   'top-up': {

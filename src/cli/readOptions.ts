@@ -48,6 +48,8 @@ export interface Options {
   /** The id, serial number or PIN of a machine in a telematics answer. */
   readonly equipment?: string
   readonly telematics: '2016' | '2020'
+  /** The decimal mark of a table. */
+  readonly decimal: 'point' | 'comma'
   /** Whether `record` writes the record of a planned visit. */
   readonly fromPlan?: boolean
   /** The record for the slip; the last visit if absent. */
@@ -129,6 +131,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     writeBaseline: values['write-baseline'],
     quiet: values.quiet,
     full: values.full,
+    decimal: requireWord('--decimal', values.decimal ?? 'point', ['point', 'comma']),
     telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })
 }

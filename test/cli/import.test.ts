@@ -207,7 +207,7 @@ describe('addReadings', () => {
         [NEW_DAY, 514],
       ]),
     )
-    expect(added).toMatchObject({ added: { hours: 2, distance: 0 }, keptDays: 1, missingMeters: [] })
+    expect(added).toMatchObject({ added: { hours: 2, distance: 0 }, keptDays: 1, newMeters: [] })
     const readings = added.log.meters.hours?.readings ?? []
     expect(readings.map(({ date }) => date)).toEqual(readings.map(({ date }) => date).sort())
     expect(readings.slice(-2)).toEqual([
@@ -224,12 +224,16 @@ describe('addReadings', () => {
     expect(addReadings(log, machine([], 'km')).log.meters.distance?.readings.at(-1)?.value).toBe(10)
   })
 
-  it('adds no meter that the log does not keep, and says so', () => {
+  it('adds a meter that the log does not have, and says so', () => {
     const added = addReadings({ ...log, meters: noHours }, machine([[NEW_DAY, 1]]))
-    expect(added).toMatchObject({ added: { hours: 0 }, keptDays: 0, missingMeters: ['hours'] })
-    expect(added.log.meters).toEqual(noHours)
-    const none = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
-    expect(none).toMatchObject({ missingMeters: ['hours', 'distance'], log: { meters: {} } })
+    expect(added).toMatchObject({ added: { hours: 1 }, keptDays: 0, newMeters: ['hours'] })
+    expect(added.log.meters.hours).toEqual({ unit: 'h', readings: [{ date: NEW_DAY, value: 1 }] })
+    const both = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
+    expect(both).toMatchObject({
+      newMeters: ['hours', 'distance'],
+      log: { meters: { distance: { unit: 'mi' } } },
+    })
+    expect(addReadings({ ...log, meters: {} }, { hours: [] }).log.meters).toEqual({})
   })
 
   it('changes nothing that it is given', () => {
@@ -238,12 +242,12 @@ describe('addReadings', () => {
     expect(log).toEqual(before)
   })
 
-  it('a meter that is left out is reported on the command line', async () => {
+  it('a new meter is reported on the command line', async () => {
     const files = {
       'log.json': JSON.stringify({ ...log, meters: noHours }),
       'answer.json': JSON.stringify(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513]])),
     }
     const { out } = await run(['import', 'answer.json', 'log.json', ...DAY], files)
-    expect(out).toMatch(/The log has no meter for hours: readings skipped/)
+    expect(out).toMatch(/The log had no meter for hours: it is added/)
   })
 })

@@ -11,15 +11,22 @@ import { describeFaults, describeLosses, describeSamples } from '../describeStat
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
+import { writeReadingTable } from '../tables/writeReadingTable.js'
 
 /**
- * `history`: prints every record and top-up of a machine, with uncounted work, corrections and open faults.
+ * `history`: prints every record and top-up of a machine, with uncounted work, corrections and open faults; as a
+ * table its meter readings.
  */
 export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
-  for (const { log, sheet, fileSet } of listMachines(sets, options)) {
+  const machines = listMachines(sets, options)
+  if (options.format === 'csv') {
+    io.print(writeReadingTable(machines.map(({ log }) => log)))
+    return 0
+  }
+  for (const { log, sheet, fileSet } of machines) {
     const faults = openFaults({ document: log }, fileSet.set, { today: options.today })
     const { notDone } = resolveLog(log, sheet)
     const lines = [

@@ -2,18 +2,22 @@ import type { Finding } from '../../base/index.js'
 import { type ImportedMachine, importReadings } from '../../exchange/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
-import { cleanLine, formatCount } from '../cleanLine.js'
+import { formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments, readWholeText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { findNewMistakes, saveLog } from '../saveLog.js'
 
-/** `import`: adds readings from a maker's telematics file to a log. */
+/** `import`: adds readings from telematics files or tables to a log, or to the logs of a fleet. */
 export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
+  const { importFleet, isFleetImport } = await import('../importFleet.js')
+  if (await isFleetImport(options.paths, io)) return importFleet(options, io)
   const [telematicsPath, logPath] = options.paths
   if (telematicsPath === undefined || logPath === undefined || options.paths.length > 2)
-    throw new UsageError('import: name the telematics file and the log, in this order')
+    throw new UsageError(
+      'import: name the telematics file and the log, in this order; or pages and tables, and a folder of logs',
+    )
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments([logPath], io)
   const readFindings = sets.flatMap(({ findings }) => findings)
@@ -95,9 +99,9 @@ function chooseEquipment(
   )
 }
 
-function describeAddedReadings({ added, keptDays, missingMeters }: AddedReadings): readonly string[] {
+function describeAddedReadings({ added, keptDays, newMeters }: AddedReadings): readonly string[] {
   return [
     `${formatCount(added.hours, 'reading')} of hours and ${formatCount(added.distance, 'reading')} of distance added; ${keptDays} skipped, already in the log.`,
-    ...missingMeters.map((meter) => cleanLine(`The log has no meter for ${meter}: readings skipped.`)),
+    ...newMeters.map((meter) => `The log had no meter for ${meter}: it is added.`),
   ]
 }
