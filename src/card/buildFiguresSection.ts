@@ -11,6 +11,7 @@ const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
   'interval',
   'seal',
   'place',
+  'position',
   'mass',
 ])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])

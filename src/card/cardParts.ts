@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 import type { CardSectionId, PaperSectionId, SlipSectionId, WallSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
-import type { Id, WrenchScale } from '../spec/index.js'
+import type { Id, WheelMark, WrenchScale } from '../spec/index.js'
 
 /**
  * The origin of a text: the manual's first figure, another figure of the manual, a calculated figure, or a gap (not
@@ -49,6 +49,8 @@ export interface CardFigurePanel {
   readonly kind: 'plate'
   readonly name: Line
   readonly picture?: PictureName
+  /** The case with its plugs. */
+  readonly drawings?: readonly CardPicture[]
   readonly rows: readonly FigurePanelRow[]
 }
 
@@ -105,6 +107,8 @@ export interface CardPanel {
   readonly notes: readonly Line[]
   readonly columns: { readonly tool: string; readonly manual: string; readonly setting: string }
   readonly rows: readonly PanelRow[]
+  /** The case with its plugs, or a wheel with its mark. */
+  readonly drawings: readonly CardPicture[]
 }
 
 export interface PanelRow {
@@ -132,6 +136,9 @@ export interface CardPicture {
 
 /** The figures of a drawing, as numbers; texts in it are labels. */
 export type CardDrawing =
+  | CaseDrawing
+  | WheelDrawing
+  | BoltsDrawing
   | {
       readonly kind: 'scale'
       readonly scale: Pick<WrenchScale, 'lowest' | 'highest' | 'graduation'>
@@ -164,6 +171,36 @@ export type CardDrawing =
         | { readonly kind: 'hexagon'; readonly acrossFlats: number }
       ))[]
     }
+
+/** A gearcase seen from one side. */
+export interface CaseDrawing {
+  readonly kind: 'case'
+  /** The ends of the machine to the left and right of the reader. */
+  readonly ends: readonly [left: string, right: string]
+  readonly parts: readonly {
+    readonly label: string
+    /** On the face that is seen, behind it, or on an edge of the outline. */
+    readonly at: 'face' | 'behind' | 'top' | 'bottom' | 'left' | 'right'
+    /** From -1 (left) to 1 (right), and from -1 (high) to 1 (low). */
+    readonly x: number
+    readonly y: number
+    readonly isBreather: boolean
+  }[]
+}
+
+/** A wheel with its mark for each use of an opening that turns with it. */
+export interface WheelDrawing {
+  readonly kind: 'wheel'
+  readonly positions: readonly { readonly label: string; readonly mark: WheelMark }[]
+}
+
+/** The bolts of a cover in the order of tightening: on a circle, or in two rows from the middle outwards. */
+export interface BoltsDrawing {
+  readonly kind: 'bolts'
+  /** The number of each bolt in the order; on a circle clockwise from the top, in rows from left to right. */
+  readonly numbers: readonly number[]
+  readonly layout: 'circle' | 'two rows'
+}
 
 export type CardPart =
   | CardTable

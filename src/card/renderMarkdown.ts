@@ -127,7 +127,10 @@ function writePart(part: CardPart, card: CardModel): string[] {
       return [
         writeHeading(3, joinLines([part.name, part.access], ', ')),
         writeBlock(makeBold(joinLines([part.quantity, part.oil], ', '))),
-        writeList(part.notes.map((note) => [writeLine(note)])),
+        writeList([
+          ...part.notes.map((note) => [writeLine(note)]),
+          ...part.drawings.map(({ name, text }) => [name, ...text].map(writeLine)),
+        ]),
         writeList(items),
       ]
     }

@@ -74,6 +74,10 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
         ...[part.quantity, part.oil, ...part.notes].flatMap((line) =>
           line.length === 0 ? [] : wrapLines('    ', joinSpans(line)),
         ),
+        ...part.drawings.flatMap(({ name, text }) => [
+          ...wrapLines('    ', joinSpans(name)),
+          ...text.flatMap((line) => wrapLines('    - ', joinSpans(line))),
+        ]),
         ...part.rows.flatMap((row) => [
           ...wrapLines('* ', joinSpans(joinLines([row.mark, row.name], ' '))),
           ...listRowFigures(row, part.columns).flatMap((line) => wrapLines('    ', joinSpans(line))),

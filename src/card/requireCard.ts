@@ -1,8 +1,9 @@
 import { requireOneOf, requireShape, requireTree, type Shape } from '../base/index.js'
-import type { CardDrawing, CardModel, CardPart, PictureName } from './cardParts.js'
+import type { CardDrawing, CardModel, CardPart, CardPicture, PictureName } from './cardParts.js'
 
 const LINE_SHAPE = [{ text: 'string', 'from?': 'string', 'tone?': 'string' }] as const
 const CAUTION_SHAPE = { 'word?': 'string', line: LINE_SHAPE } as const
+const PICTURE_SHAPE = { name: LINE_SHAPE, drawing: { kind: 'string' }, text: [LINE_SHAPE] } as const
 const STEP_SHAPE = {
   number: 'number',
   steps: ['string'],
@@ -23,11 +24,13 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
   list: { 'heading?': 'string', items: [{ line: LINE_SHAPE, notes: [LINE_SHAPE] }] },
   plate: {
     name: LINE_SHAPE,
+    'drawings?': [PICTURE_SHAPE],
     rows: [{ label: LINE_SHAPE, value: LINE_SHAPE, size: 'string', notes: [LINE_SHAPE] }],
   },
   steps: { groups: [{ heading: LINE_SHAPE, steps: [STEP_SHAPE] }] },
   panel: {
     name: LINE_SHAPE,
+    drawings: [PICTURE_SHAPE],
     access: LINE_SHAPE,
     quantity: LINE_SHAPE,
     oil: LINE_SHAPE,
@@ -47,7 +50,7 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
       },
     ],
   },
-  picture: { name: LINE_SHAPE, drawing: { kind: 'string' }, text: [LINE_SHAPE] },
+  picture: PICTURE_SHAPE,
   scenes: {
     columns: { show: 'string', say: 'string', screen: 'string', hold: 'string' },
     scenes: [
@@ -76,6 +79,12 @@ const DRAWING_SHAPES: Readonly<Record<CardDrawing['kind'], Shape>> = {
     bars: [{ label: 'string', 'ends?': [{ seconds: 'number', clock: 'string' }], end: 'string' }],
   },
   jug: { size: 'number', graduation: 'number', marks: [{ value: 'number', label: 'string' }] },
+  case: {
+    ends: ['string'],
+    parts: [{ label: 'string', at: 'string', x: 'number', y: 'number' }],
+  },
+  wheel: { positions: [{ label: 'string', mark: 'string' }] },
+  bolts: { numbers: ['number'], layout: 'string' },
   'true sizes': {
     checkLine: { millimetres: 'number', label: 'string' },
     shapes: [{ kind: 'string', labels: ['string'] }],
@@ -121,11 +130,16 @@ export function requireCard(card: CardModel): void {
       const partPath = `card.sections[${index}].parts[${partIndex}]`
       requireOneOf(`${partPath}.kind`, part.kind, Object.keys(PART_SHAPES))
       requireShape(partPath, part, PART_SHAPES[part.kind], advice)
-      if (part.kind === 'picture') {
-        requireOneOf(`${partPath}.drawing.kind`, part.drawing.kind, Object.keys(DRAWING_SHAPES))
-        requireShape(`${partPath}.drawing`, part.drawing, DRAWING_SHAPES[part.drawing.kind], advice)
-      }
+      if (part.kind === 'picture') requireDrawing(partPath, part)
+      if ('drawings' in part)
+        for (const [at, one] of (part.drawings ?? []).entries())
+          requireDrawing(`${partPath}.drawings[${at}]`, one)
       if ('picture' in part && part.picture !== undefined)
         requireOneOf(`${partPath}.picture`, part.picture, PICTURES)
     }
+}
+
+function requireDrawing(path: string, { drawing }: CardPicture): void {
+  requireOneOf(`${path}.drawing.kind`, drawing.kind, Object.keys(DRAWING_SHAPES))
+  requireShape(`${path}.drawing`, drawing, DRAWING_SHAPES[drawing.kind], 'pass the result of cardModel')
 }

@@ -32,6 +32,9 @@ const buildWordsShape = (): Shape => ({
       'dueBy',
       'severities',
       'roles',
+      'caseFaces',
+      'casePoints',
+      'caseViews',
       'levels',
       'replace',
     ]),
@@ -53,7 +56,7 @@ const buildWordsShape = (): Shape => ({
     ...Object.fromEntries(
       [
         ...['sections', 'letters', 'access', 'columns', 'fill', 'reading', 'attitude', 'engine'],
-        ...['wheelMarks', 'roles', 'job', 'pour', 'labels'],
+        ...['wheelMarks', 'clockPositions', 'boltOrders', 'roles', 'job', 'pour', 'labels'],
       ].map((name) => [name, { '*': 'string' }]),
     ),
     clock: 'function',

@@ -3,6 +3,7 @@ import { showQuantity } from '../message/index.js'
 import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
 import {
+  type CasePosition,
   type Drive,
   formatOilName,
   type Leaf,
@@ -195,6 +196,25 @@ export function writePartNumber(
     : [...currentNumber, ...writeWords(` (${supersedesText} `), ...oldNumber, ...writeWords(')')]
 }
 
+/** `bottom face, left, 60 mm from the middle`. */
+function writePosition(context: TextContext, position: CasePosition, pointer: JsonPointer): Line {
+  const { words } = context
+  const { face, offset } = position
+  return joinLines(
+    [
+      quoteText(words.caseFaces[face], `${pointer}/face`),
+      ...(['across', 'height'] as const).map((axis) => {
+        const point = position[axis]
+        return point === undefined ? [] : quoteText(words.casePoints[point], `${pointer}/${axis}`)
+      }),
+      offset === undefined
+        ? []
+        : [...writeValue(context, offset, `${pointer}/offset`), ...writeWords(` ${words.labels.fromMiddle}`)],
+    ],
+    ', ',
+  )
+}
+
 function writeLeaf(context: TextContext, leaf: Leaf, pointer: JsonPointer, isFilter: boolean): FigureLines {
   switch (leaf.kind) {
     case 'not stated':
@@ -214,6 +234,8 @@ function writeLeaf(context: TextContext, leaf: Leaf, pointer: JsonPointer, isFil
       return makeFigureLines(writeInterval(context, leaf, pointer))
     case 'place':
       return makeFigureLines(quoteText(leaf.text, pointer))
+    case 'position':
+      return makeFigureLines(writePosition(context, leaf, pointer))
     default:
       return makeFigureLines(
         'replace' in leaf || leaf.kind === 'none'

@@ -7,6 +7,8 @@ import type {
   PlannedWait,
 } from '../service/index.js'
 import type {
+  CaseFace,
+  CasePosition,
   CrushWasher,
   DriveKind,
   Elastomer,
@@ -79,6 +81,11 @@ export interface CardWords {
   readonly dueBy: Words<'hours' | 'distance' | 'period' | 'event'>
   readonly severities: Words<'normal' | 'severe'>
   readonly roles: Words<FigureRole>
+  /** The faces of a gearcase, and the points on them. */
+  readonly caseFaces: Words<CaseFace>
+  readonly casePoints: Words<NonNullable<CasePosition['across' | 'height']>>
+  /** From where the reader sees a gearcase. */
+  readonly caseViews: Words<'front' | 'rear' | 'left' | 'right'>
   /** The names of the level figures, by measure. */
   readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
@@ -118,6 +125,6 @@ export interface CardWords {
 
 type CardLabel =
   | WordUnion<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | WordUnion<'filters findings fromPour hours houseEstimate inFull machine market maximum modelYear mustHold otherServices ownRecords supersedes nothingMissing'>
+  | WordUnion<'filters findings fromMiddle fromPour hours houseEstimate inFull machine market maximum modelYear mustHold otherServices ownRecords supersedes notToScale nothingMissing'>
   | WordUnion<'noService oil opened or overdueAfter ownSteps page pan permitted revision seals serial set sheet take'>
   | WordUnion<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

@@ -23,6 +23,9 @@ export interface WallWords {
   readonly attitude: Words<'level on its wheels' | 'level on stands'>
   readonly engine: Words<'stopped' | 'running'>
   readonly wheelMarks: Words<'mark down' | 'mark level' | 'mark up'>
+  /** The mark of a wheel as on the face of a clock. */
+  readonly clockPositions: Words<'mark down' | 'mark level' | 'mark up'>
+  readonly boltOrders: Words<NonNullable<WallPart['pattern']>>
   readonly roles: Words<'fill' | 'drain' | 'level'>
   readonly job: Words<WallPhrase>
   readonly pour: Words<'hose fills' | 'funnel empties' | 'drips out'>
@@ -58,6 +61,9 @@ export interface WallWords {
     | 'acrossFlats'
     | 'and'
     | 'wrenchHabits'
+    | 'wheelPositions'
+    | 'clockwise'
+    | 'leftToRight'
   >
   /** A clock time of a pour, in minutes and seconds. */
   readonly clock: (seconds: number) => string

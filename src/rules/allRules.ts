@@ -102,6 +102,8 @@ import { rule as specOverrideOfOtherKind } from './spec/override-of-other-kind.j
 import { rule as specOverrideTargetMissing } from './spec/override-target-missing.js'
 import { rule as specPartSupersedesItself } from './spec/part-supersedes-itself.js'
 import { rule as specPeriodAsHours } from './spec/period-as-hours.js'
+import { rule as specPositionContradictsPlace } from './spec/position-contradicts-place.js'
+import { rule as specPositionOffFace } from './spec/position-off-face.js'
 import { rule as specSerialRangeWrong } from './spec/serial-range-wrong.js'
 import { rule as specSheetNotFound } from './spec/sheet-not-found.js'
 import { rule as specSheetOfOtherRevision } from './spec/sheet-of-other-revision.js'
@@ -141,7 +143,7 @@ import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 /** The rules of `checkDocuments` by topic, without the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPartSupersedesItself, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPartSupersedesItself, specPeriodAsHours, specPositionContradictsPlace, specPositionOffFace, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
   quantityDistanceConvertedWrongWay, quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,

@@ -11,7 +11,13 @@ import type {
   Unit,
   VolumeUnit,
 } from '../quantity/index.js'
-import type { OpeningRole, PrintedValue, UnmeasuredTightening, WarrantyFact } from '../spec/index.js'
+import type {
+  CaseFace,
+  OpeningRole,
+  PrintedValue,
+  UnmeasuredTightening,
+  WarrantyFact,
+} from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/findSerialMistake.js'
 import type { ReferenceTarget } from './lookup/listSheetReferences.js'
@@ -72,6 +78,12 @@ export interface RuleCodes {
   'spec/drain-at-mark-up': { opening: string }
   'spec/drain-not-named': { opening: string; gearcase: string }
   'spec/implausible-drain-temperature': { gearcase: string; temperature: PrintedValue }
+  'spec/position-contradicts-place': { part: string; place: string; position: string }
+  'spec/position-off-face': {
+    part: string
+    face: CaseFace
+    coordinate: 'across' | 'height' | 'offset'
+  }
   'spec/level-on-raised-end': { gearcase: string; raised: 'nothing' | 'one end' }
   'spec/gearcase-without-change': { gearcase: string }
   'spec/filter-without-change': { gearcase: string }

@@ -42,6 +42,7 @@ export type NotationPart =
   | 'drive'
   | 'emptying'
   | 'event'
+  | 'face'
   | 'factor'
   | 'fasteners'
   | 'filter'

@@ -1,6 +1,6 @@
 import type { LengthUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
 import type { Filter } from './filter.js'
-import type { Condition, DriveOnPart, Oils, PlaceOnMachine, Tightening } from './leaf.js'
+import type { Condition, DriveOnPart, Oils, PlaceOnMachine, PositionOnCase, Tightening } from './leaf.js'
 import type { Seal } from './seal.js'
 import type { Id, NotStated, SpecValue } from './specValue.js'
 
@@ -49,6 +49,8 @@ export interface Gearcase {
   readonly breather?: {
     /** Where it is. */
     readonly place: PlaceOnMachine
+    /** Its position on the gearcase, for drawings: `top face, right`. */
+    readonly position?: PositionOnCase
   }
   /** Shields to remove first. Omit a shield that stays on because its holes give access to the plugs. */
   readonly shields?: readonly Id[]
@@ -195,6 +197,8 @@ export interface Opening {
   readonly magnet?: boolean
   /** Where the opening is. */
   readonly place: PlaceOnMachine
+  /** Its position on the gearcase, for drawings: `left face, middle`. */
+  readonly position?: PositionOnCase
 }
 
 /** A bolted cover with its seal. */

@@ -2,6 +2,7 @@ import type { DateText, PeriodText } from '../calendar/index.js'
 import type {
   DistanceUnit,
   Figure,
+  LengthUnit,
   PrintedQuantity,
   TemperatureUnit,
   TorqueUnit,
@@ -170,6 +171,30 @@ export interface PlaceStated {
 /** Where a part is on the machine, or not stated. */
 export type PlaceOnMachine = PlaceStated | NotStated
 
+/** The faces of a gearcase; left and right are those of the driver. */
+export const CASE_FACES = ['left', 'right', 'front', 'rear', 'top', 'bottom'] as const
+export type CaseFace = (typeof CASE_FACES)[number]
+export const ACROSS_FACE = ['left', 'right', 'front', 'rear', 'middle'] as const
+export const FACE_HEIGHTS = ['low', 'high', 'middle'] as const
+
+/** The position of a part on its gearcase, for drawings. Directions are those of the machine, seen from the driver's seat. */
+export interface CasePosition {
+  readonly kind: 'position'
+  /** The face of the gearcase: `bottom`. */
+  readonly face: CaseFace
+  /** To which side of the face; the left and right faces have `front` and `rear` instead of `left` and `right`: `left`. */
+  readonly across?: (typeof ACROSS_FACE)[number]
+  /** The height on an upright face: `low`. */
+  readonly height?: (typeof FACE_HEIGHTS)[number]
+  /** The distance from the middle to the side of `across`, as printed: `60 mm`. */
+  readonly offset?: StatedValue<LengthUnit>
+  /** The source of the position. */
+  readonly source?: SourceRef
+}
+
+/** The position of a part on its gearcase, or not stated. */
+export type PositionOnCase = CasePosition | NotStated
+
 export const DRIVE_KINDS = [
   'external hex',
   'internal hex',
@@ -208,6 +233,7 @@ export interface Leaves {
   readonly seal: Seal
   readonly interval: Interval
   readonly place: PlaceOnMachine
+  readonly position: PositionOnCase
   readonly drive: DriveOnPart
 }
 export type LeafKind = keyof Leaves

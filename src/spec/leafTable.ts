@@ -11,6 +11,7 @@ export type LeafRole =
   | 'tightening'
   | 'seal'
   | 'place'
+  | 'position'
   | 'drive'
   | 'interval'
   | 'drain temperature'
@@ -75,6 +76,7 @@ const makeValueRow = <LeafMeasure extends Measure>(
 ) => ({ kind: 'value', role, measure, read }) as const
 const OILS = { kind: 'oils', role: 'oils', read: 'gearcase' } as const
 const PLACE = { kind: 'place', role: 'place', read: 'part' } as const
+const POSITION = { kind: 'position', role: 'position', read: 'part' } as const
 const TIGHTENING = { kind: 'tightening', role: 'tightening', read: 'part' } as const
 const SEAL = { kind: 'seal', role: 'seal', read: 'part' } as const
 const DRIVE = { kind: 'drive', role: 'drive', read: 'tools' } as const
@@ -100,6 +102,8 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/filters/*/place': PLACE,
   '/gearcases/*/breather/place': PLACE,
   '/shields/*/place': PLACE,
+  '/gearcases/*/openings/*/position': POSITION,
+  '/gearcases/*/breather/position': { ...POSITION, read: 'gearcase' },
   '/gearcases/*/openings/*/tightening': TIGHTENING,
   '/gearcases/*/covers/*/bolts/tightening': TIGHTENING,
   '/gearcases/*/filters/*/held/tightening': TIGHTENING,

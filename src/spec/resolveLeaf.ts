@@ -110,7 +110,7 @@ function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf
   requireObject('sheet', sheet)
   if (!listLeafTypes().some((row) => row.kind === kind))
     throw new TypeError(
-      `kind must be one of value, tightening, oils, seal, interval, place, drive, got ${quoteValue(kind)}`,
+      `kind must be one of value, tightening, oils, seal, interval, place, position, drive, got ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)

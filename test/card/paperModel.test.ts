@@ -156,6 +156,11 @@ describe('paperModel', () => {
         ['lowest point of the housing, on the centre line'],
         ['lowest point of the housing, 60 mm left of the centre line, behind the tow bar bracket'],
       ],
+      [
+        ['Rear gearcase, drain plug', 'On the case'],
+        ['bottom face, middle'],
+        ['bottom face, left, 60\u00a0mm from the middle'],
+      ],
     ])
     expect(Object.values(sheet.machine.variants).map(({ name }) => name)).toEqual(
       partsOf(paper).flatMap((part) => (part.kind === 'table' ? part.columns.slice(1) : [])),

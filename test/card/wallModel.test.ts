@@ -89,7 +89,9 @@ describe.each(FACTS)('the wall card of %s', (_name, facts) => {
         expect(written).toContain(`${setting.value}\u00a0`)
       }
     const titles = elements(fromHtml(html)).filter(({ tagName }) => tagName === 'title')
-    const pictures = partsOf(facts).filter((part) => part.kind === 'picture')
+    const pictures = partsOf(facts).flatMap((part) =>
+      part.kind === 'picture' ? [part] : part.kind === 'panel' ? part.drawings : [],
+    )
     // One of them is the title of the page.
     expect(titles.length).toBeGreaterThan(0)
     expect(titles.length - 1).toBeLessThanOrEqual(pictures.length)

@@ -355,6 +355,7 @@ describe('compare', () => {
     expect((JSON.parse(out) as { path: string }[]).map(({ path }) => path)).toEqual([
       '/gearcases/rear/oilSpace/fill/drainAndRefill',
       '/gearcases/rear/openings/drain/place',
+      '/gearcases/rear/openings/drain/position',
     ])
   })
 

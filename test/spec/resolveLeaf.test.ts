@@ -272,6 +272,7 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
     interval: 'interval',
     window: 'interval',
     place: 'place',
+    position: 'position',
     drive: 'drive',
   }
   const places: string[] = []

@@ -193,6 +193,7 @@ const OVERRIDE_TEXTS = {
   seal: ['seal'],
   interval: ['window'],
   place: ['place'],
+  position: ['position'],
   drive: ['drive'],
 } as const satisfies { readonly [kind: string]: readonly SheetNotation[] }
 

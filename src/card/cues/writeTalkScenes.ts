@@ -222,7 +222,8 @@ export function writeVariantsScene(
   const own = plan.machine.variant.verdict === 'one' ? plan.machine.variant.id : undefined
   const paths = new Set(plan.figures.map(({ path }) => path))
   const rows = differences.flatMap(({ path, role, part, variants }, index) => {
-    if (!paths.has(path)) return []
+    // The place has the same in words.
+    if (!paths.has(path) || role === 'position') return []
     const pointer = `/differences/${index}`
     const name = joinLines(
       [writePart(part, `${pointer}/part`), writeWords(words.roles[role].toLowerCase())],

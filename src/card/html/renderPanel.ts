@@ -1,9 +1,19 @@
 import type { CardPanel, PanelRow } from '../cardParts.js'
 import { createElement, createTag, type Html } from './createElement.js'
+import { renderDrawing } from './renderDrawing.js'
 import { renderLine, renderLines } from './renderLine.js'
 
 /** The panel of one gearcase on a wall card. */
-export function renderPanel({ name, access, quantity, oil, notes, columns, rows }: CardPanel): Html {
+export function renderPanel({
+  name,
+  access,
+  quantity,
+  oil,
+  notes,
+  columns,
+  rows,
+  drawings,
+}: CardPanel): Html {
   const hasSettings = rows.some(({ setting, wrench }) => setting.length > 0 || wrench.length > 0)
   const { tool, manual, setting } = columns
   const headings = ['', tool, manual, ...(hasSettings ? [setting] : [])]
@@ -18,6 +28,7 @@ export function renderPanel({ name, access, quantity, oil, notes, columns, rows 
   return createTag(
     'article.panel',
     createTag('div.panel-head', createTag('h3', renderLine(name)), createTag('p.access', renderLine(access))),
+    drawings.map(renderDrawing),
     createTag(
       'div.fill',
       quantity.length === 0 ? undefined : createTag('p.quantity', renderLine(quantity)),

@@ -62,6 +62,9 @@ figcaption{font-weight:700;line-height:1.15}
 #settings>.parts,#pours>.parts{display:flex;flex-wrap:wrap;gap:1mm 2.5mm}
 #settings .list,#pours .list{flex-basis:100%}
 #settings .list ul,#pours .list ul{display:flex;flex-wrap:wrap;gap:0 4mm}
+.panel figure{float:inline-end;clear:inline-end;margin-inline-start:2mm;text-align:end}
+.panel figure .drawing{margin-inline-start:auto}
+.panel figcaption{font-weight:400;max-width:32mm;margin-inline-start:auto}
 figure.scale,figure.pour{width:92mm}
 figure.pour:not(:last-child){width:72mm}
 figure.jug{width:18mm}

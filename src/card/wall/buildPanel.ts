@@ -14,6 +14,7 @@ import {
   writeWords,
 } from '../spans.js'
 import { writeFigure, writeSecondaryFigures, writeValue } from '../writeFigure.js'
+import { buildDrawings } from './buildDrawings.js'
 import { buildPanelRow } from './buildPanelRow.js'
 import { findFact, type WallContext, writeFigureAt, writeMark } from './wallContext.js'
 
@@ -74,6 +75,7 @@ export function buildPanel(context: WallContext, panel: WallPanel, place: number
     ]),
     columns: { tool: columns.tool, manual: columns.manual, setting: columns.wrench },
     rows: parts.map((part, index) => buildPanelRow(context, part, `${pointer}/parts/${index}`)),
+    drawings: buildDrawings(context, panel, pointer),
   }
 }
 

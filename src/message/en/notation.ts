@@ -27,6 +27,7 @@ const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   'filter done': '"new" or "cleaned"',
   hours: 'hours such as "200 h"',
   id: 'an id',
+  face: 'a face of the gearcase such as "bottom face, left"',
   label: 'the grade and categories of an oil such as "80W-90 GL-5"',
   'known source': 'the id of a source too, since the sheet has more than one: "[manual p. 60]"',
   'limited-slip': '"limited-slip required", "not permitted" or "either"',

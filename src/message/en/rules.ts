@@ -121,6 +121,12 @@ export const rulesTexts: Texts<RuleCodes> = {
     `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
   'spec/filter-without-change': ({ gearcase }) =>
     `No oil change includes the filters of “${gearcase}”, because it is never emptied. Move them to the gearcase that owns the oil, or state how it is emptied.`,
+  'spec/position-contradicts-place': ({ part, place, position }) =>
+    `${part}: the words of the place say ${place}, the position says ${position}. Check the manual, and correct one of them.`,
+  'spec/position-off-face': ({ part, face, coordinate }) =>
+    coordinate === 'offset'
+      ? `${part}: an offset is a distance to one side. Add “across”, such as left.`
+      : `${part}: the ${face} face has no such “${coordinate}”. Remove it, or correct the face.`,
   'spec/level-on-raised-end': ({ gearcase, raised }) =>
     raised === 'nothing'
       ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`

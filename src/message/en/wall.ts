@@ -41,6 +41,16 @@ export const wallWords: WallWords = {
   attitude: { 'level on its wheels': 'level, on its wheels', 'level on stands': 'level, on stands' },
   engine: { stopped: 'engine off', running: 'engine running' },
   wheelMarks: { 'mark down': 'mark down', 'mark level': 'mark level with the hub', 'mark up': 'mark up' },
+  clockPositions: {
+    'mark down': 'six o’clock',
+    'mark level': 'three or nine o’clock',
+    'mark up': 'twelve o’clock',
+  },
+  boltOrders: {
+    crosswise: 'crosswise, by common practice; the manual’s own order first',
+    'from the middle outwards': 'from the middle outwards, by common practice; the manual’s own order first',
+    'in turn': 'in turn',
+  },
   roles: { fill: 'fill', drain: 'drain', level: 'level' },
   job: {
     'warm the oil': 'Warm the oil: short drive.',
@@ -123,6 +133,9 @@ export const wallWords: WallWords = {
     pours: 'then to',
     checkLine: 'True sizes only if this line is',
     acrossFlats: 'across flats',
+    wheelPositions: 'Turn the wheel: its mark',
+    clockwise: 'clockwise from the top',
+    leftToRight: 'from left to right, the upper row first',
     and: 'and',
     wrenchHabits: 'Never loosen with a torque wrench. Back to the lowest mark after use.',
   },

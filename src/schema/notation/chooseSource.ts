@@ -43,6 +43,7 @@ const TAKES_SOURCE: ReadonlySet<string | undefined> = /* @__PURE__ */ new Set([
   'interval',
   'window',
   'place',
+  'position',
 ])
 
 function findSources(

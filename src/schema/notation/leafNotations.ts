@@ -1,5 +1,5 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { DRIVE_KINDS } from '../../spec/index.js'
+import { ACROSS_FACE, CASE_FACES, DRIVE_KINDS, FACE_HEIGHTS } from '../../spec/index.js'
 import {
   ELASTOMERS,
   LIMITED_SLIP,
@@ -255,6 +255,22 @@ export const severeUse = (): Piece =>
 /** Where a part is, in the manual's words. */
 export const place = (): Piece =>
   withSource(oneOf(notStated(), term(`(?<text>${FREE_WORDS_PATTERN})`, 'place', { kind: 'place' })))
+
+/** `bottom face, left, 60 mm`, `left face, half way up`. */
+export const position = (): Piece =>
+  withSource(
+    oneOf(
+      notStated(),
+      sequence(
+        term(
+          `${makeChoice('face', CASE_FACES)} face(, ${makeChoice('across', ACROSS_FACE)})?(, ${makeChoice('height', FACE_HEIGHTS)})?`,
+          'face',
+          { kind: 'position' },
+        ),
+        afterComma(field('offset', printedAmount('length'))),
+      ),
+    ),
+  )
 
 /** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source does not apply to drives. */
 export const drive = (): Piece => withOwnSource(driveWithoutSource())

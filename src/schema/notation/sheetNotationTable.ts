@@ -33,20 +33,24 @@ function findOnlyOpening(gearcase: Holder | undefined, role: string): string | u
   return found.length === 1 ? found[0]?.[0] : undefined
 }
 
-const leaf = <const Text extends SheetNotation>(text: Text, kind: LeafKind) => ({ text, leaf: kind })
+/** A leaf with a notation of its own. */
+const leaf = <const Kind extends SheetNotation & LeafKind>(text: Kind) => ({ text, leaf: text })
+/** A value in the notation of its measure. */
+const valueLeaf = <const Text extends SheetNotation>(text: Text) => ({ text, leaf: 'value' }) as const
 
 /** The short notation of a sheet, nested like the places of the sheet. A missing leaf does not compile. */
 function makePlaces() {
   const named = (noun?: string) => ({ name: nameFromId(noun) })
   const appliesTo = { text: 'condition' } as const
-  const volume = leaf('volume', 'value')
-  const temperature = leaf('temperature', 'value')
-  const place = leaf('place', 'place')
-  const drive = leaf('drive', 'drive')
-  const tightening = leaf('tightening', 'tightening')
-  const seal = leaf('seal', 'seal')
+  const volume = valueLeaf('volume')
+  const temperature = valueLeaf('temperature')
+  const place = leaf('place')
+  const position = leaf('position')
+  const drive = leaf('drive')
+  const tightening = leaf('tightening')
+  const seal = leaf('seal')
   const seals = { textKey: '[]', ...each(seal) } as const
-  const interval = leaf('interval', 'interval')
+  const interval = leaf('interval')
   const fasteners = { count: NOT_STATED, drive: notStated, tightening: torqueNotStated }
   const fill = {
     text: 'fill',
@@ -62,12 +66,12 @@ function makePlaces() {
               ? undefined
               : findOnlyOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
         },
-        children: { below: leaf('length', 'value') },
+        children: { below: valueLeaf('length') },
       },
       level: {
         text: 'level',
         defaults: { attitude: NOT_STATED, engine: NOT_STATED, recheckAfterRun: false },
-        children: { temperature, minutesAfterStop: leaf('minutes', 'value') },
+        children: { temperature, minutesAfterStop: valueLeaf('minutes') },
       },
     },
   } as const satisfies SheetNode
@@ -82,7 +86,7 @@ function makePlaces() {
       seals: noSeals,
       place: notStated,
     },
-    children: { appliesTo, uses: { text: 'uses' }, drive, tightening, seals, place },
+    children: { appliesTo, uses: { text: 'uses' }, drive, tightening, seals, place, position },
   } as const satisfies SheetNode
   const cover = {
     section: readSection,
@@ -132,13 +136,13 @@ function makePlaces() {
           oils: ifKind('own', notStated),
           fill: ifKind('own', {}),
         },
-        children: { oils: leaf('oils', 'oils'), fill, portion: volume },
+        children: { oils: leaf('oils'), fill, portion: volume },
       },
       openings: each(opening),
       covers: each(cover),
       filters: each(filter),
       emptying: each({ text: 'emptying' }),
-      breather: { textKey: 'place', defaults: { place: notStated }, children: { place } },
+      breather: { textKey: 'place', defaults: { place: notStated }, children: { place, position } },
       drainTemperature: temperature,
       workingTemperature: temperature,
       yellowMetal: { read: readYesOrNo },
@@ -164,7 +168,7 @@ function makePlaces() {
         children: {
           first: interval,
           repeat: interval,
-          window: leaf('window', 'interval'),
+          window: { text: 'window', leaf: 'interval' },
           severe: { text: 'severeUse', children: { interval } },
         },
       },
@@ -183,7 +187,7 @@ function makePlaces() {
           supports: {},
         },
         children: {
-          mass: leaf('mass', 'value'),
+          mass: valueLeaf('mass'),
           variants: each({ text: 'variant', defaults: named(), children: { when: appliesTo } }),
           axles: each({ text: 'axle', defaults: named('axle') }),
           supports: each({ text: 'support' }),

@@ -4,7 +4,17 @@ import type { SpecCodes } from '../../spec/index.js'
 import { createMistakeReporter } from '../reportMistake.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { explainText } from './explainText.js'
-import { drive, interval, oils, place, seal, severeUse, tightening, window } from './leafNotations.js'
+import {
+  drive,
+  interval,
+  oils,
+  place,
+  position,
+  seal,
+  severeUse,
+  tightening,
+  window,
+} from './leafNotations.js'
 import { type CommonSlip, makeNotations } from './notation.js'
 import {
   access,
@@ -44,6 +54,7 @@ export const sheetNotations = () =>
       interval,
       window,
       place,
+      position,
       severeUse,
       access,
       oilSpace,

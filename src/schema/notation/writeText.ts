@@ -132,6 +132,10 @@ const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
     (isNotStated(input) ? 'not stated' : input.choices.map(formatOil).join('; ')) + source(input.source),
   seal: (input, source) => formatSeal(input, source) + source(input.source),
   place: (input, source) => (isNotStated(input) ? 'not stated' : input.text) + source(input.source),
+  position: ({ kind, face, across, height, offset, source: own }, source) =>
+    (kind === 'position'
+      ? joinParts(`${face} face`, across, height, offset && formatPrinted(offset))
+      : kind) + source(own),
   severeUse: ({ kind, interval: limits, factor, criteria, source: own }, source) =>
     kind === 'factor'
       ? `factor ${factor} when ${criteria}${source(own)}`

@@ -38,6 +38,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     seals: list(leaf.seal),
     'magnet?': booleanShape(),
     place: leaf.place,
+    'position?': leaf.position,
   })
   const cover = namedObject('cover', {
     ...named,
@@ -116,7 +117,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
         kind('suction', { opening: text.id }),
       ]),
     ),
-    'breather?': { place: leaf.place },
+    'breather?': { place: leaf.place, 'position?': leaf.position },
     'shields?': list(text.id),
     'drainTemperature?': values.temperature.spec,
     'workingTemperature?': values.temperature.spec,

@@ -1,5 +1,5 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { DRIVE_KINDS } from '../../spec/index.js'
+import { ACROSS_FACE, CASE_FACES, DRIVE_KINDS, FACE_HEIGHTS } from '../../spec/index.js'
 import {
   booleanShape,
   buildOnce,
@@ -105,6 +105,17 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
 
   const place = namedUnion('place', [kind('place', { text: text.text, ...sourceField }), notStated])
 
+  const position = namedUnion('position', [
+    kind('position', {
+      face: CASE_FACES,
+      'across?': ACROSS_FACE,
+      'height?': FACE_HEIGHTS,
+      'offset?': values.length.stated,
+      ...sourceField,
+    }),
+    notStated,
+  ])
+
   const condition = namedObject('condition', {
     'variants?': list(text.id),
     'modelYears?': { 'from?': wholeNumber(), 'to?': wholeNumber() },
@@ -112,5 +123,5 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
     'market?': list(text.text),
   })
 
-  return { values, tightening, oils, interval, window, place, drive, seal: sealShape(), condition }
+  return { values, tightening, oils, interval, window, place, position, drive, seal: sealShape(), condition }
 })

@@ -74,6 +74,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     kind('seal', { path: text.pointer, to: leaf.seal }),
     overrideInterval,
     kind('place', { path: text.pointer, to: leaf.place }),
+    kind('position', { path: text.pointer, to: leaf.position }),
     kind('drive', { path: text.pointer, to: leaf.drive }),
   ])
   return documentShape('spec-sheet', {

@@ -1,5 +1,5 @@
 import { dropUndefined, type JsonPointer, joinPointer, readPointer } from '../../base/index.js'
-import type { FastenerSet, Gearcase, Id, Opening, Seal, Step } from '../../spec/index.js'
+import type { Cover, FastenerSet, Gearcase, Id, Opening, Seal, Step } from '../../spec/index.js'
 import { listDrives } from '../drives.js'
 import { findOilOwner } from '../gearcases.js'
 import { describePart } from '../names.js'
@@ -98,6 +98,7 @@ function makePanel(
       }),
     drainTemperature: figures.pointerTo(`${path}/drainTemperature`),
     breather: figures.pointerTo(`${path}/breather/place`),
+    breatherPosition: figures.pointerTo(`${path}/breather/position`),
     parts,
     tighten: [...new Set(tightened)].map((on) => loosened.indexOf(on)).filter((place) => place >= 0),
   })
@@ -109,7 +110,7 @@ function makePart(
   tightenings: readonly PlannedTightening[],
 ): WallPart {
   const part = readPointer(sheet, on) as Partial<Opening> & {
-    readonly bolts?: FastenerSet
+    readonly bolts?: FastenerSet & Pick<Cover['bolts'], 'pattern'>
     readonly fasteners?: FastenerSet
     readonly seal?: Seal
   }
@@ -123,10 +124,12 @@ function makePart(
     part: describePart(sheet, on),
     uses: part.uses,
     count: typeof count === 'number' ? count : undefined,
+    pattern: part.bolts?.pattern === 'not stated' ? undefined : part.bolts?.pattern,
     drives: listDrives(sheet, identity, on),
     tightening: place < 0 ? undefined : `/tightenings/${place}`,
     seals: sealPaths.flatMap((sealPath) => figures.pointerTo(sealPath) ?? []),
     place: figures.pointerTo(`${on}/place`),
+    position: figures.pointerTo(`${on}/position`),
     magnet: part.magnet === true ? true : undefined,
   })
 }

@@ -98,6 +98,7 @@ export interface WallPanel {
   }
   readonly drainTemperature?: JsonPointer
   readonly breather?: JsonPointer
+  readonly breatherPosition?: JsonPointer
   /** Openings, covers, filters and shields, in the order in which they are loosened. */
   readonly parts: readonly WallPart[]
   /** Places in `parts`, in the order in which they are tightened for the last time before the run. */
@@ -112,12 +113,15 @@ export interface WallPart {
   readonly uses?: readonly OpeningUse[]
   /** The number of bolts or fasteners; absent for a plug, or not stated. */
   readonly count?: number
+  /** The order of tightening of a cover, if it is stated. */
+  readonly pattern?: 'crosswise' | 'from the middle outwards' | 'in turn'
   /** One drive, several if a fact is not known, none if it is not stated; absent: nothing turns the part. */
   readonly drives?: readonly Drive[]
   /** Pointers into `tightenings` and `figures`. */
   readonly tightening?: JsonPointer
   readonly seals: readonly JsonPointer[]
   readonly place?: JsonPointer
+  readonly position?: JsonPointer
   readonly magnet?: true
 }
 

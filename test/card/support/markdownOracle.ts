@@ -100,7 +100,14 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
       return [
         heading(3, renderJoined([part.name, part.access], ', ')),
         paragraph([strong(renderPlain([part.quantity, part.oil], ', '))]),
-        ...(part.notes.length === 0 ? [] : [list(part.notes.map((note) => listItem(renderLine(note))))]),
+        ...(part.notes.length + part.drawings.length === 0
+          ? []
+          : [
+              list([
+                ...part.notes.map((note) => listItem(renderLine(note))),
+                ...part.drawings.map((drawing) => listItem(renderLine(drawing.name), drawing.text)),
+              ]),
+            ]),
         list(part.rows.map(row)),
       ]
     }

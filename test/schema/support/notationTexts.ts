@@ -43,6 +43,10 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
     'Where the part is, in the words of the manual, and the source in square brackets',
     'left side of the housing, upper [p. 61]',
   ],
+  position: [
+    'The face of the gearcase, then left or right, front or rear, the height, the offset, and the source in square brackets',
+    'bottom face, left, 60 mm [p. 61]',
+  ],
   severeUse: [
     'A shorter interval or a factor, "when" and the criteria, and the source in square brackets',
     '100 h when working in water [p. 31]',

@@ -3,7 +3,7 @@ import { applyPatch, type PatchOperation } from '../../../../src/base/applyPatch
 import { joinPointer } from '../../../../src/base/pointers.js'
 import { UNITS_BY_MEASURE, type Unit } from '../../../../src/quantity/unit.js'
 import type { LeafKind } from '../../../../src/spec/leaf.js'
-import { DRIVE_KINDS } from '../../../../src/spec/leaf.js'
+import { ACROSS_FACE, CASE_FACES, DRIVE_KINDS, FACE_HEIGHTS } from '../../../../src/spec/leaf.js'
 import { findLeafRow, listLeafTypes } from '../../../../src/spec/leafTable.js'
 
 // Full sheets: good ones with leaves, names, uses and methods changed at random, also to values that no text can
@@ -212,6 +212,21 @@ const place = fc.oneof(
   { weight: 6, arbitrary: withSource(fc.record({ kind: fc.constant('place'), text: words })) },
   notStated,
 )
+const position = fc.oneof(
+  withSource(
+    fc.record(
+      {
+        kind: fc.constant('position'),
+        face: oneOf(...CASE_FACES),
+        across: oneOf(...ACROSS_FACE),
+        height: oneOf(...FACE_HEIGHTS),
+        offset: fc.constant({ kind: 'nominal', value: '60', unit: 'mm' }),
+      },
+      { requiredKeys: ['kind', 'face'] },
+    ),
+  ),
+  notStated,
+)
 const drive = fc.oneof(
   withSource(
     fc.record(
@@ -229,6 +244,7 @@ const LEAVES: Readonly<Record<LeafKind, fc.Arbitrary<object>>> = {
   seal,
   interval: intervalOf(limit),
   place,
+  position,
   drive,
 }
 

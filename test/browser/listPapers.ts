@@ -1,0 +1,106 @@
+import { dropUndefined } from '../../src/base/dropUndefined.js'
+import { shortenCard } from '../../src/card/shortenCard.js'
+import { type CardModel, cueList, paperModel, slipModel, wallModel } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import {
+  kitContents,
+  listVariantDifferences,
+  lubeChart,
+  nextDue,
+  ownerSlip,
+  wallFacts,
+} from '../../src/v1/service.js'
+import { planExamples } from '../card/planExamples.js'
+import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
+import { cardOf, requestExample } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
+
+/** A paper with the most pages that it may print at the default margins. */
+export interface ListedPaper {
+  readonly name: string
+  readonly card: CardModel
+  readonly most: number
+}
+
+/** Most pages of a visit sheet. */
+const MOST_PAGES = 2
+/** Visits that need more, and why. */
+const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: string }>> = {
+  'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
+  'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
+  'acre-26/log-rebuilt': {
+    pages: 3,
+    why: 'an axle and two hubs after a rebuild, and the caution of lost oil',
+  },
+  'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
+}
+/** Pages of a cue sheet: large type, and the list in filming order on a page of its own. */
+const CUE_PAGES = 8
+
+/** Wall cards; the second page has what does not fit, such as the true sizes. */
+const WALL_CARDS = [
+  ['tind-4', { variant: 'short' }],
+  ['tind-4', { variant: 'long' }],
+  ['tind-4', {}],
+  ['acre-26', {}],
+  ['bud-3', { variant: 'locking' }],
+  ['bud-3', { variant: 'open' }],
+  ['reach-55', {}],
+  ['kvist-2', {}],
+] as const
+
+/** Every paper of every example. */
+export function listPapers(): readonly ListedPaper[] {
+  const { sheet, log, today, due } = requestExample('acre-26')
+  const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), en)
+  return [
+    ...listVisitPapers(),
+    { name: 'the slip of an owner', card: slip, most: 1 },
+    ...WALL_CARDS.map(([folder, identity]) => {
+      const { sheet, toolbox, stock } = requestExample(folder)
+      const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
+      if (!facts.ok) throw new Error(JSON.stringify(facts.findings))
+      const name = `wall card of ${folder} ${Object.values(identity).join('')}`.trim()
+      return { name, card: wallModel(facts.value, en), most: 2 }
+    }),
+  ]
+}
+
+function listVisitPapers(): readonly ListedPaper[] {
+  const plans = [...planExamples(), ['plan with every feature', PLAN_WITHOUT_VARIANT] as const]
+  return plans.flatMap(([name, plan]) => {
+    const card = cardOf(plan)
+    const most = LONGER[name]?.pages ?? MOST_PAGES
+    const visit = [
+      { name, card, most },
+      { name: `${name} short`, card: shortenCard(card), most },
+    ]
+    const [folder = '', file] = name.split('/')
+    if (file === undefined) return visit
+    const sheet = readExample(folder, 'sheet')
+    const log = readExample(folder, 'log', file)
+    const { make, model, type } = sheet.machine
+    const differences = listVariantDifferences(sheet)
+    const label = nextDue({ sheet, log, today: plan.today }, requestExample('tind-4').due)
+    const kit = kitContents(plan)
+    const make1 = (paper: string, facts: Parameters<typeof paperModel>[0], most = 1) => ({
+      name: `${paper} of ${name}`,
+      card: paperModel(facts, en),
+      most,
+    })
+    return [
+      ...visit,
+      make1('cue sheet', { kind: 'cues', plan, cues: cueList(plan, en, differences) }, CUE_PAGES),
+      make1('label', label),
+      make1('upright label', { ...label, upright: true }),
+      make1('record', { kind: 'record', plan }),
+      make1('pick list', { kind: 'picks', kits: [kit, kit], today: plan.today }),
+      ...(file === 'log'
+        ? [
+            make1('chart', lubeChart({ sheet, identity: log.identity })),
+            make1('differences', { kind: 'differences', machine: { make, model, type }, differences }),
+          ]
+        : []),
+    ]
+  })
+}
