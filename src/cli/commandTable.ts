@@ -42,15 +42,16 @@ export const COMMAND_TABLE = {
     summary: 'write a blank sheet, log, toolbox or stock to fill in',
     usage: ['[sheet] [options]', 'log [--sheet SHEET] [options]', 'toolbox|stock [options]', '--from SHEET'],
     help: `Writes a document to fill in, as YAML with an example for each value. Even unfilled it has no errors and can be planned: missing
-values are "not stated". Name the sheet of a log with --sheet. With --from, rewrites a full sheet in short notation.`,
+values are "not stated". Name the sheet of a log with --sheet. With --from, rewrites a full sheet in short notation. A sheet can be a table
+for a spreadsheet, one row for each gearcase and opening: --format csv or --out sheet.csv writes it, --from sheet.csv reads it.`,
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
     options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'format'],
-    formats: ['json'],
+    formats: ['json', 'csv'],
     overrides: {
       sheet: { help: 'the sheet of the log' },
       out: {
         value: 'FILE',
-        help: 'file to write, .yaml or .json; an existing file is not replaced (default: standard output)',
+        help: 'file to write, .yaml, .json or .csv; an existing file is not replaced (default: standard output)',
       },
     },
     exitCodes: '0 written, 1 the given sheet has errors, 2 usage error, or the file exists.',

@@ -4,11 +4,11 @@ import { parseDocument, writeShort } from '../../schema/index.js'
 import type { SpecSheet } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
-import { listDocuments, readDocuments } from '../readDocuments.js'
+import { listDocuments, readDocuments, readWholeText } from '../readDocuments.js'
 import { readYaml } from '../readYaml.js'
 import type { ExampleUnits, LogSheet } from '../renderBlank.js'
 import { renderBlankLog, renderBlankSheet, renderBlankStock, renderBlankToolbox } from '../renderBlank.js'
-import { reportReadErrors } from '../renderFindings.js'
+import { locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** Kinds of document by their names on the command line; help gives the first name of each. */
@@ -29,15 +29,22 @@ const BLANK_SHEET: LogSheet = {
   services: { 'gear-oil-change': { gearcases: ['rear'] } },
 }
 
-/** `new`: writes a document to fill in, or a sheet in short notation. */
+/** `new`: writes a document to fill in, or a sheet in short notation; a sheet also as a table and from one. */
 export async function runNew(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const { out, format } = words.values
-  if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
-    throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
+  if (out !== undefined && !/\.(ya?ml|json|csv)$/i.test(out))
+    throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml, .json or .csv`)
+  const isTable = format === 'csv' || /\.csv$/i.test(out ?? '')
+  if (isTable && readKind(words.positionals) !== 'spec-sheet')
+    throw new UsageError('new: only a sheet can be a table')
   const text = await writeDocument(words, io)
   if (text === undefined) return 1
   const isJson = format === 'json' || /\.json$/i.test(out ?? '')
-  const output = isJson ? `${JSON.stringify(parse(text), null, 2)}\n` : text
+  const output = isTable
+    ? (await import('../tables/sheetTable.js')).writeSheetTable(parse(text))
+    : isJson
+      ? `${JSON.stringify(parse(text), null, 2)}\n`
+      : text
   if (out === undefined) io.print(output)
   else {
     await writeOut(out, output, io, { mustBeNew: true })
@@ -60,7 +67,7 @@ async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): P
       throw new UsageError(
         'new: --gearcases, --variants and --unit cannot be used with --from: they are copied from the sheet',
       )
-    const sheet = await readSheet([from], io)
+    const sheet = /\.csv$/i.test(from) ? await readTableSheet(from, io) : await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }
   if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units)
@@ -77,6 +84,23 @@ async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet
   if (sheet === undefined || others.length > 0)
     throw new UsageError(`new: expected one sheet, found ${sheet === undefined ? 0 : others.length + 1}`)
   return sheet
+}
+
+/** The sheet of a table; undefined if it has errors, which are printed with their cells. */
+async function readTableSheet(path: string, io: CliIo): Promise<SpecSheet | undefined> {
+  const { readSheetTable } = await import('../tables/sheetTable.js')
+  const { data, findings: tableFindings, findCell } = readSheetTable(await readWholeText(path, io), path)
+  const parsed = parseDocument('spec-sheet', data, { name: path })
+  const findings = [
+    ...tableFindings,
+    ...locateFindings(parsed.findings, []).map((finding) => {
+      const { line = 1, column = '' } = findCell(finding.path) ?? {}
+      const message = column === '' ? finding.message : `Column ${column}: ${finding.message}`
+      return { ...finding, message, position: { line, column: 1 } }
+    }),
+  ]
+  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
+  return parsed.ok && findings.every(({ severity }) => severity !== 'error') ? parsed.value : undefined
 }
 
 function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS)[keyof typeof KINDS] {
