@@ -4,6 +4,8 @@ export {
   cutText,
   MAX_COUNT,
   MAX_DEPTH,
+  MAX_KEYS,
+  MAX_MISTAKES,
   MAX_NUMBER,
   MAX_STRING_LENGTH,
   MAX_TEXT_LENGTH,

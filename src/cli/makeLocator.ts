@@ -1,7 +1,7 @@
-import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
+import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, type YAMLMap } from 'yaml'
 import { type Finding, type JsonPointer, splitPointer } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
-import { isNestedTooDeep } from './readYaml.js'
+import { composeYaml } from './composeYaml.js'
 
 export interface TextPosition {
   /** From 1. */
@@ -14,19 +14,16 @@ export interface TextPosition {
   readonly text?: string
 }
 
-/** In characters. Longer texts would take too long to read. */
-const MAX_LOCATED_LENGTH = 2_000_000
-
 /**
  * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates,
  * since that one is read), the list item, or else the nearest parent. Undefined if the text cannot be read.
  */
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
+  const pairs: PairIndex = new WeakMap()
   return (path) => {
-    if (text.length > MAX_LOCATED_LENGTH) return undefined
     root ??= readNodes(text)
-    const { key, node } = findNode(root.node, splitPointer(path) ?? [])
+    const { key, node } = findNode(root.node, splitPointer(path) ?? [], pairs)
     const first = (key ?? node)?.range
     if (!first) return undefined
     const { line, col } = root.lines.linePos(first[0])
@@ -44,22 +41,25 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
 
 function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
   const lines = new LineCounter()
-  // Without nodes, findings have no line.
-  if (isNestedTooDeep(text)) return { node: null, lines }
-  const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
-  return { node: node as Node | null, lines }
+  const composed = composeYaml(text, lines, () => undefined)
+  // Beyond the limits there are no nodes, and findings have no line.
+  return { node: 'document' in composed ? composed.document.contents : null, lines }
 }
+
+/** The pairs of each map by key: a map may have a mistake in each of its pairs. */
+type PairIndex = WeakMap<YAMLMap, ReadonlyMap<string, Pair>>
 
 /** The node of a pointer, or of its nearest parent, and the key before it. */
 export function findNode(
   root: Node | null,
   tokens: readonly string[],
+  pairs: PairIndex = new WeakMap(),
 ): { readonly key: Node | undefined; readonly node: Node | null } {
   let node = root
   let key: Node | undefined
   for (const token of tokens) {
     if (isMap(node)) {
-      const pair = node.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
+      const pair = (pairs.get(node) ?? indexPairs(node, pairs)).get(token)
       if (pair === undefined) break
       key = pair.key as Node
       node = pair.value as Node | null
@@ -71,6 +71,14 @@ export function findNode(
     } else break
   }
   return { key, node }
+}
+
+function indexPairs(map: YAMLMap, pairs: PairIndex): ReadonlyMap<string, Pair> {
+  const index = new Map(
+    map.items.flatMap((pair) => (isScalar(pair.key) ? [[String(pair.key.value), pair]] : [])),
+  )
+  pairs.set(map, index)
+  return index
 }
 
 /** A finding with its message and its position, if known. */

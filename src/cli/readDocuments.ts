@@ -106,6 +106,7 @@ const SYNTAX_CODES: readonly string[] = [
   'spec/not-json',
   'spec/too-long',
   'spec/too-deep',
+  'spec/too-large',
 ]
 
 function readJsonDocument(text: string, name: string): ParsedDocument {

@@ -1,11 +1,8 @@
-import type { Pair, ParsedNode } from 'yaml'
-import { isMap, isScalar, isSeq, LineCounter, parseDocument, Scalar, visit } from 'yaml'
+import { isAlias, isCollection, isMap, isScalar, isSeq, LineCounter, type ParsedNode, Scalar } from 'yaml'
 import type { Finding, JsonPointer, Params, Result } from '../base/index.js'
 import { joinPointer, MAX_DEPTH } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
-
-/** In characters; parsing YAML takes many times as long as JSON. */
-const MAX_YAML_LENGTH = 2_000_000
+import { composeYaml, MAX_YAML_LENGTH, MAX_YAML_MARKS } from './composeYaml.js'
 
 /**
  * Reads one YAML text into plain data. A repeated key is a finding, as in JSON. A figure must be quoted
@@ -18,150 +15,87 @@ export function readYaml(text: string, name: string): Result<unknown> {
     ok: false,
     findings: [{ code, severity: 'error', document, path: '', params }],
   })
-  const refuseAt = (offset: number, problem: string): Result<unknown> => {
-    const { line, col } = lineCounter.linePos(offset)
-    return refuse('spec/not-yaml', { line, column: col, problem })
-  }
-  if (text.length > MAX_YAML_LENGTH)
-    return refuse('spec/too-long', { found: '', length: text.length, limit: MAX_YAML_LENGTH })
-  if (isNestedTooDeep(text)) return refuse('spec/too-deep', { limit: MAX_DEPTH })
-  // At level `silent`, a second document in the file would be ignored.
-  const parsed = parseDocument(text, {
-    uniqueKeys: false,
-    logLevel: 'error',
-    version: '1.2',
-    lineCounter,
-    prettyErrors: false,
-  })
-  const [problem] = parsed.errors
-  if (problem !== undefined) return refuseAt(problem.pos[0], problem.message)
-  const findings: Finding[] = []
+  let problem: YamlProblem | undefined
   try {
-    const alias = findAlias(parsed)
-    if (alias !== undefined)
-      return refuseAt(alias, 'anchors and aliases are not allowed: write out the value')
-    findRepeatedKeys(parsed.contents, [], (path, key) =>
-      findings.push({
-        code: 'spec/duplicate-key',
-        severity: 'error',
-        document,
-        path: joinPointer(path),
-        params: { key },
-      }),
-    )
-    findings.push(...findYamlSlips(parsed.contents, document))
-    return { ok: true, value: parsed.toJS({ maxAliasCount: 0 }), findings }
+    const composed = composeYaml(text, lineCounter, (offset, message) => {
+      // The YAML reader catches what is thrown at one node, and reports it again at each node around it.
+      problem ??= new YamlProblem(offset, message)
+      throw problem
+    })
+    if ('document' in composed) {
+      const findings = checkNodes(composed.document.contents, document)
+      return { ok: true, value: composed.document.toJS({ maxAliasCount: 0 }), findings }
+    }
+    if (composed.limit === 'length')
+      return refuse('spec/too-long', { found: '', length: text.length, limit: MAX_YAML_LENGTH })
+    return composed.limit === 'depth'
+      ? refuse('spec/too-deep', { limit: MAX_DEPTH })
+      : refuse('spec/yaml-too-large', { limit: MAX_YAML_MARKS })
   } catch (error) {
-    return refuseAt(0, error instanceof Error ? error.message : String(error))
+    const { line, col } = lineCounter.linePos(error instanceof YamlProblem ? error.offset : 0)
+    const message = error instanceof Error ? error.message : String(error)
+    return refuse('spec/not-yaml', { line, column: col, problem: message })
   }
 }
 
-/** The offset of the first alias in the text. */
-function findAlias(parsed: ReturnType<typeof parseDocument>): number | undefined {
-  let offset: number | undefined
-  visit(parsed, {
-    Alias: (_key, { range }) => {
-      offset = range?.[0] ?? 0
-      return visit.BREAK
-    },
-  })
-  return offset
-}
-
-function findRepeatedKeys(
-  node: unknown,
-  path: readonly string[],
-  report: (path: readonly string[], key: string) => void,
-): void {
-  if (isMap(node)) {
-    const seen = new Set<string>()
-    for (const { key, value } of node.items) {
-      const name = isScalar(key) ? String(key.value) : String(key)
-      if (seen.has(name)) report([...path, name], name)
-      seen.add(name)
-      findRepeatedKeys(value, [...path, name], report)
-    }
-  } else if (isSeq(node))
-    for (const [index, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(index)], report)
-}
-
-/** Documents have at most 32 levels; the YAML reader handles many more than 500. */
-const MAX_LEVELS = 500
-
-/**
- * Whether a text is nested too deep for the YAML reader, which is recursive. The levels are estimated without parsing, from
- * open brackets (also those in quotes) and the indentation of lines.
- */
-export function isNestedTooDeep(text: string): boolean {
-  let depth = 0
-  let indent = 0
-  let isLineStart = true
-  for (let index = 0; index < text.length; index++) {
-    const code = text.charCodeAt(index)
-    if (code === NEW_LINE) {
-      isLineStart = true
-      indent = 0
-    } else if (isLineStart && INDENT_CHARACTERS.has(code)) {
-      indent += 1
-      if (indent > 2 * MAX_LEVELS) return true
-    } else {
-      isLineStart = false
-      if (code === OPEN_LIST || code === OPEN_OBJECT) depth += 1
-      else if (code === CLOSE_LIST || code === CLOSE_OBJECT) depth = Math.max(0, depth - 1)
-      if (depth > MAX_LEVELS) return true
-    }
+class YamlProblem extends Error {
+  readonly offset: number
+  constructor(offset: number, message: string) {
+    super(message)
+    this.offset = offset
   }
-  return false
 }
-
-const NEW_LINE = 0x0a
-const OPEN_LIST = 0x5b
-const CLOSE_LIST = 0x5d
-const OPEN_OBJECT = 0x7b
-const CLOSE_OBJECT = 0x7d
-/** Space, tab, `-`, `:` and `?`: characters before a value at the start of a line. */
-const INDENT_CHARACTERS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])
 
 type YamlCode = Extract<keyof SpecCodes, `spec/yaml-${string}`>
 
 /**
- * Finds YAML that does not mean what it seems to mean: a comma that ends a text in braces, a `#` that starts
- * a comment inside a text, and a key that is true or false. Only warnings: the data is read as YAML defines
- * it.
+ * Finds repeated keys, and YAML that does not mean what it seems to mean: a comma that ends a text in braces, a
+ * `#` that starts a comment inside a text, and a key that is true or false. These are warnings: the data is
+ * read as YAML defines it. An alias, or a list or map as a key, is no JSON and throws.
  */
-function findYamlSlips(root: ParsedNode | null, document: Finding['document']): readonly Finding[] {
-  const findings: Finding[] = []
-  const report = <Code extends YamlCode>(code: Code, path: JsonPointer, params: SpecCodes[Code]) =>
-    findings.push({ code, severity: 'warning', document, path, params })
-  visit(root, {
-    Pair: (_index, { key, value }: Pair, ancestors) => {
-      const keyValue = isScalar(key) ? key.value : undefined
-      const path = makePointer([...ancestors, { key, value }])
-      const parent = ancestors.at(-1)
-      if (typeof keyValue === 'boolean') report('spec/yaml-key-is-boolean', path, { key: String(keyValue) })
-      if (isMap(parent) && parent.flow && value === null && typeof keyValue === 'string')
-        report('spec/yaml-comma-in-braces', path, { text: keyValue })
-    },
-    Scalar: (place, { type, comment, value, range }, ancestors) => {
-      const hasNoSpaceAfterHash = typeof comment === 'string' && /^[^\s#]/.test(comment)
-      if (place !== 'key' && hasNoSpaceAfterHash && type === Scalar.PLAIN && range)
-        report('spec/yaml-comment-in-text', makePointer(ancestors), { text: String(value), comment })
-    },
-  })
-  return findings
-}
-
-/** The pointer to the last pair or list entry in a chain of nodes. */
-function makePointer(ancestors: readonly unknown[]): JsonPointer {
+function checkNodes(root: ParsedNode | null, document: Finding['document']): readonly Finding[] {
+  const repeatedKeys: Finding[] = []
+  const slips: Finding[] = []
+  // The current path: one list for all levels, because few nodes need a pointer.
   const tokens: (string | number)[] = []
-  for (const [index, node] of ancestors.entries()) {
-    if (typeof node !== 'object' || node === null) continue
-    if ('key' in node) tokens.push(isScalar(node.key) ? String(node.key.value) : String(node.key))
-    else if ('items' in node && Array.isArray(node.items)) {
-      const child = ancestors[index + 1]
-      const itemIndex = node.items.indexOf(child as never)
-      if (itemIndex >= 0 && !isMap(node)) tokens.push(itemIndex)
+  const makeFinding = (code: string, severity: Finding['severity'], path: JsonPointer, params: Params) =>
+    ({ code, severity, document, path, params }) as const
+  const warn = <Code extends YamlCode>(code: Code, params: SpecCodes[Code]) =>
+    slips.push(makeFinding(code, 'warning', joinPointer(tokens), params))
+
+  const checkNode = (node: unknown): void => {
+    if (isAlias(node))
+      throw new YamlProblem(node.range?.[0] ?? 0, 'anchors and aliases are not allowed: write out the value')
+    if (isScalar(node)) checkComment(node)
+    else if (isSeq(node))
+      for (const [index, item] of node.items.entries()) {
+        tokens.push(index)
+        checkNode(item)
+        tokens.pop()
+      }
+    else if (isMap(node)) {
+      const seen = new Set<string>()
+      for (const { key, value } of node.items) {
+        if (isCollection(key) || isAlias(key))
+          throw new YamlProblem(key.range?.[0] ?? 0, 'a key must be a text, not a list, map or alias')
+        const keyValue = isScalar(key) ? key.value : key
+        const name = String(keyValue)
+        tokens.push(name)
+        if (seen.has(name))
+          repeatedKeys.push(makeFinding('spec/duplicate-key', 'error', joinPointer(tokens), { key: name }))
+        seen.add(name)
+        if (typeof keyValue === 'boolean') warn('spec/yaml-key-is-boolean', { key: name })
+        if (node.flow && value === null && typeof keyValue === 'string')
+          warn('spec/yaml-comma-in-braces', { text: name })
+        checkNode(value)
+        tokens.pop()
+      }
     }
   }
-  return joinPointer(tokens)
+  const checkComment = ({ type, comment, value, range }: Scalar): void => {
+    if (typeof comment === 'string' && /^[^\s#]/.test(comment) && type === Scalar.PLAIN && range)
+      warn('spec/yaml-comment-in-text', { text: String(value), comment })
+  }
+  checkNode(root)
+  return [...repeatedKeys, ...slips]
 }

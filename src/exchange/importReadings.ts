@@ -99,7 +99,10 @@ export function importReadings(
         continue
       }
       const reading = parseEntry(entry, entryPath, 'distance', getField(entry, entryPath, 'odometer'), unit)
-      if (reading !== undefined) readingsByUnit.set(unit, [...(readingsByUnit.get(unit) ?? []), reading])
+      if (reading === undefined) continue
+      const readings = readingsByUnit.get(unit)
+      if (readings === undefined) readingsByUnit.set(unit, [reading])
+      else readings.push(reading)
     }
     if (readingsByUnit.size > 1)
       addError('interval/import-mixed-units', `${path}/Distance`, { units: [...readingsByUnit.keys()] })

@@ -1,5 +1,5 @@
 import type { Finding, JsonPointer } from '../base/index.js'
-import { cutText, joinPointer, MAX_DEPTH, MAX_STRING_LENGTH, MAX_VALUES } from '../base/index.js'
+import { cutText, joinPointer, MAX_DEPTH, MAX_KEYS, MAX_STRING_LENGTH, MAX_VALUES } from '../base/index.js'
 import type { NotPlainData, SpecCodes } from '../spec/index.js'
 import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
@@ -23,6 +23,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   // The current path: one list for all levels, because few values need a pointer.
   const tokens: (string | number)[] = []
   let values = 0
+  let limit: number | undefined
 
   const report = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): JsonPointer => {
     const path = joinPointer(tokens)
@@ -35,13 +36,18 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   }
   const refuseNotPlain = (found: NotPlainData): null => refuse('spec/not-plain-data', { found })
 
+  const stopAt = (exceededLimit: number): never => {
+    limit = exceededLimit
+    throw new Error()
+  }
+
   const copy = (value: unknown): unknown => {
     values += 1
-    if (values > MAX_VALUES) throw new TooManyValuesError()
+    if (values > MAX_VALUES) stopAt(MAX_VALUES)
     if (value === null || typeof value === 'boolean') return value
     if (typeof value === 'number') return Number.isFinite(value) ? value : refuseNotPlain('not-finite')
     if (typeof value === 'string')
-      return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', describeLength(value))
+      return isShort(value) ? value : refuse('spec/too-long', describeLength(value))
     if (typeof value !== 'object') return refuseNotPlain(typeof value as NotPlainData)
     if (parents.has(value)) return refuseNotPlain('cycle')
     if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
@@ -65,6 +71,8 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   }
 
   const copyList = (list: readonly unknown[]): unknown => {
+    // To list the keys of millions of items would take long.
+    if (list.length > MAX_VALUES && Object.hasOwn(list, MAX_VALUES)) stopAt(MAX_VALUES)
     const keys = Reflect.ownKeys(list).length
     // A list has one key for each entry, and `length`.
     if (keys < list.length + 1) return refuseNotPlain('sparse-list')
@@ -76,9 +84,11 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   const copyObject = (value: object): unknown => {
     if (!isPlainObject(value)) return refuseNotPlain('class-instance')
     const copiedValue: Record<string, unknown> = {}
-    for (const key of Reflect.ownKeys(value)) {
+    const keys = Reflect.ownKeys(value)
+    if (keys.length > MAX_KEYS) stopAt(MAX_KEYS)
+    for (const key of keys) {
       if (typeof key === 'symbol') report('spec/not-plain-data', { found: 'symbol-key' })
-      else if (key.length > MAX_STRING_LENGTH) report('spec/too-long', describeLength(key))
+      else if (!isShort(key)) report('spec/too-long', describeLength(key))
       else if (FORBIDDEN_KEYS.includes(key)) {
         tokens.push(key)
         report('spec/forbidden-key', { key })
@@ -90,17 +100,20 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
 
   try {
     return { value: copy(input), findings, refused }
-  } catch (error) {
+  } catch {
     // A proxy may throw anything.
     const mistake =
-      error instanceof TooManyValuesError
-        ? reportMistake('', 'spec/too-large', { limit: MAX_VALUES })
-        : reportMistake('', 'spec/not-plain-data', { found: 'unreadable' })
+      limit === undefined
+        ? reportMistake('', 'spec/not-plain-data', { found: 'unreadable' })
+        : reportMistake('', 'spec/too-large', { limit })
     return { value: null, findings: [...findings, mistake], refused: new Set(['']) }
   }
 }
 
-class TooManyValuesError extends Error {}
+/** Counts characters as JSON Schema does: one outside the basic plane counts once, but has a length of two. */
+const isShort = (text: string): boolean =>
+  text.length <= MAX_STRING_LENGTH ||
+  (text.length <= 2 * MAX_STRING_LENGTH && [...text].length <= MAX_STRING_LENGTH)
 
 function describeLength(text: string): SpecCodes['spec/too-long'] {
   return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }

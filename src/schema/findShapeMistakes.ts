@@ -1,5 +1,12 @@
 import * as z from 'zod/v4/core'
-import { type Finding, type JsonPointer, joinPointer, readPointer, suggestName } from '../base/index.js'
+import {
+  type Finding,
+  type JsonPointer,
+  joinPointer,
+  MAX_MISTAKES,
+  readPointer,
+  suggestName,
+} from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 import { convertIssue, type Issue, listAllowed, type Tokens } from './convertIssue.js'
 import type { ReportMistake } from './reportMistake.js'
@@ -8,43 +15,43 @@ import type { ReportMistake } from './reportMistake.js'
 export interface ShapeReading {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
+  /** There are more mistakes than were read. */
+  readonly hasMore: boolean
 }
 
 /**
  * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not
- * an unknown key and a missing one. Values that were already rejected are not reported again. `leftOut` are the omitted
- * keys that were filled in; a misspelled key may be one of them.
+ * an unknown key and a missing one. Values that were already rejected are not reported again. `isLeftOut` names the
+ * omitted keys that were filled in; a misspelled key may be one of them.
  */
 export function findShapeMistakes(
   shape: Shape,
   data: unknown,
   refused: ReadonlySet<JsonPointer>,
   report: ReportMistake,
-  leftOut: ReadonlySet<JsonPointer> = new Set(),
+  isLeftOut: (pointer: JsonPointer) => boolean = () => false,
 ): ShapeReading {
   const { value, issues } = readIssues(shape, data, [])
   const misspelled = new Set<JsonPointer>()
-  const unknownKeys = issues.flatMap((issue) =>
-    issue.code === 'unrecognized_keys'
-      ? issue.keys
-          .filter((key) => !refused.has(joinPointer([...issue.path, key])))
-          .map((key) => reportUnknownKey(data, issue, key, misspelled, leftOut, report))
-      : [],
-  )
+  const unknownKeys: Finding<SpecCodes>[] = []
+  for (const issue of issues)
+    if (issue.code === 'unrecognized_keys' && unknownKeys.length <= MAX_MISTAKES)
+      for (const key of issue.keys)
+        if (!refused.has(joinPointer([...issue.path, key])))
+          unknownKeys.push(reportUnknownKey(data, issue, key, misspelled, isLeftOut, report))
   const otherFindings = issues.flatMap((issue) => {
     const path = joinPointer(issue.path)
     if (issue.code === 'unrecognized_keys' || wasRefused(path, refused) || misspelled.has(path)) return []
     // Of two limits of a number, only the tighter is reported.
-    const isCovered = issues.some(
-      (other) =>
-        other.code === 'too_big' &&
-        issue.code === 'too_big' &&
-        other.maximum < issue.maximum &&
-        joinPointer(other.path) === path,
-    )
+    const isCovered =
+      issue.code === 'too_big' &&
+      issues.some(
+        (other) =>
+          other.code === 'too_big' && other.maximum < issue.maximum && joinPointer(other.path) === path,
+      )
     return isCovered ? [] : [convertIssue(issue, data, issue.path, report)]
   })
-  return { value, findings: [...otherFindings, ...unknownKeys] }
+  return { value, findings: [...otherFindings, ...unknownKeys], hasMore: issues.length > MAX_MISTAKES }
 }
 
 type Shape = z.$ZodType
@@ -125,14 +132,14 @@ function reportUnknownKey(
   issue: Issue,
   key: string,
   misspelled: Set<JsonPointer>,
-  leftOut: ReadonlySet<JsonPointer>,
+  isLeftOut: (pointer: JsonPointer) => boolean,
   report: ReportMistake,
 ): Finding<SpecCodes> {
   const makePointer = (name: string) => joinPointer([...issue.path, name])
   const known = issue.message.split(' ')
   const unusedKeys = known.filter((name) => {
     const pointer = makePointer(name)
-    return leftOut.has(pointer) || readPointer(data, pointer) === undefined
+    return isLeftOut(pointer) || readPointer(data, pointer) === undefined
   })
   const didYouMean = suggestName(key, unusedKeys)
   const from = makePointer(key)

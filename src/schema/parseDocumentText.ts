@@ -65,7 +65,9 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
     const params = { found: '', length, limit: MAX_TEXT_LENGTH }
     return { findings: [report('', 'spec/too-long', params)], stop: true }
   }
-  const { syntaxError, repeatedKeys, tooDeep } = scanJsonText(json)
+  const { syntaxError, repeatedKeys, tooDeep, tooLarge } = scanJsonText(json)
+  if (tooLarge !== undefined)
+    return { findings: [report('', 'spec/too-large', { limit: tooLarge })], stop: true }
   const columns = syntaxError?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
   if (columns !== undefined)
     return { findings: [report('', 'spec/table-instead-of-document', { columns })], stop: true }

@@ -1,6 +1,6 @@
 import type * as z from 'zod/v4/core'
 import type { DocumentReference, Finding } from '../base/index.js'
-import { cutText, readPointer, refuse, requireKnownKeys, suggestName } from '../base/index.js'
+import { cutText, MAX_MISTAKES, readPointer, refuse, requireKnownKeys, suggestName } from '../base/index.js'
 import type { DocumentName, Documents, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
 import { DOCUMENT_NAMES, READABLE_VERSIONS } from '../spec/index.js'
 import { getTypeName } from './convertIssue.js'
@@ -43,9 +43,8 @@ export function readDocument<const Shapes extends DocumentShapes>(
   }
   const findings: Finding<SpecCodes>[] = plainCopy.findings.map((finding) => ({ ...finding, document }))
   const refused = new Set(plainCopy.refused)
-  const makeFailure = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
-
   const report = createMistakeReporter(document)
+  const makeFailure = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
   const headCheck = checkHead(plainCopy.value, expected, refused, report)
   findings.push(...headCheck.findings)
   const buildShape = documentKind && shapes[documentKind]
@@ -53,23 +52,17 @@ export function readDocument<const Shapes extends DocumentShapes>(
   for (const path of headCheck.judged) refused.add(path)
   const table = documentKind && shortForms?.places[documentKind]?.()
   const expansion = table && shortForms?.expand(table, plainCopy.value as Holder, report)
-  findings.push(...(expansion?.findings ?? []))
-  const unreadPointers = new Set([...refused, ...(expansion?.unreadPointers ?? [])])
-  const leftOut = expansion?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
-  const shapeReading = findShapeMistakes(
-    buildShape(),
-    plainCopy.value,
-    unreadPointers,
-    report,
-    new Set(leftOut),
-  )
-  findings.push(
-    ...(expansion === undefined
-      ? shapeReading.findings
-      : shapeReading.findings.map(expansion.moveToWritten).filter(({ path }) => !refused.has(path))),
-  )
-  if (findings.length > 0 || shapeReading.value === undefined) return makeFailure()
-  const value = shapeReading.value as Documents[keyof Shapes & DocumentName]
+  const notRead = new Set([...refused, ...(expansion?.unreadPointers ?? [])])
+  const shape = findShapeMistakes(buildShape(), plainCopy.value, notRead, report, expansion?.isMoved)
+  const shapeFindings =
+    expansion === undefined
+      ? shape.findings
+      : shape.findings.map(expansion.moveToWritten).filter(({ path }) => !refused.has(path))
+  for (const finding of [...(expansion?.findings ?? []), ...shapeFindings]) findings.push(finding)
+  if (shape.hasMore || findings.length > MAX_MISTAKES)
+    findings.push(report('', 'spec/more-mistakes', { shown: findings.length }))
+  if (findings.length > 0 || shape.value === undefined) return makeFailure()
+  const value = shape.value as Documents[keyof Shapes & DocumentName]
   return { ok: true, value, findings, ...(expansion?.places.length && { places: expansion.places }) }
 }
 

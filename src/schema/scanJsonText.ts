@@ -1,4 +1,4 @@
-import { MAX_DEPTH } from '../base/index.js'
+import { MAX_DEPTH, MAX_KEYS, MAX_VALUES } from '../base/index.js'
 import type { ExpectedJson } from '../spec/index.js'
 
 /** The errors in a JSON text. */
@@ -9,6 +9,8 @@ export interface JsonScan {
   readonly repeatedKeys: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
   /** The path that is nested too deep; the scan stops there. */
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
+  /** The limit that the number of values, or of keys of one object, exceeds; the scan stops there. */
+  readonly tooLarge?: number
 }
 
 interface OpenContainer {
@@ -29,6 +31,7 @@ export function scanJsonText(text: string): JsonScan {
   const openContainers: OpenContainer[] = []
   const tokens = (): (string | number)[] => openContainers.map((openContainer) => openContainer.token)
   let at = skipSpace(text, 0)
+  let values = 0
   let expected: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
   const syntaxError = (offset: number, needs: ExpectedJson): JsonScan => ({
     syntaxError: { offset, needs },
@@ -63,11 +66,13 @@ export function scanJsonText(text: string): JsonScan {
       openContainer.token = key
       if (openContainer.keys.has(key)) repeatedKeys.push({ tokens: tokens(), key })
       openContainer.keys.add(key)
+      if (openContainer.keys.size > MAX_KEYS) return { repeatedKeys, tooLarge: MAX_KEYS }
       at = skipSpace(text, end)
       if (text[at] !== ':') return syntaxError(at, 'colon')
       at = skipSpace(text, at + 1)
       expected = 'value'
-    } else if (character === '{' || character === '[') {
+    } else if (++values > MAX_VALUES) return { repeatedKeys, tooLarge: MAX_VALUES }
+    else if (character === '{' || character === '[') {
       if (openContainers.length >= MAX_DEPTH) return { repeatedKeys, tooDeep: { tokens: tokens() } }
       openContainers.push(character === '{' ? { keys: new Set(), token: '' } : { token: 0 })
       expected = character === '{' ? 'key or }' : 'value or ]'

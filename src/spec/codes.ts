@@ -174,6 +174,8 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/yaml-comma-in-braces': { text: string }
   'spec/yaml-comment-in-text': { text: string; comment: string }
   'spec/yaml-key-is-boolean': { key: string }
+  /** More texts, signs and line ends than the YAML reader can take. */
+  'spec/yaml-too-large': { limit: number }
   'spec/not-json': { line: number; column: number; needs: ExpectedJson; found: string }
   /** A table (CSV) where a document is expected. */
   'spec/table-instead-of-document': { columns: readonly string[] }
@@ -197,6 +199,8 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/too-deep': { limit: number }
   'spec/too-long': { found: string; length: number; limit: number }
   'spec/too-large': { limit: number }
+  /** The document has more mistakes than are reported. */
+  'spec/more-mistakes': { shown: number }
   'spec/wrong-kind': { found: string; expected: readonly string[]; didYouMean?: string }
   'spec/wrong-version': { found: string; readable: readonly string[]; quotes: boolean }
   'spec/missing-key': { key: string; allowed?: readonly string[] }

@@ -30,27 +30,39 @@ export function findWritten(
   places: WrittenPlaces,
   full: JsonPointer,
 ): { readonly path: JsonPointer; readonly range?: readonly [from: number, to: number] } {
-  const place = findDeepest(places, full, (candidate) => candidate.full)
+  const place = findNearest(indexPlaces(places), full)
   if (place === undefined) return { path: full }
   const relativePointer = full.slice(place.full.length)
   if (place.moved === true) return { path: place.path + relativePointer }
-  const part = findDeepest(place.parts ?? [], relativePointer, (candidate) => candidate.path)
+  const part = findNearest(
+    new Map(place.parts?.map((candidate) => [candidate.path, candidate])),
+    relativePointer,
+  )
   return part === undefined ? { path: place.path } : { path: place.path, range: [part.from, part.to] }
 }
 
-/** The entry whose pointer is nearest, at or above `path`; of two equal ones, the later. */
-function findDeepest<Entry>(
-  entries: readonly Entry[],
-  path: JsonPointer,
-  getPointer: (entry: Entry) => JsonPointer,
-): Entry | undefined {
-  let found: Entry | undefined
-  for (const entry of entries) {
-    const place = getPointer(entry)
-    const isAtOrAbove = path === place || path.startsWith(`${place}/`)
-    if (isAtOrAbove && (found === undefined || place.length >= getPointer(found).length)) found = entry
+/** A document may have a place and a finding for each of its many parts. */
+const placesByPointer = /* @__PURE__ */ new WeakMap<WrittenPlaces, ReadonlyMap<JsonPointer, WrittenPlace>>()
+
+function indexPlaces(places: WrittenPlaces): ReadonlyMap<JsonPointer, WrittenPlace> {
+  const known = placesByPointer.get(places)
+  if (known !== undefined) return known
+  const index = new Map(places.map((place) => [place.full, place]))
+  placesByPointer.set(places, index)
+  return index
+}
+
+/** Whether the part of the full form at exactly this pointer was written elsewhere. */
+export function isMoved(places: WrittenPlaces, full: JsonPointer): boolean {
+  return (indexPlaces(places).get(full)?.path ?? full) !== full
+}
+
+/** The entry whose pointer is nearest, at or above `path`. */
+function findNearest<Entry>(entries: ReadonlyMap<JsonPointer, Entry>, path: JsonPointer): Entry | undefined {
+  for (let pointer = path; ; pointer = pointer.slice(0, pointer.lastIndexOf('/'))) {
+    const entry = entries.get(pointer)
+    if (entry !== undefined || pointer === '') return entry
   }
-  return found
 }
 
 /**

@@ -5,7 +5,13 @@ export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } fr
 export * from './documents.js'
 export type { Filter, FilterHold } from './filter.js'
 export { type FoundLeaf, type FoundValue, findLeaves, findStatedValues, readOverrides } from './findLeaves.js'
-export { moveToWritten, type TextPart, type WrittenPlace, type WrittenPlaces } from './findWritten.js'
+export {
+  isMoved,
+  moveToWritten,
+  type TextPart,
+  type WrittenPlace,
+  type WrittenPlaces,
+} from './findWritten.js'
 export { formatOilName } from './formatOilName.js'
 export type * from './gearcase.js'
 export { WHEEL_MARKS } from './gearcase.js'

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { Lexer } from 'yaml'
 import { readYaml } from '../../src/cli/readYaml.js'
 import { en } from '../../src/message/en/index.js'
 import { renderMessage } from '../../src/v1/message.js'
@@ -94,5 +95,47 @@ describe('what is not read says why', () => {
       ok: false,
       findings: [{ code: 'spec/too-long', params: { length: 2_000_001, limit: 2_000_000 } }],
     })
+  })
+
+  it('400,001 words, signs and line ends, and not 400,000', () => {
+    const lines = '- 1\n'.repeat(79_999)
+    const marks = (text: string) => [...new Lexer().lex(text)].length
+    const [atLimit, above] = [`${lines}- 1`, `${lines}- 1\n`]
+    expect([marks(atLimit), marks(above)]).toEqual([400_000, 400_001])
+    expect(read(atLimit)).toMatchObject({ ok: true, findings: [] })
+    expect(read(above)).toMatchObject({
+      ok: false,
+      findings: [{ code: 'spec/yaml-too-large', params: { limit: 400_000 } }],
+    })
+  })
+
+  it.each([
+    ['60,000 anchors', Array.from({ length: 60_000 }, (_, at) => `k${at}: &a${at} v${at}`).join('\n')],
+    ['a million list items', `[${'1,'.repeat(999_000)}1]`],
+    ['200,000 keys with a comma too many', `{${'a b,'.repeat(490_000)}}`],
+    ['two million line ends', '\n'.repeat(1_999_000)],
+  ])('%s', (_what, text) => {
+    expect(read(text).findings.map(({ code }) => code)).toEqual(['spec/yaml-too-large'])
+  })
+
+  it('a list or map as a key', () => {
+    expect(problem('? [a, b]\n: 1\n')).toMatch(/key/)
+    expect(problem('{{a: 1}: 2}')).toMatch(/key/)
+  })
+
+  it.each([
+    ['brackets', `${'} '.repeat(900_000)}`],
+    ['commas', `[${','.repeat(300_000)}]`],
+    ['escapes', `a: "${'\\q'.repeat(900_000)}"`],
+    ['directives without a document', '%A b\n'.repeat(60_000)],
+  ])('the first of very many wrong %s, without reading the others', (_what, text) => {
+    expect(problem(text)).toMatch(/line \d+, column \d+/)
+  })
+
+  it('50,000 warnings, each with its place', { timeout: 60_000 }, () => {
+    const { ok, findings } = read('- a #b\n'.repeat(50_000))
+    expect(ok).toBe(true)
+    expect(findings).toHaveLength(50_000)
+    expect(findings.at(-1)?.path).toBe('/49999')
   })
 })

@@ -188,4 +188,16 @@ describe('what is left out, and said', () => {
       }
     })
   })
+
+  // A copy of the list for each reading would take many minutes: a bound that a slow machine keeps.
+  test('200,000 readings of a distance', { timeout: 60_000 }, () => {
+    const readings = Array.from({ length: 200_000 }, (_, at) => ({
+      datetime: '2031-01-12T06:30:00Z',
+      odometer: at,
+      odometerUnits: 'km',
+    }))
+    const read = importReadings({ Equipment: [{ Distance: readings }] }, EDITION)
+    expect(read.ok && read.value.machines[0]?.distance?.readings).toHaveLength(200_000)
+    expect(read.findings).toEqual([])
+  })
 })

@@ -1,6 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES } from '../../src/base/documentLimits.js'
+import {
+  MAX_DEPTH,
+  MAX_KEYS,
+  MAX_STRING_LENGTH,
+  MAX_TEXT_LENGTH,
+  MAX_VALUES,
+} from '../../src/base/documentLimits.js'
 import { specTexts } from '../../src/message/en/spec.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
@@ -24,11 +30,11 @@ test('its example documents can be read', () => {
 })
 
 test('its limits are those of the code', () => {
-  expect([MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES]).toEqual([
-    32, 20_000, 50_000_000, 1_000_000,
+  expect([MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES, MAX_KEYS]).toEqual([
+    32, 20_000, 50_000_000, 1_000_000, 5000,
   ])
   expect(page).toContain(
-    'Limits: 32 levels (documents need 12), 20,000 characters for one text or key, 50 million\ncharacters for a whole text, one million values.',
+    'Limits: 32 levels (documents need 12), 20,000 characters for one text or key, 50 million characters for a whole text,\none million values, 5000 keys of one object.',
   )
 })
 

@@ -1,8 +1,16 @@
 import { createContext, runInContext } from 'node:vm'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH } from '../../src/base/documentLimits.js'
+import {
+  MAX_DEPTH,
+  MAX_KEYS,
+  MAX_MISTAKES,
+  MAX_STRING_LENGTH,
+  MAX_TEXT_LENGTH,
+  MAX_VALUES,
+} from '../../src/base/documentLimits.js'
 import type { Finding } from '../../src/base/finding.js'
+import { scanJsonText } from '../../src/schema/scanJsonText.js'
 import { parseDocument, parseDocumentText, parseStock } from '../../src/v1/spec.js'
 import { readFixture } from '../support/fixtures.js'
 import { law } from '../support/law.js'
@@ -224,4 +232,77 @@ test('anything at all gives findings or a document, and never throws', () => {
       expect(result.ok || result.findings.length > 0).toBe(true)
     },
   )
+})
+
+describe('very much data', () => {
+  const codesOf = (text: string) => parseDocumentText('any', text).findings.map(({ code }) => code)
+  const textOf = (values: number) => `[${'1,'.repeat(values - 2)}1]`
+
+  test('1,000,001 values are refused, and not 1,000,000', () => {
+    expect(codesOf(textOf(MAX_VALUES))).toEqual(['spec/wrong-type'])
+    expect(codesOf(textOf(MAX_VALUES + 1))).toEqual(['spec/too-large'])
+    const items = new Array(MAX_VALUES - 1).fill(1)
+    expect(found(items)).toEqual([['spec/wrong-type', '', 'list']])
+    expect(found([...items, 1])).toEqual([['spec/too-large', '', MAX_VALUES]])
+  })
+
+  test('a list of 20 million items is refused where it gets too long', () => {
+    const text = textOf(20_000_000)
+    expect(scanJsonText(text)).toEqual({ repeatedKeys: [], tooLarge: MAX_VALUES })
+    // What follows the limit is not read, so a syntax error there is not found.
+    expect(codesOf(`${text}]`)).toEqual(['spec/too-large'])
+    const items = new Array(20_000_000).fill(1)
+    expect(found(items)).toEqual([['spec/too-large', '', MAX_VALUES]])
+  })
+
+  test('an object of 5001 keys is refused, and not one of 5000', () => {
+    const keys = (count: number) =>
+      `{"kind":"stock",${Array.from({ length: count - 1 }, (_, at) => `"k${at}":1`).join(',')}}`
+    expect(codesOf(keys(MAX_KEYS))).not.toContain('spec/too-large')
+    const above = keys(MAX_KEYS + 1)
+    const refused = { code: 'spec/too-large', params: { limit: MAX_KEYS } }
+    expect(parseDocumentText('any', above).findings).toMatchObject([refused])
+    expect(parseDocument('any', JSON.parse(above)).findings).toMatchObject([refused])
+  })
+
+  // A quadratic search would take many minutes: a bound that a slow machine keeps.
+  test.each([
+    ['records without keys', { records: new Array(200_000).fill({}) }],
+    ['empty records', { records: new Array(200_000).fill(null) }],
+    ['records with a wrong key', { records: new Array(100_000).fill({ dat: 1 }) }],
+    ['lists in a list', { records: new Array(200_000).fill([]) }],
+  ])(
+    '%s give about 10,000 findings at most, and one about the others',
+    { timeout: 60_000 },
+    (_what, change) => {
+      const log = { ...readFixture('full.machine-log.json'), ...change }
+      const findings = parseDocument('any', log).findings
+      const last = findings.at(-1)
+      expect(last).toMatchObject({
+        code: 'spec/more-mistakes',
+        path: '',
+        params: { shown: findings.length - 1 },
+      })
+      expect(findings.length).toBeGreaterThan(1000)
+      expect(findings.length).toBeLessThan(1.1 * MAX_MISTAKES)
+    },
+  )
+
+  test('10,000 findings are all listed', { timeout: 60_000 }, () => {
+    const containers = Object.fromEntries(Array.from({ length: 2500 }, (_, at) => [`c${at}`, {}]))
+    const findings = parseDocument('any', { ...stock(), containers }).findings
+    expect(findings.every(({ code }) => code === 'spec/missing-key')).toBe(true)
+    expect(new Set(findings.map(({ path }) => path)).size).toBe(2500)
+  })
+
+  test('a mistake after the first 5,000 records is found', () => {
+    const log = readFixture('full.machine-log.json')
+    const meters = log['meters'] as { hours: { readings: object[] } }
+    const readings = [...meters.hours.readings, ...new Array(6000).fill({ date: '2031-01-01', value: 5 })]
+    readings[5999] = { date: '2031-01-01', value: '5' }
+    const data = { ...log, meters: { ...meters, hours: { ...meters.hours, readings } } }
+    expect(parseDocument('any', data).findings.map(({ path }) => path)).toEqual([
+      '/meters/hours/readings/5999/value',
+    ])
+  })
 })

@@ -313,3 +313,25 @@ function listPlaces(value: unknown, tokens: readonly string[]): readonly (readon
 test('parseDocument and the parse function of a kind agree on every good document', () => {
   for (const { document } of good) expect(parseDocument('any', document).ok).toBe(true)
 })
+
+describe('the longest text is the same for schema and parse function', () => {
+  const procedure = readFixture('full.procedure.json')
+  const steps = procedure['steps'] as readonly object[]
+  const withHeader = (header: string) => ({ ...procedure, header })
+  const withStep = (change: object) => ({
+    ...procedure,
+    steps: [{ ...steps[0], ...change }, ...steps.slice(1)],
+  })
+  const long = 'a'.repeat(20_000)
+  test.each([
+    ['a header of 20,000 characters', withHeader(long), true],
+    ['a header of 20,001 characters', withHeader(`${long}a`), false],
+    ['a header of 20,000 characters outside the basic plane', withHeader('😀'.repeat(20_000)), true],
+    ['a header of 20,001 characters outside the basic plane', withHeader('😀'.repeat(20_001)), false],
+    ['a name of a value of 20,001 characters', withStep({ values: { [`${long}a`]: '/id' } }), false],
+    ['a pointer of 20,001 characters', withStep({ on: `/${long}` }), false],
+  ])('%s', (_what, document, isAccepted) => {
+    expect(parserAccepts({ kind: 'procedure', document })).toBe(isAccepted)
+    expect(ajvAccepts({ kind: 'procedure', document })).toBe(isAccepted)
+  })
+})

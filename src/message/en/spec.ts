@@ -122,6 +122,8 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/yaml-comment-in-text': ({ text, comment }) =>
     `YAML reads only ${quote(text)}, and ${quote(`#${comment}`)} as a comment. Put the text in quotes, or put a space after #.`,
   'spec/yaml-key-is-boolean': ({ key }) => `YAML reads this key as ${key}, not as a word. Put it in quotes.`,
+  'spec/yaml-too-large': ({ limit }, say) =>
+    `This YAML has more than ${say.number(limit)} words, signs and line ends. Write it as JSON, or split it.`,
   'spec/not-json': ({ line, column, needs }) =>
     `Not valid JSON: line ${line}, column ${column}: ${JSON_NEEDS[needs]}.`,
   'spec/table-instead-of-document': ({ columns }, say) =>
@@ -138,7 +140,10 @@ export const specTexts: Texts<SpecCodes> = {
     `Lists and objects are nested deeper than ${say.count(limit, 'level', 'levels')}.`,
   'spec/too-long': ({ length, limit }, say) =>
     `This text has ${say.number(length)} characters; the limit is ${say.number(limit)}.`,
-  'spec/too-large': ({ limit }, say) => `This document has more than ${say.number(limit)} values. Split it.`,
+  'spec/too-large': ({ limit }, say) =>
+    `There are more than ${say.number(limit)} values or keys. Split the document.`,
+  'spec/more-mistakes': ({ shown }, say) =>
+    `This document has more than ${say.count(shown, 'mistake', 'mistakes')}; the others are not listed.`,
   'spec/wrong-kind': ({ found, expected, didYouMean }) =>
     `Expected kind ${joinWithOr(expected)}, found ${quote(found)}.${writeSuggestion(didYouMean)}`,
   'spec/wrong-version': ({ found, readable, quotes }) =>

@@ -1,5 +1,11 @@
-import { appendKey, type Finding, type JsonPointer } from '../../base/index.js'
-import { moveToWritten, type SpecCodes, type WrittenPlace, type WrittenPlaces } from '../../spec/index.js'
+import { appendKey, type Finding, type JsonPointer, MAX_MISTAKES } from '../../base/index.js'
+import {
+  isMoved,
+  moveToWritten,
+  type SpecCodes,
+  type WrittenPlace,
+  type WrittenPlaces,
+} from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
@@ -14,6 +20,8 @@ export interface Expansion {
   readonly places: WrittenPlaces
   /** Pointers in the full form whose text could not be read; the value there is null. */
   readonly unreadPointers: readonly JsonPointer[]
+  /** Whether the part of the full form at a pointer was written elsewhere. */
+  readonly isMoved: (full: JsonPointer) => boolean
   /** Moves a finding from the full form to the document as written. */
   readonly moveToWritten: (finding: Finding<SpecCodes>) => Finding<SpecCodes>
 }
@@ -34,6 +42,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
     findings,
     places,
     unreadPointers,
+    isMoved: (full) => isMoved(places, full),
     moveToWritten: (finding) => moveToWritten(finding, () => places),
   }
 
@@ -94,6 +103,10 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
 
   /** Reads a text, or reports the reason if it cannot be read. */
   function readText(text: string, name: string, { full, path, section }: Place): unknown {
+    if (findings.length > MAX_MISTAKES) {
+      unreadPointers.push(full)
+      return null
+    }
     const notation = table.notations[name] as Notation
     let isKnown = true
     const reading = readNotation(notation, text, (written) => {

@@ -1,5 +1,5 @@
 import * as z from 'zod/v4/core'
-import { MAX_COUNT, MAX_NUMBER } from '../../base/index.js'
+import { MAX_COUNT, MAX_MISTAKES, MAX_NUMBER } from '../../base/index.js'
 
 // The shapes of documents. They use zod's core. Its usual constructors add unneeded methods, and code made
 // from text, which strict content policies forbid.
@@ -78,8 +78,25 @@ function toShape(field: Field): Shape {
   return '_zod' in field ? (field as Shape) : object(field as Fields)
 }
 
+/** A list. It is not read further once it has more mistakes than are reported: a million would fill the memory. */
+const $List = /* @__PURE__ */ z.$constructor<z.$ZodArray>('$List', (inst, definition) => {
+  const init: (list: z.$ZodArray, definition: z.$ZodArrayDef) => void = z.$ZodType.init
+  init(inst, definition)
+  inst._zod.parse = (payload, context) => {
+    const { value: input, issues } = payload
+    if (Array.isArray(input))
+      for (const [place, value] of input.entries()) {
+        if (issues.length > MAX_MISTAKES) break
+        const item = definition.element._zod.run({ value, issues: [] }, context) as z.ParsePayload
+        for (const issue of item.issues) issues.push({ ...issue, path: [place, ...(issue.path ?? [])] })
+      }
+    else issues.push({ expected: 'array', code: 'invalid_type', input, inst })
+    return payload
+  }
+})
+
 export const list = <const Definition extends Field>(entry: Definition, checks: Checks = []) =>
-  new z.$ZodArray({ type: 'array', element: toShape(entry), checks: [...checks] }) as unknown as z.$ZodArray<
+  new $List({ type: 'array', element: toShape(entry), checks: [...checks] }) as unknown as z.$ZodArray<
     ShapeOf<Definition>
   >
 

@@ -1,4 +1,5 @@
 import type * as z from 'zod/v4/core'
+import { MAX_STRING_LENGTH } from '../../base/index.js'
 import type { Field, Fields } from './makeShape.js'
 import {
   buildOnce,
@@ -40,7 +41,7 @@ const SHA256_PATTERN = /^[0-9a-f]{64}$/
 type Shape = z.$ZodType
 
 /**
- * Ids in the published JSON Schemas, and keywords that shapes cannot express. Zod's own registry would be in
+ * Ids in the published JSON Schemas, and keywords that shapes do not express. The length of a text is checked before its shape. Zod's own registry would be in
  * every bundle.
  */
 export const shapeKeywords = /* @__PURE__ */ new WeakMap<Shape, { readonly [keyword: string]: unknown }>()
@@ -98,13 +99,16 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     makePatternShape(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', zeroError)
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
-    text: withSchemaId('text', stringShape([hasMinLength(1)])),
+    text: withKeywords({ id: 'text', maxLength: MAX_STRING_LENGTH }, stringShape([hasMinLength(1)])),
     id: withKeywords(
       { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
       stringShape([matchesPattern(ID_PATTERN, 'spec/bad-id'), meetsCheck(isAllowed, 'spec/forbidden-key')]),
     ),
     /** Names of a step's values: any words. Forbidden keys are removed before a shape is read. */
-    label: withKeywords({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, stringShape([hasMinLength(1)])),
+    label: withKeywords(
+      { id: 'label', maxLength: MAX_STRING_LENGTH, not: { enum: [...FORBIDDEN_KEYS] } },
+      stringShape([hasMinLength(1)]),
+    ),
     figure: figure('figure'),
     sizeFigure: figure('size-figure', 'seal/zero-size'),
     intervalFigure: intervalFigure('interval-figure'),
@@ -113,7 +117,10 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     date: makePatternShape('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
     period: period('period'),
     limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
-    pointer: withSchemaId('pointer', stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')])),
+    pointer: withKeywords(
+      { id: 'pointer', maxLength: MAX_STRING_LENGTH },
+      stringShape([matchesPattern(POINTER_PATTERN, 'spec/bad-pointer')]),
+    ),
     sha256: makePatternShape('sha256', SHA256_PATTERN, '[^0-9a-f]', 'spec/bad-sha256'),
     currency: makePatternShape('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }
