@@ -25,11 +25,11 @@ export const appendKey = (path: JsonPointer, key: string | number): JsonPointer 
 export function splitPointer(pointer: JsonPointer): readonly string[] | undefined {
   if (typeof pointer !== 'string') throw refuse('pointer', pointer, 'a JSON Pointer as a string')
   if (pointer === '') return []
-  if (!pointer.startsWith('/') || /~(?![01])/.test(pointer)) return undefined
-  return pointer
-    .slice(1)
-    .split('/')
-    .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))
+  if (!pointer.startsWith('/')) return undefined
+  const tokens = pointer.slice(1).split('/')
+  if (!pointer.includes('~')) return tokens
+  if (/~(?![01])/.test(pointer)) return undefined
+  return tokens.map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))
 }
 
 /**

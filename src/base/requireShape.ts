@@ -31,7 +31,9 @@ export function requireShape(
   for (const [key, innerShape] of Object.entries(shape)) {
     const fieldName = key.replace('?', '')
     for (const at of isList || key === '*' ? Object.keys(fields) : [fieldName])
+      // A name is made only for a field that can be wrong.
       if (fieldName === key || fields[at] !== undefined)
-        requireShape(isList ? `${name}[${at}]` : `${name}.${at}`, fields[at], innerShape, hint)
+        if (typeof innerShape !== 'string' || typeof fields[at] !== innerShape)
+          requireShape(isList ? `${name}[${at}]` : `${name}.${at}`, fields[at], innerShape, hint)
   }
 }

@@ -115,7 +115,7 @@ function readBaseLeaf(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
     throw new RangeError(`path must point to a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
-  if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
+  if (readPointer(sheet, path.slice(0, path.lastIndexOf('/'))) === undefined)
     throw new RangeError(`path must point into a part of the sheet, got ${JSON.stringify(path)}`)
   return readPointer(sheet, path) as Leaf | undefined
 }
