@@ -267,7 +267,7 @@ reading in the log are skipped; a meter that the log does not have is added. Wit
 For a fleet, several files (pages) and tables are added to many logs, found by id, serial number or PIN, and written to the folder
 --out. A table has a machine and a day on each row, in columns machine, date, hours and distance [km]; the unit is in the name of the
 column or in a second header row. A machine without a log gets one if the table has a column sheet (also revision, name, variant,
-serial, commissioned). With a bad cell, nothing is written.`,
+serial, commissioned). A column entry, in short notation, adds records. With a bad cell, nothing is written.`,
     example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
     options: ['out', 'equipment', 'telematics', 'decimal', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],

@@ -3,7 +3,7 @@ import type { Finding } from '../base/index.js'
 import { type ImportedMachine, importReadings } from '../exchange/index.js'
 import { convertAmount } from '../quantity/index.js'
 import { parseDocument } from '../schema/index.js'
-import type { MachineLog, MeterReading } from '../spec/index.js'
+import type { MachineLog, MeterReading, ServiceRecord } from '../spec/index.js'
 import { addReadings } from './addReadings.js'
 import { cleanLine, formatCount } from './cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
@@ -49,12 +49,28 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
   const sources = await readSources(dataPaths, logs, options, io)
   const matched = matchLogs(sources.machines, logs)
   const findings: LocatedFinding[] = [...readFindings, ...sources.findings, ...matched.findings]
+  const sheets = sets.flatMap(({ set }) => set.sheets)
   const results = [...matched.machines].map(([known, machines]) => {
-    const added = addReadings(known.log, joinReadings(machines))
-    const makeSet = (document: MachineLog) => ({ ...EMPTY_SET, logs: [{ name: known.path ?? '', document }] })
+    const records = machines.flatMap((machine) => readRecords(machine, known.log, findings))
+    const extendLog = (log: MachineLog) => {
+      const added = addReadings(log, joinReadings(machines))
+      const known = new Set(log.records.map(({ id }) => id))
+      const newRecords = records.filter(({ id }) => !known.has(id))
+      return {
+        ...added,
+        log: { ...added.log, records: [...log.records, ...newRecords] },
+        newRecords: newRecords.length,
+      }
+    }
+    const added = extendLog(known.log)
+    const makeSet = (document: MachineLog) => ({
+      ...EMPTY_SET,
+      sheets,
+      logs: [{ name: known.path ?? '', document }],
+    })
     const mistakes = findNewMistakes(makeSet(known.log), added.log, options)
     findings.push(...locateFindings(mistakes, sets))
-    return { known, machines, added, makeSet }
+    return { known, extendLog, added, makeSet }
   })
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
   const hasErrors = findings.some(({ severity }) => severity === 'error')
@@ -67,7 +83,10 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
     )} of hours and ${formatCount(
       sum(({ added }) => added.distance),
       'reading',
-    )} of distance added; ${sum(({ keptDays }) => keptDays)} skipped, already in the logs.`,
+    )} of distance added; ${sum(({ keptDays }) => keptDays)} skipped, already in the logs; ${formatCount(
+      sum(({ newRecords }) => newRecords),
+      'record',
+    )} added.`,
   )
   if (hasErrors || options.out === undefined) {
     report(
@@ -78,10 +97,10 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
     return hasErrors ? 1 : chooseExitCode(findings, options.level)
   }
   let written = 0
-  for (const { known, machines, makeSet } of results) {
+  for (const { known, extendLog, makeSet } of results) {
     const path = join(options.out, known.path === undefined ? `${known.log.id}.yaml` : basename(known.path))
     const extend = (current: MachineLog): MachineLog | undefined => {
-      const extended = addReadings(current, joinReadings(machines)).log
+      const extended = extendLog(current).log
       const isWorse = findNewMistakes(makeSet(current), extended, options).some(isError)
       return isWorse ? undefined : extended
     }
@@ -93,7 +112,7 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
   return written === results.length ? chooseExitCode(findings, options.level) : 1
 }
 
-const EMPTY_SET = { sheets: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+const EMPTY_SET = { toolboxes: [], stocks: [], procedures: [], records: [] }
 const isError = ({ severity }: Finding): boolean => severity === 'error'
 const isTable = (path: string): boolean => /\.(csv|tsv)$/i.test(path)
 
@@ -160,7 +179,7 @@ function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[])
       if (number !== undefined) logsByNumber.set(number, [...(logsByNumber.get(number) ?? []), known])
   }
   for (const known of logs) addLog(known)
-  const machines = new Map<KnownLog, ImportedMachine[]>()
+  const machines = new Map<KnownLog, TableMachine[]>()
   for (const { file, machine } of sources) {
     const { equipmentId, serial, pin } = machine.header
     const numbers = [equipmentId, serial, pin].filter((number) => number !== undefined)
@@ -196,6 +215,44 @@ function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[])
     else list.push(machine)
   }
   return { machines, findings }
+}
+
+/** The records of a table; a record that cannot be read is reported with its line. */
+function readRecords(
+  { records = [] }: TableMachine,
+  log: MachineLog,
+  findings: LocatedFinding[],
+): readonly ServiceRecord[] {
+  return records.flatMap(
+    ({ line, date, readings: { hours, distance }, by, entries }): readonly ServiceRecord[] => {
+      const parsed = parseDocument(
+        'service-record',
+        {
+          kind: 'service-record',
+          version: '1.0',
+          machine: log.id,
+          sheet: log.sheet,
+          // Entries without figures are history.
+          detail: entries.every((entry) => /^\S+ of [^,]+$/.test(entry)) ? 'date and meters only' : 'full',
+          date,
+          readings: {
+            ...(hours !== undefined && { hours: { value: hours, unit: 'h' } }),
+            ...(distance !== undefined && { distance: { value: distance.value, unit: distance.unit } }),
+          },
+          ...(by !== undefined && { by }),
+          entries,
+        },
+        { name: log.id },
+      )
+      const located = locateFindings(parsed.findings, []).map((finding) => ({
+        ...finding,
+        message: `Record of ${date}: ${finding.message}`,
+        position: { line, column: 1 },
+      }))
+      findings.push(...located)
+      return parsed.ok ? [parsed.value] : []
+    },
+  )
 }
 
 function makeLog(id: string, { name, sheet, revision, variant, serial, commissioned }: NewLog): object {

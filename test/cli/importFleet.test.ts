@@ -43,7 +43,7 @@ S-2,2023-10-02,,77.25
     const { code, out, logs } = await run(['t.csv', 'logs', '--out', 'new'], { 't.csv': table })
     expect(code).toBe(0)
     expect(out).toContain(
-      '2 logs: 1 reading of hours and 2 readings of distance added; 1 skipped, already in the logs.',
+      '2 logs: 1 reading of hours and 2 readings of distance added; 1 skipped, already in the logs; 0 records added.',
     )
     expect(logs['new/a.json']?.meters).toEqual({
       hours: {
@@ -94,7 +94,7 @@ a,2023-10-02,5,6,7,8
   it.each([
     ['machine,date,distance\na,2023-10-01,5\n', /Column distance: expected a unit/],
     ['machine,hours\na,5\n', /Column date: expected a column date/],
-    ['machine,date\na,2023-10-01\n', /expected a column hours, distance \[km\] or sheet/],
+    ['machine,date\na,2023-10-01\n', /expected a column hours, distance \[km\], entry or sheet/],
     ['date,hours\n2023-10-01,5\n', /Column machine: expected a column machine/],
     ['machine,date,hours\na,"2023-10-01,5\n', /not a table/],
     ['machine,date,hours,hours\na,2023-10-01,5,6\n', /the column appears more than once/],
@@ -112,6 +112,43 @@ a,2023-10-02,5,6,7,8
     expect(out).toMatch(/warning: zz: no log has this number; 2 readings not added/)
     expect(Object.keys(logs)).toHaveLength(2)
     expect(code).toBe(1)
+  })
+
+  it('adds records: the entries of one day are one record, once', async () => {
+    const text = `machine,date,hours,by,entry
+a,2023-09-20,18,A. Skarn,gear-oil-change of front
+a,2023-09-20,,,"gear-oil-change of rear, 930 mL drained, 960 mL refilled, magnet clean"
+S-2,2023-09-21,5,,gear-oil-change of rear
+`
+    const { code, out, logs } = await run(['t.csv', 'logs', '--out', 'new'], { 't.csv': text })
+    expect({ code, out }).toMatchObject({ code: 0, out: expect.stringContaining('2 records added.') })
+    const [record] = logs['new/a.json']?.records ?? []
+    expect(record).toMatchObject({
+      id: 'a-2023-09-20',
+      by: 'A. Skarn',
+      detail: 'full',
+      readings: { hours: { value: 18, unit: 'h' } },
+      entries: [
+        { service: 'gear-oil-change', gearcase: 'front' },
+        { gearcase: 'rear', drained: { value: 930, unit: 'mL' }, magnet: 'clean' },
+      ],
+    })
+    expect(logs['new/b.json']?.records[0]?.detail).toBe('date and meters only')
+    const files = { 't.csv': text, 'logs/a.json': JSON.stringify(logs['new/a.json']) }
+    expect((await run(['t.csv', 'logs'], files)).out).toContain('1 record added.')
+  })
+
+  it('reports a bad entry with its line, and two names for one day', async () => {
+    const text = `machine,date,by,entry
+a,2023-09-20,A. Skarn,gear-oil-change
+a,2023-09-20,B. Vik,gear-oil-change of rear
+b,2023-09-21,B. Vik,
+`
+    const { code, out, logs } = await run(['t.csv', 'logs', '--out', 'new'], { 't.csv': text })
+    expect({ code, logs }).toEqual({ code: 1, logs: {} })
+    expect(out).toMatch(/:2:1: error: Record of 2023-09-20: /)
+    expect(out).toContain('t.csv:3:1: error: Column by: "B. Vik" contradicts "A. Skarn" in line 2')
+    expect(out).toContain('t.csv:4:1: error: Column by: this row has no entry and no reading')
   })
 
   it('makes a log for a machine whose sheet it names', async () => {

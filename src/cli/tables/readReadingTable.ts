@@ -12,9 +12,23 @@ export type NewLog = {
   readonly [Key in 'name' | 'sheet' | 'revision' | 'variant' | 'serial' | 'commissioned']?: string
 }
 
-/** A machine of a table: its readings, and the facts of its log if the table has them. */
+/** The work of one day, with the line of its first row. */
+export interface TableRecord {
+  readonly line: number
+  readonly date: string
+  readonly readings: {
+    readonly hours?: number
+    readonly distance?: MeterReading & { readonly unit: DistanceUnit }
+  }
+  readonly by?: string
+  /** Texts in short notation, such as `gear-oil-change of front`. */
+  readonly entries: readonly string[]
+}
+
+/** A machine of a table: its readings and records, and the facts of its log if the table has them. */
 export interface TableMachine extends ImportedMachine {
   readonly newLog?: NewLog
+  readonly records?: readonly TableRecord[]
 }
 
 export interface ReadingTable {
@@ -23,7 +37,6 @@ export interface ReadingTable {
 }
 
 const NEW_LOG_COLUMNS = ['name', 'sheet', 'revision', 'variant', 'serial', 'commissioned'] as const
-const MACHINE_COLUMNS: readonly string[] = ['machine', 'id']
 const UNITS: Readonly<Record<string, 'h' | DistanceUnit>> = { h: 'h', km: 'km', mi: 'mi' }
 
 /** What the rows of one machine say. */
@@ -31,6 +44,11 @@ interface MachineRows {
   readonly hours: MeterReading[]
   readonly distance: Map<DistanceUnit, MeterReading[]>
   readonly newLog: { -readonly [Key in keyof NewLog]: NewLog[Key] }
+  readonly records: Map<string, WrittenRecord>
+}
+
+type WrittenRecord = { -readonly [Key in keyof TableRecord]: TableRecord[Key] } & {
+  readonly entries: string[]
 }
 
 /** A column of readings. */
@@ -39,10 +57,24 @@ interface MeterColumn {
   readonly unit: 'h' | DistanceUnit
 }
 
+/** The columns of a table. */
+interface Columns {
+  readonly machine: string | undefined
+  readonly date: string | undefined
+  readonly entry: string | undefined
+  readonly by: string | undefined
+  readonly meters: readonly MeterColumn[]
+  readonly newLog: readonly (readonly [key: keyof NewLog, column: string])[]
+}
+
+/** Adds one finding. */
+type Report = (code: string, line: number, column: string, message: string) => void
+
 /**
  * Reads meter readings, one machine and day a row: `machine`, `date`, `hours` and `distance [km]`. The unit is in
  * the name of the column or in a second header row. Columns of a new log (`name`, `sheet`, `revision`, `variant`,
- * `serial`, `commissioned`) may stand beside them. Each bad cell is a finding.
+ * `serial`, `commissioned`) or a record (`entry` in short notation, `by`) may be beside them; the entries of one day
+ * are one record. Each bad cell is a finding.
  */
 export function readReadingTable(
   text: string,
@@ -52,112 +84,168 @@ export function readReadingTable(
 ): ReadingTable {
   const table = readTable(text, name)
   const findings = [...table.findings]
-  const report = createCellReporter(name)
-  const add = (code: string, line: number, column: string, message: string) =>
-    void findings.push(report(code, line, column, message))
-  const { columns } = table
-  const findColumn = (names: readonly string[]) =>
-    columns.find((column) => names.includes(column.toLowerCase()))
-  const machineColumn = findColumn(MACHINE_COLUMNS)
-  const dateColumn = findColumn(['date'])
+  const makeError = createCellReporter(name)
+  const report: Report = (...mistake) => void findings.push(makeError(...mistake))
   const [firstRow] = table.rows
   const unitRow = firstRow !== undefined && isUnitRow(firstRow) ? firstRow : undefined
-  const meterColumns = columns.flatMap((column) => readMeterColumn(column, unitRow) ?? [])
-  const newLogColumns = NEW_LOG_COLUMNS.flatMap((key) => {
-    const column = findColumn([key])
-    return column === undefined ? [] : [[key, column] as const]
-  })
-  if (findings.length === 0 && machineColumn === undefined && onlyMachine === undefined)
-    add('column-missing', 1, 'machine', 'expected a column machine with the id or serial number')
-  if (meterColumns.length > 0 && dateColumn === undefined)
-    add('column-missing', 1, 'date', 'expected a column date')
-  if (meterColumns.length === 0 && newLogColumns.length === 0)
-    add('column-missing', 1, '', 'expected a column hours, distance [km] or sheet')
-  const used = new Set([
-    machineColumn,
-    dateColumn,
-    ...newLogColumns.map(([, column]) => column),
-    ...meterColumns.map(({ column }) => column),
-  ])
-  const note = createCellReporter(name, 'info')
-  for (const column of columns)
-    if (!used.has(column))
-      findings.push(
-        /^(hours|distance)\b/i.test(column)
-          ? report('unit-missing', 1, column, 'expected a unit, such as distance [km] or hours [h]')
-          : note('column-ignored', 1, column, 'the column is not used'),
-      )
-
+  const columns = findColumns(table.columns, unitRow)
+  if (findings.length === 0) reportMissingColumns(columns, onlyMachine, report)
+  findings.push(...listUnusedColumns(table.columns, columns, name))
   const machines = new Map<string, MachineRows>()
   for (const row of table.rows) {
     if (row === unitRow) continue
-    const id = machineColumn === undefined ? onlyMachine : row.cells.get(machineColumn)?.trim()
-    if (id === undefined) {
-      add('cell-missing', row.line, machineColumn ?? 'machine', 'which machine is this?')
+    const id = columns.machine === undefined ? onlyMachine : readCell(row, columns.machine)
+    if (id === undefined || id === '') {
+      report('cell-missing', row.line, columns.machine ?? 'machine', 'which machine is this?')
       continue
     }
-    const key = readCellText(id)
-    const machine: MachineRows = machines.get(key) ?? { hours: [], distance: new Map(), newLog: {} }
-    machines.set(key, machine)
-    for (const [logKey, column] of newLogColumns) {
-      const cell = readCellText(row.cells.get(column)?.trim() ?? '')
-      const known = machine.newLog[logKey]
-      if (cell === '') continue
-      if (known !== undefined && known !== cell)
-        add('cell-contradicts', row.line, column, `"${cell}" contradicts "${known}" in an earlier row`)
-      else if (logKey === 'commissioned' && !isDate(cell))
-        add('date-unreadable', row.line, column, `expected a date such as 2023-10-06, found "${cell}"`)
-      else machine.newLog[logKey] = cell
+    let machine = machines.get(id)
+    if (machine === undefined) {
+      machine = { hours: [], distance: new Map(), newLog: {}, records: new Map() }
+      machines.set(id, machine)
     }
-    const cells = meterColumns.flatMap((meterColumn) => {
-      const cell = row.cells.get(meterColumn.column)?.trim()
-      return cell === undefined ? [] : [{ ...meterColumn, cell }]
-    })
-    if (cells.length === 0) continue
-    const date: string = row.cells.get(dateColumn ?? '')?.trim() ?? ''
-    const isDay: boolean = isDate(date)
-    if (!isDay)
-      add(
-        'date-unreadable',
-        row.line,
-        dateColumn ?? 'date',
-        `expected a date such as 2023-10-06, found "${date.slice(0, 40)}"`,
-      )
-    for (const { column, unit, cell } of cells) {
-      const value = readFigure(cell, decimal)
-      if (value === undefined)
-        add(
-          'number-unreadable',
-          row.line,
-          column,
-          `expected a number with a decimal ${decimal}, found "${cell.slice(0, 40)}"`,
-        )
-      else if (isDay) {
-        if (unit === 'h') machine.hours.push({ date, value })
-        else {
-          const readings = machine.distance.get(unit) ?? []
-          readings.push({ date, value })
-          machine.distance.set(unit, readings)
-        }
-      }
-    }
+    readNewLog(row, columns, machine, report)
+    readDay(row, columns, decimal, machine, report)
   }
-  const result = [...machines].map(([id, { hours, distance, newLog }]): TableMachine => {
+  const result = [...machines].map(([id, { hours, distance, newLog, records }]): TableMachine => {
     const [first, ...more] = [...distance]
     if (more.length > 0)
-      add('several-units', 1, 'distance', `${id} has distances in ${[...distance.keys()].join(' and ')}`)
+      report('several-units', 1, 'distance', `${id} has distances in ${[...distance.keys()].join(' and ')}`)
     return {
       path: '',
       header: { equipmentId: id },
       hours,
       ...(first && { distance: { unit: first[0], readings: first[1] } }),
       ...(newLog['sheet'] !== undefined && { newLog }),
+      ...(records.size > 0 && { records: [...records.values()] }),
     }
   })
   const byLine = findings.toSorted(
     (first, second) => (first.position?.line ?? 0) - (second.position?.line ?? 0),
   )
   return { machines: result, findings: byLine }
+}
+
+function findColumns(names: readonly string[], unitRow: TableRow | undefined): Columns {
+  const find = (...expected: readonly string[]) =>
+    names.find((column) => expected.includes(column.toLowerCase()))
+  return {
+    machine: find('machine', 'id'),
+    date: find('date'),
+    entry: find('entry'),
+    by: find('by'),
+    meters: names.flatMap((column) => readMeterColumn(column, unitRow) ?? []),
+    newLog: NEW_LOG_COLUMNS.flatMap((key) => {
+      const column = find(key)
+      return column === undefined ? [] : [[key, column] as const]
+    }),
+  }
+}
+
+function reportMissingColumns(
+  { machine, date, entry, meters, newLog }: Columns,
+  onlyMachine: string | undefined,
+  report: Report,
+): void {
+  if (machine === undefined && onlyMachine === undefined)
+    report('column-missing', 1, 'machine', 'expected a column machine with the id or serial number')
+  if ((meters.length > 0 || entry !== undefined) && date === undefined)
+    report('column-missing', 1, 'date', 'expected a column date')
+  if (meters.length === 0 && newLog.length === 0 && entry === undefined)
+    report('column-missing', 1, '', 'expected a column hours, distance [km], entry or sheet')
+}
+
+/** A meter without a unit is an error, any other column a note. */
+function listUnusedColumns(
+  names: readonly string[],
+  { machine, date, entry, by, meters, newLog }: Columns,
+  name: string,
+): readonly LocatedFinding[] {
+  const used = new Set([
+    ...[machine, date, entry, by],
+    ...newLog.map(([, column]) => column),
+    ...meters.map(({ column }) => column),
+  ])
+  return names
+    .filter((column) => !used.has(column))
+    .map((column) =>
+      /^(hours|distance)\b/i.test(column)
+        ? createCellReporter(name)(
+            'unit-missing',
+            1,
+            column,
+            'expected a unit, such as distance [km] or hours [h]',
+          )
+        : createCellReporter(name, 'info')('column-ignored', 1, column, 'the column is not used'),
+    )
+}
+
+const readCell = ({ cells }: TableRow, column: string | undefined): string =>
+  readCellText(cells.get(column ?? '')?.trim() ?? '')
+
+function readNewLog(row: TableRow, { newLog }: Columns, machine: MachineRows, report: Report): void {
+  for (const [key, column] of newLog) {
+    const cell = readCell(row, column)
+    const known = machine.newLog[key]
+    if (cell === '') continue
+    if (known !== undefined && known !== cell)
+      report('cell-contradicts', row.line, column, `"${cell}" contradicts "${known}" in an earlier row`)
+    else if (key === 'commissioned' && !isDate(cell))
+      report('date-unreadable', row.line, column, `expected a date such as 2023-10-06, found "${cell}"`)
+    else machine.newLog[key] = cell
+  }
+}
+
+/** The readings of one day, and an entry of its record. */
+function readDay(
+  row: TableRow,
+  columns: Columns,
+  decimal: DecimalMark,
+  machine: MachineRows,
+  report: Report,
+): void {
+  const entry = readCell(row, columns.entry)
+  const by = readCell(row, columns.by)
+  const meters = columns.meters.filter(({ column }) => row.cells.has(column))
+  if (meters.length === 0 && entry === '') {
+    if (by !== '')
+      report('cell-without-entry', row.line, columns.by ?? '', 'this row has no entry and no reading')
+    return
+  }
+  const date = readCell(row, columns.date)
+  const isDay: boolean = isDate(date)
+  if (!isDay) {
+    const found = `expected a date such as 2023-10-06, found "${date.slice(0, 40)}"`
+    report('date-unreadable', row.line, columns.date ?? 'date', found)
+  }
+  const readings: { hours?: number; distance?: MeterReading & { unit: DistanceUnit } } = {}
+  for (const { column, unit } of meters) {
+    const cell = row.cells.get(column)?.trim() ?? ''
+    const value = readFigure(cell, decimal)
+    if (value === undefined) {
+      const found = `expected a number with a decimal ${decimal}, found "${cell.slice(0, 40)}"`
+      report('number-unreadable', row.line, column, found)
+    } else if (isDay && unit === 'h') {
+      readings.hours = value
+      machine.hours.push({ date, value })
+    } else if (isDay && unit !== 'h') {
+      readings.distance = { date, value, unit }
+      const sameUnit = machine.distance.get(unit) ?? []
+      sameUnit.push({ date, value })
+      machine.distance.set(unit, sameUnit)
+    }
+  }
+  if (entry === '' || !isDay) return
+  const record: WrittenRecord = machine.records.get(date) ?? { line: row.line, date, readings, entries: [] }
+  machine.records.set(date, record)
+  record.entries.push(entry)
+  record.readings = { ...record.readings, ...readings }
+  if (by === '') return
+  if (record.by === undefined) record.by = by
+  else if (record.by !== by) {
+    const found = `"${by}" contradicts "${record.by}" in line ${record.line}`
+    report('cell-contradicts', row.line, columns.by ?? '', found)
+  }
 }
 
 /** The meter and unit of a column such as `hours`, `distance [km]` or `distance km`; hours are always in h. */
