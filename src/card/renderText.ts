@@ -34,7 +34,7 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
       ]
     case 'list':
       return [
-        ...(part.heading === undefined ? [] : [part.heading]),
+        ...(part.heading === undefined ? [] : wrapLines('', part.heading)),
         ...part.items.flatMap(({ line, notes }, index) => [
           ...wrapLines(
             part.numbered ? `${String(index + 1).padStart(2)}. ` : part.box ? '[ ] ' : '* ',
@@ -53,7 +53,7 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
       ]
     case 'steps':
       return part.groups.flatMap(({ heading, steps }) => [
-        joinSpans(heading),
+        ...wrapLines('', joinSpans(heading)),
         ...steps.flatMap((step) => [
           ...step.cautions.flatMap(({ word, notice, line }) =>
             wrapLines(
@@ -112,7 +112,7 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
       ])
     case 'blanks':
       return [
-        ...(part.heading === undefined ? [] : [joinSpans(part.heading)]),
+        ...(part.heading === undefined ? [] : wrapLines('', joinSpans(part.heading))),
         ...part.fields.flatMap(({ label, choices }) =>
           wrapLines(
             '',
@@ -171,7 +171,7 @@ export function renderText(card: CardModel, options: { readonly width?: number }
     ),
   ]
   for (const section of card.sections) {
-    lines.push('', section.heading, '-'.repeat(width))
+    lines.push('', ...wrapLines('', section.heading), '-'.repeat(width))
     for (const [index, part] of section.parts.entries()) {
       if (index > 0) lines.push('')
       lines.push(...renderPart(part, card, wrapLines))

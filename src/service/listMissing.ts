@@ -24,6 +24,8 @@ export function listMissing(
   }
   for (const { role, part, path, resolved } of figures) {
     if (resolved.kind === 'stated') continue
+    // It depends on the same facts as the place, which is listed.
+    if (role === 'position' && resolved.kind === 'cannot tell') continue
     const reason =
       resolved.kind === 'not stated'
         ? serviceReason('service/figure-not-stated', { part, role })

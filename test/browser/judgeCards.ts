@@ -1,13 +1,7 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
-import { dropUndefined } from '../../src/base/dropUndefined.js'
-import { shortenCard } from '../../src/card/shortenCard.js'
-import { renderHtml, slipModel, wallModel } from '../../src/v1/card.js'
-import { en } from '../../src/v1/message/en.js'
-import { ownerSlip, wallFacts } from '../../src/v1/service.js'
-import { planExamples } from '../card/planExamples.js'
-import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
-import { cardOf, requestExample } from '../support/planExample.js'
+import { renderHtml } from '../../src/v1/card.js'
+import { type ListedPaper, listPapers } from './listPapers.js'
 
 export const CHROMIUM = '/usr/bin/chromium'
 export const hasChromium = () => existsSync(CHROMIUM)
@@ -15,33 +9,16 @@ export const hasChromium = () => existsSync(CHROMIUM)
 export const CHROMIUM_ARGUMENTS =
   '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
-/** Maximum pages of a visit sheet on A4 or Letter at the default margins. */
-const MOST_PAGES = 2
-/** Visits that need more, and why. */
-const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: string }>> = {
-  'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
-  'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
-  'acre-26/log-rebuilt': {
-    pages: 3,
-    why: 'an axle and two hubs after a rebuild, and the caution of lost oil',
-  },
-  'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
-}
-/**
- * Maximum pages of each wall card: content that does not fit on the first, such as the true sizes, is on the second.
- */
-const WALL_CARDS = [
-  ['tind-4', { variant: 'long' }, 2],
-  ['tind-4', {}, 2],
-  ['acre-26', {}, 2],
-  ['bud-3', { variant: 'locking' }, 2],
-  ['reach-55', {}, 2],
-  ['kvist-2', {}, 2],
-] as const
-
 /** Margins of a print dialog in millimetres, for the longest cards; 12.7 mm may need one page more, 25 mm two. */
 const MARGINS = [0, 7, 12.7, 25]
 const WITH_ALL_MARGINS: ReadonlySet<string> = new Set(['tind-4/log', 'acre-26/log'])
+/** Labels have a page size of their own, in millimetres. */
+const LABEL_SIZES: { readonly [extent: string]: { readonly width: number; readonly margin: number } } = {
+  label: { width: 62, margin: 2 },
+  'label-upright': { width: 29, margin: 1.5 },
+}
+/** Papers that are printed across the page. */
+const LANDSCAPE: ReadonlySet<string> = new Set(['cues', 'chart'])
 const PAPER_WIDTHS = { A4: 210, Letter: 215.9 } as const
 /** The smallest text, in points. */
 const SMALLEST = 9
@@ -94,6 +71,10 @@ const FIND_SMALLEST_TYPE = `(() => {
   return Math.min(...sizes)
 })()`
 
+/** Runs in the page: the size of the smallest text of the warnings above a wall card, in points. */
+const FIND_SMALLEST_WARNING = `Math.min(...[...document.querySelectorAll('aside.cautions p')]
+  .map((element) => Number.parseFloat(getComputedStyle(element).fontSize) * 0.75))`
+
 /** Runs in the page: figures that the screen shows and the paper does not. */
 const FIND_UNPRINTED = `(() => {
   const isShown = (element) => element.getClientRects().length > 0
@@ -113,7 +94,9 @@ const pagesOf = (pdf: Uint8Array) =>
     .toString('latin1')
     .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 
-async function judgeCard(browser: Browser, name: string, html: string, output: Output) {
+async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: Output) {
+  const html = renderHtml(card)
+  const label = LABEL_SIZES[card.extent]
   const file = name.replace(/[^a-z0-9]+/g, '-')
   const page = await browser.newPage({ viewport: { width: 1180, height: 900 } })
   const failures: string[] = []
@@ -133,8 +116,12 @@ async function judgeCard(browser: Browser, name: string, html: string, output: O
   found.push(...(await page.evaluate<string[]>(FIND_TALL_STEPS)).map((text) => `${name}: ${text}`))
   output.write(`${file}-320px.png`, await page.screenshot({ fullPage: true }))
   const printWith = async (format: 'A4' | 'Letter', margin: number) => {
-    const style = await page.addStyleTag({ content: `@page service-card{margin:${margin}mm}` })
-    const pdf = await page.pdf({ format, printBackground: false, tagged: true, outline: true })
+    // A label keeps its own margins.
+    const content = label === undefined ? `@page service-card{margin:${margin}mm}` : ''
+    const style = await page.addStyleTag({ content })
+    const size = label === undefined ? { format } : { preferCSSPageSize: true }
+    const landscape = label === undefined && LANDSCAPE.has(card.extent)
+    const pdf = await page.pdf({ ...size, landscape, printBackground: false, tagged: true, outline: true })
     await style.evaluate((element) => (element as unknown as { remove: () => void }).remove())
     return pdf
   }
@@ -153,14 +140,17 @@ async function judgeCard(browser: Browser, name: string, html: string, output: O
         if (count > most) found.push(`${name}: ${count} pages of ${format} at ${margin} mm, at most ${most}`)
       }
   await page.emulateMedia({ media: 'print', forcedColors: 'none' })
-  for (const paper of Object.values(PAPER_WIDTHS))
-    for (const margin of MARGINS) {
+  for (const paper of label === undefined ? Object.values(PAPER_WIDTHS) : [label.width])
+    for (const margin of label === undefined ? MARGINS : [label.margin]) {
       await page.setViewportSize({ width: Math.floor(((paper - 2 * margin) * 96) / 25.4), height: 1000 })
       const problems = await page.evaluate<string[]>(FIND_OVERFLOW)
       found.push(...problems.map((text) => `${name} on paper at ${margin} mm: ${text}`))
     }
   const smallest = await page.evaluate<number>(FIND_SMALLEST_TYPE)
   if (smallest < SMALLEST - 0.01) found.push(`${name}: type of ${smallest} pt on paper`)
+  const smallestWarning = await page.evaluate<number>(FIND_SMALLEST_WARNING)
+  if (card.extent === 'wall' && smallestWarning < 11 - 0.01)
+    found.push(`${name}: a warning of ${smallestWarning} pt on paper`)
   const unprinted = await page.evaluate<string[]>(FIND_UNPRINTED)
   found.push(...unprinted.map((text) => `${name}: ${text} is not on paper`))
   await page.setViewportSize({ width: 794, height: 1123 })
@@ -182,27 +172,9 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
   const cards: JudgedCard[] = []
   const complaints: string[] = []
   try {
-    const plans = [...planExamples(), ['plan with every feature', PLAN_WITHOUT_VARIANT] as const]
-    const pages = plans.flatMap(([name, plan]) => {
-      const card = cardOf(plan)
-      const most = LONGER[name]?.pages ?? MOST_PAGES
-      return [
-        { name, html: renderHtml(card), most },
-        { name: `${name} short`, html: renderHtml(shortenCard(card)), most },
-      ]
-    })
-    const { sheet, log, today, due } = requestExample('acre-26')
-    const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), en)
-    pages.push({ name: 'the slip of an owner', html: renderHtml(slip), most: 1 })
-    for (const [folder, identity, most] of WALL_CARDS) {
-      const { sheet, toolbox, stock } = requestExample(folder)
-      const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
-      if (!facts.ok) throw new Error(JSON.stringify(facts.findings))
-      const name = `wall card of ${folder} ${Object.values(identity).join('')}`.trim()
-      pages.push({ name, html: renderHtml(wallModel(facts.value, en)), most })
-    }
-    for (const { name, html, most } of pages) {
-      const { judged, complaints: found } = await judgeCard(browser, name, html, output)
+    for (const paper of listPapers()) {
+      const { name, most } = paper
+      const { judged, complaints: found } = await judgeCard(browser, paper, output)
       cards.push(judged)
       complaints.push(...found)
       for (const [format, count] of [

@@ -35,7 +35,7 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
   'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
 }
 /** Pages of a cue sheet: large type, and the list in filming order on a page of its own. */
-const CUE_PAGES = 8
+const CUE_PAGES = 14
 
 /** Wall cards; the second page has what does not fit, such as the true sizes. */
 const WALL_CARDS = [
@@ -83,22 +83,23 @@ function listVisitPapers(): readonly ListedPaper[] {
     const differences = listVariantDifferences(sheet)
     const label = nextDue({ sheet, log, today: plan.today }, requestExample('tind-4').due)
     const kit = kitContents(plan)
-    const make1 = (paper: string, facts: Parameters<typeof paperModel>[0], most = 1) => ({
+    const makePaper = (paper: string, facts: Parameters<typeof paperModel>[0], most = 1) => ({
       name: `${paper} of ${name}`,
       card: paperModel(facts, en),
       most,
     })
     return [
       ...visit,
-      make1('cue sheet', { kind: 'cues', plan, cues: cueList(plan, en, differences) }, CUE_PAGES),
-      make1('label', label),
-      make1('upright label', { ...label, upright: true }),
-      make1('record', { kind: 'record', plan }),
-      make1('pick list', { kind: 'picks', kits: [kit, kit], today: plan.today }),
+      makePaper('label', label),
+      makePaper('upright label', { ...label, upright: true }),
+      // The other papers of a second log of a machine look the same.
       ...(file === 'log'
         ? [
-            make1('chart', lubeChart({ sheet, identity: log.identity })),
-            make1('differences', { kind: 'differences', machine: { make, model, type }, differences }),
+            makePaper('cue sheet', { kind: 'cues', plan, cues: cueList(plan, en, differences) }, CUE_PAGES),
+            makePaper('record', { kind: 'record', plan }),
+            makePaper('pick list', { kind: 'picks', kits: [kit, kit], today: plan.today }),
+            makePaper('chart', lubeChart({ sheet, identity: log.identity })),
+            makePaper('differences', { kind: 'differences', machine: { make, model, type }, differences }),
           ]
         : []),
     ]

@@ -139,6 +139,22 @@ describe('paperModel', () => {
     }
   })
 
+  it('variants with the same figures share a column of the page of differences', () => {
+    const sheet = readExample('tind-4', 'sheet')
+    const { machine } = sheet
+    const third = { name: 'Tind 4 M, short bed', when: { variants: ['middle'] } }
+    const differences = listVariantDifferences({
+      ...sheet,
+      machine: { ...machine, variants: { ...machine.variants, middle: third } },
+    })
+    const [table] = partsOf(paperModel({ kind: 'differences', machine, differences }, en))
+    expect(table?.kind === 'table' && table.columns.slice(1)).toEqual([
+      'Tind 4 S, short bed / Tind 4 M, short bed',
+      'Tind 4 L, long bed',
+    ])
+    expect(table?.kind === 'table' && table.rows.map((row) => row.length)).toEqual([3, 3, 3])
+  })
+
   it('the page of differences has a row for each figure that differs and a column for each variant', () => {
     const sheet = readExample('tind-4', 'sheet')
     const [facts] = allPapers(

@@ -36,6 +36,12 @@ describe('the terminal', () => {
     },
   )
 
+  it.each([80, 60, 40])('the cue sheet fits a terminal of %d columns', async (columns) => {
+    const { text } = await print(['cues', 'examples/tind-4', ...DAY, '--ambient', '6degC'], columns)
+    expect(text.length).toBeGreaterThan(1000)
+    expect(tooLong(text, columns)).toEqual([])
+  })
+
   it('answers what is due, how much of which oil, what to buy and the settings', async () => {
     const { text } = await print(['plan', 'examples/tind-4', ...DAY, '--ambient', '6degC'], 400)
     for (const said of [

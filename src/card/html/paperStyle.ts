@@ -25,7 +25,7 @@ const CUES_STYLE = `
 .scene{grid-template-columns:minmax(0,1fr)}
 }
 @media print{
-@page{size:landscape;margin:10mm}
+@page service-card{size:landscape;margin:10mm}
 &{--body:10pt;--head:13pt;line-height:1.22}
 .scenes{gap:6px}
 .scene{break-inside:avoid}
@@ -82,9 +82,9 @@ h1{font-size:11pt}
 
 const STYLES: { readonly [Extent in CardModel['extent']]?: string } = {
   cues: CUES_STYLE,
-  label: `${LABEL_STYLE}@media print{@page{size:62mm 29mm;margin:1.5mm 2mm}}`,
-  'label-upright': `${LABEL_STYLE}@media print{@page{size:29mm 62mm;margin:1.5mm 1.5mm}}`,
-  chart: `${PAGE_STYLE}@media print{@page{size:landscape;margin:10mm}}`,
+  label: `${LABEL_STYLE}@media print{@page service-card{size:62mm 29mm;margin:1.5mm 2mm}}`,
+  'label-upright': `${LABEL_STYLE}@media print{@page service-card{size:29mm 62mm;margin:1.5mm 1.5mm}}`,
+  chart: `${PAGE_STYLE}@media print{@page service-card{size:landscape;margin:10mm}}`,
   picks: PAGE_STYLE,
   differences: `${PAGE_STYLE}@media print{&{--body:13pt}}`,
   record: PAGE_STYLE,

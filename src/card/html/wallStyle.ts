@@ -20,7 +20,7 @@ dl.other div{display:inline;margin-inline-end:3mm}
 .authority{font-size:9.5pt;margin:.8mm 0}
 h2{font-size:11pt;line-height:1.15;border-bottom:.3mm solid #000;margin:1.1mm 0 .6mm;break-after:avoid}
 section#panels>h2{display:none}
-.cautions{display:flex;gap:3mm;align-items:center;border:.6mm solid #000;padding:.4mm 2.5mm;font-size:10.5pt;line-height:1.18}
+.cautions{display:flex;gap:3mm;align-items:center;border:.6mm solid #000;padding:.4mm 2.5mm;font-size:11pt;line-height:1.18}
 .cautions p:first-child{font-weight:700}
 .sign-caution{width:9mm;height:8mm;flex:none}
 #wallMissing ul{columns:2;column-gap:6mm}
@@ -41,13 +41,13 @@ section#panels>h2{display:none}
 .panel thead th:nth-child(2){width:19%}
 .panel thead th:nth-child(4){width:33%}
 .big .printed,.setting .big,.quantity,.small .also{white-space:nowrap}
-.big .gap,.quantity .gap{white-space:normal;font-size:10pt}
+.big .gap,.quantity .gap{display:inline-block;white-space:normal;font-size:10pt;line-height:1.2}
 .panel tbody{border-top:.3mm solid #000}
 .panel tbody th,.panel tbody td{text-align:start;vertical-align:top;padding:.5mm .8mm .4mm 0}
 .mark{font-size:15pt;font-weight:700;line-height:1}
 .big{font-size:13pt;font-weight:700;line-height:1.05}
 .small{line-height:1.1;font-weight:400}
-.setting .big{font-size:16.5pt}
+.setting .big{font-size:17pt}
 .panel td.setting{border:.8mm solid #000;padding-inline-start:1.2mm}
 .panel tr.more td{padding-top:0;padding-bottom:.5mm}
 .note{line-height:1.18}
@@ -77,5 +77,5 @@ footer{margin-top:1.2mm;font-size:9pt;line-height:1.15}
 #wallSources li>div,#wallSources li .main{display:inline}
 #wallSources li+li::before{content:" · "}
 @media screen{.page{padding:6mm 0}}
-@media screen and (max-width:760px){.page{padding:4mm}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:11pt}.setting .big{font-size:13pt}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
+@media screen and (max-width:760px){.page{padding:4mm}.panel figure{float:none;margin:0;text-align:start}.panel figure .drawing,.panel figcaption{margin:0}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:11pt}.setting .big{font-size:13pt}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
 `

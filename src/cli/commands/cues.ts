@@ -35,7 +35,7 @@ export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
       json: () => JSON.stringify(cues, null, 2),
       html: () => renderHtml(paper),
       markdown: () => renderMarkdown(paper),
-      text: () => renderText(paper),
+      text: () => renderText(paper, { width: Math.max(io.columns ?? 80, 20) }),
     }
     io.print(texts[format === 'sarif' || format === 'csv' ? 'text' : format]().trimEnd())
     return exitCode
