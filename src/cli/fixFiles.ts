@@ -1,6 +1,8 @@
+import { FILE_HEADERS_ONLY, formatPatch, structuredPatch } from 'diff'
 import type { DocumentKind, Finding } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import { checkDocuments } from '../rules/index.js'
+import { cleanLine } from './cleanLine.js'
 import type { CliIo } from './cliIo.js'
 import { editText } from './editText.js'
 import type { FoundFiles } from './findFiles.js'
@@ -174,4 +176,13 @@ async function readSet(
     if (finding.severity === 'error') errors.set(nameOf(finding), (errors.get(nameOf(finding)) ?? 0) + 1)
   const findings = sets.flatMap(({ set, findings }) => [...findings, ...checkDocuments(set, { today })])
   return { texts, findings, errors }
+}
+
+/** The changes as a unified diff, which `patch` can read. */
+export function renderChanges(files: readonly FixedFile[]): string {
+  const patches = files.map(({ path, before, after }) => {
+    const patch = structuredPatch(path, path, before, after, undefined, undefined, { context: 1 })
+    return formatPatch(patch, FILE_HEADERS_ONLY)
+  })
+  return patches.join('').split('\n').map(cleanLine).join('\n')
 }

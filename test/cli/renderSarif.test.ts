@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
+import published from '@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json' with { type: 'json' }
 import { Ajv } from 'ajv'
 import type { Log, Run } from 'sarif'
 import { describe, expect, it } from 'vitest'
@@ -16,7 +17,7 @@ import { mistakeFolder } from '../support/writeMistakes.js'
  * @microsoft/jest-sarif. It is a draft 4 schema, and has the same meaning in draft 7.
  */
 const SCHEMA_FILE = 'node_modules/@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json'
-const { $schema: _draft, id: _id, ...schema } = JSON.parse(readFileSync(SCHEMA_FILE, 'utf8'))
+const { $schema: _draft, id: _id, ...schema } = published
 const isUriReference = (text: string) => URL.canParse(text, 'https://example.org/') && !/[\s\\]/.test(text)
 const isUri = (text: string) => URL.canParse(text)
 const formats = { uri: isUri, 'uri-reference': isUriReference, 'date-time': true as const }

@@ -27,6 +27,7 @@ describe('the words of a command line', () => {
       period: {},
       iso6789: '2017',
       sheets: [],
+      decimal: 'point',
       telematics: '2020',
       timesFrom: [],
     })
@@ -106,6 +107,7 @@ describe('the words of a command line', () => {
       sheets: ['x', 'y'],
       equipment: 'e',
       record: 'r',
+      decimal: 'point',
       telematics: '2016',
       timesFrom: [],
       exitCode: true,

@@ -1,6 +1,6 @@
 import { resolve } from 'node:path'
 import { checkDocuments } from '../../rules/index.js'
-import { cleanLine, formatCount } from '../cleanLine.js'
+import { formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
 import type { FixedFile } from '../fixFiles.js'
@@ -67,29 +67,19 @@ async function fix(
   io: CliIo,
   { report, summarise }: Reports,
 ): Promise<ReadonlyMap<string, string>> {
-  const { fixFiles } = await import('../fixFiles.js')
+  const { fixFiles, renderChanges } = await import('../fixFiles.js')
   const files = await fixFiles(found, io, today)
   if (files.length === 0) {
     summarise('No finding with a safe fix.')
     return new Map()
   }
-  report(await renderChanges(files))
+  report(renderChanges(files))
   if (!dryRun) for (const file of files) await saveFixed(file, io)
   const count = files.reduce((sum, file) => sum + file.count, 0)
   const where = `${formatCount(count, 'finding')} in ${formatCount(files.length, 'file')}`
   const what = dryRun ? `Can fix ${where}; nothing was written.` : `Fixed ${where}.`
   summarise(`${what} Compare each change with the machine's manual.`)
   return new Map(dryRun ? [] : files.map(({ path, after }) => [path, after]))
-}
-
-/** The changes as a unified diff, which `patch` can read. */
-async function renderChanges(files: readonly FixedFile[]): Promise<string> {
-  const { FILE_HEADERS_ONLY, formatPatch, structuredPatch } = await import('diff')
-  const patches = files.map(({ path, before, after }) => {
-    const patch = structuredPatch(path, path, before, after, undefined, undefined, { context: 1 })
-    return formatPatch(patch, FILE_HEADERS_ONLY)
-  })
-  return patches.join('').split('\n').map(cleanLine).join('\n')
 }
 
 async function saveFixed({ path, before, after }: FixedFile, io: CliIo): Promise<void> {
