@@ -122,9 +122,12 @@ export function makeTypeSchema(type: ts.Type, checker: ts.TypeChecker): JsonSche
       const type = checker.getTypeOfSymbol(symbol)
       // A key that may only be undefined is never in JSON.
       if (type.flags & (ts.TypeFlags.Undefined | ts.TypeFlags.Never)) continue
-      const description = ts
-        .displayPartsToString(symbol.getDocumentationComment(checker))
-        .replaceAll(/\s+/g, ' ')
+      // The fields of documents are described in the schemas of the documents.
+      const isOfDocument = symbol.declarations?.some((one) =>
+        one.getSourceFile().fileName.includes('src/spec/'),
+      )
+      const comment = isOfDocument ? [] : symbol.getDocumentationComment(checker)
+      const description = ts.displayPartsToString(comment).replaceAll(/\s+/g, ' ')
       const schema = given[symbol.name] ?? write(type)
       properties[symbol.name] = { ...(description !== '' && { description }), ...schema }
       if (!(symbol.flags & ts.SymbolFlags.Optional)) required.push(symbol.name)
