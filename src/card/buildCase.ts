@@ -9,6 +9,8 @@ import { writeFigure } from './writeFigure.js'
 /** A plug or breather with the figure of its position; `label` is short, for the drawing. */
 export interface PartOnCase {
   readonly label: Line
+  /** The name after the label in the text. */
+  readonly name?: Line
   readonly figure: PlannedFigure | undefined
   readonly pointer: JsonPointer | undefined
   readonly isBreather: boolean
@@ -27,11 +29,11 @@ const HEIGHTS = { high: -1, middle: 0, low: 1 } as const
 
 /** The gearcase from the side where most plugs are; undefined if no plug has a stated position. */
 export function buildCase(context: TextContext, parts: readonly PartOnCase[]): CardPicture | undefined {
-  const stated = parts.flatMap(({ label, figure, pointer, isBreather }) => {
+  const stated = parts.flatMap(({ label, name = [], figure, pointer, isBreather }) => {
     const resolved = figure?.resolved
     if (figure === undefined || pointer === undefined || resolved?.kind !== 'stated') return []
     const { value } = resolved
-    return value.kind === 'position' ? [{ label, figure, pointer, isBreather, position: value }] : []
+    return value.kind === 'position' ? [{ label, name, figure, pointer, isBreather, position: value }] : []
   })
   if (stated.every(({ isBreather }) => isBreather)) return undefined
   const { words } = context
@@ -49,8 +51,8 @@ export function buildCase(context: TextContext, parts: readonly PartOnCase[]): C
         isBreather,
       })),
     },
-    text: stated.map(({ label, figure, pointer }) =>
-      joinLines([label, writeFigure(context, figure, pointer).main], ': '),
+    text: stated.map(({ label, name, figure, pointer }) =>
+      joinLines([joinLines([label, name], ' '), writeFigure(context, figure, pointer).main], ': '),
     ),
   }
 }

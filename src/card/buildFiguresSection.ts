@@ -1,8 +1,17 @@
 import { measureOf } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
+import { buildCase } from './buildCase.js'
 import { type CardContext, writePart, writeQuantity } from './cardContext.js'
 import type { CardFigurePanel, CardSection, FigurePanelRow } from './cardParts.js'
-import { addLabel, capitalise, dropEmptyLines, joinLines, quoteText, writeWords } from './spans.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmptyLines,
+  joinLines,
+  quoteOptionalText,
+  quoteText,
+  writeWords,
+} from './spans.js'
 import { writeFigure, writeSecondaryFigures } from './writeFigure.js'
 import { writePartNote } from './writePartNote.js'
 
@@ -95,10 +104,34 @@ function buildPanel(
     kind: 'plate',
     name: capitalise(quoteText(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
     ...(hasWheelMarks && { picture: 'wheel marks' as const }),
+    ...drawCase(context, gearcase),
     rows: figures.map(([index, figure]) =>
       (ROW_BUILDERS[figure.role] ?? buildFigureRow)(context, figure, index),
     ),
   }
+}
+
+const A = 65
+/** The case of a gearcase whose plugs have positions, with a letter for each. */
+function drawCase(context: CardContext, gearcase: string): Pick<CardFigurePanel, 'drawings'> {
+  const { wall } = context.catalogue
+  const parts = [...context.plan.figures.entries()]
+    .filter(([, { role, part }]) => role === 'position' && part.gearcase === gearcase)
+    .map(([index, figure], place) => {
+      const pointer = `/figures/${index}`
+      const isBreather = figure.path.endsWith('/breather/position')
+      return {
+        label: quoteText(String.fromCharCode(A + (place % 26)), pointer),
+        name: isBreather
+          ? writeWords(wall.labels.breather)
+          : quoteOptionalText(figure.part.part, `${pointer}/part/part`),
+        figure,
+        pointer,
+        isBreather,
+      }
+    })
+  const drawing = buildCase(context, parts)
+  return drawing === undefined ? {} : { drawings: [drawing] }
 }
 
 /** A panel of figures for each gearcase: refill and oil, then the torques of the openings, then the other figures. */

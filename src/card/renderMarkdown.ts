@@ -112,7 +112,8 @@ function writePart(part: CardPart, card: CardModel): string[] {
         writeBlock([...makePhrases(label), { text: ': ' }, ...makeBold(value)]),
         ...notes.map(writeLine),
       ])
-      return [writeHeading(3, part.name), writeList(items)]
+      const drawings = (part.drawings ?? []).map(({ name, text }) => [name, ...text].map(writeLine))
+      return [writeHeading(3, part.name), writeList([...items, ...drawings])]
     }
     case 'steps':
       return part.groups.flatMap(({ heading, steps }) => [

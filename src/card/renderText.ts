@@ -50,6 +50,10 @@ function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): str
           ...wrapLines('* ', `${joinSpans(label)}: ${joinSpans(value)}`),
           ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
         ]),
+        ...(part.drawings ?? []).flatMap(({ name, text }) => [
+          ...wrapLines('* ', joinSpans(name)),
+          ...text.flatMap((line) => wrapLines('    ', joinSpans(line))),
+        ]),
       ]
     case 'steps':
       return part.groups.flatMap(({ heading, steps }) => [

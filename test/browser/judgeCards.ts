@@ -13,9 +13,11 @@ export const CHROMIUM_ARGUMENTS =
 const MARGINS = [0, 7, 12.7, 25]
 const WITH_ALL_MARGINS: ReadonlySet<string> = new Set(['tind-4/log', 'acre-26/log'])
 /** Labels have a page size of their own, in millimetres. */
-const LABEL_SIZES: { readonly [extent: string]: { readonly width: number; readonly margin: number } } = {
-  label: { width: 62, margin: 2 },
-  'label-upright': { width: 29, margin: 1.5 },
+const LABEL_SIZES: {
+  readonly [extent: string]: { readonly width: number; readonly margin: number; readonly margins: string }
+} = {
+  label: { width: 62, margin: 2, margins: '1.5mm 2mm' },
+  'label-upright': { width: 29, margin: 1.5, margins: '1.5mm' },
 }
 /** Papers that are printed across the page. */
 const LANDSCAPE: ReadonlySet<string> = new Set(['cues', 'chart'])
@@ -117,7 +119,8 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   output.write(`${file}-320px.png`, await page.screenshot({ fullPage: true }))
   const printWith = async (format: 'A4' | 'Letter', margin: number) => {
     // A label keeps its own margins.
-    const content = label === undefined ? `@page service-card{margin:${margin}mm}` : ''
+    const margins = label?.margins ?? `${margin}mm`
+    const content = `@page service-card{margin:${margins}}`
     const style = await page.addStyleTag({ content })
     const size = label === undefined ? { format } : { preferCSSPageSize: true }
     const landscape = label === undefined && LANDSCAPE.has(card.extent)

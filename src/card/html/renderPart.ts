@@ -93,7 +93,10 @@ function renderPlate(panel: CardFigurePanel, marks: Marks): Html {
     createTag('h3', renderLine(panel.name)),
     renderPicture(panel.picture, marks),
   )
-  return createTag('article.plate', head, createTag('dl', rows))
+  const drawings = (panel.drawings ?? []).map((drawing) =>
+    createTag('div.drawn', renderDrawing(drawing), renderLines(drawing.text, 'div.note')),
+  )
+  return createTag('article.plate', head, createTag('dl', rows), drawings)
 }
 
 function renderCautionBox(caution: CardCaution): Html {

@@ -41,6 +41,8 @@ caption{text-align:start;font-weight:700;padding:2px 0 4px}
 th,td{text-align:start;vertical-align:top;padding:6px 14px 6px 0;border-top:1px solid var(--rule)}
 th:last-child,td:last-child{padding-inline-end:0}
 thead th{border-top:0;padding-bottom:2px;vertical-align:bottom}
+thead th{overflow-wrap:normal}
+[data-from$="/setting"]{white-space:nowrap}
 tbody th .note{font-weight:400}
 .legend{display:flex;flex-wrap:wrap;gap:2px 18px;margin-bottom:8px}
 .sign svg{width:24px;height:12px;margin-inline-end:5px}

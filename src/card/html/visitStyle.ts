@@ -11,6 +11,8 @@ export const VISIT_STYLE = `
 .row.large .main,.row.middle .main{font-size:var(--figure)}
 .row.small .main{font-size:1.1em}
 #ready>.parts{columns:290px 3;column-gap:30px}
+.drawn{margin-top:8px}
+.drawn figure{margin:0;font-size:var(--small)}
 .list>.picture{float:inline-end;margin-inline-start:8px}
 label .main,label .note{display:block}
 .group{margin-bottom:12px}
@@ -31,6 +33,9 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .blank{flex-basis:100%}
 }
 @media print{
+#figures .drawn figure{display:none}
+#figures .drawn,#figures .drawn .note{display:inline}
+#figures .drawn .note::before{content:" · "}
 #figures>.parts{display:block;columns:2;column-gap:14px}
 .plate{border:0;border-radius:0;padding:0;margin-bottom:1px}
 .plate-head,.plate-head h3,.plate dl,.row,.row dt,.row dd,.row div{display:inline;font-size:inherit;padding:0;border:0}

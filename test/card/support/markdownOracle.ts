@@ -83,7 +83,8 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
       const rows = part.rows.map(({ label, value, notes }) =>
         listItem([...renderLine(label), text(': '), strong(renderLine(value))], notes),
       )
-      return [heading(3, renderLine(part.name)), list(rows)]
+      const drawings = (part.drawings ?? []).map(({ name, text: lines }) => listItem(renderLine(name), lines))
+      return [heading(3, renderLine(part.name)), list([...rows, ...drawings])]
     }
     case 'steps':
       return part.groups.flatMap(({ heading: name, steps }): RootContent[] => {
