@@ -1,11 +1,19 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
-import type { MachineLog, ServiceRecord, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
+import type {
+  MachineLog,
+  ProcedureDocument,
+  ServiceRecord,
+  SpecSheet,
+  Stock,
+  Toolbox,
+} from '../../src/v1/spec.js'
 import { parseDocument } from '../../src/v1/spec.js'
 
 const EXAMPLES = new URL('../../examples/', import.meta.url)
 
 interface Kinds {
+  readonly procedure: ProcedureDocument
   readonly sheet: SpecSheet
   readonly log: MachineLog
   readonly toolbox: Toolbox
