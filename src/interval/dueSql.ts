@@ -13,12 +13,17 @@ import {
 import { requireDueOptions } from './requireDueOptions.js'
 import { COMMON_SYNTAX, SQL_SYNTAX, type SqlDialect } from './sqlSyntax.js'
 
-const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
+const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns', 'query']
 
 export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
   readonly today: DateText
   /** The table's column names, if they differ from the fields of `DueRow` in snake case, such as `last_date`. */
   readonly columns?: Partial<Readonly<Record<DueRowField, string>>>
+  /**
+   * Gives a whole query of these columns of a table (or view), and `verdict`, instead of an expression. It calculates what the
+   * verdict uses several times in subqueries, once for each row: it is shorter and takes about half the time.
+   */
+  readonly query?: { readonly table: string; readonly columns: readonly string[] }
 }
 
 /**
@@ -48,51 +53,68 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     throw refuse('dialect', dialect, "'postgresql', 'duckdb' or 'sqlite'", 'string')
   requireObject('options', options)
   requireDueOptions({ ...options, severity: 'normal' }, OPTION_KEYS)
-  const { today: date, soon, staleAfter, columns = {} } = options
+  const { today: date, soon, staleAfter, columns = {}, query } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
   const words = { ...COMMON_SYNTAX, ...SQL_SYNTAX[dialect] }
   const { doubleType, floor, ceil, daysBetween, addPeriod } = words
   const today = words.date(date)
   const writeNumber = (value: number): string => `CAST(${value} AS ${doubleType})`
+  const quoteName = (argument: string, name: unknown): string => {
+    if (typeof name !== 'string' || name.trim() === '')
+      throw refuse(argument, name, 'a column name', 'string')
+    return words.quoteName(name)
+  }
   const writeColumn = (field: DueRowField): string => {
     const customName = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = customName ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
-    if (typeof name !== 'string' || name.trim() === '')
-      throw refuse(`options.columns.${field}`, name, 'a column name', 'string')
-    return words.quoteName(name)
+    return quoteName(`options.columns.${field}`, name)
+  }
+  const levels: string[][] = []
+  /** In a query, calculates an expression once, in the subquery of its level; it may use those of lower levels. */
+  const writeOnce = (level: number, expression: string): string => {
+    if (query === undefined) return expression
+    levels[level] ??= []
+    const name = `due_${level}_${levels[level].length}`
+    levels[level].push(`${expression} AS ${name}`)
+    return name
   }
   /** Rounds half up to whole counts, with the same operations as `meterCount`. */
-  const roundHalfUp = (product: string, halfExpression: string): string =>
-    `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${halfExpression} THEN 1 ELSE 0 END)`
+  const roundHalfUp = (product: string, writeHalf: (product: string) => string): string => {
+    const once = writeOnce(0, product)
+    const whole = writeOnce(1, floor(once))
+    return writeOnce(2, `(${whole} + CASE WHEN ${once} - ${whole} >= ${writeHalf(once)} THEN 1 ELSE 0 END)`)
+  }
   const writeHours = (field: DueRowField): string => {
     const product = `(CAST(${writeColumn(field)} AS ${doubleType}) * ${writeNumber(1000)})`
-    return roundHalfUp(product, `${writeNumber(0.5)} - ${product} * ${writeNumber(PRODUCT_ERROR)}`)
+    return roundHalfUp(product, (once) => `${writeNumber(0.5)} - ${once} * ${writeNumber(PRODUCT_ERROR)}`)
   }
   const writeDistance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
     (field: DueRowField): string => {
       const perUnit = `CASE ${writeColumn(unitField)} WHEN 'km' THEN ${writeNumber(countsPerUnit('km'))} WHEN 'mi' THEN ${writeNumber(countsPerUnit('mi'))} END`
-      return roundHalfUp(`(CAST(${writeColumn(field)} AS ${doubleType}) * ${perUnit})`, writeNumber(0.5))
+      return roundHalfUp(`(CAST(${writeColumn(field)} AS ${doubleType}) * ${perUnit})`, () =>
+        writeNumber(0.5),
+      )
     }
   const writeMeterRank = (meter: {
     readonly interval: string
-    readonly everyColumn: string
-    readonly missingFlag: string
+    readonly everyField: DueRowField
+    readonly missingFlag: DueRowField
     readonly startReading: string
     readonly now: string
     readonly readingDate: string
     readonly window: string
-    readonly windowColumn: string
+    readonly windowField: DueRowField
     readonly soonLead: number | undefined
     readonly maximum: number
     readonly maxPerDay: number
   }): string => {
     const from = writeColumn('lastDate')
     const { startReading, interval } = meter
-    const now = `(${meter.now})`
-    const readingDate = `(${meter.readingDate})`
-    const window = `CASE WHEN ${meter.windowColumn} IS NULL THEN ${writeNumber(0)} ELSE ${meter.window} END`
+    const now = writeOnce(3, `(${meter.now})`)
+    const readingDate = writeOnce(3, `(${meter.readingDate})`)
+    const window = `CASE WHEN ${writeColumn(meter.windowField)} IS NULL THEN ${writeNumber(0)} ELSE ${meter.window} END`
     const usableCondition = [
       `${readingDate} >= ${from}`,
       `${readingDate} <= ${today}`,
@@ -112,7 +134,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       soon.fraction === undefined
         ? ''
         : ` OR ${now} >= ${startReading} + ${ceil(`${interval} * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
-    return `CASE WHEN ${meter.everyColumn} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
+    return `CASE WHEN ${writeColumn(meter.everyField)} IS NULL OR COALESCE(${writeColumn(meter.missingFlag)}, false) THEN 5
     WHEN NOT COALESCE(${usableCondition}, false) THEN 2
     WHEN ${now} > ${startReading} + ${interval} + ${window} THEN 0
     WHEN ${now} >= ${startReading} + ${interval} THEN 1
@@ -121,58 +143,75 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   }
   const writeMeterDistance = writeDistance('distanceUnit')
   const writeLimitDistance = writeDistance('everyDistanceUnit')
-  const hoursRank = writeMeterRank({
-    interval: writeHours('everyHours'),
-    everyColumn: writeColumn('everyHours'),
-    missingFlag: writeColumn('noHourMeter'),
-    startReading: writeHours('lastHours'),
-    now: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeHours('lastHours')} ELSE ${writeHours('hours')} END`,
-    readingDate: `CASE WHEN ${writeColumn('hours')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('hoursDate')} END`,
-    window: writeHours('windowHours'),
-    windowColumn: writeColumn('windowHours'),
-    soonLead: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
-    maximum: MAX_METER_COUNT.hours,
-    maxPerDay: MAX_PER_DAY.hours,
-  })
-  const distanceRank = writeMeterRank({
-    interval: writeLimitDistance('everyDistance'),
-    everyColumn: writeColumn('everyDistance'),
-    missingFlag: writeColumn('noOdometer'),
-    startReading: writeMeterDistance('lastDistance'),
-    now: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeMeterDistance('lastDistance')} ELSE ${writeMeterDistance('distance')} END`,
-    readingDate: `CASE WHEN ${writeColumn('distance')} IS NULL THEN ${writeColumn('lastDate')} ELSE ${writeColumn('distanceDate')} END`,
-    window: writeLimitDistance('windowDistance'),
-    windowColumn: writeColumn('windowDistance'),
-    soonLead: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
-    maximum: MAX_METER_COUNT.distance,
-    maxPerDay: MAX_PER_DAY.distance,
-  })
+  /** The later reading, or that of the last service if there is none. */
+  const chooseLatest = (field: DueRowField, lastValue: string, latest: string): string =>
+    `CASE WHEN ${writeColumn(field)} IS NULL THEN ${lastValue} ELSE ${latest} END`
+  const writeCount = (field: DueRowField): string => `COALESCE(${writeColumn(field)}, 0)`
+  const writeHoursRank = (lastHours: string) =>
+    writeMeterRank({
+      interval: writeHours('everyHours'),
+      everyField: 'everyHours',
+      missingFlag: 'noHourMeter',
+      startReading: lastHours,
+      now: chooseLatest('hours', lastHours, writeHours('hours')),
+      readingDate: chooseLatest('hours', writeColumn('lastDate'), writeColumn('hoursDate')),
+      window: writeHours('windowHours'),
+      windowField: 'windowHours',
+      soonLead: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
+      maximum: MAX_METER_COUNT.hours,
+      maxPerDay: MAX_PER_DAY.hours,
+    })
+  const writeDistanceRank = (lastDistance: string) =>
+    writeMeterRank({
+      interval: writeLimitDistance('everyDistance'),
+      everyField: 'everyDistance',
+      missingFlag: 'noOdometer',
+      startReading: lastDistance,
+      now: chooseLatest('distance', lastDistance, writeMeterDistance('distance')),
+      readingDate: chooseLatest('distance', writeColumn('lastDate'), writeColumn('distanceDate')),
+      window: writeLimitDistance('windowDistance'),
+      windowField: 'windowDistance',
+      soonLead: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
+      maximum: MAX_METER_COUNT.distance,
+      maxPerDay: MAX_PER_DAY.distance,
+    })
   const from = writeColumn('lastDate')
-  const months = `COALESCE(${writeColumn('everyMonths')}, 0)`
-  const days = `COALESCE(${writeColumn('everyDays')}, 0)`
-  const dueOn = addPeriod(from, months, days)
-  const overdueAfter = addPeriod(
-    dueOn,
-    `COALESCE(${writeColumn('windowMonths')}, 0)`,
-    `COALESCE(${writeColumn('windowDays')}, 0)`,
-  )
+  const months = writeCount('everyMonths')
+  const days = writeCount('everyDays')
+  const isUsable = `COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false)`
+  const dueDate = addPeriod(from, months, days)
+  // A subquery is calculated for every row: a period that cannot be used must not reach the database's own limits.
+  const dueOn = query === undefined ? dueDate : writeOnce(0, `CASE WHEN ${isUsable} THEN ${dueDate} END`)
+  const overdueAfter = addPeriod(dueOn, writeCount('windowMonths'), writeCount('windowDays'))
   const soonDays = soon.days === undefined ? 'false' : `${daysBetween(today, dueOn)} <= ${soon.days}`
   const soonFraction =
     soon.fraction === undefined
       ? ''
       : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${doubleType}) * ${writeNumber(soon.fraction)} * ${writeNumber(ROUNDING_FACTOR)}`)}`
   const periodRank = `CASE WHEN ${writeColumn('everyMonths')} IS NULL AND ${writeColumn('everyDays')} IS NULL THEN 5
-    WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
+    WHEN NOT ${isUsable} THEN 2
     WHEN ${words.isPastCalendar(dueOn)} THEN 2
     WHEN ${today} > ${overdueAfter} THEN 0
     WHEN ${today} >= ${dueOn} THEN 1
     WHEN ${soonDays}${soonFraction} THEN 3 ELSE 4 END`
   const event = writeColumn('eventDate')
   const eventRank = `CASE WHEN ${event} <= ${today} AND (${from} IS NULL OR ${event} > ${from}) THEN 1 ELSE 5 END`
-  return `CASE ${words.smallestOf}(
-  ${hoursRank},
-  ${distanceRank},
+  const verdict = `CASE ${words.smallestOf}(
+  ${writeHoursRank(writeHours('lastHours'))},
+  ${writeDistanceRank(writeMeterDistance('lastDistance'))},
   ${periodRank},
   ${eventRank})
   WHEN 0 THEN 'overdue' WHEN 1 THEN 'due' WHEN 3 THEN 'due soon' WHEN 4 THEN 'not due' ELSE 'cannot tell' END`
+  if (query === undefined) return verdict
+  requireKnownKeys('options.query', query, ['table', 'columns'])
+  if (!Array.isArray(query.columns)) throw refuse('options.query.columns', query.columns, 'a list')
+  const names = query.columns.map((name) => `${quoteName('options.query.columns', name)}, `)
+  // Without OFFSET, PostgreSQL puts the expressions of a subquery back where they are used.
+  const fence = dialect === 'postgresql' ? ' OFFSET 0' : ''
+  const source = levels.reduce(
+    (inner, expressions, level) =>
+      `(SELECT *, ${expressions.join(', ')} FROM ${inner}${fence}) AS due_${level}`,
+    quoteName('options.query.table', query.table),
+  )
+  return `SELECT ${names.join('')}${verdict} AS verdict FROM ${source}`
 }

@@ -124,32 +124,38 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
   })
 
   test('embedded DuckDB agrees on every row', async () => {
-    const reader = await duck.runAndReadAll(
-      `SELECT ${dueSql('duckdb', { ...options, today: TODAY })} FROM fleet ORDER BY n`,
-    )
-    const answers = reader.getRows().map(([state]) => state)
-    expect(answers.length).toBe(ROWS)
-    expect(differences(answers)).toEqual([])
+    for (const query of queriesFor('duckdb')) {
+      const answers = (await duck.runAndReadAll(query)).getRows().map(([, state]) => state)
+      expect(answers.length).toBe(ROWS)
+      expect(differences(answers)).toEqual([])
+    }
   })
 
   test('embedded SQLite agrees on every row', async () => {
     const database = new (await openSqlite()).Database()
     for (const statement of tableOf(rows, 'real')) database.exec(statement)
-    const [answers] = database.exec(
-      `SELECT ${dueSql('sqlite', { ...options, today: TODAY })} FROM fleet ORDER BY n`,
-    )
+    for (const query of queriesFor('sqlite')) {
+      const [answers] = database.exec(query)
+      expect(answers?.values.length).toBe(ROWS)
+      expect(differences(answers?.values.map(([, state]) => state) ?? [])).toEqual([])
+    }
     database.close()
-    expect(answers?.values.length).toBe(ROWS)
-    expect(differences(answers?.values.map(([state]) => state) ?? [])).toEqual([])
   })
 
   test('embedded PostgreSQL agrees on every row', async () => {
-    const { rows: answers } = await postgres.query<{ verdict: string }>(
-      `SELECT ${dueSql('postgresql', { ...options, today: TODAY })} AS verdict FROM fleet ORDER BY n`,
-    )
-    expect(answers.length).toBe(ROWS)
-    expect(differences(answers.map(({ verdict }) => verdict))).toEqual([])
+    for (const query of queriesFor('postgresql')) {
+      const { rows: answers } = await postgres.query<{ verdict: string }>(query)
+      expect(answers.length).toBe(ROWS)
+      expect(differences(answers.map(({ verdict }) => verdict))).toEqual([])
+    }
   })
+
+  /** The expression in a query of ours, and the whole query. */
+  function queriesFor(dialect: 'duckdb' | 'sqlite' | 'postgresql'): readonly string[] {
+    const facts = { ...options, today: TODAY }
+    const whole = dueSql(dialect, { ...facts, query: { table: 'fleet', columns: ['n'] } })
+    return [`SELECT n, ${dueSql(dialect, facts)} AS verdict FROM fleet ORDER BY n`, `${whole} ORDER BY n`]
+  }
 
   function differences(answers: readonly unknown[]): unknown[] {
     return answers
@@ -403,6 +409,37 @@ describe('dueSql', () => {
       `SELECT ${sql} FROM (SELECT DATE '2031-04-06' AS "served ""on""; DROP TABLE x", 6 AS m, ${nulls})`,
     )
     expect(reader.getRows()).toEqual([['due']])
+  })
+
+  test('a query is less than a third as long as the expression', () => {
+    const query = { table: 'fleet', columns: ['n'] }
+    for (const dialect of ['duckdb', 'postgresql', 'sqlite'] as const)
+      expect(dueSql(dialect, { ...options, query }).length).toBeLessThan(dueSql(dialect, options).length / 3)
+  })
+
+  test('the names of a query are quoted, and nothing else is a query', async () => {
+    const columns = { lastDate: 'served' }
+    const sql = dueSql('duckdb', {
+      ...options,
+      columns,
+      query: { table: 'x"; DROP TABLE y', columns: ['a"b'] },
+    })
+    expect(sql).toContain('"x""; DROP TABLE y"')
+    expect(sql.startsWith('SELECT "a""b", CASE')).toBe(true)
+    const queries = [
+      {},
+      { table: 'fleet' },
+      { table: 'fleet', columns: [1] },
+      { table: 'fleet', columns: ['n'], from: 1 },
+      null,
+    ]
+    for (const query of queries)
+      expect(() => dueSql('duckdb', { ...options, query } as unknown as DueSqlOptions)).toThrow(TypeError)
+    for (const query of [
+      { table: '', columns: ['n'] },
+      { table: 'fleet', columns: [' '] },
+    ])
+      expect(() => dueSql('duckdb', { ...options, query })).toThrow(RangeError)
   })
 
   test('in SQLite a column that is not there is an error, not a text', async () => {
