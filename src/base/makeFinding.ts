@@ -8,7 +8,7 @@ import type {
   Severity,
 } from './finding.js'
 
-/** Makes findings of one room; the compiler checks the params of each code. */
+/** Makes findings of one module; the compiler checks the params of each code. */
 export type FindingMaker<Codes extends object> = <Code extends keyof Codes & string>(
   code: Code,
   severity: Severity,
@@ -18,7 +18,7 @@ export type FindingMaker<Codes extends object> = <Code extends keyof Codes & str
   details?: Pick<FindingOf, 'related' | 'cures'>,
 ) => Finding<Pick<Codes, Code>>
 
-/** A finding as plain data. Each room's `codes.ts` narrows it to the codes of that room. */
+/** A finding as plain data. Each module's `codes.ts` narrows it to the codes of that module. */
 export function makeFinding(
   code: string,
   severity: Severity,
@@ -30,13 +30,13 @@ export function makeFinding(
   return { code, severity, document, path, params: params as Params, ...details }
 }
 
-/** Makes reasons of one room; the compiler checks the params of each code. */
+/** Makes reasons of one module; the compiler checks the params of each code. */
 export type ReasonMaker<Codes> = <Code extends keyof Codes & string>(
   code: Code,
   params: Codes[Code],
 ) => Reason<Code>
 
-/** A reason as plain data. Each room's `codes.ts` narrows it to the codes of that room. */
+/** A reason as plain data. Each module's `codes.ts` narrows it to the codes of that module. */
 export function makeReason<Code extends string>(code: Code, params: unknown): Reason<Code> {
   return { code, params: params as Params }
 }

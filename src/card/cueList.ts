@@ -18,7 +18,7 @@ const MIN_SECONDS = 3
 
 /**
  * Writes a presenter's script for the visit, one cue per scene: the camera shots, the spoken text with figures in
- * words, and the figures on the screen. Waits are cuts; shots that cannot be repeated are marked. To write the script,
+ * words, and the figures on the screen. Waits are cut out; a shot that cannot be repeated is marked. To write the script,
  * use {@link paperModel}; to write captions, {@link renderWebVtt}.
  *
  * @param plan - from `planVisit`

@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types that other modules import.
 export { cardModel, type PlannedVisit } from './cardModel.js'
 export type {
   CardBlanks,

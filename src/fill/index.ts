@@ -1,4 +1,4 @@
-// Exports for other rooms.
+// Exports for other modules.
 export { checkPan } from './checkPan.js'
 export { type ContainerChoice, type ContainerUse, chooseContainers } from './chooseContainers.js'
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'

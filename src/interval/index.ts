@@ -1,4 +1,4 @@
-// Exports for other rooms.
+// Exports for other modules.
 export type { IntervalCodes } from './codes.js'
 export { computeDue } from './computeDue.js'
 export { computeDueColumns } from './computeDueColumns.js'

@@ -18,7 +18,7 @@ import type { PaperWords } from './paperWords.js'
 import type { SlipWords } from './slipWords.js'
 import type { WallWords } from './wallWords.js'
 
-/** Every code that any room emits, with its params. A catalogue has a text for each. */
+/** Every code that any module emits, with its params. A catalogue has a text for each. */
 export interface AllCodes
   extends CalendarCodes,
     FillCodes,

@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types that other modules import.
 export type { CardSectionId, CardWords } from './cardWords.js'
 export type * from './catalogue.js'
 export { cleanText } from './cleanText.js'

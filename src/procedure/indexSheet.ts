@@ -181,8 +181,8 @@ function chooseFillOpenings(
 
 /**
  * The ways to empty the gearcase, in the order of the manual, up to the first whose part this machine
- * certainly has; the technician finds out which applies. With a drain plug, all further drain plugs are
- * opened too, since each lets out oil that the others do not. Common practice, no source.
+ * certainly has; the technician finds out which applies. If the way is a drain plug, all other drain plugs are
+ * opened as well: each lets out oil that the others do not. Common practice, no source.
  */
 function chooseEmptyingWays(
   emptying: Gearcase['emptying'],

@@ -1,4 +1,4 @@
-// Exports for other rooms.
+// Exports for other modules.
 
 export type { FigureSlip, QuantityCodes } from './codes.js'
 export { comparePrintedFigures, type PrintedComparison } from './comparePrintedFigures.js'

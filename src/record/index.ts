@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types that other modules import.
 export { type AppendedRecord, appendRecord, type EntryDone } from './appendRecord.js'
 export { checkRecord } from './checkRecord.js'
 export type { AppendCodes, RecordCodes } from './codes.js'

@@ -141,7 +141,7 @@ import { rule as torqueTurnsReversed } from './torque/turns-reversed.js'
 import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 
 /** The rules of `checkDocuments` by topic, without the one on unused waivers, which runs last. */
-// biome-ignore format: generated, one room a line
+// biome-ignore format: generated, one module a line
 export const allRules: readonly AnyRule[] = [
   specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPartSupersedesItself, specPeriodAsHours, specPositionContradictsPlace, specPositionOffFace, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,

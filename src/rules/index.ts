@@ -1,4 +1,4 @@
-// The functions and types that other rooms use.
+// The functions and types that other modules use.
 export { checkDocuments } from './checkDocuments.js'
 export { checkRecordRules } from './checkRecordRules.js'
 export type { DocumentCodes, RuleCodes } from './codes.js'

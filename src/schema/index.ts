@@ -1,4 +1,4 @@
-// The functions and types for other rooms.
+// The functions and types for other modules.
 
 export { parseNotation } from './notation/sheetNotations.js'
 export { writeShort } from './notation/writeShort.js'

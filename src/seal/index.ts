@@ -1,4 +1,4 @@
-// Exports for other rooms.
+// Exports for other modules.
 export { checkORing, type ORingVerdict } from './checkORing.js'
 export { checkWasherFit, type WasherFit } from './checkWasherFit.js'
 export type { SealCodes } from './codes.js'

@@ -1,4 +1,4 @@
-// The functions and types that other rooms import.
+// The functions and types that other modules import.
 
 export { chooseVisit } from './chooseVisit.js'
 export type { ServiceCodes } from './codes.js'

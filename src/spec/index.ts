@@ -1,4 +1,4 @@
-// The functions and types that other rooms use.
+// The functions and types that other modules use.
 export type * from './codes.js'
 export * from './diffSheets.js'
 export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } from './documentInputs.js'

@@ -15,8 +15,8 @@ const MILLIMETRES_PER_INCH = 25.4
  * Metric: A = π/4 · ((d2 + d3)/2)² = π/4 · (d − 13/12·H)², with diameter d and H = √3/2 × pitch (0.9382·P).
  * Unified: A = π/4 · (d − 0.9743/n)², with n threads per inch.
  *
- * Source: ISO 898-1 and ASME B1.1. The formulas are from memory and agree with ISO 898-1's printed areas from M6 to M24
- * (from a secondary source) and with 0.0775 in² for 3/8-16 (IFI worked example).
+ * Source: ISO 898-1 and ASME B1.1, both from memory. The metric formula agrees with the areas that ISO 898-1 prints for M6
+ * to M24, read in a secondary source. The unified formula agrees with the 0.0775 in² of an IFI worked example for 3/8-16.
  */
 export function calculateStressArea(thread: MetricThread | UnifiedThread): StressArea {
   requireStraightThread(thread, 'metric', 'unified')
@@ -28,8 +28,8 @@ export function calculateStressArea(thread: MetricThread | UnifiedThread): Stres
 }
 
 /**
- * Calculates the pitch diameter of a metric thread, where ridges and grooves are equally wide, for friction in the
- * thread.
+ * Calculates the pitch diameter of a metric thread, to find the friction in the thread. At this diameter ridges and
+ * grooves are equally wide.
  *
  * d2 = d − 0.649519·P, with diameter d and pitch P.
  *

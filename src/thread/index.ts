@@ -1,4 +1,4 @@
-// The functions and types that other rooms use.
+// The functions and types that other modules use.
 
 export { calculatePitchDiameter, calculateStressArea } from './calculateStressArea.js'
 export type { ThreadCodes } from './codes.js'

@@ -1,4 +1,4 @@
-// The functions and types that other rooms use.
+// The functions and types that other modules use.
 export { type AdaptorInput, type AdaptorSetting, adaptorSetting } from './adaptorSetting.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'

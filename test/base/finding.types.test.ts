@@ -94,7 +94,7 @@ it('a code of planVisit narrows its params, in a plan and where there is none', 
   expect(given).toEqual([sheet.id])
 })
 
-it('each room has its own codes: parsers and records', () => {
+it('each module has its own codes: parsers and records', () => {
   const parsed = parseToolbox({ kind: 'toolbox' })
   const keys = parsed.findings.flatMap((finding) =>
     finding.code === 'spec/missing-key' ? [finding.params.key] : [],
@@ -114,14 +114,14 @@ it('each room has its own codes: parsers and records', () => {
   expect(unknown).toEqual([])
 })
 
-it("a room's own maker takes only its codes, with their params", () => {
+it("a module's own maker takes only its codes, with their params", () => {
   const document = { kind: 'toolbox', id: 'van' } as const
   // @ts-expect-error misspelt
   serviceFinding('service/no-pann', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
   // @ts-expect-error a volume, not a mass
   serviceFinding('service/no-pan', 'warning', document, '/pans', { mass: { value: 1, unit: 'kg' } })
   const torqueFinding = makeFinding as FindingMaker<TorqueCodes>
-  // @ts-expect-error a code of another room
+  // @ts-expect-error a code of another module
   torqueFinding('service/no-pan', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
   const made = serviceFinding('service/no-pan', 'warning', document, '/pans', {
     volume: { value: '1', unit: 'L' },
@@ -136,7 +136,7 @@ it("a room's own maker takes only its codes, with their params", () => {
   })
 })
 
-it('Finding and Result of the entry close over the codes of all rooms, and every result fits them', () => {
+it('Finding and Result of the entry close over the codes of all modules, and every result fits them', () => {
   const all: Finding[] = [...checkDocuments(set), ...parseToolbox({}).findings, ...parseQuantity('').findings]
   const result: Result<Toolbox> = parseToolbox(toolbox)
   const texts = all.map((finding) => renderMessage(finding, en))
@@ -144,7 +144,7 @@ it('Finding and Result of the entry close over the codes of all rooms, and every
   expect(new Set(texts).size).toBe(
     new Set(all.map(({ code, params }) => JSON.stringify([code, params]))).size,
   )
-  // @ts-expect-error no room has this code
+  // @ts-expect-error no module has this code
   const wrong: Finding['code'] = 'toolbox/no-such-thing'
   expect(all.map(({ code }) => code)).not.toContain(wrong)
 })

@@ -18,7 +18,7 @@ import {
 import { computeDue, type DueOptions, type IntervalFacts } from '../../src/v1/interval.js'
 
 /**
- * Speed of the interval room in one run: the fleet columns compared with a typed loop written by hand, `computeDue`
+ * Speed of the interval module in one run: the fleet columns compared with a typed loop written by hand, `computeDue`
  * with an object loop written by hand, JSON Lines with parse, judge, print and write. It also shows how each time
  * grows. The goals are ratios within this run; times depend on the machine.
  */

@@ -67,7 +67,7 @@ function handScan(text: string): number {
 
 type Table = Parameters<typeof configureMeasurements<string, string, string>>[0]
 
-/** Times of this room and of the general-purpose libraries, in one run. */
+/** Times of this module and of the general-purpose libraries, in one run. */
 export default async function run(): Promise<void> {
   const value = (at: number): number => values[at] ?? 0
   const own = configureMeasurements<string, string, string>({ torque } as unknown as Table)

@@ -297,7 +297,7 @@ describe('what the old oil shows', () => {
   it.each([
     'If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
     'If it contains only grey paste or some glitter at a first service, go on.',
-    "If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
+    "If it is milky, stop: find where the water came in. Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
   })

@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const L = (value: number | string) => ({ value, unit: 'L' })
 const mm = (value: number) => ({ value, unit: 'mm' })
-/** One value for each param name of this room; `size` and `length` mean the same in every code. */
+/** One value for each param name of this module; `size` and `length` mean the same in every code. */
 const params = {
   drop: mm(900),
   length: mm(1500),
@@ -49,7 +49,7 @@ const params = {
 const say = (code: string, more: object = {}) =>
   renderMessage({ code, params: { ...params, ...more } }, en).replaceAll('\u00a0', ' ')
 
-describe('texts of the fill room', () => {
+describe('texts of the fill module', () => {
   it.each(Object.keys(fillTexts))('%s is a whole sentence', (code) => {
     const text = say(code)
     expect(text).toMatch(/^[A-Za-z0-9].*\.$/s)

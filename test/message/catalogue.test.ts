@@ -6,7 +6,7 @@ import type { CardWords } from '../../src/v1/message.js'
 
 const SOURCES = new URL('../../src', import.meta.url).pathname
 
-/** Codes as declared in the `codes.ts` of each room, read from the text, not through the types. */
+/** Codes as declared in the `codes.ts` of each module, read from the text, not through the types. */
 function declaredCodes(): string[] {
   return readdirSync(SOURCES, { withFileTypes: true }).flatMap((entry) => {
     if (!entry.isDirectory()) return []
@@ -19,13 +19,13 @@ function declaredCodes(): string[] {
 }
 
 describe('the English catalogue', () => {
-  it('has a text for every code that any room declares', () => {
+  it('has a text for every code that any module declares', () => {
     const declared = declaredCodes()
     expect(declared.length).toBeGreaterThan(100)
     expect(declared.filter((code) => !Object.hasOwn(en.texts, code))).toEqual([])
   })
 
-  it('has no text for a code that no room declares', () => {
+  it('has no text for a code that no module declares', () => {
     const declared = new Set(declaredCodes())
     expect(Object.keys(en.texts).filter((code) => !declared.has(code))).toEqual([])
   })
@@ -35,7 +35,7 @@ describe('the English catalogue', () => {
       (file) => file.endsWith('.ts') && !/codes\.ts$|allRules\.ts$|^message|^card/.test(file),
     )
     const source = files.map((file) => readFileSync(join(SOURCES, file), 'utf8')).join('\n')
-    // Some codes are built from a room's name, or a longer beginning, and a word that is chosen.
+    // Some codes are built from a module's name, or a longer beginning, and a word that is chosen.
     const beginnings = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
     const isGiven = (code: string) =>
       source.includes(`'${code}'`) ||

@@ -167,7 +167,7 @@ describe('what can hurt or cannot be done as printed', () => {
     expect(text).not.toContain('let the water settle')
     expect(text).toContain('If it is milky, stop: find where the water came in.')
     expect(text).toContain(
-      "Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
+      "Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
     )
   })
 

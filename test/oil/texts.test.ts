@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const degrees = (value: number) => ({ value, unit: 'degC' })
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' })
-/** One value for each param name of this room; except `offered`, a name means the same in every code. */
+/** One value for each param name of this module; except `offered`, a name means the same in every code. */
 const params = {
   grade: '80W-90',
   system: 'SAE J306',
@@ -39,7 +39,7 @@ const say = (code: string, more: object = {}) =>
     en,
   )
 
-describe('texts of the oil room', () => {
+describe('texts of the oil module', () => {
   it.each(Object.keys(oilTexts))('%s is a whole sentence', (code) => {
     const text = say(code)
     expect(text).toMatch(/^[A-Z0-9“−].*\.$/s)

@@ -176,7 +176,7 @@ describe('1.4: several ways of draining', () => {
     expect(codesOf({ ...built, steps }, sheet)).toEqual(['procedure/drain-left-closed'])
   })
 
-  test('another kind of way, or a fill plug, is what the manual prefers less, and is not opened too', () => {
+  test('another kind of way, or a fill plug, is what the manual prefers less, so it stays closed', () => {
     const ways = [plug('drain'), { kind: 'suction', opening: 'fill' }, plug('fill')] as const
     const { steps } = build(caseWith(ways), ['change'])
     expect(worked(steps, 'let drain')).toEqual(drains.slice(0, 1))

@@ -36,7 +36,7 @@ describe('laws', () => {
       const other = simulateProcedure(build(turned, services), turned).end
       const isDone = (action: Action) => procedure.steps.some((step) => step.do === action)
       // Rolling turns every wheel, and the pans must be away. So the wheel positions, and the pans that were put back
-      // for a level check, depend on the last roll. An oil change takes all pans away with the used oil.
+      // for a level check, depend on the last roll. After an oil change the pans are put away with the used oil.
       const compared = (gearcases: (typeof one)['gearcases']) =>
         Object.fromEntries(
           Object.entries(gearcases).map(([key, gearcase]) => {

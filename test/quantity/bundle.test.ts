@@ -17,7 +17,7 @@ async function bundle(contents: string): Promise<{ readonly text: string; readon
 }
 
 describe('what a caller’s bundle holds', () => {
-  it('the whole room is at most 20 kB gzip, convert-units among it, and neither decimal.js nor the code lists', async () => {
+  it('the whole module is at most 20 kB gzip, convert-units among it, and neither decimal.js nor the code lists', async () => {
     const { text, kB } = await bundle(`export * from './src/quantity/index.js'`)
     console.log(`quantity: ${kB.toFixed(1)} kB gzip`)
     expect(kB).toBeLessThanOrEqual(20)

@@ -9,7 +9,7 @@ import { UNIT_TEXTS } from '../published/unitTexts.js'
 
 const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', value, unit })
 
-/** Every code of the room, produced from texts and from printed figures. */
+/** Every code of the module, produced from texts and from printed figures. */
 function reasonsSeen(): Reason[] {
   const read = UNIT_TEXTS.flatMap(({ text, options }) => parseQuantity(text, options).findings)
   const long = parseQuantity('9'.repeat(300)).findings
@@ -23,7 +23,7 @@ function reasonsSeen(): Reason[] {
   return [...read, ...long, ...judged]
 }
 
-describe('English texts of the room', () => {
+describe('English texts of the module', () => {
   it('exist for every code that comes out, and every code that has one comes out', () => {
     const seen = new Set(reasonsSeen().map(({ code }) => code))
     expect([...seen].sort()).toEqual(Object.keys(quantityTexts).sort())

@@ -249,7 +249,7 @@ describe('partners', () => {
     expect(codes([entry], RECORD)).toEqual(['record/torque-outside-band'])
   })
 
-  it('a procedure is judged by the procedure room, once its sheet is in the set', () => {
+  it('a procedure is judged by the procedure module, once its sheet is in the set', () => {
     const procedure = {
       kind: 'procedure',
       version: '1.0',

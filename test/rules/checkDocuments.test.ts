@@ -283,7 +283,7 @@ describe('misuse', () => {
     expect(checkDocuments(set).map(({ code }) => code)).toEqual(['spec/dangling-reference'])
   })
 
-  it('holds rules with distinct codes of the form room/kebab-name', () => {
+  it('holds rules with distinct codes of the form module/kebab-name', () => {
     expect(allRules.every(({ code }) => /^[a-z]+\/[a-z]+(-[a-z]+)*$/.test(code))).toBe(true)
   })
 })

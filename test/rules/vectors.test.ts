@@ -110,7 +110,7 @@ describe('vectors', () => {
 })
 
 /**
- * Rules whose text mentions an order, a place in a list, or a table of another room; `variants-overlap` shares the
+ * Rules whose text mentions an order, a place in a list, or a table of another module; `variants-overlap` shares the
  * limits of `overlapping-overrides`.
  */
 const NO_LIMIT: readonly string[] = [

@@ -28,7 +28,7 @@ beforeAll(async () => {
 })
 afterAll(() => rmSync(folder, { recursive: true }))
 
-test('the room with zod is at most 46 kB, since a page that reads documents loads it whole', () => {
+test('the module with zod is at most 46 kB, since a page that reads documents loads it whole', () => {
   const kilobytes = gzipSync(bundle).length / 1000
   console.log(`spec with zod: ${kilobytes.toFixed(1)} kB gzip`)
   expect(kilobytes).toBeLessThanOrEqual(46)

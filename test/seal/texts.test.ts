@@ -5,7 +5,7 @@ import { renderMessage } from '../../src/v1/message.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' })
 const degrees = (value: number) => ({ value, unit: 'degC' })
-/** One value for each param name of this room, except `min` and `max`, which are lengths or temperatures. */
+/** One value for each param name of this module, except `min` and `max`, which are lengths or temperatures. */
 const params = {
   how: 'taken out',
   kind: 'o-ring',
@@ -30,7 +30,7 @@ const params = {
 }
 const say = (code: string, more: object = {}) => renderMessage({ code, params: { ...params, ...more } }, en)
 
-describe('texts of the seal room', () => {
+describe('texts of the seal module', () => {
   it.each(Object.keys(sealTexts))('%s is a whole sentence', (code) => {
     const text = say(code)
     expect(text).toMatch(/^[-A-Z0-9“].*\.$/s)

@@ -79,7 +79,7 @@ export interface ExpectedVisit {
   readonly missing: readonly {
     readonly kind: string
     readonly code: string
-    /** The inner reason, if the fact comes from another room. */
+    /** The inner reason, if the fact comes from another module. */
     readonly reason?: string
     readonly path?: string
     readonly on: readonly string[]

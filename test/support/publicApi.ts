@@ -26,7 +26,7 @@ export interface PublicApi {
 
 /** All exports of the entries of version 1, read from the source by the compiler. */
 export function readPublicApi(): PublicApi {
-  const rooms = ENTRIES.filter((entry) => entry.startsWith('v1/') && entry !== 'v1/index')
+  const modules = ENTRIES.filter((entry) => entry.startsWith('v1/') && entry !== 'v1/index')
   const config = ts.getParsedCommandLineOfConfigFile(
     `${ROOT}tsconfig.json`,
     {},
@@ -37,12 +37,12 @@ export function readPublicApi(): PublicApi {
       },
     },
   )
-  const files = rooms.map((entry) => `${ROOT}src/${entry}.ts`)
+  const files = modules.map((entry) => `${ROOT}src/${entry}.ts`)
   const program = ts.createProgram(files, config?.options ?? {})
   const checker = program.getTypeChecker()
   const declared = new Map<ts.Symbol, ApiName>()
   const waiting: ts.Symbol[] = []
-  const entries = rooms.map((entry, at): ApiEntry => {
+  const entries = modules.map((entry, at): ApiEntry => {
     const source = program.getSourceFile(files[at] ?? '')
     const module = source && checker.getSymbolAtLocation(source)
     if (module === undefined) throw new Error(`src/${entry}.ts exports nothing`)
@@ -88,7 +88,7 @@ export function apiFingerprint(report: string): string {
   return createHash('sha256').update(report).digest('hex').slice(0, 8)
 }
 
-/** `docs/api.md`: one line per function, by room. */
+/** `docs/api.md`: one line per function, by module. */
 export function renderApiPage({ entries }: PublicApi): string {
   const rows = entries.flatMap(({ entry, names }) => {
     const values = names.filter(({ kind }) => kind !== 'type')

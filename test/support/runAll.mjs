@@ -1,5 +1,5 @@
-// The long runs, on top of `npm test`: every law with twelve times as many cases, the rooms that hold dates in the zones
-// at both ends of the earth's day (`.ci/run` runs `npm test` in a zone of half hours), the rooms that work with decimals
+// The long runs, on top of `npm test`: every law with twelve times as many cases, the modules that hold dates in the zones
+// at both ends of the earth's day (`.ci/run` runs `npm test` in a zone of half hours), the modules that work with decimals
 // under a hostile setting of the shared Decimal, the cards in a browser, and the packed library with its types. It stops
 // at the first that fails.
 import { spawnSync } from 'node:child_process'
@@ -8,7 +8,11 @@ import { readdirSync, readFileSync } from 'node:fs'
 const dates = ['calendar', 'interval', 'service', 'cli', 'card', 'message', 'rules']
 const decimals = ['quantity', 'service', 'fill', 'cli']
 // How files are saved hangs on neither dates nor decimals, and starts many processes.
-const folders = (rooms) => [...rooms.map((room) => `test/${room}/`), '--exclude', '**/cli/save*.test.ts']
+const folders = (modules) => [
+  ...modules.map((module) => `test/${module}/`),
+  '--exclude',
+  '**/cli/save*.test.ts',
+]
 const laws = readdirSync('test', { recursive: true, encoding: 'utf8' })
   .map((file) => `test/${file.replaceAll('\\', '/')}`)
   .filter((file) => file.endsWith('.test.ts') && readFileSync(file, 'utf8').includes('/support/law.js'))

@@ -41,11 +41,11 @@ function readImports(file: string): readonly Import[] {
 }
 
 const imports = files.flatMap(readImports)
-const roomOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] ?? '') : file)
+const moduleOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] ?? '') : file)
 const target = ({ from, to }: Import): string | undefined =>
   to.startsWith('.') ? relative(SRC, join(SRC, dirname(from), to)).replace(/\.js$/, '.ts') : undefined
 
-/** From low to high; rooms on the same level do not import each other. */
+/** From low to high; modules on the same level do not import each other. */
 const LEVELS: readonly (readonly string[])[] = [
   ['base'],
   ['calendar', 'quantity'],
@@ -62,19 +62,19 @@ const LEVELS: readonly (readonly string[])[] = [
   ['v1', 'cli'],
   ['index.ts'],
 ]
-/** The files that other rooms may import: the index of a room; a language and the unit codes are separate entries. */
+/** The files that other modules may import: the index of a module; a language and the unit codes are separate entries. */
 const DOORS = /^([a-z0-9]+|message\/[a-z]{2}|quantity\/unitCodes)\/index\.ts$/
-const levelOf = (room: string): number => LEVELS.findIndex((level) => level.includes(room))
+const levelOf = (module: string): number => LEVELS.findIndex((level) => level.includes(module))
 
-describe('the walls between rooms', () => {
+describe('the walls between modules', () => {
   it('finds the imports at all', () => {
     expect(files.length).toBeGreaterThan(100)
     expect(imports.length).toBeGreaterThan(300)
     expect(imports.filter((otherImport) => otherImport.typeOnly).length).toBeGreaterThan(100)
   })
 
-  it('knows every room', () => {
-    expect([...new Set(files.map(roomOf))].filter((room) => levelOf(room) < 0)).toEqual([])
+  it('knows every module', () => {
+    expect([...new Set(files.map(moduleOf))].filter((module) => levelOf(module) < 0)).toEqual([])
   })
 
   it('resolves every relative import to a file', () => {
@@ -90,17 +90,17 @@ describe('the walls between rooms', () => {
     const bad = imports.filter((otherImport) => {
       const to = target(otherImport)
       if (to === undefined) return false
-      const [lower, upper] = [roomOf(to), roomOf(otherImport.from)]
+      const [lower, upper] = [moduleOf(to), moduleOf(otherImport.from)]
       if (lower === upper) return false
       return levelOf(lower) >= levelOf(upper)
     })
     expect(bad).toEqual([])
   })
 
-  it('another room is entered through its index', () => {
+  it('another module is entered through its index', () => {
     const past = imports.flatMap((otherImport) => {
       const to = target(otherImport)
-      return to === undefined || roomOf(to) === roomOf(otherImport.from) || DOORS.test(to)
+      return to === undefined || moduleOf(to) === moduleOf(otherImport.from) || DOORS.test(to)
         ? []
         : [`${otherImport.from} -> ${to}`]
     })
@@ -111,8 +111,8 @@ describe('the walls between rooms', () => {
     const calculations = new Set(['interval', 'torque', 'oil', 'fill', 'seal'])
     const bad = imports.filter(
       (otherImport) =>
-        calculations.has(roomOf(otherImport.from)) &&
-        roomOf(target(otherImport) ?? '') === 'spec' &&
+        calculations.has(moduleOf(otherImport.from)) &&
+        moduleOf(target(otherImport) ?? '') === 'spec' &&
         !otherImport.typeOnly,
     )
     expect(bad).toEqual([])
@@ -124,16 +124,16 @@ describe('the walls between rooms', () => {
         imports.filter(({ to }) => to === name || to.startsWith(`${name}/`)).map(({ from }) => from),
       ),
     ]
-    expect(users('zod').filter((file) => roomOf(file) !== 'schema')).toEqual([])
+    expect(users('zod').filter((file) => moduleOf(file) !== 'schema')).toEqual([])
     expect(users('zod').length).toBeGreaterThan(0)
-    expect(users('convert-units').map(roomOf)).toEqual(['quantity'])
+    expect(users('convert-units').map(moduleOf)).toEqual(['quantity'])
     expect(users('decimal.js')).toEqual(['service/kitSums.ts'])
   })
 
   it('a card formats, and calculates nothing: of quantity/ it imports names, formatting and types', () => {
     const text = (file: string) => readFileSync(join(SRC, file), 'utf8')
     const names = files
-      .filter((file) => roomOf(file) === 'card')
+      .filter((file) => moduleOf(file) === 'card')
       .flatMap((file) => [
         ...text(file).matchAll(/^import (type )?\{([^}]*)\} from '(?:\.\.\/)+quantity\/index\.js'/gm),
       ])
@@ -144,11 +144,11 @@ describe('the walls between rooms', () => {
   })
 
   it('node and files are touched by the command line alone', () => {
-    const bad = imports.filter(({ from, to }) => to.startsWith('node:') && roomOf(from) !== 'cli')
+    const bad = imports.filter(({ from, to }) => to.startsWith('node:') && moduleOf(from) !== 'cli')
     expect(bad).toEqual([])
   })
 
-  it('no circles inside or across rooms, types included', () => {
+  it('no circles inside or across modules, types included', () => {
     const next = new Map<string, readonly string[]>()
     for (const file of files)
       next.set(
@@ -174,7 +174,7 @@ describe('the walls between rooms', () => {
 
   it('no clock, no randomness, no code from text outside the command line', () => {
     const bad = files
-      .filter((file) => roomOf(file) !== 'cli')
+      .filter((file) => moduleOf(file) !== 'cli')
       .filter((file) => {
         const text = readFileSync(join(SRC, file), 'utf8')
           .replace(/\/\*[\s\S]*?\*\//g, '')

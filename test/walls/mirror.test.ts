@@ -6,19 +6,19 @@ import { publicFunctions } from '../support/publicFunctions.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
-/** Folders of `test/` that are not a room of `src/`, each with its reason. */
-const NO_ROOM: Readonly<Record<string, string>> = {
+/** Folders of `test/` that are not a module of `src/`, each with its reason. */
+const NO_MODULE: Readonly<Record<string, string>> = {
   bench: 'how fast, not how right',
-  browser: 'cards laid out in a browser: several rooms at once',
-  docs: 'examples and samples of every room',
-  expected: 'tables made by hand, read by tests of several rooms',
-  fixtures: 'documents, read by tests of several rooms',
-  published: 'numbers out of print, read by tests of several rooms',
+  browser: 'cards laid out in a browser: several modules at once',
+  docs: 'examples and samples of every module',
+  expected: 'tables made by hand, read by tests of several modules',
+  fixtures: 'documents, read by tests of several modules',
+  published: 'numbers out of print, read by tests of several modules',
   support: 'helpers of the tests',
-  walls: 'what holds between the rooms and for the package',
+  walls: 'what holds between the modules and for the package',
 }
 
-/** Rooms of `src/` without a folder of tests, each with its reason. */
+/** Modules of `src/` without a folder of tests, each with its reason. */
 const NO_TESTS: Readonly<Record<string, string>> = {
   v1: 'entries that only export again; test/walls and test/docs go through them',
 }
@@ -31,12 +31,12 @@ const foldersIn = (place: string): readonly string[] =>
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => name)
 
-it('each folder of tests is a room of src, and each room has one', () => {
-  const rooms = foldersIn('src')
+it('each folder of tests is a module of src, and each module has one', () => {
+  const modules = foldersIn('src')
   const tested = foldersIn('test')
-  expect(tested.filter((name) => !rooms.includes(name) && !(name in NO_ROOM))).toEqual([])
-  expect(rooms.filter((name) => !tested.includes(name) && !(name in NO_TESTS))).toEqual([])
-  const stale = [...Object.keys(NO_ROOM).filter((name) => rooms.includes(name))]
+  expect(tested.filter((name) => !modules.includes(name) && !(name in NO_MODULE))).toEqual([])
+  expect(modules.filter((name) => !tested.includes(name) && !(name in NO_TESTS))).toEqual([])
+  const stale = [...Object.keys(NO_MODULE).filter((name) => modules.includes(name))]
   expect(stale.concat(Object.keys(NO_TESTS).filter((name) => tested.includes(name)))).toEqual([])
 })
 

@@ -153,7 +153,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/usual-hoses': ({ from, to, fastest, slowest }, say) =>
     `About ${say.number(Number(fastest.value))} to ${say.quantity(slowest)} for usual hoses (bore ${say.number(Number(from.value))} to ${say.quantity(to)}).`,
   'service/warm-the-bottle': ({ temperature }, say) =>
-    `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors beforehand, or stand it closed in warm water. Never heat it over a flame.`,
+    `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors before the visit, or stand the bottle, with its cap on, in warm water. Never heat it over a flame.`,
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${writePart(part)}).`,
   'service/no-oil-to-pour': ({ part }) =>
     `The oil is not known, so no pouring time is calculated (${writePart(part)}).`,

@@ -202,7 +202,7 @@ export const stepTexts: StepTexts = {
     full: ({ fluid }) =>
       fluid === 'grease'
         ? 'Inspect the old grease in good light. If it contains chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
-        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
+        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
     short: () => 'Oil: at chips or pieces stop, close, tag out; if milky, find the water and flush',
     show: () => 'The old oil in the pan, in good light.',
   },

@@ -22,10 +22,11 @@ const volume = (key: string, end: string): Piece =>
 const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), recordedTightening())
 
 /**
- * The work at one gearcase: `gear-oil-change of hub left`, then, in this order and each only if known, `440
- * mL drained`, `450 mL refilled`, `oil gear oil 80W-90 from quart-80w-90, batch L-2231`, `old oil dark`, `magnet clean`,
- * `sample B-12`, `level at the mark`, `joints dry`, the plugs `drain 22.5 N·m with small-click`, and `new
- * seals drain and fill`. The tightened plugs are also the opened ones.
+ * Reads and writes the work at one gearcase. The text starts with the service and the gearcase: `gear-oil-change of
+ * hub left`. These parts follow in this order; each may be absent: `440 mL drained`, `450 mL refilled`, `oil gear oil
+ * 80W-90 from quart-80w-90, batch L-2231`, `old oil dark`, `magnet clean`, `sample B-12`, `level at the mark`, `joints
+ * dry`, each plug as `drain 22.5 N·m with small-click`, and `new seals drain and fill`. Each tightened plug also counts
+ * as opened.
  */
 export const entryPiece = (): Piece => {
   const { pattern, read } = sequence(

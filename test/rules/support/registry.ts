@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs'
 
 export const REGISTRY_FILE = 'src/rules/allRules.ts'
 
-/** The order in which rules run, room by room; findings at one place follow it. */
-const RULE_ROOMS: readonly string[] = [
+/** The order in which rules run, module by module; findings at one place follow it. */
+const RULE_MODULES: readonly string[] = [
   ...['spec', 'thread', 'quantity', 'torque', 'seal', 'oil', 'fill', 'interval'],
   ...['log', 'toolbox', 'stock', 'record'],
 ]
@@ -13,9 +13,9 @@ const LAST_RULE = 'spec/waiver-without-finding'
 
 /** The codes of all rules, from their files, in the order in which they run. */
 export function ruleCodes(): readonly string[] {
-  const listed = RULE_ROOMS.flatMap((room) =>
-    readdirSync(`src/rules/${room}`)
-      .map((file) => `${room}/${file.slice(0, -'.ts'.length)}`)
+  const listed = RULE_MODULES.flatMap((module) =>
+    readdirSync(`src/rules/${module}`)
+      .map((file) => `${module}/${file.slice(0, -'.ts'.length)}`)
       .sort(),
   )
   return [...listed.filter((code) => code !== LAST_RULE), LAST_RULE]
@@ -46,10 +46,10 @@ export function writeRegistry(): string {
     ...imports.slice(at),
     '',
     '/** The rules of `checkDocuments` by topic, without the one on unused waivers, which runs last. */',
-    '// biome-ignore format: generated, one room a line',
+    '// biome-ignore format: generated, one module a line',
     'export const allRules: readonly AnyRule[] = [',
-    ...RULE_ROOMS.map((room) => {
-      const names = rules.filter(({ code }) => code.startsWith(`${room}/`)).map(({ name }) => name)
+    ...RULE_MODULES.map((module) => {
+      const names = rules.filter(({ code }) => code.startsWith(`${module}/`)).map(({ name }) => name)
       return `  ${names.join(', ')},`
     }),
     ']',

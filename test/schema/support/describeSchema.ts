@@ -57,11 +57,12 @@ const readInterfaces = (() => {
 })()
 
 /**
- * Adds to the schema of one kind of document the comments of its interfaces, and examples. It is done when the files
+ * Adds the comments of the interfaces, and examples, to the schema of one kind of document. This happens when the files
  * are written, so that no bundle has the texts.
  *
- * An editor shows the innermost description at a place and the outermost title, and a description behind a `$ref` replaces
- * one beside it. So a property of a described type has its own text as `title` too, and an `allOf` around its `$ref`.
+ * At each place an editor shows the innermost description and the outermost title. A description behind a `$ref` replaces
+ * the one next to the `$ref`. So if the type of a property has a description, the property also gets its own text as
+ * `title`, and an `allOf` around its `$ref`.
  */
 export function describeSchema(kind: string, plain: object): DescribedSchema {
   const schema = structuredClone(plain) as SchemaNode
