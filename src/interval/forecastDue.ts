@@ -144,7 +144,7 @@ function forecastMeter(
   const left = due - now.count
   const reasons: Reason[] = []
   /** The date of a point in time, with pauses. */
-  const findDateAfter = ({ day }: Crossing): DateText | undefined => {
+  const findCrossingDate = ({ day }: Crossing): DateText | undefined => {
     const date = findDayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
@@ -185,15 +185,15 @@ function forecastMeter(
       if (late.days < 0) late = early
     }
   }
-  const likelyDate = findDateAfter(likely)
+  const likelyDate = findCrossingDate(likely)
   if (likelyDate === undefined)
     return cannotTell(intervalReason('interval/forecast-beyond-calendar', { meter: name }))
-  const lateDate = late && findDateAfter(late)
+  const lateDate = late && findCrossingDate(late)
   if (late && !lateDate) reasons.push(intervalReason('interval/forecast-without-end', {}))
   return dropUndefined({
     verdict: 'forecast',
     likely: likelyDate,
-    early: early && findDateAfter(early),
+    early: early && findCrossingDate(early),
     late: lateDate,
     method: usesTheilSen ? 'Theil–Sen' : 'span rate',
     readings,

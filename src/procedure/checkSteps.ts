@@ -25,7 +25,7 @@ export function checkSteps(
   // The search is limited, so the most dangerous findings come first.
   const findingByTrouble = new Map<Trouble, Finding<ProcedureCodes>>()
   for (const trouble of troubles.toSorted(
-    (otherTrouble, other) => rankHarm(otherTrouble.finding.code) - rankHarm(other.finding.code),
+    (first, second) => rankHarm(first.finding.code) - rankHarm(second.finding.code),
   )) {
     const { finding } = trouble
     const fixes = finding.cures ?? findFixesFor(counter, trace, trouble)

@@ -102,14 +102,13 @@ function indexGearcase(
   const fill = space.kind === 'own' ? space.fill : undefined
   const namedSupports = access.kind === 'raised' ? access.supports : []
   const supports = namedSupports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
-  const areSupportsOnOtherAxle = liftOnlyOtherAxles(sheet, gearcase, supports)
+  const areSupportsOnOtherAxle = liftsOnlyOtherAxles(sheet, gearcase, supports)
   const { method } = fill ?? {}
   const namedOpening = method && 'opening' in method ? method.opening : undefined
   const emptyingWays = chooseEmptyingWays(gearcase.emptying, openings, covers)
   const possibleOpenings = openings.filter((opening) => opening.applies !== 'no')
   const fillOpenings = possibleOpenings.filter((possibleOpening) => hasRole(possibleOpening, 'fill'))
-  const fillOpening =
-    fillOpenings.find((otherFillOpening) => otherFillOpening.id === namedOpening) ?? fillOpenings[0]
+  const fillOpening = fillOpenings.find((opening) => opening.id === namedOpening) ?? fillOpenings[0]
   const levelOpeningId = method?.kind === 'by quantity' ? undefined : namedOpening
   return dropUndefined({
     id,
@@ -145,12 +144,14 @@ function indexGearcase(
  * Reported as `spec/support-on-another-axle` in a sheet, and as `procedure/supports-on-another-axle` in a
  * procedure.
  */
-function liftOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
+function liftsOnlyOtherAxles({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
   const isKnown = (candidate: Id | undefined) =>
     candidate !== undefined && Object.hasOwn(machine.axles, candidate)
-  const axles = supports.map((support) => machine.supports[support]?.axle)
+  const liftedAxles = supports.map((support) => machine.supports[support]?.axle)
   return (
-    isKnown(axle) && axles.length > 0 && axles.every((otherAxle) => isKnown(otherAxle) && otherAxle !== axle)
+    isKnown(axle) &&
+    liftedAxles.length > 0 &&
+    liftedAxles.every((liftedAxle) => isKnown(liftedAxle) && liftedAxle !== axle)
   )
 }
 

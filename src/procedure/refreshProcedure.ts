@@ -129,7 +129,7 @@ function insertMissingSteps(
   }
   let troubles = traceSteps(counter, steps).total
   for (const step of insertedSteps) {
-    const withoutStep = steps.filter((otherStep) => otherStep !== step)
+    const withoutStep = steps.filter((candidate) => candidate !== step)
     const { total } = traceSteps(counter, withoutStep)
     if (total > troubles) continue
     steps = withoutStep

@@ -56,7 +56,7 @@ export function appendRecord(
 ): Result<AppendedRecord, AppendCodes> {
   const findings = checkRecordRules(record, set, facts)
   const { document } = record
-  const log = set.logs.find((otherLog) => otherLog.document.id === document.machine)
+  const log = set.logs.find((candidate) => candidate.document.id === document.machine)
   if (log === undefined)
     return { ok: false, findings: set.logs.length > 0 ? findings : [reportMissingLog(record), ...findings] }
   const refusal = findRefusal(record, log.document)
@@ -86,10 +86,10 @@ function judgeEntries(
   return appendedRecord.entries.map(({ service, gearcase, instance }) => {
     const reference = dropUndefined({ service, gearcase, instance })
     const entry = record?.entries.find(
-      (otherEntry) =>
-        otherEntry.service === service &&
-        otherEntry.gearcase === gearcase &&
-        otherEntry.instance === instance,
+      (recordEntry) =>
+        recordEntry.service === service &&
+        recordEntry.gearcase === gearcase &&
+        recordEntry.instance === instance,
     )
     const reason =
       record === undefined || entry === undefined

@@ -66,7 +66,7 @@ export function openFaults(
   const records = resolveRecords(document.records).map(({ record }) => record)
   // The corrected records are judged, so the log in the set must not have the original ones.
   const correctedLog = { ...log, document: { ...document, records } }
-  const otherLogs = set.logs.filter((otherLog) => otherLog.document.id !== document.id)
+  const otherLogs = set.logs.filter((candidate) => candidate.document.id !== document.id)
   const correctedSet = { ...set, logs: [...otherLogs, correctedLog] }
   return records.flatMap((record, place) =>
     (record.detail !== 'full' || record.entries.length === 0) && record.shields === undefined
@@ -98,11 +98,11 @@ function isClosedLater(
     )?.document
     if (sheet === undefined || record.detail !== 'full' || record.date < date) return false
     return record.entries.some(
-      (otherEntry) =>
-        otherEntry.gearcase === entry?.gearcase &&
-        otherEntry.instance === entry.instance &&
-        sheet.services[otherEntry.service]?.task === 'change' &&
-        judgeDone(record, otherEntry, sheet) === undefined,
+      (laterEntry) =>
+        laterEntry.gearcase === entry?.gearcase &&
+        laterEntry.instance === entry.instance &&
+        sheet.services[laterEntry.service]?.task === 'change' &&
+        judgeDone(record, laterEntry, sheet) === undefined,
     )
   })
 }

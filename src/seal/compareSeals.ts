@@ -3,7 +3,7 @@ import type { NumberedPart, Seal } from '../spec/index.js'
 /** Whether two descriptions mean the same part: `perhaps` if a property is missing on either side. */
 export function compareSeals(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
-  const [numbers = [], otherNumbers = []] = [needed, offered].map((seal) =>
+  const [neededNumbers = [], offeredNumbers = []] = [needed, offered].map((seal) =>
     partNumbersOf(seal as NumberedPart).map(normalizeText),
   )
   const propertyVerdicts = listProperties(needed).map((property, index) => {
@@ -14,8 +14,8 @@ export function compareSeals(needed: Seal, offered: Seal): 'yes' | 'no' | 'perha
       other?.endsWith(' in') === property?.endsWith(' in') ? other : undefined,
     )
   })
-  if (numbers.length > 0 && otherNumbers.length > 0)
-    return numbers.some((number) => otherNumbers.includes(number)) ? 'yes' : 'no'
+  if (neededNumbers.length > 0 && offeredNumbers.length > 0)
+    return neededNumbers.some((number) => offeredNumbers.includes(number)) ? 'yes' : 'no'
   if (propertyVerdicts.includes('no')) return 'no'
   return propertyVerdicts.length === 0 || propertyVerdicts.includes('perhaps') ? 'perhaps' : 'yes'
 }

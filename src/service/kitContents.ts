@@ -127,4 +127,4 @@ export function kitContents(plan: VisitPlan): Kit {
 /** Whether the table of actions has this supply, so that any service may need it. */
 const isUsual = (supply: string): boolean =>
   supply === 'suction pump' ||
-  Object.values(ACTIONS).some(({ supplies }) => supplies.some((otherSupply) => otherSupply === supply))
+  Object.values(ACTIONS).some(({ supplies }) => supplies.some((usualSupply) => usualSupply === supply))

@@ -108,9 +108,9 @@ function addMeterFields(
     amount === undefined ? NaN : meterCount(amount.value, unit)
   const every = isJudged ? toUnit(toCounts(used) + toCounts(left)) : limit.value
   const window = toUnit(toCounts(overdueAfter?.meter) - toCounts(duePoint?.meter))
-  const readDay = dayNumberOf(now?.date)
-  const pausedDays = countPauseDays(log.pauses, readDay, dayNumberOf(today))
-  const readOn = Number.isNaN(readDay) ? undefined : dateFromDay(readDay + pausedDays)
+  const readingDay = dayNumberOf(now?.date)
+  const pausedDays = countPauseDays(log.pauses, readingDay, dayNumberOf(today))
+  const readOn = Number.isNaN(readingDay) ? undefined : dateFromDay(readingDay + pausedDays)
   const last = isJudged ? 0 : undefined
   const isTracked = verdict !== 'not tracked'
   const fields =

@@ -132,8 +132,8 @@ export function planOil(
       .filter((one) => one.oil.name === chosen.oil)
       .map(({ name, oil, size }) => ({ name, oil: oil.name, size }))
     const meetingOils = new Set(
-      oilChoices.flatMap((otherOilChoice) =>
-        Object.values(otherOilChoice.suitableContainers).map((container) => container.oil.name),
+      oilChoices.flatMap((oilChoice) =>
+        Object.values(oilChoice.suitableContainers).map((container) => container.oil.name),
       ),
     )
     if (meetingOils.size > 1 && chosen.oil !== undefined)
@@ -166,7 +166,7 @@ function judgeOilStock(
     // The ambient band is judged in `judgeOilChoices`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const verdicts = [verdict.viscosity, verdict.category, verdict.limitedSlip]
-    if (verdicts.every((otherVerdict) => otherVerdict === 'yes' || otherVerdict === 'not judged')) {
+    if (verdicts.every((partVerdict) => partVerdict === 'yes' || partVerdict === 'not judged')) {
       Object.defineProperty(suitableContainers, id, { value: container, enumerable: true })
       continue
     }
@@ -194,11 +194,11 @@ function describeAdditive(
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
   const { each: perInstance, all: needed } = splitVolumes?.additive ?? {}
-  const showsOils = (candidate: Step, action: Step['do']) =>
+  const hasOilFigure = (candidate: Step, action: Step['do']) =>
     candidate.do === action && Object.values(candidate.values ?? {}).includes(oilsPath)
-  const added = steps.findIndex((step) => showsOils(step, 'add the additive'))
+  const added = steps.findIndex((step) => hasOilFigure(step, 'add the additive'))
   const order =
-    added > steps.findIndex((step) => showsOils(step, 'pour the oil')) ? 'oil first' : 'additive first'
+    added > steps.findIndex((step) => hasOilFigure(step, 'pour the oil')) ? 'oil first' : 'additive first'
   return { additive: dropUndefined({ name, figure, includedInRefill, order, perInstance, needed }) }
 }
 

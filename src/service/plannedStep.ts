@@ -52,10 +52,12 @@ export interface PlannedLevel {
   readonly afterFilling: boolean
 }
 
-/** The way to fit a filter; a filter that is not renewed is cleaned. */
+/** The way to fit a filter. */
 export interface PlannedFilterHold {
   readonly kind: Filter['kind']
+  /** Whether the filter itself is screwed on. */
   readonly screwed: boolean
+  /** Whether a new filter is fitted; if not, the old one is cleaned. */
   readonly renewed: boolean
 }
 

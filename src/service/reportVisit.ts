@@ -78,8 +78,8 @@ function reportReadings(
   return (['hours', 'distance'] as const).flatMap((meter): ServiceFindings => {
     const dates = (log.meters[meter]?.readings ?? []).map(({ date }) => date)
     const [date] = dates
-      .filter((otherDate) => compareDates(otherDate, today) <= 0)
-      .sort((otherDate, other) => compareDates(other, otherDate))
+      .filter((readingDate) => compareDates(readingDate, today) <= 0)
+      .sort((first, second) => compareDates(second, first))
     // Report it only if a verdict depends on it; a service that is due by the calendar needs no new reading.
     const isNeeded = due.some(({ missing }) =>
       missing.some(({ code, params }) => code === 'interval/reading-stale' && params['meter'] === meter),

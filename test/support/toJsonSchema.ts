@@ -6,7 +6,7 @@ import type { PlaceNode, PlaceTable } from '../../src/schema/notation/placeTable
 import { readByPointer, readList } from '../../src/schema/notation/readList.js'
 import { buildPattern } from '../../src/schema/notation/readNotation.js'
 import { readIds, readYesOrNo } from '../../src/schema/notation/readSection.js'
-import type { SheetNotation } from '../../src/schema/notation/sheetNotations.js'
+import type { SheetNotationName } from '../../src/schema/notation/sheetNotations.js'
 import { DOCUMENT_SHAPES } from '../../src/schema/shapes/documentShapes.js'
 import { shapeKeywords } from '../../src/schema/shapes/textShapes.js'
 import { DOCUMENT_NAMES, type DocumentName, listLeafTypes } from '../../src/spec/index.js'
@@ -195,9 +195,9 @@ const OVERRIDE_TEXTS = {
   place: ['place'],
   position: ['position'],
   drive: ['drive'],
-} as const satisfies { readonly [kind: string]: readonly SheetNotation[] }
+} as const satisfies { readonly [kind: string]: readonly SheetNotationName[] }
 
-function allowText(subschema: Schema, names: readonly SheetNotation[]): void {
+function allowText(subschema: Schema, names: readonly SheetNotationName[]): void {
   const [first = {}, ...others] = names.map(textReference)
   const texts = others.length === 0 ? first : { anyOf: [first, ...others] }
   replaceSchema(subschema, ifThenElse({ type: 'string' }, texts, { ...subschema }))

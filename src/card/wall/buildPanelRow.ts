@@ -79,7 +79,9 @@ function writeTool(
   if (drives.length > 1)
     return {
       tool: joinLines(
-        drives.map((otherDrive, index) => writeDrive(context, otherDrive, `${pointer}/drives/${index}`)),
+        drives.map((possibleDrive, index) =>
+          writeDrive(context, possibleDrive, `${pointer}/drives/${index}`),
+        ),
         ` ${words.labels.or} `,
       ),
       toolForm: [],

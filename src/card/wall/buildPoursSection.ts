@@ -60,7 +60,7 @@ function buildPour(context: WallContext, { part, at }: WallPour, pointer: string
       `${pointer}/at/${place}/celsius`,
     )
   const names = Object.values(wall.pour)
-  const panel = context.facts.panels.findIndex((otherPanel) => otherPanel.part.path === part.path)
+  const panel = context.facts.panels.findIndex((candidate) => candidate.part.path === part.path)
   const name = joinLines(
     [
       quoteText(`${panel + 1}`, `/panels/${panel}`),

@@ -11,14 +11,14 @@ const LIMITED_SLIP = { yes: 'contains additive', no: 'no additive' } as const
 /** `meets`: whether the manual permits an oil. */
 export async function runMeets(words: ParsedWords, io: CliIo): Promise<ExitCode> {
   const label = requireSubject(words, 'meets', '"80W-90 GL-5"')
-  const [firstLabel = '', ...otherCategories] = label.split('/')
+  const [firstLabel = '', ...moreCategories] = label.split('/')
   const oil = readOil('meets', firstLabel)
   const additive = readYesOrNo(words, 'additive')
   const offered: OfferedOil = {
     name: oil.kind === 'grade' ? label : oil.name,
     ...(oil.kind === 'grade' && { grade: oil.grade, system: oil.system }),
     ...(oil.kind === 'grade' &&
-      oil.category !== undefined && { categories: [oil.category, ...otherCategories] }),
+      oil.category !== undefined && { categories: [oil.category, ...moreCategories] }),
     ...(additive && { limitedSlip: LIMITED_SLIP[additive] }),
   }
   const permitted = readOil('--manual', requireOption(words, 'meets', 'manual', '"80W-90 GL-4"'))

@@ -103,8 +103,8 @@ export function writeTurning(
   mark: WheelMark | undefined,
 ): void {
   if (mark === undefined || getGearcaseState(writer.state, target).wheelMark === mark) return
-  for (const otherOpening of target.gearcase.openings)
-    if (isOpen(writer, otherOpening, target)) writePartStep(writer, 'nip by hand', otherOpening, target)
+  for (const anyOpening of target.gearcase.openings)
+    if (isOpen(writer, anyOpening, target)) writePartStep(writer, 'nip by hand', anyOpening, target)
   const at = dropUndefined({ instance: target.instance, wheelMark: mark })
   if (target.gearcase.supports.length > 0) {
     writeStep(writer, 'turn the wheel', opening.path, at)

@@ -66,7 +66,7 @@ export function indexRecord(
           }),
     tightenings: () =>
       listRecordedTightenings(record).flatMap(({ path, done }): readonly IndexedTightening[] => {
-        const part = sheet.parts.find((otherPart) => otherPart.path === done.on)
+        const part = sheet.parts.find((sheetPart) => sheetPart.path === done.on)
         if (part === undefined) return []
         const { path: fasteningPath, fastening } = findFastening(part)
         const leafPath = `${fasteningPath}/tightening`

@@ -108,23 +108,23 @@ type Disagreement = WithPath<{ first: PrintedValue; second: PrintedValue; agreem
  * wrong, and only the first is listed.
  */
 function findDisagreements(path: JsonPointer, value: StatedValue): readonly Disagreement[] {
-  const otherFigures = (value.printed ?? [])
+  const conversions = (value.printed ?? [])
     .map((second, place) => ({ second, path: `${path}/printed/${place}` }))
     .filter(({ second }) => measureOf(second.unit) === measureOf(value.unit))
     .filter(({ second }) => hasFigure(second) && hasFigure(value))
   const first = pickFirstPrinted(value)
-  const found = otherFigures
-    .map((otherFigure) => ({
-      ...otherFigure,
+  const found = conversions
+    .map((conversion) => ({
+      ...conversion,
       first,
-      agreement: comparePrintedFigures(first, otherFigure.second),
+      agreement: comparePrintedFigures(first, conversion.second),
     }))
     .filter(({ agreement }) => agreement.verdict !== 'agree')
   const [firstFound, ...others] = found
   const isFirstWrong =
     firstFound !== undefined &&
     others.length > 0 &&
-    found.length === otherFigures.length &&
+    found.length === conversions.length &&
     others.every(({ second }) => comparePrintedFigures(firstFound.second, second).verdict === 'agree')
   return isFirstWrong ? [{ ...firstFound, path }] : found
 }

@@ -17,7 +17,7 @@ export const rule = recordRule('record/corrects-itself', 'error', ({ document: r
   while (nextId !== undefined && nextId !== id && !seenIds.has(nextId)) {
     seenIds.add(nextId)
     const currentId = nextId
-    nextId = log?.records.find((otherRecord) => otherRecord.id === currentId)?.corrects
+    nextId = log?.records.find((logRecord) => logRecord.id === currentId)?.corrects
   }
   return nextId === undefined || nextId !== id || corrects === undefined
     ? []

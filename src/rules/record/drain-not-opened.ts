@@ -19,9 +19,9 @@ export const rule = entryRule(
     const isKnown = (on: string) => sheet.parts.some(({ path: part }) => part === on)
     const openedParts = document.entries
       .filter(
-        (otherEntry) => otherEntry.gearcase === entry.gearcase && otherEntry.instance === entry.instance,
+        (recordEntry) => recordEntry.gearcase === entry.gearcase && recordEntry.instance === entry.instance,
       )
-      .flatMap((otherEntry) => otherEntry.opened)
+      .flatMap((recordEntry) => recordEntry.opened)
     if (!isChange || isDrainOpened(document, entry, gearcase) || !openedParts.every(isKnown)) return []
     return [{ path: `${path}/opened`, params: { gearcase: gearcase.name } }]
   },

@@ -16,8 +16,10 @@ export const rule = entryRule('record/filter-not-changed', 'error', (indexedEntr
   const { path, entry, sheet, gearcase, identity, isChange } = indexedEntry
   if (!isChange) return []
   const filterNotes = document.entries
-    .filter((otherEntry) => otherEntry.gearcase === entry.gearcase && otherEntry.instance === entry.instance)
-    .flatMap((otherEntry) => otherEntry.filters ?? [])
+    .filter(
+      (recordEntry) => recordEntry.gearcase === entry.gearcase && recordEntry.instance === entry.instance,
+    )
+    .flatMap((recordEntry) => recordEntry.filters ?? [])
   return Object.entries(gearcase.filters ?? {}).flatMap(([id, { change, name }]) => {
     const on = `/gearcases/${entry.gearcase}/filters/${id}`
     const isServiced = filterNotes.some(

@@ -18,7 +18,7 @@ import { entryRule } from '../ruleMakers.js'
 export const rule = entryRule('record/other-part-number', 'warning', ({ path, entry, sheet, identity }) => {
   const isOnGearcase = (on: string) => on.startsWith(`/gearcases/${entry.gearcase}/`)
   const seals = entry.seals.map(({ on, ...done }, place) => {
-    const part = sheet.seals.find((otherSeal) => otherSeal.path === on && isOnGearcase(on))?.on.name
+    const part = sheet.seals.find((sheetSeal) => sheetSeal.path === on && isOnGearcase(on))?.on.name
     const seal = part === undefined ? undefined : resolveLeaf(sheet.document, identity, 'seal', on)
     const numbers = seal?.kind === 'stated' && 'replace' in seal.value ? partNumbersOf(seal.value) : []
     return { ...done, part, numbers, at: `seals/${place}` }

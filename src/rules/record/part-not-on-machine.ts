@@ -25,7 +25,7 @@ export const rule = entryRule(
       ...(entry.filters ?? []).map(({ on }, place) => ({ on, at: `filters/${place}/on` })),
     ]
     return recordedParts.flatMap(({ on, at }) => {
-      const part = sheet.parts.find((otherPart) => otherPart.path === on)
+      const part = sheet.parts.find((sheetPart) => sheetPart.path === on)
       if (part === undefined || !isAbsent(part.path)) return []
       return [{ path: `${path}/${at}`, params: { part: part.name } }]
     })

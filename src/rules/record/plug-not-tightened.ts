@@ -16,9 +16,9 @@ export const rule = entryRule(
   ({ path, entry, sheet }, { document }) => {
     const tightened = document.entries
       .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
-      .flatMap((otherEntry) => otherEntry.tightened.map(({ on }) => on))
+      .flatMap((sameCaseEntry) => sameCaseEntry.tightened.map(({ on }) => on))
     return entry.opened.flatMap((opened, place) => {
-      const part = sheet.parts.find((otherPart) => otherPart.path === opened)
+      const part = sheet.parts.find((sheetPart) => sheetPart.path === opened)
       if (part === undefined || tightened.includes(opened)) return []
       return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
     })

@@ -37,12 +37,13 @@ export const rule = entryRule(
       .flatMap((task) => {
         const sealNotes = document.entries
           .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
-          .flatMap((otherEntry) =>
-            otherEntry.seals.filter(({ on }) => on === task.path).map(({ done }) => done),
+          .flatMap((sameCaseEntry) =>
+            sameCaseEntry.seals.filter(({ on }) => on === task.path).map(({ done }) => done),
           )
         if (sealNotes.includes('new')) return []
         const noteIndex = entry.seals.findIndex(({ on }) => on === task.path)
-        const part = parts.find((otherPart) => task.path.startsWith(`${otherPart.path}/`))?.name ?? task.path
+        const part =
+          parts.find((openedPart) => task.path.startsWith(`${openedPart.path}/`))?.name ?? task.path
         const params = { part, seal: task.seal.kind, usedAgain: sealNotes.length > 0 }
         return [{ path: noteIndex === -1 ? `${path}/seals` : `${path}/seals/${noteIndex}/done`, params }]
       })

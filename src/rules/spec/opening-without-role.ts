@@ -17,7 +17,8 @@ import { gearcaseRule } from '../ruleMakers.js'
 export const rule = gearcaseRule('spec/opening-without-role', 'error', ([id, gearcase]) =>
   listRequiredRoles(gearcase).flatMap(({ path, opening, role, use }) => {
     const namedOpening = lookUp(gearcase.openings, opening)
-    if (namedOpening === undefined || namedOpening.uses.some((otherUse) => otherUse.role === role)) return []
+    if (namedOpening === undefined || namedOpening.uses.some((statedUse) => statedUse.role === role))
+      return []
     return [{ path: `/gearcases/${id}${path}`, params: { opening: namedOpening.name, role, use } }]
   }),
 )

@@ -7,12 +7,12 @@ import {
   type WrittenPlaces,
 } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
-import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { Defaults, Expander, Holder, Place, PlaceNode, PlaceTable } from './placeTable.js'
 import { asObject, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { completeSource } from './readSection.js'
+import { reportUnreadableText } from './reportUnreadableText.js'
 
 /** The results of expanding a document. */
 export interface Expansion {
@@ -123,7 +123,7 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
     const failure = reading.ok
       ? { at: source ? source.from : 0, expected: ['known source'] as const }
       : reading
-    findings.push(explainText(notation, text, failure, path, report))
+    findings.push(reportUnreadableText(notation, text, failure, path, report))
     unreadPointers.push(full)
     return null
   }

@@ -161,7 +161,7 @@ export function purchasableSeal(
   const rubberPattern = `(${makeChoice('material', ELASTOMERS)} )?`
   const material = 'not stated'
   const product = (kind: string, key: string) => term(`${kind} (?<${key}>${WORDS_PATTERN})`, 'seal', { kind })
-  const otherNumber = () => addOwnSource(term(`(?<partNumber>${WORDS_PATTERN})`, 'name'))
+  const relatedNumber = () => addOwnSource(term(`(?<partNumber>${WORDS_PATTERN})`, 'name'))
   return sequence(
     oneOf(
       sequence(
@@ -207,8 +207,8 @@ export function purchasableSeal(
     afterComma(
       sequence(
         term(`part (?<partNumber>${WORDS_PATTERN})`),
-        afterComma(labelled('superseded by ', 'supersededBy', otherNumber())),
-        afterComma(labelled('equivalent to ', 'equivalents', listOf(otherNumber(), ', equivalent to '))),
+        afterComma(labelled('superseded by ', 'supersededBy', relatedNumber())),
+        afterComma(labelled('equivalent to ', 'equivalents', listOf(relatedNumber(), ', equivalent to '))),
       ),
     ),
   )

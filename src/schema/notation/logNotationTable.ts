@@ -56,7 +56,7 @@ const logNotations = () => ({
   }),
 })
 
-export type LogNotation = keyof ReturnType<typeof logNotations>
+export type LogNotationName = keyof ReturnType<typeof logNotations>
 
 /** Converts the readings of each day into the meters of a log. */
 function collectMeters(days: readonly Holder[]): CollectedObject {
@@ -89,7 +89,7 @@ const recordId: MakeDefault = ({ holder: { date } }) =>
  * states.
  */
 export const logNotationTable = /* @__PURE__ */ buildOnce(
-  (): PlaceTable<LogNotation> => ({
+  (): PlaceTable<LogNotationName> => ({
     notations: logNotations(),
     places: {
       defaults: { name: nameFromDocumentId, identity: {}, meters: {}, records: () => [] },

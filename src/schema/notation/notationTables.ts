@@ -1,11 +1,11 @@
 import type { DocumentName } from '../../spec/index.js'
-import { type LogNotation, logNotationTable } from './logNotationTable.js'
+import { type LogNotationName, logNotationTable } from './logNotationTable.js'
 import type { PlaceTable } from './placeTable.js'
-import { type RecordNotation, recordNotationTable } from './recordNotationTable.js'
-import type { SheetNotation } from './sheetNotations.js'
+import { type RecordNotationName, recordNotationTable } from './recordNotationTable.js'
+import type { SheetNotationName } from './sheetNotations.js'
 import { sheetNotationTable } from './sheetNotationTable.js'
-import { type StockNotation, stockNotationTable } from './stockNotationTable.js'
-import { type ToolboxNotation, toolboxNotationTable } from './toolboxNotationTable.js'
+import { type StockNotationName, stockNotationTable } from './stockNotationTable.js'
+import { type ToolboxNotationName, toolboxNotationTable } from './toolboxNotationTable.js'
 
 /** The place tables of the kinds of document with short notation. */
 export const PLACE_TABLES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
@@ -16,4 +16,9 @@ export const PLACE_TABLES: { readonly [Kind in DocumentName]?: () => PlaceTable 
   'service-record': recordNotationTable,
 }
 
-export type NotationName = SheetNotation | RecordNotation | LogNotation | ToolboxNotation | StockNotation
+export type NotationName =
+  | SheetNotationName
+  | RecordNotationName
+  | LogNotationName
+  | ToolboxNotationName
+  | StockNotationName

@@ -1,11 +1,11 @@
 import { appendKey, splitPointer } from '../../base/index.js'
 import type { SourceRef } from '../../spec/index.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
-import { explainText } from './explainText.js'
 import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
 import type { Expander, Holder, Place, ReadSection, ReadShort } from './placeTable.js'
 import { asObject, findLeafNotation, makeChildPlace } from './placeTable.js'
+import { reportUnreadableText } from './reportUnreadableText.js'
 
 /** Reads the source of all texts in a section. Only an override also has one in the full form. */
 export const readSection: ReadSection = (
@@ -25,7 +25,7 @@ export const readSection: ReadSection = (
   const source = written && completeSource(written, place.section, document)
   if (source && source.ref === undefined)
     findings.push(
-      explainText(
+      reportUnreadableText(
         table.notations['source'] as Notation,
         text,
         { at: 0, expected: ['known source'] },

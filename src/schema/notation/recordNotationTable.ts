@@ -59,7 +59,7 @@ export const recordNotations = () =>
     usedOil,
   })
 
-export type RecordNotation = keyof ReturnType<typeof recordNotations>
+export type RecordNotationName = keyof ReturnType<typeof recordNotations>
 
 const emptyList = () => []
 
@@ -121,9 +121,9 @@ export const recordPlaces = {
     usedOilLog: each({ text: 'usedOil', children: { volume } }),
     shields: tightenedParts,
   },
-} as const satisfies PlaceNode<RecordNotation>
+} as const satisfies PlaceNode<RecordNotationName>
 
 /** The short notation of a service record. */
 export const recordNotationTable = /* @__PURE__ */ buildOnce(
-  (): PlaceTable<RecordNotation> => ({ places: recordPlaces, notations: recordNotations() }),
+  (): PlaceTable<RecordNotationName> => ({ places: recordPlaces, notations: recordNotations() }),
 )

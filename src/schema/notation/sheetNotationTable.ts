@@ -4,7 +4,7 @@ import { OPENING_ROLES } from '../shapes/wordLists.js'
 import type { Holder, MakeDefault, PlaceNode, PlaceTable } from './placeTable.js'
 import { asObject, each, nameFromId } from './placeTable.js'
 import { readIds, readSection, readSet, readYesOrNo } from './readSection.js'
-import { type SheetNotation, sheetNotations } from './sheetNotations.js'
+import { type SheetNotationName, sheetNotations } from './sheetNotations.js'
 
 const NOT_STATED = 'not stated'
 const notStated = { kind: NOT_STATED }
@@ -34,9 +34,9 @@ function findOnlyOpening(gearcase: Holder | undefined, role: string): string | u
 }
 
 /** A leaf with a notation of its own. */
-const leaf = <const Kind extends SheetNotation & LeafKind>(text: Kind) => ({ text, leaf: text })
+const leaf = <const Kind extends SheetNotationName & LeafKind>(text: Kind) => ({ text, leaf: text })
 /** A value in the notation of its measure. */
-const valueLeaf = <const Text extends SheetNotation>(text: Text) => ({ text, leaf: 'value' }) as const
+const valueLeaf = <const Text extends SheetNotationName>(text: Text) => ({ text, leaf: 'value' }) as const
 
 /** The short notation of a sheet, nested like the places of the sheet. A missing leaf does not compile. */
 function makePlaces() {
@@ -211,7 +211,7 @@ function makePlaces() {
   return sheet satisfies Nested<LeafPlace>
 }
 
-type SheetNode = PlaceNode<SheetNotation>
+type SheetNode = PlaceNode<SheetNotationName>
 /** Nodes that lead to all these leaves. */
 type Nested<Places extends string> = [Places] extends [never]
   ? { readonly leaf: LeafKind }
@@ -225,5 +225,5 @@ type Below<Place, Key extends string> = Place extends `/${Key}/${infer Rest}` ? 
 
 /** The short notation of a sheet. */
 export const sheetNotationTable = /* @__PURE__ */ buildOnce(
-  (): PlaceTable<SheetNotation> => ({ places: makePlaces(), notations: sheetNotations() }),
+  (): PlaceTable<SheetNotationName> => ({ places: makePlaces(), notations: sheetNotations() }),
 )

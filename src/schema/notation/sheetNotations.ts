@@ -3,7 +3,6 @@ import type { Measure, Unit } from '../../quantity/index.js'
 import type { SpecCodes } from '../../spec/index.js'
 import { createMistakeReporter } from '../reportMistake.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import { explainText } from './explainText.js'
 import {
   drive,
   interval,
@@ -34,6 +33,7 @@ import {
   variant,
 } from './partNotations.js'
 import { readNotation } from './readNotation.js'
+import { reportUnreadableText } from './reportUnreadableText.js'
 import { amountOrNotStated, sourceWithoutBrackets, withSource } from './valuePieces.js'
 
 const makeValueOf = (measure: Measure, units?: readonly Unit[]) => () =>
@@ -77,7 +77,7 @@ export const sheetNotations = () =>
     SHEET_SLIPS,
   )
 
-export type SheetNotation = keyof ReturnType<typeof sheetNotations>
+export type SheetNotationName = keyof ReturnType<typeof sheetNotations>
 
 /** The notations of commands that answer a single question. */
 const getNotations = /* @__PURE__ */ buildOnce(() =>
@@ -94,7 +94,7 @@ export function parseNotation(
   if (reading.ok) return { ok: true, value: reading.value, findings: [] }
   return {
     ok: false,
-    findings: [explainText(notation, text, reading, '', createMistakeReporter({ kind: 'text' }))],
+    findings: [reportUnreadableText(notation, text, reading, '', createMistakeReporter({ kind: 'text' }))],
   }
 }
 

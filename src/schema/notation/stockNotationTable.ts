@@ -71,7 +71,7 @@ const stockNotations = () =>
     quantityCelsius: () => quantity(['degC'], 'temperature', CELSIUS_PATTERN),
   })
 
-export type StockNotation = keyof ReturnType<typeof stockNotations>
+export type StockNotationName = keyof ReturnType<typeof stockNotations>
 
 const nameOnly = { name: /* @__PURE__ */ nameFromId() }
 const volume = { text: 'quantityVolume' } as const
@@ -79,7 +79,7 @@ const viscosity = { text: 'quantityViscosity' } as const
 
 /** The short notation of a stock. */
 export const stockNotationTable = /* @__PURE__ */ buildOnce(
-  (): PlaceTable<StockNotation> => ({
+  (): PlaceTable<StockNotationName> => ({
     notations: stockNotations(),
     places: {
       defaults: { name: nameFromDocumentId, containers: {}, seals: {} },

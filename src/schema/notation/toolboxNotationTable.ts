@@ -111,7 +111,7 @@ const toolboxNotations = () =>
     quantityMass: () => quantityOfMeasure('mass'),
   })
 
-export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
+export type ToolboxNotationName = keyof ReturnType<typeof toolboxNotations>
 
 /** `internal hex 8 mm`: the id adds nothing to it. */
 const socketName: MakeDefault = ({ holder: { fits, size } }) =>
@@ -126,7 +126,7 @@ const stand = { text: 'stands', ...nameOnly, children: { rating: mass } } as con
 
 /** The short notation of a toolbox. The default accuracy of a wrench is ISO 6789. */
 export const toolboxNotationTable = /* @__PURE__ */ buildOnce(
-  (): PlaceTable<ToolboxNotation> => ({
+  (): PlaceTable<ToolboxNotationName> => ({
     notations: toolboxNotations(),
     places: {
       defaults: {

@@ -1,6 +1,6 @@
 import { listSpellings, type Unit } from '../../quantity/index.js'
 import type { NotationName } from './notationTables.js'
-import type { SheetNotation } from './sheetNotations.js'
+import type { SheetNotationName } from './sheetNotations.js'
 import { formatSeal, joinParts, type Value, type Writer, writeEntry } from './writeValue.js'
 
 const quantity: Writer = ({ value, unit }) => `${value} ${listSpellings(unit as Unit)[0]}`
@@ -23,7 +23,7 @@ const tightened: Writer = ({ kind, torque, tool, turns, wheelMark }: Value, sour
 }
 
 /** The texts of all documents except sheets: they have measured quantities and no sources. */
-export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotation>, Writer>> = {
+export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotationName>, Writer>> = {
   quantityHours: quantity,
   quantityWorkingTime: quantity,
   quantityDistance: quantity,
@@ -56,7 +56,7 @@ export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotati
   accuracy,
   wrench: ({ scales, type, drive, accuracy: error, leverLength, calibration }, source) =>
     joinParts(
-      scales.map((otherScale: Value) => scale(otherScale, source)).join(' and '),
+      scales.map((scaleValue: Value) => scale(scaleValue, source)).join(' and '),
       type,
       drive,
       error && error.kind !== 'ISO 6789' && accuracy(error, source),

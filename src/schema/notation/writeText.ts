@@ -1,5 +1,5 @@
 import type { NotationName } from './notationTables.js'
-import type { SheetNotation } from './sheetNotations.js'
+import type { SheetNotationName } from './sheetNotations.js'
 import { MEASURED_WRITERS } from './writeMeasured.js'
 import type { Value, Writer, WriteSource } from './writeValue.js'
 import { formatBand, formatPrinted, formatSeal, isNotStated, joinParts, value } from './writeValue.js'
@@ -119,7 +119,7 @@ function formatCondition({ variants, modelYears, serials, market }: Value): stri
   )
 }
 
-const SHEET_WRITERS: Readonly<Record<SheetNotation, Writer>> = {
+const SHEET_WRITERS: Readonly<Record<SheetNotationName, Writer>> = {
   volume: value,
   length: value,
   temperature: value,

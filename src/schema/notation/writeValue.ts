@@ -23,10 +23,10 @@ export function formatBand(value: Value): string {
 /** If a notation has no `not stated`, this text cannot be read back, and the object stays. */
 export function formatPrinted(value: Value): string {
   if (isNotStated(value)) return value.kind
-  const otherFigures = value.printed?.map(formatBand).join(', ')
-  return otherFigures === undefined || otherFigures === ''
+  const conversions = value.printed?.map(formatBand).join(', ')
+  return conversions === undefined || conversions === ''
     ? formatBand(value)
-    : `${formatBand(value)} (${otherFigures})`
+    : `${formatBand(value)} (${conversions})`
 }
 
 export const value: Writer = (input, source) => formatPrinted(input) + source(input.source)

@@ -20,7 +20,7 @@ export function listIntervals(
     return `/figures/${start + figures.length - 1}`
   }
   const intervals = [...new Set(services.map(({ service }) => service))].map((service): WallInterval => {
-    const own = services.filter((otherService) => otherService.service === service)
+    const own = services.filter((candidate) => candidate.service === service)
     const { name, task, intervals: stated, events = [] } = sheet.services[service] as Service
     const { severe } = stated
     return dropUndefined({

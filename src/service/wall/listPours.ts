@@ -36,7 +36,9 @@ export function listPours(
       part,
       filler: filler?.have?.name,
       at: plans.map(({ celsius, oil, waits }) => {
-        const wait = waits.find((otherWait) => otherWait.kind === 'pour' && otherWait.part.path === part.path)
+        const wait = waits.find(
+          (plannedWait) => plannedWait.kind === 'pour' && plannedWait.part.path === part.path,
+        )
         const container = oil.containerByGearcase.get(part.path.split('/')[2] ?? '')
         return dropUndefined({ celsius, oil: container?.oil.name, ends: wait && findEnds(wait) })
       }),

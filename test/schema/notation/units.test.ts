@@ -3,7 +3,7 @@ import type { Finding, Fix } from '../../../src/base/finding.js'
 import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
-import { explainText } from '../../../src/schema/notation/explainText.js'
+import { reportUnreadableText } from '../../../src/schema/notation/reportUnreadableText.js'
 import { createMistakeReporter } from '../../../src/schema/reportMistake.js'
 import type { SpecCodes } from '../../../src/spec/codes.js'
 import { parseQuantity } from '../../../src/v1/quantity.js'
@@ -22,7 +22,7 @@ const places = Object.entries(MEASURES) as [keyof typeof MEASURES, NotationName]
 function refusal(notation: NotationName, text: string): Finding<Pick<SpecCodes, 'spec/bad-notation'>> {
   const read = readNotation(notation, text)
   if (read.ok) throw new Error(`${text} was read`)
-  return explainText(
+  return reportUnreadableText(
     NOTATIONS[notation],
     text,
     read,

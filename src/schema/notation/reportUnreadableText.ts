@@ -13,7 +13,7 @@ export interface StopPoint {
 }
 
 /** Reports where a text in short notation cannot be read, what was expected there, and the probable texts. */
-export function explainText(
+export function reportUnreadableText(
   notation: Notation,
   text: string,
   stop: StopPoint,
