@@ -51,7 +51,7 @@ describe('an additive', () => {
   it('in the refill makes it together with the oil: 1.3 L are poured, never 1.4 L', () => {
     const text = withAdditive('front', { includedInRefill: true })
     expect(text).toContain(
-      'Measure 1.3 L of SAE 80W-90, API GL-5 in a clean jug. With its additive it makes the refill of 1.4 L.',
+      'Measure 1.3 L of SAE 80W-90, API GL-5 in a clean jug. Together with the additive this is the refill of 1.4 L.',
     )
     expect(text).toContain('Pour the 1.3 L of oil in slowly')
     expect(text).not.toContain('Pour the 1.4 L')
@@ -248,7 +248,7 @@ describe('a level', () => {
 
   it.each([
     ['screwed in', 'Screw it in fully. Take it out. Read the oil between its marks.'],
-    ['resting', 'Rest it on its thread, not screwed in. Read the oil between its marks.'],
+    ['resting', 'Rest it on its thread. Do not screw it in. Read the oil between its marks.'],
   ])('a dipstick is read %s', (reading, spokenTexts) => {
     expect(textOf('tind-4', level({ kind: 'dipstick', opening: 'fill', reading }))).toContain(spokenTexts)
   })
@@ -256,7 +256,7 @@ describe('a level', () => {
   it('after filling, a tenth too much stops the work and clearly less asks why', () => {
     const text = textOf('tind-4', level(hole))
     expect(text).toContain(
-      'If it is low, top up with the same oil. If more than 770 mL has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.',
+      'If it is low, top up with the same oil. If more than 770 mL has gone in, stop the work. If much less went in than stated, make sure that the machine is level and the case was fully drained.',
     )
     expect(text).toContain('If it is high, let the excess run out.')
   })
@@ -297,7 +297,7 @@ describe('what the old oil shows', () => {
   it.each([
     'If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
     'If it contains only grey paste or some glitter at a first service, go on.',
-    "If it is milky, stop: find where the water came in. Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
+    "If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
   })
@@ -328,7 +328,7 @@ describe('a cover', () => {
 
   it('that is upright keeps two loose bolts at the top until the oil is out', () => {
     expect(cover({ position: 'upright' })).toContain(
-      'Slacken all bolts of the rear cover. Leave two loose at the top. Take out the others. Break the seal at the bottom.',
+      'Slacken all bolts of the rear cover. Leave two loose bolts in at the top. Take out the others. Break the seal at the bottom.',
     )
   })
 

@@ -28,7 +28,7 @@ describe('record --top-up', () => {
   it('appends it and the readings of the day, and says what the gearcase loses', async () => {
     const { code, out, written } = await run([...ADD, 'set', '--out', 'new.json'])
     expect(out).toBe(
-      'LOSES OIL  Front differential: 50 mL added since 2022-11-20, 189.1 h, about 26 mL per 100 h, 11 % of the fill. Find the leak before you top it up.\n' +
+      'LOSES OIL  Front differential: 50 mL added since 2022-11-20, 189.1 h, about 26 mL per 100 h, 11 % of the fill. Find the leak before you top up the oil.\n' +
         'Appended to new.json: 50 mL on 2023-09-01, 1 top-up.',
     )
     expect(code).toBe(0)

@@ -14,7 +14,7 @@ const VERBS =
 const CONDITIONS = /^(If|Where|When|Before|After) /
 /** Sentences that give information, not an instruction. */
 const INFORMATION =
-  /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A leak needs|With its additive)/
+  /^(The manual gives|The torque|The quantity|The oil must|The level must|On a glass|The order|A leak needs|Together with the additive)/
 const ING_NAMES = /^(opening|O-ring|ring|parking|housing|jacking|nothing)$/i
 
 const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }
@@ -167,7 +167,7 @@ describe('what can hurt or cannot be done as printed', () => {
     expect(text).not.toContain('let the water settle')
     expect(text).toContain('If it is milky, stop: find where the water came in.')
     expect(text).toContain(
-      "Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
+      "Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
     )
   })
 

@@ -50,7 +50,7 @@ describe('the oil that a gearcase lost', () => {
       per100Hours: { min: 150, max: 150, unit: 'mL' },
     })
     expect(say(loses)).toBe(
-      'Front differential: 120 mL added in 2 top-ups since 2022-11-20, 80 h, about 150 mL per 100 h, 27 % of the fill. Find the leak before you top it up.',
+      'Front differential: 120 mL added in 2 top-ups since 2022-11-20, 80 h, about 150 mL per 100 h, 27 % of the fill. Find the leak before you top up the oil.',
     )
   })
 

@@ -29,7 +29,7 @@ const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {
   id: 'an id',
   face: 'a face of the gearcase such as "bottom face, left"',
   label: 'the grade and categories of an oil such as "80W-90 GL-5"',
-  'known source': 'the id of a source too, since the sheet has more than one: "[manual p. 60]"',
+  'known source': 'also the id of a source, since the sheet has more than one: "[manual p. 60]"',
   'limited-slip': '"limited-slip required", "not permitted" or "either"',
   market: 'a market',
   method: '"by quantity", "to level hole", "dipstick screwed in", "dipstick resting" or "sight glass"',

@@ -138,7 +138,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/oil-not-drained': (params) =>
     `The old oil of ${writePart(params, 'the gearcase')} is never drained${writeStep(params)}. Drain it before you pour new oil.`,
   'procedure/drain-left-closed': (params) =>
-    `A further drain of ${writePart(params, 'the gearcase')} is never opened${writeStep(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
+    `A further drain of ${writePart(params, 'the gearcase')} is never opened${writeStep(params)}. The sheet lists it under “also”: drain there as well before you pour new oil.`,
   'procedure/oil-not-inspected': (params) =>
     `The old oil of ${writeGearcase(params)} is not inspected${writeStep(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>

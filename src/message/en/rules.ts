@@ -40,8 +40,8 @@ function writeRefillFix({ value, unit }: Volume, byLevel: boolean, say: Say): st
 const UNMEASURED_TEXTS: Readonly<Record<RuleCodes['record/tightening-not-measured']['done'], string>> = {
   'by hand': 'tightened only by hand. Tighten it as the sheet states before the machine moves',
   'without a wrench': 'tight, but the torque was not measured. Set it with a torque wrench',
-  'not checked': 'not checked whether it is tight. Check it before the machine moves',
-  'not known': 'not known whether it is tight. Check it before the machine moves',
+  'not checked': 'its tightness was not checked. Check it before the machine moves',
+  'not known': 'it is not known whether it is tight. Check it before the machine moves',
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['what'], string>> = {
@@ -181,7 +181,7 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${part}: no bolt has the class “${propertyClass}”.${meant === undefined ? ' Check the manual.' : ` Did you mean “${meant}”?`}`,
   // Seals, oils and quantities.
   'seal/crush-washer-reused': ({ part }) =>
-    `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
+    `${part}: the sheet replaces the crush washer only “on condition”. Crushing hardens it: fit a new one at every opening, or waive this with the manual's page.`,
   'seal/material-doubtful-in-oil': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/material-not-for-oil': ({ part, material }) =>
     `${part}: gear oil destroys ${material}. Check the parts list.`,
@@ -206,7 +206,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'oil/ambient-gap': ({ from, to }, say) =>
     `Between ${say.quantity(from)} and ${say.quantity(to)} no oil in this list is permitted. Check the bands.`,
   'oil/unknown-edition': ({ grade, system, edition, known }, say) =>
-    `${system}, edition “${edition}”: limits of ${grade} unknown. Known editions: ${say.list(known)}.`,
+    `${system}, edition “${edition}”: the limits of ${grade} are not known. Known editions: ${say.list(known)}.`,
   'oil/unknown-grade': ({ grade, system, others }, say) =>
     `${system} has no grade “${grade}”.${others.length === 0 ? '' : ` ${say.list(others)} ${others.length === 1 ? 'has' : 'have'} it.`}`,
   'oil/viscosity-outside-grade': ({ oil, grade, viscosity }, say) =>
@@ -289,7 +289,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/machine-not-found': ({ id, ...names }, say) =>
     `No log of the machine “${id}” is in this set.${writeSuggestion(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
-    `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet or in a filter`}, and it was filled. Stop the machine and have the gearcase opened.`,
+    `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet or in a filter`}, but it was refilled. Stop the machine and have the gearcase opened.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
     `${gearcase}: filled with “${oil}”, not a permitted oil (${say.list(permitted)}). Drain it before the machine works.`,
   'record/part-not-on-machine': ({ part }) =>
@@ -303,7 +303,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/refill-not-recorded': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
   'record/refill-outside-tolerance': ({ gearcase, refilled, printedRefill, byLevel, reason }, say) =>
-    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${writeRefillFix(reason.params['difference'] as Volume, byLevel, say)}`,
+    `${gearcase}: ${say.quantity(refilled)} was refilled, but the sheet states ${say.quantity(printedRefill)}: ${writeRefillFix(reason.params['difference'] as Volume, byLevel, say)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`

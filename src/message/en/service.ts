@@ -113,7 +113,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${writePart(part)}).`,
   'service/turned-by-hand': ({ part }) => `By hand (${writePart(part)}).`,
   'service/drive-not-stated': ({ part }) =>
-    `The sheet states no tool size (${writePart(part)}). Check it before you leave.`,
+    `The sheet states no tool size (${writePart(part)}). Find out the size before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
     `The ${vessel} is not accurate enough for the ${writePart(part)}. ${say.reason(reason)}`,
   'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${writePart(part)}).`,
@@ -160,7 +160,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/pour-volume-not-known': ({ part }) =>
     `The quantity is not known, so no pouring time is calculated (${writePart(part)}).`,
   'service/drain-until-drips': () => 'Drain until it only drips.',
-  'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
+  'service/settle-stated': ({ minutes }, say) =>
+    `The sheet gives a settling time of ${say.quantity(minutes)}.`,
   'service/settle-not-stated': () => 'The sheet states no settling time. See the manual.',
   'service/cure-stated': ({ product, time }, say) =>
     `Let the ${product} cure for ${say.quantity(time)} before oil touches it.`,
@@ -239,7 +240,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     'A small quantity soon after an oil change: the oil may have settled. Check the level again after 10 h.',
   'service/look-for-leaks': () =>
     'A closed gearcase uses no oil. Look for leaks, and check the level again after 10 h.',
-  'service/find-the-leak': () => 'Find the leak before you top it up.',
+  'service/find-the-leak': () => 'Find the leak before you top up the oil.',
   'service/loses-oil': ({ signal, reasons }, say) =>
     `${SIGNAL_WORDS[signal]}: ${reasons.map((reason) => say.reason(reason)).join(' ')}`,
   'service/used-oil-rules': ({ signal }) =>

@@ -10,7 +10,7 @@ export const slipWords: SlipWords = {
     next: 'Next services',
     samples: 'Oil samples without a result',
   },
-  authority: ["The machine's own manual comes before this slip. Ask the workshop where they differ."],
+  authority: ["The machine's own manual comes before this slip. If the two differ, ask the workshop."],
   labels: {
     by: 'Done by',
     corrected: 'Corrected',

@@ -97,12 +97,12 @@ export function writeLevel(params: StepParams): string {
   const instruction = {
     'by quantity': asManualText,
     'not stated': asManualText,
-    'to level hole': `Check the oil level at ${openingText}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
+    'to level hole': `Check the oil level at ${openingText}. The oil must be ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
     dipstick:
       level.reading === 'screwed in'
         ? `Wipe ${openingText} clean. Screw it in fully. Take it out. Read the oil between its marks.`
-        : `Wipe ${openingText} clean. Rest it on its thread, not screwed in. Read the oil between its marks.`,
-    'sight glass': `Read the oil level at ${openingText}. The level is right between the marks, or at the middle of a plain glass.`,
+        : `Wipe ${openingText} clean. Rest it on its thread. Do not screw it in. Read the oil between its marks.`,
+    'sight glass': `Read the oil level at ${openingText}. The level must be between the marks. On a glass without marks, it must be at the middle.`,
   }[level.method]
   return [
     instruction,
@@ -125,7 +125,7 @@ export function writeTopUp(params: StepParams): string {
   const { level, part, stopAt } = params
   if (level?.afterFilling !== true) {
     const openingText = part === undefined ? '' : ` through ${writePart(params, 'fill opening')}`
-    return `If the level is low, top up${openingText}. Take the same oil. If it was low, look for a leak.`
+    return `If the level is low, top up${openingText}. Take the same oil. If the level was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
   return `If the level is low, top up with the same oil. ${stopLimitText(stopAt)}`
@@ -133,7 +133,7 @@ export function writeTopUp(params: StepParams): string {
 
 /** The warning for a refill that differs from the stated quantity. */
 export function stopLimitText(stopAt: string): string {
-  return `If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
+  return `If more than ${stopAt} has gone in, stop the work. If much less went in than stated, make sure that the machine is level and the case was fully drained.`
 }
 
 /** Common practice, no source: if a cover is loosened on all sides at once, all the oil comes out. */
@@ -143,9 +143,9 @@ export function takeOffCoverText(params: StepParams): string {
     return `Take off ${cover} only by the machine's manual: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
   const position = params.cover?.position ?? 'not stated'
   const remainingBoltsText = {
-    upright: 'Leave two loose at the top.',
+    upright: 'Leave two loose bolts in at the top.',
     bottom: 'Leave the bolts of one side in, loosened.',
-    'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
+    'not stated': 'Leave two loose bolts in at the top; on a bottom pan, leave those of one side.',
   }[position]
   return `Slacken all bolts of ${cover}. ${remainingBoltsText} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When ${params.fluid === 'grease' ? 'no more grease runs out' : 'the oil only drips'}, take off ${cover}.`
 }

@@ -24,7 +24,7 @@ export const stepTexts: StepTexts = {
     show: () => "The machine's plate, close up.",
   },
   'read the manual': {
-    full: () => "Read the machine's own manual first. Where this card differs, follow the manual.",
+    full: () => "Read the machine's own manual first. If this card differs from it, follow the manual.",
     short: () => 'Manual first',
     show: () => "The machine's manual, open at the page of the service.",
   },
@@ -202,7 +202,7 @@ export const stepTexts: StepTexts = {
     full: ({ fluid }) =>
       fluid === 'grease'
         ? 'Inspect the old grease in good light. If it contains chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
-        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Do not refill a case that had milky oil until you have flushed it: fill it with the manual's oil, run the machine briefly, let it cool and drain it.",
+        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
     short: () => 'Oil: at chips or pieces stop, close, tag out; if milky, find the water and flush',
     show: () => 'The old oil in the pan, in good light.',
   },
@@ -356,7 +356,7 @@ export const stepTexts: StepTexts = {
         ? `Measure out ${volume} of ${oil ?? 'the right grease'}.`
         : volume === undefined
           ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
-          : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${totalVolume === undefined ? '' : ` With its additive it makes the refill of ${totalVolume}.`}`,
+          : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${totalVolume === undefined ? '' : ` Together with the additive this is the refill of ${totalVolume}.`}`,
     short: ({ volume, oil }) =>
       volume === undefined ? 'Measure the refill (see the manual)' : `Measure ${oil ?? 'the right oil'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
