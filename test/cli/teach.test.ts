@@ -160,7 +160,7 @@ describe('a naive first sheet', () => {
 })
 
 describe('a document without a kind is read as what it looks like, and everything to copy is of that kind', () => {
-  const [VERSION, SHEET] = [
+  const [VERSION_LINE, SHEET_LINE] = [
     'version: "1.0"   (the version of this format)',
     'sheet: ferd-2, revision 1   (the sheet of the machine)',
   ]
@@ -170,7 +170,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   const LOG = [
     'id: station-2   (the name by which records refer to the machine)',
     'name: Station 2   (your name for it)',
-    SHEET,
+    SHEET_LINE,
   ]
   const PROCEDURE = [
     'id: ferd-2-oil-change   (your short name for it)',
@@ -182,7 +182,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   const RECORD = [
     'id: station-2-2023-10-06   (your short name for it)',
     'machine: station-2   (the id of its log)',
-    SHEET,
+    SHEET_LINE,
     'date: 2023-10-06   (the day of the work)',
     'readings: 512.6 h   (the meter readings)',
   ]
@@ -197,10 +197,10 @@ describe('a document without a kind is read as what it looks like, and everythin
   }
 
   it.each([
-    ['containers: {}', missing([kind('stock'), VERSION, ...STOCK])],
-    ['meters: {}', missing([kind('machine-log'), VERSION, ...LOG])],
-    ['steps: []', missing([kind('procedure'), VERSION, ...PROCEDURE])],
-    ['entries: []', missing([kind('service-record'), VERSION, ...RECORD])],
+    ['containers: {}', missing([kind('stock'), VERSION_LINE, ...STOCK])],
+    ['meters: {}', missing([kind('machine-log'), VERSION_LINE, ...LOG])],
+    ['steps: []', missing([kind('procedure'), VERSION_LINE, ...PROCEDURE])],
+    ['entries: []', missing([kind('service-record'), VERSION_LINE, ...RECORD])],
   ])('%j', async (text, expected) => {
     const { lines } = await check(text)
     expect(lines.slice(0, -1)).toEqual(expected)
@@ -213,7 +213,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   it('a kind that is no text', async () => {
     const { lines } = await check('kind: 5\nmeters: {}')
     expect(lines.slice(0, -1)).toEqual([
-      ...missing([VERSION, ...LOG]),
+      ...missing([VERSION_LINE, ...LOG]),
       'first.yaml:1:1: error: Expected text, found a number.',
       '    write the kind of this document, such as',
       '      kind: machine-log',
@@ -228,7 +228,7 @@ describe('a document without a kind is read as what it looks like, and everythin
       '    write the kind of this document, such as',
       '      kind: machine-log',
       '    spec/wrong-kind at /kind',
-      ...missing([VERSION, ...LOG]),
+      ...missing([VERSION_LINE, ...LOG]),
     ])
   })
 
@@ -240,7 +240,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   ])('%s as a list', async (key, what, example, of, names) => {
     const { lines } = await check(`${key}: []`)
     expect(lines.slice(0, -1)).toEqual([
-      ...missing([kind(of), VERSION, ...names]),
+      ...missing([kind(of), VERSION_LINE, ...names]),
       'first.yaml:1:1: error: Expected an object, found a list.',
       `    write a map of ${what} by id, such as`,
       `      ${key}:`,

@@ -83,7 +83,7 @@ describe('a record of what really happened', () => {
     if (!planned.ok) throw new Error('no plan')
     const [caution] = planned.value.cautions
     expect(caution && say(caution)).toMatch(
-      /^WARNING: Do not use this machine\. A fault has been open since 2023-10-06\. front differential: 520 mL in/,
+      /^WARNING: Do not use this machine\. A fault has been open since 2023-10-06\. front differential: 520 mL was refilled/,
     )
   })
 
@@ -176,9 +176,9 @@ describe('corrections', () => {
   const first = append(wrong).log
 
   it('a chain: the last word counts', () => {
-    const still = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
+    const secondCorrection = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
     const third = correctionOf({ refilled: { value: 460, unit: 'mL' } }, { id: 'third', corrects: 'second' })
-    const second = append(still, first)
+    const second = append(secondCorrection, first)
     expect(second.faults).toHaveLength(1)
     expect(second.findings.map(({ code, path }) => `${code} ${path}`)).toEqual([
       'record/refill-outside-tolerance /entries/0/refilled',
@@ -238,8 +238,8 @@ describe('corrections', () => {
   })
 
   it('checkDocuments finds what is left, in the record that says it', () => {
-    const still = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
-    const { log: after } = append(still, first)
+    const secondCorrection = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
+    const { log: after } = append(secondCorrection, first)
     const found = checkDocuments(setWith(after), { today: TODAY }).map(({ code, path }) => `${code} ${path}`)
     expect(found).toEqual(['record/refill-outside-tolerance /records/4/entries/0/refilled'])
     const closed = append(CORRECTED[0]?.correction as ServiceRecord, first).log

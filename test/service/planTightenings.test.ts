@@ -69,10 +69,10 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
     tightenings.find(({ part }) => part.path === FILL)
   const coarse = { scales: [{ unit: 'lbf.in', lowest: 40, highest: 200, graduation: 20 }] } as const
   const say = (reason: Reason) => renderMessage(reason, en).replaceAll('\u00a0', ' ')
-  const BARE = { kind: 'nominal', value: '9.3', unit: 'lbf.ft' }
+  const NOMINAL_TORQUE = { kind: 'nominal', value: '9.3', unit: 'lbf.ft' }
 
   it('a bare 9.3 lbf·ft gets the nearest mark, says how far it is off, and the wrench comes along', () => {
-    const planned = plan(BARE)
+    const planned = plan(NOMINAL_TORQUE)
     const row = rowOf(planned)
     expect([row?.verdict, row?.setting]).toEqual(['fits with care', { value: 112, unit: 'lbf.in' }])
     expect(planned.wrenches).toEqual({ use: ['inch'], reasons: [] })
@@ -88,7 +88,7 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
   })
 
   it('with no mark near enough it is a finding, not settled, and a usual wrench is named', () => {
-    const planned = plan(BARE, coarse)
+    const planned = plan(NOMINAL_TORQUE, coarse)
     expect(rowOf(planned)?.verdict).toBe('does not fit')
     expect(planned.findings.map(({ code, severity, path }) => [code, severity, path])).toEqual([
       ['service/no-wrench-fits', 'warning', FILL],
@@ -105,12 +105,12 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
       /100 lbf·in and 120 lbf·in\. If a larger error is permitted, give it as the tolerance \(tolerancePercent, --tolerance\)/,
     )
     // by hand: 12 % of 111.6 is 13.39, so 120 lies in 98.2 to 125.0
-    expect(rowOf(plan(BARE, coarse, 12))?.setting).toEqual({ value: 120, unit: 'lbf.in' })
+    expect(rowOf(plan(NOMINAL_TORQUE, coarse, 12))?.setting).toEqual({ value: 120, unit: 'lbf.in' })
   })
 
   it('one that cannot be judged is a finding too, and not settled', () => {
     const one = plan({ kind: 'limits', max: '9.3', unit: 'lbf.ft' })
-    const unknown = plan(BARE, { type: 'dial' })
+    const unknown = plan(NOMINAL_TORQUE, { type: 'dial' })
     for (const planned of [one, unknown]) {
       expect(rowOf(planned)?.verdict).toBe('cannot tell')
       expect(planned.findings.map(({ code }) => code)).toEqual(['service/no-wrench-fits'])
