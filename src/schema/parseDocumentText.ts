@@ -4,6 +4,7 @@ import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/inde
 import { expandShort } from './notation/expandShort.js'
 import { PLACE_TABLES } from './notation/notationTables.js'
 import type { DocumentOf } from './parseDocument.js'
+import { readCleanJson } from './readCleanJson.js'
 import { readDocument, readName } from './readDocument.js'
 import { readTableHead } from './readTableHead.js'
 import { createMistakeReporter, type ReportMistake } from './reportMistake.js'
@@ -40,12 +41,13 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const document: DocumentReference = { kind: 'text', ...readName(options) }
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
+  const shortForms = { expand: expandShort, places: PLACE_TABLES }
+  const clean = readCleanJson(json)
+  if (clean !== undefined)
+    return readDocument(clean, shapes, options, shortForms, true) as Parsed<DocumentOf<Kind>>
   const textMistakes = findTextMistakes(json, text.length, createMistakeReporter(document))
   if (textMistakes.stop) return { ok: false, findings: textMistakes.findings }
-  const parsed = readDocument(JSON.parse(json), shapes, options, {
-    expand: expandShort,
-    places: PLACE_TABLES,
-  }) as Parsed<DocumentOf<Kind>>
+  const parsed = readDocument(JSON.parse(json), shapes, options, shortForms) as Parsed<DocumentOf<Kind>>
   if (textMistakes.findings.length === 0) return parsed
   const knownDocument =
     parsed.findings[0]?.document ??

@@ -20,16 +20,22 @@ export interface ShortForms {
   readonly places: { readonly [Kind in DocumentName]?: () => PlaceTable }
 }
 
-/** Reads foreign data as a document of one of the given kinds. */
+/**
+ * Reads foreign data as a document of one of the given kinds. Data from {@link readCleanJson} is not copied again; short
+ * notation is expanded in it.
+ */
 export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
   options: ParseOptions,
   shortForms?: ShortForms,
+  isClean = false,
 ): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
-  const plainCopy = copyPlainData(input, createMistakeReporter({ kind: 'text', ...name }))
+  const plainCopy = isClean
+    ? { value: input, findings: [], refused: new Set<string>() }
+    : copyPlainData(input, createMistakeReporter({ kind: 'text', ...name }))
   const kind = readPointer(plainCopy.value, '/kind')
   const intendedKind = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
   const documentKind =
