@@ -123,12 +123,12 @@ const markPure: Plugin = {
     const nodes = findLoaded(this.parse(code))
     const typed = (...types: string[]) => nodes.filter(({ type }) => types.includes(type ?? ''))
     const inserts = typed('CallExpression', 'NewExpression').map(({ start }) => ({ at: start, text: PURE }))
-    // Bundlers keep a list with a spread: reading what is spread could have an effect.
-    const spreads = typed('SpreadElement')
+    // Bundlers keep a spread and a template with a value: to read the value could have an effect.
+    const kept = typed('SpreadElement', 'TemplateLiteral')
     for (const { init } of typed('VariableDeclarator') as unknown as readonly {
       readonly init: Node | null
     }[])
-      if (init !== null && spreads.some(({ start, end }) => start > init.start && end < init.end))
+      if (init !== null && kept.some(({ start, end }) => start > init.start && end < init.end))
         inserts.push({ at: init.start, text: `${PURE}(()=>(` }, { at: init.end, text: '))()' })
     inserts.sort((a, b) => a.at - b.at)
     const parts = inserts.map(({ at, text }, place) => code.slice(inserts[place - 1]?.at ?? 0, at) + text)
@@ -159,7 +159,7 @@ async function mergeChunks(): Promise<void> {
     plugins: [markPure],
     treeshake: { moduleSideEffects: false },
   })
-  const chunks = readdirSync('dist').filter((file) => file.startsWith('chunk-'))
+  const chunks = readdirSync('dist').filter((file) => /-[A-Z0-9]{8}\.js$/.test(file))
   for (const old of [...chunks, 'chunks']) rmSync(`dist/${old}`, { recursive: true })
   await build.write({
     dir: 'dist',
@@ -167,7 +167,16 @@ async function mergeChunks(): Promise<void> {
     chunkFileNames: 'shared/[name]-[hash].js',
     hoistTransitiveImports: false,
     manualChunks: chooseChunk,
+    plugins: [
+      { name: 'short names', renderChunk: async (code) => ({ code: await shorten(code), map: null }) },
+    ],
   })
+}
+
+async function shorten(text: string): Promise<string> {
+  const format = { preserve_annotations: true, semicolons: false }
+  const { code = '' } = await minify(text, { module: true, compress: false, format })
+  return code
 }
 
 const SHARED: Options = {
@@ -187,16 +196,8 @@ const SHARED: Options = {
     {
       name: 'short names, no white space',
       // esbuild drops the notes on what is pure with the white space, and bundlers need them. A statement stays a line, for stacks.
-      renderChunk: async (code, { path }) => {
-        if (!path.endsWith('.js')) return undefined
-        const format = { preserve_annotations: true, semicolons: false }
-        const { code: shorter = '' } = await minify(code, {
-          module: true,
-          compress: false,
-          format,
-        })
-        return { code: shorter }
-      },
+      renderChunk: async (code, { path }) =>
+        path.endsWith('.js') ? { code: await shorten(code) } : undefined,
     },
   ],
   esbuildPlugins: [

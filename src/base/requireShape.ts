@@ -30,10 +30,8 @@ export function requireShape(
   const fields = value as { readonly [key: string]: unknown }
   for (const [key, innerShape] of Object.entries(shape)) {
     const fieldName = key.replace('?', '')
-    // A name is made only for a field that can be wrong.
     for (const at of isList || key === '*' ? Object.keys(fields) : [fieldName])
       if (fieldName === key || fields[at] !== undefined)
-        if (typeof innerShape !== 'string' || typeof fields[at] !== innerShape)
-          requireShape(isList ? `${name}[${at}]` : `${name}.${at}`, fields[at], innerShape, hint)
+        requireShape(isList ? `${name}[${at}]` : `${name}.${at}`, fields[at], innerShape, hint)
   }
 }

@@ -2,6 +2,7 @@ import type { CliIo, ExitCode } from './cliIo.js'
 import type { CommandName } from './commandTable.js'
 import type { ParsedWords } from './parseWords.js'
 import type { Options } from './readOptions.js'
+import { runCompletion } from './runCompletion.js'
 
 /** Runs a command with its parsed words. */
 export type CommandRunner = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
@@ -52,5 +53,6 @@ export const COMMANDS: Readonly<Record<CommandName, CommandRunner>> = {
   meets: makeQuestionCommand('runMeets'),
   washer: makeQuestionCommand('runWasher'),
   schema: makeDocumentCommand(async () => (await import('./commands/schema.js')).runSchema),
-  completion: async (words, io) => (await import('./commands/completion.js')).runCompletion(words, io),
+  // Its tables are those of the help, which are always loaded.
+  completion: runCompletion,
 }

@@ -22,6 +22,18 @@ import { torqueTexts } from './torque.js'
 import { wallWords } from './wall.js'
 import { join } from './words.js'
 
+const calculationTexts = {
+  ...calendarTexts,
+  ...fillTexts,
+  ...intervalTexts,
+  ...oilTexts,
+  ...quantityTexts,
+  ...sealTexts,
+  ...specTexts,
+  ...threadTexts,
+  ...torqueTexts,
+} satisfies Messages['texts']
+
 /**
  * The English texts for calculations and for reading documents, a third of {@link en}: for apps without
  * rules, procedures and cards.
@@ -35,24 +47,14 @@ import { join } from './words.js'
  * // => '“soon” is not a calendar date. Write year, month and day as in 2031-01-12.'
  * ```
  */
-export const enCalculations = {
+export const enCalculations: Messages = {
   language: 'en',
   marks: { decimal: '.', group: '\u202f' },
   list: (items) => join(items, 'and'),
   // Rounded as printed, with up to three decimals.
   plural: (value) => (Number(Math.abs(value).toFixed(3)) === 1 ? 'one' : 'other'),
-  texts: {
-    ...calendarTexts,
-    ...fillTexts,
-    ...intervalTexts,
-    ...oilTexts,
-    ...quantityTexts,
-    ...sealTexts,
-    ...specTexts,
-    ...threadTexts,
-    ...torqueTexts,
-  },
-} satisfies Messages
+  texts: calculationTexts,
+}
 
 /**
  * The English catalogue: every message, step, label and spoken word. The decimal mark is a point. A narrow
@@ -68,7 +70,7 @@ export const enCalculations = {
 export const en: Catalogue = {
   ...enCalculations,
   direction: 'ltr',
-  texts: { ...enCalculations.texts, ...procedureTexts, ...recordTexts, ...rulesTexts, ...serviceTexts },
+  texts: { ...calculationTexts, ...procedureTexts, ...recordTexts, ...rulesTexts, ...serviceTexts },
   steps: stepTexts,
   lines: lineTexts,
   card: cardWords,

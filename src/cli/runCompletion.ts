@@ -1,8 +1,8 @@
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { COMMAND_NAMES, COMMAND_TABLE, type CommandName } from '../commandTable.js'
-import { findOption } from '../findOption.js'
-import type { OptionName } from '../optionTable.js'
-import type { ParsedWords } from '../parseWords.js'
+import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import { COMMAND_NAMES, COMMAND_TABLE, type CommandName } from './commandTable.js'
+import { findOption } from './findOption.js'
+import type { OptionName } from './optionTable.js'
+import type { ParsedWords } from './parseWords.js'
 
 const SCRIPTS: { readonly [shell: string]: () => string } = {
   bash: writeBash,
