@@ -26,12 +26,15 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
     'one verdict with all its lines and reasons, integer arithmetic only; 0.7 of it names unknown keys and wrong shapes, 0.7 asks it without a log',
   ],
   './v1/interval/meters': [7, 'meters read, forecast and imported'],
-  './v1/interval/fleet': [6, 'columns, SQL and the list by day'],
+  './v1/interval/fleet': [
+    6.1,
+    'columns, SQL and the list by day; 0.3 of it writes a whole query, which an engine runs three times as fast',
+  ],
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
   './v1/spec': [
-    44.8,
-    'zod is 7 kB of it, reading the short notation of sheets 10 kB and of other documents 3 kB, writing it 3 kB, histories 0.8 kB, numbers of parts 0.2 kB, what a warranty asks 0.4 kB',
+    45.2,
+    'zod is 7 kB of it, limits on mistakes and keys 0.3 kB, positions of plugs 0.3 kB, reading the short notation of sheets 10 kB and of other documents 3 kB, writing it 3 kB, histories 0.8 kB, numbers of parts 0.2 kB, what a warranty asks 0.4 kB',
   ],
 }
 
@@ -40,7 +43,8 @@ const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
   ['computeDue', 7],
-  ['parseSpecSheet', 27],
+  // 26.8 before the positions of plugs on a gearcase.
+  ['parseSpecSheet', 27.1],
   // 15.2 before the short notation: its reader, the units and the explanations of mistakes take 5 kB.
   ['parseStock', 20.7],
   ['parseToolbox', 19.5],
@@ -74,15 +78,16 @@ const MAIN_JOB_CEILING = 112
  * before oil that was added between services and own times, 172 before the faster search for fixes and shields that
  * stay on, 172.8 before parts with several numbers, 173.8 before oil samples, 174.7 before
  * ramps and the owner's slip, 177.8 before warranty terms, 178.4 before the wall card, 182.5 before cue sheets by
- * scenes and the small papers, 182.6 before the faster walk over the leaves.
+ * scenes and the small papers, 182.6 before the faster walk over the leaves, 182.8 before
+ * the case with its plugs on paper, positions with two rules, orders in whole containers and whole queries.
  */
-const EVERYTHING_CEILING = 182.8
+const EVERYTHING_CEILING = 185
 
 /**
  * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in
  * `packageTypes.long.test.ts`.
  */
-const PACKED_CEILING = 0.78
+const PACKED_CEILING = 0.79
 
 let folder = ''
 
