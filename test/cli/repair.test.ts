@@ -14,7 +14,7 @@ const good: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json
 const without = (...ids: readonly string[]) => good.steps.filter(({ id }) => !ids.includes(id))
 
 function moved(id: string, before: string): readonly Step[] {
-  const step = good.steps.find((otherStep) => otherStep.id === id)
+  const step = good.steps.find((candidate) => candidate.id === id)
   const rest = without(id)
   const place = rest.findIndex((candidate) => candidate.id === before)
   if (step === undefined || place === -1) throw new Error(`no step ${id} or ${before}`)

@@ -127,7 +127,7 @@ function listNeedDeletions(): readonly Deletion[] {
   return ROWS.flatMap(([action, row]) =>
     row.needs.map((need): Deletion => {
       const entry = `${action}: needs ${need}`
-      const needs = row.needs.filter((otherNeed) => otherNeed !== need)
+      const needs = row.needs.filter((kept) => kept !== need)
       const within = replaced(ACTIONS, action, { ...row, needs })
       return { entry, within, sequences: failing.get(entry) ?? [], goodProcedures: [] }
     }),
@@ -137,7 +137,7 @@ function listNeedDeletions(): readonly Deletion[] {
 function listChangeDeletions(): readonly Deletion[] {
   return ROWS.flatMap(([action, row]) =>
     row.changes.map((change): Deletion => {
-      const changes = row.changes.filter((otherChange) => otherChange !== change)
+      const changes = row.changes.filter((kept) => kept !== change)
       const within = replaced(ACTIONS, action, { ...row, changes })
       return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goodProcedures: GOODS }
     }),

@@ -156,10 +156,10 @@ describe('by places in the list alone', () => {
         if (step.do === 'pour the oil' || step.do === 'let drain') {
           const here = step.on?.split('/')[2]
           const look = steps.findLastIndex(
-            (otherStep) =>
-              otherStep.do === 'check for leaks' &&
-              otherStep.on === `/gearcases/${here}` &&
-              otherStep.at?.instance === step.at?.instance,
+            (candidate) =>
+              candidate.do === 'check for leaks' &&
+              candidate.on === `/gearcases/${here}` &&
+              candidate.at?.instance === step.at?.instance,
           )
           expect(place).toBeLessThan(run)
           expect(look).toBeGreaterThan(run)

@@ -331,8 +331,8 @@ const MOVES: readonly (readonly [
 describe('moved', () => {
   test.each(MOVES)('%s (%s)', (_what, service, id, before, expected) => {
     const whole = build(varietySheet, [service])
-    const step = whole.steps.find((otherStep) => otherStep.id === id)
-    const rest = whole.steps.filter((otherStep) => otherStep.id !== id)
+    const step = whole.steps.find((candidate) => candidate.id === id)
+    const rest = whole.steps.filter((candidate) => candidate.id !== id)
     const place = rest.findIndex((candidate) => candidate.id === before)
     if (step === undefined || place < 0) throw new Error(`${id} or ${before} is not there`)
     const moved = { ...whole, steps: rest.toSpliced(place, 0, step) }

@@ -18,9 +18,7 @@ describe('convertColumn', () => {
       fc.array(value, { maxLength: 20 }),
       ([from, to], values) => {
         // subnormal values have no result in some units; another test covers them
-        const column = Float64Array.from(
-          values.filter((otherValue) => Math.abs(otherValue) > 1e-280 || otherValue === 0),
-        )
+        const column = Float64Array.from(values.filter((number) => Math.abs(number) > 1e-280 || number === 0))
         const before = [...column]
         const result = convertColumn(column, from, to)
         expect([...result]).toEqual(before.map((item) => convert({ value: item, unit: from }, to).value))
@@ -55,7 +53,7 @@ describe('convertColumn', () => {
       (from, to, values) => {
         const result = convertColumn(Float64Array.from(values), from, to)
         count += values.length
-        const single = values.map((otherValue) => convert({ value: otherValue, unit: from }, to).value)
+        const single = values.map((number) => convert({ value: number, unit: from }, to).value)
         for (const [at, one] of single.entries())
           if (!Object.is(result[at], one))
             expect([from, to, values[at], result[at]]).toEqual([from, to, values[at], one])

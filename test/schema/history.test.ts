@@ -101,7 +101,7 @@ describe('the history of a log', () => {
   it('cut off at any byte gives the log of the whole lines, and says so (law)', () => {
     law(100, logs, fc.double({ min: 0, max: 1, noNaN: true }), (log, share) => {
       const lines = writeHistory(log)
-      const text = lines.map((otherLine) => `${otherLine}\n`).join('')
+      const text = lines.map((line) => `${line}\n`).join('')
       const from = (lines[0] ?? '').length
       const cut = text.slice(0, from + Math.round((text.length - from) * share))
       const whole = cut.split('\n').filter((candidate) => lines.includes(candidate))

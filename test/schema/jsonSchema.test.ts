@@ -207,7 +207,7 @@ test("Debian's jsonschema says the same", (ctx) => {
   })
   expect(run.stderr).toBe('')
   const answers: unknown = JSON.parse(run.stdout)
-  expect(answers).toEqual(cases.map((otherCase) => parserAccepts(otherCase) || onlyWeRefuse(otherCase)))
+  expect(answers).toEqual(cases.map((example) => parserAccepts(example) || onlyWeRefuse(example)))
 })
 
 /** A good document with one to three values changed, omitted, renamed or replaced. */

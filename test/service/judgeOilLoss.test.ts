@@ -217,9 +217,9 @@ describe('laws', () => {
       const other = judge({
         ...litres,
         topUps:
-          litres.topUps?.map((otherTopUp) => ({
-            ...otherTopUp,
-            volume: { ...otherTopUp.volume, unit: 'L' },
+          litres.topUps?.map((topUp) => ({
+            ...topUp,
+            volume: { ...topUp.volume, unit: 'L' },
           })) ?? [],
       })
       for (const [place, { verdict, percentOfFill, hours }] of judge(logOf(list)).entries())

@@ -67,9 +67,9 @@ describe("the workshop's own time", () => {
       visit(10, { sheet: { id: 'other', revision: '1' } }),
       visit(10, { date: '2024-01-01' }),
       visit(10, {
-        entries: first.entries.map((otherEntry) => ({ ...otherEntry, service: 'gear-oil-check' })),
+        entries: first.entries.map((recordEntry) => ({ ...recordEntry, service: 'gear-oil-check' })),
       }),
-      visit(10, { entries: first.entries.map((otherEntry) => ({ ...otherEntry, notDone: 'no oil' })) }),
+      visit(10, { entries: first.entries.map((recordEntry) => ({ ...recordEntry, notDone: 'no oil' })) }),
       visit(0),
     ]
     const corrected = visit(300)

@@ -73,11 +73,11 @@ describe('resolveRecords', () => {
           ({ corrects }, at) => corrects !== undefined && rootOf(list, at) === place,
         )
         for (const gearcase of ['front', 'rear']) {
-          const own = list[place]?.entries.find((otherEntry) => otherEntry.gearcase === gearcase)
+          const own = list[place]?.entries.find((candidate) => candidate.gearcase === gearcase)
           const said = corrections.flatMap(({ entries }) =>
-            entries.filter((otherEntry) => otherEntry.gearcase === gearcase),
+            entries.filter((candidate) => candidate.gearcase === gearcase),
           )
-          const [entry] = record.entries.filter((otherEntry) => otherEntry.gearcase === gearcase)
+          const [entry] = record.entries.filter((candidate) => candidate.gearcase === gearcase)
           const words = own === undefined ? said : [own, ...said]
           expect(entry === undefined).toBe(words.length === 0)
           const levels = words.flatMap(({ level }) => level ?? [])

@@ -273,7 +273,7 @@ describe('chooseWrenches', () => {
       expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
       for (const { wrench, on } of choice.covered) {
         expect(choice.wrenches).toContain(wrench)
-        const task = tasks.find((otherTask) => otherTask.on === on)
+        const task = tasks.find((candidate) => candidate.on === on)
         const tool = box[wrench]
         expect(task && tool && covers(tool, task)).toBe(true)
       }

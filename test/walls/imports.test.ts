@@ -70,7 +70,7 @@ describe('the walls between modules', () => {
   it('finds the imports at all', () => {
     expect(files.length).toBeGreaterThan(100)
     expect(imports.length).toBeGreaterThan(300)
-    expect(imports.filter((otherImport) => otherImport.typeOnly).length).toBeGreaterThan(100)
+    expect(imports.filter((link) => link.typeOnly).length).toBeGreaterThan(100)
   })
 
   it('knows every module', () => {
@@ -79,18 +79,14 @@ describe('the walls between modules', () => {
 
   it('resolves every relative import to a file', () => {
     const known = new Set(files)
-    expect(
-      imports.filter(
-        (otherImport) => target(otherImport) !== undefined && !known.has(target(otherImport) ?? ''),
-      ),
-    ).toEqual([])
+    expect(imports.filter((link) => target(link) !== undefined && !known.has(target(link) ?? ''))).toEqual([])
   })
 
   it('lower never imports higher, and neighbours do not import each other', () => {
-    const bad = imports.filter((otherImport) => {
-      const to = target(otherImport)
+    const bad = imports.filter((link) => {
+      const to = target(link)
       if (to === undefined) return false
-      const [lower, upper] = [moduleOf(to), moduleOf(otherImport.from)]
+      const [lower, upper] = [moduleOf(to), moduleOf(link.from)]
       if (lower === upper) return false
       return levelOf(lower) >= levelOf(upper)
     })
@@ -98,11 +94,11 @@ describe('the walls between modules', () => {
   })
 
   it('another module is entered through its index', () => {
-    const past = imports.flatMap((otherImport) => {
-      const to = target(otherImport)
-      return to === undefined || moduleOf(to) === moduleOf(otherImport.from) || DOORS.test(to)
+    const past = imports.flatMap((link) => {
+      const to = target(link)
+      return to === undefined || moduleOf(to) === moduleOf(link.from) || DOORS.test(to)
         ? []
-        : [`${otherImport.from} -> ${to}`]
+        : [`${link.from} -> ${to}`]
     })
     expect(past).toEqual([])
   })
@@ -110,10 +106,8 @@ describe('the walls between modules', () => {
   it('calculations take only types from spec', () => {
     const calculations = new Set(['interval', 'torque', 'oil', 'fill', 'seal'])
     const bad = imports.filter(
-      (otherImport) =>
-        calculations.has(moduleOf(otherImport.from)) &&
-        moduleOf(target(otherImport) ?? '') === 'spec' &&
-        !otherImport.typeOnly,
+      (link) =>
+        calculations.has(moduleOf(link.from)) && moduleOf(target(link) ?? '') === 'spec' && !link.typeOnly,
     )
     expect(bad).toEqual([])
   })
@@ -153,9 +147,7 @@ describe('the walls between modules', () => {
     for (const file of files)
       next.set(
         file,
-        imports
-          .filter((otherImport) => otherImport.from === file)
-          .flatMap((otherImport) => target(otherImport) ?? []),
+        imports.filter((link) => link.from === file).flatMap((link) => target(link) ?? []),
       )
     const circles: string[] = []
     const done = new Set<string>()

@@ -44,7 +44,7 @@ function hashBaseline(): string {
   const files = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' }).map((file) =>
     file.replaceAll('\\', '/'),
   )
-  for (const file of files.filter((otherFile) => /^[a-z]+\/.*\.json$/.test(otherFile)).sort())
+  for (const file of files.filter((name) => /^[a-z]+\/.*\.json$/.test(name)).sort())
     hash.update(`${file}\n`).update(readFileSync(`${FOLDER}/${file}`))
   return hash.digest('hex')
 }

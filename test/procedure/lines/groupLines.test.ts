@@ -48,7 +48,7 @@ describe('laws', () => {
     law(50, visitArbitrary, ({ sheet, services }) => {
       const { steps } = build(sheet, services)
       for (const { kind, steps: ids } of linesOf(steps)) {
-        const joined = ids.map((id) => steps.find((otherStep) => otherStep.id === id) as Step)
+        const joined = ids.map((id) => steps.find((candidate) => candidate.id === id) as Step)
         expect(new Set(joined.map(({ values }) => values?.['onlyIf'])).size).toBe(1)
         if (kind === 'drain' || kind === 'leaks' || kind === 'turn') continue
         const parts = joined

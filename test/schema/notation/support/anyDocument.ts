@@ -83,7 +83,7 @@ export function anyDocument(documents: readonly AnyDocument[]): fc.Arbitrary<unk
     })
     return fc
       .uniqueArray(change, { maxLength: 8, selector: ({ path }) => path })
-      .map((changes) => changes.reduce<unknown>((data, otherChange) => tryPatch(data, otherChange), document))
+      .map((changes) => changes.reduce<unknown>((data, patch) => tryPatch(data, patch), document))
   })
 }
 
