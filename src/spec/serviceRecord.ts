@@ -203,8 +203,8 @@ export type RecordedTightening =
     })
   | (TighteningAt & {
       /**
-       * `by hand`: finger tight; `without a wrench`: tightened with a key, but without a torque wrench, so the torque was not measured; `not
-       * checked`: it may be loose; `not known`: the technician does not know.
+       * `by hand`: finger tight; `without a wrench`: with a key, torque not measured; `not checked`: it may be
+       * loose; `not known`: the technician does not know.
        */
       readonly kind: 'by the manual' | UnmeasuredTightening
     })

@@ -167,7 +167,7 @@ describe('what can hurt or cannot be done as printed', () => {
     expect(text).not.toContain('let the water settle')
     expect(text).toContain('If it is milky, stop: find where the water came in.')
     expect(text).toContain(
-      "Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
+      "Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine briefly. Let it cool. Drain the oil.",
     )
   })
 

@@ -106,7 +106,7 @@ describe('a fact after the other taken away', () => {
     expect(planned.findings).toEqual([])
   })
 
-  it('no stock: all oil and seals are to be bought', () => {
+  it('no stock: all oil and new seals are to be bought, and no seal that is only inspected', () => {
     const { stock: _stock, ...request } = requestExample('tind-4')
     const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')
@@ -114,7 +114,13 @@ describe('a fact after the other taken away', () => {
       { value: 450, unit: 'mL' },
       { value: 950, unit: 'mL' },
     ])
-    expect(planned.value.seals.every(({ buy, count }) => buy === count)).toBe(true)
+    const isSpare = ({ seal }: (typeof planned.value.seals)[number]) =>
+      'replace' in seal && seal.replace === 'on condition'
+    expect(planned.value.seals.map(({ buy }) => buy)).toEqual(
+      planned.value.seals.map((line) => (isSpare(line) ? 0 : line.count)),
+    )
+    expect(planned.value.seals.filter(isSpare).length).toBeGreaterThan(0)
+    expect(planned.value.seals.every(isSpare)).toBe(false)
   })
 
   it('no ambient temperature: no pour time, and the oil is not chosen by it', () => {

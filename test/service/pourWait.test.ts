@@ -50,7 +50,7 @@ describe('the wait for the hose', () => {
     const at = (value: number) => planExample('kvist-2', { request: { ambient: { value, unit: 'degC' } } })
     for (const cold of [-10, 0]) expect(codesOf(at(cold))).toContain('service/warm-the-bottle')
     expect(codesOf(at(1))).not.toContain('service/warm-the-bottle')
-    expect(textOf(at(-10))).toContain('At −10 °C oil is thick: keep the bottle indoors beforehand')
+    expect(textOf(at(-10))).toContain('At −10 °C oil is thick: keep the bottle indoors before the visit')
   })
 
   it('1.11: where the bore is not known has its end sign, and a range for usual hoses', () => {

@@ -150,7 +150,7 @@ export const lineTexts: readonly LineText[] = [
     full: ({ fluid }, magnetStep) =>
       fluid === 'grease'
         ? undefined
-        : `Inspect the old oil in good light, and the magnet of ${writePart(magnetStep, 'plug')}. If either has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.`,
+        : `Inspect the old oil in good light, and the magnet of ${writePart(magnetStep, 'plug')}. If either has chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine briefly. Let it cool. Drain the oil.`,
     short: ({ fluid }) =>
       fluid === 'grease'
         ? undefined

@@ -202,7 +202,7 @@ export const stepTexts: StepTexts = {
     full: ({ fluid }) =>
       fluid === 'grease'
         ? 'Inspect the old grease in good light. If it contains chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
-        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
+        : "Inspect the old oil in good light. If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it contains only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine briefly. Let it cool. Drain the oil.",
     short: () => 'Oil: at chips or pieces stop, close, tag out; if milky, find the water and flush',
     show: () => 'The old oil in the pan, in good light.',
   },

@@ -84,13 +84,16 @@ const $List = /* @__PURE__ */ z.$constructor<z.$ZodArray>('$List', (inst, defini
   init(inst, definition)
   inst._zod.parse = (payload, context) => {
     const { value: input, issues } = payload
-    if (Array.isArray(input))
+    if (Array.isArray(input)) {
+      const read: unknown[] = []
+      payload.value = read
       for (const [place, value] of input.entries()) {
         if (issues.length > MAX_MISTAKES) break
         const item = definition.element._zod.run({ value, issues: [] }, context) as z.ParsePayload
         for (const issue of item.issues) issues.push({ ...issue, path: [place, ...(issue.path ?? [])] })
+        read.push(item.value)
       }
-    else issues.push({ expected: 'array', code: 'invalid_type', input, inst })
+    } else issues.push({ expected: 'array', code: 'invalid_type', input, inst })
     return payload
   }
 })
