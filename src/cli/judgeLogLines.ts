@@ -24,6 +24,8 @@ export interface LogLinesOptions {
   readonly chooseOptions: (log: MachineLog) => DueOptions
   /** Only this machine is judged. */
   readonly machine?: string
+  /** The text of an answer, with its line ends; one line of JSON if absent. */
+  readonly writeAnswer?: (answer: LineAnswer) => string
   /** Called after every thousand lines. */
   readonly onProgress?: (lines: number) => void
 }
@@ -56,7 +58,7 @@ const PROGRESS_STEP = 1000
  * Judges machine logs, one on each line, with one log in memory at a time. A line that cannot be read gives its findings.
  */
 export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesSummary> {
-  const { input, output, onProgress } = options
+  const { input, output, onProgress, writeAnswer = (answer) => `${JSON.stringify(answer)}\n` } = options
   let lines = 0
   let refusedLines = 0
   let machinesWithFaults = 0
@@ -69,7 +71,7 @@ export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesS
     if (answer.due === undefined) refusedLines += 1
     else for (const { verdict } of answer.due) verdicts.add(verdict)
     if (answer.faults !== undefined) machinesWithFaults += 1
-    if (!output.write(`${JSON.stringify(answer)}\n`)) await once(output, 'drain')
+    if (!output.write(writeAnswer(answer))) await once(output, 'drain')
   }
   return { lines, refusedLines, machinesWithFaults, verdicts }
 }

@@ -132,6 +132,9 @@ export const OPTION_TABLE = {
   'write-baseline': { value: 'FILE', help: 'write all findings to this file, to accept them', isPath: true },
   quiet: { help: 'print only findings at or above the level, and no summary' },
   full: { help: 'print everything, not only the answer' },
+  brief: {
+    help: 'print one line of JSON per service: what governs, how much is left, due date; --format csv has the same columns',
+  },
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue, or a machine must not be used; 4 if none is due, but one cannot be judged or there are no services',
   },

@@ -66,6 +66,8 @@ export interface Options {
   readonly quiet?: boolean
   /** Print everything, not only the answer. */
   readonly full?: boolean
+  /** Print one line of JSON per service. */
+  readonly brief?: boolean
 }
 
 const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
@@ -131,6 +133,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
     writeBaseline: values['write-baseline'],
     quiet: values.quiet,
     full: values.full,
+    brief: values.brief,
     decimal: requireWord('--decimal', values.decimal ?? 'point', ['point', 'comma']),
     telematics: requireWord('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })

@@ -297,7 +297,7 @@ describe('what the old oil shows', () => {
   it.each([
     'If it contains chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
     'If it contains only grey paste or some glitter at a first service, go on.',
-    "If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine for a few minutes. Let it cool. Drain the oil.",
+    "If it is milky, stop: find where the water came in. Flush a case that had milky oil before you refill it. Fill it with the manual's oil. Run the machine briefly. Let it cool. Drain the oil.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
   })

@@ -1,15 +1,17 @@
+import type { Writable } from 'node:stream'
 import { wrapText } from '../../card/index.js'
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { listOpenSamples, type OpenSample, openFaults } from '../../record/index.js'
 import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
+import { listBriefDue, writeBriefHead, writeBriefLines, writeBriefRows } from '../briefDue.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
 import { type CliIo, type ExitCode, makeReadError, requireReadable, UsageError } from '../cliIo.js'
 import { describeFaults, describeLosses, describeSamples, selectLosses } from '../describeState.js'
 import { STANDARD_INPUT } from '../findFiles.js'
-import { judgeLogLines } from '../judgeLogLines.js'
+import { judgeLogLines, type LineAnswer } from '../judgeLogLines.js'
 import { judgeRowLines } from '../judgeRowLines.js'
 import { isHistoryPath, listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -35,7 +37,11 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     ...selectLosses(judgeOilLoss({ sheet, log, today })),
     ...selectSamples(listOpenSamples(log)),
   }))
-  if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
+  if (options.brief || options.format === 'csv') {
+    const rows = machines.flatMap(({ machine, due, faults }) => listBriefDue(machine, due, faults.length))
+    const text = options.format === 'csv' ? writeBriefHead() + writeBriefRows(rows) : writeBriefLines(rows)
+    if (text !== '') io.print(text.trimEnd())
+  } else if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
   else if (machines.length > 1 && options.full !== true)
     io.print(
       listByUrgency(machines)
@@ -116,6 +122,24 @@ function describeService(line: ServiceDue): string[] {
   return [heading, ...reasons]
 }
 
+/** How the answer to a line is written: whole, or its services in short. Findings of a table go to standard error. */
+function chooseAnswerText({ brief, format }: Options, io: CliIo, output: Writable) {
+  const isTable = format === 'csv'
+  if (!brief && !isTable) return {}
+  if (isTable) output.write(writeBriefHead())
+  const writeRows = isTable ? writeBriefRows : writeBriefLines
+  return {
+    writeAnswer: (answer: LineAnswer): string => {
+      const { line, machine, due = [], faults, findings = [] } = answer
+      const rows = writeRows(listBriefDue(machine ?? '', due, faults?.length))
+      if (findings.length === 0) return rows
+      if (!isTable) return `${rows}${JSON.stringify({ line, machine, findings })}\n`
+      for (const { message } of findings) io.printError(cleanLine(`line ${line}: ${message}`))
+      return rows
+    },
+  }
+}
+
 /** Judges JSON Lines: machine logs if there is a sheet, else flat rows with their limits. */
 async function judgeLines(options: Options, linePaths: readonly string[], io: CliIo): Promise<ExitCode> {
   const sheetPaths = [...options.sheets, ...options.paths.filter((path) => !JSON_LINES_PATH.test(path))]
@@ -133,6 +157,10 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Cl
   const { today } = options
   try {
     if (sheets.length === 0) {
+      if (options.brief || options.format === 'csv')
+        throw new UsageError(
+          'due: --brief and --format csv need logs and a sheet; rows have short answers already',
+        )
       const { soon, staleAfter } = options.due
       const summary = await judgeRowLines({ input, output, today, soon, staleAfter })
       const errorCount = summary.unreadableLines + summary.rowsWithUnusableFields
@@ -149,6 +177,7 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Cl
       today,
       chooseOptions: (log) => chooseDueOptions(options, log),
       ...(options.machine === undefined ? {} : { machine: options.machine }),
+      ...chooseAnswerText(options, io, output),
       onProgress: (count) => io.printError(`${count} lines`),
     })
     io.printError(`${formatCount(summary.lines, 'line')}, ${summary.refusedLines} with errors.`)

@@ -14,7 +14,9 @@ export async function runDueQuestion(words: ParsedWords, io: CliIo): Promise<Exi
   const { values, positionals } = words
   if (positionals.length > 0)
     throw new UsageError(`due: --every needs no document; found ${JSON.stringify(positionals[0])}`)
-  const { due, today } = readOptions(words, io)
+  const { due, today, brief, format } = readOptions(words, io)
+  if (brief || format === 'csv')
+    throw new UsageError('due: --every gives one answer, without --brief or --format csv')
   const { last, first, window, severe } = values
   const firstUse = values['from-new']
   if ((last === undefined) === (firstUse === undefined))
