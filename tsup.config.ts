@@ -136,7 +136,10 @@ const markPure: Plugin = {
   },
 }
 
-/** Two chunks for all that `/v1/service` loads: what `/v1/spec` loads too, and the rest. */
+/**
+ * Three chunks for all that `/v1/service` loads: what `/v1/spec` loads too, decimal.js with its sums, whose prototype a
+ * bundler cannot drop, and the rest.
+ */
 const chooseChunk: ManualChunksOption = (id, { getModuleInfo }) => {
   const users = new Set<string>()
   const addUsers = (module: string): void => {

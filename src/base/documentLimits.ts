@@ -19,7 +19,7 @@ export const MAX_VALUES = 1_000_000
 /** Maximum number of keys of one object; the largest stock or sheet needs far fewer. */
 export const MAX_KEYS = 5000
 
-/** Maximum number of mistakes that are reported for one document; nobody reads more. */
+/** Maximum number of mistakes that are reported for one document. */
 export const MAX_MISTAKES = 10_000
 
 /** Maximum value of a measure, meter or price; no printed figure is that large. */

@@ -27,6 +27,7 @@ label .main,label .note{display:block}
 .step .figures>span{display:block}
 .step .figures [data-from]{font-size:1.15em;font-weight:700}
 summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointer}
+#due td{overflow-wrap:break-word}
 @media screen and (max-width:760px){
 .plate dl{grid-template-columns:1fr}
 .step .text{grid-template-columns:minmax(0,1fr)}
