@@ -14,7 +14,9 @@ export const ENTRIES: readonly string[] = [
   'v1/interval/fleet',
   'v1/interval/meters',
   'v1/message',
-  'v1/message/en',
+  ...readdirSync('src/v1/message')
+    .map((file) => `v1/message/${file.replace(/\.ts$/, '')}`)
+    .sort(),
   'v1/oil',
   'v1/procedure',
   'v1/quantity',

@@ -24,6 +24,7 @@ import {
   quoteText,
   writeWords,
 } from './spans.js'
+import { writeAuthority } from './writeAuthority.js'
 
 function describeVariant(context: CardContext): CardModel['variant'] {
   const { plan, words } = context
@@ -140,7 +141,7 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
     variant: describeVariant(context),
     facts: listFacts(context),
-    authority: words.authority,
+    authority: writeAuthority(words.authority, catalogue),
     cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
     sections,
     marks: {

@@ -22,6 +22,7 @@ import { writePicks } from './papers/writePicks.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import { joinLines, quoteText } from './spans.js'
+import { writeAuthority } from './writeAuthority.js'
 
 const KINDS = ['cues', 'record', 'next-due', 'lube-chart', 'picks', 'differences'] as const
 
@@ -119,7 +120,7 @@ export function paperModel(facts: PaperFacts, catalogue: Catalogue): CardModel {
         extent: 'cues',
         title: cueWords.title,
         ...writeMachine(catalogue, plan.machine),
-        authority: cueWords.authority,
+        authority: writeAuthority(cueWords.authority, catalogue),
         sections: buildCueSections({ ...context, plan }, cues),
       })
     }

@@ -7,6 +7,7 @@ const repeatShape = (shape: Shape, names: readonly (keyof CardWords)[]): Record<
 /** The shape of the catalogue for a card or a script. Missing texts are found later. */
 const buildWordsShape = (): Shape => ({
   language: 'string',
+  review: { kind: 'string' },
   marks: { decimal: 'string', group: 'string' },
   texts: {},
   steps: { '*': { full: 'function', short: 'function', show: 'function' } },

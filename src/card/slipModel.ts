@@ -10,6 +10,7 @@ import { writeDone } from './slip/writeDone.js'
 import { writeFound } from './slip/writeFound.js'
 import { writeNext } from './slip/writeNext.js'
 import { joinLines, makeListPart, quoteOptionalText, quoteText, writeWords } from './spans.js'
+import { writeAuthority } from './writeAuthority.js'
 
 const PART_SHAPE = [{ part: { path: 'string' }, 'torque?': {} }] as const
 /** The objects and lists of a slip that a card reads. */
@@ -110,7 +111,7 @@ export function slipModel(slip: OwnerSlip, catalogue: Catalogue): CardModel {
       lines: [writeWords(isUsable ? labels.usable : labels.notToBeUsed)],
     },
     facts: writeFacts(context),
-    authority: slipWords.authority,
+    authority: writeAuthority(slipWords.authority, catalogue),
     cautions: { label: words.labels.caution, cautions: writeCautions(context, cautions, '/faults') },
     sections: sections.flatMap((section): CardSection[] =>
       section.parts.length === 0 ? [] : [{ ...section, heading: headings[section.id] }],

@@ -22,6 +22,7 @@ import { buildPoursSection } from './wall/buildPoursSection.js'
 import { buildSettingsSection } from './wall/buildSettingsSection.js'
 import { buildSizesSection } from './wall/buildSizesSection.js'
 import { findFact, listMarks, type WallContext } from './wall/wallContext.js'
+import { writeAuthority } from './writeAuthority.js'
 import { writeFigure } from './writeFigure.js'
 
 const PART: Shape = { path: 'string' }
@@ -125,7 +126,7 @@ export function wallModel(facts: WallFacts, catalogue: Catalogue): CardModel {
       ...facts.intervals.flatMap((interval, place) => listIntervals(context, interval, place)),
       ...listSubmerged(context),
     ],
-    authority: wall.authority,
+    authority: writeAuthority(wall.authority, catalogue),
     cautions: {
       label: words.labels.caution,
       cautions: wall.cautions.map(({ word, text }) => ({ word, line: writeWords(text) })),

@@ -72,6 +72,8 @@ export interface Messages {
  */
 export interface Catalogue extends Messages {
   readonly direction: 'ltr' | 'rtl'
+  /** Who checked the translation of the safety sentences. */
+  readonly review: TranslationReview
   /** The text of every code. */
   readonly texts: Texts<AllCodes>
   /** The instruction of each action of a procedure. */
@@ -91,6 +93,15 @@ export interface Catalogue extends Messages {
   /** Numbers and units for speech. */
   readonly speech: SpeechWords
 }
+
+/**
+ * English is the original. A translation prints its note beside the safety sentences of a card until someone who works
+ * with the machines in that language has read them and is named.
+ */
+export type TranslationReview =
+  | { readonly kind: 'original' }
+  | { readonly kind: 'reviewed'; readonly by: string }
+  | { readonly kind: 'not reviewed'; readonly note: string }
 
 /**
  * The values for a step's text, worded to fit into a sentence. Unknown values are absent and omitted from the

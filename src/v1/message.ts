@@ -18,5 +18,6 @@ export type {
   StepText,
   StepTexts,
   Texts,
+  TranslationReview,
 } from '../message/index.js'
 export { explain, renderMessage } from '../message/index.js'

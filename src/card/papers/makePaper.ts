@@ -3,6 +3,7 @@ import type { PlannedMachine } from '../../service/index.js'
 import type { CardModel, CardSection, Line, Paper } from '../cardParts.js'
 import { markChecked } from '../requireCard.js'
 import { joinLines, quoteText } from '../spans.js'
+import { writeAuthority } from '../writeAuthority.js'
 
 /** What a paper has besides the words of its language. */
 export interface PaperContent extends Pick<CardModel, 'title' | 'machine' | 'about' | 'header'> {
@@ -15,7 +16,16 @@ export interface PaperContent extends Pick<CardModel, 'title' | 'machine' | 'abo
 /** A paper in the form of a card. Empty sections are omitted. */
 export function makePaper(catalogue: Catalogue, content: PaperContent): CardModel {
   const { card: words } = catalogue
-  const { extent, title, machine, about, header, variant, authority = words.authority, sections } = content
+  const {
+    extent,
+    title,
+    machine,
+    about,
+    header,
+    variant,
+    authority = writeAuthority(words.authority, catalogue),
+    sections,
+  } = content
   return markChecked({
     kind: 'service-card',
     version: '1.0',

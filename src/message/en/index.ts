@@ -70,6 +70,7 @@ export const enCalculations: Messages = {
 export const en: Catalogue = {
   ...enCalculations,
   direction: 'ltr',
+  review: { kind: 'original' },
   texts: { ...calculationTexts, ...procedureTexts, ...recordTexts, ...rulesTexts, ...serviceTexts },
   steps: stepTexts,
   lines: lineTexts,
