@@ -1,5 +1,6 @@
 import type { CardWords } from '../cardWords.js'
-import { FACT_NAMES, join } from './words.js'
+import { join } from '../phrases.js'
+import { FACT_NAMES } from './words.js'
 
 /** Values that are their own English words. */
 const makeWords = <const Word extends string>(...words: readonly Word[]) =>

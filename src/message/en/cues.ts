@@ -1,6 +1,6 @@
 import type { CueWords } from '../cueWords.js'
+import { capitalize, join } from '../phrases.js'
 import { speechWords } from './speech.js'
-import { capitalize, join } from './words.js'
 
 /** The cue sheet in English. */
 export const cueWords: CueWords = {

@@ -1,7 +1,7 @@
 import type { Param } from '../../base/index.js'
 import type { FillCodes } from '../../fill/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { capitalize } from './words.js'
+import { capitalize } from '../phrases.js'
 
 function writeLimits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   if (min === undefined) return `at most ${say.quantity(max)}`

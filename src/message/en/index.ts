@@ -1,4 +1,5 @@
 import type { Catalogue, Messages } from '../catalogue.js'
+import { join } from '../phrases.js'
 import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
 import { cueWords } from './cues.js'
@@ -20,7 +21,6 @@ import { stepTexts } from './steps.js'
 import { threadTexts } from './thread.js'
 import { torqueTexts } from './torque.js'
 import { wallWords } from './wall.js'
-import { join } from './words.js'
 
 const calculationTexts = {
   ...calendarTexts,

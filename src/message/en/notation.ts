@@ -1,5 +1,5 @@
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
-import { join } from './words.js'
+import { join } from '../phrases.js'
 
 /** The parts of short notation, each with an example to copy (without no-break spaces). */
 const PART_TEXTS: Readonly<Partial<Record<NotationPart, string>>> = {

@@ -1,6 +1,7 @@
 import type { AtPart, ProcedureCodes, RampObstacle } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
-import { addArticle, capitalize, SIGNAL_WORDS, writeFactNames } from './words.js'
+import { capitalize } from '../phrases.js'
+import { addArticle, SIGNAL_WORDS, writeFactNames } from './words.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` if no part is named. */
 function writePart({ part, gearcase, instance }: AtPart, fallback: string): string {

@@ -1,6 +1,7 @@
 import type { RuleCodes } from '../../rules/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { METER_NAMES, writeUnitName } from './words.js'
+import { writeUnitName } from '../phrases.js'
+import { METER_NAMES } from './words.js'
 
 interface Suggestion {
   readonly known: readonly string[]

@@ -1,7 +1,8 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Say, Texts } from '../catalogue.js'
+import { capitalize, join } from '../phrases.js'
 import { cardWords } from './card.js'
-import { capitalize, join, METER_NAMES, SIGNAL_WORDS, writeFactNames } from './words.js'
+import { METER_NAMES, SIGNAL_WORDS, writeFactNames } from './words.js'
 
 const SUPPLY_NAMES: Readonly<Record<string, string>> = {
   rags: 'rags',

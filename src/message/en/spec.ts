@@ -1,7 +1,8 @@
 import type { ExpectedJson, NotPlainData, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
+import { capitalize, join, writeUnitName } from '../phrases.js'
 import { describeNotation } from './notation.js'
-import { capitalize, join, writeFactName, writeUnitName } from './words.js'
+import { writeFactName } from './words.js'
 
 const TYPE_NAMES: Readonly<Record<TypeName, string>> = {
   object: 'an object',

@@ -1,7 +1,8 @@
 import type { Param } from '../../base/index.js'
 import type { TorqueCodes } from '../../torque/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { addArticle, writeUnitName } from './words.js'
+import { writeUnitName } from '../phrases.js'
+import { addArticle } from './words.js'
 
 type BandEnds = { min: Param; max: Param }
 

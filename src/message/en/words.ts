@@ -1,4 +1,4 @@
-import type { Say } from '../catalogue.js'
+import { nameOf } from '../phrases.js'
 
 /** The meters of a log. */
 export const METER_NAMES: Readonly<Record<string, string>> = {
@@ -14,19 +14,8 @@ export const FACT_NAMES = {
   market: 'market',
 } as const
 
-export const writeFactName = (fact: string): string =>
-  (FACT_NAMES as Readonly<Record<string, string>>)[fact] ?? fact
+export const writeFactName = (fact: string): string => nameOf(FACT_NAMES, fact)
 export const writeFactNames = (facts: readonly string[]): readonly string[] => facts.map(writeFactName)
-
-/** `one, two and three`. */
-export const join = (items: readonly string[], word: 'and' | 'or'): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)}`
-
-export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
-/** `N·m`, without a number. */
-export const writeUnitName = (unit: string, say: Say): string =>
-  say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
 /**
  * Adds the article that fits the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`.
