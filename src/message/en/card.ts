@@ -1,5 +1,5 @@
 import type { CardWords } from '../cardWords.js'
-import { join } from '../phrases.js'
+import { join, writeDuration } from '../phrases.js'
 import { FACT_NAMES } from './words.js'
 
 /** Values that are their own English words. */
@@ -298,15 +298,7 @@ export const cardWords: CardWords = {
       ].filter((text) => text !== ''),
       'and',
     ) || writeCount(0, 'day'),
-  duration(seconds) {
-    const parts = [
-      [Math.floor(seconds / 3600), 'h'],
-      [Math.floor((seconds % 3600) / 60), 'min'],
-      [seconds % 60, 's'],
-    ] as const
-    const written = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count}\u00a0${unit}`)
-    return written.length === 0 ? '0\u00a0s' : written.join(' ')
-  },
+  duration: writeDuration,
   past: (amount) => `${amount} over`,
   remaining: (amount) => amount,
   coveredBy: (service) => `covered by the ${service}`,

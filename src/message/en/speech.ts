@@ -1,5 +1,6 @@
 import type { PrintedBand, Unit } from '../../quantity/index.js'
 import type { SpeechWords } from '../catalogue.js'
+import { splitDuration, splitFraction, splitNumeral } from '../phrases.js'
 
 const ONES =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
@@ -30,13 +31,12 @@ function spellWholeNumber(value: number): string {
  * one by one.
  */
 function numeral(digits: string): string {
-  const match = /^([-−]?)([0-9]+)(?:\.([0-9]*?)0*)?$/.exec(digits)
-  if (match === null) return digits
-  const [, minus, before = '', decimals = ''] = match
-  const after = decimals === '' ? undefined : decimals
+  const parts = splitNumeral(digits)
+  if (parts === undefined) return digits
+  const { isNegative, before, after } = parts
   const spellDigits = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
   const wholeWords = before.length > 9 ? spellDigits(before) : spellWholeNumber(Number(before))
-  return `${minus === '' ? '' : 'minus '}${wholeWords}${after === undefined ? '' : ` point ${spellDigits(after)}`}`
+  return `${isNegative ? 'minus ' : ''}${wholeWords}${after === '' ? '' : ` point ${spellDigits(after)}`}`
 }
 
 /** Singular and plural, as people say them. */
@@ -101,17 +101,6 @@ function quantity(digits: string, unit: Unit): string {
   return `${numeral(digits)} ${UNIT_NAMES[unit][digits === '1' ? 0 : 1]}`
 }
 
-const FRACTION_SIGNS: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-}
 const FRACTION_NAMES: Readonly<Record<string, string>> = {
   '2': 'half',
   '3': 'third',
@@ -122,12 +111,9 @@ const FRACTION_NAMES: Readonly<Record<string, string>> = {
 
 /** `7 1/2` as `seven and a half`; undefined if the text is not such a fraction. */
 function spellFraction(asPrinted: string, [singular, plural]: readonly [string, string]): string | undefined {
-  const text = asPrinted.replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/u, (sign) => ` ${FRACTION_SIGNS[sign]}`).trim()
-  const match = /^(?:([0-9]{1,6})[ -]+)?([0-9]{1,2})\/([0-9]{1,2})(?![0-9/])/.exec(text)
-  const [, whole, numerator = '', denominator = ''] = match ?? []
+  const { whole, numerator = '', denominator = '' } = splitFraction(asPrinted) ?? {}
   const name = FRACTION_NAMES[denominator]
-  if (name === undefined || Number(numerator) < 1 || Number(numerator) >= Number(denominator))
-    return undefined
+  if (name === undefined) return undefined
   const article = name.startsWith('e') ? 'an' : 'a'
   const part = numerator === '1' ? `${article} ${name}` : `${numeral(numerator)} ${name}s`
   if (whole !== undefined) return `${numeral(whole)} and ${part} ${plural}`
@@ -175,15 +161,10 @@ function band(value: PrintedBand): string {
   return min === undefined ? `at most ${quantity(max ?? '', unit)}` : `at least ${quantity(min, unit)}`
 }
 
-function duration(seconds: number): string {
-  const parts: [number, Unit][] = [
-    [Math.floor(seconds / 3600), 'h'],
-    [Math.floor((seconds % 3600) / 60), 'min'],
-    [seconds % 60, 's'],
-  ]
-  const words = parts.filter(([count]) => count > 0).map(([count, unit]) => quantity(String(count), unit))
-  return words.length === 0 ? quantity('0', 's') : words.join(' ')
-}
+const duration = (seconds: number): string =>
+  splitDuration(seconds)
+    .map(({ count, unit }) => quantity(String(count), unit))
+    .join(' ')
 
 /** English numbers and units for speech. */
 export const speechWords: SpeechWords = {

@@ -1,3 +1,4 @@
+import { writeClock } from '../phrases.js'
 import type { WallWords } from '../wallWords.js'
 
 /** The wall card in English. */
@@ -139,5 +140,5 @@ export const wallWords: WallWords = {
     and: 'and',
     wrenchHabits: 'Never loosen with a torque wrench. Back to the lowest mark after use.',
   },
-  clock: (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`,
+  clock: writeClock,
 }
