@@ -6,8 +6,10 @@ import type { PlannedDue } from '../service/index.js'
 import { type CardContext, writePart, writeQuantity, writeReasons } from './cardContext.js'
 import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import {
+  addLabel,
   capitalise,
   joinLines,
+  joinSpans,
   makeCell,
   makeListPart,
   quoteOptionalText,
@@ -55,17 +57,27 @@ function buildLimitRow(
   pointer: JsonPointer,
 ): CardCell[] {
   const { words } = context
-  const { limit } = line
+  const { limit, fraction } = line
+  const name = quoteText(words.dueBy[line.by], `${pointer}/by`)
+  const limitText =
+    limit !== undefined && 'period' in limit
+      ? writePeriod(context, limit.period, `${pointer}/limit/period`)
+      : writeQuantity(context, limit, `${pointer}/limit`, 'printed')
+  const used = writeQuantity(context, line.used, `${pointer}/used`)
+  const left = writeRemaining(context, line.left, `${pointer}/left`)
+  const { columns } = words
+  const values = [
+    addLabel(columns.used, used),
+    addLabel(columns.limit, limitText),
+    addLabel(columns.left, left),
+  ]
+  const text = joinSpans(joinLines([name, ...values], '; '))
   return [
-    makeCell(quoteText(words.dueBy[line.by], `${pointer}/by`)),
-    makeCell(
-      limit !== undefined && 'period' in limit
-        ? writePeriod(context, limit.period, `${pointer}/limit/period`)
-        : writeQuantity(context, limit, `${pointer}/limit`, 'printed'),
-    ),
+    makeCell(name),
+    makeCell(limitText),
     makeCell(writePoint(context, line.from, `${pointer}/from`)),
-    makeCell(writeQuantity(context, line.used, `${pointer}/used`)),
-    makeCell(writeRemaining(context, line.left, `${pointer}/left`)),
+    { ...makeCell(used), ...(fraction !== undefined && { bar: { fraction, text } }) },
+    makeCell(left),
     makeCell(writePoint(context, line.duePoint, `${pointer}/duePoint`), writeWindow(context, line, pointer)),
     makeCell(
       quoteText(words.dueStates[line.verdict], `${pointer}/verdict`),

@@ -23,6 +23,15 @@ export interface CardCell {
   readonly lines: readonly Line[]
   /** A drawing of torques. The row also states them as text. */
   readonly drawing?: TorqueDrawing
+  /** How much of a limit is used. The row also states it as text. */
+  readonly bar?: LimitBar
+}
+
+export interface LimitBar {
+  /** The share of the limit that is used; 1 is the due point, and more is over it. */
+  readonly fraction: number
+  /** The values, for readers who cannot see the bar. */
+  readonly text: string
 }
 
 /** The first cell of a row names the row. */

@@ -19,7 +19,9 @@ const PART_SHAPES: Readonly<Record<CardPart['kind'], Shape>> = {
   table: {
     caption: LINE_SHAPE,
     columns: ['string'],
-    rows: [[{ lines: [LINE_SHAPE], 'drawing?': DRAWING_SHAPE }]],
+    rows: [
+      [{ lines: [LINE_SHAPE], 'drawing?': DRAWING_SHAPE, 'bar?': { fraction: 'number', text: 'string' } }],
+    ],
   },
   list: { 'heading?': 'string', items: [{ line: LINE_SHAPE, notes: [LINE_SHAPE] }] },
   plate: {

@@ -8,6 +8,7 @@ const LIMIT_SHAPE: Shape = {
   'limit?': {},
   'used?': QUANTITY_SHAPE,
   'left?': QUANTITY_SHAPE,
+  'fraction?': 'number',
   'from?': POINT_SHAPE,
   'duePoint?': POINT_SHAPE,
   'overdueAfter?': POINT_SHAPE,

@@ -11,6 +11,7 @@ import type {
   CardTable,
 } from '../cardParts.js'
 import { createElement, createTag, type Html, type HtmlChild } from './createElement.js'
+import { drawLimit } from './drawLimit.js'
 import { drawTorque, drawTorqueLegend } from './drawTorque.js'
 import { drawCautionSign, drawPicture } from './pictures.js'
 import { renderDrawing } from './renderDrawing.js'
@@ -23,11 +24,12 @@ type Marks = CardModel['marks']
 /** A tick box for paper and screen, inside its label. */
 const createBox = () => createElement('input.box', { type: 'checkbox' })
 
-function renderCell({ lines: [first, ...otherLines], drawing }: CardCell): HtmlChild[] {
+function renderCell({ lines: [first, ...otherLines], drawing, bar }: CardCell): HtmlChild[] {
   return [
     ...(first === undefined ? [] : [createTag('div.main', renderLine(first))]),
     ...renderLines(otherLines, 'div.note'),
     ...(drawing === undefined ? [] : [drawTorque(drawing)]),
+    ...(bar === undefined ? [] : [drawLimit(bar)]),
   ]
 }
 
@@ -69,7 +71,11 @@ function renderPicture(picture: CardList['picture'], marks: Marks): Html[] {
 
 function renderList(list: CardList, marks: Marks): Html {
   const items = list.items.map(({ line, notes }) => {
-    const text = createTag('span', createTag('span.main', renderLine(line)), renderLines(notes, 'span.note'))
+    const text = createTag(
+      'span',
+      createTag('span.main', renderLine(line)),
+      notes.map((note) => [' ', createTag('span.note', renderLine(note))]),
+    )
     return createTag('li', list.box ? createTag('label', createBox(), text) : text)
   })
   return createTag(

@@ -28,6 +28,8 @@ label .main,label .note{display:block}
 .step .figures [data-from]{font-size:1.15em;font-weight:700}
 summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointer}
 #due td{overflow-wrap:break-word}
+.limit{display:block;width:100px;height:20px}
+#due .list .note{display:block}
 @media screen and (max-width:760px){
 .plate dl{grid-template-columns:1fr}
 .step .text{grid-template-columns:minmax(0,1fr)}
@@ -69,6 +71,8 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .write{min-width:14mm;width:14mm}
 #due .list ul{flex:1 1 60%}
 #due td div{display:inline;margin-inline-end:4px}
+#due .list .note{display:inline}
+.limit{display:inline-block;width:14mm;height:2.8mm;vertical-align:-.3mm}
 #due .list,#due .list ul,#tightening .list ul,#missing .list ul{display:flex;flex-wrap:wrap;gap:0 14px}
 .steps li{padding:.7px 0}
 .before{display:flex;flex-wrap:wrap;gap:0 12px;border:1.2px solid var(--ink);padding:1px 5px;margin:1px 0;break-inside:avoid;break-after:avoid}
