@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto'
 import ts from 'typescript'
 import { ENTRIES } from '../../tsup.config.js'
 
-const ROOT = new URL('../../', import.meta.url).pathname
+// Not import.meta.url: run.mjs bundles this into node_modules, which a worktree may share.
+const ROOT = `${process.cwd()}/`
 
 /** One name of an entry; `text` is its declaration without comments and bodies. */
 export interface ApiName {
