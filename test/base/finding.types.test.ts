@@ -18,7 +18,7 @@ import { en } from '../../src/message/en/index.js'
 import { serviceFinding } from '../../src/service/codes.js'
 import { readExample } from '../support/readExample.js'
 
-const empty: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+const emptySet: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
 const toolbox: Toolbox = {
   kind: 'toolbox',
   version: '1.0',
@@ -39,7 +39,7 @@ const toolbox: Toolbox = {
   fillers: {},
   stands: {},
 }
-const set: DocumentSet = { ...empty, toolboxes: [{ document: toolbox }] }
+const set: DocumentSet = { ...emptySet, toolboxes: [{ document: toolbox }] }
 
 it('a code of checkDocuments narrows its params, and a misspelt code does not compile', () => {
   const lowest = checkDocuments(set).flatMap((finding) => {
@@ -106,7 +106,7 @@ it('each module has its own codes: parsers and records', () => {
     read.findings.map((finding) => finding.code === 'quantity/unit-is-unknown' && finding.params.text),
   ).toEqual(['bananas'])
   const record = readExample('tind-4', 'record')
-  const unknown = checkRecord({ document: record }, empty).flatMap((item) => {
+  const unknown = checkRecord({ document: record }, emptySet).flatMap((item) => {
     // @ts-expect-error a record is not judged like a visit
     if (item.code === 'service/no-pan') return []
     return item.code === 'record/machine-not-found' ? [item.params.id] : []

@@ -199,8 +199,8 @@ describe('patching', () => {
     expect(() => applyPatch(nest(9000), [{ ...test32, value: nest(9000) }])).toThrow(
       /^operations\[0\]\.value must be nested at most 32 levels deep/,
     )
-    const deep = { op: 'replace', path: '/0'.repeat(8999), value: 1 } as const
-    expect(() => applyPatch(nest(9000), [deep])).toThrow(
+    const deepPatch = { op: 'replace', path: '/0'.repeat(8999), value: 1 } as const
+    expect(() => applyPatch(nest(9000), [deepPatch])).toThrow(
       /^operations\[0\] \(replace\): a pointer has at most 32 levels/,
     )
   })

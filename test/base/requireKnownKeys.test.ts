@@ -14,6 +14,6 @@ test('an unknown key is refused with the near one, or with all known keys', () =
   // one place that differs by two letters counts as similar, two places do not
   for (const near of ['tolerancePercen', 'ttolerancePercent', 'tolerancepercent', 'tolerancePrecent'])
     expect(call({ [near]: 5 })).toThrow('did you mean tolerancePercent?')
-  for (const far of ['tolerance', 'toleranceePercentt', 'ISO6788', 'iso6789iso6789', 'i'])
-    expect(call({ [far]: 5 })).toThrow('its keys are iso6789, tolerancePercent')
+  for (const farName of ['tolerance', 'toleranceePercentt', 'ISO6788', 'iso6789iso6789', 'i'])
+    expect(call({ [farName]: 5 })).toThrow('its keys are iso6789, tolerancePercent')
 })

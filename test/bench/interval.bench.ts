@@ -193,15 +193,16 @@ function judgeByHand(question: IntervalFacts, today: number): ByHand | undefined
     intervals.repeat.kind !== 'stated'
   )
     return undefined
-  const every = intervals.repeat.value
-  const everyHours = Number(every.hours)
+  const everyInterval = intervals.repeat.value
+  const everyHours = Number(everyInterval.hours)
   const hoursLeft = Math.round(((record.readings.hours?.value ?? 0) + everyHours - hours.value) * 1000) / 1000
   const distanceLeft =
     Math.round(
-      ((record.readings.distance?.value ?? 0) + Number(every.distance?.value) - distance.value) * 1000,
+      ((record.readings.distance?.value ?? 0) + Number(everyInterval.distance?.value) - distance.value) *
+        1000,
     ) / 1000
   const from = dayByHand(record.date)
-  const months = Number(/^P([0-9]+)M$/.exec(every.period ?? '')?.[1])
+  const months = Number(/^P([0-9]+)M$/.exec(everyInterval.period ?? '')?.[1])
   return judgeFacts(hoursLeft, distanceLeft, everyHours, from, months, dayByHand(hours.date), today)
 }
 

@@ -31,12 +31,12 @@ export default async function run(): Promise<void> {
     ['swapped in pairs', steps.map((step, place) => steps[place % 2 === 0 ? place + 1 : place - 1] ?? step)],
   ] as const
   for (const [how, list] of brokenLists) {
-    const broken = { ...procedure, steps: list }
-    const found = validateProcedure(broken, sheet).length
+    const brokenProcedure = { ...procedure, steps: list }
+    const found = validateProcedure(brokenProcedure, sheet).length
     for (const work of [validateProcedure, repairProcedure]) {
       const name = `${work.name}, ${steps.length} steps ${how}, ${found} findings`
       sizes.set(name, list.length)
-      bench.add(name, () => work(broken, sheet))
+      bench.add(name, () => work(brokenProcedure, sheet))
     }
   }
   await bench.run()

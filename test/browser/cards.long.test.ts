@@ -70,10 +70,10 @@ it('a card keeps its style in an app that forbids styles in a page, and changes 
             .getComputedStyle
           return read(element).color
         })
-    const deep = 'rgb(11, 72, 81)'
+    const deepColour = 'rgb(11, 72, 81)'
     for (const path of ['app', 'page']) {
       await page.goto(`http://app.test/${path}`)
-      expect(await colourOf('.service-card h2')).toBe(deep)
+      expect(await colourOf('.service-card h2')).toBe(deepColour)
       await page.locator('.step input').first().check()
       await page.locator('#record input[type=text]').first().fill('2031-10-06')
       expect(await page.locator('.step input').first().isChecked()).toBe(true)
@@ -85,7 +85,7 @@ it('a card keeps its style in an app that forbids styles in a page, and changes 
     expect(await colourOf('.service-card h2')).toBe('rgb(143, 211, 220)')
     // The check can fail: a style in the page is refused.
     await page.goto('http://app.test/inline')
-    expect(await colourOf('.service-card h2')).not.toBe(deep)
+    expect(await colourOf('.service-card h2')).not.toBe(deepColour)
     expect(errors.join()).toContain('style')
   } finally {
     await browser.close()

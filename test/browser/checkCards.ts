@@ -23,6 +23,6 @@ for (const { name, a4, letter } of cards) {
 }
 console.log(`pictures in ${folder}`)
 if (complaints.length > 0) {
-  for (const complaint of complaints) console.error(complaint)
+  for (const problem of complaints) console.error(problem)
   process.exitCode = 1
 }

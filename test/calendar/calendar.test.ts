@@ -119,13 +119,13 @@ describe('equal to a Temporal implementation', () => {
       (year, month, day) => {
         const padToTwo = (value: number): string => String(value).padStart(2, '0')
         const text = `${String(year).padStart(4, '0')}-${padToTwo(month)}-${padToTwo(day)}`
-        let exists = true
+        let isCalendarDate = true
         try {
           Temporal.PlainDate.from({ year, month, day }, { overflow: 'reject' })
         } catch {
-          exists = false
+          isCalendarDate = false
         }
-        return isDate(text) === exists
+        return isDate(text) === isCalendarDate
       },
     )
   })

@@ -112,9 +112,9 @@ describe('cueList', () => {
     expect(shots.filter(({ once }) => once === 'first crack')).toHaveLength(4)
     expect(shots.filter(({ once }) => once === 'first oil')).toHaveLength(2)
     expect(shots.filter(({ once }) => once === 'magnet')).toHaveLength(2)
-    const cuts = shots.filter(({ isCut }) => isCut).map(({ text }) => text)
-    expect(cuts).toContain('The stream of oil, until it only drips.')
-    expect(cuts).toContain('The lower end of the hose, until the last drip.')
+    const cutShots = shots.filter(({ isCut }) => isCut).map(({ text }) => text)
+    expect(cutShots).toContain('The stream of oil, until it only drips.')
+    expect(cutShots).toContain('The lower end of the hose, until the last drip.')
     expect(find('Rear gearcase: fill').screen.map(joinSpans)).toContain('6\u00a0min later')
   })
 
@@ -149,11 +149,11 @@ describe('the cue sheet', () => {
   const paper = paperModel({ kind: 'cues', plan: tind.plan, cues: tind.cues }, en)
 
   it('has every spoken word, shot and screen text in HTML, Markdown and text', () => {
-    const flat = (text: string) => text.replace(/\s+/g, ' ')
+    const joinLines = (text: string) => text.replace(/\s+/g, ' ')
     const outputs = [
-      flat(renderText(paper).replace(/^ !! /gm, '    ')),
-      flat(renderMarkdown(paper).replace(/\\/g, '').replace(/^> /gm, '')),
-      flat(renderHtml(paper).replace(/<[^>]*>/g, '')),
+      joinLines(renderText(paper).replace(/^ !! /gm, '    ')),
+      joinLines(renderMarkdown(paper).replace(/\\/g, '').replace(/^> /gm, '')),
+      joinLines(renderHtml(paper).replace(/<[^>]*>/g, '')),
     ]
     for (const cue of tind.cues)
       for (const text of [
@@ -161,7 +161,7 @@ describe('the cue sheet', () => {
         ...cue.shots.map((shot) => shot.text),
         ...cue.screen.map(joinSpans),
       ])
-        for (const written of outputs) expect(written).toContain(flat(text))
+        for (const written of outputs) expect(written).toContain(joinLines(text))
   })
 
   it('lists the shots in filming order: pieces to camera, the work, the end; one-chance shots are under their scene', () => {

@@ -132,11 +132,11 @@ describe('every figure on the card', () => {
 
   it('is missed by this test when it is changed', () => {
     const html = renderHtml(cardOf(SKARNFELL_PLAN))
-    const forged = html.replace('>22.5\u00a0N·m</span>', '>25.5\u00a0N·m</span>')
-    expect(forged).not.toBe(html)
-    expect(wrongFigures(fromHtml(forged), SKARNFELL_PLAN).length).toBeGreaterThan(0)
-    const bare = html.replace('</main>', '<p>34 N·m</p></main>')
-    expect(wrongFigures(fromHtml(bare), SKARNFELL_PLAN)).toEqual(['no pointer: 34 N·m'])
+    const forgedHtml = html.replace('>22.5\u00a0N·m</span>', '>25.5\u00a0N·m</span>')
+    expect(forgedHtml).not.toBe(html)
+    expect(wrongFigures(fromHtml(forgedHtml), SKARNFELL_PLAN).length).toBeGreaterThan(0)
+    const withBareFigure = html.replace('</main>', '<p>34 N·m</p></main>')
+    expect(wrongFigures(fromHtml(withBareFigure), SKARNFELL_PLAN)).toEqual(['no pointer: 34 N·m'])
   })
 
   it('shows every stated torque, refill and seal size of the work with its own digits', () => {

@@ -89,16 +89,16 @@ const findFields = (documents: Documents) =>
   )
 
 /** The documents with the attack in every such field, each with its own token. */
-function attack(
+function makeHostile(
   documents: Documents,
   fields: ReturnType<typeof findFields>,
   write: (token: string) => string,
 ) {
-  const attacked: Record<string, unknown> = { ...documents }
+  const hostileDocuments: Record<string, unknown> = { ...documents }
   for (const [index, { kind, path }] of fields.entries())
-    attacked[kind] = replaceAt(attacked[kind], path, write(tokenOf(index)))
-  for (const kind of KINDS) expect(isAccepted(attacked[kind]), kind).toBe(true)
-  const { sheet, log, procedure, record, ...others } = attacked as unknown as Documents
+    hostileDocuments[kind] = replaceAt(hostileDocuments[kind], path, write(tokenOf(index)))
+  for (const kind of KINDS) expect(isAccepted(hostileDocuments[kind]), kind).toBe(true)
+  const { sheet, log, procedure, record, ...others } = hostileDocuments as unknown as Documents
   // The documents name the revision of their sheet.
   const named = { id: sheet.id, revision: sheet.revision }
   return {
@@ -244,12 +244,12 @@ it('hostile text in any field is inert on every paper and in every form', () => 
   const reached: Record<string, Set<number>> = {}
   let paperCount = 0
   for (const write of ATTACKS) {
-    const attacked = attack(documents, fields, write)
-    const papers = makePapers(attacked)
+    const hostileDocuments = makeHostile(documents, fields, write)
+    const papers = makePapers(hostileDocuments)
     paperCount = papers.length
     for (const paper of papers) expect(cardStyle(paper)).not.toMatch(/url\(|@import|q[0-9]+z/)
     for (const [sink, check] of Object.entries(SINKS)) {
-      const written = check(papers, attacked)
+      const written = check(papers, hostileDocuments)
       const found = fields.flatMap((_field, index) => (written.includes(tokenOf(index)) ? [index] : []))
       reached[sink] = new Set([...(reached[sink] ?? []), ...found])
     }

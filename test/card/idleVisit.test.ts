@@ -49,18 +49,18 @@ describe('a visit without work', () => {
   })
 
   it('names parts with the same count once, and the service that counted by its name', () => {
-    const flat = text.replace(/\s+/g, ' ')
-    expect(flat).toContain(
+    const joinedText = text.replace(/\s+/g, ' ')
+    expect(joinedText).toContain(
       'Front axle housing: front axle oil change; Hub reduction (left): front axle oil change; Hub reduction (right): front axle oil change — not known',
     )
-    expect(flat.match(/Front axle oil change on 2022-09-30 counts as this service/gi)).toHaveLength(1)
-    expect(flat).not.toContain('front-axle-oil-change')
-    expect(flat).toContain(
+    expect(joinedText.match(/Front axle oil change on 2022-09-30 counts as this service/gi)).toHaveLength(1)
+    expect(joinedText).not.toContain('front-axle-oil-change')
+    expect(joinedText).toContain(
       'Unknown whether the front axle oil change is due (front axle housing; hub reduction, left; hub reduction, right). The last reading',
     )
-    expect(flat.match(/Unknown whether/g)).toHaveLength(2)
+    expect(joinedText.match(/Unknown whether/g)).toHaveLength(2)
     expect(plan.missing).toHaveLength(2)
-    expect(flat).toContain('The last reading of the hour meter is 108 days old (2023-06-20')
+    expect(joinedText).toContain('The last reading of the hour meter is 108 days old (2023-06-20')
   })
 })
 

@@ -107,10 +107,12 @@ describe('several drains', () => {
     seals: [],
     place: { kind: 'not stated' },
   }
-  const withSecond = (also?: readonly string[]) =>
+  const withSecond = (additionalServices?: readonly string[]) =>
     patched(
       add('/gearcases/front/openings/second', second),
-      ...(also === undefined ? [] : [add('/gearcases/front/emptying/0/also', also)]),
+      ...(additionalServices === undefined
+        ? []
+        : [add('/gearcases/front/emptying/0/also', additionalServices)]),
     )
 
   it('of one gearcase are all opened and refitted before the refill', () => {

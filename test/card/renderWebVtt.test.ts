@@ -72,8 +72,8 @@ describe('renderWebVtt', () => {
       }
       const captions = readCaptions(renderWebVtt(cues, starts.slice(0, cues.length)))
       expectLimits(captions)
-      const bare = (parts: readonly string[]) => parts.join('').replace(/\s/g, '')
-      expect(bare(captions.flatMap(({ lines }) => lines))).toBe(bare(texts.flat()))
+      const joinedText = (parts: readonly string[]) => parts.join('').replace(/\s/g, '')
+      expect(joinedText(captions.flatMap(({ lines }) => lines))).toBe(joinedText(texts.flat()))
       for (const [index, start] of starts.slice(0, cues.length).entries())
         expect(
           captions.map(({ from }) => from),
@@ -89,9 +89,9 @@ describe('renderWebVtt', () => {
     )
     const film = readCaptions(renderWebVtt(cues, starts))
     expectLimits(film)
-    const alone = cues.map((cue) => readCaptions(renderWebVtt([cue], [0])))
-    for (const captions of alone) expectLimits(captions)
-    expect(film.map(({ lines }) => lines)).toEqual(alone.flat().map(({ lines }) => lines))
+    const singleCaption = cues.map((cue) => readCaptions(renderWebVtt([cue], [0])))
+    for (const captions of singleCaption) expectLimits(captions)
+    expect(film.map(({ lines }) => lines)).toEqual(singleCaption.flat().map(({ lines }) => lines))
     expect(renderWebVtt([], [])).toBe('WEBVTT\n')
   })
 

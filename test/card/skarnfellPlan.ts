@@ -324,13 +324,13 @@ const TIGHTENINGS: readonly PlannedTightening[] = [
 
 interface StepExtra extends Partial<Omit<PlannedStep, 'id' | 'do'>> {}
 
-const step = (id: string, action: Action, extra: StepExtra = {}): PlannedStep => ({
+const step = (id: string, action: Action, extraFields: StepExtra = {}): PlannedStep => ({
   id,
   do: action,
   figures: {},
   cautions: [],
   minutes: 1,
-  ...extra,
+  ...extraFields,
 })
 
 /** Each action at least once. */

@@ -21,7 +21,7 @@ const TODAY = '2023-10-09'
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
 const good = records[0]?.document as ServiceRecord
 const sheet = documents.sheets[0]?.document as SlipFacts['sheet']
-const bare = documents.logs[0]?.document as MachineLog
+const logWithoutRecords = documents.logs[0]?.document as MachineLog
 const due = { soon: { days: 30 }, staleAfter: { days: 30 }, severity: 'normal' } as const
 
 /** The kinds of nodes that a reader of Markdown finds: no link, image, code or HTML. */
@@ -36,7 +36,7 @@ const markdownKinds = (markdown: string) => {
 }
 
 function slipOf(...more: readonly ServiceRecord[]): OwnerSlip {
-  const log = { ...bare, records: [...bare.records, ...more] }
+  const log = { ...logWithoutRecords, records: [...logWithoutRecords.records, ...more] }
   const set = { ...documents, procedures: [], records: [], logs: [{ document: log }] }
   const faults = openFaults({ document: log }, set, { today: TODAY })
   return ownerSlip({ sheet, log, today: TODAY, faults }, { due })
@@ -168,8 +168,8 @@ describe('laws', () => {
           for (const text of texts) {
             const place = written.indexOf(text)
             expect(place, text).toBeGreaterThan(-1)
-            const done = written.search(/Done[^a-z]*(Rear|Front)/)
-            expect(done === -1 || place < done).toBe(true)
+            const doneIndex = written.search(/Done[^a-z]*(Rear|Front)/)
+            expect(doneIndex === -1 || place < doneIndex).toBe(true)
           }
           expect(written.includes('Not to be used')).toBe(texts.length > 0)
         }

@@ -130,9 +130,9 @@ describe('wallModel', () => {
   })
 
   it('puts what the manual does not state before the warning', () => {
-    const bare = renderHtml(wallModel(exampleFacts('kvist-2'), en))
-    expect(bare.indexOf('Not in the manual')).toBeGreaterThan(0)
-    expect(bare.indexOf('Not in the manual')).toBeLessThan(bare.indexOf('WARNING'))
+    const withoutToolbox = renderHtml(wallModel(exampleFacts('kvist-2'), en))
+    expect(withoutToolbox.indexOf('Not in the manual')).toBeGreaterThan(0)
+    expect(withoutToolbox.indexOf('Not in the manual')).toBeLessThan(withoutToolbox.indexOf('WARNING'))
   })
 
   it('draws the marks of the wrench itself: one for each step of its scale', () => {
@@ -152,9 +152,9 @@ describe('wallModel', () => {
     const [wrench] = LONG.wrenches
     if (wrench === undefined) throw new Error('no wrench')
     const scales = wrench.scales.map((scale) => ({ ...scale, scale: { ...scale.scale, graduation: 0.01 } }))
-    const fine = renderHtml(wallModel({ ...LONG, wrenches: [{ ...wrench, scales }] }, en))
-    expect(fine).not.toContain('drawing scale')
-    expect(fine).toContain('31\u00a0N·m')
+    const fineScalePage = renderHtml(wallModel({ ...LONG, wrenches: [{ ...wrench, scales }] }, en))
+    expect(fineScalePage).not.toContain('drawing scale')
+    expect(fineScalePage).toContain('31\u00a0N·m')
   })
 
   it('shows four gearcases, with the job before the panels', () => {

@@ -85,7 +85,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
 const withSheet = (text: string) => ({ 'set/sheet.json': text, 'set/log.json': log })
 const withLog = (text: string) => ({ 'set/sheet.json': sheet, 'set/log.json': text })
 
-const deep = `${'['.repeat(9000)}${']'.repeat(9000)}`
+const deepJson = `${'['.repeat(9000)}${']'.repeat(9000)}`
 const huge = JSON.stringify({ kind: 'spec-sheet', version: '1.0', id: 'huge', note: 'x'.repeat(10_000_000) })
 
 describe('wrong documents: findings with place and cure, nothing half written', () => {
@@ -125,7 +125,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
       'spec/forbidden-key',
       '',
     ],
-    ['9,000-deep nesting', withSheet(deep), 'spec/too-deep', ''],
+    ['9,000-deep nesting', withSheet(deepJson), 'spec/too-deep', ''],
     ['a 10 MB string', withSheet(huge), 'spec/too-long', ''],
   ])('%s', async (_name, files, code, path) => {
     for (const command of [
@@ -168,11 +168,11 @@ describe('wrong documents: findings with place and cure, nothing half written', 
     const twice = await run(['check', 'shelf.yaml'], { 'shelf.yaml': `${yaml}\nname: Again\n` })
     expect(twice).toMatchObject({ code: 1 })
     expect(twice.out).toContain('spec/duplicate-key')
-    const broken = await run(['check', 'shelf.yaml'], { 'shelf.yaml': 'kind: [stock' })
-    expect(broken).toMatchObject({ code: 1 })
-    expect(broken.out).toContain('spec/not-yaml')
-    const bomb = await run(['check', 'shelf.yaml'], { 'shelf.yaml': 'a: &a [1, 2]\nb: [*a, *a]\n' })
-    expect(bomb.out).toContain('spec/not-yaml')
+    const brokenRun = await run(['check', 'shelf.yaml'], { 'shelf.yaml': 'kind: [stock' })
+    expect(brokenRun).toMatchObject({ code: 1 })
+    expect(brokenRun.out).toContain('spec/not-yaml')
+    const aliasBomb = await run(['check', 'shelf.yaml'], { 'shelf.yaml': 'a: &a [1, 2]\nb: [*a, *a]\n' })
+    expect(aliasBomb.out).toContain('spec/not-yaml')
   })
 
   it('an unknown variant in the log is reported, with those that exist', async () => {

@@ -89,9 +89,11 @@ describe('due --brief', () => {
       line?: number
       findings?: readonly unknown[]
     }[]
-    const alone = readRows((await run(['due', 'examples/tind-4', ...DAY, '--brief'])).out)
-    expect(rows.slice(0, alone.length)).toEqual(alone)
-    expect(rows.slice(alone.length, -1).map(({ machine }) => machine)).toEqual(alone.map(() => 'second'))
+    const singleMachine = readRows((await run(['due', 'examples/tind-4', ...DAY, '--brief'])).out)
+    expect(rows.slice(0, singleMachine.length)).toEqual(singleMachine)
+    expect(rows.slice(singleMachine.length, -1).map(({ machine }) => machine)).toEqual(
+      singleMachine.map(() => 'second'),
+    )
     expect(rows.at(-1)).toMatchObject({ line: 3, findings: expect.arrayContaining([expect.anything()]) })
   })
 
@@ -115,13 +117,13 @@ describe('due --brief', () => {
       entry.gearcase === 'front' ? { ...entry, leaks: 'dripping' } : entry,
     )
     const record = { ...work, entries }
-    const broken = lines({ ...log, records: [...log.records, record] })
+    const brokenLines = lines({ ...log, records: [...log.records, record] })
     const whole = await run(['due', '-', '--sheet', 'examples/tind-4/sheet.yaml', ...DAY], {
-      [PIPED]: broken,
+      [PIPED]: brokenLines,
     })
     const answer = JSON.parse(whole.out)
     const { out } = await run(['due', '-', '--sheet', 'examples/tind-4/sheet.yaml', ...DAY, '--brief'], {
-      [PIPED]: broken,
+      [PIPED]: brokenLines,
     })
     const faults = (answer.faults ?? []).length
     expect(faults).toBeGreaterThan(0)

@@ -218,11 +218,11 @@ describe('the same mistake in many files', () => {
   })
 
   it('files that lack different keys are not one mistake', async () => {
-    const bare = "kind: spec-sheet\nversion: '1.0'\n"
+    const emptySheet = "kind: spec-sheet\nversion: '1.0'\n"
     const files = {
-      'all/1/a.yaml': `${bare}id: x\nrevision: '1'\n`,
-      'all/2/a.yaml': `${bare}id: x\n`,
-      'all/3/a.yaml': `${bare}id: x\nrevision: '1'\n`,
+      'all/1/a.yaml': `${emptySheet}id: x\nrevision: '1'\n`,
+      'all/2/a.yaml': `${emptySheet}id: x\n`,
+      'all/3/a.yaml': `${emptySheet}id: x\nrevision: '1'\n`,
     }
     const { out } = await check(['all'], files)
     const shared = out.split('\n').filter((line) => line.includes('(3 files)'))

@@ -307,9 +307,9 @@ describe('record', () => {
       'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
       'set/record.yaml': readFileSync(`${TIND}/record.yaml`, 'utf8'),
     }
-    const again = await run(['record', 'set', ...DAY, '--out', 'log.json'], files)
-    expect(again.code).toBe(1)
-    expect(again.written.size).toBe(0)
+    const secondRun = await run(['record', 'set', ...DAY, '--out', 'log.json'], files)
+    expect(secondRun.code).toBe(1)
+    expect(secondRun.written.size).toBe(0)
   })
 })
 

@@ -37,9 +37,9 @@ describe('the edited text', () => {
       const place = places[pick % Math.max(1, places.length)]
       if (place === undefined) return
       const fix: Fix = { op: 'replace', path: joinPointer(place), value }
-      const edited = editText(JSON.stringify(data, null, 2), [fix], true)
-      expect(edited).toBeDefined()
-      expect(JSON.parse(edited ?? '')).toEqual(applyPatch(data, [fix]))
+      const editedText = editText(JSON.stringify(data, null, 2), [fix], true)
+      expect(editedText).toBeDefined()
+      expect(JSON.parse(editedText ?? '')).toEqual(applyPatch(data, [fix]))
     })
   })
 
@@ -51,10 +51,10 @@ describe('the edited text', () => {
       if (place === undefined) return
       const text = stringify(data)
       const fix: Fix = { op: 'replace', path: joinPointer(place), value }
-      const edited = editText(text, [fix], false)
-      if (edited === undefined) return
+      const editedText = editText(text, [fix], false)
+      if (editedText === undefined) return
       count += 1
-      expect(parse(edited)).toEqual(applyPatch(parse(text), [fix]))
+      expect(parse(editedText)).toEqual(applyPatch(parse(text), [fix]))
     })
     expect(count).toBeGreaterThan(50)
   })

@@ -129,12 +129,12 @@ describe('record --from-plan', () => {
       'record.yaml',
     ]
     const first = await run(words)
-    const again = await run(words, { 'record.yaml': fillIn(first.written.get('record.yaml') ?? '') })
-    expect(again).toMatchObject({
+    const secondRun = await run(words, { 'record.yaml': fillIn(first.written.get('record.yaml') ?? '') })
+    expect(secondRun).toMatchObject({
       code: 2,
       err: expect.stringMatching(/record\.yaml exists; choose another name/),
     })
-    expect(again.written.size).toBe(0)
+    expect(secondRun.written.size).toBe(0)
   })
 
   it.each([

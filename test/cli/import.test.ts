@@ -228,8 +228,8 @@ describe('addReadings', () => {
     const added = addReadings({ ...log, meters: noHours }, machine([[NEW_DAY, 1]]))
     expect(added).toMatchObject({ added: { hours: 1 }, keptDays: 0, newMeters: ['hours'] })
     expect(added.log.meters.hours).toEqual({ unit: 'h', readings: [{ date: NEW_DAY, value: 1 }] })
-    const both = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
-    expect(both).toMatchObject({
+    const merged = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
+    expect(merged).toMatchObject({
       newMeters: ['hours', 'distance'],
       log: { meters: { distance: { unit: 'mi' } } },
     })

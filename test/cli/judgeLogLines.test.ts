@@ -158,12 +158,12 @@ describe('due over logs that come one a line', () => {
 
   it('a pipe that breaks off is reported, and not as error in the program', async () => {
     const io = memoryIo()
-    const broken = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
+    const readError = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
     const openInput = async () =>
       Readable.from(
         (async function* () {
           yield `${logLine('one')}\n`
-          throw broken
+          throw readError
         })(),
       )
     const code = await runCommand(['due', '--sheet', SHEET, ...DAY], { ...io, openInput })
@@ -175,12 +175,12 @@ describe('due over logs that come one a line', () => {
   it('waits for a slow reader and keeps no more than one log in memory', async () => {
     let asked = 0
     let written = 0
-    let ahead = 0
+    let linesAhead = 0
     const input = Readable.from(
       (function* () {
         for (let place = 0; place < 300; place++) {
           asked += 1
-          ahead = Math.max(ahead, asked - written)
+          linesAhead = Math.max(linesAhead, asked - written)
           yield `${logLine(`m-${place}`)}\n`
         }
       })(),
@@ -196,7 +196,7 @@ describe('due over logs that come one a line', () => {
     const chooseOptions = () => options
     const summary = await judgeLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
     expect(summary).toMatchObject({ lines: 300, refusedLines: 0 })
-    expect(ahead).toBeLessThan(10)
+    expect(linesAhead).toBeLessThan(10)
   })
 })
 
@@ -209,8 +209,8 @@ describe('lines of a stream', () => {
 
   it('are put together again, wherever a chunk ends, also within a letter', async () => {
     const bytes = Buffer.from('höhe\r\nзал\n\n😀')
-    for (let cut = 0; cut <= bytes.length; cut++)
-      expect(await collect([bytes.subarray(0, cut), bytes.subarray(cut)])).toEqual([
+    for (let cutPosition = 0; cutPosition <= bytes.length; cutPosition++)
+      expect(await collect([bytes.subarray(0, cutPosition), bytes.subarray(cutPosition)])).toEqual([
         [1, 'höhe'],
         [2, 'зал'],
         [4, '😀'],

@@ -66,9 +66,9 @@ describe('the program as it is installed', () => {
     [[], 2],
     [['help'], 0],
   ])('%j ends with %s', async (words, code) => {
-    const ended = await run(words)
-    expect(ended.code).toBe(code)
-    expect(ended.err).not.toMatch(/\n\s+at /)
+    const exit = await run(words)
+    expect(exit.code).toBe(code)
+    expect(exit.err).not.toMatch(/\n\s+at /)
   })
 
   it('reads logs from a pipe, one a line, and answers each', async () => {

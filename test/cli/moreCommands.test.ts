@@ -169,12 +169,12 @@ describe('record', () => {
     const good = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])
     expect(JSON.parse(good.out).findings).toEqual([])
     expect(good.err).toMatch(/Appended to log\.json: .*4 records/)
-    const again = await run(['record', 'set', ...DAY, '--format', 'json', '--out', 'log.json'], {
+    const secondRun = await run(['record', 'set', ...DAY, '--format', 'json', '--out', 'log.json'], {
       'set/log.json': good.written.get('log.json') ?? '',
       'set/sheet.json': text('tind-4/sheet'),
       'set/record.json': text('tind-4/record'),
     })
-    expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already has a record/) })
+    expect(secondRun).toMatchObject({ code: 1, err: expect.stringMatching(/the log already has a record/) })
   })
 
   it('of another sheet is not appended, and says so', async () => {
@@ -253,13 +253,13 @@ describe('--tolerance', () => {
     })
 
   it('a stated torque without a setting is exit code 1; with a mark near enough, or a tolerance, 0', async () => {
-    const near = await plan(1)
-    expect(near.code).toBe(0)
-    expect(near.out.replaceAll(/\s+/g, ' ')).toMatch(/the nearest mark, 0\.4 % above/)
-    const far = await plan(20)
-    expect(far.code).toBe(1)
-    expect(far.out).toMatch(/No wrench setting/)
-    expect(far.out).toMatch(/40–200.lbf·in/)
+    const finePlan = await plan(1)
+    expect(finePlan.code).toBe(0)
+    expect(finePlan.out.replaceAll(/\s+/g, ' ')).toMatch(/the nearest mark, 0\.4 % above/)
+    const coarsePlan = await plan(20)
+    expect(coarsePlan.code).toBe(1)
+    expect(coarsePlan.out).toMatch(/No wrench setting/)
+    expect(coarsePlan.out).toMatch(/40–200.lbf·in/)
     const allowed = await plan(20, '--tolerance', '12')
     expect(allowed.code).toBe(0)
     expect(allowed.out).toMatch(/120.lbf·in/)

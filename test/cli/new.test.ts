@@ -12,7 +12,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
   return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
 }
 
-const blank = async (...words: readonly string[]) => (await run(['new', ...words])).out
+const printBlank = async (...words: readonly string[]) => (await run(['new', ...words])).out
 
 /** The codes of all findings in the documents of one set. */
 async function findingsOf(files: Readonly<Record<string, string>>, level = 'info') {
@@ -33,9 +33,9 @@ describe('a blank document', () => {
     'of a sheet with %s … has no finding, and can be planned',
     async (...ids) => {
       const set = {
-        'sheet.yaml': await blank('--gearcases', ids.join(',')),
-        'toolbox.yaml': await blank('toolbox'),
-        'stock.yaml': await blank('stock'),
+        'sheet.yaml': await printBlank('--gearcases', ids.join(',')),
+        'toolbox.yaml': await printBlank('toolbox'),
+        'stock.yaml': await printBlank('stock'),
       }
       const log = await run(['new', 'log', '--sheet', 'sheet.yaml'], set)
       const files = { ...set, 'log.yaml': log.out }
@@ -50,7 +50,7 @@ describe('a blank document', () => {
   )
 
   it('of a sheet with variants has no finding, and neither has its example of an override', async () => {
-    const text = await blank('--gearcases', 'front,rear', '--variants', 'short,long')
+    const text = await printBlank('--gearcases', 'front,rear', '--variants', 'short,long')
     const written = text.replaceAll(/^#(overrides:| {2}- when:| {4})/gm, '$1')
     expect(written).not.toBe(text)
     for (const sheet of [text, written])
@@ -72,14 +72,14 @@ describe('a blank document', () => {
   })
 
   it('names the sheet of a log that has none as `new` writes it', async () => {
-    const files = { 'log.yaml': await blank('log'), 'sheet.yaml': await blank() }
+    const files = { 'log.yaml': await printBlank('log'), 'sheet.yaml': await printBlank() }
     expect((await findingsOf(files)).code).toBe(0)
     expect((await run(['due', ...Object.keys(files)], files)).out).toContain('gear oil change, rear')
   })
 
   it.each(['log', 'toolbox', 'stock'])('of a %s is good with its examples in place too', async (kind) => {
-    const text = await blank(kind)
-    const files = { [`${kind}.yaml`]: filledIn(text), 'sheet.yaml': await blank() }
+    const text = await printBlank(kind)
+    const files = { [`${kind}.yaml`]: filledIn(text), 'sheet.yaml': await printBlank() }
     expect(filledIn(text)).not.toBe(text)
     expect(await findingsOf(files)).toMatchObject({ code: 0, out: expect.stringContaining('0 findings') })
   })
@@ -99,7 +99,7 @@ describe('the examples in a blank sheet', () => {
     ...UNITS_BY_MEASURE.distance,
     ...UNITS_BY_MEASURE.temperature,
   ])('are read in %s', async (unit) => {
-    const sheet = await blank('--unit', unit)
+    const sheet = await printBlank('--unit', unit)
     const written = sheet.replaceAll(EXAMPLE, '$1$2')
     expect([...sheet.matchAll(EXAMPLE)]).toHaveLength(10)
     expect(await findingsOf({ 'sheet.yaml': written }, 'error')).toMatchObject({ code: 0 })
@@ -119,7 +119,7 @@ describe('the examples in a blank sheet', () => {
   })
 
   it('tell how to write a level hole', async () => {
-    const sheet = await blank()
+    const sheet = await printBlank()
     const uses = /"(uses: .*?)"/.exec(sheet)?.[1] ?? ''
     const fill = /"(fill: .*?)"/.exec(sheet)?.[1] ?? ''
     const written = sheet
@@ -130,9 +130,9 @@ describe('the examples in a blank sheet', () => {
   })
 
   it('are in the units that are named', async () => {
-    const sheet = await blank('--unit', 'lbf.ft, US qt,mi,°F')
+    const sheet = await printBlank('--unit', 'lbf.ft, US qt,mi,°F')
     for (const text of ['22 lbf·ft', '0.48 US qt', '1200 mi', '14 to 110 °F']) expect(sheet).toContain(text)
-    expect(await blank('toolbox', '--unit', 'lbf.in')).toContain('20–100 lbf·in by 1, click, 1/2 in')
+    expect(await printBlank('toolbox', '--unit', 'lbf.in')).toContain('20–100 lbf·in by 1, click, 1/2 in')
   })
 })
 
@@ -140,14 +140,14 @@ describe('new', () => {
   it('writes a file, and never over one that exists', async () => {
     const first = await run(['new', '--out', 'my/sheet.yaml'])
     expect(first).toMatchObject({ code: 0, out: 'Written: my/sheet.yaml' })
-    expect(first.written.get('my/sheet.yaml')).toBe(await blank())
+    expect(first.written.get('my/sheet.yaml')).toBe(await printBlank())
     const second = await run(['new', '--out', 'my/sheet.yaml'], { 'my/sheet.yaml': 'mine' })
     expect(second).toMatchObject({ code: 2, err: expect.stringContaining('my/sheet.yaml exists') })
     expect(second.written.size).toBe(0)
   })
 
   it('writes JSON if asked, or if the file is to be JSON', async () => {
-    const asked = await blank('toolbox', '--format', 'json')
+    const asked = await printBlank('toolbox', '--format', 'json')
     expect(JSON.parse(asked)).toMatchObject({ kind: 'toolbox', wrenches: {} })
     const { written } = await run(['new', 'toolbox', '--out', 'toolbox.json'])
     expect(written.get('toolbox.json')).toBe(`${asked}\n`.replace(/\n\n$/, '\n'))
@@ -197,7 +197,7 @@ describe('new', () => {
   })
 
   it('gives the findings of a sheet that it cannot read', async () => {
-    const files = { 'sheet.yaml': (await blank()).replace('type: utility machine', 'typ: x') }
+    const files = { 'sheet.yaml': (await printBlank()).replace('type: utility machine', 'typ: x') }
     expect(await run(['new', 'log', '--sheet', 'sheet.yaml'], files)).toMatchObject({
       code: 1,
       err: expect.stringContaining('"typ"'),

@@ -40,9 +40,9 @@ describe('procedure', () => {
       kind: 'procedure',
       services: ['gear-oil-change'],
     })
-    const again = await run(['procedure', TIND, ...VISIT, '--out', 'own.yaml'], { 'own.yaml': 'mine' })
-    expect(again.code).toBe(2)
-    expect(again.err).toContain('own.yaml exists')
+    const secondRun = await run(['procedure', TIND, ...VISIT, '--out', 'own.yaml'], { 'own.yaml': 'mine' })
+    expect(secondRun.code).toBe(2)
+    expect(secondRun.err).toContain('own.yaml exists')
   })
 
   it('is for a service of a sheet alone too, and asks for one if nothing is due', async () => {
@@ -78,10 +78,10 @@ describe('procedure', () => {
       'sheet.json': text,
     }
     const { out, err } = await run(['procedure', '--from', 'old.json', 'new.json', 'sheet.json'], files)
-    const fresh = read(out)
-    expect(fresh.sheet).toEqual({ id: sheet.id, revision: '2024-01' })
-    expect(fresh.steps.find(({ id }) => id === 'front-tighten-fill')?.note).toBe('Use the long bar.')
-    expect(fresh.steps.map(({ id }) => id)).toEqual(own.steps.map(({ id }) => id).slice(0, -1))
+    const freshProcedure = read(out)
+    expect(freshProcedure.sheet).toEqual({ id: sheet.id, revision: '2024-01' })
+    expect(freshProcedure.steps.find(({ id }) => id === 'front-tighten-fill')?.note).toBe('Use the long bar.')
+    expect(freshProcedure.steps.map(({ id }) => id)).toEqual(own.steps.map(({ id }) => id).slice(0, -1))
     expect(err).toContain('Step removed: extra: this machine has no /machine/secure/0')
     expect(err).toContain('Note without a step: extra: Pin the bed.')
     expect(out).toContain('\n# Note without a step: extra: Pin the bed.\n')

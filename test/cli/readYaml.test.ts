@@ -63,14 +63,14 @@ describe('what is not read says why', () => {
 
   it('aliases, also in a small bomb', () => {
     expect(problem('a: &x [1]\nb: *x\n')).toMatch(/aliases/)
-    const bomb = [
+    const aliasBomb = [
       'a: &a [1,1]',
       ...'bcdefghij'.split('').map((key, place) => {
         const before = 'abcdefghi'.charAt(place)
         return `${key}: &${key} [*${before},*${before},*${before},*${before}]`
       }),
     ].join('\n')
-    expect(problem(bomb)).toMatch(/aliases/)
+    expect(problem(aliasBomb)).toMatch(/aliases/)
   })
 
   it('two documents in one file', () => {

@@ -357,7 +357,7 @@ describe('writers at the same time', () => {
     const onStep = () => new Promise<void>((done) => setTimeout(done, 15))
     let isDone = false
     const saving = Promise.all(['a', 'b', 'c'].map((line) => append(line, { onStep, waitMs: 60_000 })))
-    const ended = saving.then(() => {
+    const whenSaved = saving.then(() => {
       isDone = true
     })
     const seen = new Set<string>()
@@ -365,7 +365,7 @@ describe('writers at the same time', () => {
       seen.add((await text()).slice(LONG.length))
       await new Promise((done) => setTimeout(done, 2))
     }
-    await ended
+    await whenSaved
     const last = (await text()).slice(LONG.length)
     expect(last.trim().split('\n').sort()).toEqual(['a', 'b', 'c'])
     for (const candidate of seen) expect(['', last.slice(0, 2), last.slice(0, 4), last]).toContain(candidate)

@@ -100,8 +100,8 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
   it('refuses a log without a visit, a record of another sheet, and a log with errors', async () => {
     const log = readFileSync(`${FOLDER}/log.yaml`, 'utf8')
     const sheet = `${FOLDER}/sheet.yaml`
-    const empty = log.replace(/records:[\s\S]*/, 'records: []\n')
-    expect(await run(['a.yaml', sheet], { 'a.yaml': empty })).toMatchObject({
+    const emptyLog = log.replace(/records:[\s\S]*/, 'records: []\n')
+    expect(await run(['a.yaml', sheet], { 'a.yaml': emptyLog })).toMatchObject({
       code: 2,
       err: expect.stringContaining('the log of station-2 has no record of a visit'),
     })
@@ -110,8 +110,8 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
       code: 2,
       err: expect.stringContaining('b.yaml is not a record of station-2'),
     })
-    const broken = log.replace('date: 2021-07-10', 'date: soon')
-    expect(await run(['c.yaml', sheet], { 'c.yaml': broken })).toMatchObject({ code: 1, out: '' })
+    const brokenLog = log.replace('date: 2021-07-10', 'date: soon')
+    expect(await run(['c.yaml', sheet], { 'c.yaml': brokenLog })).toMatchObject({ code: 1, out: '' })
   })
 
   it('prints no control characters of a document', async () => {

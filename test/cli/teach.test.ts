@@ -327,8 +327,8 @@ ${rest}`
     const { out } = await check(sheet(override))
     const [, place = ''] = /an override sets a single value, such as\n *(\S+)\n/.exec(out) ?? []
     expect(place).toBe('/gearcases/rear/oilSpace/fill/drainAndRefill')
-    const cured = override.replace('/gearcases/rear/oilSpace/fill:', `${place}:`)
-    expect(await check(sheet(cured))).toMatchObject({ code: 0 })
+    const fixedText = override.replace('/gearcases/rear/oilSpace/fill:', `${place}:`)
+    expect(await check(sheet(fixedText))).toMatchObject({ code: 0 })
   })
 })
 

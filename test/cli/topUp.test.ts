@@ -59,8 +59,11 @@ describe('record --top-up', () => {
       .slice(lines.length)
       .map((line) => JSON.parse(line))
     expect(added.map(({ path: at }) => at)).toEqual(['/topUps/-', '/topUps/-'])
-    const again = parseHistory(text.split('\n'))
-    expect(again.ok && again.value.topUps?.map(({ gearcase }) => gearcase)).toEqual(['front', 'rear'])
+    const parsedAgain = parseHistory(text.split('\n'))
+    expect(parsedAgain.ok && parsedAgain.value.topUps?.map(({ gearcase }) => gearcase)).toEqual([
+      'front',
+      'rear',
+    ])
   })
 
   it('into a log in short notation: what was there stays as it was written', async () => {

@@ -159,9 +159,9 @@ describe('what is left out, and said', () => {
     cycle['Fleet'] = cycle
     cycle['self'] = [cycle]
     expect(importReadings(cycle, EDITION).ok).toBe(true)
-    let deep: unknown = MACHINE
-    for (let level = 0; level < 9000; level++) deep = { Fleet: deep }
-    expect(importReadings(deep, EDITION).ok).toBe(false)
+    let deepAnswer: unknown = MACHINE
+    for (let level = 0; level < 9000; level++) deepAnswer = { Fleet: deepAnswer }
+    expect(importReadings(deepAnswer, EDITION).ok).toBe(false)
     const proto = JSON.parse('{"__proto__": {"Equipment": [{}]}, "constructor": {}}')
     expect(importReadings(proto, EDITION).ok).toBe(false)
     expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow(

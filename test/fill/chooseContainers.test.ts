@@ -84,9 +84,9 @@ describe('the rule', () => {
 
   it('never mixes two oils: the one that is enough, else the one that lacks least', () => {
     const shelf = { a: container(1, 'L', 1, undefined, 'Oil A'), b: container(1, 'L', 2, undefined, 'Oil B') }
-    const enough = chooseContainers(shelf, L(1.5))
-    expect(enough).toMatchObject({ verdict: 'enough', oil: 'Oil B', use: [{ id: 'b', full: 2 }] })
-    expect(codes(enough)).toContain('fill/other-oil-not-mixed')
+    const choice = chooseContainers(shelf, L(1.5))
+    expect(choice).toMatchObject({ verdict: 'enough', oil: 'Oil B', use: [{ id: 'b', full: 2 }] })
+    expect(codes(choice)).toContain('fill/other-oil-not-mixed')
     expect(chooseContainers(shelf, L(3))).toMatchObject({ verdict: 'short', oil: 'Oil B', short: L(1) })
   })
 
@@ -95,8 +95,11 @@ describe('the rule', () => {
     expect(chooseContainers(opened, L(1)).oil).toBe('Oil B')
     const less = { a: container(2, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, undefined, 'Oil B') }
     expect(chooseContainers(less, L(1)).oil).toBe('Oil B')
-    const fewer = { a: container(1, 'L', 5, undefined, 'Oil A'), b: container(2, 'L', 5, undefined, 'Oil B') }
-    expect(chooseContainers(fewer, L(2)).oil).toBe('Oil B')
+    const fewerPieces = {
+      a: container(1, 'L', 5, undefined, 'Oil A'),
+      b: container(2, 'L', 5, undefined, 'Oil B'),
+    }
+    expect(chooseContainers(fewerPieces, L(2)).oil).toBe('Oil B')
     const first = { a: container(1, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, undefined, 'Oil B') }
     expect(chooseContainers(first, L(2)).oil).toBe('Oil A')
   })
@@ -158,9 +161,9 @@ describe('laws', () => {
       const visit = (at: number, sum: number, number: number): void => {
         const kind = shelf[at]
         if (kind === undefined) {
-          const better =
+          const isBetter =
             best === undefined || sum - need < best[0] || (sum - need === best[0] && number < best[1])
-          if (sum >= need && better) best = [sum - need, number]
+          if (sum >= need && isBetter) best = [sum - need, number]
           return
         }
         for (let count = 0; count <= kind.count; count += 1)
@@ -203,11 +206,11 @@ describe('laws', () => {
         expect(opened?.value ?? 0).toBeLessThanOrEqual(pieces[id]?.opened ?? 0)
         taken += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
       }
-      const bought = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
+      const boughtMl = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
       if (choice.verdict === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
       const openedLeft = choice.use.every(({ full }) => full === 0) && choice.verdict === 'enough'
       if (!openedLeft && Object.keys(pieces).length > 0)
-        expect(taken + bought - need).toBe(choice.leftOver.value)
+        expect(taken + boughtMl - need).toBe(choice.leftOver.value)
       expect(choice.verdict === 'short').toBe(choice.short !== undefined)
     })
   })

@@ -45,7 +45,7 @@ const listReasonCodes = (asked: PourInput) => pourTime(asked).reasons.map(({ cod
 const relative = (first: number, second: number) => Math.abs(first / second - 1)
 
 describe('published flow', () => {
-  const book = BOOK_GRAVITY / 9.80665
+  const bookRatio = BOOK_GRAVITY / 9.80665
   const { viscosity, boreMm, diameterMm, lengthM, depthM } = WHITE_6_27
   // the level in the funnel is Z0 once the hose is full: Z0·π·D²/4 and the hose's own π·d²/4·L
   const volume = (Math.PI / 4) * (depthM * diameterMm ** 2 + lengthM * boreMm ** 2) * 1000 * 1e-3
@@ -58,12 +58,12 @@ describe('published flow', () => {
       length: lengthM * 1000,
       volume,
     })
-    expect((funnelEmpties.uncorrected.value / book).toFixed(3)).toBe(WHITE_6_27.seconds)
+    expect((funnelEmpties.uncorrected.value / bookRatio).toFixed(3)).toBe(WHITE_6_27.seconds)
   })
 
   it('White 6.27: first flow and Reynolds number of the row', () => {
     const flow = flowOf({ viscosity, bore: boreMm, diameter: diameterMm, length: lengthM * 1000 }, 0)
-    const speed = calculateSpeed(flow, lengthM + depthM, lengthM) * book
+    const speed = calculateSpeed(flow, lengthM + depthM, lengthM) * bookRatio
     expect((speed * calculateHoseArea(flow) * 1e6).toFixed(3)).toBe(WHITE_6_27.firstFlow)
     expect(((speed * flow.bore) / flow.viscosity).toFixed(1)).toBe(WHITE_6_27.reynolds)
     expect((calculateFunnelVolume(flow, depthM) * 1e6).toFixed(1)).toBe(WHITE_6_27.millilitres)
@@ -84,7 +84,8 @@ describe('published flow', () => {
       { viscosity: (dynamic / density) * 1e6, bore: Number(boreMmWorked), length: length * 1000 },
       0,
     )
-    const time = (millilitres * 1e-6) / (book * calculateSpeed(flow, headM, length) * calculateHoseArea(flow))
+    const time =
+      (millilitres * 1e-6) / (bookRatio * calculateSpeed(flow, headM, length) * calculateHoseArea(flow))
     expect(time.toFixed(2)).toBe(seconds.toFixed(2))
     // Q ∝ d⁴: the bore for exactly 6 s rounds to the printed 1.5 mm
     expect((Number(boreMmWorked) * (time / seconds) ** 0.25).toFixed(1)).toBe(printed)
@@ -100,7 +101,7 @@ describe('published flow', () => {
       bore,
     }
     const flow = flowOf({ ...tank, viscosity: nu }, 0)
-    expect((calculateSpeed(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
+    expect((calculateSpeed(flow, depth + dropM, length) * bookRatio).toFixed(3)).toBe('3.135')
     expect(listReasonCodes(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual([
       'fill/flow-not-laminar',
     ])
@@ -333,9 +334,11 @@ describe('several fillings, short pours', () => {
     const two = pour({ volume: 2 * capacity * 1e6 })
     expect(two.fillings).toBe(2)
     const first = pour({ volume: capacity * 1e6 })
-    const again = calculateFunnelEmptyingTime(flowOf({}, 1.1), capacity)
+    const emptyingTime = calculateFunnelEmptyingTime(flowOf({}, 1.1), capacity)
     expect(relative(two.hoseFills.time.value, first.hoseFills.time.value)).toBeLessThan(1e-9)
-    expect(relative(two.funnelEmpties.time.value, first.funnelEmpties.time.value + again)).toBeLessThan(1e-9)
+    expect(
+      relative(two.funnelEmpties.time.value, first.funnelEmpties.time.value + emptyingTime),
+    ).toBeLessThan(1e-9)
     expect(two.hoseEmpties).toEqual(first.hoseEmpties)
   })
 

@@ -118,9 +118,9 @@ describe('what a verdict says', () => {
 
 describe('meters', () => {
   test('a meter that the machine lacks is listed and does not vote', () => {
-    const both = { repeat: stated({ hours: '250', distance: { value: '5000', unit: 'km' } }) }
+    const twoLimits = { repeat: stated({ hours: '250', distance: { value: '5000', unit: 'km' } }) }
     const verdict = judge(
-      both,
+      twoLimits,
       { hours: [['2031-03-02', 20]], records: [{ date: '2031-03-01', hours: 0 }] },
       '2031-03-03',
     )
@@ -141,8 +141,8 @@ describe('meters', () => {
   })
 
   test('a meter without any reading, and a service without one', () => {
-    const empty = judge(every250, { hours: [], records: [{ date: '2031-01-01' }] }, '2031-01-02')
-    expect([empty.verdict, empty.missing]).toEqual([
+    const emptyJudgement = judge(every250, { hours: [], records: [{ date: '2031-01-01' }] }, '2031-01-02')
+    expect([emptyJudgement.verdict, emptyJudgement.missing]).toEqual([
       'cannot tell',
       [{ code: 'interval/reading-missing', params: { meter: 'hours' } }],
     ])
@@ -327,12 +327,12 @@ describe('first service, rebuild and use', () => {
         params: { meter: 'hours', of: 'rebuild', date: '2031-05-01' },
       },
     ])
-    const done = judge(
+    const judgement = judge(
       intervals,
       { ...parts, records: [...parts.records, { date: '2031-05-20', hours: 440 }], events: rebuild() },
       '2031-06-01',
     )
-    expect([done.verdict, done.lines[0]?.left]).toEqual(['not due', { value: 239, unit: 'h' }])
+    expect([judgement.verdict, judgement.lines[0]?.left]).toEqual(['not due', { value: 239, unit: 'h' }])
   })
 
   test('what if: severe by interval, by factor, or not given', () => {
@@ -403,12 +403,12 @@ describe('events, instances and services that count', () => {
         events,
       }).verdict,
     ).toBe('not due')
-    const done = {
+    const judgement = {
       ...parts,
       records: [...parts.records, { date: '2031-03-10', hours: 11 }],
       events: [submerged],
     }
-    expect(judge(every250, done, '2031-03-12', { events }).verdict).toBe('not due')
+    expect(judge(every250, judgement, '2031-03-12', { events }).verdict).toBe('not due')
     const later = judge(every250, { ...parts, events: [submerged] }, '2031-03-09', { events })
     expect([later.verdict, codes(later.reasons)]).toContainEqual('not due')
     expect(codes(later.reasons)).toContain('interval/date-in-the-future')

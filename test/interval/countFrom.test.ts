@@ -119,14 +119,14 @@ describe('one history, three ways to count (the table of docs/intervals.md, work
   })
 
   test('with no window stated, a schedule takes an early service in the second half of the way for the point', () => {
-    const bare = { repeat: stated({ hours: '250' }) }
-    expect(dueAt(nextHours(bare, 'schedule', [125]))).toBe(250)
-    expect(dueAt(nextHours(bare, 'schedule', [125.001]))).toBe(500)
-    expect(dueAt(nextHours(bare, 'schedule', [250, 375]))).toBe(500)
-    expect(dueAt(nextHours(bare, 'schedule', [250, 375.001]))).toBe(750)
+    const intervalFacts = { repeat: stated({ hours: '250' }) }
+    expect(dueAt(nextHours(intervalFacts, 'schedule', [125]))).toBe(250)
+    expect(dueAt(nextHours(intervalFacts, 'schedule', [125.001]))).toBe(500)
+    expect(dueAt(nextHours(intervalFacts, 'schedule', [250, 375]))).toBe(500)
+    expect(dueAt(nextHours(intervalFacts, 'schedule', [250, 375.001]))).toBe(750)
     // A window that is not stated includes only the point itself.
-    expect(dueAt(nextHours(bare, 'schedule inside window', [250]))).toBe(500)
-    expect(dueAt(nextHours(bare, 'schedule inside window', [250.001]))).toBe(500.001)
+    expect(dueAt(nextHours(intervalFacts, 'schedule inside window', [250]))).toBe(500)
+    expect(dueAt(nextHours(intervalFacts, 'schedule inside window', [250.001]))).toBe(500.001)
   })
 
   test('first has a place of its own on the schedule', () => {

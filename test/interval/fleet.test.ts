@@ -97,7 +97,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
 
   test('columns equal computeDue record by record: state, first limit and its day', () => {
     expect(refused).toEqual([])
-    const different: unknown[] = []
+    const mismatches: unknown[] = []
     for (const [index, row] of rows.entries()) {
       const verdict = computeDue(questionOf(row), options)
       const day = verdicts.dueDay[index] ?? NO_DAY
@@ -107,10 +107,10 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
         day === NO_DAY ? undefined : dateFromDay(day),
       ]
       const single = [verdict.verdict, verdict.dueBy, verdict.dueOn]
-      if (fleet.some((value, at) => value !== single[at])) different.push({ row, fleet, single })
+      if (fleet.some((value, at) => value !== single[at])) mismatches.push({ row, fleet, single })
     }
-    expect(different.slice(0, 3)).toEqual([])
-    expect(different.length).toBe(0)
+    expect(mismatches.slice(0, 3)).toEqual([])
+    expect(mismatches.length).toBe(0)
   })
 
   test('every state occurs often enough to be tested', () => {
@@ -453,10 +453,10 @@ describe('dueSql', () => {
   test.each(['postgresql', 'duckdb', 'sqlite'] as const)(
     'past the end of the calendar, %s',
     async (dialect) => {
-      const far: DueRow = { lastDate: '9990-01-01', everyMonths: 240, everyDays: 1 }
-      const near: DueRow = { lastDate: '2031-01-31', everyMonths: 1, windowMonths: 119_000 }
+      const farRow: DueRow = { lastDate: '9990-01-01', everyMonths: 240, everyDays: 1 }
+      const nearRow: DueRow = { lastDate: '2031-01-31', everyMonths: 1, windowMonths: 119_000 }
       const sql = `SELECT ${dueSql(dialect, { ...options, today: '9999-01-01' })} AS verdict FROM fleet ORDER BY n`
-      const statements = [...tableOf([far, near], dialect === 'duckdb' ? 'double' : 'double precision')]
+      const statements = [...tableOf([farRow, nearRow], dialect === 'duckdb' ? 'double' : 'double precision')]
       const answers: unknown[] = []
       if (dialect === 'sqlite') {
         const database = new (await openSqlite()).Database()

@@ -184,7 +184,7 @@ describe('forecastDue', () => {
       '2031-01-25',
     )
     expect(three).toMatchObject({ method: 'span rate', likely: '2031-02-15' })
-    const four = ask(
+    const fourRecords = ask(
       {
         hours: [
           ['2031-01-01', 10],
@@ -196,9 +196,9 @@ describe('forecastDue', () => {
       100,
       '2031-01-25',
     )
-    expect(four).toMatchObject({ method: 'Theil–Sen', readings: 4 })
-    expect(four).toHaveProperty('early')
-    expect(four).toHaveProperty('late')
+    expect(fourRecords).toMatchObject({ method: 'Theil–Sen', readings: 4 })
+    expect(fourRecords).toHaveProperty('early')
+    expect(fourRecords).toHaveProperty('late')
   })
 
   test('a meter that stands still never reaches it', () => {
@@ -238,8 +238,10 @@ describe('forecastDue', () => {
     const pause = { from: '2031-01-11', to: '2031-02-10' }
     expect(ask({ hours, pauses: [pause] }, 100, '2031-02-20')).toMatchObject({ likely: '2031-03-17' })
     // Ten days out of use from 1 March delay it to 27 March.
-    const ahead = { from: '2031-03-01', to: '2031-03-11' }
-    expect(ask({ hours, pauses: [ahead, pause] }, 100, '2031-02-20')).toMatchObject({ likely: '2031-03-27' })
+    const futurePause = { from: '2031-03-01', to: '2031-03-11' }
+    expect(ask({ hours, pauses: [futurePause, pause] }, 100, '2031-02-20')).toMatchObject({
+      likely: '2031-03-27',
+    })
     // Overlapping pauses are counted once; a pause with an invalid date is not counted.
     const overlap = { from: '2031-01-20', to: '2031-02-10' }
     expect(ask({ hours, pauses: [pause, overlap, { from: 'x', to: 'y' }] }, 100, '2031-02-20')).toMatchObject(
@@ -328,7 +330,7 @@ describe('forecastDue', () => {
     const forecast = ask({ hours }, 1000, '2031-05-01')
     expect(forecast).not.toHaveProperty('late')
     expect(forecast.reasons.map(({ code }) => code)).toEqual(['interval/forecast-without-end'])
-    const far = ask(
+    const farForecast = ask(
       {
         hours: [
           ['2031-01-01', 0],
@@ -338,7 +340,7 @@ describe('forecastDue', () => {
       1_000_000,
       '2032-01-01',
     )
-    expect(far).toEqual({
+    expect(farForecast).toEqual({
       verdict: 'cannot tell',
       reasons: [{ code: 'interval/forecast-beyond-calendar', params: { meter: 'hours' } }],
     })

@@ -158,12 +158,12 @@ describe('an interval and two readings', () => {
   })
 
   it('a meter that was read on one of the days alone cannot be judged; one that was never read is not counted', () => {
-    const both = { kind: 'interval', hours: '250', distance: { value: '2500', unit: 'mi' } } as const
+    const twoLimits = { kind: 'interval', hours: '250', distance: { value: '2500', unit: 'mi' } } as const
     const last = { date: '2022-11-20', hours: 301.4 }
     const miles = { value: 1200, unit: 'mi' } as const
     const judge = (readings: IntervalReadings) => judgeInterval(readings, { soon: {} }).verdict
-    expect(judge({ every: both, last, now })).toBe('not due')
-    expect(judge({ every: both, last, now: { ...now, distance: miles } })).toBe('cannot tell')
-    expect(judge({ every: both, last: { ...last, distance: miles }, now })).toBe('cannot tell')
+    expect(judge({ every: twoLimits, last, now })).toBe('not due')
+    expect(judge({ every: twoLimits, last, now: { ...now, distance: miles } })).toBe('cannot tell')
+    expect(judge({ every: twoLimits, last: { ...last, distance: miles }, now })).toBe('cannot tell')
   })
 })

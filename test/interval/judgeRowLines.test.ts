@@ -125,12 +125,12 @@ describe('due over JSON Lines', () => {
   })
 
   test('a stream that fails rejects, and misuse as well', async () => {
-    const broken = new Readable({
+    const brokenStream = new Readable({
       read() {
         this.destroy(new Error('disk gone'))
       },
     })
-    await expect(judgeRowLines({ ...SET, input: broken, output: new PassThrough() })).rejects.toThrow(
+    await expect(judgeRowLines({ ...SET, input: brokenStream, output: new PassThrough() })).rejects.toThrow(
       'disk gone',
     )
     const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })

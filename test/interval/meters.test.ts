@@ -11,7 +11,7 @@ import { log } from './support/machine.js'
 
 const totals = (parts: Parameters<typeof log>[0]) =>
   readMeters(log(parts)).hours?.map(({ total }) => total.value)
-const complaints = (machine: MachineLog) =>
+const problemsOf = (machine: MachineLog) =>
   readMeters(machine).findings.map(({ code, severity, path }) => [code, severity, path])
 
 describe('events of a meter', () => {
@@ -102,7 +102,7 @@ describe('events of a meter', () => {
       ],
       events,
     })
-    expect(complaints(unstated)).toEqual([['interval/rollover-limit-missing', 'error', '/events/0']])
+    expect(problemsOf(unstated)).toEqual([['interval/rollover-limit-missing', 'error', '/events/0']])
     expect(readMeters(unstated).hours?.map(({ stretch }) => stretch)).toEqual([0, 1])
   })
 
@@ -115,23 +115,23 @@ describe('events of a meter', () => {
       ],
       rollover: 9999,
     })
-    expect(complaints(near)).toEqual([['interval/rollover-assumed', 'info', '/meters/hours/readings/1']])
+    expect(problemsOf(near)).toEqual([['interval/rollover-assumed', 'info', '/meters/hours/readings/1']])
     expect(readMeters(near).hours?.map(({ total }) => total.value)).toEqual([9990, 10_030])
-    const far = log({
+    const farLog = log({
       hours: [
         ['2030-05-01', 800],
         ['2030-06-01', 30],
       ],
       rollover: 9999,
     })
-    expect(complaints(far)).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
+    expect(problemsOf(farLog)).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
   })
 })
 
 describe('findings', () => {
   test('falls without an event, impossible rises, order, repetition', () => {
     expect(
-      complaints(
+      problemsOf(
         log({
           hours: [
             ['2030-05-01', 800],
@@ -142,7 +142,7 @@ describe('findings', () => {
     ).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
     // Two days, with both counted: at most 48 h.
     expect(
-      complaints(
+      problemsOf(
         log({
           hours: [
             ['2030-05-01', 100],
@@ -152,7 +152,7 @@ describe('findings', () => {
       ),
     ).toEqual([])
     expect(
-      complaints(
+      problemsOf(
         log({
           hours: [
             ['2030-05-01', 100],
@@ -162,7 +162,7 @@ describe('findings', () => {
       ),
     ).toEqual([['interval/meter-jumps', 'error', '/meters/hours/readings/1']])
     expect(
-      complaints(
+      problemsOf(
         log({
           km: [
             ['2030-05-01', 100],
@@ -172,7 +172,7 @@ describe('findings', () => {
       ),
     ).toEqual([])
     expect(
-      complaints(
+      problemsOf(
         log({
           km: [
             ['2030-05-01', 100],
@@ -182,7 +182,7 @@ describe('findings', () => {
       ),
     ).toEqual([['interval/meter-jumps', 'error', '/meters/distance/readings/1']])
     expect(
-      complaints(
+      problemsOf(
         log({
           hours: [
             ['2030-05-02', 110],
@@ -192,7 +192,7 @@ describe('findings', () => {
       ),
     ).toEqual([['interval/readings-out-of-order', 'info', '/meters/hours/readings/1']])
     expect(
-      complaints(
+      problemsOf(
         log({
           hours: [
             ['2030-05-02', 110],
@@ -268,13 +268,13 @@ describe('findings', () => {
       const { findings: undated } = readMeters(log({ hours: [[value as string, 412]] }))
       expect(undated.map(({ code }) => code)).toEqual(['calendar/not-a-date'])
     }
-    const far = log({
+    const farLog = log({
       km: [
         ['2030-05-01', 9_000_000],
         ['2030-05-02', 9_000_000.001],
       ],
     })
-    expect(readMeters(far).findings.map(({ code }) => code)).toEqual(['interval/reading-out-of-bounds'])
+    expect(readMeters(farLog).findings.map(({ code }) => code)).toEqual(['interval/reading-out-of-bounds'])
     const noText = log({
       hours: [
         [null as unknown as string, 5],

@@ -20,9 +20,9 @@ function declaredCodes(): string[] {
 
 describe('the English catalogue', () => {
   it('has a text for every code that any module declares', () => {
-    const declared = declaredCodes()
-    expect(declared.length).toBeGreaterThan(100)
-    expect(declared.filter((code) => !Object.hasOwn(en.texts, code))).toEqual([])
+    const allCodes = declaredCodes()
+    expect(allCodes.length).toBeGreaterThan(100)
+    expect(allCodes.filter((code) => !Object.hasOwn(en.texts, code))).toEqual([])
   })
 
   it('has no text for a code that no module declares', () => {
@@ -36,11 +36,11 @@ describe('the English catalogue', () => {
     )
     const source = files.map((file) => readFileSync(join(SOURCES, file), 'utf8')).join('\n')
     // Some codes are built from a module's name, or a longer beginning, and a word that is chosen.
-    const beginnings = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
+    const codePrefixes = [...source.matchAll(/`([a-z]+\/[a-z-]+)\$\{/g)].map(([, start]) => start ?? '')
     const isGiven = (code: string) =>
       source.includes(`'${code}'`) ||
       source.includes(`'${code.split('/')[1]}'`) ||
-      beginnings.some((start) => code.startsWith(start))
+      codePrefixes.some((start) => code.startsWith(start))
     expect(declaredCodes().filter((code) => !isGiven(code))).toEqual([])
   })
 

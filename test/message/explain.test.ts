@@ -28,9 +28,9 @@ describe('explain', () => {
     const cycle: Record<string, unknown> = { reasons: [reason('q')] }
     cycle['self'] = cycle
     expect(explain(cycle, en)).toEqual([line('q')])
-    let deep: unknown = reason('deep')
-    for (let level = 0; level < 9000; level++) deep = [deep]
-    expect(explain(deep, en)).toEqual([line('deep')])
+    let deepReason: unknown = reason('deep')
+    for (let level = 0; level < 9000; level++) deepReason = [deepReason]
+    expect(explain(deepReason, en)).toEqual([line('deep')])
   })
 
   it('throws for what is no result', () => {

@@ -52,9 +52,9 @@ describe('renderMessage', () => {
     const cycle: Record<string, unknown> = { text: 'a' }
     cycle['self'] = cycle
     cycle['again'] = cycle
-    let deep: unknown = 'end'
-    for (let level = 0; level < 9000; level++) deep = { deep }
-    const odd = { cycle, deep, big: 10n, call: () => 1, sign: Symbol('s') } as unknown as Params
+    let deepValue: unknown = 'end'
+    for (let level = 0; level < 9000; level++) deepValue = { deep: deepValue }
+    const odd = { cycle, deep: deepValue, big: 10n, call: () => 1, sign: Symbol('s') } as unknown as Params
     const written = renderMessage({ code: 'future/odd', params: odd }, en)
     expect(written).toContain('big: (bigint)')
     expect(written).toContain('call: (function)')

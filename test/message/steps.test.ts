@@ -115,8 +115,8 @@ describe('the English steps', () => {
         expect(VERBS.map((verb) => verb.toLowerCase())).not.toContain(word.toLowerCase().replace(/[.,]$/, ''))
     }
     for (const word of words(sentence)) {
-      const bare = word.replace(/[^\p{L}-]/gu, '')
-      if (bare.endsWith('ing')) expect(bare).toMatch(ING_NAMES)
+      const wordOnly = word.replace(/[^\p{L}-]/gu, '')
+      if (wordOnly.endsWith('ing')) expect(wordOnly).toMatch(ING_NAMES)
     }
   })
 

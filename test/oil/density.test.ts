@@ -94,8 +94,8 @@ describe('volumeAt', () => {
     expect(volumeAt({}, litre, celsius(20), celsius(60))).toMatchObject({
       reasons: [{ code: 'oil/density-missing' }],
     })
-    const cold = volumeAt(oil, litre, celsius(-60), celsius(20))
-    expect(cold).toMatchObject({
+    const coldVolume = volumeAt(oil, litre, celsius(-60), celsius(20))
+    expect(coldVolume).toMatchObject({
       verdict: 'cannot tell',
       reasons: [{ code: 'oil/temperature-outside-range' }],
     })

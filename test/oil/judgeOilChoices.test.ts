@@ -59,8 +59,8 @@ describe('judgeAmbientBand', () => {
       verdict: 'cannot tell',
       reasons: [{ code: 'oil/ambient-not-given' }],
     })
-    const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
-    expect(judgeAmbientBand(bare, celsius(20))).toMatchObject({
+    const nominalBand: Band = { kind: 'nominal', value: '20', unit: 'degC' }
+    expect(judgeAmbientBand(nominalBand, celsius(20))).toMatchObject({
       verdict: 'ask',
       reasons: [{ code: 'oil/ambient-not-a-range' }],
     })

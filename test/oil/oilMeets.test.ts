@@ -297,10 +297,14 @@ describe('a maker’s fluid', () => {
 })
 
 describe('ambient and the whole', () => {
-  const cold = permitted({ ambient: { kind: 'limits', max: '30', unit: 'degC' } })
+  const coldRequirement = permitted({ ambient: { kind: 'limits', max: '30', unit: 'degC' } })
   it('is judged only where a temperature is given', () => {
-    expect(oilMeets(cold, offered(), plain)).toMatchObject({ ambient: 'not judged', verdict: 'yes' })
-    const at = (value: number) => oilMeets(cold, offered(), { ...plain, ambient: { value, unit: 'degC' } })
+    expect(oilMeets(coldRequirement, offered(), plain)).toMatchObject({
+      ambient: 'not judged',
+      verdict: 'yes',
+    })
+    const at = (value: number) =>
+      oilMeets(coldRequirement, offered(), { ...plain, ambient: { value, unit: 'degC' } })
     expect(at(30)).toMatchObject({ ambient: 'yes', verdict: 'yes' })
     expect(at(30.01)).toMatchObject({ ambient: 'no', verdict: 'no' })
   })

@@ -59,8 +59,8 @@ describe('viscosity by D341', () => {
   it('falls as it warms, wherever there is an answer (law)', () => {
     const degrees = fc.integer({ min: -30, max: 229 })
     law(50, oils, degrees, ([kv40, kv100], cold) => {
-      const both = [cold, cold + 1].map((value) => viscosityAt(oil(kv40, kv100), celsius(value)))
-      const [first, second] = both.map((item) =>
+      const viscosities = [cold, cold + 1].map((value) => viscosityAt(oil(kv40, kv100), celsius(value)))
+      const [first, second] = viscosities.map((item) =>
         item.verdict === 'viscosity' ? item.viscosity.value : undefined,
       )
       if (first !== undefined && second !== undefined) expect(second).toBeLessThan(first)

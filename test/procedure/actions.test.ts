@@ -99,11 +99,11 @@ describe('texts', () => {
     const sentence = write(full, say)
     expect(sentence).toMatch(/^[A-Z0-9“].*[.”]$/)
     expect(sentence).not.toMatch(/undefined|NaN|\[object/)
-    const bare = write(
+    const shortText = write(
       { ...full, part: undefined, gearcase: undefined, instance: undefined, step: undefined, known: [] },
       say,
     )
-    expect(bare).not.toMatch(/NaN|\[object/)
+    expect(shortText).not.toMatch(/NaN|\[object/)
     expect(write({ ...full, part: undefined }, say)).not.toMatch(/NaN|\[object/)
     expect(write({ ...full, gearcase: undefined, instance: undefined }, say)).not.toMatch(/NaN|\[object/)
   })

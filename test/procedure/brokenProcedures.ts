@@ -54,8 +54,8 @@ function breakSteps(steps: readonly Step[], { kind, at, to }: Edit): readonly St
   if (kind === 'delete') return steps.toSpliced(from, 1)
   if (kind === 'double') return steps.toSpliced(other, 0, step)
   if (kind === 'move') return steps.toSpliced(from, 1).toSpliced(other, 0, step)
-  const { values: _values, ...bare } = step
-  if (kind === 'drop values') return steps.with(from, bare)
+  const { values: _values, ...stepWithoutValues } = step
+  if (kind === 'drop values') return steps.with(from, stepWithoutValues)
   return steps.with(from, exchange(step, second)).with(other, exchange(second, step))
 }
 

@@ -98,12 +98,12 @@ describe('variety', () => {
   })
 
   test('a check opens the level plug, gives it a new washer and drains nothing', () => {
-    const done = build(varietySheet, ['rear-check']).steps.map((step) => step.do)
-    expect(done).toContain('check the level')
-    expect(done).toContain('fit new seal')
-    expect(done).not.toContain('let drain')
-    expect(done).not.toContain('warm the oil')
-    expect(done).not.toContain('short run')
+    const actions = build(varietySheet, ['rear-check']).steps.map((step) => step.do)
+    expect(actions).toContain('check the level')
+    expect(actions).toContain('fit new seal')
+    expect(actions).not.toContain('let drain')
+    expect(actions).not.toContain('warm the oil')
+    expect(actions).not.toContain('short run')
   })
 
   test('a check at a sight glass puts the pan under a fill plug that is the drain too', () => {
@@ -148,8 +148,8 @@ describe('what cannot be told, and what cannot be done', () => {
       ['procedure/part-not-known', '/gearcases/rear/openings/drain'],
     ])
     if (!open.ok) throw new Error('not built')
-    const cracked = open.value.steps.find((step) => step.id === 'rear-crack-drain')
-    expect(cracked?.values?.['onlyIf']).toBe('/gearcases/rear/openings/drain/appliesTo')
+    const crackStep = open.value.steps.find((step) => step.id === 'rear-crack-drain')
+    expect(crackStep?.values?.['onlyIf']).toBe('/gearcases/rear/openings/drain/appliesTo')
     const without = buildProcedure({ sheet, identity: { variant: 'plain' }, services: ['change'] })
     expect(without.ok).toBe(false)
     expect(without.findings.map((finding) => finding.code)).toEqual(['procedure/no-way-to-empty'])
@@ -209,9 +209,11 @@ describe('what cannot be told, and what cannot be done', () => {
       ),
     ).toEqual(['procedure/wheel-on-the-ground'])
     const nowhere = makeCase('rear', {})
-    const dangling = makeSheet({ rear: { ...nowhere, access: { kind: 'raised', supports: ['roof'] } } })
+    const sheetWithoutSupport = makeSheet({
+      rear: { ...nowhere, access: { kind: 'raised', supports: ['roof'] } },
+    })
     expect(
-      buildProcedure({ sheet: dangling, identity: {}, services: ['change'] }).findings.map(
+      buildProcedure({ sheet: sheetWithoutSupport, identity: {}, services: ['change'] }).findings.map(
         (finding) => finding.code,
       ),
     ).toEqual(['procedure/no-supports'])
@@ -278,9 +280,9 @@ describe('only some of the gearcases', () => {
     if (!left.ok) throw new Error('not built')
     expect(touched(left.value.steps)).toEqual(['hub-left-pour-fill'])
     expect(validateProcedure(left.value, varietySheet)).toEqual([])
-    const both = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'hub' }] })
-    if (!both.ok) throw new Error('not built')
-    expect(touched(both.value.steps)).toEqual(['hub-left-pour-fill', 'hub-right-pour-fill'])
+    const hubChange = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'hub' }] })
+    if (!hubChange.ok) throw new Error('not built')
+    expect(touched(hubChange.value.steps)).toEqual(['hub-left-pour-fill', 'hub-right-pour-fill'])
     const shared = buildProcedure({
       sheet: sharedSheet,
       identity: {},

@@ -32,9 +32,9 @@ describe('laws', () => {
 
   test('the other way round it tells the same, turned', () => {
     law(50, fc.nat(whole.steps.length - 1), (at) => {
-      const cut = { ...whole, steps: whole.steps.toSpliced(at, 1) }
-      const there = compareProcedures(whole, cut, varietySheet)
-      const back = compareProcedures(cut, whole, varietySheet)
+      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at, 1) }
+      const there = compareProcedures(whole, shorterProcedure, varietySheet)
+      const back = compareProcedures(shorterProcedure, whole, varietySheet)
       expect(there.verdict).toBe('different')
       // If two steps do the same, either of them may be reported as missing.
       const missing = there.onlyFirst.map((id) => whole.steps.find((step) => step.id === id))

@@ -15,11 +15,11 @@ test('a change counts as many troubles as the whole list, and as much effort as 
     const step = bad.steps[at % length]
     const other = bad.steps[to % length]
     if (step === undefined || other === undefined) return
-    const cut = bad.steps.toSpliced(at % length, 1)
+    const shorterSteps = bad.steps.toSpliced(at % length, 1)
     const changes = [
       bad.steps,
-      cut,
-      cut.toSpliced(to % length, 0, step),
+      shorterSteps,
+      shorterSteps.toSpliced(to % length, 0, step),
       bad.steps.toSpliced(to % length, 0, step),
       bad.steps.toSpliced(to % length, 0, { ...step, id: 'new' }),
       bad.steps.with(at % length, { ...other, id: 'new' }),

@@ -9,6 +9,10 @@ export function expectRepaired({ sheet, bad }: Broken): void {
   expect(repaired.left).toEqual([])
   expect(['done', 'rebuilt']).toContain(repaired.stopped)
   expect(applyPatch(bad, repaired.applied)).toEqual(repaired.procedure)
-  const again = repairProcedure(repaired.procedure, sheet)
-  expect([again.applied, again.fixed, again.procedure]).toEqual([[], [], repaired.procedure])
+  const secondRepair = repairProcedure(repaired.procedure, sheet)
+  expect([secondRepair.applied, secondRepair.fixed, secondRepair.procedure]).toEqual([
+    [],
+    [],
+    repaired.procedure,
+  ])
 }

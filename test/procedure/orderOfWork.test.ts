@@ -80,13 +80,13 @@ describe('by places in the list alone', () => {
         const [touched] = places(steps, 'crack loose', drain.path, drain.instance)
         if (touched === undefined) continue
         const fill = drain.path.replace('/drain', '/fill')
-        const [cracked] = places(steps, 'crack loose', fill, drain.instance)
+        const [crackPlace] = places(steps, 'crack loose', fill, drain.instance)
         const [nipped] = places(steps, 'nip by hand', fill, drain.instance)
         const [out] = places(steps, 'take out', fill, drain.instance)
         const [drained] = places(steps, 'let drain', drain.path, drain.instance)
         const [tight] = places(steps, 'tighten', drain.path, drain.instance)
         const [poured] = places(steps, 'pour the oil', fill, drain.instance)
-        const order = [cracked, nipped, touched, out, drained, tight, poured]
+        const order = [crackPlace, nipped, touched, out, drained, tight, poured]
         expect(order).not.toContain(undefined)
         expect(order).toEqual([...order].sort((item, other) => (item ?? 0) - (other ?? 0)))
       }
@@ -140,9 +140,9 @@ describe('by places in the list alone', () => {
       for (const [nth, back] of on.entries()) {
         expect(off[nth]).toBeLessThan(back)
         const before = steps.slice(0, back)
-        const closed = before.findLastIndex((step) => step.do === 'tighten' && isBehind(step))
+        const lastClosing = before.findLastIndex((step) => step.do === 'tighten' && isBehind(step))
         const looked = before.findLastIndex((step) => step.do === 'check for leaks' && isBehind(step))
-        expect(looked).toBeGreaterThan(closed)
+        expect(looked).toBeGreaterThan(lastClosing)
       }
     })
   })
@@ -183,7 +183,7 @@ describe('what is not known of the machine', () => {
         ],
       },
     )
-    const done = (identity: { variant: string } | Record<string, never>) => {
+    const listActions = (identity: { variant: string } | Record<string, never>) => {
       const built = buildProcedure({ sheet, identity, services: ['change'] })
       if (!built.ok) throw new Error('not built')
       expect(validateProcedure(built.value, sheet)).toEqual([])
@@ -191,9 +191,9 @@ describe('what is not known of the machine', () => {
         .filter((step) => step.on === '/gearcases/rear/openings/drain/seals/0')
         .map((step) => step.do)
     }
-    expect(done({ variant: 'plain' })).toEqual(['inspect the seal'])
-    expect(done({ variant: 'winch' })).toEqual(['take off old seal', 'fit new seal'])
-    expect(done({})).toEqual(['take off old seal', 'fit new seal'])
+    expect(listActions({ variant: 'plain' })).toEqual(['inspect the seal'])
+    expect(listActions({ variant: 'winch' })).toEqual(['take off old seal', 'fit new seal'])
+    expect(listActions({})).toEqual(['take off old seal', 'fit new seal'])
   })
 
   test('which oil it takes: the additive step is there where some oil needs it', () => {

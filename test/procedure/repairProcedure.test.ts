@@ -19,8 +19,8 @@ describe('laws', () => {
   test('one step left out of any built procedure is repaired by at most two changes', () => {
     law(30, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
-      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-      const repaired = repairProcedure(cut, sheet)
+      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const repaired = repairProcedure(shorterProcedure, sheet)
       expect(repaired.left).toEqual([])
       expect(repaired.applied.length).toBeLessThanOrEqual(2)
     })
@@ -39,20 +39,20 @@ describe('laws', () => {
   test('the changes told are the changes made', () => {
     law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
-      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-      const { applied, procedure } = repairProcedure(cut, sheet)
-      expect(applyPatch(cut, applied)).toEqual(procedure)
+      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const { applied, procedure } = repairProcedure(shorterProcedure, sheet)
+      expect(applyPatch(shorterProcedure, applied)).toEqual(procedure)
     })
   })
 
   test('every cure leaves fewer or other troubles, and steps that can be read', () => {
     law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
-      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-      const findings = validateProcedure(cut, sheet)
+      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const findings = validateProcedure(shorterProcedure, sheet)
       for (const finding of findings)
         for (const cure of finding.cures ?? []) {
-          const after = validateProcedure(applyPatch(cut, [cure]) as ProcedureDocument, sheet)
+          const after = validateProcedure(applyPatch(shorterProcedure, [cure]) as ProcedureDocument, sheet)
           expect(after.length).toBeLessThanOrEqual(findings.length)
           expect(after).not.toEqual(findings)
         }
@@ -96,9 +96,9 @@ describe('proposals', () => {
   test('many mistakes: as far as it goes, and never worse', () => {
     const whole = build(varietySheet, ['rear-change'])
     const steps: readonly Step[] = whole.steps.filter((_step, place) => place % 4 !== 0)
-    const broken = { ...whole, steps }
-    const before = validateProcedure(broken, varietySheet).length
-    const repaired = repairProcedure(broken, varietySheet)
+    const brokenProcedure = { ...whole, steps }
+    const before = validateProcedure(brokenProcedure, varietySheet).length
+    const repaired = repairProcedure(brokenProcedure, varietySheet)
     expect(repaired.left.length).toBeLessThan(before)
     expect(repaired.applied.length).toBeGreaterThan(2)
   })

@@ -236,7 +236,7 @@ describe('1.6: unknown variant', () => {
   })
 
   const two = makeSheet({ rear: makeCase('rear gearcase', {}) })
-  const differing: SpecSheet = {
+  const differingSheet: SpecSheet = {
     ...two,
     overrides: [
       {
@@ -257,11 +257,12 @@ describe('1.6: unknown variant', () => {
   }
 
   test('where only a figure differs, the first step is to find it', () => {
-    expect(first(differing, {})).toBe('find the variant')
+    expect(first(differingSheet, {})).toBe('find the variant')
   })
 
   test('not where the variant is known, nor where no figure of the work differs', () => {
-    for (const variant of ['winch', 'plain']) expect(first(differing, { variant })).toBe('read the manual')
+    for (const variant of ['winch', 'plain'])
+      expect(first(differingSheet, { variant })).toBe('read the manual')
     expect(first(two, {})).toBe('read the manual')
   })
 })

@@ -241,8 +241,8 @@ for (const { name, sheet, service, but } of VISITS)
       expect(codes(without(whole, id), sheet)).toEqual(expected === '' ? [] : [`procedure/${expected}`])
     })
     test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s: repaired', (id) => {
-      const cut = without(whole, id)
-      const repaired = repairProcedure(cut, sheet)
+      const shorterProcedure = without(whole, id)
+      const repaired = repairProcedure(shorterProcedure, sheet)
       expect(repaired.left).toEqual([])
       expect(repaired.applied.length).toBeLessThanOrEqual(1)
       expect(validateProcedure(repaired.procedure, sheet)).toEqual([])
@@ -346,9 +346,9 @@ describe('moved', () => {
 describe('two steps forgotten', () => {
   test('the fill plug neither cracked nor nipped: reported once, repaired with both', () => {
     const whole = build(varietySheet, ['front-change'])
-    const cut = without(without(whole, 'front-crack-fill'), 'front-nip-fill')
-    expect(codes(cut, varietySheet)).toEqual(['procedure/fill-not-cracked'])
-    const repaired = repairProcedure(cut, varietySheet)
+    const shorterProcedure = without(without(whole, 'front-crack-fill'), 'front-nip-fill')
+    expect(codes(shorterProcedure, varietySheet)).toEqual(['procedure/fill-not-cracked'])
+    const repaired = repairProcedure(shorterProcedure, varietySheet)
     expect(repaired.left).toEqual([])
     expect(repaired.applied).toHaveLength(2)
   })
@@ -422,9 +422,11 @@ describe('how a step is written', () => {
     const steps = rear.steps.map(
       (step): Step => (step.id === 'rear-clean-fill' ? { ...step, at: { instance: 'left' } } : step),
     )
-    const broken = { ...rear, steps }
-    expect(validateProcedure(broken, varietySheet)[0]).toMatchObject({ code: 'procedure/unknown-instance' })
-    expect(repairProcedure(broken, varietySheet).left).toEqual([])
+    const brokenProcedure = { ...rear, steps }
+    expect(validateProcedure(brokenProcedure, varietySheet)[0]).toMatchObject({
+      code: 'procedure/unknown-instance',
+    })
+    expect(repairProcedure(brokenProcedure, varietySheet).left).toEqual([])
   })
 
   test('the figure of another plug, a figure missing, a pointer to nothing', () => {
@@ -449,9 +451,9 @@ describe('how a step is written', () => {
       },
     ])
     expect(repairProcedure(swapped, varietySheet).procedure).toEqual(front)
-    const bare = write(undefined)
-    expect(codes(bare, varietySheet)).toEqual(['procedure/figure-missing'])
-    expect(repairProcedure(bare, varietySheet).procedure).toEqual(front)
+    const withoutSource = write(undefined)
+    expect(codes(withoutSource, varietySheet)).toEqual(['procedure/figure-missing'])
+    expect(repairProcedure(withoutSource, varietySheet).procedure).toEqual(front)
     const other = write({ seal: '/gearcases/front/openings/drain/seals/0' })
     expect(codes(other, varietySheet)).toEqual(['procedure/figure-missing'])
     const lost = write({ tightening: right, extra: '/gearcases/constructor' })
@@ -462,9 +464,9 @@ describe('how a step is written', () => {
   test('two steps of one id', () => {
     const rear = build(varietySheet, ['rear-check'])
     const steps = rear.steps.map((step): Step => (step.id === 'record' ? { ...step, id: 'read' } : step))
-    const broken = { ...rear, steps }
-    expect(codes(broken, varietySheet)).toEqual(['procedure/duplicate-step-id'])
-    const repaired = repairProcedure(broken, varietySheet)
+    const brokenProcedure = { ...rear, steps }
+    expect(codes(brokenProcedure, varietySheet)).toEqual(['procedure/duplicate-step-id'])
+    const repaired = repairProcedure(brokenProcedure, varietySheet)
     expect(repaired.left).toEqual([])
     expect(repaired.procedure.steps.at(-1)?.id).toBe('read-2')
   })
@@ -494,17 +496,20 @@ describe('the document as a whole', () => {
     expect(older).toMatchObject([{ code: 'procedure/other-sheet', severity: 'warning' }])
   })
   test('a service that the sheet does not have stays in what repair leaves', () => {
-    const broken = { ...rear, services: [...rear.services, 'polish'] }
-    expect(codes(broken, varietySheet)).toEqual(['procedure/unknown-service'])
-    const repaired = repairProcedure(broken, varietySheet)
+    const brokenProcedure = { ...rear, services: [...rear.services, 'polish'] }
+    expect(codes(brokenProcedure, varietySheet)).toEqual(['procedure/unknown-service'])
+    const repaired = repairProcedure(brokenProcedure, varietySheet)
     expect([repaired.applied, repaired.left.map((item) => item.code)]).toEqual([
       [],
       ['procedure/unknown-service'],
     ])
   })
   test('no steps at all: everything is undone', () => {
-    const empty = { ...build(varietySheet, ['rear-change']), steps: [] }
-    expect(codes(empty, varietySheet)).toEqual(['procedure/oil-not-drained', 'procedure/work-not-recorded'])
+    const emptyProcedure = { ...build(varietySheet, ['rear-change']), steps: [] }
+    expect(codes(emptyProcedure, varietySheet)).toEqual([
+      'procedure/oil-not-drained',
+      'procedure/work-not-recorded',
+    ])
   })
   test('inputs stay as they were', () => {
     const before = JSON.stringify([rear, varietySheet])
@@ -559,9 +564,9 @@ describe('strange lists', () => {
       expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
     })
     const oddSteps = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
-    const broken = { ...rear, steps: oddSteps }
-    const { findings } = simulateProcedure(broken, varietySheet)
-    expect(codes(broken, varietySheet)).toEqual(findings.map((finding) => finding.code))
+    const brokenProcedure = { ...rear, steps: oddSteps }
+    const { findings } = simulateProcedure(brokenProcedure, varietySheet)
+    expect(codes(brokenProcedure, varietySheet)).toEqual(findings.map((finding) => finding.code))
   })
 
   test('three thousand times the same step: every finding is told', () => {
@@ -581,10 +586,10 @@ describe('strange lists', () => {
 
   test('a whole procedure backwards is told, and repair ends', () => {
     const rear = build(varietySheet, ['rear-change'])
-    const backwards = { ...rear, steps: rear.steps.toReversed() }
-    const before = codes(backwards, varietySheet).length
+    const reversedProcedure = { ...rear, steps: rear.steps.toReversed() }
+    const before = codes(reversedProcedure, varietySheet).length
     expect(before).toBeGreaterThan(10)
-    expect(repairProcedure(backwards, varietySheet).left.length).toBeLessThan(before)
+    expect(repairProcedure(reversedProcedure, varietySheet).left.length).toBeLessThan(before)
   })
 })
 

@@ -213,9 +213,9 @@ describe('laws', () => {
       const otherHalf = places(two) * 2n
       const otherLow = moved([c * otherHalf - d, d * otherHalf])
       const otherHigh = moved([c * otherHalf + d, d * otherHalf])
-      const apart =
+      const areApart =
         high[0] * otherLow[1] < otherLow[0] * high[1] || otherHigh[0] * low[1] < low[0] * otherHigh[1]
-      expect(agree).toBe(!apart)
+      expect(agree).toBe(!areApart)
     })
   })
 })

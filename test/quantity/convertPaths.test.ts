@@ -23,10 +23,10 @@ vi.mock('../../src/quantity/convertExactly.js', async (original) => {
 })
 
 const everyPair = allPairs(() => true)
-const exactly = vi.mocked(doubt.convertExactly)
+const convertSpy = vi.mocked(doubt.convertExactly)
 
 beforeEach(() => {
-  exactly.mockClear()
+  convertSpy.mockClear()
 })
 
 describe('the path for doubtful cases', () => {
@@ -34,14 +34,14 @@ describe('the path for doubtful cases', () => {
     law(400, fc.constantFrom(...everyPair), anyDouble, ([from, to]: Pair, value) => {
       const exact = exactResult(exactDouble(value), from, to)
       fc.pre(isNormal(exact))
-      expect(isNearest(exactly(value, from, to), exact)).toBe(true)
+      expect(isNearest(convertSpy(value, from, to), exact)).toBe(true)
     })
   })
 
   it('equals the same table in decimals of 1,200 digits', () => {
     law(100, fc.constantFrom(...everyPair), anyDouble, ([from, to]: Pair, value) => {
       fc.pre(isNormal(exactResult(exactDouble(value), from, to)))
-      expect(exactly(value, from, to)).toBe(convertWithDecimals(value, from, to))
+      expect(convertSpy(value, from, to)).toBe(convertWithDecimals(value, from, to))
     })
   })
 
@@ -52,7 +52,7 @@ describe('the path for doubtful cases', () => {
     law(10_000, fc.constantFrom(...everyPair), ordinary, ([from, to], value) => {
       convert({ value, unit: from }, to)
     })
-    expect(exactly.mock.calls.length).toBeLessThanOrEqual(5)
+    expect(convertSpy.mock.calls.length).toBeLessThanOrEqual(5)
   })
 
   it('is taken for magnitudes where halves of a product could be lost', () => {
@@ -68,7 +68,7 @@ describe('the path for doubtful cases', () => {
         exactResult(exactDouble(1e-290), 'lbf.ft', 'N.m'),
       ),
     ).toBe(true)
-    expect(exactly).toHaveBeenCalledTimes(2)
+    expect(convertSpy).toHaveBeenCalledTimes(2)
   })
 
   it('decides exact ties to the even digit where no other path can', () => {
@@ -82,7 +82,7 @@ describe('the path for doubtful cases', () => {
       if (isTie(result, exact)) ties += 1
     }
     expect(ties).toBe(506)
-    expect(exactly).toHaveBeenCalledTimes(506)
+    expect(convertSpy).toHaveBeenCalledTimes(506)
   })
 })
 
@@ -118,7 +118,7 @@ describe('the nearest misses of a tie', () => {
     const values = nearTies()
     expect(values.length).toBeGreaterThan(300)
     const column = convertColumn(Float64Array.from(values), 'N.m', 'lbf.ft')
-    exactly.mockClear()
+    convertSpy.mockClear()
     values.forEach((value, at) => {
       const exact = exactResult(exactDouble(value), 'N.m', 'lbf.ft')
       const result = convert({ value, unit: 'N.m' }, 'lbf.ft').value
@@ -127,7 +127,7 @@ describe('the nearest misses of a tie', () => {
       expect(column[at]).toBe(result)
     })
     // those within 2^−101 of the value itself
-    expect(exactly.mock.calls.length).toBeGreaterThanOrEqual(10)
+    expect(convertSpy.mock.calls.length).toBeGreaterThanOrEqual(10)
   })
 })
 
@@ -153,7 +153,7 @@ describe('exact ties with small numbers', () => {
       }
     }
     expect(ties).toBeGreaterThan(1000)
-    expect(exactly).not.toHaveBeenCalled()
+    expect(convertSpy).not.toHaveBeenCalled()
   })
 
   it('are never claimed without proof', () => {

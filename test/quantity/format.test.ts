@@ -18,8 +18,10 @@ const space = '\u00a0'
 function marksOf(language: string): NumberMarks {
   const parts = new Intl.NumberFormat(language).formatToParts(1234567.5)
   const mark = (type: string): string => parts.find((part) => part.type === type)?.value ?? ''
-  const four = new Intl.NumberFormat(language).formatToParts(1234).some(({ type }) => type === 'group')
-  return { decimal: mark('decimal'), group: mark('group'), groupFrom: four ? 4 : 5 }
+  const groupsFourDigits = new Intl.NumberFormat(language)
+    .formatToParts(1234)
+    .some(({ type }) => type === 'group')
+  return { decimal: mark('decimal'), group: mark('group'), groupFrom: groupsFourDigits ? 4 : 5 }
 }
 
 describe('numbers', () => {

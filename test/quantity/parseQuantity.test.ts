@@ -79,8 +79,8 @@ describe('findings', () => {
   it('are all given, not only the first', () => {
     const { findings } = parseQuantity('1.234–1,5 gal extra')
     expect(findings.length).toBeGreaterThanOrEqual(1)
-    const both = parseQuantity('44–34 gal')
-    expect(both.findings.map(({ code }) => code)).toEqual([
+    const result = parseQuantity('44–34 gal')
+    expect(result.findings.map(({ code }) => code)).toEqual([
       'quantity/unit-is-ambiguous',
       'quantity/limits-reversed',
     ])

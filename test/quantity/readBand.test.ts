@@ -83,12 +83,12 @@ describe('readBand', () => {
         'mL',
       )
       for (const at of [band.low, band.aim, band.high]) expect(at && chooseSide(at, band)).toBe(0)
-      const beyond = (end: { n: bigint; d: bigint }, by: bigint) => ({
+      const moveOutward = (end: { n: bigint; d: bigint }, by: bigint) => ({
         n: end.n * 1000n + by * end.d,
         d: end.d * 1000n,
       })
-      expect(band.low && chooseSide(beyond(band.low, -1n), band)).toBe(-1)
-      expect(band.high && chooseSide(beyond(band.high, 1n), band)).toBe(1)
+      expect(band.low && chooseSide(moveOutward(band.low, -1n), band)).toBe(-1)
+      expect(band.high && chooseSide(moveOutward(band.high, 1n), band)).toBe(1)
     })
   })
 })

@@ -146,8 +146,8 @@ describe('what counts as done', () => {
     expect(append({ ...good, detail: 'date and meters only', entries }).entries[0]?.done).toBe('yes')
     const older = { ...good, sheet: { ...good.sheet, revision: '2021-01' }, entries }
     expect(append(older).entries[0]?.done).toBe('yes')
-    const alone = appendRecord({ document: { ...good, entries } }, { ...set, sheets: [] })
-    expect(alone.ok && alone.value.entries[0]?.done).toBe('yes')
+    const withoutSheet = appendRecord({ document: { ...good, entries } }, { ...set, sheets: [] })
+    expect(withoutSheet.ok && withoutSheet.value.entries[0]?.done).toBe('yes')
   })
 
   it('resolveLog gives computeDue only what counts', () => {
@@ -242,8 +242,8 @@ describe('corrections', () => {
     const { log: after } = append(secondCorrection, first)
     const found = checkDocuments(setWith(after), { today: TODAY }).map(({ code, path }) => `${code} ${path}`)
     expect(found).toEqual(['record/refill-outside-tolerance /records/4/entries/0/refilled'])
-    const closed = append(CORRECTED[0]?.correction as ServiceRecord, first).log
-    expect(checkDocuments(setWith(closed), { today: TODAY })).toEqual([])
+    const correctedLog = append(CORRECTED[0]?.correction as ServiceRecord, first).log
+    expect(checkDocuments(setWith(correctedLog), { today: TODAY })).toEqual([])
   })
 
   it('checkRecord of a correction judges what it says in the record that it corrects', () => {
@@ -275,8 +275,8 @@ describe('open faults', () => {
     } as unknown as ServiceRecord
     const checked = append(check, first)
     expect(checked.faults).toHaveLength(1)
-    const again = append({ ...good, id: 'again', date: '2023-10-09' }, checked.log)
-    expect(again.faults).toEqual([])
+    const secondAppend = append({ ...good, id: 'again', date: '2023-10-09' }, checked.log)
+    expect(secondAppend.faults).toEqual([])
   })
 
   it('every error of a record about the machine leaves one, and none about the papers', () => {

@@ -74,21 +74,21 @@ describe('limits belong to their band', () => {
     ['the lowest mark of the large wrench', 20, 'half-inch-click', []],
     ['below it', 19, 'half-inch-click', ['record/torque-outside-band', 'record/wrench-cannot-reach']],
   ])('a wrench at %s', (_name, value, tool, expected) => {
-    const done = {
+    const doneEntry = {
       on: '/gearcases/front/openings/drain',
       kind: 'torque set',
       torque: { value, unit: 'N.m' },
       tool,
     }
-    expect(codes([set('/record.json/entries/1/tightened/0', done)], RECORD).sort()).toEqual(expected)
+    expect(codes([set('/record.json/entries/1/tightened/0', doneEntry)], RECORD).sort()).toEqual(expected)
   })
 
   it.each([
     ['equal to the dry fill', '700', []],
     ['below it', '701', []],
     ['above it', '699', ['fill/refill-larger-than-dry-fill']],
-  ])('a refill of 700 mL %s', (_name, dry, expected) => {
-    const value = { kind: 'nominal', value: dry, unit: 'mL' }
+  ])('a refill of 700 mL %s', (_name, dryFill, expected) => {
+    const value = { kind: 'nominal', value: dryFill, unit: 'mL' }
     const patch = [
       add(`${REAR}/oilSpace/fill/dryFill`, value),
       { op: 'remove', path: '/sheet.json/overrides' } as const,
@@ -157,7 +157,7 @@ describe('limits belong to their band', () => {
 
   it('leaves a daily level check and an interval with its period in peace', () => {
     const check10 = { kind: 'interval', hours: '10' }
-    const both = { kind: 'interval', hours: '4380', period: 'P6M' }
+    const twoLimits = { kind: 'interval', hours: '4380', period: 'P6M' }
     const services = '/sheet.json/services'
     expect(
       codes([set(`${services}/gear-oil-check/intervals/repeat`, check10)]).filter((code) =>
@@ -165,7 +165,7 @@ describe('limits belong to their band', () => {
       ),
     ).toEqual([])
     expect(
-      codes([set(`${services}/gear-oil-check/intervals/repeat`, both)]).filter((code) =>
+      codes([set(`${services}/gear-oil-check/intervals/repeat`, twoLimits)]).filter((code) =>
         code.startsWith('spec/'),
       ),
     ).toEqual([])
@@ -269,8 +269,8 @@ describe('partners', () => {
     ).toBe(true)
     const other = { ...procedure, sheet: { id: 'hallbrekka-tind-4', revision: '2022-01' } }
     expect(codes([add('/procedure.json', other)])).toEqual(['spec/sheet-of-other-revision'])
-    const elsewhere = { ...procedure, sheet: { id: 'nowhere', revision: '1' } }
-    expect(codes([add('/procedure.json', elsewhere)])).toEqual(['spec/sheet-not-found'])
+    const procedureElsewhere = { ...procedure, sheet: { id: 'nowhere', revision: '1' } }
+    expect(codes([add('/procedure.json', procedureElsewhere)])).toEqual(['spec/sheet-not-found'])
     const contradicted = { ...procedure, identity: { variant: 'long', serial: 'TS00001' } }
     expect(codes([add('/procedure.json', contradicted)])).toContain('log/variant-contradicted')
     const unknown = { ...procedure, identity: { variant: 'medium' } }

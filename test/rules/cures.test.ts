@@ -4,14 +4,16 @@ import { checkDocuments } from '../../src/v1/rules.js'
 import { setOf } from './support/goodSets.js'
 import { patchedDocuments, readVectors, runVector } from './support/vectors.js'
 
-const cured = readVectors().filter(({ vector }) => runVector(vector).some(({ cures }) => cures !== undefined))
+const vectorsWithCures = readVectors().filter(({ vector }) =>
+  runVector(vector).some(({ cures }) => cures !== undefined),
+)
 
 describe('cures', () => {
   it('are given for at least twenty vectors', () => {
-    expect(cured.length).toBeGreaterThanOrEqual(20)
+    expect(vectorsWithCures.length).toBeGreaterThanOrEqual(20)
   })
 
-  it.each(cured)('of $file take the finding away and bring no new one', ({ vector }) => {
+  it.each(vectorsWithCures)('of $file take the finding away and bring no new one', ({ vector }) => {
     const before = runVector(vector)
     for (const { code, path, document, cures } of before) {
       if (cures === undefined) continue

@@ -42,9 +42,9 @@ describe('large documents', () => {
       source: { ref: 'nowhere-to-be-found', confidence: 'read' as const },
     }))
     const found = checkDocuments({ ...EMPTY, sheets: [{ document: { ...document, overrides } }] })
-    const dangling = found.filter(({ code }) => code === 'spec/dangling-reference')
-    expect(dangling).toHaveLength(2000)
-    expect(JSON.stringify(dangling).length).toBeLessThan(2000 * 500)
+    const danglingReferences = found.filter(({ code }) => code === 'spec/dangling-reference')
+    expect(danglingReferences).toHaveLength(2000)
+    expect(JSON.stringify(danglingReferences).length).toBeLessThan(2000 * 500)
   })
 
   it('a log of 1,000 full records is judged record by record', { timeout: SECONDS * 1000 }, () => {

@@ -50,7 +50,7 @@ const nested = fc.letrec<{ readonly node: unknown }>((tie) => ({
 })).node
 
 describe('references to sources', () => {
-  const bare = {
+  const smallSheet = {
     machine: { variants: {}, axles: {}, supports: {} },
     gearcases: {},
     services: {},
@@ -58,8 +58,8 @@ describe('references to sources', () => {
   }
 
   it('are found wherever they are, in the order written, each at its pointer', () => {
-    law(50, nested, (anything) => {
-      const sheet = { ...bare, anything }
+    law(50, nested, (document) => {
+      const sheet = { ...smallSheet, anything: document }
       const expected = placesOf(sheet).filter(
         (place) => place.endsWith('/source/ref') && typeof readPointer(sheet, place) === 'string',
       )

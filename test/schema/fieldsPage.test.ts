@@ -15,8 +15,8 @@ test('docs/fields.md is what generate writes', () => {
 
 test('every field has a description, a type and an example, or a link to where they are', () => {
   expect(rows.length).toBeGreaterThan(300)
-  const bare = rows.filter((row) => row.split(/(?<!\\)\|/).length !== 7 || /\|\s*\|/.test(row))
-  expect(bare).toEqual([])
+  const incompleteRows = rows.filter((row) => row.split(/(?<!\\)\|/).length !== 7 || /\|\s*\|/.test(row))
+  expect(incompleteRows).toEqual([])
   expect(rows.filter((row) => row.includes('undefined') || row.includes('[object'))).toEqual([])
 })
 

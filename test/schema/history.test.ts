@@ -103,10 +103,10 @@ describe('the history of a log', () => {
       const lines = writeHistory(log)
       const text = lines.map((line) => `${line}\n`).join('')
       const from = (lines[0] ?? '').length
-      const cut = text.slice(0, from + Math.round((text.length - from) * share))
-      const whole = cut.split('\n').filter((candidate) => lines.includes(candidate))
-      const isCutOff = !lines.includes(cut.trimEnd().split('\n').at(-1) ?? '')
-      const read = parseHistory(cut.split('\n'))
+      const cutText = text.slice(0, from + Math.round((text.length - from) * share))
+      const whole = cutText.split('\n').filter((candidate) => lines.includes(candidate))
+      const isCutOff = !lines.includes(cutText.trimEnd().split('\n').at(-1) ?? '')
+      const read = parseHistory(cutText.split('\n'))
       expect(read).toEqual({
         ...parseHistory(whole),
         findings: isCutOff

@@ -122,8 +122,8 @@ describe('data that is not plain', () => {
 
   test('plain data of another realm and without a prototype is plain', () => {
     const text = JSON.stringify(stock())
-    const foreign: unknown = runInContext(`JSON.parse(${JSON.stringify(text)})`, createContext({}))
-    expect(parseStock(foreign)).toMatchObject({ ok: true })
+    const foreignValue: unknown = runInContext(`JSON.parse(${JSON.stringify(text)})`, createContext({}))
+    expect(parseStock(foreignValue)).toMatchObject({ ok: true })
     expect(parseStock(Object.assign(Object.create(null), stock()))).toMatchObject({ ok: true })
   })
 })
@@ -168,10 +168,10 @@ describe('depth and length', () => {
   })
 
   test('the same handed in as data', () => {
-    let deep: unknown = 'x'
-    for (let level = 0; level < 9000; level++) deep = [deep]
+    let deepNote: unknown = 'x'
+    for (let level = 0; level < 9000; level++) deepNote = [deepNote]
     const below = `/nested${'/0'.repeat(MAX_DEPTH - 1)}`
-    expect(found({ ...stock(), nested: deep })).toEqual([
+    expect(found({ ...stock(), nested: deepNote })).toEqual([
       ['spec/too-deep', below, MAX_DEPTH],
       ['spec/unknown-key', '/nested', 'nested'],
     ])

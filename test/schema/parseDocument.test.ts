@@ -28,15 +28,15 @@ describe('good documents', () => {
 })
 
 test('an override may state a temperature below zero', () => {
-  const cold = {
+  const coldSheet = {
     kind: 'value',
     path: '/gearcases/rear/drainTemperature',
     to: { kind: 'limits', min: '-10', unit: 'degC', printed: [{ kind: 'limits', min: '14', unit: 'degF' }] },
   }
   const sheet = readFixture('cover-no-drain.sheet.json')
-  expect(parseSpecSheet(applyPatch(sheet, [{ op: 'add', path: '/overrides/0/set/-', value: cold }])).ok).toBe(
-    true,
-  )
+  expect(
+    parseSpecSheet(applyPatch(sheet, [{ op: 'add', path: '/overrides/0/set/-', value: coldSheet }])).ok,
+  ).toBe(true)
 })
 
 describe('one finding for one mistake', () => {
@@ -49,17 +49,17 @@ describe('one finding for one mistake', () => {
   })
 
   test('every cure makes its own finding go away', () => {
-    let cured = 0
+    let curedCount = 0
     for (const { of, patch } of SHAPE_MISTAKES) {
       const bad = applyPatch(readFixture(of), patch)
       for (const finding of parseDocument('any', bad).findings) {
         if (finding.cures === undefined) continue
         const after = parseDocument('any', applyPatch(bad, finding.cures))
         expect(list(after)).not.toContainEqual([finding.code, finding.path])
-        cured += 1
+        curedCount += 1
       }
     }
-    expect(cured).toBeGreaterThan(10)
+    expect(curedCount).toBeGreaterThan(10)
   })
 
   test('what was meant is named where it is near', () => {
@@ -68,13 +68,13 @@ describe('one finding for one mistake', () => {
       const [first]: readonly Finding[] = parseDocument('any', patched).findings
       return first?.params['didYouMean']
     }
-    const dry = '/gearcases/hub/oilSpace/fill/dryFill'
-    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'l')).toBe('L')
-    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'barrel')).toBe(undefined)
-    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'qt us')).toBe('qt_us')
-    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '0,80')).toBe('0.80')
-    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '0,125')).toBe('0.125')
-    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '1,250')).toBe(undefined)
+    const dryFillPath = '/gearcases/hub/oilSpace/fill/dryFill'
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/unit`, 'l')).toBe('L')
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/unit`, 'barrel')).toBe(undefined)
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/unit`, 'qt us')).toBe('qt_us')
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/value`, '0,80')).toBe('0.80')
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/value`, '0,125')).toBe('0.125')
+    expect(meant('hub-reduction.sheet.json', `${dryFillPath}/value`, '1,250')).toBe(undefined)
     expect(meant('full.service-record.json', '/entries/0/leaks', 'weaping')).toBe('weeping')
     expect(meant('full.service-record.json', '/id', 'Visit 7')).toBe('visit-7')
   })

@@ -40,7 +40,7 @@ describe('a text that needs no further look', () => {
 
 /** With these spaces at its end, a text is too long for the short way. */
 const SPACES = ' '.repeat(1_000_000)
-const both = (text: string) =>
+const parseBothWays = (text: string) =>
   [parseDocumentText('any', text), parseDocumentText('any', text + SPACES)] as const
 
 const KINDS = ['sheet', 'log', 'toolbox', 'stock'] as const
@@ -56,11 +56,11 @@ test('law: both ways read the same', () => {
     fc.nat(3),
     (text, place, insert, cut) => {
       const at = place % text.length
-      const [first, second] = both(text.slice(0, at) + insert + text.slice(at + cut))
+      const [first, second] = parseBothWays(text.slice(0, at) + insert + text.slice(at + cut))
       expect(first).toEqual(second)
     },
   )
-  for (const text of texts) expect(both(text)[0]).toEqual(both(text)[1])
+  for (const text of texts) expect(parseBothWays(text)[0]).toEqual(parseBothWays(text)[1])
 })
 
 test('law: a repeated key is found by its colon', () => {

@@ -95,8 +95,8 @@ async function dueResults(): Promise<readonly Result[]> {
   const folders = ['tind-4', 'bud-3', 'kvist-2', 'reach-55', 'acre-26']
   const sheets = [...folders.map((folder) => readExample(folder, 'sheet')), ...good.map(({ sheet }) => sheet)]
   const logs = [...folders.map((folder) => readExample(folder, 'log')), ...good.map(({ log }) => log)]
-  const { meters: _meters, ...broken } = logs[0] ?? { meters: {} }
-  const lines = [...logs, broken, { ...logs[1], sheet: { id: 'x', revision: '1' } }].map((log) =>
+  const { meters: _meters, ...logWithoutMeters } = logs[0] ?? { meters: {} }
+  const lines = [...logs, logWithoutMeters, { ...logs[1], sheet: { id: 'x', revision: '1' } }].map((log) =>
     JSON.stringify(log),
   )
   const io = memoryIo()
@@ -185,20 +185,20 @@ describe('the schemas of results', () => {
       return ctx.skip()
     }
     const all = await results
-    const few = RESULT_NAMES.flatMap((name) => all.filter(({ kind }) => kind === name).slice(0, 12))
-    const spoiled = few.map((result) => ({ ...result, value: { ...Object(result.value), zz: 1 } }))
+    const samples = RESULT_NAMES.flatMap((name) => all.filter(({ kind }) => kind === name).slice(0, 12))
+    const spoiled = samples.map((result) => ({ ...result, value: { ...Object(result.value), zz: 1 } }))
     const script = `import json, sys, jsonschema
 given = json.load(sys.stdin)
 for schema in given["schemas"].values(): jsonschema.Draft202012Validator.check_schema(schema)
 judges = {kind: jsonschema.Draft202012Validator(schema) for kind, schema in given["schemas"].items()}
 print(json.dumps([judges[one["kind"]].is_valid(one["value"]) for one in given["cases"]]))`
-    const cases = [...few, ...spoiled]
+    const cases = [...samples, ...spoiled]
     const run = spawnSync(python, ['-c', script], {
       input: JSON.stringify({ schemas, cases }),
       encoding: 'utf8',
     })
     expect(run.stderr).toBe('')
-    expect(JSON.parse(run.stdout)).toEqual([...few.map(() => true), ...spoiled.map(() => false)])
+    expect(JSON.parse(run.stdout)).toEqual([...samples.map(() => true), ...spoiled.map(() => false)])
   })
 })
 

@@ -29,7 +29,7 @@ const ring: ORing = {
   size: { inside: '24.99', section: '3.53', unit: 'mm' },
   replace: 'on condition',
 }
-const bonded: BondedSeal = { kind: 'bonded seal', material: 'NBR', replace: 'on condition' }
+const bondedSeal: BondedSeal = { kind: 'bonded seal', material: 'NBR', replace: 'on condition' }
 const gasket: CutGasket = { kind: 'gasket', material: 'paper', replace: 'every opening', partNumber: 'SK 1' }
 const sealant: ThreadSealant = { kind: 'thread sealant', product: 'Skarn Seal', replace: 'every opening' }
 const liquid: LiquidGasket = {
@@ -68,10 +68,10 @@ describe('listSealTasks', () => {
       'seal/reuse-stated',
       2,
     ],
-    ['a bonded seal on condition', bonded, 'inspect', 'seal/sheet-says-on-condition', 2],
+    ['a bonded seal on condition', bondedSeal, 'inspect', 'seal/sheet-says-on-condition', 2],
     [
       'a bonded seal at every opening',
-      { ...bonded, replace: 'every opening' },
+      { ...bondedSeal, replace: 'every opening' },
       'new',
       'seal/sheet-says-every-opening',
       0,
@@ -289,10 +289,10 @@ describe('compareSeals', () => {
     ['equal numbers', { ...noSize, partNumber: 'A1' }, { ...washer, partNumber: 'a1' }, 'yes'],
     ['other numbers', { ...washer, partNumber: 'A1' }, { ...washer, partNumber: 'A2' }, 'no'],
     ['a number on one side', { ...washer, partNumber: 'A1' }, washer, 'yes'],
-    ['a bonded seal for a washer', washer, bonded, 'no'],
-    ['bonded seals without size', bonded, bonded, 'perhaps'],
+    ['a bonded seal for a washer', washer, bondedSeal, 'no'],
+    ['bonded seals without size', bondedSeal, bondedSeal, 'perhaps'],
     ['captive for flat', washer, { ...washer, form: 'captive' }, 'no'],
-    ['a profile ring for a bonded washer', bonded, { ...bonded, form: 'profile ring' }, 'no'],
+    ['a profile ring for a bonded washer', bondedSeal, { ...bondedSeal, form: 'profile ring' }, 'no'],
     [
       'inches for millimetres',
       washer,

@@ -271,9 +271,9 @@ describe('sheets that say little', () => {
       plan.tightenings.some(({ part }) => part.path === '/shields/skid-plate'),
     ]
     expect(about(of('hand'))).toEqual([true, true])
-    const clips = of('clip')
-    expect(about(clips)).toEqual([false, false])
-    const tool = clips.tools.find(({ drive }) => drive?.kind === 'clip')
+    const clipSteps = of('clip')
+    expect(about(clipSteps)).toEqual([false, false])
+    const tool = clipSteps.tools.find(({ drive }) => drive?.kind === 'clip')
     expect(tool).toMatchObject({ verdict: 'fits', reasons: [{ code: 'service/turned-by-hand' }] })
   })
 

@@ -12,13 +12,13 @@ function cardOf(name: string): string {
   return renderText(cardModel(planOf(machine), en)).replaceAll(/\s+/g, ' ')
 }
 
-const between = (name: string, from: string, to: string): string => {
+const textBetween = (name: string, from: string, to: string): string => {
   const text = cardOf(name)
   return text.slice(text.indexOf(from), text.indexOf(to))
 }
 
-const stepsOf = (name: string) => between(name, 'Order of work', 'Waiting times')
-const toolsOf = (name: string) => between(name, 'Tools, parts', 'Order of work')
+const stepsOf = (name: string) => textBetween(name, 'Order of work', 'Waiting times')
+const toolsOf = (name: string) => textBetween(name, 'Tools, parts', 'Order of work')
 
 describe('what a technician reads on the card of', () => {
   it('a tractor axle: the level plug is cracked before the oil is out, and the fill plug after the run only if needed', () => {

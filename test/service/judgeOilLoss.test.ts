@@ -133,10 +133,10 @@ describe('the oil that a gearcase lost', () => {
 
   it('a rebuild ends the count, and what is later than today is not counted', () => {
     const rebuilt = { kind: 'rebuild', date: '2023-08-15', gearcases: ['front'] } as const
-    const both = withTopUps(topUp('2023-08-01', 50), topUp('2023-09-01', 60))
-    expect(front({ ...both, events: [rebuilt] }).added).toEqual({ value: 60, unit: 'mL' })
-    expect(front({ ...both, events: [{ ...rebuilt, gearcases: ['rear'] }] }).count).toBe(2)
-    expect(front(both, '2023-08-31').added).toEqual({ value: 50, unit: 'mL' })
+    const twoTopUps = withTopUps(topUp('2023-08-01', 50), topUp('2023-09-01', 60))
+    expect(front({ ...twoTopUps, events: [rebuilt] }).added).toEqual({ value: 60, unit: 'mL' })
+    expect(front({ ...twoTopUps, events: [{ ...rebuilt, gearcases: ['rear'] }] }).count).toBe(2)
+    expect(front(twoTopUps, '2023-08-31').added).toEqual({ value: 50, unit: 'mL' })
   })
 
   it('oil that a check found missing counts too', () => {

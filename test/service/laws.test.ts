@@ -141,8 +141,8 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
           taken.set(container, (taken.get(container) ?? 0) + (volumes[place] ?? 0))
         })
         if (needed === undefined || choice === undefined) continue
-        const bought = buy === undefined ? 0 : convert(buy.volume, 'mL').value
-        expect(sum + bought).toBeCloseTo(convert(needed, 'mL').value, 6)
+        const boughtMl = buy === undefined ? 0 : convert(buy.volume, 'mL').value
+        expect(sum + boughtMl).toBeCloseTo(convert(needed, 'mL').value, 6)
       }
       for (const [id, volume] of taken) {
         const container = request.stock?.containers[id]

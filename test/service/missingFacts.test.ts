@@ -81,16 +81,16 @@ describe('a fact after the other taken away', () => {
     const { toolbox: _toolbox, ...request } = requestExample('tind-4')
     const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')
-    const bare = planned.value
-    expect(bare.tightenings.every(({ setting }) => setting === undefined)).toBe(true)
-    expect(bare.pan?.verdict).toBe('cannot tell')
-    expect(bare.pan?.volume).toEqual({ value: 1400, unit: 'mL' })
-    expect(bare.tools).toEqual([])
-    expect(bare.missing).toContainEqual({
+    const plan = planned.value
+    expect(plan.tightenings.every(({ setting }) => setting === undefined)).toBe(true)
+    expect(plan.pan?.verdict).toBe('cannot tell')
+    expect(plan.pan?.volume).toEqual({ value: 1400, unit: 'mL' })
+    expect(plan.tools).toEqual([])
+    expect(plan.missing).toContainEqual({
       kind: 'not kept',
       reason: { code: 'service/no-toolbox', params: {} },
     })
-    const open = bare.missing.filter(({ kind }) => kind === 'not settled')
+    const open = plan.missing.filter(({ kind }) => kind === 'not settled')
     expect(open.map(({ reason }) => reason.code)).toEqual(['service/settings-need-toolbox'])
     expect(open[0]?.reason.params['parts']).toHaveLength(5)
     expect(planned.findings.map(({ code, severity }) => [code, severity])).toEqual([
@@ -148,7 +148,7 @@ describe('a fact after the other taken away', () => {
     [-10.1, 'SAE 75W-90, API GL-5'],
     [0.1, 'SAE 80W-90, API GL-5'],
   ])('the ambient band belongs to its ends: %s °C takes %s', (value, oil) => {
-    const cold = planExample('tind-4', { request: { ambient: { value, unit: 'degC' } } })
-    expect(cold.oil.map(({ choice }) => choice)).toEqual([oil, oil])
+    const coldPlan = planExample('tind-4', { request: { ambient: { value, unit: 'degC' } } })
+    expect(coldPlan.oil.map(({ choice }) => choice)).toEqual([oil, oil])
   })
 })

@@ -264,8 +264,8 @@ describe('the other functions: misuse throws and names the argument', () => {
     expect(() => checkRecord(record, { ...set, records: 5 } as Anything)).toThrow(
       /^set\.records must be a list of documents, got 5$/,
     )
-    const empty = { document: { kind: 'service-record' } } as Anything
-    expect(() => checkRecord(empty, set)).toThrow(/^record\.document\.date must be a string/)
+    const emptyRecord = { document: { kind: 'service-record' } } as Anything
+    expect(() => checkRecord(emptyRecord, set)).toThrow(/^record\.document\.date must be a string/)
     expect(() => checkRecord(record, set, { today: 'tomorrow' })).toThrow(/today/)
   })
 })

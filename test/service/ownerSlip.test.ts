@@ -11,12 +11,12 @@ const TODAY = '2023-10-09'
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
 const good = records[0]?.document as ServiceRecord
 const sheet = documents.sheets[0]?.document as SlipFacts['sheet']
-const bare = documents.logs[0]?.document as MachineLog
+const logWithoutRecords = documents.logs[0]?.document as MachineLog
 const due = { soon: { days: 30 }, staleAfter: { days: 30 }, severity: 'normal' } as const
 
 const logOf = (...more: readonly ServiceRecord[]): MachineLog => ({
-  ...bare,
-  records: [...bare.records, ...more],
+  ...logWithoutRecords,
+  records: [...logWithoutRecords.records, ...more],
 })
 function slipOf(log: MachineLog, record?: string) {
   const set = { ...documents, procedures: [], records: [], logs: [{ document: log }] }
@@ -52,7 +52,7 @@ describe('the slip of a visit', () => {
   })
 
   it('is that of the last day, whatever the order of the log, or of the record that is named', () => {
-    const log = { ...bare, records: [good, ...bare.records] }
+    const log = { ...logWithoutRecords, records: [good, ...logWithoutRecords.records] }
     expect(slipOf(log).record).toBe(good.id)
     expect(slipOf(log, 'station-2-2022')).toMatchObject({ record: 'station-2-2022', date: '2022-11-20' })
   })
@@ -120,12 +120,16 @@ describe('the slip of a visit', () => {
 })
 
 describe('misuse', () => {
-  const facts: SlipFacts = { sheet, log: bare, today: TODAY, faults: [] }
+  const facts: SlipFacts = { sheet, log: logWithoutRecords, today: TODAY, faults: [] }
   it.each([
     [{ ...facts, faults: undefined }, { due }, /facts\.faults must be a list/],
     [{ ...facts, faults: [{ date: TODAY }] }, { due }, /facts\.faults\[0\]\.record must be a string/],
     [{ ...facts, today: 'soon' }, { due }, /facts\.today must be a date/],
-    [{ ...facts, log: { ...bare, records: [] } }, { due }, /facts\.log must have a record of a visit/],
+    [
+      { ...facts, log: { ...logWithoutRecords, records: [] } },
+      { due },
+      /facts\.log must have a record of a visit/,
+    ],
     [{ ...facts, sheet: {} }, { due }, /facts\.sheet/],
     [{ ...facts, toolbox: {} }, { due }, /must not have the key 'toolbox'/],
     [facts, {}, /options must be an object/],

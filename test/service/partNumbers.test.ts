@@ -26,12 +26,12 @@ describe('a part with a superseding number', () => {
     const plan = planWith(superseded)
     const kit = kitContents(plan)
     expect(kit.seals.map(({ name }) => name)).toContain('HB-1419 (was HB-1418) crush washer 14 × 18 × 1.5 mm')
-    const bare = planExample('tind-4', {
+    const planWithoutNumbers = planExample('tind-4', {
       sheet: patched(add(`${DRAIN}/supersededBy`, { partNumber: 'HB-1419' })),
       stock: (stock) => ({ ...stock, seals: {} }),
       services: ['gear-oil-change'],
     })
-    expect(orderList([kitContents(bare)]).seals.map(({ name }) => name)).toContain(
+    expect(orderList([kitContents(planWithoutNumbers)]).seals.map(({ name }) => name)).toContain(
       'HB-1419 (was HB-1418) crush washer 14 × 18 × 1.5 mm',
     )
     expect(plain(renderText(cardOf(plan)))).toContain('HB-1419 (was HB-1418)')
@@ -78,8 +78,8 @@ describe('documents', () => {
     }
     const read = parseSpecSheet(withSeal(numbered))
     if (!read.ok) throw new Error(JSON.stringify(read.findings))
-    const again = parseSpecSheet(writeShort(read.value))
-    expect(again.ok && again.value).toEqual(read.value)
+    const parsedAgain = parseSpecSheet(writeShort(read.value))
+    expect(parsedAgain.ok && parsedAgain.value).toEqual(read.value)
     expect(JSON.stringify(writeShort(read.value))).toContain(
       'superseded by HB-1419 [bulletin p. 2], equivalent to KX 14',
     )

@@ -24,9 +24,9 @@ describe('the vessel of a visit', () => {
 
   it('at a level, a tenth of the refill is the limit, and it belongs to the good side', () => {
     // 9.5 L with a bucket of 9.5 L: one pour, half a graduation of 0.95 L or more.
-    const fine = vessel(1, 0.01)
-    expect(vesselOf('reach-55', { fine, bucket: vessel(9.5, 1.9) })?.have?.id).toBe('bucket')
-    expect(vesselOf('reach-55', { fine, bucket: vessel(9.5, 9.5) })?.have?.id).toBe('fine')
+    const fineVessel = vessel(1, 0.01)
+    expect(vesselOf('reach-55', { fine: fineVessel, bucket: vessel(9.5, 1.9) })?.have?.id).toBe('bucket')
+    expect(vesselOf('reach-55', { fine: fineVessel, bucket: vessel(9.5, 9.5) })?.have?.id).toBe('fine')
   })
 
   it('at a level, one that is coarser still does, since the level decides', () => {

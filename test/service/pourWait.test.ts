@@ -48,7 +48,7 @@ describe('the wait for the hose', () => {
 
   it('at frost suggests to warm the bottle, at 0 °C too, and not above', () => {
     const at = (value: number) => planExample('kvist-2', { request: { ambient: { value, unit: 'degC' } } })
-    for (const cold of [-10, 0]) expect(codesOf(at(cold))).toContain('service/warm-the-bottle')
+    for (const degrees of [-10, 0]) expect(codesOf(at(degrees))).toContain('service/warm-the-bottle')
     expect(codesOf(at(1))).not.toContain('service/warm-the-bottle')
     expect(textOf(at(-10))).toContain('At −10 °C oil is thick: keep the bottle indoors before the visit')
   })
@@ -78,11 +78,11 @@ describe('the wait for the hose', () => {
 
   it('1.11: where no usual hose can be calculated, the end sign is alone', () => {
     const short = (box: Toolbox): Toolbox => {
-      const bare = withoutBore(box)
-      const [[id, filler] = []] = Object.entries(bare.fillers)
+      const boxWithoutBore = withoutBore(box)
+      const [[id, filler] = []] = Object.entries(boxWithoutBore.fillers)
       if (id === undefined || filler === undefined) throw new Error('no filler')
       const hose = { ...filler.hose, drop: { value: 2, unit: 'm' }, length: { value: 1, unit: 'm' } } as const
-      return { ...bare, fillers: { [id]: { ...filler, hose } } }
+      return { ...boxWithoutBore, fillers: { [id]: { ...filler, hose } } }
     }
     expect(codesOf(planExample('kvist-2', { toolbox: short }))).toEqual(['service/hose-bore-not-known'])
   })

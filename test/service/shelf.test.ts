@@ -74,8 +74,8 @@ describe('what a visit leaves on the shelf', () => {
   it('a plan that names what the shelf has not changes nothing', () => {
     const { stock } = requestExample('tind-4')
     if (stock === undefined) throw new Error('no stock')
-    const empty: Stock = { ...stock, containers: {}, seals: {} }
-    expect(remainingStock(empty, planExample('tind-4'))).toEqual(empty)
+    const emptyStock: Stock = { ...stock, containers: {}, seals: {} }
+    expect(remainingStock(emptyStock, planExample('tind-4'))).toEqual(emptyStock)
   })
 })
 

@@ -109,8 +109,8 @@ describe('services and gearcases', () => {
     expect(rear[0]?.missing).toMatchObject([
       { code: 'service/part-not-known', params: { facts: ['market'] } },
     ])
-    const elsewhere = { ...log, identity: { ...log.identity, market: 'south' } }
-    const there = listDue({ sheet, log: elsewhere, today: TODAY }, options)
+    const southernLog = { ...log, identity: { ...log.identity, market: 'south' } }
+    const there = listDue({ sheet, log: southernLog, today: TODAY }, options)
     expect(there.map(({ gearcase }) => gearcase)).toEqual(['front', 'front'])
   })
 })

@@ -139,8 +139,8 @@ describe('wallFacts', () => {
       id,
       { ...one, count: 0 },
     ])
-    const empty = { ...machine.stock, containers: Object.fromEntries(containers), seals: {} }
-    expect(factsOf({ ...machine, stock: empty })).toEqual(factsOf(machine))
+    const emptyStock = { ...machine.stock, containers: Object.fromEntries(containers), seals: {} }
+    expect(factsOf({ ...machine, stock: emptyStock })).toEqual(factsOf(machine))
     expect(JSON.stringify(factsOf(machine))).not.toContain('"today"')
   })
 

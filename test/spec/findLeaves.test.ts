@@ -111,10 +111,15 @@ describe('diffSheets', () => {
   })
 
   test('leaves that come and go', () => {
-    const dry = '/gearcases/rear/oilSpace/fill/dryFill'
-    const added = change({ op: 'add', path: dry, value: { kind: 'not stated' } })
+    const dryFillPath = '/gearcases/rear/oilSpace/fill/dryFill'
+    const added = change({ op: 'add', path: dryFillPath, value: { kind: 'not stated' } })
     expect(added.leaves).toEqual([
-      { change: 'added', kind: 'value', of: dry, to: { path: dry, leaf: { kind: 'not stated' } } },
+      {
+        change: 'added',
+        kind: 'value',
+        of: dryFillPath,
+        to: { path: dryFillPath, leaf: { kind: 'not stated' } },
+      },
     ])
     const removed = change({ op: 'remove', path: '/overrides/0/set/3' })
     expect(removed.leaves).toMatchObject([
@@ -172,24 +177,24 @@ describe('diffSheets', () => {
     const ring: Record<string, unknown> = {}
     ring['one'] = ring['other'] = ring
     const nest = (levels: number): unknown => Array.from({ length: levels }).reduce((inner) => [inner], 1)
-    const deep = /^to must be nested at most 32 levels deep; parse the document first$/
+    const depthError = /^to must be nested at most 32 levels deep; parse the document first$/
     expect(() => diffSheets(null as never, sheet as never)).toThrow(/^from must be an object, got null/)
-    expect(() => diffSheets(sheet as never, ring as never)).toThrow(deep)
-    expect(() => diffSheets(sheet as never, { machine: nest(9000) } as never)).toThrow(deep)
-    expect(() => diffSheets(sheet as never, { machine: nest(32) } as never)).toThrow(deep)
+    expect(() => diffSheets(sheet as never, ring as never)).toThrow(depthError)
+    expect(() => diffSheets(sheet as never, { machine: nest(9000) } as never)).toThrow(depthError)
+    expect(() => diffSheets(sheet as never, { machine: nest(32) } as never)).toThrow(depthError)
     expect(diffSheets({ machine: nest(31) } as never, { machine: nest(31) } as never).facts).toEqual([])
   })
 
   test('law: what is added one way is removed the other', () => {
     for (const [, from] of sheets)
       for (const [, to] of sheets) {
-        const forth = diffSheets(from, to)
+        const forwardChanges = diffSheets(from, to)
         const back = diffSheets(to, from)
-        const count = (difference: typeof forth, kind: string) =>
+        const count = (difference: typeof forwardChanges, kind: string) =>
           [...difference.leaves, ...difference.facts].filter((candidate) => candidate.change === kind).length
-        expect(count(forth, 'added')).toBe(count(back, 'removed'))
-        expect(count(forth, 'changed')).toBe(count(back, 'changed'))
-        expect(count(forth, 'source only')).toBe(count(back, 'source only'))
+        expect(count(forwardChanges, 'added')).toBe(count(back, 'removed'))
+        expect(count(forwardChanges, 'changed')).toBe(count(back, 'changed'))
+        expect(count(forwardChanges, 'source only')).toBe(count(back, 'source only'))
       }
   })
 })

@@ -92,8 +92,8 @@ describe('serial numbers: a prefix and a number of fixed width', () => {
   })
 
   test('a range whose ends differ in width, or are no numbers, decides nothing', () => {
-    for (const broken of [{ from: '99', to: '100' }, { from: '1A' }, { from: '' }])
-      expect(judge({ serials: broken }, { serial: '99' })).toMatchObject({
+    for (const serialRange of [{ from: '99', to: '100' }, { from: '1A' }, { from: '' }])
+      expect(judge({ serials: serialRange }, { serial: '99' })).toMatchObject({
         verdict: 'cannot tell',
         missing: [],
         reasons: [{ code: 'spec/serial-range-unreadable' }],

@@ -20,12 +20,12 @@ test('a leaf without a row, a row without a leaf, and a row of another kind or m
   const heavy: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, measure: 'mass' } }
   // @ts-expect-error: a value, not a seal
   const sealed: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, kind: 'seal' } }
-  const bare: LeafTableOf<TrialSheet> = {
+  const tableWithoutRow: LeafTableOf<TrialSheet> = {
     ...LEAF_TABLE,
     // @ts-expect-error: the measure of a value is not optional
     '/machine/cooler': { kind: 'value', role: 'refill', read: 'machine' },
   }
-  for (const table of [whole, spare, heavy, sealed, bare])
+  for (const table of [whole, spare, heavy, sealed, tableWithoutRow])
     expect(Object.keys(table)).toEqual([...Object.keys(missing), '/machine/cooler'])
   expectTypeOf<keyof LeafTableOf<TrialSheet>>().toEqualTypeOf<LeafPlace | '/machine/cooler'>()
 })

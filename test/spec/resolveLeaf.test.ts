@@ -113,7 +113,7 @@ describe('cannot tell', () => {
   })
 
   test('the base is no candidate where every variant has an override', () => {
-    const both = applyPatch(cover, [
+    const coverWithBoth = applyPatch(cover, [
       {
         op: 'add',
         path: '/overrides/-',
@@ -124,7 +124,7 @@ describe('cannot tell', () => {
       },
       { op: 'remove', path: '/overrides/0/when/modelYears' },
     ]) as SpecSheet
-    const found = resolveLeaf(both, {}, 'value', refill)
+    const found = resolveLeaf(coverWithBoth, {}, 'value', refill)
     expect(
       found.kind === 'cannot tell' && found.candidates.map(({ trace }) => trace.path).toSorted(),
     ).toEqual(['/overrides/0/set/0/to', '/overrides/1/set/0/to'])

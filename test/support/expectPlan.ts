@@ -192,9 +192,9 @@ function expectOil(plan: JudgedPlan, visit: ExpectedVisit): void {
       expect([...taken].sort()).toEqual(
         row.take.map(({ container, opened, ml: volume }) => [`${container} ${opened}`, ml(volume)]).sort(),
       )
-      const bought = lines.flatMap(({ buy }) => (buy === undefined ? [] : [buy]))
-      expect(sum(bought.map(({ volume }) => millilitres(volume)))).toEqual(ml(row.shortMl))
-      expect(bought.flatMap(({ containers }) => containers ?? [])).toEqual(
+      const purchases = lines.flatMap(({ buy }) => (buy === undefined ? [] : [buy]))
+      expect(sum(purchases.map(({ volume }) => millilitres(volume)))).toEqual(ml(row.shortMl))
+      expect(purchases.flatMap(({ containers }) => containers ?? [])).toEqual(
         row.buy.map(({ value, unit, count }) => ({ size: { value, unit }, count })),
       )
     })

@@ -38,13 +38,13 @@ export function makeTypeSchema(type: ts.Type, checker: ts.TypeChecker): JsonSche
     const name = nameOf(part)
     if (name === undefined) return writeBody(part)
     const taken = Object.keys(bodies)
-    let free = name
-    for (let count = 2; taken.includes(free); count++) free = `${name}-${count}`
-    definitions.set(key, free)
+    let freeName = name
+    for (let count = 2; taken.includes(freeName); count++) freeName = `${name}-${count}`
+    definitions.set(key, freeName)
     // The name is taken before the body is written, for types that contain themselves.
-    bodies[free] = {}
-    bodies[free] = writeBody(part)
-    return { $ref: `#/$defs/${free}` }
+    bodies[freeName] = {}
+    bodies[freeName] = writeBody(part)
+    return { $ref: `#/$defs/${freeName}` }
   }
 
   /** A union is the same with or without `undefined`, which makes a new type without a name. */

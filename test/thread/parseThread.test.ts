@@ -163,8 +163,8 @@ describe('parseThread', () => {
   it('reads its own spelling again', () => {
     for (const [text] of READ) {
       const read = parseThread(text)
-      const again = read.ok ? parseThread(read.value.designation) : read
-      expect(again.ok && read.ok && again.value.designation === read.value.designation).toBe(true)
+      const parsedAgain = read.ok ? parseThread(read.value.designation) : read
+      expect(parsedAgain.ok && read.ok && parsedAgain.value.designation === read.value.designation).toBe(true)
     }
   })
 

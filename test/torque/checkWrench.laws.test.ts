@@ -277,13 +277,13 @@ describe('checkWrench: laws', () => {
   })
 
   it('a wider band never loses a fit, and a second scale never does either', () => {
-    law(50, wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, iso6789, extra) => {
+    law(50, wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, iso6789, extraScale) => {
       if (stated.kind !== 'limits') return
       const { setting } = checkWrench(wrench, torque(stated), { iso6789 })
       if (setting === undefined) return
       const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
       expect(checkWrench(wrench, torque(wider), { iso6789 }).setting).toBeDefined()
-      const more = { ...wrench, scales: [...wrench.scales, extra] }
+      const more = { ...wrench, scales: [...wrench.scales, extraScale] }
       expect(checkWrench(more, torque(stated), { iso6789 }).setting).toBeDefined()
     })
   })

@@ -46,8 +46,8 @@ describe('checkWrench: published values', () => {
     expect(percentOf(clickWrench(1, 9.9, 0.1))).toEqual({ percent: 6, of: 'reading' })
     expect(percentOf(clickWrench(1, 10, 0.1))).toEqual({ percent: 6, of: 'reading' })
     expect(percentOf(clickWrench(1, 10.1, 0.1))).toEqual({ percent: 4, of: 'reading' })
-    const declared = { min: { value: 1, unit: 'N.m' }, max: { value: 10, unit: 'N.m' } } as const
-    expect(percentOf(clickWrench(1, 12, 0.1, { declaredRange: declared }))?.percent).toBe(6)
+    const declaredRange = { min: { value: 1, unit: 'N.m' }, max: { value: 10, unit: 'N.m' } } as const
+    expect(percentOf(clickWrench(1, 12, 0.1, { declaredRange: declaredRange }))?.percent).toBe(6)
   })
 
   it('takes the wider error where two scales disagree about 10 N·m', () => {
@@ -348,10 +348,13 @@ describe('checkWrench: what the manual does not say', () => {
     const coarse = clickWrench(12, 100, 12)
     expect(told(coarse, nominal('50'))).toEqual(['fits with care', 48])
     expect(told(coarse, nominal('49.9'))).toEqual(['fits with care', 48])
-    const far = checkWrench(coarse, nominal('50.000001'), BY_2017)
-    expect([far.verdict, far.setting]).toEqual(['does not fit', undefined])
-    expect(far.reasons.map(({ code }) => code)).toEqual(['torque/band-not-stated', 'torque/no-mark-in-band'])
-    expect(far.reasons[1]?.params).toMatchObject({
+    const outsideResult = checkWrench(coarse, nominal('50.000001'), BY_2017)
+    expect([outsideResult.verdict, outsideResult.setting]).toEqual(['does not fit', undefined])
+    expect(outsideResult.reasons.map(({ code }) => code)).toEqual([
+      'torque/band-not-stated',
+      'torque/no-mark-in-band',
+    ])
+    expect(outsideResult.reasons[1]?.params).toMatchObject({
       error: { percent: 4, of: 'reading' },
       below: { value: 48, unit: 'N.m' },
       above: { value: 60, unit: 'N.m' },
@@ -432,15 +435,15 @@ describe('checkWrench: stages, angle, adaptor', () => {
 
   it('from worst to best: does not fit, cannot tell, fits with care, fits', () => {
     const fits = { kind: 'limits', min: '39', max: '49', unit: 'N.m' } as const
-    const care = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
+    const narrowBand = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
     const oneLimit = { kind: 'limits', max: '40.5', unit: 'N.m' } as const
     const beyond = { kind: 'nominal', value: '400', unit: 'N.m' } as const
     const worst = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
       checkWrench(clickWrench(10, 100), torque(last, { stages }), BY_2017).verdict
     expect(worst(fits, fits)).toBe('fits')
-    expect(worst(fits, care, fits)).toBe('fits with care')
-    expect(worst(fits, care, oneLimit)).toBe('cannot tell')
-    expect(worst(fits, beyond, oneLimit, care)).toBe('does not fit')
+    expect(worst(fits, narrowBand, fits)).toBe('fits with care')
+    expect(worst(fits, narrowBand, oneLimit)).toBe('cannot tell')
+    expect(worst(fits, beyond, oneLimit, narrowBand)).toBe('does not fit')
   })
 
   it('an angle after the torque is said and changes no verdict', () => {

@@ -256,20 +256,23 @@ describe('chooseWrenches', () => {
           tasks.map(({ tightening }) => checkWrench(wrench, tightening, BY_2017).verdict),
         ]),
       )
-      let fewest: readonly [tools: number, careful: number] = [Number.POSITIVE_INFINITY, 0]
+      let fewestTools: readonly [tools: number, careful: number] = [Number.POSITIVE_INFINITY, 0]
       for (let set = 0; set < 2 ** tools.length; set += 1) {
         const taken = tools.filter((_, at) => Math.floor(set / 2 ** at) % 2 === 1).map(([id]) => id)
         const best = tasks
           .map((_, at) => taken.map((id) => verdicts.get(id)?.[at]))
           .filter((_, at) => tools.some(([id]) => verdicts.get(id)?.[at]?.startsWith('fits')))
         if (!best.every((all) => all.some((candidate) => candidate?.startsWith('fits')))) continue
-        const careful = best.filter((all) => !all.includes('fits')).length
-        if (taken.length < fewest[0] || (taken.length === fewest[0] && careful < fewest[1]))
-          fewest = [taken.length, careful]
+        const doubtfulCount = best.filter((all) => !all.includes('fits')).length
+        if (
+          taken.length < fewestTools[0] ||
+          (taken.length === fewestTools[0] && doubtfulCount < fewestTools[1])
+        )
+          fewestTools = [taken.length, doubtfulCount]
       }
       const choice = chooseWrenches(box, tasks, BY_2017)
       const careful = choice.covered.filter(({ fit }) => fit.verdict !== 'fits').length
-      expect([choice.wrenches.length, careful]).toEqual(fewest)
+      expect([choice.wrenches.length, careful]).toEqual(fewestTools)
       expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
       for (const { wrench, on } of choice.covered) {
         expect(choice.wrenches).toContain(wrench)
@@ -283,14 +286,14 @@ describe('chooseWrenches', () => {
   it('does not depend on the order of the tasks', () => {
     law(50, boxArb, tasksArb, (box, tasks) => {
       const forward = chooseWrenches(box, tasks, BY_2017)
-      const backward = chooseWrenches(box, [...tasks].reverse(), BY_2017)
-      expect(backward.wrenches).toEqual(forward.wrenches)
-      expect(backward.toBuy.map(({ from, to }) => [from, to])).toEqual(
+      const reversedChoice = chooseWrenches(box, [...tasks].reverse(), BY_2017)
+      expect(reversedChoice.wrenches).toEqual(forward.wrenches)
+      expect(reversedChoice.toBuy.map(({ from, to }) => [from, to])).toEqual(
         forward.toBuy.map(({ from, to }) => [from, to]),
       )
       const named = (choice: typeof forward) =>
         choice.covered.map(({ on, wrench }) => `${on} ${wrench}`).sort()
-      expect(named(backward)).toEqual(named(forward))
+      expect(named(reversedChoice)).toEqual(named(forward))
     })
   })
 
@@ -301,10 +304,12 @@ describe('chooseWrenches', () => {
       let covered = 0
       for (const { from, to, covers: names } of toBuy) {
         expect(from.value * 5).toBeGreaterThanOrEqual(to.value)
-        const bought = clickWrench(Math.max(1, from.value), to.value)
+        const boughtWrench = clickWrench(Math.max(1, from.value), to.value)
         for (const on of names) {
           const task = byTask.get(on)
-          expect(task && checkWrench(bought, task.tightening, { iso6789: '2003' }).setting).toBeDefined()
+          expect(
+            task && checkWrench(boughtWrench, task.tightening, { iso6789: '2003' }).setting,
+          ).toBeDefined()
           covered += 1
         }
       }

@@ -20,10 +20,10 @@ describe('findSmallestSets', () => {
         const covering = Array.from({ length: 2 ** tools }, (_, set) => set).filter((set) =>
           jobs.every((job) => (job & set) !== 0),
         )
-        const fewest = Math.min(...covering.map(size))
+        const fewestTools = Math.min(...covering.map(size))
         const found = findSmallestSets(jobs, tools)
         expect([...found].sort((item, other) => item - other)).toEqual(
-          covering.filter((set) => size(set) === fewest),
+          covering.filter((set) => size(set) === fewestTools),
         )
       },
     )

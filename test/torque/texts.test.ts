@@ -159,8 +159,8 @@ function everyReason(): Reason[] {
 
 describe('texts of thread and torque', () => {
   it('every code is emitted by some call, and every emitted code has a text', () => {
-    const emitted = new Set(everyReason().map(({ code }) => code))
-    expect([...emitted].sort()).toEqual(Object.keys(texts).sort())
+    const emittedCodes = new Set(everyReason().map(({ code }) => code))
+    expect([...emittedCodes].sort()).toEqual(Object.keys(texts).sort())
   })
 
   it('every text is a plain sentence with its figures filled in', () => {

@@ -34,10 +34,10 @@ function readImports(file: string): readonly Import[] {
             .every((name) => name.startsWith('type '))),
     }),
   )
-  const bare = [...text.matchAll(/(?:^import\s+|import\()'([^']+)'/gm)].map(
+  const packageNames = [...text.matchAll(/(?:^import\s+|import\()'([^']+)'/gm)].map(
     ([, to = '']): Import => ({ from: file, to, typeOnly: false }),
   )
-  return [...found, ...bare]
+  return [...found, ...packageNames]
 }
 
 const imports = files.flatMap(readImports)
@@ -150,15 +150,15 @@ describe('the walls between modules', () => {
         imports.filter((link) => link.from === file).flatMap((link) => target(link) ?? []),
       )
     const circles: string[] = []
-    const done = new Set<string>()
+    const visited = new Set<string>()
     const walk = (file: string, trail: readonly string[]): void => {
       if (trail.includes(file)) {
         circles.push([...trail.slice(trail.indexOf(file)), file].join(' -> '))
         return
       }
-      if (done.has(file)) return
+      if (visited.has(file)) return
       for (const to of next.get(file) ?? []) walk(to, [...trail, file])
-      done.add(file)
+      visited.add(file)
     }
     for (const file of files) walk(file, [])
     expect(circles).toEqual([])

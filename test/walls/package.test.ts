@@ -248,10 +248,10 @@ describe('what an entry costs in a browser', () => {
 
   it('the main job, and everything at once', async () => {
     const main = await bundle(MAIN_JOB)
-    const everything = await bundle(`export * from 'drivetrain-service'`)
-    console.log(`main job: ${main.kB.toFixed(1)} kB gzip; everything: ${everything.kB.toFixed(1)} kB`)
+    const wholeBundle = await bundle(`export * from 'drivetrain-service'`)
+    console.log(`main job: ${main.kB.toFixed(1)} kB gzip; everything: ${wholeBundle.kB.toFixed(1)} kB`)
     expect(main.kB).toBeLessThanOrEqual(MAIN_JOB_CEILING)
-    expect(everything.kB).toBeLessThanOrEqual(EVERYTHING_CEILING)
+    expect(wholeBundle.kB).toBeLessThanOrEqual(EVERYTHING_CEILING)
   })
 
   it.each([

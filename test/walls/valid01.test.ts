@@ -109,12 +109,14 @@ describe('the comparison', () => {
     const plan = (...steps: readonly Json[]): Json => ({ plans: { due: { value: { steps } } } })
     const drain = { id: 'a', do: 'let drain', part: { path: '/gearcases/front' }, figures: {} }
     const warm = { id: 'b', do: 'warm the oil', figures: {} }
-    const carry = { id: 'c', do: 'carry to level ground', figures: {} }
-    expect(lostSteps(plan(warm, drain), plan(drain, carry, { ...warm, id: 'z', cautions: [] }))).toEqual([])
+    const carryStep = { id: 'c', do: 'carry to level ground', figures: {} }
+    expect(lostSteps(plan(warm, drain), plan(drain, carryStep, { ...warm, id: 'z', cautions: [] }))).toEqual(
+      [],
+    )
     expect(lostSteps(plan(drain, drain), plan(drain))).toHaveLength(1)
     expect(lostSteps(plan(drain), plan({ ...drain, figures: { place: '/figures/1' } }))).toHaveLength(1)
     expect(lostSteps(plan(warm, drain), plan(drain))).toHaveLength(1)
-    expect(lostSteps(plan(warm, drain), plan(carry, drain))).toEqual([])
+    expect(lostSteps(plan(warm, drain), plan(carryStep, drain))).toEqual([])
   })
 
   it('takes a set that is refused now only with the finding that its rule had', () => {

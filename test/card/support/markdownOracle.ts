@@ -151,8 +151,8 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
       ])
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
-        const blank = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
-        return listItem([text(`${label}: ${blank}`)])
+        const blankText = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return listItem([text(`${label}: ${blankText}`)])
       })
       return [...(part.heading === undefined ? [] : [heading(3, renderLine(part.heading))]), list(items)]
     }

@@ -28,20 +28,20 @@ function steadyLine(random: Random, count: number): History {
     const rate = 0.5 + 3 * random()
     const readings: (readonly [string, number])[] = []
     let day = 0
-    let falls = false
+    let canFall = false
     for (let index = 0; index < count; index++) {
       day += 30 + Math.floor(31 * random())
       const value = tenth(100 + rate * (day + 7 * normal(random)))
-      falls ||= value < (readings[readings.length - 1]?.[1] ?? 0)
+      canFall ||= value < (readings[readings.length - 1]?.[1] ?? 0)
       readings.push([addDays(START, day), value])
     }
-    if (falls) continue
-    const ahead = day * (0.5 + random())
+    if (canFall) continue
+    const futureDays = day * (0.5 + random())
     return {
       machine: log({ hours: readings }),
       today: addDays(START, day),
-      dueAt: tenth(100 + rate * (day + ahead)),
-      trueDay: addDays(START, Math.ceil(day + ahead)),
+      dueAt: tenth(100 + rate * (day + futureDays)),
+      trueDay: addDays(START, Math.ceil(day + futureDays)),
     }
   }
 }
@@ -66,12 +66,12 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
   let day = 0
   let total = 0
   let shown = 0
-  let fast = 1
+  let speedFactor = 1
   const live = (days: number): void => {
     for (const end = day + days; day < end; day++) {
       const used = rate * use(day, random)
-      total += used * fast
-      shown += used * fast
+      total += used * speedFactor
+      shown += used * speedFactor
     }
   }
   for (let index = 0; index < count; index++) {
@@ -85,7 +85,7 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
         oldReading: tenth(shown),
         newReading: 0,
       })
-      fast = swapFast
+      speedFactor = swapFast
       shown = 0
       live(2)
     }

@@ -100,7 +100,7 @@ export function questionOf(row: DueRow): IntervalFacts {
     ],
     ...(row.eventDate ? { events: [{ kind: 'submersion', date: row.eventDate }] } : {}),
   })
-  const [done] = machine.records
+  const [lastRecord] = machine.records
   const figure = (value: number): string => String(value)
   const period = `P${row.everyMonths ? `${row.everyMonths}M` : ''}${row.everyDays ? `${row.everyDays}D` : ''}`
   const window = `P${row.windowMonths ?? 0}M${row.windowDays ?? 0}D`
@@ -123,13 +123,13 @@ export function questionOf(row: DueRow): IntervalFacts {
       {
         ...machine,
         records:
-          done === undefined
+          lastRecord === undefined
             ? []
             : [
                 {
-                  ...done,
+                  ...lastRecord,
                   readings: {
-                    ...done.readings,
+                    ...lastRecord.readings,
                     ...(typeof row.lastDistance === 'number'
                       ? { distance: { value: row.lastDistance, unit } }
                       : {}),

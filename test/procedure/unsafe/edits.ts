@@ -52,7 +52,7 @@ export const change =
     steps.map((step, place) => (place === placeOf(steps, id) ? { ...step, ...more } : step))
 
 /** Several edits, one after the other. */
-export const both =
+export const applyBoth =
   (...edits: readonly Edit[]): Edit =>
   (steps) =>
     edits.reduce((done, edit) => edit(done), steps)

@@ -1,4 +1,4 @@
-import { again, both, change, drop, move, placeOf, put, type Row } from './edits.js'
+import { again, applyBoth, change, drop, move, placeOf, put, type Row } from './edits.js'
 
 // Raised at the front, by quantity, with magnet, breather and a plate under the plugs.
 export const FRONT: readonly Row[] = [
@@ -74,16 +74,20 @@ export const FRONT: readonly Row[] = [
   ],
   [
     'filled through an open drain',
-    both(move('front-pour-fill', 'front-fit-drain'), move('front-measure', 'front-pour-fill')),
+    applyBoth(move('front-pour-fill', 'front-fit-drain'), move('front-measure', 'front-pour-fill')),
     'drain-not-tightened',
   ],
   ['tightened before it is in', move('front-tighten-drain', 'front-fit-drain'), 'part-not-fitted'],
   ['poured from the can, unmeasured', drop('front-measure'), 'oil-not-measured'],
-  ['poured at a closed plug', both(drop('front-take-out-fill'), drop('front-drain-drain')), 'opening-closed'],
+  [
+    'poured at a closed plug',
+    applyBoth(drop('front-take-out-fill'), drop('front-drain-drain')),
+    'opening-closed',
+  ],
   ['poured a second time, by eye', again('front-pour-fill', 'front-hose-fill'), 'oil-not-measured'],
   [
     'measured and poured twice: the case is overfull',
-    both(
+    applyBoth(
       again('front-measure', 'front-hose-fill'),
       change('put-in', { id: 'twice' }),
       again('front-pour-fill', 'front-hose-fill'),
@@ -104,7 +108,7 @@ export const FRONT: readonly Row[] = [
     'part-not-tightened',
     'chocks-or-pan-in-place',
   ],
-  ['drained again after the refill', both(again('front-drain-drain', 'front-wipe')), 'drain-not-out'],
+  ['drained again after the refill', applyBoth(again('front-drain-drain', 'front-wipe')), 'drain-not-out'],
   ['the drain plug stays finger-tight', drop('front-tighten-drain'), 'drain-not-tightened'],
   ['the fill plug stays finger-tight', drop('front-tighten-fill'), 'part-not-tightened'],
   ['the fill plug stays in the tray', drop('front-fit-fill'), 'part-not-fitted'],
@@ -124,7 +128,7 @@ export const FRONT: readonly Row[] = [
   ],
   [
     'a plug is opened after the look for leaks',
-    both(again('front-crack-fill', 'record'), again('front-tighten-fill', 'record')),
+    applyBoth(again('front-crack-fill', 'record'), again('front-tighten-fill', 'record')),
     'leaks-not-checked',
   ],
   [
@@ -141,7 +145,7 @@ export const FRONT: readonly Row[] = [
   ['the engine runs at the look for leaks', drop('stop-2'), 'engine-running'],
   ['unchocked at the look for leaks', drop('chock'), 'wheels-not-chocked'],
   ['left on the stands', drop('lower'), 'run-on-stands'],
-  ['raised again and left there', both(again('raise-front-beam', 'record')), 'machine-not-lowered'],
+  ['raised again and left there', applyBoth(again('raise-front-beam', 'record')), 'machine-not-lowered'],
   ['the plate stays on the floor', drop('refit-pan-guard'), 'shield-left-off'],
   ['the plate is taken off again and left', again('remove-pan-guard', 'record'), 'shield-left-off'],
   ['the used oil stays in the pan', drop('used-oil'), 'used-oil-left'],

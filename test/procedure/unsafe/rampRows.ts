@@ -1,7 +1,7 @@
 import type { SpecSheet } from '../../../src/v1/spec.js'
 import { build, type CaseOptions, makeCase, makeSheet } from '../sheets.js'
 import {
-  both,
+  applyBoth,
   CHOCK_FRONT,
   change,
   drop,
@@ -46,7 +46,7 @@ const ROWS: readonly Row[] = [
   ['driven onto ramps on dry gears', move('yard-pour-fill', 'stop-2'), 'run-without-oil'],
   [
     'driven onto ramps while the front is on its stands',
-    both(put(STANDS, 'ramps-front'), put({ ...RAISE, on: STANDS.on }, 'stands')),
+    applyBoth(put(STANDS, 'ramps-front'), put({ ...RAISE, on: STANDS.on }, 'stands')),
     'run-on-stands',
   ],
   ['driven onto ramps with chocks behind the wheels', drop('clear'), 'chocks-or-pan-in-place'],
@@ -81,7 +81,11 @@ export const ON_RAMPS: readonly UnsafeSequence[] = [
     guardedSheet,
     'change',
     [
-      ['ramps on sloping ground', both(drop('park'), move('warm', 'stop')), 'machine-not-on-level-ground'],
+      [
+        'ramps on sloping ground',
+        applyBoth(drop('park'), move('warm', 'stop')),
+        'machine-not-on-level-ground',
+      ],
       ['driven off without the guard', move('refit-pan-guard', 'run'), 'guard-not-refitted'],
       ['run with the front wheels on ramps', drop('off-ramps'), 'run-on-stands'],
       ['left on its ramps', drop('off-ramps', 'run', 'park-2'), 'machine-not-lowered'],
@@ -95,7 +99,7 @@ export const ON_RAMPS: readonly UnsafeSequence[] = [
     [
       [
         'a machine that was under water is driven onto ramps',
-        both(drop('warm'), change('park', { do: 'carry to level ground' })),
+        applyBoth(drop('warm'), change('park', { do: 'carry to level ground' })),
         'machine-must-not-run',
       ],
     ],

@@ -78,8 +78,8 @@ function notes(units: readonly Unit[]): string[] {
 }
 
 function words(measure: string): string {
-  const apart = measure.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-  return apart.charAt(0).toUpperCase() + apart.slice(1)
+  const spacedName = measure.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  return spacedName.charAt(0).toUpperCase() + spacedName.slice(1)
 }
 
 function error(value: number | null): string {

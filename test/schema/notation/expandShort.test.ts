@@ -229,8 +229,8 @@ describe('where it was written', () => {
       procedures: [],
       records: [],
     }
-    const disagree = checkDocuments(set).filter(({ code }) => code.startsWith('quantity/'))
-    expect(disagree).toMatchObject([{ path: `${opening}/tightening`, range: [8, 17] }])
+    const disagreements = checkDocuments(set).filter(({ code }) => code.startsWith('quantity/'))
+    expect(disagreements).toMatchObject([{ path: `${opening}/tightening`, range: [8, 17] }])
     expect(parseSpecSheet(full('tind-4'))).not.toHaveProperty('places')
   })
 })

@@ -71,28 +71,28 @@ export function checkRecords(documents: readonly Parsed[], today: string): Recor
 }
 
 export function listDue(documents: readonly Parsed[], today: string): unknown {
-  const both = sheetAndLog(documents)
-  return both && library.listDue({ ...both, today }, DUE)
+  const sheetWithLog = sheetAndLog(documents)
+  return sheetWithLog && library.listDue({ ...sheetWithLog, today }, DUE)
 }
 
 export function planVisit(
   documents: readonly Parsed[],
   { services, today, edition, tolerancePercent }: PlanChoices,
 ) {
-  const both = sheetAndLog(documents)
-  if (both === undefined) throw new Error('no plan without sheet and log')
+  const sheetWithLog = sheetAndLog(documents)
+  if (sheetWithLog === undefined) throw new Error('no plan without sheet and log')
   const toolbox = firstOf(documents, 'toolbox')
   const stock = firstOf(documents, 'stock')
   return library.planVisit(
     {
-      ...both,
+      ...sheetWithLog,
       ...(toolbox === undefined ? {} : { toolbox }),
       ...(stock === undefined ? {} : { stock }),
       today,
       ambient: { value: 6, unit: 'degC' },
     },
     {
-      services: services === 'due' ? 'due' : Object.keys(both.sheet.services),
+      services: services === 'due' ? 'due' : Object.keys(sheetWithLog.sheet.services),
       due: DUE,
       iso6789: edition,
       ...(tolerancePercent === undefined ? {} : { tolerancePercent }),

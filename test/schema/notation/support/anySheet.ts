@@ -130,7 +130,7 @@ const oils = fc.oneof(
   },
   notStated,
 )
-const bought = { replace: oneOf('every opening', 'on condition', 'not stated'), partNumber: words }
+const purchasedSeal = { replace: oneOf('every opening', 'on condition', 'not stated'), partNumber: words }
 const size = fc.record({
   inside: oneOf('14', '20.5'),
   outside: oneOf('18', '24'),
@@ -139,7 +139,9 @@ const size = fc.record({
 })
 const rubber = oneOf('NBR', 'FKM', 'not stated')
 const sealed = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>, required: readonly string[]) =>
-  withSource(fc.record({ ...fields, ...bought }, { requiredKeys: ['kind', 'replace', ...required] as never }))
+  withSource(
+    fc.record({ ...fields, ...purchasedSeal }, { requiredKeys: ['kind', 'replace', ...required] as never }),
+  )
 const seal = fc.oneof(
   sealed(
     {
