@@ -123,11 +123,11 @@ it("a module's own maker takes only its codes, with their params", () => {
   const torqueFinding = makeFinding as FindingMaker<TorqueCodes>
   // @ts-expect-error a code of another module
   torqueFinding('service/no-pan', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
-  const made = serviceFinding('service/no-pan', 'warning', document, '/pans', {
+  const findingMade = serviceFinding('service/no-pan', 'warning', document, '/pans', {
     volume: { value: '1', unit: 'L' },
   })
-  expectTypeOf(made.code).toEqualTypeOf<'service/no-pan'>()
-  expect(made).toEqual({
+  expectTypeOf(findingMade.code).toEqualTypeOf<'service/no-pan'>()
+  expect(findingMade).toEqual({
     code: 'service/no-pan',
     severity: 'warning',
     document,

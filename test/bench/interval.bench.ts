@@ -154,8 +154,8 @@ function addMonthsByHand(day: number, months: number): number {
   const total = y * 12 + m - 1 + months
   const year = Math.floor(total / 12)
   const month = (total % 12) + 1
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
-  const last = month === 2 && leap ? 29 : (MONTH_DAYS[month - 1] as number)
+  const isLeapYear = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
+  const last = month === 2 && isLeapYear ? 29 : (MONTH_DAYS[month - 1] as number)
   const dayOfMonth = Math.min(d, last)
   const yy = month <= 2 ? year - 1 : year
   const era2 = Math.floor(yy / 400)
@@ -256,8 +256,8 @@ function time(runs: number, work: () => void): number {
 
 const line = (name: string, ms: number, note: string): void =>
   console.log(`${name.padEnd(46)} ${ms.toFixed(ms < 10 ? 2 : 0).padStart(8)} ms  ${note}`)
-const ratio = (own: number, other: number, goal: string): string =>
-  `${(own / other).toFixed(2)}× (goal ${goal})`
+const ratio = (own: number, other: number, targetText: string): string =>
+  `${(own / other).toFixed(2)}× (goal ${targetText})`
 
 function rowsOf(count: number): DueRow[] {
   const next = random(5)
@@ -364,7 +364,7 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
     await finished(file)
     let byHand = Number.POSITIVE_INFINITY
     let own = Number.POSITIVE_INFINITY
-    let growth = 0
+    let heapGrowth = 0
     for (let turn = 0; turn < 2; turn++) {
       let start = performance.now()
       await linesByHand(path, join(folder, 'by-hand.jsonl'), today)
@@ -379,7 +379,8 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
         soon: OPTIONS.soon,
         staleAfter: OPTIONS.staleAfter,
         onProgress: (count) => {
-          if (count % (4096 * 16) === 0) growth = Math.max(growth, process.memoryUsage().heapUsed - before)
+          if (count % (4096 * 16) === 0)
+            heapGrowth = Math.max(heapGrowth, process.memoryUsage().heapUsed - before)
         },
       })
       target.end()
@@ -395,7 +396,7 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
     line(
       'dueLines',
       own,
-      `${ratio(own, byHand, '1.3×')}; heap at most ${(growth / 1e6).toFixed(0)} MB above its start`,
+      `${ratio(own, byHand, '1.3×')}; heap at most ${(heapGrowth / 1e6).toFixed(0)} MB above its start`,
     )
   } finally {
     rmSync(folder, { recursive: true })
@@ -429,9 +430,9 @@ export default async function run(): Promise<void> {
   const columns = createDueColumns(1)
   writeDueRow(columns, 0, { lastDate: TODAY })
   const today = columns.lastDay[0] ?? NO_DAY
-  const judged = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
+  const verdicts = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
   const counts = DUE_STATES.map(
-    (state, index) => `${judged.verdict.filter((candidate) => candidate === index).length} ${state}`,
+    (state, index) => `${verdicts.verdict.filter((candidate) => candidate === index).length} ${state}`,
   )
   console.log(`Interval: one million records (first 100,000: ${counts.join(', ')})`)
   benchColumns(rows, today)

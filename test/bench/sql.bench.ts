@@ -65,11 +65,13 @@ export default async function run(): Promise<void> {
     console.log(`DuckDB, ${rows} rows, one thread, CPU time`)
     for (const [at, [name, verdict]] of queries.entries()) {
       const ms = best[at] ?? 0
-      const goal =
+      const targetText =
         at === 0
           ? ''
           : `${(ms / byHand).toFixed(1)}× (goal 3×: ${ms / byHand <= 3 ? 'reached' : 'not reached'})`
-      console.log(`${name.padEnd(34)} ${ms.toFixed(0).padStart(7)} ms  ${verdict.length} characters  ${goal}`)
+      console.log(
+        `${name.padEnd(34)} ${ms.toFixed(0).padStart(7)} ms  ${verdict.length} characters  ${targetText}`,
+      )
       const { length } = (await connection.runAndReadAll(COUNT(verdict))).getRows()
       if (length < 4) throw new Error('the table has too few verdicts to compare')
     }

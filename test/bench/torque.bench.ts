@@ -23,8 +23,8 @@ function click(lowest: number, highest: number): TorqueWrench {
   }
 }
 
-function band(middle: number) {
-  const torque = { kind: 'limits', min: String(middle - 5), max: String(middle + 5), unit: 'N.m' } as const
+function band(target: number) {
+  const torque = { kind: 'limits', min: String(target - 5), max: String(target + 5), unit: 'N.m' } as const
   return { kind: 'torque', threadCondition: 'dry', torque } as const
 }
 

@@ -185,7 +185,7 @@ describe('laws', () => {
 })
 
 describe('bad input', () => {
-  const hostile: readonly unknown[] = [
+  const hostileValues: readonly unknown[] = [
     null,
     undefined,
     20310112,
@@ -207,7 +207,7 @@ describe('bad input', () => {
     '__proto__',
     'x'.repeat(100),
   ]
-  test.each(hostile)('%j is no date anywhere', (value) => {
+  test.each(hostileValues)('%j is no date anywhere', (value) => {
     const bad = value as string
     expect(isDate(value)).toBe(false)
     const expected = typeof value === 'string' ? RangeError : TypeError

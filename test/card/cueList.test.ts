@@ -61,8 +61,10 @@ describe('cueList', () => {
             (speech) => speech.kind === 'step' && speech.from === `/lines/${line}`,
           )
           expect(spoken).toBeLessThan(action)
-          const held = cue.hold.flatMap((item) => item.line.map((span) => readPointer(plan, span.from ?? '')))
-          expect(held.map((item) => JSON.stringify(item))).toContain(JSON.stringify(caution))
+          const heldTexts = cue.hold.flatMap((item) =>
+            item.line.map((span) => readPointer(plan, span.from ?? '')),
+          )
+          expect(heldTexts.map((item) => JSON.stringify(item))).toContain(JSON.stringify(caution))
         }
   })
 

@@ -82,13 +82,13 @@ function judge(text: string, from: string, plan: JudgedPlan): string | undefined
   if (seconds !== undefined && typeof value === 'number') {
     // a pour is printed in whole minutes, at least one
     const inMinutes = /^\/waits\/[0-9]+\/seconds$/.test(from) && seconds % 60 === 0
-    const held =
+    const heldText =
       from === '/time/minutes'
         ? Math.round(value) * 60
         : inMinutes
           ? Math.max(1, Math.round(value / 60)) * 60
           : Math.round(value)
-    return seconds === held ? undefined : `${from} is ${value}, not ${text}`
+    return seconds === heldText ? undefined : `${from} is ${value}, not ${text}`
   }
   // The sentence of a reason is the catalogue's text of that reason, with a capital first letter.
   if (typeof value === 'object' && value !== null && 'code' in value) {

@@ -73,8 +73,8 @@ function listStrings(value: unknown, path: Path = []): readonly Path[] {
 function replaceAt<Value>(value: Value, [key, ...rest]: Path, text: string): Value {
   if (key === undefined) return text as Value
   const copy = Array.isArray(value) ? [...value] : { ...value }
-  const held = copy as Record<string, unknown>
-  held[key] = replaceAt(held[key], rest, text)
+  const copiedObject = copy as Record<string, unknown>
+  copiedObject[key] = replaceAt(copiedObject[key], rest, text)
   return copy as Value
 }
 

@@ -97,8 +97,8 @@ describe('Markdown of cards, held against mdast-util-to-markdown', () => {
   it('reads as the tree that is meant, whatever the texts are', () => {
     const card = cardOf(SKARNFELL_PLAN)
     law(25, fc.array(anyText, { minLength: 30, maxLength: 90 }), (texts) => {
-      const hostile = withTexts(card, texts)
-      expect(seen(read(renderMarkdown(hostile)))).toEqual(seen(cardTree(hostile)))
+      const hostileCard = withTexts(card, texts)
+      expect(seen(read(renderMarkdown(hostileCard)))).toEqual(seen(cardTree(hostileCard)))
     })
   })
 })

@@ -157,7 +157,7 @@ describe('several drains', () => {
 
 describe('a variant that is not known', () => {
   // The short bed has its drain plug at the side, the long bed at the bottom.
-  const [short, long] = Object.keys(readExample('tind-4', 'sheet').machine.variants)
+  const [shortVariant, longVariant] = Object.keys(readExample('tind-4', 'sheet').machine.variants)
   const drain = (name: string, variant: string | undefined) => ({
     name,
     uses: [{ role: 'drain' }],
@@ -169,8 +169,8 @@ describe('a variant that is not known', () => {
   })
   const plan = planExample('tind-4', {
     sheet: patched(
-      add('/gearcases/rear/openings/drain', drain('side drain plug', short)),
-      add('/gearcases/rear/openings/bottom', drain('bottom drain plug', long)),
+      add('/gearcases/rear/openings/drain', drain('side drain plug', shortVariant)),
+      add('/gearcases/rear/openings/bottom', drain('bottom drain plug', longVariant)),
       replace('/gearcases/rear/emptying', [
         { kind: 'drain plug', opening: 'drain' },
         { kind: 'drain plug', opening: 'bottom' },

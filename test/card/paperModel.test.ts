@@ -201,9 +201,11 @@ describe('paperModel', () => {
       ['50\u00a0h'],
       ['× 0.5', 'working in water or mud above the axle'],
     ])
-    const loader = EXAMPLES.find(({ name }) => name === 'reach-55/log') as (typeof EXAMPLES)[number]
+    const loaderExample = EXAMPLES.find(({ name }) => name === 'reach-55/log') as (typeof EXAMPLES)[number]
     expect(
-      rowsOf(paperModel(lubeChart({ sheet: loader.sheet, identity: loader.log.identity }), en))[1],
+      rowsOf(
+        paperModel(lubeChart({ sheet: loaderExample.sheet, identity: loaderExample.log.identity }), en),
+      )[1],
     ).toEqual([['Two-speed gearbox'], ['shares the oil of the rear axle with wet brakes'], [], []])
   })
 

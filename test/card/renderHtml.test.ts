@@ -81,9 +81,9 @@ describe('renderHtml', () => {
     const drawings = named('svg')
     expect(drawings.length).toBeGreaterThan(6)
     for (const drawing of drawings) {
-      const hidden = drawing.properties['ariaHidden'] === 'true'
+      const isHidden = drawing.properties['ariaHidden'] === 'true'
       const titled = elements(drawing).some(({ tagName }) => tagName === 'title')
-      expect(hidden !== titled).toBe(true)
+      expect(isHidden !== titled).toBe(true)
     }
   })
 
@@ -139,13 +139,13 @@ describe('renderHtml', () => {
   })
 
   it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {
-    const hostile = renderHtml(cardOf(withHostileNames(name)))
+    const hostileHtml = renderHtml(cardOf(withHostileNames(name)))
     const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
     const plain = tags(renderHtml(cardOf(withHostileNames('plain'))))
-    expect(tags(hostile)).toEqual(plain)
+    expect(tags(hostileHtml)).toEqual(plain)
     // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
-    expect(hostile).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
-    expect(textOf(fromHtml(hostile))).not.toContain('\n\n')
+    expect(hostileHtml).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
+    expect(textOf(fromHtml(hostileHtml))).not.toContain('\n\n')
   })
 
   test.prop([fc.string({ unit: 'binary', maxLength: 60 })], { numRuns: 25 })(

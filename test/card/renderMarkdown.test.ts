@@ -60,10 +60,10 @@ describe('renderMarkdown', () => {
 
   it.each(HOSTILE_NAMES)('makes no markup of what the sheet calls things: %j', (name) => {
     const kindsOf = (text: string) => nodes(read(text)).map(({ type }) => type)
-    const hostile = kindsOf(renderMarkdown(cardOf(withHostileNames(name))))
+    const hostileKinds = kindsOf(renderMarkdown(cardOf(withHostileNames(name))))
     const forbidden = ['html', 'link', 'image', 'code', 'inlineCode', 'delete', 'emphasis', 'linkReference']
-    expect(hostile.filter((kind) => forbidden.includes(kind))).toEqual([])
-    const counted = (kind: string) => hostile.filter((found) => found === kind).length
+    expect(hostileKinds.filter((kind) => forbidden.includes(kind))).toEqual([])
+    const counted = (kind: string) => hostileKinds.filter((found) => found === kind).length
     const plain = kindsOf(renderMarkdown(cardOf(withHostileNames('plain'))))
     for (const kind of ['heading', 'listItem', 'table', 'tableRow', 'tableCell', 'strong']) {
       expect([kind, counted(kind)]).toEqual([kind, plain.filter((found) => found === kind).length])

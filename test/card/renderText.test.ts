@@ -41,10 +41,10 @@ describe('renderText', () => {
   })
 
   it.each(HOSTILE_NAMES)('lets no name forge a line or steer a terminal: %j', (name) => {
-    const hostile = renderText(cardOf(withHostileNames(name)))
+    const output = renderText(cardOf(withHostileNames(name)))
     // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
-    expect(hostile).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u)
-    const lines = hostile.split('\n')
+    expect(output).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u)
+    const lines = output.split('\n')
     expect(lines.filter((line) => line === '# Heading' || line.startsWith('NOTE'))).toEqual([])
   })
 

@@ -108,10 +108,10 @@ describe('renderWebVtt', () => {
   })
 
   it.each(HOSTILE_NAMES)('keeps its form, whatever the sheet calls things: %j', (name) => {
-    const hostile = cueList(withHostileNames(name), en)
+    const hostileCues = cueList(withHostileNames(name), en)
     const written = renderWebVtt(
-      hostile,
-      hostile.map((_cue, index) => index * 400),
+      hostileCues,
+      hostileCues.map((_cue, index) => index * 400),
     )
     expectLimits(readCaptions(written))
     expect(written.replace(/^[0-9:.]+ --> [0-9:.]+$/gm, '')).not.toMatch(/[<>\u202a-\u202e]|-->/)

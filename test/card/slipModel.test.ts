@@ -19,7 +19,7 @@ import { HOSTILE_NAMES } from './hostilePlan.js'
 
 const TODAY = '2023-10-09'
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
-const good = records[0]?.document as ServiceRecord
+const exampleRecord = records[0]?.document as ServiceRecord
 const sheet = documents.sheets[0]?.document as SlipFacts['sheet']
 const logWithoutRecords = documents.logs[0]?.document as MachineLog
 const due = { soon: { days: 30 }, staleAfter: { days: 30 }, severity: 'normal' } as const
@@ -61,10 +61,10 @@ function writtenOf(slip: OwnerSlip) {
   ].map(squeeze)
 }
 
-const [rear, front] = good.entries as [ServiceRecord['entries'][0], ServiceRecord['entries'][0]]
+const [rear, front] = exampleRecord.entries as [ServiceRecord['entries'][0], ServiceRecord['entries'][0]]
 /** A visit with something of every kind. */
 const FULL: ServiceRecord = {
-  ...good,
+  ...exampleRecord,
   note: 'Left track guard bent.',
   entries: [
     { ...rear, notDone: 'the drain plug is seized' },
@@ -115,7 +115,7 @@ describe('the slip on paper', () => {
   })
 
   it('is half a page of lines for a visit without surprises, and keeps them in every length', () => {
-    const card = slipModel(slipOf(good), en)
+    const card = slipModel(slipOf(exampleRecord), en)
     expect(renderText(card).split('\n').length).toBeLessThan(45)
     expect(renderText(card)).toContain('Use of the machine: No open fault on record')
     expect(card.sections.map(({ id }) => id)).toEqual(['done', 'found', 'next'])
@@ -126,14 +126,14 @@ describe('the slip on paper', () => {
     const slip = slipOf(FULL)
     const spans = JSON.stringify(slipModel(slip, en)).match(/"from":"[^"]*"/g) ?? []
     expect(spans.length).toBeGreaterThan(60)
-    const lost = spans.filter((span) => {
+    const lostSpans = spans.filter((span) => {
       const path = span.slice(8, -1).split('/').slice(1)
       return (
         path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], slip) ===
         undefined
       )
     })
-    expect(lost).toEqual([])
+    expect(lostSpans).toEqual([])
   })
 
   it('has the last word: a correction takes the fault away', () => {
@@ -207,20 +207,21 @@ describe('strings that try to break out', () => {
   }
 
   it.each(HOSTILE_NAMES)('are text in HTML, Markdown and plain text: %j', (name) => {
-    const [hostile, plain] = [slipModel(withName(name), en), slipModel(withName('plain'), en)]
-    const tags = (card: typeof plain) => elements(fromHtml(renderHtml(card))).map(({ tagName }) => tagName)
-    expect(tags(hostile)).toEqual(tags(plain))
-    const markdown = renderMarkdown(hostile)
-    expect(markdown.match(/^#/gm)).toEqual(renderMarkdown(plain).match(/^#/gm))
-    expect(markdownKinds(markdown)).toEqual(markdownKinds(renderMarkdown(plain)))
-    for (const text of [renderText(hostile), markdown, renderHtml(hostile)])
+    const [hostileSlip, plainSlip] = [slipModel(withName(name), en), slipModel(withName('plain'), en)]
+    const tags = (card: typeof plainSlip) =>
+      elements(fromHtml(renderHtml(card))).map(({ tagName }) => tagName)
+    expect(tags(hostileSlip)).toEqual(tags(plainSlip))
+    const markdown = renderMarkdown(hostileSlip)
+    expect(markdown.match(/^#/gm)).toEqual(renderMarkdown(plainSlip).match(/^#/gm))
+    expect(markdownKinds(markdown)).toEqual(markdownKinds(renderMarkdown(plainSlip)))
+    for (const text of [renderText(hostileSlip), markdown, renderHtml(hostileSlip)])
       expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202a-\u202e\u2066-\u2069]|\p{Cs}/u)
-    for (const line of renderText(hostile).split('\n')) expect(line).not.toMatch(/^(# Heading|NOTE)/)
+    for (const line of renderText(hostileSlip).split('\n')) expect(line).not.toMatch(/^(# Heading|NOTE)/)
   })
 })
 
 describe('misuse', () => {
-  const slip = slipOf(good)
+  const slip = slipOf(exampleRecord)
   it.each([
     [null, /slip must be an owner's slip/],
     [{ kind: 'visit-plan' }, /slip must be an owner's slip, with kind 'owner-slip'/],

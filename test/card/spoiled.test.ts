@@ -43,11 +43,11 @@ function makeInvalid(value: unknown, [key, ...rest]: Path, by: unknown): unknown
   if (key === undefined) return by
   if (Array.isArray(value))
     return value.map((item, at) => (String(at) === key ? makeInvalid(item, rest, by) : item))
-  const held = value as Readonly<Record<string, unknown>>
-  return { ...held, [key]: makeInvalid(held[key], rest, by) }
+  const fields = value as Readonly<Record<string, unknown>>
+  return { ...fields, [key]: makeInvalid(fields[key], rest, by) }
 }
 
-function faultsOf(value: unknown, depth: number, run: (invalid: never) => unknown): readonly string[] {
+function faultsOf(value: unknown, depth: number, run: (invalidValue: never) => unknown): readonly string[] {
   return paths(value, depth).flatMap((path) =>
     Object.entries(SPOILT).flatMap(([kind, by]) => {
       try {

@@ -72,10 +72,10 @@ describe.each(FACTS)('the wall card of %s', (_name, facts) => {
     const spans = linesIn(card).flat()
     expect(spans.length).toBeGreaterThan(30)
     expect(spans.filter(({ text, from }) => /[0-9]/.test(text) && from === undefined)).toEqual([])
-    const lost = spans.flatMap(({ from }) =>
+    const lostSources = spans.flatMap(({ from }) =>
       from !== undefined && readPointer(facts, from) === undefined ? [from] : [],
     )
-    expect(lost).toEqual([])
+    expect(lostSources).toEqual([])
   })
 
   it('says the same in HTML, Markdown and text; a picture has its values as text', () => {
@@ -159,9 +159,9 @@ describe('wallModel', () => {
 
   it('shows four gearcases, with the job before the panels', () => {
     const panels = [0, 1].flatMap(() => LONG.panels)
-    const long = wallModel({ ...LONG, panels }, en)
-    expect(long.sections.map(({ id }) => id).slice(0, 2)).toEqual(['job', 'panels'])
-    expect(renderHtml(long).match(/<article class="panel">/g)).toHaveLength(4)
+    const longWall = wallModel({ ...LONG, panels }, en)
+    expect(longWall.sections.map(({ id }) => id).slice(0, 2)).toEqual(['job', 'panels'])
+    expect(renderHtml(longWall).match(/<article class="panel">/g)).toHaveLength(4)
   })
 
   it.each(HOSTILE_NAMES)('stays inert whatever the documents call things: %j', (name) => {
@@ -185,12 +185,12 @@ describe('wallModel', () => {
           panels: invalidFacts.panels.map((panel, place) => ({ ...panel, ...pointersOf(facts, place) })),
         }
       }
-      const hostile = renderHtml(wallModel(makeInvalid(name), en))
+      const hostileHtml = renderHtml(wallModel(makeInvalid(name), en))
       const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
-      expect(tags(hostile)).toEqual(tags(renderHtml(wallModel(makeInvalid('plain'), en))))
+      expect(tags(hostileHtml)).toEqual(tags(renderHtml(wallModel(makeInvalid('plain'), en))))
       // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
       const steering = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u
-      expect(hostile).not.toMatch(steering)
+      expect(hostileHtml).not.toMatch(steering)
       expect(renderText(wallModel(makeInvalid(name), en))).not.toMatch(steering)
       const kindsOf = (text: string) =>
         kinds(

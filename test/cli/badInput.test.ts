@@ -86,7 +86,12 @@ const withSheet = (text: string) => ({ 'set/sheet.json': text, 'set/log.json': l
 const withLog = (text: string) => ({ 'set/sheet.json': sheet, 'set/log.json': text })
 
 const deepJson = `${'['.repeat(9000)}${']'.repeat(9000)}`
-const huge = JSON.stringify({ kind: 'spec-sheet', version: '1.0', id: 'huge', note: 'x'.repeat(10_000_000) })
+const hugeJson = JSON.stringify({
+  kind: 'spec-sheet',
+  version: '1.0',
+  id: 'huge',
+  note: 'x'.repeat(10_000_000),
+})
 
 describe('wrong documents: findings with place and cure, nothing half written', () => {
   it.each([
@@ -126,7 +131,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
       '',
     ],
     ['9,000-deep nesting', withSheet(deepJson), 'spec/too-deep', ''],
-    ['a 10 MB string', withSheet(huge), 'spec/too-long', ''],
+    ['a 10 MB string', withSheet(hugeJson), 'spec/too-long', ''],
   ])('%s', async (_name, files, code, path) => {
     for (const command of [
       ['check', 'set'],

@@ -49,7 +49,7 @@ async function find(paths: readonly string[], below = false) {
   const short = (path: string) => path.replace(`${root}/`, '')
   return {
     files: found.files.map(short),
-    folders: [...found.folders].map(([folder, inside]) => [short(folder), inside.map(short)]),
+    folders: [...found.folders].map(([folder, entries]) => [short(folder), entries.map(short)]),
     skipped: found.skipped,
     err: err.map(short),
   }

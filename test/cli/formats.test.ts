@@ -162,10 +162,10 @@ describe('words from documents', () => {
       const { out, err } = await run([command, 'set', ...dayWords(command)], files)
       printed.push(out, err)
     }
-    const lost = await run(['due', 'set/log.json'], {
+    const lostFile = await run(['due', 'set/log.json'], {
       'set/log.json': JSON.stringify({ ...JSON.parse(log), sheet: { id: 'x', revision: '\u001b[2J' } }),
     })
-    printed.push(lost.err)
+    printed.push(lostFile.err)
     for (const text of printed) expect(text.replaceAll('\n', '')).not.toMatch(/\p{Cc}|[\u202a-\u202e]/u)
   })
 })

@@ -124,12 +124,12 @@ describe('what loads', () => {
       Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
     )
   }
-  const heavy = /node_modules\/(zod|yaml)\/|src\/(rules|service|procedure|card)\//
+  const heavyModules = /node_modules\/(zod|yaml)\/|src\/(rules|service|procedure|card)\//
 
   it('for one question has no zod, no yaml, and nothing of documents', async () => {
     const inputs = await inputsOf('src/cli/questions/index.ts')
     expect(inputs.length).toBeGreaterThan(20)
-    expect(inputs.filter((file) => heavy.test(file))).toEqual([])
+    expect(inputs.filter((file) => heavyModules.test(file))).toEqual([])
   })
 
   it('before the command is known is the command line alone', async () => {

@@ -53,11 +53,11 @@ describe('import: readings that a maker sends, into a log', () => {
       'answer.json': typeof answer === 'string' ? answer : JSON.stringify(answer),
       ...files,
     })
-  const mine = equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513.1]], [[NEW_DAY, 4415]])
+  const ownMachine = equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513.1]], [[NEW_DAY, 4415]])
 
   it('adds the days that the log does not have, and writes it to --out', async () => {
     expect(last).toEqual({ date: '2023-10-04', value: 512.6 })
-    const { code, out, written } = await importing({ Equipment: [mine] }, ['--out', 'new.json'])
+    const { code, out, written } = await importing({ Equipment: [ownMachine] }, ['--out', 'new.json'])
     expect({ code, out }).toEqual({
       code: 0,
       out: [
@@ -75,14 +75,14 @@ describe('import: readings that a maker sends, into a log', () => {
   })
 
   it('without --out says what it would add, and writes nothing', async () => {
-    const { code, out, written } = await importing(mine)
+    const { code, out, written } = await importing(ownMachine)
     expect(code).toBe(0)
     expect(out).toMatch(/Nothing is written: name the file for the log with --out LOG/)
     expect(written.size).toBe(0)
   })
 
   it('with a byte order mark, and as JSON with the words on the other stream', async () => {
-    const { code, out, err } = await importing(`\uFEFF${JSON.stringify(mine)}`, ['--format', 'json'])
+    const { code, out, err } = await importing(`\uFEFF${JSON.stringify(ownMachine)}`, ['--format', 'json'])
     expect(code).toBe(0)
     expect(JSON.parse(out)).toEqual({ kind: 'findings', version: '1.0', findings: [] })
     expect(err).toMatch(/1 reading of hours/)
@@ -91,7 +91,7 @@ describe('import: readings that a maker sends, into a log', () => {
   it('takes the machine with the log’s serial number, or the one that is named by any number', async () => {
     const others = [
       equipment({ EquipmentID: 'fleet-1', SerialNumber: 'TS00001' }, [[NEW_DAY, 9]]),
-      mine,
+      ownMachine,
       equipment({ PIN: 'PIN-3' }, [[NEW_DAY, 514]]),
     ]
     const hours = async (words: readonly string[]) => {
@@ -110,7 +110,9 @@ describe('import: readings that a maker sends, into a log', () => {
     const wrong = await importing(strange)
     expect(wrong).toMatchObject({ code: 2, out: '' })
     expect(wrong.err).toMatch(new RegExp(`no machine has the number ${SERIAL} \\(TS00001\\); choose one`))
-    expect((await importing({ Equipment: [mine, mine] })).err).toMatch(/2 machines have the number/)
+    expect((await importing({ Equipment: [ownMachine, ownMachine] })).err).toMatch(
+      /2 machines have the number/,
+    )
     const nameless = JSON.stringify({ ...log, identity: {} })
     const files = { 'nameless.json': nameless, 'answer.json': JSON.stringify(strange) }
     const open = await run(['import', 'answer.json', 'nameless.json', ...DAY], files)
@@ -141,7 +143,7 @@ describe('import: readings that a maker sends, into a log', () => {
 
   it('reports what it could not read, and adds the rest', async () => {
     const answer = {
-      ...mine,
+      ...ownMachine,
       Distance: [{ datetime: `${NEW_DAY}T06:30:00Z`, OdometerUnits: 'furlong', Odometer: 3 }],
     }
     const { code, out, written } = await importing(answer, ['--out', 'new.json'])
@@ -174,9 +176,9 @@ describe('import: readings that a maker sends, into a log', () => {
   })
 
   it('a log that is not a log is reported', async () => {
-    const found = await importing(mine, [], {})
+    const found = await importing(ownMachine, [], {})
     expect(found.code).toBe(0)
-    const files = { 'answer.json': JSON.stringify(mine), 'bad.json': '{}' }
+    const files = { 'answer.json': JSON.stringify(ownMachine), 'bad.json': '{}' }
     expect((await run(['import', 'answer.json', 'bad.json', ...DAY], files)).out).toMatch(
       /Nothing is written/,
     )

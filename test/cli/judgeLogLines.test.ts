@@ -85,8 +85,8 @@ describe('due over logs that come one a line', () => {
       dueOn: '2023-07-06',
     })
     expect(bad.err).toMatch(/2 lines, 1 with errors/)
-    const good = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
-    expect(good.code).toBe(0)
+    const goodRun = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
+    expect(goodRun.code).toBe(0)
   })
 
   it('reads flat rows on standard input; a misspelt field is no silent "not due"', async () => {
@@ -102,8 +102,8 @@ describe('due over logs that come one a line', () => {
       { id: 'b', verdict: 'cannot tell', findings: [{ code: 'spec/unknown-key', path: '/everyMonth' }] },
     ])
     expect(err).toBe('2 lines, 1 with errors.\nColumns not read: depot.')
-    const good = await run(['due', '-', ...DAY], { [PIPED]: JSON.stringify(rows[0]) })
-    expect(good).toMatchObject({ code: 0, err: expect.stringMatching(/^1 line, 0 with errors/) })
+    const goodRun = await run(['due', '-', ...DAY], { [PIPED]: JSON.stringify(rows[0]) })
+    expect(goodRun).toMatchObject({ code: 0, err: expect.stringMatching(/^1 line, 0 with errors/) })
     const logs = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
     expect(logs.answers.map(({ machine }) => machine)).toEqual(['one'])
   })
@@ -239,8 +239,8 @@ describe('lines of a stream', () => {
   })
 
   it('a log of more than ten million characters is answered with a finding', async () => {
-    const long = `{"kind":"${'x'.repeat(MAX_LINE_LENGTH)}"}\n${logLine('two')}\n`
-    const { code, answers } = await run(['due', '--sheet', SHEET, ...DAY], { [PIPED]: long })
+    const longLine = `{"kind":"${'x'.repeat(MAX_LINE_LENGTH)}"}\n${logLine('two')}\n`
+    const { code, answers } = await run(['due', '--sheet', SHEET, ...DAY], { [PIPED]: longLine })
     expect(code).toBe(1)
     expect(answers).toMatchObject([
       { line: 1, findings: [{ code: 'spec/too-long', params: { limit: MAX_LINE_LENGTH } }] },
@@ -252,8 +252,8 @@ describe('lines of a stream', () => {
     const [{ record }] = CORRECTED as [Corrected]
     const log = JSON.parse(logLine('one'))
     const line = JSON.stringify({ ...log, records: [...log.records, { ...record, machine: 'one' }] })
-    const judged = await run(['due', '-', SHEET, '--exit-code', ...DAY], { [PIPED]: line })
-    expect(judged).toMatchObject({
+    const judgedRun = await run(['due', '-', SHEET, '--exit-code', ...DAY], { [PIPED]: line })
+    expect(judgedRun).toMatchObject({
       code: 3,
       answers: [{ faults: [{ record: record.id, date: record.date }] }],
     })

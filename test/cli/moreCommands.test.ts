@@ -166,11 +166,11 @@ describe('record', () => {
     expect(found.err).toMatch(/NOT TO BE USED: fault open since 2023-10-06 .*Appended to log\.json/s)
     expect(found.code).toBe(1)
     expect(JSON.parse(found.written.get('log.json') ?? '').records).toHaveLength(4)
-    const good = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])
-    expect(JSON.parse(good.out).findings).toEqual([])
-    expect(good.err).toMatch(/Appended to log\.json: .*4 records/)
+    const goodRun = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])
+    expect(JSON.parse(goodRun.out).findings).toEqual([])
+    expect(goodRun.err).toMatch(/Appended to log\.json: .*4 records/)
     const secondRun = await run(['record', 'set', ...DAY, '--format', 'json', '--out', 'log.json'], {
-      'set/log.json': good.written.get('log.json') ?? '',
+      'set/log.json': goodRun.written.get('log.json') ?? '',
       'set/sheet.json': text('tind-4/sheet'),
       'set/record.json': text('tind-4/record'),
     })

@@ -9,12 +9,12 @@ import { exampleText } from '../support/writeMistakes.js'
 
 const sheetText = exampleText('tind-4', 'sheet.json')
 const sheet: SpecSheet = JSON.parse(sheetText)
-const good: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json'))
+const validProcedure: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json'))
 
-const without = (...ids: readonly string[]) => good.steps.filter(({ id }) => !ids.includes(id))
+const without = (...ids: readonly string[]) => validProcedure.steps.filter(({ id }) => !ids.includes(id))
 
 function moved(id: string, before: string): readonly Step[] {
-  const step = good.steps.find((candidate) => candidate.id === id)
+  const step = validProcedure.steps.find((candidate) => candidate.id === id)
   const rest = without(id)
   const place = rest.findIndex((candidate) => candidate.id === before)
   if (step === undefined || place === -1) throw new Error(`no step ${id} or ${before}`)
@@ -72,13 +72,16 @@ const CASES: readonly Case[] = [
   },
   {
     what: 'figures lost, ids doubled',
-    steps: good.steps.map(({ values: _values, ...step }, place) => ({ ...step, id: `step-${place % 50}` })),
+    steps: validProcedure.steps.map(({ values: _values, ...step }, place) => ({
+      ...step,
+      id: `step-${place % 50}`,
+    })),
     ...{ first: /figures and ids filled in/, stopped: 'done' },
   },
   {
     what: 'every second step is missing',
     steps: noted(
-      good.steps.filter((_step, place) => place % 2 === 1),
+      validProcedure.steps.filter((_step, place) => place % 2 === 1),
       { 'front-crack-fill': 'left-hand side of the frame' },
     ),
     ...{
@@ -111,7 +114,7 @@ const CASES: readonly Case[] = [
 
 describe('ten broken procedures', () => {
   it.each(CASES)('$what', async ({ what, steps, first, stopped, notes = [] }) => {
-    const bad = { ...good, steps }
+    const bad = { ...validProcedure, steps }
     const files = { 'set/procedure.json': JSON.stringify(bad), 'set/sheet.json': sheetText }
     const io = memoryIo(files)
     const code = await runCommand(['repair', 'set', '--out', 'good.json'], io)
@@ -122,7 +125,7 @@ describe('ten broken procedures', () => {
     expect(out.includes('usual order')).toBe(stopped === 'rebuilt')
     const repaired: ProcedureDocument = JSON.parse(io.written.get('good.json') ?? '')
     expect(validateProcedure(repaired, sheet)).toEqual([])
-    const kept = repaired.steps.flatMap(({ note }) => note ?? [])
-    expect(kept).toEqual(expect.arrayContaining([...notes]))
+    const keptNotes = repaired.steps.flatMap(({ note }) => note ?? [])
+    expect(keptNotes).toEqual(expect.arrayContaining([...notes]))
   })
 })

@@ -87,9 +87,9 @@ describe('a file', () => {
 
   it('is made from what is there, and left if there is nothing to write', async () => {
     const seen: (string | undefined)[] = []
-    const make = (made: string | undefined) => (old: string | undefined) => {
+    const make = (nextText: string | undefined) => (old: string | undefined) => {
       seen.push(old)
-      return made
+      return nextText
     }
     await saveFile(log, make(undefined))
     expect(await readdir(folder)).toEqual([])
@@ -292,8 +292,8 @@ describe('writers that die', () => {
     const [name = ''] = (await readdir(folder)).filter((candidate) => candidate.endsWith('.lock'))
     const claim = join(folder, name)
     await writeFile(claim, content === 'as written' ? await text(claim) : content)
-    const made = Date.now() / 1000 - agedSeconds
-    await utimes(claim, made, made)
+    const createdSeconds = Date.now() / 1000 - agedSeconds
+    await utimes(claim, createdSeconds, createdSeconds)
     return claim
   }
 

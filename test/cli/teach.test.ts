@@ -187,7 +187,7 @@ describe('a document without a kind is read as what it looks like, and everythin
     'readings: 512.6 h   (the meter readings)',
   ]
   const written = (lines: readonly string[]) => lines.map((line) => `    write: ${line}`)
-  const missing = (lines: readonly string[]) => {
+  const missingText = (lines: readonly string[]) => {
     const keys = lines.map((line) => `"${line.split(':')[0]}"`)
     return [
       `first.yaml:1:1: error: Missing keys ${keys.slice(0, -1).join(', ')} and ${keys.at(-1)}.`,
@@ -197,10 +197,10 @@ describe('a document without a kind is read as what it looks like, and everythin
   }
 
   it.each([
-    ['containers: {}', missing([kind('stock'), VERSION_LINE, ...STOCK])],
-    ['meters: {}', missing([kind('machine-log'), VERSION_LINE, ...LOG])],
-    ['steps: []', missing([kind('procedure'), VERSION_LINE, ...PROCEDURE])],
-    ['entries: []', missing([kind('service-record'), VERSION_LINE, ...RECORD])],
+    ['containers: {}', missingText([kind('stock'), VERSION_LINE, ...STOCK])],
+    ['meters: {}', missingText([kind('machine-log'), VERSION_LINE, ...LOG])],
+    ['steps: []', missingText([kind('procedure'), VERSION_LINE, ...PROCEDURE])],
+    ['entries: []', missingText([kind('service-record'), VERSION_LINE, ...RECORD])],
   ])('%j', async (text, expected) => {
     const { lines } = await check(text)
     expect(lines.slice(0, -1)).toEqual(expected)
@@ -213,7 +213,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   it('a kind that is no text', async () => {
     const { lines } = await check('kind: 5\nmeters: {}')
     expect(lines.slice(0, -1)).toEqual([
-      ...missing([VERSION_LINE, ...LOG]),
+      ...missingText([VERSION_LINE, ...LOG]),
       'first.yaml:1:1: error: Expected text, found a number.',
       '    write the kind of this document, such as',
       '      kind: machine-log',
@@ -228,7 +228,7 @@ describe('a document without a kind is read as what it looks like, and everythin
       '    write the kind of this document, such as',
       '      kind: machine-log',
       '    spec/wrong-kind at /kind',
-      ...missing([VERSION_LINE, ...LOG]),
+      ...missingText([VERSION_LINE, ...LOG]),
     ])
   })
 
@@ -240,7 +240,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   ])('%s as a list', async (key, what, example, of, names) => {
     const { lines } = await check(`${key}: []`)
     expect(lines.slice(0, -1)).toEqual([
-      ...missing([kind(of), VERSION_LINE, ...names]),
+      ...missingText([kind(of), VERSION_LINE, ...names]),
       'first.yaml:1:1: error: Expected an object, found a list.',
       `    write a map of ${what} by id, such as`,
       `      ${key}:`,

@@ -118,8 +118,10 @@ describe('what is left out, and said', () => {
   })
 
   test('a machine that changes its unit, and two keys that mean the same', () => {
-    const mixed = [MACHINE.Distance, { ...MACHINE.Distance, OdometerUnits: 'mile' }]
-    expect(codes({ ...MACHINE, Distance: mixed })).toEqual([['interval/import-mixed-units', '/Distance']])
+    const mixedUnits = [MACHINE.Distance, { ...MACHINE.Distance, OdometerUnits: 'mile' }]
+    expect(codes({ ...MACHINE, Distance: mixedUnits })).toEqual([
+      ['interval/import-mixed-units', '/Distance'],
+    ])
     expect(hours({ datetime: '2031-01-12', Hour: 5, hour: 6 })).toEqual([
       ['interval/import-ambiguous-key', '/CumulativeOperatingHours'],
       ['interval/reading-out-of-bounds', '/CumulativeOperatingHours'],

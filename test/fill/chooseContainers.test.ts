@@ -93,8 +93,11 @@ describe('the rule', () => {
   it('between oils that are enough: more opened used, then less left over, then fewer, then first named', () => {
     const opened = { a: container(1, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, 0.2, 'Oil B') }
     expect(chooseContainers(opened, L(1)).oil).toBe('Oil B')
-    const less = { a: container(2, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, undefined, 'Oil B') }
-    expect(chooseContainers(less, L(1)).oil).toBe('Oil B')
+    const lessOil = {
+      a: container(2, 'L', 5, undefined, 'Oil A'),
+      b: container(1, 'L', 5, undefined, 'Oil B'),
+    }
+    expect(chooseContainers(lessOil, L(1)).oil).toBe('Oil B')
     const fewerPieces = {
       a: container(1, 'L', 5, undefined, 'Oil A'),
       b: container(2, 'L', 5, undefined, 'Oil B'),
@@ -174,8 +177,11 @@ describe('laws', () => {
         BigInt(need),
         shelf.map(({ size, count }) => ({ size: BigInt(size), count })),
       )
-      const got = found && [Number(found.total) - need, found.counts.reduce((sum, count) => sum + count, 0)]
-      expect(got).toEqual(best)
+      const excessAndCount = found && [
+        Number(found.total) - need,
+        found.counts.reduce((sum, count) => sum + count, 0),
+      ]
+      expect(excessAndCount).toEqual(best)
       if (found) {
         const total = found.counts.reduce((sum, count, place) => sum + count * (shelf[place]?.size ?? 0), 0)
         expect(total).toBe(Number(found.total))
@@ -235,10 +241,10 @@ describe('laws', () => {
     expect(found?.isComplete).toBe(false)
     expect(found?.tried).toBeGreaterThanOrEqual(MAX_COMBINATIONS)
     expect((found?.total ?? 0n) >= 123_456_789n).toBe(true)
-    const many = Object.fromEntries(
+    const manyKinds = Object.fromEntries(
       kinds.map(({ size }, place) => [`k${place}`, container(Number(size), 'mL', 60)]),
     )
-    const choice = chooseContainers(many, { value: 123_456_789, unit: 'mL' })
+    const choice = chooseContainers(manyKinds, { value: 123_456_789, unit: 'mL' })
     expect(codes(choice)).toContain('fill/containers-not-searched-fully')
   })
 })
@@ -302,13 +308,13 @@ describe('amounts that no shelf has', () => {
   })
 
   it('ten thousand of many near sizes are searched up to a limit, which is reported', () => {
-    const many = Object.fromEntries(
+    const manyKinds = Object.fromEntries(
       Array.from({ length: 40 }, (_none, place) => [
         `size-${place}`,
         container(1 + place / 1e6, 'mL', 10_000),
       ]),
     )
-    const choice = chooseContainers(many, { value: '123456.789123', unit: 'mL' })
+    const choice = chooseContainers(manyKinds, { value: '123456.789123', unit: 'mL' })
     expect([choice.verdict, choice.reasons.map(({ code }) => code)]).toEqual([
       'enough',
       ['fill/containers-not-searched-fully', 'fill/containers-left-over'],

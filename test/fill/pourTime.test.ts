@@ -108,7 +108,7 @@ describe('published flow', () => {
   })
 })
 
-function flowOf(plain: Plain, kinetic: number): HoseFlow {
+function flowOf(plain: Plain, kineticFactor: number): HoseFlow {
   const { funnel, hose, kinematicViscosity } = question(plain)
   const bore = hose.bore.value / 1000
   const topDiameter = funnel.diameter.value / 1000
@@ -120,7 +120,7 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
     length: hose.length.value / 1000,
     drop: hose.drop.value / 1000,
     viscosity: kinematicViscosity.value * 1e-6,
-    kineticFactor: kinetic,
+    kineticFactor,
   }
 }
 
@@ -128,12 +128,12 @@ function flowOf(plain: Plain, kinetic: number): HoseFlow {
  * Second implementation, for a funnel filled once: a simulation in time (Runge–Kutta, fourth order), with the head from
  * a level found by bisection.
  */
-function step(plain: Plain, kinetic: number, steps: number) {
-  const flow = flowOf(plain, kinetic)
+function step(plain: Plain, kineticFactor: number, steps: number) {
+  const flow = flowOf(plain, kineticFactor)
   const area = calculateHoseArea(flow)
   const level = (volume: number): number => {
     let [low, high] = [0, flow.depth * 1.01]
-    for (let half = 0; half < 50; half += 1) {
+    for (let halving = 0; halving < 50; halving += 1) {
       const middle = (low + high) / 2
       if (calculateFunnelVolume(flow, middle) < volume) low = middle
       else high = middle
@@ -143,8 +143,8 @@ function step(plain: Plain, kinetic: number, steps: number) {
   const speed = (head: number, wetted: number): number => {
     const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
     const g = 9.80665
-    if (kinetic === 0) return (g * head) / viscous
-    return (-viscous + Math.sqrt(viscous ** 2 + 4 * kinetic * g * head)) / (2 * kinetic)
+    if (kineticFactor === 0) return (g * head) / viscous
+    return (-viscous + Math.sqrt(viscous ** 2 + 4 * kineticFactor * g * head)) / (2 * kineticFactor)
   }
   const total = (question(plain).volume.value ?? 0) * 1e-6
   const run = (rate: (at: number) => number, from: number, to: number, size: number): number => {
@@ -201,8 +201,8 @@ describe('closed forms', () => {
   })
 
   it('a cylinder’s logarithm equals Simpson’s rule over the depth, with and without correction (law)', () => {
-    law(50, sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
-      const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
+    law(50, sizes, fc.constantFrom(0, 1.1), (size, kineticFactor) => {
+      const flow = flowOf({ ...size, drop: size.length * size.slant }, kineticFactor)
       const ratio = (flow.topDiameter / flow.bore) ** 2
       const simpson = sum(2000, flow.depth, (z) => ratio / calculateSpeed(flow, flow.drop + z, flow.length))
       expect(relative(calculateFunnelEmptyingTime(flow, calculateFunnelVolume(flow)), simpson)).toBeLessThan(
@@ -343,11 +343,11 @@ describe('several fillings, short pours', () => {
   })
 
   it('less oil than the hose holds never fills it; the last part is the slug’s whole way', () => {
-    const little = pour({ volume: 100 })
-    expect(little.funnelEmpties.time.value).toBe(0)
-    expect(little.hoseEmpties).toEqual(pour().hoseEmpties)
-    expect(little.reasons.map(({ code }) => code)).toContain('fill/hose-never-full')
-    expect(little.hoseFills.time.value).toBeLessThan(pour({ volume: 1000 }).hoseFills.time.value * 3)
+    const littleOil = pour({ volume: 100 })
+    expect(littleOil.funnelEmpties.time.value).toBe(0)
+    expect(littleOil.hoseEmpties).toEqual(pour().hoseEmpties)
+    expect(littleOil.reasons.map(({ code }) => code)).toContain('fill/hose-never-full')
+    expect(littleOil.hoseFills.time.value).toBeLessThan(pour({ volume: 1000 }).hoseFills.time.value * 3)
   })
 
   it('a thimble of a funnel fills the hose in many fillings, and too many are refused', () => {
@@ -388,7 +388,7 @@ describe('what is refused', () => {
   it('Re 2100 is the last laminar one: just above it is refused', () => {
     const reynolds = (viscosity: number) => pourTime(question({ viscosity, volume: 1500, length: 3000 }))
     let [low, high] = [1, 100]
-    for (let half = 0; half < 60; half += 1) {
+    for (let halving = 0; halving < 60; halving += 1) {
       const middle = (low + high) / 2
       if (reynolds(middle).verdict === 'pour time') high = middle
       else low = middle

@@ -210,9 +210,9 @@ describe('checkPan', () => {
         Array.from({ length: 10 }, () => L(0.1)),
       ).verdict,
     ).toBe('large enough')
-    const mixed = [L('1'), { value: '1', unit: 'qt_us' } as const]
-    expect(checkPan({ pan: pan(1946.352946, 'mL') }, mixed).verdict).toBe('large enough')
-    expect(checkPan({ pan: pan(1946.352945, 'mL') }, mixed).verdict).toBe('empty between')
+    const mixedVolumes = [L('1'), { value: '1', unit: 'qt_us' } as const]
+    expect(checkPan({ pan: pan(1946.352946, 'mL') }, mixedVolumes).verdict).toBe('large enough')
+    expect(checkPan({ pan: pan(1946.352945, 'mL') }, mixedVolumes).verdict).toBe('empty between')
   })
 
   it('a larger pan never makes it worse, and the order does not matter (law)', () => {

@@ -426,18 +426,18 @@ describe('events, instances and services that count', () => {
   })
 
   test('an instance counts its own records and those that name none', () => {
-    const hub = (instance: string | undefined, records: LogParts['records']) =>
+    const judgeHub = (instance: string | undefined, records: LogParts['records']) =>
       judge(
         { repeat: stated({ period: 'P6M' }) },
         { commissioned: '2030-01-01', records: records ?? [] },
         '2031-03-12',
         instance === undefined ? {} : { instance },
       )
-    expect(hub('left', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('not due')
-    expect(hub('right', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
-    const whole = hub('right', [{ date: '2031-03-01' }])
+    expect(judgeHub('left', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('not due')
+    expect(judgeHub('right', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
+    const whole = judgeHub('right', [{ date: '2031-03-01' }])
     expect([whole.verdict, codes(whole.reasons)[0]]).toEqual(['not due', 'interval/record-for-all-instances'])
-    expect(hub(undefined, [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
+    expect(judgeHub(undefined, [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
   })
 
   test('a service that satisfies this one counts; another gearcase or service does not', () => {
@@ -588,7 +588,7 @@ describe('laws', () => {
 })
 
 describe('bad input', () => {
-  const good = question(
+  const validQuestion = question(
     every250,
     log({ hours: [['2031-03-12', 260]], records: [{ date: '2031-03-01', hours: 0 }] }),
     '2031-03-12',
@@ -596,7 +596,7 @@ describe('bad input', () => {
   const ask =
     (change: object, options: object = {}) =>
     () =>
-      computeDue({ ...good, ...change } as IntervalFacts, { ...OPTIONS, ...options } as DueOptions)
+      computeDue({ ...validQuestion, ...change } as IntervalFacts, { ...OPTIONS, ...options } as DueOptions)
 
   test('a missing or wrong option is named', () => {
     expect(ask({}, { soon: undefined })).toThrow('options.soon must be an object, got undefined')
@@ -613,7 +613,7 @@ describe('bad input', () => {
     expect(ask({}, { soon: { fraction: 1.01 } })).toThrow('from 0 to 1')
     expect(ask({}, { soon: { distance: { value: 5, unit: 'm' } } })).toThrow('km or mi')
     expect(ask({}, { soon: { distance: { value: Number.NaN, unit: 'km' } } })).toThrow(RangeError)
-    expect(() => computeDue(good, null as unknown as DueOptions)).toThrow(TypeError)
+    expect(() => computeDue(validQuestion, null as unknown as DueOptions)).toThrow(TypeError)
     expect(() => computeDue(null as unknown as IntervalFacts, OPTIONS)).toThrow(TypeError)
     expect(ask({ today: '2031-02-30' })).toThrow("facts.today must be a date YYYY-MM-DD, got '2031-02-30'")
     expect(ask({ today: 5 })).toThrow(TypeError)
@@ -651,12 +651,12 @@ describe('bad input', () => {
     refused({ intervals: undefined }, 'facts.intervals must be an object, got undefined')
     refused({ intervals: {} }, 'facts.intervals.repeat must be an object, got undefined')
     refused(
-      { intervals: { ...good.intervals, first: null, countFrom: 'schedule' } },
+      { intervals: { ...validQuestion.intervals, first: null, countFrom: 'schedule' } },
       'facts.intervals.first must be an object, got null',
     )
     refused({ log: 'two' }, "facts.log must be an object, got 'two'")
     refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
-    const { log: two } = good
+    const { log: two } = validQuestion
     refused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got object')
     refused({ log: { ...two, records: [null] } }, 'facts.log.records[0] must be an object, got null')
     refused(

@@ -173,7 +173,7 @@ describe('rows and columns', () => {
       const { verdict } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
       return [unusable, DUE_STATES[verdict[0] ?? 0]]
     }
-    const good: DueRow = {
+    const validRow: DueRow = {
       lastDate: '2031-10-01',
       lastHours: 10,
       hours: 20,
@@ -181,31 +181,31 @@ describe('rows and columns', () => {
       everyHours: 250,
       everyMonths: 6,
     }
-    expect(judge(good)).toEqual([[], 'not due'])
-    expect(judge({ ...good, hours: -1 })).toEqual([['hours'], 'cannot tell'])
-    expect(judge({ ...good, hours: Number.NaN })).toEqual([['hours'], 'cannot tell'])
-    expect(judge({ ...good, hours: 1_000_000_000.001 })).toEqual([['hours'], 'cannot tell'])
-    expect(judge({ ...good, everyHours: '250' as unknown as number })).toEqual([
+    expect(judge(validRow)).toEqual([[], 'not due'])
+    expect(judge({ ...validRow, hours: -1 })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...validRow, hours: Number.NaN })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...validRow, hours: 1_000_000_000.001 })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...validRow, everyHours: '250' as unknown as number })).toEqual([
       ['everyHours'],
       'cannot tell',
     ])
-    expect(judge({ ...good, lastDate: '2031-02-30' })).toEqual([['lastDate'], 'cannot tell'])
-    expect(judge({ ...good, everyMonths: 1.5 })).toEqual([['everyMonths'], 'cannot tell'])
-    expect(judge({ ...good, everyMonths: -1 })).toEqual([['everyMonths'], 'cannot tell'])
-    expect(judge({ ...good, hoursDate: 5 as unknown as string })).toEqual([['hoursDate'], 'cannot tell'])
-    expect(judge({ ...good, everyDistance: 5, lastDistance: 1, distance: 2 })).toEqual([
+    expect(judge({ ...validRow, lastDate: '2031-02-30' })).toEqual([['lastDate'], 'cannot tell'])
+    expect(judge({ ...validRow, everyMonths: 1.5 })).toEqual([['everyMonths'], 'cannot tell'])
+    expect(judge({ ...validRow, everyMonths: -1 })).toEqual([['everyMonths'], 'cannot tell'])
+    expect(judge({ ...validRow, hoursDate: 5 as unknown as string })).toEqual([['hoursDate'], 'cannot tell'])
+    expect(judge({ ...validRow, everyDistance: 5, lastDistance: 1, distance: 2 })).toEqual([
       ['lastDistance', 'distance', 'everyDistance'],
       'cannot tell',
     ])
     expect(judge({})).toEqual([[], 'cannot tell'])
-    expect(judge({ ...good, hoursDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
-    expect(judge({ ...good, hoursDate: '2031-09-30' })).toEqual([[], 'cannot tell'])
-    expect(judge({ ...good, lastDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
+    expect(judge({ ...validRow, hoursDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
+    expect(judge({ ...validRow, hoursDate: '2031-09-30' })).toEqual([[], 'cannot tell'])
+    expect(judge({ ...validRow, lastDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
     expect(judge({ everyMonths: 120_000, lastDate: '2031-01-01' })).toEqual([[], 'cannot tell'])
   })
 
   /** Serviced five days ago, so that only a bad field can prevent `not due`. */
-  const green: DueRow = {
+  const greenRow: DueRow = {
     lastDate: '2031-10-01',
     lastHours: 10,
     hours: 20,
@@ -239,7 +239,7 @@ describe('rows and columns', () => {
     ['lastHour', 30],
     ['distanceUnits', 'km'],
   ])('the misspelt field %s is named, and its row cannot be judged', (field, value) => {
-    expect(judgeRow({ ...green, [field]: value })).toEqual([[field], 'cannot tell'])
+    expect(judgeRow({ ...greenRow, [field]: value })).toEqual([[field], 'cannot tell'])
   })
 
   test.each([
@@ -250,7 +250,7 @@ describe('rows and columns', () => {
     ['eventDay', '2031-10-05'],
     ['event_on', '2031-10-05'],
   ])('%s, a limit or event that a row does not have, is reported', (field, value) => {
-    expect(judgeRow({ ...green, [field]: value })).toEqual([[field], 'cannot tell'])
+    expect(judgeRow({ ...greenRow, [field]: value })).toEqual([[field], 'cannot tell'])
   })
 
   test.each([
@@ -274,11 +274,11 @@ describe('rows and columns', () => {
     ['everyMonth', null],
     ['eventDay', undefined],
   ])('the foreign column %.20s passes', (field, value) => {
-    expect(judgeRow({ ...green, [field]: value })).toEqual([[], 'not due'])
+    expect(judgeRow({ ...greenRow, [field]: value })).toEqual([[], 'not due'])
   })
 
   test('of two fields that one may mean neither is taken', () => {
-    expect(judgeRow({ ...green, everyHays: 6, everyDats: 9 })).toEqual([
+    expect(judgeRow({ ...greenRow, everyHays: 6, everyDats: 9 })).toEqual([
       ['everyHays', 'everyDats'],
       'cannot tell',
     ])
@@ -295,13 +295,13 @@ describe('rows and columns', () => {
       ['distance', 5],
       ['lastDistance', 5],
     ])
-      expect(judgeRow({ ...green, [field as string]: value }), String(field)).toEqual([
+      expect(judgeRow({ ...greenRow, [field as string]: value }), String(field)).toEqual([
         [field],
         'cannot tell',
       ])
     // A row that is due by its usable fields stays due.
-    expect(judgeRow({ ...green, everyHours: 5, everyMonth: 6 })).toEqual([['everyMonth'], 'due'])
-    expect(judgeRow({ ...green, everyHours: 5, windowHours: 3, everyMonth: 6 })).toEqual([
+    expect(judgeRow({ ...greenRow, everyHours: 5, everyMonth: 6 })).toEqual([['everyMonth'], 'due'])
+    expect(judgeRow({ ...greenRow, everyHours: 5, windowHours: 3, everyMonth: 6 })).toEqual([
       ['everyMonth'],
       'overdue',
     ])
@@ -312,9 +312,9 @@ describe('rows and columns', () => {
     const one = createDueColumns(1)
     const judge = () =>
       DUE_STATES[computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } }).verdict[0] ?? 0]
-    writeDueRow(one, 0, { ...green, everyDay: 3 } as DueRow)
+    writeDueRow(one, 0, { ...greenRow, everyDay: 3 } as DueRow)
     expect(judge()).toBe('cannot tell')
-    writeDueRow(one, 0, green)
+    writeDueRow(one, 0, greenRow)
     expect(judge()).toBe('not due')
   })
 
@@ -346,7 +346,7 @@ describe('rows and columns', () => {
   })
 
   test('what is no columns is named, to those who write and to those who judge', () => {
-    const good = createDueColumns(2)
+    const validColumns = createDueColumns(2)
     const refused = (columns: unknown, message: string | RegExp) => {
       const judge = () =>
         computeDueColumns(columns as DueColumns, TODAY, { soon: {}, staleAfter: { days: 1 } })
@@ -359,25 +359,32 @@ describe('rows and columns', () => {
     refusedTwice(null, 'columns must be an object, got null')
     refusedTwice('columns', "columns must be an object, got 'columns'")
     refusedTwice({ length: 2 }, 'columns.lastDay must be Int32Array of 2 rows or more, got undefined')
-    refusedTwice({ ...good, length: -1 }, 'columns.length must be a whole number from 0, got -1')
-    refusedTwice({ ...good, length: Symbol('s') }, 'columns.length must be a whole number from 0, got symbol')
-    for (const name of Object.keys(good).filter((key) => key !== 'length'))
+    refusedTwice({ ...validColumns, length: -1 }, 'columns.length must be a whole number from 0, got -1')
+    refusedTwice(
+      { ...validColumns, length: Symbol('s') },
+      'columns.length must be a whole number from 0, got symbol',
+    )
+    for (const name of Object.keys(validColumns).filter((key) => key !== 'length'))
       refusedTwice(
-        { ...good, [name]: null },
+        { ...validColumns, [name]: null },
         new RegExp(`^columns\\.${name} must be [A-Za-z0-9]+ of 2 rows or more, got null$`),
       )
-    refused({ ...good, hours: [5, 6] }, 'columns.hours must be Float64Array of 2 rows or more, got object')
     refused(
-      { ...good, hours: new Float32Array(2) },
+      { ...validColumns, hours: [5, 6] },
       'columns.hours must be Float64Array of 2 rows or more, got object',
     )
     refused(
-      { ...good, everyDays: new Int32Array(1) },
+      { ...validColumns, hours: new Float32Array(2) },
+      'columns.hours must be Float64Array of 2 rows or more, got object',
+    )
+    refused(
+      { ...validColumns, everyDays: new Int32Array(1) },
       'columns.everyDays must be Int32Array of 2 rows or more, got object',
     )
     // It is possible to judge only the first rows.
     expect(
-      computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).verdict.length,
+      computeDueColumns({ ...validColumns, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).verdict
+        .length,
     ).toBe(1)
   })
 

@@ -389,7 +389,7 @@ describe('forecastDue', () => {
     expect(() => forecastDue({ log: log({}), meter: 'hours' } as unknown as ForecastFacts, OPTIONS)).toThrow(
       TypeError,
     )
-    const good = {
+    const validQuestion = {
       log: log({ hours }),
       meter: 'hours',
       dueAt: { value: 100, unit: 'h' },
@@ -397,13 +397,16 @@ describe('forecastDue', () => {
     }
     const refused = (change: object, message: string, options: object = {}) =>
       expect(() =>
-        forecastDue({ ...good, ...change } as ForecastFacts, { ...OPTIONS, ...options } as ForecastOptions),
+        forecastDue(
+          { ...validQuestion, ...change } as ForecastFacts,
+          { ...OPTIONS, ...options } as ForecastOptions,
+        ),
       ).toThrow(message)
     for (const none of [undefined, null]) {
       expect(() => forecastDue(none as unknown as ForecastFacts, OPTIONS)).toThrow(
         /^facts must be an object, got .*$/,
       )
-      expect(() => forecastDue(good as ForecastFacts, none as unknown as ForecastOptions)).toThrow(
+      expect(() => forecastDue(validQuestion as ForecastFacts, none as unknown as ForecastOptions)).toThrow(
         /^options must be an object, got .*$/,
       )
     }

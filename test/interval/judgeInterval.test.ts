@@ -74,7 +74,7 @@ const resolved = (value: Interval) => {
 /** The same question, asked with a machine's log. */
 function byLog({ every, first, window, severe, last, firstUse, now }: IntervalReadings) {
   const sheet = { id: 'tind', revision: '2' }
-  const has = (name: 'hours' | 'distance') => now[name] !== undefined || last?.[name] !== undefined
+  const hasReading = (name: 'hours' | 'distance') => now[name] !== undefined || last?.[name] !== undefined
   const log: MachineLog = {
     kind: 'machine-log',
     version: '1.0',
@@ -84,10 +84,10 @@ function byLog({ every, first, window, severe, last, firstUse, now }: IntervalRe
     identity: {},
     ...(firstUse !== undefined && { commissioned: firstUse }),
     meters: {
-      ...(has('hours') && {
+      ...(hasReading('hours') && {
         hours: { unit: 'h', readings: now.hours === undefined ? [] : [{ date: now.date, value: now.hours }] },
       }),
-      ...(has('distance') && {
+      ...(hasReading('distance') && {
         distance: {
           unit: (now.distance ?? last?.distance)?.unit ?? 'km',
           readings: now.distance === undefined ? [] : [{ date: now.date, value: now.distance.value }],

@@ -290,20 +290,20 @@ describe('findings', () => {
   })
 
   test('what is no log, or no list of one, is named', () => {
-    const good = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
+    const validLog = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
     const refused = (machine: unknown, message: string) =>
       expect(() => readMeters(machine as MachineLog)).toThrow(
         new TypeError(`${message}; parse the document first`),
       )
     refused(null, 'log must be an object, got null')
     refused([], 'log must be an object, got a list')
-    refused({ ...good, meters: { distance: null } }, 'log.meters.distance must be an object, got null')
-    refused({ ...good, records: undefined }, 'log.records must be a list, got undefined')
-    refused({ ...good, records: 'none' }, "log.records must be a list, got 'none'")
-    refused({ ...good, records: [{}] }, 'log.records[0].readings must be an object, got undefined')
+    refused({ ...validLog, meters: { distance: null } }, 'log.meters.distance must be an object, got null')
+    refused({ ...validLog, records: undefined }, 'log.records must be a list, got undefined')
+    refused({ ...validLog, records: 'none' }, "log.records must be a list, got 'none'")
+    refused({ ...validLog, records: [{}] }, 'log.records[0].readings must be an object, got undefined')
     for (const [events, shown] of ANYTHING)
-      refused({ ...good, events }, `log.events must be a list, got ${shown}`)
-    refused({ ...good, events: ['swap'] }, "log.events[0] must be an object, got 'swap'")
+      refused({ ...validLog, events }, `log.events must be a list, got ${shown}`)
+    refused({ ...validLog, events: ['swap'] }, "log.events[0] must be an object, got 'swap'")
   })
 })
 

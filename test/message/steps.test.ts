@@ -110,8 +110,8 @@ describe('the English steps', () => {
     expect(isInstruction(main) || INFORMATION.test(main)).toBe(true)
     const later = words(main).slice(1)
     for (const [place, word] of later.entries()) {
-      const joins = ['and', 'then', 'or'].includes(later[place - 1] ?? '')
-      if (joins)
+      const isJoin = ['and', 'then', 'or'].includes(later[place - 1] ?? '')
+      if (isJoin)
         expect(VERBS.map((verb) => verb.toLowerCase())).not.toContain(word.toLowerCase().replace(/[.,]$/, ''))
     }
     for (const word of words(sentence)) {

@@ -28,8 +28,8 @@ describe('densityAt', () => {
     // α60 = 0.34878/ρ60 per °F with ρ60 in g/cm³ of 1000 kg/m³; 60 °F is 15.556 °C
     for (const [rho, fahrenheit] of [[890, 140] as const, [850, 20] as const]) {
       const rho60 = density(rho, (60 - 32) / 1.8).density.value
-      const growth = (0.34878 / rho60) * (fahrenheit - 60)
-      const expected = rho60 * Math.exp(-growth * (1 + 0.8 * growth))
+      const expansion = (0.34878 / rho60) * (fahrenheit - 60)
+      const expected = rho60 * Math.exp(-expansion * (1 + 0.8 * expansion))
       const ours = density(rho, (fahrenheit - 32) / 1.8).density.value
       expect(Math.abs(ours / expected - 1)).toBeLessThan(1e-5)
     }
@@ -40,8 +40,8 @@ describe('densityAt', () => {
     [799.999, false],
     [1164, true],
     [1164.001, false],
-  ])('%d kg/m³ at 15 °C has an answer: %s', (rho, has) => {
-    expect(densityAt(kg(rho), celsius(20)).verdict === 'density').toBe(has)
+  ])('%d kg/m³ at 15 °C has an answer: %s', (rho, hasAnswer) => {
+    expect(densityAt(kg(rho), celsius(20)).verdict === 'density').toBe(hasAnswer)
   })
 
   it.each([
@@ -49,8 +49,8 @@ describe('densityAt', () => {
     [-50.001, false],
     [150, true],
     [150.001, false],
-  ])('%d °C has an answer: %s', (degrees, has) => {
-    expect(densityAt(kg(890), celsius(degrees)).verdict === 'density').toBe(has)
+  ])('%d °C has an answer: %s', (degrees, hasAnswer) => {
+    expect(densityAt(kg(890), celsius(degrees)).verdict === 'density').toBe(hasAnswer)
   })
 
   it('falls as it warms (law)', () => {
@@ -100,8 +100,8 @@ describe('volumeAt', () => {
       reasons: [{ code: 'oil/temperature-outside-range' }],
     })
     expect(volumeAt(oil, litre, celsius(20), celsius(160)).verdict).toBe('cannot tell')
-    const light = volumeAt({ density15: kg(700) }, litre, celsius(20), celsius(60))
-    expect(light).toMatchObject({ reasons: [{ code: 'oil/density-outside-range' }] })
+    const lightVolume = volumeAt({ density15: kg(700) }, litre, celsius(20), celsius(60))
+    expect(lightVolume).toMatchObject({ reasons: [{ code: 'oil/density-outside-range' }] })
   })
 
   it('throws for misuse', () => {

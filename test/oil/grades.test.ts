@@ -110,8 +110,9 @@ describe('findGradeBand against the published tables', () => {
 describe('bands of one edition', () => {
   it('the hot bands of J306 join without gap or overlap', () => {
     for (const rows of [J306_2019, J306_2005, J306_BEFORE_2005]) {
-      const hot = rows.filter(([grade]) => !grade.endsWith('W')).map(([, min, below]) => [min, below])
-      for (const [place, [, below]] of hot.slice(0, -1).entries()) expect(hot[place + 1]?.[0]).toBe(below)
+      const hotRanges = rows.filter(([grade]) => !grade.endsWith('W')).map(([, min, below]) => [min, below])
+      for (const [place, [, below]] of hotRanges.slice(0, -1).entries())
+        expect(hotRanges[place + 1]?.[0]).toBe(below)
     }
   })
 
@@ -119,11 +120,11 @@ describe('bands of one edition', () => {
     const viscosity = fc.double({ min: 7, max: 1000, noNaN: true })
     law(50, viscosity, fc.constantFrom('2019', '2005'), (value, edition) => {
       const rows = edition === '2019' ? J306_2019 : J306_2005
-      const holding = rows.filter(([grade]) => {
+      const fittingRows = rows.filter(([grade]) => {
         const band = findGradeBand({ system: 'SAE J306', grade, edition })
         return !grade.endsWith('W') && band.kind === 'band' && isWithinGrade(mm2(value), band)
       })
-      expect(holding).toHaveLength(1)
+      expect(fittingRows).toHaveLength(1)
     })
   })
 })
@@ -137,8 +138,8 @@ describe('isWithinGrade', () => {
     [18.499999, true],
     [18.5, false],
     [18.500001, false],
-  ])('90 and %d mm²/s at 100 °C: %s', (value, inside) => {
-    expect(band.kind === 'band' && isWithinGrade(mm2(value), band)).toBe(inside)
+  ])('90 and %d mm²/s at 100 °C: %s', (value, isInRange) => {
+    expect(band.kind === 'band' && isWithinGrade(mm2(value), band)).toBe(isInRange)
   })
 
   it('refuses what is no viscosity', () => {

@@ -80,9 +80,9 @@ describe('judgeAmbientBand', () => {
     law(50, degrees, degrees, degrees, degrees, degrees, (candidate, other, first, second, third) => {
       const [min, max] = [Math.min(candidate, other), Math.max(candidate, other)]
       const limits: Band = { kind: 'limits', min: String(min), max: String(max), unit: 'degC' }
-      const [low = 0, mid = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
+      const [low = 0, middle = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
       const ask = (value: number) => judgeAmbientBand(limits, celsius(value)).verdict
-      if (ask(low) === 'yes' && ask(high) === 'yes') expect(ask(mid)).toBe('yes')
+      if (ask(low) === 'yes' && ask(high) === 'yes') expect(ask(middle)).toBe('yes')
       expect(ask(min)).toBe('yes')
       expect(ask(max)).toBe('yes')
     })

@@ -76,10 +76,10 @@ describe('viscosity', () => {
     ['a label 10W-30 called J306', {}, { grade: '10W-30' }, 'ask', 'oil/grade-not-known'],
   ]
   it.each(cases)('%s', (_, requirement, label, answer, code) => {
-    const judged = oilMeets(permitted(requirement), offered(label), plain)
-    expect(judged.viscosity).toBe(answer)
-    expect(judged.verdict).toBe(answer)
-    expect(codes(judged)).toContain(code)
+    const judgement = oilMeets(permitted(requirement), offered(label), plain)
+    expect(judgement.viscosity).toBe(answer)
+    expect(judgement.verdict).toBe(answer)
+    expect(codes(judgement)).toContain(code)
   })
 
   it('a label without a grade is judged by its viscosity, which never makes it a yes', () => {
@@ -101,29 +101,29 @@ describe('viscosity', () => {
 
   it('another system with a viscosity outside the band is a no', () => {
     const iso = offered({ system: 'ISO VG', grade: '220', kv100: { value: 19, unit: 'mm2/s' } })
-    const judged = oilMeets(permitted({ edition: '2019' }), iso, plain)
-    expect(judged.viscosity).toBe('no')
-    expect(codes(judged).slice(0, 2)).toEqual(['oil/systems-differ', 'oil/viscosity-outside-band'])
-    const inside = { ...iso, kv100: { value: 18, unit: 'mm2/s' } } as const
-    expect(oilMeets(permitted({ edition: '2019' }), inside, plain).viscosity).toBe('ask')
+    const judgement = oilMeets(permitted({ edition: '2019' }), iso, plain)
+    expect(judgement.viscosity).toBe('no')
+    expect(codes(judgement).slice(0, 2)).toEqual(['oil/systems-differ', 'oil/viscosity-outside-band'])
+    const oilInRange = { ...iso, kv100: { value: 18, unit: 'mm2/s' } } as const
+    expect(oilMeets(permitted({ edition: '2019' }), oilInRange, plain).viscosity).toBe('ask')
   })
 
   it('a label whose own viscosity is not in its grade is asked about', () => {
-    const judged = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plain)
-    expect(judged.viscosity).toBe('ask')
-    expect(codes(judged)[0]).toBe('oil/label-contradicts-viscosity')
+    const judgement = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plain)
+    expect(judgement.viscosity).toBe('ask')
+    expect(codes(judgement)[0]).toBe('oil/label-contradicts-viscosity')
     const right = oilMeets(permitted(), offered({ kv100: { value: 14.5, unit: 'mm2/s' } }), plain)
     expect(right.viscosity).toBe('yes')
   })
 
   it('a label of 0 mm²/s, as a document may hold it, is in no band', () => {
-    const judged = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
-    expect(codes(judged)[0]).toBe('oil/label-contradicts-viscosity')
+    const judgement = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
+    expect(codes(judgement)[0]).toBe('oil/label-contradicts-viscosity')
   })
 
   it('an edition that is not held is named and all are considered', () => {
-    const judged = oilMeets(permitted({ grade: '90', edition: '1978' }), offered({ grade: '110' }), plain)
-    expect(codes(judged).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
+    const judgement = oilMeets(permitted({ grade: '90', edition: '1978' }), offered({ grade: '110' }), plain)
+    expect(codes(judgement).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
   })
 })
 
@@ -195,14 +195,14 @@ describe('category', () => {
     ],
   ]
   it.each(cases)('%s', (_, category, categories, yellowMetal, answer, code) => {
-    const judged = oilMeets(
+    const judgement = oilMeets(
       permitted(category === undefined ? {} : { category }),
       offered(categories === undefined ? {} : { categories }),
       { yellowMetal },
     )
-    expect(judged.category).toBe(answer)
-    expect(codes(judged)).toContain(code)
-    expect(judged.verdict).toBe(answer === 'not judged' ? 'yes' : answer)
+    expect(judgement.category).toBe(answer)
+    expect(codes(judgement)).toContain(code)
+    expect(judgement.verdict).toBe(answer === 'not judged' ? 'yes' : answer)
   })
 })
 
@@ -277,9 +277,9 @@ describe('limited slip', () => {
   ]
   it.each(cases)('%s', (_, requirement, limitedSlip, answer, code) => {
     const label = offered(limitedSlip === undefined ? {} : { limitedSlip })
-    const judged = oilMeets(permitted(requirement), label, plain)
-    expect(judged.limitedSlip).toBe(answer)
-    expect(codes(judged)).toContain(code)
+    const judgement = oilMeets(permitted(requirement), label, plain)
+    expect(judgement.limitedSlip).toBe(answer)
+    expect(codes(judgement)).toContain(code)
   })
 })
 
@@ -291,8 +291,8 @@ describe('a maker’s fluid', () => {
     ['nearly the name', { makerFluids: ['Tallin Wet Brake'] }, 'no'],
     ['only the viscosity', { kv100: { value: 9, unit: 'mm2/s' } }, 'no'],
   ] as const)('%s', (_, label, answer) => {
-    const judged = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
-    expect(judged).toMatchObject({ verdict: answer, viscosity: answer, category: answer })
+    const judgement = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
+    expect(judgement).toMatchObject({ verdict: answer, viscosity: answer, category: answer })
   })
 })
 
@@ -315,16 +315,16 @@ describe('ambient and the whole', () => {
     const slip = fc.constantFrom('required', 'not permitted', 'either', 'not stated' as const)
     const label = fc.constantFrom('contains additive', 'no additive', 'not stated' as const)
     const metal = fc.constantFrom('yes', 'no', 'not stated' as const)
-    law(50, categories, grade, slip, label, metal, (listed, name, requirement, has, yellowMetal) => {
-      const judged = oilMeets(
+    law(50, categories, grade, slip, label, metal, (listed, name, requirement, isNamed, yellowMetal) => {
+      const judgement = oilMeets(
         permitted({ limitedSlip: requirement as 'either', category: 'GL-4' }),
-        offered({ grade: name, categories: listed, limitedSlip: has as 'not stated' }),
+        offered({ grade: name, categories: listed, limitedSlip: isNamed as 'not stated' }),
         { yellowMetal: yellowMetal as 'yes' },
       )
-      const aspects = [judged.viscosity, judged.category, judged.limitedSlip, judged.ambient]
+      const aspects = [judgement.viscosity, judgement.category, judgement.limitedSlip, judgement.ambient]
       const expected = (['no', 'cannot tell', 'ask'] as const).find((word) => aspects.includes(word)) ?? 'yes'
-      expect(judged.verdict).toBe(expected)
-      expect(judged.reasons.length).toBeGreaterThanOrEqual(3)
+      expect(judgement.verdict).toBe(expected)
+      expect(judgement.reasons.length).toBeGreaterThanOrEqual(3)
     })
   })
 
@@ -359,9 +359,9 @@ describe('ambient and the whole', () => {
     const before = JSON.stringify(label)
     oilMeets(Object.freeze(permitted({ category: 'GL-4' })), label, Object.freeze({ yellowMetal: 'yes' }))
     expect(JSON.stringify(label)).toBe(before)
-    const long = 'G'.repeat(100_000)
+    const longCategory = 'G'.repeat(100_000)
     expect(
-      oilMeets(permitted({ category: long }), offered({ categories: ['__proto__'] }), plain).category,
+      oilMeets(permitted({ category: longCategory }), offered({ categories: ['__proto__'] }), plain).category,
     ).toBe('ask')
   })
 
@@ -372,7 +372,7 @@ describe('ambient and the whole', () => {
     expect(() => oilMeets(permitted(), 'oil', plain)).toThrow(/offered must be an object/)
     // @ts-expect-error
     expect(() => oilMeets(permitted(), offered(), { yellowMetal: 'bronze' })).toThrow(/yellowMetal/)
-    const hot = { ...plain, ambient: { value: Number.NaN, unit: 'degC' } } as const
-    expect(() => oilMeets(permitted(), offered(), hot)).toThrow(RangeError)
+    const invalidFacts = { ...plain, ambient: { value: Number.NaN, unit: 'degC' } } as const
+    expect(() => oilMeets(permitted(), offered(), invalidFacts)).toThrow(RangeError)
   })
 })

@@ -47,11 +47,11 @@ describe('texts of the oil module', () => {
   })
 
   it('an open band has one end, an unknown one none', () => {
-    const inside = (more: object) => say('oil/ambient-in-range', more).replaceAll('\u00a0', ' ')
-    expect(inside({})).toContain('from −10 °C to 30 °C.')
-    expect(inside({ max: undefined })).toContain('from −10 °C.')
-    expect(inside({ min: undefined })).toContain('up to 30 °C.')
-    expect(inside({ min: undefined, max: undefined })).toContain('any temperature.')
+    const inRangeText = (more: object) => say('oil/ambient-in-range', more).replaceAll('\u00a0', ' ')
+    expect(inRangeText({})).toContain('from −10 °C to 30 °C.')
+    expect(inRangeText({ max: undefined })).toContain('from −10 °C.')
+    expect(inRangeText({ min: undefined })).toContain('up to 30 °C.')
+    expect(inRangeText({ min: undefined, max: undefined })).toContain('any temperature.')
   })
 
   it('says what is missing, and which of three fits it was', () => {

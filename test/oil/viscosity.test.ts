@@ -69,17 +69,17 @@ describe('viscosity by D341', () => {
 
   it('equals bisection of the whole equation, also where it is thin (second implementation)', () => {
     const z = (nu: number) => nu + 0.7 + Math.exp(-1.47 - 1.84 * nu - 0.51 * nu * nu)
-    const w = (nu: number) => Math.log10(Math.log10(z(nu)))
-    const lg = (degrees: number) => Math.log10(degrees + 273.15)
+    const doubleLog = (nu: number) => Math.log10(Math.log10(z(nu)))
+    const logKelvin = (degrees: number) => Math.log10(degrees + 273.15)
     law(50, oils, fc.integer({ min: -20, max: 200 }), ([kv40, kv100], degrees) => {
       const answer = viscosityAt(oil(kv40, kv100), celsius(degrees))
       if (answer.verdict !== 'viscosity') return
-      const slope = (w(kv40) - w(kv100)) / (lg(100) - lg(40))
-      const target = w(kv40) - slope * (lg(degrees) - lg(40))
+      const slope = (doubleLog(kv40) - doubleLog(kv100)) / (logKelvin(100) - logKelvin(40))
+      const target = doubleLog(kv40) - slope * (logKelvin(degrees) - logKelvin(40))
       let [low, high] = [0.2, 3e7]
       for (let step = 0; step < 200; step += 1) {
         const middle = Math.sqrt(low * high)
-        if (w(middle) < target) low = middle
+        if (doubleLog(middle) < target) low = middle
         else high = middle
       }
       expect(Math.abs(answer.viscosity.value / low - 1)).toBeLessThan(1e-7)

@@ -147,8 +147,8 @@ describe('findCautions', () => {
 
   test('hot oil is a caution, and a warning where the oil is hot; no other word changes', () => {
     const out: Step = { id: 'a', do: 'take out', on: '/gearcases/box/openings/drain' }
-    const wordsOf = (hot: boolean) =>
-      findCautions(taper, out, hot).map(({ code, params }) => [code, params['signal']])
+    const wordsOf = (isOilHot: boolean) =>
+      findCautions(taper, out, isOilHot).map(({ code, params }) => [code, params['signal']])
     expect(wordsOf(false)).toEqual([
       ['procedure/caution-hot-oil', 'caution'],
       ['procedure/caution-oil-on-skin', 'caution'],

@@ -26,7 +26,10 @@ const MACHINES: readonly (readonly [SpecSheet, Identity])[] = [
 /** Each service of each machine without missing facts. */
 const GOOD = MACHINES.flatMap(([sheet, identity]) =>
   Object.keys(sheet.services).map((service) => [sheet, build(sheet, [service], identity)] as const),
-).filter(([sheet, good]) => good.steps.length > 1 && simulateProcedure(good, sheet).findings.length === 0)
+).filter(
+  ([sheet, validProcedure]) =>
+    validProcedure.steps.length > 1 && simulateProcedure(validProcedure, sheet).findings.length === 0,
+)
 
 type Edit = { readonly kind: 'delete' | 'double' | 'move' | 'swap parts' | 'drop values' } & {
   readonly at: number
@@ -43,8 +46,12 @@ const editArbitrary: fc.Arbitrary<Edit> = fc.record({
 export const brokenArbitrary: fc.Arbitrary<Broken> = fc
   .tuple(fc.nat(GOOD.length - 1), fc.array(editArbitrary, { minLength: 1, maxLength: 3 }))
   .map(([place, edits]) => {
-    const [sheet, good] = GOOD[place] as (typeof GOOD)[number]
-    return { sheet, good, bad: { ...good, steps: edits.reduce(breakSteps, good.steps) } }
+    const [sheet, validProcedure] = GOOD[place] as (typeof GOOD)[number]
+    return {
+      sheet,
+      good: validProcedure,
+      bad: { ...validProcedure, steps: edits.reduce(breakSteps, validProcedure.steps) },
+    }
   })
 
 function breakSteps(steps: readonly Step[], { kind, at, to }: Edit): readonly Step[] {

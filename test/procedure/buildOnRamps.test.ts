@@ -69,10 +69,10 @@ describe('a machine on ramps', () => {
         rear: { ...shared, access: 'rear', attitude: 'level on its wheels' },
       })
       const guard = { ...sheet.shields?.['pan-guard'], guards: 'moving parts' } as const
-      const guarded = { ...sheet, shields: { 'pan-guard': guard } } as SpecSheet
-      const built = buildProcedure({ sheet: guarded, identity: {}, services, raiseOn: 'ramps' })
+      const guardedSheet = { ...sheet, shields: { 'pan-guard': guard } } as SpecSheet
+      const built = buildProcedure({ sheet: guardedSheet, identity: {}, services, raiseOn: 'ramps' })
       if (!built.ok) throw new Error(JSON.stringify(built.findings))
-      expect(validateProcedure(built.value, guarded)).toEqual([])
+      expect(validateProcedure(built.value, guardedSheet)).toEqual([])
       expect(built.findings).toContainEqual(
         expect.objectContaining({
           ...{ code: 'procedure/ramps-not-possible', path: '/gearcases/front' },

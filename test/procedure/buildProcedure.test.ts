@@ -232,12 +232,16 @@ describe('what cannot be told, and what cannot be done', () => {
     const other = makeSheet(sheet.gearcases)
     const change = other.services['change']
     if (change === undefined) throw new Error('no service')
-    const limited = { ...other, services: { change: { ...change, appliesTo: some } } }
-    const skipped = buildProcedure({ sheet: limited, identity: { variant: 'plain' }, services: ['change'] })
+    const limitedSheet = { ...other, services: { change: { ...change, appliesTo: some } } }
+    const skipped = buildProcedure({
+      sheet: limitedSheet,
+      identity: { variant: 'plain' },
+      services: ['change'],
+    })
     expect(skipped.findings.map((finding) => finding.code)).toEqual([
       'procedure/service-not-for-this-machine',
     ])
-    const open = buildProcedure({ sheet: limited, identity: {}, services: ['change'] })
+    const open = buildProcedure({ sheet: limitedSheet, identity: {}, services: ['change'] })
     expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/services/change'],
     ])
@@ -359,8 +363,8 @@ describe('notes, names and ids', () => {
   })
 
   test('long ids are cut and stay unique', () => {
-    const long = 'g'.repeat(64)
-    const sheet = makeSheet({ [long]: makeCase('long', {}) })
+    const longId = 'g'.repeat(64)
+    const sheet = makeSheet({ [longId]: makeCase('long', {}) })
     const ids = build(sheet, ['change']).steps.map((step) => step.id)
     expect(Math.max(...ids.map((id) => id.length))).toBeLessThanOrEqual(64)
     expect(new Set(ids).size).toBe(ids.length)

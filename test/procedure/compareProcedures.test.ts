@@ -37,8 +37,8 @@ describe('laws', () => {
       const back = compareProcedures(shorterProcedure, whole, varietySheet)
       expect(there.verdict).toBe('different')
       // If two steps do the same, either of them may be reported as missing.
-      const missing = there.onlyFirst.map((id) => whole.steps.find((step) => step.id === id))
-      expect(missing.map((step) => [step?.do, step?.on])).toEqual([
+      const missingSteps = there.onlyFirst.map((id) => whole.steps.find((step) => step.id === id))
+      expect(missingSteps.map((step) => [step?.do, step?.on])).toEqual([
         [whole.steps[at]?.do, whole.steps[at]?.on],
       ])
       expect(back.onlySecond).toEqual(there.onlyFirst)
@@ -62,12 +62,12 @@ describe('what differs', () => {
     const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
     if (crack === undefined) throw new Error('no such step')
     const rest = whole.steps.filter((step) => step !== crack)
-    const late = rest.toSpliced(
+    const crackedLate = rest.toSpliced(
       rest.findIndex((step) => step.id === 'front-take-out-fill'),
       0,
       crack,
     )
-    expect(compareProcedures(whole, { ...whole, steps: late }, varietySheet)).toEqual({
+    expect(compareProcedures(whole, { ...whole, steps: crackedLate }, varietySheet)).toEqual({
       verdict: 'different',
       state: [],
       onlyFirst: [],

@@ -30,8 +30,8 @@ test('a change counts as many troubles as the whole list, and as much effort as 
       expect(countTroubles(counter, trace, steps)).toBe(total)
       expect(counter.budget.left).toBe(-steps.length)
       const limit = trace.total - 1
-      const limited = countTroubles(counter, trace, steps, limit)
-      expect(limited <= limit ? limited : undefined).toBe(total <= limit ? total : undefined)
+      const limitedCount = countTroubles(counter, trace, steps, limit)
+      expect(limitedCount <= limit ? limitedCount : undefined).toBe(total <= limit ? total : undefined)
     }
   })
 })

@@ -75,8 +75,10 @@ export const STATE_ONLY = [
 /** The case that detects the deletion of an entry; undefined if there is none. */
 export function findDetectingCase({ within, sequences, goodProcedures }: Deletion): string | undefined {
   return within(() => {
-    const good = goodProcedures.find(({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0)
-    if (good !== undefined) return `good procedure ${good.name}`
+    const firstDetecting = goodProcedures.find(
+      ({ procedure, sheet }) => findingsOf(procedure, sheet).length > 0,
+    )
+    if (firstDetecting !== undefined) return `good procedure ${firstDetecting.name}`
     return sequences.find((sequence) => !isRefused(sequence))?.fact
   })
 }
@@ -127,7 +129,7 @@ function listNeedDeletions(): readonly Deletion[] {
   return ROWS.flatMap(([action, row]) =>
     row.needs.map((need): Deletion => {
       const entry = `${action}: needs ${need}`
-      const needs = row.needs.filter((kept) => kept !== need)
+      const needs = row.needs.filter((otherNeed) => otherNeed !== need)
       const within = replaced(ACTIONS, action, { ...row, needs })
       return { entry, within, sequences: failing.get(entry) ?? [], goodProcedures: [] }
     }),
@@ -137,7 +139,7 @@ function listNeedDeletions(): readonly Deletion[] {
 function listChangeDeletions(): readonly Deletion[] {
   return ROWS.flatMap(([action, row]) =>
     row.changes.map((change): Deletion => {
-      const changes = row.changes.filter((kept) => kept !== change)
+      const changes = row.changes.filter((otherChange) => otherChange !== change)
       const within = replaced(ACTIONS, action, { ...row, changes })
       return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goodProcedures: GOODS }
     }),
@@ -190,9 +192,9 @@ function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
     }
   }
   try {
-    for (const good of GOODS) {
-      note = ({ goodProcedures }) => goodProcedures.add(good)
-      findingsOf(good.procedure, good.sheet)
+    for (const goodProcedure of GOODS) {
+      note = ({ goodProcedures }) => goodProcedures.add(goodProcedure)
+      findingsOf(goodProcedure.procedure, goodProcedure.sheet)
     }
     for (const sequence of UNSAFE_SEQUENCES) {
       note = ({ sequences }) => sequences.add(sequence)

@@ -154,11 +154,11 @@ describe('by places in the list alone', () => {
       if (run === -1) return
       for (const [place, step] of steps.entries())
         if (step.do === 'pour the oil' || step.do === 'let drain') {
-          const here = step.on?.split('/')[2]
+          const gearcase = step.on?.split('/')[2]
           const look = steps.findLastIndex(
             (candidate) =>
               candidate.do === 'check for leaks' &&
-              candidate.on === `/gearcases/${here}` &&
+              candidate.on === `/gearcases/${gearcase}` &&
               candidate.at?.instance === step.at?.instance,
           )
           expect(place).toBeLessThan(run)

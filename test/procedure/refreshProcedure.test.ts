@@ -94,8 +94,8 @@ describe('a procedure for a new revision of its sheet', () => {
     let rebuilt = 0
     law(60, ids, fc.array(options), fc.array(options), ids, (chosen, before, after, others) => {
       const old = writeOwn(casesOf(chosen, before))
-      const kept = chosen.filter((id, place) => place === 0 || others.includes(id))
-      const sheet = sheetOf(casesOf(kept, after), '2031-02')
+      const keptCases = chosen.filter((id, place) => place === 0 || others.includes(id))
+      const sheet = sheetOf(casesOf(keptCases, after), '2031-02')
       const { procedure, left, lostNotes, moved, isRebuilt } = refresh(old, sheet)
       expect(left).toEqual([])
       expect(validateProcedure(procedure, sheet)).toEqual([])

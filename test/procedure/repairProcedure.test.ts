@@ -82,12 +82,12 @@ describe('proposals', () => {
     const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
     if (crack === undefined) throw new Error('no such step')
     const rest = whole.steps.filter((step) => step !== crack)
-    const late = rest.toSpliced(
+    const crackedLate = rest.toSpliced(
       rest.findIndex((step) => step.id === 'front-take-out-fill'),
       0,
       crack,
     )
-    const { applied, procedure } = repairProcedure({ ...whole, steps: late }, varietySheet)
+    const { applied, procedure } = repairProcedure({ ...whole, steps: crackedLate }, varietySheet)
     expect(applied.map((cure) => cure.op)).toEqual(['move'])
     const ids = procedure.steps.map((step) => step.id)
     expect(ids.indexOf('front-crack-fill')).toBeLessThan(ids.indexOf('front-crack-drain'))

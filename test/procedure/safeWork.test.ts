@@ -277,7 +277,7 @@ describe('the last look, guards and what is secured', () => {
     { item: 'loader', how: 'lower it to the ground', when: 'before work' },
     { item: 'PTO', how: 'disengage it', when: 'before a run' },
   ] as const
-  const guarded = (guards: Shield['guards'], access: 'from the ground' | 'front', recheck = false) => {
+  const planGuarded = (guards: Shield['guards'], access: 'from the ground' | 'front', recheck = false) => {
     const method = recheck ? ({ method: 'to level hole', attitude: 'level on its wheels' } as const) : {}
     const sheet = makeSheet({ box: makeCase('box', { access, shield: true, recheck, ...method }) })
     const shields = Object.entries(sheet.shields ?? {}).map(([id, shield]) => [id, { ...shield, guards }])
@@ -305,14 +305,14 @@ describe('the last look, guards and what is secured', () => {
   const RUN = ['secure the machine', 'clear away', 'short run', 'stop the engine', 'chock the wheels']
 
   test('a guard over moving parts goes back before the run, and the leak check follows the run', () => {
-    expect(lateWords(guarded('moving parts', 'from the ground'))).toEqual([
+    expect(lateWords(planGuarded('moving parts', 'from the ground'))).toEqual([
       ...['tighten', 'wipe down', 'check for leaks', 'refit shield'],
       ...[...RUN, 'secure the machine', 'check for leaks', 'clear away', 'record'],
     ])
   })
 
   test('a plate under the machine goes back after the last look', () => {
-    expect(lateWords(guarded('the underside', 'from the ground'))).toEqual([
+    expect(lateWords(planGuarded('the underside', 'from the ground'))).toEqual([
       ...[
         'tighten',
         'wipe down',
@@ -327,7 +327,7 @@ describe('the last look, guards and what is secured', () => {
   })
 
   test('a plate that needs the machine raised: wiped dry, a wait on the stands, plate on, lowered, run, looked at', () => {
-    expect(lateWords(guarded('the underside', 'front'))).toEqual([
+    expect(lateWords(planGuarded('the underside', 'front'))).toEqual([
       ...['tighten', 'wipe down', 'let a leak show', 'check for leaks', 'refit shield', 'lower the machine'],
       ...[...RUN, 'secure the machine', 'check for leaks', 'clear away', 'record'],
     ])
@@ -337,7 +337,7 @@ describe('the last look, guards and what is secured', () => {
     for (const guards of ['moving parts', 'the underside', 'not stated', undefined] as const)
       for (const access of ['from the ground', 'front'] as const)
         for (const recheck of [false, true]) {
-          const sheet = guarded(guards, access, recheck)
+          const sheet = planGuarded(guards, access, recheck)
           expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
         }
   })
@@ -349,7 +349,7 @@ describe('the last look, guards and what is secured', () => {
   }
 
   test('each has a finding: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
-    const sheet = guarded('moving parts', 'from the ground')
+    const sheet = planGuarded('moving parts', 'from the ground')
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
     expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-not-refitted')
     expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/chocks-or-pan-in-place'])
@@ -366,7 +366,7 @@ describe('the last look, guards and what is secured', () => {
 })
 
 describe('an opening that turns with its wheel, reached from the ground', () => {
-  const hub = (more: Parameters<typeof makeCase>[1] = {}) =>
+  const makeHub = (more: Parameters<typeof makeCase>[1] = {}) =>
     makeSheet({
       hub: makeCase('hub', {
         out: 'sole opening by wheel',
@@ -378,7 +378,7 @@ describe('an opening that turns with its wheel, reached from the ground', () => 
     })
 
   test('the machine is rolled, one side at a time: plug in, pan and chocks away, roll, chocks in, pan back', () => {
-    const sheet = hub()
+    const sheet = makeHub()
     const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
     expect(built.findings.map((finding) => [finding.severity, finding.code])).toEqual([
       ['info', 'procedure/wheel-on-the-ground'],
@@ -405,13 +405,13 @@ describe('an opening that turns with its wheel, reached from the ground', () => 
   })
 
   test('a level that is checked again after the run is right too', () => {
-    const sheet = hub({ recheck: true })
+    const sheet = makeHub({ recheck: true })
     expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
     expect(codesOf(build(sheet, ['check']), sheet)).toEqual([])
   })
 
   test('a writer who turns the wheel on the ground, or rolls with a plug out or on stands, is stopped', () => {
-    const sheet = hub()
+    const sheet = makeHub()
     const whole = build(sheet, ['change'])
     const turned = whole.steps.map(
       (step): Step => (step.do === 'roll the machine' ? { ...step, do: 'turn the wheel' } : step),

@@ -100,8 +100,8 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
   const seals = [options.seal ?? WASHER]
   const openings: Record<string, Opening> = {}
   const hasOneOpening = wheel || out === 'sole opening'
-  const judged = method !== 'by quantity'
-  const levelInFill = judged && options.ownLevel !== true
+  const hasLevelCheck = method !== 'by quantity'
+  const levelInFill = hasLevelCheck && options.ownLevel !== true
   const fillUses: OpeningUse[] = wheel
     ? [
         { role: 'fill', wheelMark: 'mark level' },
@@ -124,7 +124,7 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
       ...(options.drainOnSome === undefined ? {} : { appliesTo: options.drainOnSome }),
     })
   const levelId = levelInFill && method !== 'sight glass' ? 'fill' : 'level'
-  if (judged && levelId === 'level')
+  if (hasLevelCheck && levelId === 'level')
     openings['level'] = makeOpening(
       method === 'sight glass' ? 'sight glass' : 'level plug',
       [{ role: 'level' }],

@@ -5,8 +5,8 @@ import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
 
 describe('every unsafe sequence is refused with the codes of its fact', () => {
   test('each is an edit of a procedure that is right', () => {
-    for (const [good, sheet] of new Map(UNSAFE_SEQUENCES.map((item) => [item.good, item.sheet])))
-      expect(simulateProcedure(good, sheet).findings).toEqual([])
+    for (const [validProcedure, sheet] of new Map(UNSAFE_SEQUENCES.map((item) => [item.good, item.sheet])))
+      expect(simulateProcedure(validProcedure, sheet).findings).toEqual([])
   })
 
   test.each(UNSAFE_SEQUENCES)('$fact', (sequence) => {

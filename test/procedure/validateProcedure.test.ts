@@ -401,12 +401,12 @@ describe('how a step is written', () => {
       'unknown-instance',
       '/at/instance',
     ],
-  ])('%s', (_what, change, code, inside) => {
+  ])('%s', (_what, change, code, isInsideRow) => {
     const place = whole.steps.findIndex((step) => step.id === 'hub-left-clean-fill')
     const finding = first(rewrite('hub-left-clean-fill', change))
     expect([finding?.code, finding?.path, finding?.severity]).toEqual([
       `procedure/${code}`,
-      `/steps/${place}${inside}`,
+      `/steps/${place}${isInsideRow}`,
       'error',
     ])
   })
@@ -456,9 +456,9 @@ describe('how a step is written', () => {
     expect(repairProcedure(withoutSource, varietySheet).procedure).toEqual(front)
     const other = write({ seal: '/gearcases/front/openings/drain/seals/0' })
     expect(codes(other, varietySheet)).toEqual(['procedure/figure-missing'])
-    const lost = write({ tightening: right, extra: '/gearcases/constructor' })
-    expect(codes(lost, varietySheet)).toEqual(['procedure/dangling-pointer'])
-    expect(repairProcedure(lost, varietySheet).left).toEqual([])
+    const lostPart = write({ tightening: right, extra: '/gearcases/constructor' })
+    expect(codes(lostPart, varietySheet)).toEqual(['procedure/dangling-pointer'])
+    expect(repairProcedure(lostPart, varietySheet).left).toEqual([])
   })
 
   test('two steps of one id', () => {

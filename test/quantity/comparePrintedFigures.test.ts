@@ -18,11 +18,16 @@ const limits = (min: string | undefined, max: string | undefined, unit: Unit): P
   ...(max !== undefined && { max }),
   unit,
 })
-const tolerance = (value: string, minus: string, plus: string, unit: Unit): PrintedBand => ({
+const tolerance = (
+  value: string,
+  minusTolerance: string,
+  plusTolerance: string,
+  unit: Unit,
+): PrintedBand => ({
   kind: 'nominal with tolerance',
   value,
-  minus,
-  plus,
+  minus: minusTolerance,
+  plus: plusTolerance,
   unit,
 })
 
@@ -207,9 +212,9 @@ describe('laws', () => {
       ).toBe(agree)
       const [a, b] = exactDecimal(candidate)
       const [c, d] = exactDecimal(two)
-      const half = places(candidate) * 2n
-      const low: Fraction = [a * half - b, b * half]
-      const high: Fraction = [a * half + b, b * half]
+      const twiceScale = places(candidate) * 2n
+      const low: Fraction = [a * twiceScale - b, b * twiceScale]
+      const high: Fraction = [a * twiceScale + b, b * twiceScale]
       const otherHalf = places(two) * 2n
       const otherLow = moved([c * otherHalf - d, d * otherHalf])
       const otherHigh = moved([c * otherHalf + d, d * otherHalf])

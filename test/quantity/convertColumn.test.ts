@@ -64,14 +64,14 @@ describe('convertColumn', () => {
 
   it('equals convert where products lose bits or fall half way between doubles', () => {
     // × 8896443230521/1290320000000: ties for odd k from 1013 to 2023, as in the tests of the paths of convert
-    const ties = Float64Array.from({ length: 506 }, (_, at) => 1260078125 * (1013 + 2 * at))
-    const tiny = Float64Array.from({ length: 2000 }, (_, at) => (1 + at / 7) * 1e-305)
-    const huge = Float64Array.from({ length: 500 }, (_, at) => (1 + at / 7) * 1e303)
+    const tieValues = Float64Array.from({ length: 506 }, (_, at) => 1260078125 * (1013 + 2 * at))
+    const tinyValues = Float64Array.from({ length: 2000 }, (_, at) => (1 + at / 7) * 1e-305)
+    const hugeValues = Float64Array.from({ length: 500 }, (_, at) => (1 + at / 7) * 1e303)
     const inches = Float64Array.from({ length: 2000 }, (_, at) => (5 * (2 ** 50 + at)) / 2 ** 44)
     for (const [column, from, to] of [
-      [ties, 'psi', 'kPa'],
-      [tiny, 'lbf.ft', 'N.m'],
-      [huge, 'N.m', 'lbf.ft'],
+      [tieValues, 'psi', 'kPa'],
+      [tinyValues, 'lbf.ft', 'N.m'],
+      [hugeValues, 'N.m', 'lbf.ft'],
       [inches, 'in', 'mm'],
       [inches, 'degC', 'degF'],
     ] as const) {

@@ -95,8 +95,8 @@ function nearTies(): number[] {
   const d = 3_389_544_870_828_501n
   const found: number[] = []
   for (let e = -399n; e <= 399n; e += 2n) {
-    const least = (((((d + e) / 2n) * inverse(n, d)) % d) + d) % d
-    for (let m = least; m < 2n ** 53n; m += d) {
+    const smallestCount = (((((d + e) / 2n) * inverse(n, d)) % d) + d) % d
+    for (let m = smallestCount; m < 2n ** 53n; m += d) {
       // from here on, the results have 53 bits before the point
       if (m * n >= d * 2n ** 52n) found.push(Number(m))
     }

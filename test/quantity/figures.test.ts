@@ -131,11 +131,11 @@ describe('comparison', () => {
   })
 
   it('throws for what is no quantity', () => {
-    const good = { value: 1, unit: 'N.m' } as const
+    const validQuantity = { value: 1, unit: 'N.m' } as const
     const odd =
       (value: unknown, unit: unknown = 'N.m') =>
       () =>
-        compareQuantities(good, { value: value as number, unit: unit as Unit })
+        compareQuantities(validQuantity, { value: value as number, unit: unit as Unit })
     expect(odd(Number.NaN)).toThrow(RangeError)
     expect(odd(Number.NEGATIVE_INFINITY)).toThrow(/finite/)
     expect(odd('1,5')).toThrow(TypeError)

@@ -56,11 +56,11 @@ const WORDS: { readonly [U in Unit]?: string } = {
 }
 
 const found = spawnSync('units', ['--version'], { encoding: 'utf8' })
-const missing = found.status !== 0 && !/GNU Units/.test(found.stdout ?? '')
+const isMissing = found.status !== 0 && !/GNU Units/.test(found.stdout ?? '')
 
 describe('GNU units, an outside tool', () => {
   it('gives the same for every pair of linear units that it knows', (test) => {
-    if (missing) {
+    if (isMissing) {
       expect(process.env['DRIVETRAIN_REQUIRE_TOOLS']).not.toBe('1')
       console.log('outside tool skipped: units')
       test.skip()
@@ -89,7 +89,7 @@ describe('GNU units, an outside tool', () => {
   })
 
   it('gives the same temperatures', (test) => {
-    if (missing) {
+    if (isMissing) {
       expect(process.env['DRIVETRAIN_REQUIRE_TOOLS']).not.toBe('1')
       console.log('outside tool skipped: units')
       test.skip()

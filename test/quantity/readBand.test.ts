@@ -59,13 +59,13 @@ describe('readBand', () => {
   ])('%j in %s with %s is a band of %s', (printed, unit, tolerance, basis, [low, aim, high]) => {
     const band = readBand(printed, unit, tolerance)
     expect(band.basis).toBe(basis)
-    for (const [got, text] of [
+    for (const [foundNumber, text] of [
       [band.low, low],
       [band.aim, aim],
       [band.high, high],
     ] as const) {
-      if (text === undefined || got === undefined) expect(got).toBe(text)
-      else expect(same(got, exactOf(text))).toBe(true)
+      if (text === undefined || foundNumber === undefined) expect(foundNumber).toBe(text)
+      else expect(same(foundNumber, exactOf(text))).toBe(true)
     }
   })
 

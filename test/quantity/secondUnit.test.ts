@@ -8,9 +8,9 @@ import { cases, law } from '../support/law.js'
 import { anyBand, anyFigure } from './support/anyBand.js'
 import { exactDecimal, exactResult, type Fraction } from './support/exactOracle.js'
 
-const less = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d < c * b
+const isLess = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d < c * b
 const plus = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d + c * b, b * d]
-const minus = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d - c * b, b * d]
+const subtract = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d - c * b, b * d]
 
 /** The exact ends of a printed band. */
 function endsOf(band: PrintedBand): { low?: Fraction; high?: Fraction } {
@@ -22,18 +22,20 @@ function endsOf(band: PrintedBand): { low?: Fraction; high?: Fraction } {
   }
   const value = exactDecimal(band.value)
   if (band.kind === 'nominal') return { low: value, high: value }
-  return { low: minus(value, exactDecimal(band.minus)), high: plus(value, exactDecimal(band.plus)) }
+  return { low: subtract(value, exactDecimal(band.minus)), high: plus(value, exactDecimal(band.plus)) }
 }
 
 function leaves(band: PrintedBand, original: PrintedBand): boolean {
-  const inside = endsOf(band)
+  const ownEnds = endsOf(band)
   const outside = endsOf(original)
   const low = outside.low && exactResult(outside.low, original.unit, band.unit)
   const high = outside.high && exactResult(outside.high, original.unit, band.unit)
-  const below = low !== undefined && (inside.low === undefined || less(inside.low, low))
-  const above = high !== undefined && (inside.high === undefined || less(high, inside.high))
+  const below = low !== undefined && (ownEnds.low === undefined || isLess(ownEnds.low, low))
+  const above = high !== undefined && (ownEnds.high === undefined || isLess(high, ownEnds.high))
   return (
-    below || above || (inside.low !== undefined && inside.high !== undefined && less(inside.high, inside.low))
+    below ||
+    above ||
+    (ownEnds.low !== undefined && ownEnds.high !== undefined && isLess(ownEnds.high, ownEnds.low))
   )
 }
 

@@ -12,15 +12,15 @@ const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', 
 /** Every code of the module, produced from texts and from printed figures. */
 function reasonsSeen(): Reason[] {
   const read = UNIT_TEXTS.flatMap(({ text, options }) => parseQuantity(text, options).findings)
-  const long = parseQuantity('9'.repeat(300)).findings
+  const longFigure = parseQuantity('9'.repeat(300)).findings
   const limits: PrintedBand = { kind: 'limits', min: '30', max: '36', unit: 'N.m' }
-  const judged = [
+  const findings = [
     comparePrintedFigures(nominal('10.0', 'N.m'), nominal('10.2', 'N.m')),
     comparePrintedFigures(nominal('9', 'N.m'), nominal('80', 'lbf.ft')),
     comparePrintedFigures(nominal('9', 'N.m'), nominal('50', 'lbf.ft')),
     comparePrintedFigures(limits, nominal('24', 'lbf.ft')),
   ].flatMap(({ reasons }) => reasons)
-  return [...read, ...long, ...judged]
+  return [...read, ...longFigure, ...findings]
 }
 
 describe('English texts of the module', () => {

@@ -22,7 +22,7 @@ import { CORRECTED, correctionOf } from './support/corrections.js'
 const TODAY = '2023-10-09'
 const { records, procedures: _none, ...documents } = setOf(readFolder('examples/tind-4'))
 const set = { ...documents, procedures: [], records: [] }
-const good = records[0]?.document as ServiceRecord
+const exampleRecord = records[0]?.document as ServiceRecord
 const sheet = set.sheets[0]?.document as NonNullable<(typeof set.sheets)[0]>['document']
 const log = set.logs[0]?.document as MachineLog
 const DUE = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
@@ -45,8 +45,8 @@ const frontChange = (candidate: MachineLog) =>
 
 describe('a record of what really happened', () => {
   it('a good one leaves no fault and counts', () => {
-    const { log: after, entries, faults, findings } = append(good)
-    expect(after.records.at(-1)).toBe(good)
+    const { log: after, entries, faults, findings } = append(exampleRecord)
+    expect(after.records.at(-1)).toBe(exampleRecord)
     expect(entries.map(({ done }) => done)).toEqual(['yes', 'yes'])
     expect(faults).toEqual([])
     expect(findings).toEqual([])
@@ -103,25 +103,25 @@ describe('what is refused', () => {
   }
 
   it('a record of another machine or sheet, and an id that is used', () => {
-    expect(refused({ ...good, machine: 'station-9' })).toContain('record/machine-not-found /machine')
-    expect(refused(good, { ...set, logs: [] })).toEqual(['record/machine-not-found /machine'])
-    expect(refused({ ...good, sheet: { id: 'other', revision: '1' } })[0]).toBe(
+    expect(refused({ ...exampleRecord, machine: 'station-9' })).toContain('record/machine-not-found /machine')
+    expect(refused(exampleRecord, { ...set, logs: [] })).toEqual(['record/machine-not-found /machine'])
+    expect(refused({ ...exampleRecord, sheet: { id: 'other', revision: '1' } })[0]).toBe(
       'record/other-sheet /sheet/id',
     )
-    expect(refused({ ...good, id: 'station-2-2022' })).toContain('spec/id-used-twice /id')
+    expect(refused({ ...exampleRecord, id: 'station-2-2022' })).toContain('spec/id-used-twice /id')
   })
 })
 
 describe('what counts as done', () => {
   const isDoneAfter = (change: object) => {
-    const entry = { ...good.entries[1], ...change } as ServiceRecord['entries'][0]
-    const [done] = append({ ...good, entries: [entry] }).entries
+    const entry = { ...exampleRecord.entries[1], ...change } as ServiceRecord['entries'][0]
+    const [done] = append({ ...exampleRecord, entries: [entry] }).entries
     return done?.done === 'no' ? done.reason.code : done?.done
   }
-  const { refilled: _none, ...unfilled } = good.entries[1] ?? {}
+  const { refilled: _none, ...unfilled } = exampleRecord.entries[1] ?? {}
   const without = (change: object) => {
     const entry = { ...unfilled, ...change } as ServiceRecord['entries'][0]
-    const [done] = append({ ...good, entries: [entry] }).entries
+    const [done] = append({ ...exampleRecord, entries: [entry] }).entries
     return done?.done === 'no' ? done.reason.code : done?.done
   }
 
@@ -143,15 +143,18 @@ describe('what counts as done', () => {
 
   it('what cannot be judged: no details, another revision, no sheet', () => {
     const entries = [{ service: 'gear-oil-change', gearcase: 'front', opened: [], tightened: [], seals: [] }]
-    expect(append({ ...good, detail: 'date and meters only', entries }).entries[0]?.done).toBe('yes')
-    const older = { ...good, sheet: { ...good.sheet, revision: '2021-01' }, entries }
+    expect(append({ ...exampleRecord, detail: 'date and meters only', entries }).entries[0]?.done).toBe('yes')
+    const older = { ...exampleRecord, sheet: { ...exampleRecord.sheet, revision: '2021-01' }, entries }
     expect(append(older).entries[0]?.done).toBe('yes')
-    const withoutSheet = appendRecord({ document: { ...good, entries } }, { ...set, sheets: [] })
+    const withoutSheet = appendRecord({ document: { ...exampleRecord, entries } }, { ...set, sheets: [] })
     expect(withoutSheet.ok && withoutSheet.value.entries[0]?.done).toBe('yes')
   })
 
   it('resolveLog gives computeDue only what counts', () => {
-    const { log: after } = append({ ...good, entries: [{ ...good.entries[1], opened: [] } as never] })
+    const { log: after } = append({
+      ...exampleRecord,
+      entries: [{ ...exampleRecord.entries[1], opened: [] } as never],
+    })
     const facts = {
       intervals: {
         repeat: {
@@ -199,17 +202,21 @@ describe('corrections', () => {
   })
 
   it('a wrong reading and a wrong date are put right; the readings of the correction are its own', () => {
-    const misread = {
-      ...good,
+    const misreadRecord = {
+      ...exampleRecord,
       date: '2023-10-05',
-      readings: { ...good.readings, hours: { value: 5128, unit: 'h' } },
+      readings: { ...exampleRecord.readings, hours: { value: 5128, unit: 'h' } },
     } as const
-    const { log: before, findings } = append(misread)
+    const { log: before, findings } = append(misreadRecord)
     expect(findings.map(({ code }) => code)).toContain('record/reading-contradicts-log')
     const corrected = { date: '2023-10-06', readings: { hours: { value: 512.8, unit: 'h' } } } as const
     const { log: after } = append(correctionOf({}, { entries: [], corrected }), before)
     const resolved = resolveLog(after, sheet).log.records
-    expect(resolved[3]).toMatchObject({ date: '2023-10-06', readings: good.readings, entries: good.entries })
+    expect(resolved[3]).toMatchObject({
+      date: '2023-10-06',
+      readings: exampleRecord.readings,
+      entries: exampleRecord.entries,
+    })
     expect(resolved[4]).toMatchObject({
       date: '2023-10-08',
       readings: { hours: { value: 513.1 } },
@@ -232,9 +239,9 @@ describe('corrections', () => {
       done: 'no',
       reason: { code: 'record/corrected-record-missing' },
     })
-    const itself = append(correctionOf({}, { id: 'loop', corrects: 'loop' }), first)
-    expect(itself.findings.map(({ code }) => code)).toEqual(['record/corrects-itself'])
-    expect(itself.entries[0]?.done).toBe('no')
+    const selfCorrection = append(correctionOf({}, { id: 'loop', corrects: 'loop' }), first)
+    expect(selfCorrection.findings.map(({ code }) => code)).toEqual(['record/corrects-itself'])
+    expect(selfCorrection.entries[0]?.done).toBe('no')
   })
 
   it('checkDocuments finds what is left, in the record that says it', () => {
@@ -247,7 +254,7 @@ describe('corrections', () => {
   })
 
   it('checkRecord of a correction judges what it says in the record that it corrects', () => {
-    const { log: before } = append(good)
+    const { log: before } = append(exampleRecord)
     const opened = correctionOf({ opened: ['/gearcases/front/covers/none'] })
     expect(
       checkRecord({ document: opened }, setWith(before)).map(({ code, path }) => `${code} ${path}`),
@@ -259,12 +266,12 @@ describe('open faults', () => {
   it('a later change of that oil closes them, a check does not', () => {
     const { log: first } = append(CORRECTED[0]?.record as ServiceRecord)
     const check = {
-      ...good,
+      ...exampleRecord,
       id: 'check',
       date: '2023-10-08',
       entries: [
         {
-          ...good.entries[1],
+          ...exampleRecord.entries[1],
           service: 'gear-oil-check',
           opened: [],
           tightened: [],
@@ -275,7 +282,7 @@ describe('open faults', () => {
     } as unknown as ServiceRecord
     const checked = append(check, first)
     expect(checked.faults).toHaveLength(1)
-    const secondAppend = append({ ...good, id: 'again', date: '2023-10-09' }, checked.log)
+    const secondAppend = append({ ...exampleRecord, id: 'again', date: '2023-10-09' }, checked.log)
     expect(secondAppend.faults).toEqual([])
   })
 
@@ -290,7 +297,7 @@ describe('open faults', () => {
   })
 
   it('papers alone leave none: a date, a reading, an unknown part', () => {
-    const { log: after } = append({ ...good, date: '2031-01-01', readings: {} })
+    const { log: after } = append({ ...exampleRecord, date: '2031-01-01', readings: {} })
     expect(faultsOf(after)).toEqual([])
   })
 })

@@ -8,7 +8,7 @@ import { readFolder, setOf } from '../rules/support/goodSets.js'
 import { correctionOf } from './support/corrections.js'
 
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
-const good = records[0]?.document as ServiceRecord
+const exampleRecord = records[0]?.document as ServiceRecord
 const log = documents.logs[0]?.document as MachineLog
 const plain = documents.sheets[0]?.document as SpecSheet
 const sheet: SpecSheet = {
@@ -45,7 +45,7 @@ const placesOf = (...more: readonly ServiceRecord[]) =>
 
 describe('what a warranty asks of a record', () => {
   it('is one finding with the list, at the record in its log; history without details is not judged', () => {
-    const [finding, ...others] = findingsOf(good)
+    const [finding, ...others] = findingsOf(exampleRecord)
     expect(others).toEqual([])
     expect(finding).toMatchObject({ severity: 'warning', path: '/records/3' })
     expect(finding && renderMessage(finding, en)).toBe(
@@ -58,12 +58,12 @@ describe('what a warranty asks of a record', () => {
       {},
       { entries: [], photos: [{ file: 'IMG-1.jpg' }], signature: { name: 'A. Skarn' }, certificates },
     )
-    expect(placesOf(good, correction)).toEqual([
+    expect(placesOf(exampleRecord, correction)).toEqual([
       ['certificate-expired', '/records/4/certificates/1/validTo', undefined],
     ])
     const { photos, ...without } = correction
     expect(photos).toBeDefined()
-    expect(placesOf(good, without)).toEqual([
+    expect(placesOf(exampleRecord, without)).toEqual([
       ['warranty-facts-missing', '/records/3', ['photos']],
       ['certificate-expired', '/records/4/certificates/1/validTo', undefined],
     ])
@@ -71,7 +71,7 @@ describe('what a warranty asks of a record', () => {
 
   it('a correction that is appended says what it adds alone', () => {
     const record = correctionOf({}, { entries: [], certificates })
-    const document = { ...log, records: [...log.records, good] }
+    const document = { ...log, records: [...log.records, exampleRecord] }
     const set = {
       ...documents,
       sheets: [{ document: sheet }],
@@ -87,7 +87,7 @@ describe('what a warranty asks of a record', () => {
   })
 
   it('may be written in short notation', () => {
-    const { detail: _detail, ...short } = { ...good, photos: ['IMG-1.jpg'], signature: 'A. Skarn' }
+    const { detail: _detail, ...short } = { ...exampleRecord, photos: ['IMG-1.jpg'], signature: 'A. Skarn' }
     const read = parseServiceRecord(short)
     expect(read.findings).toEqual([])
     expect(read.ok && [read.value.photos, read.value.signature]).toEqual([

@@ -12,7 +12,7 @@ function first<T>(list: readonly { readonly document: T }[]): T {
   return named.document
 }
 
-function many<T>(count: number, make: (place: number) => T): readonly T[] {
+function makeMany<T>(count: number, make: (place: number) => T): readonly T[] {
   return Array.from({ length: count }, (_, place) => make(place))
 }
 
@@ -25,7 +25,7 @@ describe('large documents', () => {
     const [override] = sheet.overrides ?? []
     if (override === undefined) throw new Error('the sheet has no override')
     const set = override.set.slice(0, 1)
-    const document = { ...sheet, overrides: many(1000, () => ({ ...override, set })) }
+    const document = { ...sheet, overrides: makeMany(1000, () => ({ ...override, set })) }
     expect(checkDocuments({ ...EMPTY, sheets: [{ document }] })).toHaveLength(999)
   })
 
@@ -34,9 +34,9 @@ describe('large documents', () => {
     const [service] = Object.values(sheet.services)
     if (service === undefined) throw new Error('the sheet has no service')
     const name = { title: 'Manual', document: 'other' } as const
-    const sources = Object.fromEntries(many(2000, (place) => [`source-${place}`, name]))
+    const sources = Object.fromEntries(makeMany(2000, (place) => [`source-${place}`, name]))
     const document = { ...sheet, sources: { ...sheet.sources, ...sources }, waivers: [] }
-    const overrides = many(2000, () => ({
+    const overrides = makeMany(2000, () => ({
       when: {},
       set: [],
       source: { ref: 'nowhere-to-be-found', confidence: 'read' as const },
@@ -50,7 +50,7 @@ describe('large documents', () => {
   it('a log of 1,000 full records is judged record by record', { timeout: SECONDS * 1000 }, () => {
     const record: ServiceRecord = first(records)
     const log: MachineLog = first(logs)
-    const history = many(1000, (place) => ({ ...record, id: `record-${place}`, usedOil: 'drum' }))
+    const history = makeMany(1000, (place) => ({ ...record, id: `record-${place}`, usedOil: 'drum' }))
     const found = checkDocuments({ ...EMPTY, sheets, logs: [{ document: { ...log, records: history } }] })
     expect(found.filter(({ code }) => code.startsWith('record/') || code.startsWith('spec/'))).toEqual([])
   })

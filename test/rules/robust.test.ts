@@ -106,7 +106,7 @@ const mutation = fc.record({
 
 describe('documents that are strange but of the right shape', () => {
   it('never make a rule throw, and never give a finding without its place', () => {
-    let judged = 0
+    let judgedCount = 0
     law(50, mutation, ({ set, changes }) => {
       const documents = [...(sets[set % sets.length] ?? [])]
       for (const { document, place, to } of changes) {
@@ -120,13 +120,13 @@ describe('documents that are strange but of the right shape', () => {
         const read: Result<unknown> = parseDocument('any', after)
         if (read.ok) documents[at] = { ...named, document: read.value as ReadDocument['document'] }
       }
-      judged += 1
+      judgedCount += 1
       for (const { code, path, document } of checkDocuments(setOf(documents), { today: '2023-11-02' })) {
         expect(code).toMatch(/^[a-z]+\/[a-z-]+$/)
         expect(path === '' || path.startsWith('/')).toBe(true)
         expect(document.name).toBeTypeOf('string')
       }
     })
-    expect(judged).toBeGreaterThanOrEqual(cases(50))
+    expect(judgedCount).toBeGreaterThanOrEqual(cases(50))
   })
 })

@@ -59,8 +59,8 @@ describe('completion', () => {
   test('its values: roles, heads, and a torque as a text or in full', async () => {
     const roles = await complete('spec-sheet', withOpening('{ "uses": [{ "role": ▮ }] }'))
     expect(roles).toEqual(expect.arrayContaining(['"fill"', '"drain"', '"level"']))
-    const heads = await complete('spec-sheet', withOpening('{ "drive": { "kind": ▮ } }'))
-    expect(heads).toEqual(expect.arrayContaining(['"internal hex"', '"six-lobe"', '"not stated"']))
+    const headSizes = await complete('spec-sheet', withOpening('{ "drive": { "kind": ▮ } }'))
+    expect(headSizes).toEqual(expect.arrayContaining(['"internal hex"', '"six-lobe"', '"not stated"']))
     const tightenings = await complete('spec-sheet', withOpening('{ "tightening": ▮ }'))
     expect(tightenings).toContain('"30 N·m (22 lbf·ft), dry [p. 62]"')
     expect(tightenings.some((label) => label.startsWith('{"kind":"torque"'))).toBe(true)

@@ -207,8 +207,8 @@ describe('what is no history, or no log', () => {
     [head, "'{"],
     [undefined, 'undefined'],
     [{}, 'object'],
-  ])('%j as lines throws', (lines, got) => {
-    expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of strings, got ${got}`)
+  ])('%j as lines throws', (lines, givenLines) => {
+    expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of strings, got ${givenLines}`)
   })
 
   it.each([1n, () => 1, Symbol('s'), Number.NaN, new Date(0)])('a log with %s throws', (name) => {

@@ -32,14 +32,14 @@ describe('data that is not plain', () => {
   }
   const sparse = ['a', 'b']
   delete sparse[0]
-  const keyed = Object.assign(['GL-4'], { more: 1 })
+  const listWithKey = Object.assign(['GL-4'], { more: 1 })
   const getter = Object.defineProperty({}, 'name', {
     enumerable: true,
     get: () => {
       throw new Error('a getter was run')
     },
   })
-  const hidden = Object.defineProperty({}, 'name', { value: 'x' })
+  const hiddenName = Object.defineProperty({}, 'name', { value: 'x' })
   const listGetter = Object.defineProperty(['a'], 0, {
     get: () => {
       throw new Error('a getter was run')
@@ -67,10 +67,10 @@ describe('data that is not plain', () => {
     ['an heir of data', Object.create({ name: 'x' }), 'class-instance', '/header'],
     ['a sparse list', sparse, 'sparse-list', '/header'],
     ['an endless sparse list', new Array(4_294_967_295), 'sparse-list', '/header'],
-    ['a list with keys', keyed, 'list-with-keys', '/header'],
+    ['a list with keys', listWithKey, 'list-with-keys', '/header'],
     ['a getter', getter, 'accessor', '/header/name'],
     ['a getter in a list', listGetter, 'accessor', '/header/0'],
-    ['a hidden property', hidden, 'hidden-property', '/header/name'],
+    ['a hidden property', hiddenName, 'hidden-property', '/header/name'],
   ])('%s is a finding, and nothing of it is run', (_name, note, what, path) => {
     const shape = path === '/header' ? [] : [['spec/wrong-type', '/header', expect.anything()]]
     expect(found(withNote(note))).toEqual([['spec/not-plain-data', path, what], ...shape])
@@ -183,18 +183,18 @@ describe('depth and length', () => {
     expect(codes(MAX_STRING_LENGTH - 1)).toEqual([])
     expect(codes(MAX_STRING_LENGTH)).toEqual([])
     expect(codes(MAX_STRING_LENGTH + 1)).toEqual(['spec/too-long'])
-    const huge = 'a'.repeat(10_000_000)
-    const { findings } = parseDocumentText('any', JSON.stringify(withNote(huge)))
+    const hugeText = 'a'.repeat(10_000_000)
+    const { findings } = parseDocumentText('any', JSON.stringify(withNote(hugeText)))
     expect(findings).toHaveLength(1)
     expect(findings[0]).toMatchObject({
       code: 'spec/too-long',
       path: '/header',
       params: { length: 10_000_000 },
     })
-    expect(String(findingsOf(withNote(huge))[0]?.params['found']).length).toBeLessThanOrEqual(80)
-    expect(parseDocumentText('any', huge).findings[0]?.code).toBe('spec/not-json')
-    expect(parseDocument('any', huge).findings[0]?.code).toBe('spec/too-long')
-    expect(parseStock({ ...stock(), [huge]: 1 }).findings.map((finding) => finding.code)).toEqual([
+    expect(String(findingsOf(withNote(hugeText))[0]?.params['found']).length).toBeLessThanOrEqual(80)
+    expect(parseDocumentText('any', hugeText).findings[0]?.code).toBe('spec/not-json')
+    expect(parseDocument('any', hugeText).findings[0]?.code).toBe('spec/too-long')
+    expect(parseStock({ ...stock(), [hugeText]: 1 }).findings.map((finding) => finding.code)).toEqual([
       'spec/too-long',
     ])
   })

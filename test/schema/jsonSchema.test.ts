@@ -28,9 +28,9 @@ const asCase = ({ file, value }: GoodDocument): Case => {
   if (!isDocumentName(kind)) throw new Error(`no kind: ${file}`)
   return { kind, document: value }
 }
-const good = readGoodDocuments().map(asCase)
-const short = readShortDocuments().map(asCase)
-const bad: readonly Case[] = SHAPE_MISTAKES.map(({ of, patch }) => {
+const validCases = readGoodDocuments().map(asCase)
+const shortCases = readShortDocuments().map(asCase)
+const invalidCases: readonly Case[] = SHAPE_MISTAKES.map(({ of, patch }) => {
   const document = readFixture(of)
   if (!isDocumentName(document['kind'])) throw new Error(`no kind: ${of}`)
   return { kind: document['kind'], document: applyPatch(document, patch) }
@@ -108,10 +108,10 @@ describe('published schemas', () => {
   test('the examples of a leaf are good: each text and each full form', () => {
     let examples = 0
     for (const [kind, schema] of published) {
-      const judged = new Set<string>()
+      const judgedFiles = new Set<string>()
       const visit = (node: SchemaNode): void => {
-        if (node.examples !== undefined && !judged.has(JSON.stringify(node))) {
-          judged.add(JSON.stringify(node))
+        if (node.examples !== undefined && !judgedFiles.has(JSON.stringify(node))) {
+          judgedFiles.add(JSON.stringify(node))
           const judge = ajv.compile({ $defs: schema.$defs, ...node })
           for (const example of node.examples) expect([example, judge(example)]).toEqual([example, true])
         }
@@ -135,7 +135,7 @@ describe('published schemas', () => {
 
   test('`$schema` is a key of every document, and is kept', () => {
     const $schema = './node_modules/drivetrain-service/schemas/v1/some.json'
-    for (const { kind, document } of good) {
+    for (const { kind, document } of validCases) {
       const one = { kind, document: { $schema, ...(document as object) } }
       const read = parseDocument(kind, one.document)
       expect([read.findings, ajvAccepts(one)]).toEqual([[], true])
@@ -154,8 +154,8 @@ describe('published schemas', () => {
 
 describe('ajv in strict mode says the same as the parse functions', () => {
   test('good documents', () => {
-    expect(Math.min(good.length, short.length)).toBeGreaterThanOrEqual(13)
-    for (const candidate of [...good, ...short])
+    expect(Math.min(validCases.length, shortCases.length)).toBeGreaterThanOrEqual(13)
+    for (const candidate of [...validCases, ...shortCases])
       expect([candidate.document, ajvAccepts(candidate), parserAccepts(candidate)]).toEqual([
         candidate.document,
         true,
@@ -164,8 +164,8 @@ describe('ajv in strict mode says the same as the parse functions', () => {
   })
 
   test('the list of mistakes', () => {
-    expect(bad.length).toBeGreaterThanOrEqual(60)
-    for (const candidate of bad) expect(ajvAccepts(candidate)).toBe(false)
+    expect(invalidCases.length).toBeGreaterThanOrEqual(60)
+    for (const candidate of invalidCases) expect(ajvAccepts(candidate)).toBe(false)
   })
 
   test('random changes of good documents', () => {
@@ -191,7 +191,7 @@ test("Debian's jsonschema says the same", (ctx) => {
     return ctx.skip()
   }
   const random = fc.sample(mutated, { numRuns: 400, seed: 20 })
-  const cases = [...good, ...bad, ...random]
+  const cases = [...validCases, ...invalidCases, ...random]
   const schemas = Object.fromEntries(published)
   const script = [
     'import json, sys, jsonschema',
@@ -213,7 +213,7 @@ test("Debian's jsonschema says the same", (ctx) => {
 /** A good document with one to three values changed, omitted, renamed or replaced. */
 const mutated: fc.Arbitrary<Case> = fc
   .tuple(
-    fc.constantFrom(...good),
+    fc.constantFrom(...validCases),
     fc.array(
       fc.record({
         where: fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }),
@@ -311,7 +311,7 @@ function listPlaces(value: unknown, tokens: readonly string[]): readonly (readon
 }
 
 test('parseDocument and the parse function of a kind agree on every good document', () => {
-  for (const { document } of good) expect(parseDocument('any', document).ok).toBe(true)
+  for (const { document } of validCases) expect(parseDocument('any', document).ok).toBe(true)
 })
 
 describe('the longest text is the same for schema and parse function', () => {
@@ -322,14 +322,14 @@ describe('the longest text is the same for schema and parse function', () => {
     ...procedure,
     steps: [{ ...steps[0], ...change }, ...steps.slice(1)],
   })
-  const long = 'a'.repeat(20_000)
+  const longText = 'a'.repeat(20_000)
   test.each([
-    ['a header of 20,000 characters', withHeader(long), true],
-    ['a header of 20,001 characters', withHeader(`${long}a`), false],
+    ['a header of 20,000 characters', withHeader(longText), true],
+    ['a header of 20,001 characters', withHeader(`${longText}a`), false],
     ['a header of 20,000 characters outside the basic plane', withHeader('😀'.repeat(20_000)), true],
     ['a header of 20,001 characters outside the basic plane', withHeader('😀'.repeat(20_001)), false],
-    ['a name of a value of 20,001 characters', withStep({ values: { [`${long}a`]: '/id' } }), false],
-    ['a pointer of 20,001 characters', withStep({ on: `/${long}` }), false],
+    ['a name of a value of 20,001 characters', withStep({ values: { [`${longText}a`]: '/id' } }), false],
+    ['a pointer of 20,001 characters', withStep({ on: `/${longText}` }), false],
   ])('%s', (_what, document, isAccepted) => {
     expect(parserAccepts({ kind: 'procedure', document })).toBe(isAccepted)
     expect(ajvAccepts({ kind: 'procedure', document })).toBe(isAccepted)

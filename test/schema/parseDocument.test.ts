@@ -18,13 +18,16 @@ const list = (result: Result<unknown>) => result.findings.map(({ code, path }) =
 const sorted = (pairs: readonly (readonly string[])[]) => pairs.map((pair) => pair.join(' ')).toSorted()
 
 describe('good documents', () => {
-  test.each(readGoodDocuments().map((good) => [good.file, good] as const))('%s', (file, good) => {
-    expect(parseDocumentText('any', good.text, { name: file })).toEqual({
-      ok: true,
-      value: good.value,
-      findings: [],
-    })
-  })
+  test.each(readGoodDocuments().map((goodDocument) => [goodDocument.file, goodDocument] as const))(
+    '%s',
+    (file, goodDocument) => {
+      expect(parseDocumentText('any', goodDocument.text, { name: file })).toEqual({
+        ok: true,
+        value: goodDocument.value,
+        findings: [],
+      })
+    },
+  )
 })
 
 test('an override may state a temperature below zero', () => {
@@ -166,9 +169,9 @@ describe('what is handed in stays as it is', () => {
     expect(() => parseDocument('invoice' as never, {})).toThrow(RangeError)
     expect(() => parseDocument('toString' as never, {})).toThrow(RangeError)
     expect(() => parseDocumentText({} as never, '{}')).toThrow(TypeError)
-    const misspelt = { nam: 'sheet.json' }
-    expect(() => parseSpecSheet({}, misspelt as never)).toThrow('did you mean name?')
-    expect(() => parseDocumentText('stock', '{', misspelt as never)).toThrow('did you mean name?')
+    const misspeltField = { nam: 'sheet.json' }
+    expect(() => parseSpecSheet({}, misspeltField as never)).toThrow('did you mean name?')
+    expect(() => parseDocumentText('stock', '{', misspeltField as never)).toThrow('did you mean name?')
     expect(() => parseDocumentText('any', 3 as never)).toThrow(TypeError)
     expect(() => parseDocumentText('any', '{}', null as never)).toThrow(TypeError)
   })

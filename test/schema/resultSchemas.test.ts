@@ -91,10 +91,13 @@ function sheetResults(): readonly Result[] {
 }
 
 async function dueResults(): Promise<readonly Result[]> {
-  const good = Object.values(GOOD_MACHINES)
+  const goodMachines = Object.values(GOOD_MACHINES)
   const folders = ['tind-4', 'bud-3', 'kvist-2', 'reach-55', 'acre-26']
-  const sheets = [...folders.map((folder) => readExample(folder, 'sheet')), ...good.map(({ sheet }) => sheet)]
-  const logs = [...folders.map((folder) => readExample(folder, 'log')), ...good.map(({ log }) => log)]
+  const sheets = [
+    ...folders.map((folder) => readExample(folder, 'sheet')),
+    ...goodMachines.map(({ sheet }) => sheet),
+  ]
+  const logs = [...folders.map((folder) => readExample(folder, 'log')), ...goodMachines.map(({ log }) => log)]
   const { meters: _meters, ...logWithoutMeters } = logs[0] ?? { meters: {} }
   const lines = [...logs, logWithoutMeters, { ...logs[1], sheet: { id: 'x', revision: '1' } }].map((log) =>
     JSON.stringify(log),
@@ -136,9 +139,12 @@ const results = Promise.all([planResults(), sheetResults(), dueResults(), findin
 
 describe('the schemas of results', () => {
   it('are what the interfaces say today', { timeout: 60_000 }, () => {
-    const made = [...makeResultSchemas()].map(([name, schema]) => [name, printJson(schema)] as const)
-    expect(made.map(([name]) => name)).toEqual(RESULT_NAMES)
-    for (const [name, text] of made) expect(text === fileOf(name), `${name}: run npm run generate`).toBe(true)
+    const writtenSchemas = [...makeResultSchemas()].map(
+      ([name, schema]) => [name, printJson(schema)] as const,
+    )
+    expect(writtenSchemas.map(([name]) => name)).toEqual(RESULT_NAMES)
+    for (const [name, text] of writtenSchemas)
+      expect(text === fileOf(name), `${name}: run npm run generate`).toBe(true)
   })
 
   it('accept every plan, card, due line and finding of the examples, good machines, vectors and mistakes', async () => {

@@ -95,11 +95,11 @@ describe('listSealTasks', () => {
     ['a sealant', sealant, 'apply', 'seal/apply-new-sealant', 0],
     ['a liquid gasket, whatever the sheet says', liquid, 'apply', 'seal/apply-new-liquid-gasket', 0],
     ['nothing stated', { kind: 'not stated' }, 'look up', 'seal/not-stated', 0],
-  ] as [string, Seal, string, string, number][])('%s', (_, seal, action, code, looks) => {
+  ] as [string, Seal, string, string, number][])('%s', (_, seal, action, code, lookText) => {
     const task = one(seal)
     expect(task?.action).toBe(action)
     expect(codes(task)).toEqual([code])
-    expect(task?.inspection).toHaveLength(looks)
+    expect(task?.inspection).toHaveLength(lookText)
   })
 
   it('points to each seal of an opening and to the one of a cover; none gives none', () => {
@@ -172,16 +172,16 @@ describe('matchStockSeals', () => {
 
   it('counts what is needed, takes what is there, buys the rest', () => {
     const tasks = need(washer, washer, { ...washer, source: { ref: 'manual', confidence: 'read' } })
-    const got = line(tasks, { box: shelf(2) })
-    expect(got).toMatchObject({
+    const sealLine = line(tasks, { box: shelf(2) })
+    expect(sealLine).toMatchObject({
       needed: 3,
       toInspect: 0,
       take: [{ id: 'box', count: 2 }],
       buy: 1,
       possibleMatches: [],
     })
-    expect(got?.paths).toEqual(['/openings/0/seals/0', '/openings/1/seals/0', '/openings/2/seals/0'])
-    expect(codes(got)).toEqual(['seal/in-stock', 'seal/buy'])
+    expect(sealLine?.paths).toEqual(['/openings/0/seals/0', '/openings/1/seals/0', '/openings/2/seals/0'])
+    expect(codes(sealLine)).toEqual(['seal/in-stock', 'seal/buy'])
     expect(line(tasks, { box: shelf(3) })).toMatchObject({ buy: 0 })
     expect(line(tasks, { box: shelf(4) })).toMatchObject({ buy: 0, take: [{ count: 3 }] })
     expect(line(tasks, { one: shelf(1), two: shelf(1) })).toMatchObject({
@@ -204,15 +204,15 @@ describe('matchStockSeals', () => {
 
   it('what is only perhaps the same is named, not taken', () => {
     const { size: _, ...sealWithoutSize } = washer
-    const got = line(need(sealWithoutSize), { box: shelf(5), empty: shelf(0) })
-    expect(got).toMatchObject({ buy: 1, take: [], possibleMatches: ['box'] })
-    expect(codes(got)).toEqual(['seal/buy', 'seal/stock-may-match'])
+    const sealLine = line(need(sealWithoutSize), { box: shelf(5), empty: shelf(0) })
+    expect(sealLine).toMatchObject({ buy: 1, take: [], possibleMatches: ['box'] })
+    expect(codes(sealLine)).toEqual(['seal/buy', 'seal/stock-may-match'])
   })
 
   it('a seal to be inspected is had ready, and not bought', () => {
-    const got = line(need(ring, ring), {})
-    expect(got).toMatchObject({ needed: 0, toInspect: 2, buy: 0 })
-    expect(got?.reasons).toEqual([{ code: 'seal/keep-spare', params: { count: 2 } }])
+    const sealLine = line(need(ring, ring), {})
+    expect(sealLine).toMatchObject({ needed: 0, toInspect: 2, buy: 0 })
+    expect(sealLine?.reasons).toEqual([{ code: 'seal/keep-spare', params: { count: 2 } }])
     expect(line(need(ring, ring), { box: shelf(2, ring) })?.reasons).toEqual([])
     expect(line(need(ring), { box: shelf(1, { ...ring, material: 'not stated' }) })).toMatchObject({
       possibleMatches: ['box'],
@@ -230,9 +230,9 @@ describe('matchStockSeals', () => {
   it('taken and bought are what is needed, for any shelf (law)', () => {
     law(50, fc.array(fc.nat(5), { maxLength: 4 }), fc.integer({ min: 1, max: 9 }), (counts, needed) => {
       const stock = Object.fromEntries(counts.map((count, place) => [`s${place}`, shelf(count)]))
-      const got = line(need(...Array.from({ length: needed }, () => washer)), stock)
-      const taken = got?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
-      expect(taken + (got?.buy ?? 0)).toBe(needed)
+      const sealLine = line(need(...Array.from({ length: needed }, () => washer)), stock)
+      const taken = sealLine?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
+      expect(taken + (sealLine?.buy ?? 0)).toBe(needed)
       expect(taken).toBe(
         Math.min(
           needed,

@@ -71,9 +71,9 @@ describe('checkWasherFit', () => {
     ['M18', undefined, 'cannot tell', 'seal/size-not-stated'],
     ['about 18', size('18', '22'), 'cannot tell', 'seal/thread-unreadable'],
   ] as [string, Size | undefined, string, string][])('%s with %j: %s', (thread, washer, answer, code) => {
-    const judged = checkWasherFit(thread, washer)
-    expect(judged.verdict).toBe(answer)
-    expect(codes(judged)).toContain(code)
+    const judgement = checkWasherFit(thread, washer)
+    expect(judgement.verdict).toBe(answer)
+    expect(codes(judgement)).toContain(code)
   })
 
   it.each(['captive', 'profile ring'] as const)(
@@ -100,10 +100,10 @@ describe('checkWasherFit', () => {
       tenths,
       tenths,
       (thread, first, second) => {
-        const goes = (tenth: number) =>
+        const isPressFit = (tenth: number) =>
           checkWasherFit(thread, size((tenth / 10).toFixed(1), '60')).verdict !== 'does not fit'
         const [low, high] = [Math.min(first, second), Math.max(first, second)]
-        if (goes(low) && goes(high)) expect(goes(Math.floor((low + high) / 2))).toBe(true)
+        if (isPressFit(low) && isPressFit(high)) expect(isPressFit(Math.floor((low + high) / 2))).toBe(true)
       },
     )
   })
@@ -124,12 +124,12 @@ describe('checkWasherFit', () => {
 
 describe('checkORing', () => {
   it.each(AS568)('AS568 -%s is %s mm inside, %s mm section', (dash, inside, section) => {
-    const judged = checkORing({ designation: `-${dash}`, size: { inside, section, unit: 'mm' } })
-    expect(judged.verdict).toBe('agrees')
-    expect(judged.row?.inside.value.toFixed(2)).toBe(Number(inside).toFixed(2))
+    const judgement = checkORing({ designation: `-${dash}`, size: { inside, section, unit: 'mm' } })
+    expect(judgement.verdict).toBe('agrees')
+    expect(judgement.row?.inside.value.toFixed(2)).toBe(Number(inside).toFixed(2))
     // outside = inside + 2 · section, within two roundings of 0.005 mm
     const outside = Number(inside) + 2 * Number(section)
-    expect(Math.abs((judged.row?.outside.value ?? 0) - outside)).toBeLessThanOrEqual(0.015 + 1e-9)
+    expect(Math.abs((judgement.row?.outside.value ?? 0) - outside)).toBeLessThanOrEqual(0.015 + 1e-9)
     expect(checkORing({ size: { inside, section, unit: 'mm' } })).toMatchObject({
       verdict: 'found',
       row: { designation: `-${dash}` },
@@ -177,8 +177,8 @@ describe('checkORing', () => {
     ['G25', '24.4', '3.1'],
     ['G100', '99.4', '3.1'],
   ])('JIS %s is %s × %s mm', (designation, inside, section) => {
-    const judged = checkORing({ designation, size: { inside, section, unit: 'mm' } })
-    expect(judged.verdict).toBe('agrees')
+    const judgement = checkORing({ designation, size: { inside, section, unit: 'mm' } })
+    expect(judgement.verdict).toBe('agrees')
     expect(checkORing({ size: { inside, section, unit: 'mm' } }).row?.designation).toBe(designation)
     expect(checkORing({ designation, size: { inside, section: '1.5', unit: 'mm' } }).verdict).toBe('differs')
   })
@@ -226,14 +226,18 @@ describe('judgeSealMaterial', () => {
         for (const degrees of [-60, min, 20, max, 300]) expect(ask(material, degrees).verdict).toBe('no')
         return
       }
-      const good = oil === 'C' ? 'ask' : 'yes'
-      expect([min, max, 20].map((degrees) => ask(material, degrees).verdict)).toEqual([good, good, good])
+      const expectedAnswer = oil === 'C' ? 'ask' : 'yes'
+      expect([min, max, 20].map((degrees) => ask(material, degrees).verdict)).toEqual([
+        expectedAnswer,
+        expectedAnswer,
+        expectedAnswer,
+      ])
       for (const [limit, special, step] of [
         [min, specialMin, -0.001],
         [max, specialMax, 0.001],
       ] as const) {
         expect(ask(material, limit + step).verdict).toBe(special === limit ? 'no' : 'ask')
-        expect(ask(material, special).verdict).toBe(special === limit ? good : 'ask')
+        expect(ask(material, special).verdict).toBe(special === limit ? expectedAnswer : 'ask')
         expect(ask(material, special + step).verdict).toBe('no')
       }
     },

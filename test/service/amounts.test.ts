@@ -6,7 +6,7 @@ import { planExample } from '../support/planExample.js'
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
 
 /** The hubs of the tractor: 0.45 L each, left and right. */
-const hubs = (
+const sheetWithHubs = (
   per: 'instance' | 'all instances',
   value: string,
   logFile?: string,
@@ -24,7 +24,7 @@ const hubs = (
 
 describe('quantities for an instance and for all', () => {
   it('a figure for each is taken as often as there are', () => {
-    expect(hubs('instance', '0.1')).toMatchObject({
+    expect(sheetWithHubs('instance', '0.1')).toMatchObject({
       instances: 2,
       perInstance: { value: 0.1, unit: 'L' },
       needed: { value: 0.2, unit: 'L' },
@@ -32,7 +32,7 @@ describe('quantities for an instance and for all', () => {
   })
 
   it('a figure for all is shared out', () => {
-    expect(hubs('all instances', '0.9')).toMatchObject({
+    expect(sheetWithHubs('all instances', '0.9')).toMatchObject({
       perInstance: { value: 0.45, unit: 'L' },
       needed: { value: 0.9, unit: 'L' },
     })

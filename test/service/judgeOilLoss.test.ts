@@ -37,10 +37,10 @@ const readingOn = (date: string, value: number, candidate: MachineLog): MachineL
 describe('the oil that a gearcase lost', () => {
   // The front was changed on 2022-11-20 at 301.4 h and holds 450 mL.
   it('two top-ups, with a reading on the day of the last: 120 mL in 80 h are 150 mL per 100 h', () => {
-    const loses = front(
+    const losesOil = front(
       readingOn('2023-04-01', 381.4, withTopUps(topUp('2023-02-01', 50), topUp('2023-04-01', 70))),
     )
-    expect(loses).toMatchObject({
+    expect(losesOil).toMatchObject({
       verdict: 'loses oil',
       since: '2022-11-20',
       count: 2,
@@ -49,7 +49,7 @@ describe('the oil that a gearcase lost', () => {
       hours: { min: 80, max: 80, unit: 'h' },
       per100Hours: { min: 150, max: 150, unit: 'mL' },
     })
-    expect(say(loses)).toBe(
+    expect(say(losesOil)).toBe(
       'Front differential: 120 mL added in 2 top-ups since 2022-11-20, 80 h, about 150 mL per 100 h, 27 % of the fill. Find the leak before you top up the oil.',
     )
   })
@@ -63,10 +63,10 @@ describe('the oil that a gearcase lost', () => {
   })
 
   it('after the last reading only the shortest time and the greatest loss are known', () => {
-    const loses = front(withTopUps(topUp('2023-10-08', 120)))
-    expect(loses.hours).toEqual({ min: 211.2, unit: 'h' })
-    expect(Object.keys(loses.per100Hours ?? {})).toEqual(['max', 'unit'])
-    expect(say(loses)).toContain('at least 211.2 h, at most 57 mL per 100 h')
+    const losesOil = front(withTopUps(topUp('2023-10-08', 120)))
+    expect(losesOil.hours).toEqual({ min: 211.2, unit: 'h' })
+    expect(Object.keys(losesOil.per100Hours ?? {})).toEqual(['max', 'unit'])
+    expect(say(losesOil)).toContain('at least 211.2 h, at most 57 mL per 100 h')
   })
 
   it('hours go on through a swap of the meter, and end where the readings cannot be followed', () => {
@@ -164,7 +164,7 @@ describe('the oil that a gearcase lost', () => {
 
   it('of two hubs the one that is named; none named: cannot tell which', () => {
     const acre = documents('acre-26')
-    const hubs = (instance?: string) =>
+    const judgeHubs = (instance?: string) =>
       judgeOilLoss({
         ...acre,
         log: {
@@ -173,8 +173,8 @@ describe('the oil that a gearcase lost', () => {
         },
         today: TODAY,
       }).flatMap(({ gearcase, instance: id, verdict }) => (gearcase === 'hub' ? `${id}: ${verdict}` : []))
-    expect(hubs('left')).toEqual(['left: loses oil', 'right: no loss'])
-    expect(hubs()).toEqual(['left: cannot tell', 'right: cannot tell'])
+    expect(judgeHubs('left')).toEqual(['left: loses oil', 'right: no loss'])
+    expect(judgeHubs()).toEqual(['left: cannot tell', 'right: cannot tell'])
   })
 
   it('is the first thing that a plan warns of', () => {

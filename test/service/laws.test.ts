@@ -43,7 +43,7 @@ const requests: fc.Arbitrary<VisitRequest> = fc
         ([fact]) => !drawn.identity.some((candidate) => candidate === fact),
       ),
     )
-    const has = (fact: 'toolbox' | 'stock' | 'ambient') => !drawn.without.includes(fact)
+    const isDrawn = (fact: 'toolbox' | 'stock' | 'ambient') => !drawn.without.includes(fact)
     return {
       ...base,
       log: { ...base.log, identity },
@@ -52,9 +52,9 @@ const requests: fc.Arbitrary<VisitRequest> = fc
       due: { ...base.due, severity: drawn.severity },
       iso6789: drawn.iso6789,
       ...(drawn.tolerance === undefined ? {} : { tolerancePercent: drawn.tolerance }),
-      ...(toolbox === undefined || !has('toolbox') ? {} : { toolbox }),
-      ...(stock === undefined || !has('stock') ? {} : { stock: withCounts(stock, drawn.counts) }),
-      ...(has('ambient') ? { ambient: { value: drawn.ambient, unit: 'degC' as const } } : {}),
+      ...(toolbox === undefined || !isDrawn('toolbox') ? {} : { toolbox }),
+      ...(stock === undefined || !isDrawn('stock') ? {} : { stock: withCounts(stock, drawn.counts) }),
+      ...(isDrawn('ambient') ? { ambient: { value: drawn.ambient, unit: 'degC' as const } } : {}),
     }
   })
 
@@ -256,8 +256,8 @@ describe('a fact taken away', () => {
         const read = parseDocument('any', applyPatch(document, [{ op: 'remove', path }]))
         if (!read.ok) continue
         tried += 1
-        const less = { ...request, [part]: read.value } as VisitRequest
-        expect(() => planRequest(less), `${part}${path}`).not.toThrow()
+        const withoutPart = { ...request, [part]: read.value } as VisitRequest
+        expect(() => planRequest(withoutPart), `${part}${path}`).not.toThrow()
       }
     }
     expect(tried).toBeGreaterThan(40)

@@ -134,9 +134,9 @@ describe('a fact after the other taken away', () => {
   })
 
   it('too warm for every oil of the sheet: a finding, and no oil is chosen', () => {
-    const hot = planExample('tind-4', { request: { ambient: { value: 46, unit: 'degC' } } })
-    expect(hot.oil.map(({ choice }) => choice)).toEqual([undefined, undefined])
-    expect(hot.findings.map(({ code }) => code)).toEqual([
+    const hotPlan = planExample('tind-4', { request: { ambient: { value: 46, unit: 'degC' } } })
+    expect(hotPlan.oil.map(({ choice }) => choice)).toEqual([undefined, undefined])
+    expect(hotPlan.findings.map(({ code }) => code)).toEqual([
       'service/no-oil-for-ambient',
       'service/no-oil-for-ambient',
     ])

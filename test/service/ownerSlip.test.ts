@@ -9,7 +9,7 @@ import { usedMachines } from './support/usedMachines.js'
 
 const TODAY = '2023-10-09'
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
-const good = records[0]?.document as ServiceRecord
+const exampleRecord = records[0]?.document as ServiceRecord
 const sheet = documents.sheets[0]?.document as SlipFacts['sheet']
 const logWithoutRecords = documents.logs[0]?.document as MachineLog
 const due = { soon: { days: 30 }, staleAfter: { days: 30 }, severity: 'normal' } as const
@@ -27,9 +27,9 @@ function slipOf(log: MachineLog, record?: string) {
 
 describe('the slip of a visit', () => {
   it('says what was done and found at each gearcase, with the names of the sheet', () => {
-    const slip = slipOf(logOf(good))
+    const slip = slipOf(logOf(exampleRecord))
     expect(slip).toMatchObject({
-      record: good.id,
+      record: exampleRecord.id,
       date: '2023-10-06',
       readings: { hours: { value: 512.8, unit: 'h' } },
       by: 'A. Skarn',
@@ -52,8 +52,8 @@ describe('the slip of a visit', () => {
   })
 
   it('is that of the last day, whatever the order of the log, or of the record that is named', () => {
-    const log = { ...logWithoutRecords, records: [good, ...logWithoutRecords.records] }
-    expect(slipOf(log).record).toBe(good.id)
+    const log = { ...logWithoutRecords, records: [exampleRecord, ...logWithoutRecords.records] }
+    expect(slipOf(log).record).toBe(exampleRecord.id)
     expect(slipOf(log, 'station-2-2022')).toMatchObject({ record: 'station-2-2022', date: '2022-11-20' })
   })
 
@@ -74,12 +74,12 @@ describe('the slip of a visit', () => {
   })
 
   it('has every sample without a result, and the result where it is known', () => {
-    const [rear, front] = good.entries as [ServiceRecord['entries'][0], ServiceRecord['entries'][0]]
+    const [rear, front] = exampleRecord.entries as [ServiceRecord['entries'][0], ServiceRecord['entries'][0]]
     const entries = [
       { ...rear, sample: { bottle: 'B-1', result: 'iron 40 mg/kg' } },
       { ...front, sample: { bottle: 'B-2' } },
     ]
-    const slip = slipOf(logOf({ ...good, entries }))
+    const slip = slipOf(logOf({ ...exampleRecord, entries }))
     expect(slip.work[0]?.sample?.result).toBe('iron 40 mg/kg')
     expect(slip.samples).toMatchObject([{ bottle: 'B-2', part: { gearcase: 'front differential' } }])
   })

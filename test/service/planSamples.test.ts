@@ -51,10 +51,10 @@ it('the label names the oil of the last record that has one', () => {
 })
 
 it('without a drain plug, or at a check, no sample can be taken: a warning at the place in the sheet', () => {
-  const made = makeSheet({ box: makeCase('box', { out: 'suction' }), other: makeCase('other', {}) })
-  const change = { ...made.services['change'], gearcases: ['box'], samples: ['box', 'other', 'nowhere'] }
+  const twoCases = makeSheet({ box: makeCase('box', { out: 'suction' }), other: makeCase('other', {}) })
+  const change = { ...twoCases.services['change'], gearcases: ['box'], samples: ['box', 'other', 'nowhere'] }
   const built = buildProcedure({
-    sheet: { ...made, services: { change } } as SpecSheet,
+    sheet: { ...twoCases, services: { change } } as SpecSheet,
     identity: { modelYear: 2031 },
     services: ['change'],
   })

@@ -280,17 +280,17 @@ describe('tools', () => {
   })
 
   describe('several of a kind', () => {
-    const long = requestExample('tind-4').toolbox?.fillers['long-hose'] as FunnelAndHose
-    const wide = {
-      ...long,
+    const longFunnel = requestExample('tind-4').toolbox?.fillers['long-hose'] as FunnelAndHose
+    const wideFunnel = {
+      ...longFunnel,
       name: 'wide hose',
-      hose: { ...long.hose, bore: { value: 20, unit: 'mm' as const } },
+      hose: { ...longFunnel.hose, bore: { value: 20, unit: 'mm' as const } },
     }
 
     it('the quickest hose is taken and listed, in whatever order they hang', () => {
       for (const fillers of [
-        { long, wide },
-        { wide, long },
+        { long: longFunnel, wide: wideFunnel },
+        { wide: wideFunnel, long: longFunnel },
       ]) {
         const plan = planExample('tind-4', toolbox({ fillers }))
         const hoses = plan.tools.filter(({ kind }) => kind === 'filler')
@@ -301,7 +301,10 @@ describe('tools', () => {
     })
 
     it('without a temperature the first hose is listed, and its time cannot be told', () => {
-      const { ambient: _ambient, ...request } = requestExample('tind-4', toolbox({ fillers: { long, wide } }))
+      const { ambient: _ambient, ...request } = requestExample(
+        'tind-4',
+        toolbox({ fillers: { long: longFunnel, wide: wideFunnel } }),
+      )
       const planned = planRequest(request)
       if (!planned.ok) throw new Error('no plan')
       expect(planned.value.tools.filter(({ kind }) => kind === 'filler')).toMatchObject([
@@ -354,8 +357,11 @@ describe('hand tools', () => {
   })
 
   it('need no bar and no wrench for what is turned by hand', () => {
-    const hand = (part: string) => replace(`/gearcases/bevel/openings/${part}/drive`, { kind: 'hand' })
-    const { handTools } = planExample('kvist-2', { sheet: patched(hand('fill'), hand('drain')) })
+    const setHandDrive = (part: string) =>
+      replace(`/gearcases/bevel/openings/${part}/drive`, { kind: 'hand' })
+    const { handTools } = planExample('kvist-2', {
+      sheet: patched(setHandDrive('fill'), setHandDrive('drain')),
+    })
     expect(handTools?.params).toEqual({ tools: ['chocks', 'brush', 'scraper'] })
   })
 

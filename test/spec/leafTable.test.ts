@@ -11,22 +11,22 @@ interface TrialSheet extends SpecSheet {
 
 test('a leaf without a row, a row without a leaf, and a row of another kind or measure do not compile', () => {
   // @ts-expect-error: the row of /machine/cooler is missing
-  const missing: LeafTableOf<TrialSheet> = { ...LEAF_TABLE }
+  const incompleteTable: LeafTableOf<TrialSheet> = { ...LEAF_TABLE }
   const row = { kind: 'value', role: 'refill', measure: 'volume', read: 'machine' } as const
-  const whole: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': row }
+  const completeTable: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': row }
   // @ts-expect-error: the sheet has no such leaf
-  const spare: LeafTableOf<SpecSheet> = { ...LEAF_TABLE, '/machine/cooler': row }
+  const tableWithoutLeaf: LeafTableOf<SpecSheet> = { ...LEAF_TABLE, '/machine/cooler': row }
   // @ts-expect-error: a volume, not a mass
-  const heavy: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, measure: 'mass' } }
+  const massTable: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, measure: 'mass' } }
   // @ts-expect-error: a value, not a seal
-  const sealed: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, kind: 'seal' } }
-  const tableWithoutRow: LeafTableOf<TrialSheet> = {
+  const sealTable: LeafTableOf<TrialSheet> = { ...LEAF_TABLE, '/machine/cooler': { ...row, kind: 'seal' } }
+  const tableWithoutMeasure: LeafTableOf<TrialSheet> = {
     ...LEAF_TABLE,
     // @ts-expect-error: the measure of a value is not optional
     '/machine/cooler': { kind: 'value', role: 'refill', read: 'machine' },
   }
-  for (const table of [whole, spare, heavy, sealed, tableWithoutRow])
-    expect(Object.keys(table)).toEqual([...Object.keys(missing), '/machine/cooler'])
+  for (const table of [completeTable, tableWithoutLeaf, massTable, sealTable, tableWithoutMeasure])
+    expect(Object.keys(table)).toEqual([...Object.keys(incompleteTable), '/machine/cooler'])
   expectTypeOf<keyof LeafTableOf<TrialSheet>>().toEqualTypeOf<LeafPlace | '/machine/cooler'>()
 })
 

@@ -9,7 +9,7 @@ import { type JsonSchema, toJsonSchema } from '../support/toJsonSchema.js'
 
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
 const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'
-const limited: Identity = { market: 'FI', modelYear: 2028 }
+const limitedIdentity: Identity = { market: 'FI', modelYear: 2028 }
 const codes = (trace: { readonly reasons: readonly { readonly code: string }[] }) =>
   trace.reasons.map((reason) => reason.code)
 
@@ -30,7 +30,7 @@ describe('stated', () => {
   })
 
   test('from the one override that applies, with its source where the leaf has none', () => {
-    const found = resolveLeaf(cover, limited, 'value', refill)
+    const found = resolveLeaf(cover, limitedIdentity, 'value', refill)
     expect(found).toMatchObject({
       kind: 'stated',
       value: { value: '2.5' },
@@ -69,21 +69,25 @@ describe('not stated', () => {
     expect(resolveLeaf(cover, {}, 'interval', '/services/rear-level/intervals/repeat')).toMatchObject({
       kind: 'not stated',
     })
-    expect(resolveLeaf(cover, limited, 'oils', '/gearcases/rear/oilSpace/oils')).toMatchObject({
+    expect(resolveLeaf(cover, limitedIdentity, 'oils', '/gearcases/rear/oilSpace/oils')).toMatchObject({
       kind: 'not stated',
       trace: { path: '/overrides/0/set/2/to' },
     })
     const left = resolveLeaf(cover, { market: 'NO' }, 'value', '/gearcases/rear/oilSpace/fill/dryFill')
     expect(left).toMatchObject({ kind: 'not stated' })
     if (left.kind === 'not stated') expect(codes(left.trace)).toContain('spec/leaf-absent')
-    const hub = readFixture('hub-reduction.sheet.json') as unknown as SpecSheet
-    expect(resolveLeaf(hub, {}, 'tightening', '/gearcases/middle/openings/stick/tightening')).toMatchObject({
+    const hubSheet = readFixture('hub-reduction.sheet.json') as unknown as SpecSheet
+    expect(
+      resolveLeaf(hubSheet, {}, 'tightening', '/gearcases/middle/openings/stick/tightening'),
+    ).toMatchObject({
       kind: 'not stated',
     })
   })
 
   test('no seal at all is stated', () => {
-    expect(resolveLeaf(cover, limited, 'seal', '/gearcases/rear/covers/rear-cover/seal')).toMatchObject({
+    expect(
+      resolveLeaf(cover, limitedIdentity, 'seal', '/gearcases/rear/covers/rear-cover/seal'),
+    ).toMatchObject({
       kind: 'stated',
       value: { kind: 'none' },
     })
@@ -134,7 +138,7 @@ describe('cannot tell', () => {
     const twice = applyPatch(cover, [
       { op: 'add', path: '/overrides/-', value: cover.overrides?.[0] },
     ]) as SpecSheet
-    const found = resolveLeaf(twice, limited, 'value', refill)
+    const found = resolveLeaf(twice, limitedIdentity, 'value', refill)
     expect(found).toMatchObject({ kind: 'cannot tell', missing: [] })
     if (found.kind === 'cannot tell') {
       expect(found.candidates).toHaveLength(2)
@@ -148,7 +152,7 @@ describe('cannot tell', () => {
       { op: 'replace', path: '/overrides/0/set/0/kind', value: 'place' },
       { op: 'replace', path: '/overrides/0/set/0/path', value: `${refill}/value` },
     ] as const) {
-      const found = resolveLeaf(applyPatch(cover, [change]) as SpecSheet, limited, 'value', refill)
+      const found = resolveLeaf(applyPatch(cover, [change]) as SpecSheet, limitedIdentity, 'value', refill)
       expect(found.kind).toBe('cannot tell')
       if (found.kind === 'cannot tell')
         expect(found.candidates.flatMap(({ trace }) => codes(trace))).toContain('spec/override-does-not-fit')
@@ -238,14 +242,14 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
       (range?.from ?? 0) <= whole.modelYear && whole.modelYear <= (range?.to ?? 9999)
     const own = variants[whole.variant]
     if (own === undefined || !inYears(own.when.modelYears)) return
-    const holding = written.overrides.filter(
+    const applicable = written.overrides.filter(
       ({ when }) =>
         (when.variants?.includes(whole.variant) ?? true) &&
         inYears(when.modelYears) &&
         (when.market?.includes(whole.market) ?? true),
     )
-    if (holding.length > 1) return
-    const right = holding[0]?.set[0]?.to.value ?? '0'
+    if (applicable.length > 1) return
+    const right = applicable[0]?.set[0]?.to.value ?? '0'
     const known: Identity = Object.fromEntries(facts.map((fact) => [fact, whole[fact]]))
     const found = resolveLeaf(written as unknown as SpecSheet, known, 'value', '/machine/mass')
     if (found.kind === 'stated') {

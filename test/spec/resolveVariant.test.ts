@@ -71,20 +71,22 @@ describe('cannot tell', () => {
   })
 
   test('a variant without a condition stays a candidate until the log names one', () => {
-    const mixed = sheetOf({
+    const mixedSheet = sheetOf({
       plain: { name: 'plain' },
       late: { name: 'late', when: { modelYears: { from: 2020 } } },
     })
-    expect(resolveVariant(mixed, { modelYear: 2021 })).toMatchObject({
+    expect(resolveVariant(mixedSheet, { modelYear: 2021 })).toMatchObject({
       verdict: 'cannot tell',
       missing: ['variant'],
       candidates: ['plain', 'late'],
     })
-    expect(resolveVariant(mixed, { modelYear: 2019 })).toMatchObject({
+    expect(resolveVariant(mixedSheet, { modelYear: 2019 })).toMatchObject({
       verdict: 'cannot tell',
       candidates: ['plain'],
     })
-    expect(resolveVariant(mixed, { variant: 'plain', modelYear: 2019 })).toMatchObject({ variant: 'plain' })
+    expect(resolveVariant(mixedSheet, { variant: 'plain', modelYear: 2019 })).toMatchObject({
+      variant: 'plain',
+    })
   })
 
   test('two conditions that both hold', () => {

@@ -176,16 +176,16 @@ describe('texts', () => {
   test('the sentences of mistakes that people make, read as a reader would', () => {
     const sentence = (of: string, path: string, value: unknown) =>
       parseDocument('any', applyPatch(readFixture(of), [{ op: 'replace', path, value }])).findings.map(render)
-    const hub = 'hub-reduction.sheet.json'
+    const hubFile = 'hub-reduction.sheet.json'
     const dryFillPath = '/gearcases/hub/oilSpace/fill/dryFill'
-    expect(sentence(hub, `${dryFillPath}/value`, '0,80')).toEqual([
+    expect(sentence(hubFile, `${dryFillPath}/value`, '0,80')).toEqual([
       'Figure "0,80" has a decimal comma. Write "0.80".',
     ])
-    expect(sentence(hub, `${dryFillPath}/value`, 0.8)).toEqual([
+    expect(sentence(hubFile, `${dryFillPath}/value`, 0.8)).toEqual([
       'Expected a figure in quotes, found the number 0.8, which loses printed zeros. Write it as printed.',
     ])
-    expect(sentence(hub, '/version', '1.4')).toEqual(['Expected version 1.0, found 1.4.'])
-    expect(sentence(hub, '/gearcases/hub/access', { kind: 'raised', suports: ['axle-middle'] })).toEqual([
+    expect(sentence(hubFile, '/version', '1.4')).toEqual(['Expected version 1.0, found 1.4.'])
+    expect(sentence(hubFile, '/gearcases/hub/access', { kind: 'raised', suports: ['axle-middle'] })).toEqual([
       'Unknown key "suports". Did you mean "supports"?',
     ])
   })

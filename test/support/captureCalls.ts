@@ -12,16 +12,16 @@ export interface Call {
  */
 export async function captureCalls(code: string): Promise<readonly Call[]> {
   const calls: Call[] = []
-  const watched = (name: string, it: unknown): unknown =>
-    typeof it !== 'function' || /^class/.test(String(it))
-      ? it
+  const watched = (name: string, entryValue: unknown): unknown =>
+    typeof entryValue !== 'function' || /^class/.test(String(entryValue))
+      ? entryValue
       : (...args: readonly unknown[]) => {
           calls.push({ name, args })
-          return it(...args)
+          return entryValue(...args)
         }
   const quiet = { log: () => undefined }
   await runCode(code, { console: quiet }, (entry) =>
-    Object.fromEntries(Object.entries(entry).map(([name, it]) => [name, watched(name, it)])),
+    Object.fromEntries(Object.entries(entry).map(([name, entryValue]) => [name, watched(name, entryValue)])),
   )
   return calls
 }

@@ -40,10 +40,12 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
       own(path) !== undefined ? 'file' : inMemory(path) ? 'folder' : real.kindOf(path),
     listFolder: async (path) => {
       if (!inMemory(path)) return real.listFolder(path)
-      const inside = Object.keys(files)
+      const folderEntries = Object.keys(files)
         .filter((file) => path === '.' || file.startsWith(`${path}/`))
         .map((file) => (path === '.' ? file : file.slice(path.length + 1)).split('/'))
-      const kinds = new Map(inside.map(([name = '', ...rest]) => [name, rest.length > 0 ? 'folder' : 'file']))
+      const kinds = new Map(
+        folderEntries.map(([name = '', ...rest]) => [name, rest.length > 0 ? 'folder' : 'file']),
+      )
       return [...kinds].sort().map(([name, kind]) => ({ name, kind }) as FolderEntry)
     },
     saveText: async (path, makeText) => {

@@ -12,7 +12,8 @@ export async function publicFunctions(): Promise<ReadonlyMap<string, (...args: u
   const sources = new Set(Object.keys(exports).flatMap((entry) => sourceOf(entry.replace(/^\./, name)) ?? []))
   const found = new Map<string, (...args: unknown[]) => unknown>()
   for (const source of sources)
-    for (const [key, it] of Object.entries((await import(source)) as object))
-      if (typeof it === 'function' && !/^class/.test(Function.prototype.toString.call(it))) found.set(key, it)
+    for (const [key, exported] of Object.entries((await import(source)) as object))
+      if (typeof exported === 'function' && !/^class/.test(Function.prototype.toString.call(exported)))
+        found.set(key, exported)
   return found
 }

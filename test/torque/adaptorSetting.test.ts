@@ -66,11 +66,11 @@ describe('adaptorSetting', () => {
 
   it('falls with the extension ahead of 90°, and rises with it behind', () => {
     law(50, length, angle, fc.double({ min: 0, max: 0.4, noNaN: true }), (lever, degrees, part) => {
-      const less = adaptorSetting(question(40, lever, lever * part, degrees)).setting.value
-      const more = adaptorSetting(question(40, lever, lever * (part + 0.1), degrees)).setting.value
-      if (degrees < 90) expect(more).toBeLessThan(less)
-      else if (degrees > 90) expect(more).toBeGreaterThan(less)
-      else expect(more).toBe(less)
+      const firstSetting = adaptorSetting(question(40, lever, lever * part, degrees)).setting.value
+      const secondSetting = adaptorSetting(question(40, lever, lever * (part + 0.1), degrees)).setting.value
+      if (degrees < 90) expect(secondSetting).toBeLessThan(firstSetting)
+      else if (degrees > 90) expect(secondSetting).toBeGreaterThan(firstSetting)
+      else expect(secondSetting).toBe(firstSetting)
     })
   })
 
@@ -82,11 +82,11 @@ describe('adaptorSetting', () => {
       expect((setting.value * reach) / lever / torque).toBeCloseTo(1, 9)
       expect(ratio).toBeCloseTo(lever / reach, 6)
     })
-    const mixed = adaptorSetting({
+    const mixedSetting = adaptorSetting({
       torque: { value: 30, unit: 'N.m' },
       leverLength: { value: 12, unit: 'in' },
       extension: { value: 152.4, unit: 'mm' },
     })
-    expect(mixed.setting).toEqual({ value: 20, unit: 'N.m' })
+    expect(mixedSetting.setting).toEqual({ value: 20, unit: 'N.m' })
   })
 })

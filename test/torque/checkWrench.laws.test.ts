@@ -29,7 +29,7 @@ function whole(text: string, places: number): bigint {
 }
 
 /** Decimal text × unit, in 10^-22 N·m: 6 decimals and 16 more of the factor. */
-function grains(text: string, unit: TorqueUnit): bigint {
+function toGrains(text: string, unit: TorqueUnit): bigint {
   return whole(text, 6) * whole(NEWTON_METRES[unit] ?? '', SCALE - 6)
 }
 
@@ -53,11 +53,12 @@ function trySettings(
     const step = whole(String(scale.graduation), 3)
     for (let mark = whole(String(scale.lowest), 3); mark <= whole(String(scale.highest), 3); mark += step) {
       const text = `${mark / 1000n}.${String(mark % 1000n).padStart(3, '0')}`
-      const size = grains(text, scale.unit)
+      const size = toGrains(text, scale.unit)
       if (size <= 0n || size < low || size > high) continue
       if (wrench.declaredRange) {
         const { min, max } = wrench.declaredRange
-        if (size < grains(String(min.value), min.unit) || size > grains(String(max.value), max.unit)) continue
+        if (size < toGrains(String(min.value), min.unit) || size > toGrains(String(max.value), max.unit))
+          continue
       } else if (iso6789 === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
       const { accuracy } = wrench
       if (accuracy.kind === 'ISO 6789') throw new Error('this judge knows stated errors only')
@@ -68,8 +69,8 @@ function trySettings(
       if (!ofReading && mark * 100_000n <= errorOf) continue
       if (wrench.type === 'electronic' && iso6789 === '2017' && step * 400_000n > errorOf) continue
       // of reading mark/(1+a) >= low and mark/(1-a) <= high, multiplied out; of full scale mark ± a·top
-      const error = grains(`${top / 1000n}.${String(top % 1000n).padStart(3, '0')}`, scale.unit) * percent
-      const inside = ofReading
+      const error = toGrains(`${top / 1000n}.${String(top % 1000n).padStart(3, '0')}`, scale.unit) * percent
+      const isInside = ofReading
         ? size * 100_000n >= low * (100_000n + percent) && size * 100_000n <= high * (100_000n - percent)
         : size * 100_000n - error >= low * 100_000n && size * 100_000n + error <= high * 100_000n
       const gap = 2n * size - twiceAim
@@ -79,7 +80,7 @@ function trySettings(
         best === undefined ||
         (own && !best.own) ||
         (own === best.own && (distance < best.distance || (distance === best.distance && size < best.size)))
-      if (nearer) best = { scale: index, mark: String(Number(text)), inside, distance, size, own }
+      if (nearer) best = { scale: index, mark: String(Number(text)), inside: isInside, distance, size, own }
     }
   }
   return best && { scale: best.scale, mark: best.mark, inside: best.inside }
@@ -159,13 +160,13 @@ const statedArb: fc.Arbitrary<StatedValue<TorqueUnit>> = fc.oneof(
 function bandOf(stated: StatedValue<TorqueUnit>): readonly [low: bigint, high: bigint, twiceAim: bigint] {
   const { unit } = stated
   if (stated.kind === 'limits') {
-    const low = grains(stated.min ?? '0', unit)
-    const high = grains(stated.max ?? '0', unit)
+    const low = toGrains(stated.min ?? '0', unit)
+    const high = toGrains(stated.max ?? '0', unit)
     return [low, high, low + high]
   }
   if (stated.kind === 'nominal') throw new Error('no band')
-  const aim = grains(stated.value, unit)
-  return [aim - grains(stated.minus, unit), aim + grains(stated.plus, unit), 2n * aim]
+  const aim = toGrains(stated.value, unit)
+  return [aim - toGrains(stated.minus, unit), aim + toGrains(stated.plus, unit), 2n * aim]
 }
 
 describe('checkWrench: laws', () => {
@@ -226,16 +227,16 @@ describe('checkWrench: laws', () => {
             torque({ kind: 'limits', min: String(value), max: String(value), unit: 'N.m' }),
             { iso6789: '2017' },
           ).setting?.trueBand.newtonMetres
-        const [here, wider, higher] = [
+        const [originalFit, widerFit, higherFit] = [
           at(setting, percent),
           at(setting, percent + 1),
           at(setting + 1, percent),
         ]
-        if (!here || !wider || !higher) throw new Error('every mark can be set')
-        expect(wider.min.value).toBeLessThan(here.min.value)
-        expect(wider.max.value).toBeGreaterThan(here.max.value)
-        expect(higher.min.value).toBeGreaterThan(here.min.value)
-        expect(higher.max.value).toBeGreaterThan(here.max.value)
+        if (!originalFit || !widerFit || !higherFit) throw new Error('every mark can be set')
+        expect(widerFit.min.value).toBeLessThan(originalFit.min.value)
+        expect(widerFit.max.value).toBeGreaterThan(originalFit.max.value)
+        expect(higherFit.min.value).toBeGreaterThan(originalFit.min.value)
+        expect(higherFit.max.value).toBeGreaterThan(originalFit.max.value)
       },
     )
   })

@@ -11,20 +11,23 @@ const covers = (wrench: TorqueWrench, task: WrenchTask) =>
   ['fits', 'fits with care'].includes(checkWrench(wrench, task.tightening, BY_2017).verdict)
 
 describe('chooseWrenches', () => {
-  const small = clickWrench(5, 25)
-  const middle = clickWrench(20, 100)
-  const large = clickWrench(40, 200)
+  const smallWrench = clickWrench(5, 25)
+  const middleWrench = clickWrench(20, 100)
+  const largeWrench = clickWrench(40, 200)
 
   it('takes one wrench where one will do, and the one that fits plainly before one with care', () => {
     const tasks = [
       { on: '/drain', tightening: limits('39', '49') },
       { on: '/fill', tightening: limits('55', '65') },
     ]
-    expect(chooseWrenches({ small, middle, large }, tasks, BY_2017).wrenches).toEqual(['middle'])
+    expect(
+      chooseWrenches({ small: smallWrench, middle: middleWrench, large: largeWrench }, tasks, BY_2017)
+        .wrenches,
+    ).toEqual(['middle'])
     // 30 to 38 is 15 % of 240: with care under 2017
-    const wide = clickWrench(10, 240)
+    const wideWrench = clickWrench(10, 240)
     const { wrenches, covered } = chooseWrenches(
-      { wide, middle },
+      { wide: wideWrench, middle: middleWrench },
       [{ on: '/drain', tightening: limits('30', '38') }],
       BY_2017,
     )
@@ -36,17 +39,25 @@ describe('chooseWrenches', () => {
 
   it('equal choices go by the toolbox’s order', () => {
     const tasks = [{ on: '/drain', tightening: limits('50', '60') }]
-    expect(chooseWrenches({ middle, large }, tasks, BY_2017).wrenches).toEqual(['middle'])
-    expect(chooseWrenches({ large, middle }, tasks, BY_2017).wrenches).toEqual(['large'])
+    expect(chooseWrenches({ middle: middleWrench, large: largeWrench }, tasks, BY_2017).wrenches).toEqual([
+      'middle',
+    ])
+    expect(chooseWrenches({ large: largeWrench, middle: middleWrench }, tasks, BY_2017).wrenches).toEqual([
+      'large',
+    ])
   })
 
   it('one that covers all beats two that fit better', () => {
-    const wide = clickWrench(5, 240)
+    const wideWrench = clickWrench(5, 240)
     const tasks = [
       { on: '/drain', tightening: limits('10', '12') },
       { on: '/cover', tightening: limits('178', '197') },
     ]
-    const { wrenches, covered } = chooseWrenches({ small, large, wide }, tasks, BY_2017)
+    const { wrenches, covered } = chooseWrenches(
+      { small: smallWrench, large: largeWrench, wide: wideWrench },
+      tasks,
+      BY_2017,
+    )
     expect(wrenches).toEqual(['wide'])
     expect(covered.map(({ fit }) => fit.verdict)).toEqual(['fits with care', 'fits'])
   })
@@ -58,7 +69,11 @@ describe('chooseWrenches', () => {
       { on: '/c', tightening: nominalWith('3', '0.3', '0.3'), drive: '1/4 in' },
       { on: '/d', tightening: nominalWith('2', '0.2', '0.2') },
     ]
-    const { wrenches, covered, uncovered, toBuy } = chooseWrenches({ middle, small }, tasks, BY_2017)
+    const { wrenches, covered, uncovered, toBuy } = chooseWrenches(
+      { middle: middleWrench, small: smallWrench },
+      tasks,
+      BY_2017,
+    )
     expect(wrenches).toEqual(['middle'])
     expect(covered.map(({ on }) => on)).toEqual(['/a'])
     expect(uncovered.map(({ on, verdict }) => [on, verdict])).toEqual([
@@ -140,35 +155,42 @@ describe('chooseWrenches', () => {
 
   it('squares: exact, or through one drive adaptor, never through a crowfoot or an extension', () => {
     const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
-    const plain = chooseWrenches({ middle }, tasks, BY_2017)
+    const plain = chooseWrenches({ middle: middleWrench }, tasks, BY_2017)
     expect(plain.uncovered[0]?.wrenches[0]?.reasons).toEqual([
       { code: 'torque/drive-does-not-reach', params: { wrench: '1/2 in', required: '3/8 in' } },
     ])
     const adaptor = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
       ({ name: 'half to three eighths', kind, from: '1/2 in', to: '3/8 in' }) as const
     const reach = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
-      chooseWrenches({ middle }, tasks, { ...BY_2017, adaptors: { step: adaptor(kind) } }).covered.map(
-        ({ wrench, through }) => [wrench, through],
-      )
+      chooseWrenches({ middle: middleWrench }, tasks, {
+        ...BY_2017,
+        adaptors: { step: adaptor(kind) },
+      }).covered.map(({ wrench, through }) => [wrench, through])
     expect(reach('drive adaptor')).toEqual([['middle', 'step']])
     expect(reach('crowfoot')).toEqual([])
     expect(reach('straight extension')).toEqual([])
     // with the right square drive in the toolbox, the adaptor is not needed
     const direct = clickWrench(20, 100, 1, { drive: '3/8 in' })
     expect(
-      chooseWrenches({ middle, direct }, tasks, { ...BY_2017, adaptors: { step: adaptor('drive adaptor') } })
-        .wrenches,
+      chooseWrenches({ middle: middleWrench, direct }, tasks, {
+        ...BY_2017,
+        adaptors: { step: adaptor('drive adaptor') },
+      }).wrenches,
     ).toEqual(['direct'])
   })
 
   it('a square in millimetres, as JIS and ISO 1174-1 print it, is the same square', () => {
     const at = (drive: string) =>
-      chooseWrenches({ middle }, [{ on: '/drain', tightening: limits('39', '49'), drive }], BY_2017).wrenches
+      chooseWrenches(
+        { middle: middleWrench },
+        [{ on: '/drain', tightening: limits('39', '49'), drive }],
+        BY_2017,
+      ).wrenches
     expect(['12.7 mm', '12.5 mm', '1/2 in'].map(at)).toEqual([['middle'], ['middle'], ['middle']])
     expect(['9.5 mm', '10 mm', '12 mm', '19 mm'].map(at)).toEqual([[], [], [], []])
     const step = { name: 'step', kind: 'drive adaptor', from: '12.7 mm', to: '9.5 mm' } as const
     const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
-    const reached = chooseWrenches({ middle }, tasks, { ...BY_2017, adaptors: { step } })
+    const reached = chooseWrenches({ middle: middleWrench }, tasks, { ...BY_2017, adaptors: { step } })
     expect(reached.covered.map(({ through }) => through)).toEqual(['step'])
   })
 
@@ -194,7 +216,7 @@ describe('chooseWrenches', () => {
         },
       },
     ]
-    for (const wrenches of [{ middle, small }, {}]) {
+    for (const wrenches of [{ middle: middleWrench, small: smallWrench }, {}]) {
       const { uncovered, toBuy, wrenches: taken } = chooseWrenches(wrenches, tasks, BY_2017)
       expect(taken).toEqual([])
       expect(toBuy).toEqual([])
@@ -212,7 +234,7 @@ describe('chooseWrenches', () => {
 
   it('no wrenches, no tasks: nothing', () => {
     expect(chooseWrenches({}, [], BY_2017)).toEqual({ wrenches: [], covered: [], uncovered: [], toBuy: [] })
-    expect(chooseWrenches({ middle }, [], BY_2017).wrenches).toEqual([])
+    expect(chooseWrenches({ middle: middleWrench }, [], BY_2017).wrenches).toEqual([])
   })
 
   it('20 wrenches and 500 tasks are looked at; one more throws RangeError', () => {
@@ -271,8 +293,8 @@ describe('chooseWrenches', () => {
           fewestTools = [taken.length, doubtfulCount]
       }
       const choice = chooseWrenches(box, tasks, BY_2017)
-      const careful = choice.covered.filter(({ fit }) => fit.verdict !== 'fits').length
-      expect([choice.wrenches.length, careful]).toEqual(fewestTools)
+      const doubtfulChoices = choice.covered.filter(({ fit }) => fit.verdict !== 'fits').length
+      expect([choice.wrenches.length, doubtfulChoices]).toEqual(fewestTools)
       expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
       for (const { wrench, on } of choice.covered) {
         expect(choice.wrenches).toContain(wrench)

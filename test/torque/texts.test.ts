@@ -39,7 +39,7 @@ function renderReason({ code, params }: Reason): string {
 
 const BY_2017 = { iso6789: '2017' } as const
 const BY_2003 = { iso6789: '2003' } as const
-const middle = clickWrench(10, 100)
+const clickTo100 = clickWrench(10, 100)
 const NOT_STATED = { kind: 'not stated', threadCondition: 'dry' } as const
 const turns = (max?: string) =>
   ({ kind: 'turns', min: '2', threadCondition: 'sealant', ...(max === undefined ? {} : { max }) }) as const
@@ -76,15 +76,15 @@ const crowfoot = { extension: { value: 6, unit: 'in' } } as const
 /** One call for each code at least. */
 function everyReason(): Reason[] {
   const answers: { readonly reasons: readonly Reason[] }[] = [
-    checkWrench(middle, limits('39', '49'), BY_2017),
-    checkWrench(middle, limits('40', '41'), BY_2017),
-    checkWrench(middle, limits('14', '16'), BY_2017),
-    checkWrench(middle, limits('1', '2'), BY_2017),
-    checkWrench(middle, limits('14', '16'), BY_2003),
-    checkWrench(middle, limits('140', '160'), BY_2017),
+    checkWrench(clickTo100, limits('39', '49'), BY_2017),
+    checkWrench(clickTo100, limits('40', '41'), BY_2017),
+    checkWrench(clickTo100, limits('14', '16'), BY_2017),
+    checkWrench(clickTo100, limits('1', '2'), BY_2017),
+    checkWrench(clickTo100, limits('14', '16'), BY_2003),
+    checkWrench(clickTo100, limits('140', '160'), BY_2017),
     checkWrench(clickWrench(10, 100, 1, { declaredRange }), limits('14', '16'), BY_2017),
     checkWrench(clickWrench(10, 100, 1, { declaredRange }), limits('84', '86'), BY_2017),
-    checkWrench(middle, limits('40.1', '40.2'), BY_2017),
+    checkWrench(clickTo100, limits('40.1', '40.2'), BY_2017),
     checkWrench(clickWrench(10, 10), limits('9.9', '10.5'), BY_2017),
     checkWrench(electronic, limits('12', '12'), BY_2017),
     checkWrench(
@@ -92,21 +92,21 @@ function everyReason(): Reason[] {
       limits('4', '5'),
       BY_2017,
     ),
-    checkWrench(middle, nominal('40.5'), BY_2017),
-    checkWrench(middle, nominal('40'), { ...BY_2017, tolerancePercent: 10 }),
-    checkWrench(middle, torque({ kind: 'limits', min: '40', unit: 'N.m' }), BY_2017),
-    checkWrench(middle, torque({ kind: 'limits', max: '40', unit: 'N.m' }), BY_2017),
-    checkWrench(middle, limits('50', '40'), BY_2017),
-    checkWrench(middle, NOT_STATED, BY_2017),
-    checkWrench(middle, turns('3'), BY_2017),
-    checkWrench(middle, turns(), BY_2017),
-    checkWrench(middle, angled({ kind: 'nominal', value: '90' }), BY_2017),
-    checkWrench(middle, angled({ kind: 'limits', min: '85', max: '95' }), BY_2017),
-    checkWrench(middle, angled({ kind: 'limits', min: '85' }), BY_2017),
-    checkWrench(middle, angled({ kind: 'limits', max: '95' }), BY_2017),
+    checkWrench(clickTo100, nominal('40.5'), BY_2017),
+    checkWrench(clickTo100, nominal('40'), { ...BY_2017, tolerancePercent: 10 }),
+    checkWrench(clickTo100, torque({ kind: 'limits', min: '40', unit: 'N.m' }), BY_2017),
+    checkWrench(clickTo100, torque({ kind: 'limits', max: '40', unit: 'N.m' }), BY_2017),
+    checkWrench(clickTo100, limits('50', '40'), BY_2017),
+    checkWrench(clickTo100, NOT_STATED, BY_2017),
+    checkWrench(clickTo100, turns('3'), BY_2017),
+    checkWrench(clickTo100, turns(), BY_2017),
+    checkWrench(clickTo100, angled({ kind: 'nominal', value: '90' }), BY_2017),
+    checkWrench(clickTo100, angled({ kind: 'limits', min: '85', max: '95' }), BY_2017),
+    checkWrench(clickTo100, angled({ kind: 'limits', min: '85' }), BY_2017),
+    checkWrench(clickTo100, angled({ kind: 'limits', max: '95' }), BY_2017),
     checkWrench(clickWrench(10, 100, 1, { type: 'beam' }), limits('39', '49'), BY_2017),
     checkWrench(
-      middle,
+      clickTo100,
       torque(
         { kind: 'nominal', value: '40', unit: 'N.m' },
         { stages: [{ kind: 'nominal', value: '5', unit: 'N.m' }] },
@@ -117,10 +117,13 @@ function everyReason(): Reason[] {
       ...BY_2017,
       adaptor: crowfoot,
     }),
-    checkWrench(middle, limits('39', '49'), { ...BY_2017, adaptor: crowfoot }),
-    checkWrench(middle, limits('39', '49'), { ...BY_2017, adaptor: { kind: 'crowfoot' } }),
-    ...(chooseWrenches({ middle }, [{ on: '/a', tightening: limits('39', '49'), drive: '3/4 in' }], BY_2017)
-      .uncovered[0]?.wrenches ?? []),
+    checkWrench(clickTo100, limits('39', '49'), { ...BY_2017, adaptor: crowfoot }),
+    checkWrench(clickTo100, limits('39', '49'), { ...BY_2017, adaptor: { kind: 'crowfoot' } }),
+    ...(chooseWrenches(
+      { middle: clickTo100 },
+      [{ on: '/a', tightening: limits('39', '49'), drive: '3/4 in' }],
+      BY_2017,
+    ).uncovered[0]?.wrenches ?? []),
     findTorqueSlip(plug('35').torque, 'M18x1.5', 'aluminium'),
     findTorqueSlip(plug('3.5').torque, 'M18x1.5', 'aluminium'),
     findTorqueSlip({ kind: 'nominal', value: '900', unit: 'cN.m' }, 'M18x1.5', 'aluminium'),
@@ -140,7 +143,7 @@ function everyReason(): Reason[] {
     load(300),
     used(5000),
     used(4999),
-    readCalibrationInputs(middle),
+    readCalibrationInputs(clickTo100),
     readTurnsBand(nominal('40')),
     readTurnsBand(turns('3')),
     readTurnsBand(turns()),
@@ -148,7 +151,7 @@ function everyReason(): Reason[] {
     judgeTurns(turns(), 2),
     judgeTurns(turns('3'), 1),
     judgeTurns(turns('3'), 4),
-    judgeWrenchSetting(middle, { value: 40.5, unit: 'N.m' }, '2017'),
+    judgeWrenchSetting(clickTo100, { value: 40.5, unit: 'N.m' }, '2017'),
   ]
   const threads = ['x', '1/2 BSP', 'M11', 'M18x9', 'G 5/7', '1/2-18 NPT', 'M18x1.7', 'M'.repeat(65)]
   return [
@@ -172,12 +175,12 @@ describe('texts of thread and torque', () => {
   })
 
   it('says what to set, and what is missing', () => {
-    const lines = checkWrench(middle, limits('39', '49'), BY_2017).reasons.map(renderReason)
+    const lines = checkWrench(clickTo100, limits('39', '49'), BY_2017).reasons.map(renderReason)
     expect(lines).toEqual([
       'Set 44 N.m: the mark inside the band nearest to its middle, 44 N.m.',
       'With ±4 % of reading the actual torque is 42.30769230769231 N.m to 45.833333333333336 N.m, inside 39 N.m to 49 N.m.',
     ])
-    expect(checkWrench(middle, NOT_STATED, BY_2017).reasons.map(renderReason)).toEqual([
+    expect(checkWrench(clickTo100, NOT_STATED, BY_2017).reasons.map(renderReason)).toEqual([
       'The sheet states no torque. See the manual.',
     ])
   })

@@ -17,10 +17,10 @@ const unexplained: Difference[] = []
 
 function compareBase(base: string) {
   const frozen = readFrozen(base)
-  const judged = [...judgeBase(readBase(base), readSets(base))]
+  const judgedSets = [...judgeBase(readBase(base), readSets(base))]
   const first = renameFrozen(frozen.first, table, used)
   const lost: string[] = []
-  const differences = judged.flatMap(([set, result], place) => {
+  const differences = judgedSets.flatMap(([set, result], place) => {
     const changes = place === 0 ? [] : frozen.others[set]
     if (changes === undefined) throw new Error(`${set} is not frozen`)
     const before =
@@ -32,7 +32,7 @@ function compareBase(base: string) {
     return isSame(before, after) ? [] : findDifferences(set, before, after)
   })
   return {
-    sets: judged.length,
+    sets: judgedSets.length,
     lost,
     differences: differences.filter((difference) => !isAccepted(difference, table, used)),
   }
@@ -70,8 +70,8 @@ describe('what was valid under 0.1', () => {
   })
 
   it('has no rename that changes nothing or gives no reason', () => {
-    const idle = table.filter((entry) => !used.has(entry) || !/\w+ \w+/.test(entry.why))
-    expect(idle).toEqual([])
+    const unusedRenames = table.filter((entry) => !used.has(entry) || !/\w+ \w+/.test(entry.why))
+    expect(unusedRenames).toEqual([])
   })
 })
 
@@ -134,9 +134,9 @@ describe('the comparison', () => {
     expect(refuseFrozen('set/one', frozen, [entry], used)).toEqual(expected)
     expect([...used]).toEqual([entry])
     expect(refuseFrozen('set/other', frozen, [entry], new Set())).toBe(frozen)
-    const idle = new Set<Rename>()
-    refuseFrozen('set/one', { ...frozen, check: [] }, [entry], idle)
-    expect(idle.size).toBe(0)
+    const unusedRenames = new Set<Rename>()
+    refuseFrozen('set/one', { ...frozen, check: [] }, [entry], unusedRenames)
+    expect(unusedRenames.size).toBe(0)
   })
 
   it('takes each kind of entry', () => {

@@ -67,7 +67,7 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
   let total = 0
   let shown = 0
   let speedFactor = 1
-  const live = (days: number): void => {
+  const useDays = (days: number): void => {
     for (const end = day + days; day < end; day++) {
       const used = rate * use(day, random)
       total += used * speedFactor
@@ -75,7 +75,7 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
     }
   }
   for (let index = 0; index < count; index++) {
-    live(7 + Math.floor(15 * random()))
+    useDays(7 + Math.floor(15 * random()))
     readings.push([addDays(START, day), tenth(shown)])
     if (swapFast !== undefined && index === Math.floor(count / 2)) {
       events.push({
@@ -87,14 +87,14 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
       })
       speedFactor = swapFast
       shown = 0
-      live(2)
+      useDays(2)
     }
   }
   const today = addDays(START, day)
   const history = total
   const dueAt = tenth(shown + (history / day) * (30 + day * random()))
   const machine = log({ hours: readings, ...(events.length > 0 ? { events } : {}) })
-  while (shown < dueAt) live(1)
+  while (shown < dueAt) useDays(1)
   return { machine, today, dueAt, trueDay: addDays(START, day) }
 }
 

@@ -12,9 +12,9 @@ export function seeded(seed: number): () => number {
   let state = seed
   return () => {
     state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296
+    let mixedBits = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixedBits = (mixedBits + Math.imul(mixedBits ^ (mixedBits >>> 7), 61 | mixedBits)) ^ mixedBits
+    return ((mixedBits ^ (mixedBits >>> 14)) >>> 0) / 4_294_967_296
   }
 }
 
@@ -47,8 +47,8 @@ export function randomRow(random: () => number, index: number): DueRow {
       every + 0.001,
       every + 10.001,
     )
-    const grain = pick(1000, 1000, 10_000)
-    row.hours = Math.round((base + used) * grain) / grain
+    const countStep = pick(1000, 1000, 10_000)
+    row.hours = Math.round((base + used) * countStep) / countStep
     if (random() < 0.5) row.windowHours = 10
     if (random() < 0.03) row.noHourMeter = true
     if (random() < 0.03 && readOn !== lastDate) row.hours = base - 1 >= 0 ? base - 1 : null

@@ -48,10 +48,10 @@ describe('laws', () => {
     law(50, visitArbitrary, ({ sheet, services }) => {
       const { steps } = build(sheet, services)
       for (const { kind, steps: ids } of linesOf(steps)) {
-        const joined = ids.map((id) => steps.find((candidate) => candidate.id === id) as Step)
-        expect(new Set(joined.map(({ values }) => values?.['onlyIf'])).size).toBe(1)
+        const joinedSteps = ids.map((id) => steps.find((candidate) => candidate.id === id) as Step)
+        expect(new Set(joinedSteps.map(({ values }) => values?.['onlyIf'])).size).toBe(1)
         if (kind === 'drain' || kind === 'leaks' || kind === 'turn') continue
-        const parts = joined
+        const parts = joinedSteps
           .filter(({ do: action }) => !['top up', 'nip by hand', 'take out'].includes(action))
           .flatMap(({ on, at }) =>
             on?.split('/')[4] ? [`${on.split('/').slice(0, 5).join('/')} ${at?.instance}`] : [],

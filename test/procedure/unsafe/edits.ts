@@ -66,12 +66,12 @@ export function on(
   more: Partial<ProcedureDocument> = {},
   raiseOn: 'stands' | 'ramps' = 'stands',
 ): readonly UnsafeSequence[] {
-  const good = build(sheet, [service], undefined, raiseOn)
+  const validProcedure = build(sheet, [service], undefined, raiseOn)
   return rows.map(([fact, edit, ...codes]) => ({
     fact,
     sheet,
-    good,
-    bad: { ...good, ...more, steps: edit(good.steps) },
+    good: validProcedure,
+    bad: { ...validProcedure, ...more, steps: edit(validProcedure.steps) },
     codes: codes.map((code) => `procedure/${code}` as keyof ProcedureCodes),
   }))
 }
@@ -88,7 +88,7 @@ export function shortLists(
   rows: readonly ListRow[],
 ): readonly UnsafeSequence[] {
   const { steps: known, services: _services, ...rest } = source
-  const good = build(sheet, ['change'])
+  const validProcedure = build(sheet, ['change'])
   return rows.map(([ids, ...codes]) => {
     const steps = ids.split('+').map((id, place): Step => {
       const step = known.find((candidate) => candidate.id === id)
@@ -97,8 +97,8 @@ export function shortLists(
     })
     return {
       fact: `begins with ${ids.replaceAll('+', ', ')}`,
-      ...{ sheet, good, at: steps.length - 1 },
-      bad: { ...rest, services: good.services, steps },
+      ...{ sheet, good: validProcedure, at: steps.length - 1 },
+      bad: { ...rest, services: validProcedure.services, steps },
       codes: codes.map((code) => `procedure/${code}` as keyof ProcedureCodes),
     }
   })

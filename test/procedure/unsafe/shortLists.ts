@@ -53,7 +53,7 @@ const sheet: SpecSheet = {
     ]),
   ),
 }
-const good = build(sheet, ['change'])
+const validProcedure = build(sheet, ['change'])
 
 const LISTS: readonly ListRow[] = [
   // Work at a machine that may roll, start or drop.
@@ -214,4 +214,8 @@ const LISTS: readonly ListRow[] = [
   ['front-take-out-drain+refit-pan-guard', 'part-not-tightened', 'leaks-not-checked'],
 ]
 
-export const SHORT_LISTS = shortLists(sheet, { ...good, steps: [...good.steps, CHOCK_FRONT] }, LISTS)
+export const SHORT_LISTS = shortLists(
+  sheet,
+  { ...validProcedure, steps: [...validProcedure.steps, CHOCK_FRONT] },
+  LISTS,
+)

@@ -131,7 +131,7 @@ const distance = ([a, b]: Fraction, [c, d]: Fraction): Fraction => {
   const gap = a * d - c * b
   return [gap < 0n ? -gap : gap, b * d]
 }
-const less = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d < c * b
+const isLess = ([a, b]: Fraction, [c, d]: Fraction): boolean => a * d < c * b
 
 /** Whether no double is nearer to the exact value, and on a tie the last bit is even. */
 export function isNearest(result: number, exact: Fraction): boolean {
@@ -143,8 +143,8 @@ export function isNearest(result: number, exact: Fraction): boolean {
     const other = neighbour(Math.abs(result), step)
     if (!Number.isFinite(other)) continue
     const gap = distance(exactDouble(other), size)
-    if (less(gap, own)) return false
-    const tie = !less(own, gap)
+    if (isLess(gap, own)) return false
+    const tie = !isLess(own, gap)
     if (tie && bitsOf(Math.abs(result)) % 2n !== 0n) return false
   }
   return true

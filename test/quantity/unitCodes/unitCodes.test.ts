@@ -12,8 +12,8 @@ function roundedLike(unit: Unit, per: Unit, printed: string): string {
   const { digits } = convertFigure('1', unit, per)
   const places = printed.split('.')[1]?.length ?? 0
   const [whole = '', decimals = ''] = digits.split('.')
-  const kept = BigInt(whole + decimals.padEnd(places + 1, '0').slice(0, places + 1))
-  const text = String((kept + 5n) / 10n).padStart(places + 1, '0')
+  const keptDigits = BigInt(whole + decimals.padEnd(places + 1, '0').slice(0, places + 1))
+  const text = String((keptDigits + 5n) / 10n).padStart(places + 1, '0')
   return places === 0 ? text : `${text.slice(0, -places)}.${text.slice(-places)}`
 }
 

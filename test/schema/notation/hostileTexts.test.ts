@@ -74,9 +74,9 @@ describe('hostile data', () => {
   })
 
   test('a cycle, and things in the place of texts', () => {
-    const loop: { self?: unknown } = {}
-    loop.self = loop
-    expect(codes(sheet({ gearcases: loop })).map(([code]) => code)).toContain('spec/not-plain-data')
+    const selfReference: { self?: unknown } = {}
+    selfReference.self = selfReference
+    expect(codes(sheet({ gearcases: selfReference })).map(([code]) => code)).toContain('spec/not-plain-data')
     for (const odd of [null, 3, true, [], [[]], { kind: [] }, { kind: 'nominal' }]) {
       expect(withMass(odd).ok).toBe(false)
       const found = parseSpecSheet(
@@ -108,7 +108,7 @@ test('the work of patterns and reader does not explode on long texts that almost
   const started = performance.now()
   for (const { notation, text } of good) {
     const piece = text.slice(0, Math.max(1, Math.ceil(text.length / 2)))
-    for (const long of [
+    for (const longText of [
       text + ' '.repeat(300 - text.length),
       piece.repeat(300 / piece.length),
       `${'a '.repeat(149)}[`,
@@ -116,8 +116,8 @@ test('the work of patterns and reader does not explode on long texts that almost
       '1'.repeat(300),
       '1 or '.repeat(60),
     ]) {
-      patterns.get(notation)?.test(long.slice(0, 300))
-      readNotation(notation, long.slice(0, 300))
+      patterns.get(notation)?.test(longText.slice(0, 300))
+      readNotation(notation, longText.slice(0, 300))
     }
   }
   // 1,300 texts; with backtracking, a single text would take minutes.

@@ -198,14 +198,14 @@ describe.each(kinds)('%s', (kind) => {
   })
 
   test('generated ones are the same after short notation', () => {
-    let good = 0
+    let validCount = 0
     law(500, anyDocument(documents.map(([, document]) => document)), (generated) => {
       const read = parseDocument(kind, generated)
       if (!read.ok) return
-      good += 1
+      validCount += 1
       expectSame(kind, read.value)
     })
-    expect(good).toBeGreaterThan(cases(200))
+    expect(validCount).toBeGreaterThan(cases(200))
   })
 })
 

@@ -28,14 +28,14 @@ test('there are many', () => {
 })
 
 test('generated sheets are the same after short notation', () => {
-  let good = 0
+  let validCount = 0
   law(500, anySheet(sheets.map(([, sheet]) => sheet)), (generated) => {
     const full = parseSpecSheet(generated)
     if (!full.ok) return
-    good += 1
+    validCount += 1
     const read = parseSpecSheet(writeShort(full.value))
     expect(read.findings).toEqual([])
     expect(read.ok && read.value).toEqual(full.value)
   })
-  expect(good).toBeGreaterThan(cases(300))
+  expect(validCount).toBeGreaterThan(cases(300))
 })

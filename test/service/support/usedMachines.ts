@@ -17,10 +17,10 @@ const sheets = fc
   .map(({ folder, countFrom, without }): SpecSheet => {
     const sheet = readExample(folder, 'sheet')
     const services = Object.entries(sheet.services).map(([id, service]) => {
-      const kept = Object.entries(service.intervals).filter(
+      const keptIntervals = Object.entries(service.intervals).filter(
         ([key]) => !without.some((candidate) => candidate === key),
       )
-      return [id, { ...service, intervals: { ...Object.fromEntries(kept), countFrom } }]
+      return [id, { ...service, intervals: { ...Object.fromEntries(keptIntervals), countFrom } }]
     })
     return { ...sheet, services: Object.fromEntries(services) }
   })

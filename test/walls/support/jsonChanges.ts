@@ -48,9 +48,9 @@ export function findChanges(before: Json, after: Json, path = ''): Change[] {
     return [[path, front, before.length - front - back, after.slice(front, after.length - back)]]
   }
   if (!isObject(before) || !isObject(after)) return [[path, after]]
-  const gone = Object.keys(before).filter((key) => !Object.hasOwn(after, key))
+  const removedKeys = Object.keys(before).filter((key) => !Object.hasOwn(after, key))
   return [
-    ...gone.map((key): Change => [join(path, key)]),
+    ...removedKeys.map((key): Change => [join(path, key)]),
     ...Object.entries(after).flatMap(([key, value]): Change[] =>
       Object.hasOwn(before, key)
         ? findChanges(before[key] as Json, value, join(path, key))
@@ -65,7 +65,7 @@ export function applyChanges(before: Json, changes: readonly Change[]): Json {
   for (const change of changes) {
     const tokens = ['root', ...split(change[0])]
     const last = tokens.pop() as string
-    const holder = tokens.reduce((here: never, token) => here[token] as never, whole as never) as Record<
+    const holder = tokens.reduce((node: never, token) => node[token] as never, whole as never) as Record<
       string,
       Json
     >

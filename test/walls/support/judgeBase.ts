@@ -21,7 +21,7 @@ export function judgeBase(
     readings.set(document, known)
     return known
   }
-  const judged = new Map<string, JsonObject>()
+  const judgedSets = new Map<string, JsonObject>()
   let first:
     | { readonly plan: JsonObject; readonly day: string; readonly files: readonly string[] }
     | undefined
@@ -42,14 +42,14 @@ export function judgeBase(
     const plan = again && first !== undefined ? first.plan : planAll(planned.flatMap(parse), day, set.choices)
     first ??= { plan, day, files: planned }
     const parsed = set.files.flatMap(parse)
-    judged.set(set.name, {
+    judgedSets.set(set.name, {
       read: reports,
       check: attempt(() => library.checkSet(parsed, set.today)),
       records: attempt(() => library.checkRecords(parsed, day)),
       ...plan,
     })
   }
-  return judged
+  return judgedSets
 }
 
 /** The files that are planned: of each kind the file of the set, otherwise that of the base. */

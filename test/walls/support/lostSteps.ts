@@ -27,7 +27,7 @@ export function lostSteps(frozen: Json, present: Json): readonly string[] {
 
 function stepsOf(result: JsonObject, plan: string): readonly JsonObject[] {
   const steps = ['plans', plan, 'value', 'steps'].reduce<Json | undefined>(
-    (here, key) => (isObject(here) ? here[key] : undefined),
+    (node, key) => (isObject(node) ? node[key] : undefined),
     result,
   )
   return Array.isArray(steps) ? steps.filter(isObject) : []

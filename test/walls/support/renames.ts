@@ -172,8 +172,8 @@ function replaceWord(holder: JsonObject, entry: Extract<Rename, { value: Json }>
 }
 
 function move(holder: JsonObject, from: string, to: string): JsonObject {
-  const moved = from.split('/').reduce<Json | undefined>((here, token) => {
-    return isObject(here) && Object.hasOwn(here, token) ? here[token] : undefined
+  const moved = from.split('/').reduce<Json | undefined>((node, token) => {
+    return isObject(node) && Object.hasOwn(node, token) ? node[token] : undefined
   }, holder)
   return moved === undefined ? holder : place(take(holder, from.split('/')), to.split('/'), moved)
 }
