@@ -123,11 +123,11 @@ it("a module's own maker takes only its codes, with their params", () => {
   const torqueFinding = makeFinding as FindingMaker<TorqueCodes>
   // @ts-expect-error a code of another module
   torqueFinding('service/no-pan', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
-  const findingMade = serviceFinding('service/no-pan', 'warning', document, '/pans', {
+  const finding = serviceFinding('service/no-pan', 'warning', document, '/pans', {
     volume: { value: '1', unit: 'L' },
   })
-  expectTypeOf(findingMade.code).toEqualTypeOf<'service/no-pan'>()
-  expect(findingMade).toEqual({
+  expectTypeOf(finding.code).toEqualTypeOf<'service/no-pan'>()
+  expect(finding).toEqual({
     code: 'service/no-pan',
     severity: 'warning',
     document,
