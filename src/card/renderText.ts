@@ -1,131 +1,133 @@
 import { requireKnownKeys, requireShape } from '../base/index.js'
-import type { CardCaution, CardCell, CardModel, CardPart } from './cardParts.js'
+import type {
+  CardCaution,
+  CardCell,
+  CardModel,
+  CardPanel,
+  CardPart,
+  CardPicture,
+  CardScene,
+  CardScenes,
+  CardStep,
+  Line,
+} from './cardParts.js'
 import { requireCard } from './requireCard.js'
 import { joinLines, joinSpans } from './spans.js'
 import { listRowFigures } from './wall/listRowFigures.js'
-import { wrapText } from './wrapText.js'
+import { addWrapped } from './wrapText.js'
 
 const USUAL_WIDTH = 80
 const MIN_WIDTH = 20
 
-/** Wraps a text. The first line begins with `prefix`; the others are indented by its width. */
-type Wrap = (prefix: string, text: string) => string[]
+/** Adds a text as wrapped lines. The first line begins with `prefix`; the others are indented by its width. */
+type AddText = (prefix: string, text: string) => void
 
-function renderRow(cells: readonly CardCell[], columns: readonly string[], wrapLines: Wrap): string[] {
-  return cells.flatMap((cell, index) => {
-    const cellText = cell.lines
-      .map(joinSpans)
-      .filter((text) => text !== '')
-      .join('; ')
-    if (cellText === '') return []
-    return index === 0 ? wrapLines('* ', cellText) : wrapLines('    ', `${columns[index]}: ${cellText}`)
-  })
+const addLine = (add: AddText, prefix: string, line: Line): void => add(prefix, joinSpans(line))
+
+function addLines(add: AddText, prefix: string, lines: readonly Line[]): void {
+  for (const line of lines) add(prefix, joinSpans(line))
 }
 
-const writeCautionText = ({ word, line }: CardCaution) =>
-  word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`
+function addRow(add: AddText, cells: readonly CardCell[], columns: readonly string[]): void {
+  for (const [index, { lines }] of cells.entries()) {
+    let cellText = ''
+    for (const line of lines) {
+      const text = joinSpans(line)
+      if (text !== '') cellText += cellText === '' ? text : `; ${text}`
+    }
+    if (cellText === '') continue
+    if (index === 0) add('* ', cellText)
+    else add('    ', `${columns[index]}: ${cellText}`)
+  }
+}
 
-function renderPart(part: CardPart, { extent }: CardModel, wrapLines: Wrap): string[] {
+/** A caution behind `!!`, or `--` if it is about damage only. */
+function addCaution(add: AddText, indent: string, { word, notice, line }: CardCaution): void {
+  const text = joinSpans(line)
+  add(`${indent}${notice ? '--' : '!!'} `, word === undefined ? text : `${word}: ${text}`)
+}
+
+function addDrawing(add: AddText, { name, text }: CardPicture, namePrefix: string, prefix: string): void {
+  addLine(add, namePrefix, name)
+  addLines(add, prefix, text)
+}
+
+function addStep(add: AddText, step: CardStep, extent: CardModel['extent']): void {
+  for (const caution of step.cautions) addCaution(add, '  ', caution)
+  const text = extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')
+  addLine(add, `[ ] ${String(step.number).padStart(2)}. `, text)
+  if (step.note !== undefined) addLine(add, '        ', step.note)
+}
+
+function addPanel(add: AddText, panel: CardPanel): void {
+  addLine(add, '', joinLines([panel.name, panel.access], ', '))
+  for (const line of [panel.quantity, panel.oil, ...panel.notes])
+    if (line.length > 0) addLine(add, '    ', line)
+  for (const drawing of panel.drawings) addDrawing(add, drawing, '    ', '    - ')
+  for (const row of panel.rows) {
+    addLine(add, '* ', joinLines([row.mark, row.name], ' '))
+    addLines(add, '    ', listRowFigures(row, panel.columns))
+  }
+}
+
+function addScene(add: AddText, columns: CardScenes['columns'], scene: CardScene): void {
+  add('', '')
+  add(`${scene.number}. `, `${joinSpans(scene.title)} (${scene.time})`)
+  add('  ', columns.show)
+  for (const { text, marks } of scene.shots) add('    * ', [text, ...marks].join(' ** '))
+  add('  ', columns.say)
+  for (const { text, isCaution } of scene.say) add(isCaution ? ' !! ' : '    ', text)
+  if (scene.screen.length > 0) add('  ', columns.screen)
+  addLines(add, '    * ', scene.screen)
+  if (scene.hold.length > 0) add('  ', columns.hold)
+  for (const { word, line } of scene.hold) addCaution(add, ' ', { ...(word !== undefined && { word }), line })
+}
+
+function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): void {
   switch (part.kind) {
     case 'table':
-      return [
-        ...wrapLines('', joinSpans(part.caption)),
-        ...part.rows.flatMap((cells) => renderRow(cells, part.columns, wrapLines)),
-      ]
+      addLine(add, '', part.caption)
+      for (const cells of part.rows) addRow(add, cells, part.columns)
+      return
     case 'list':
-      return [
-        ...(part.heading === undefined ? [] : wrapLines('', part.heading)),
-        ...part.items.flatMap(({ line, notes }, index) => [
-          ...wrapLines(
-            part.numbered ? `${String(index + 1).padStart(2)}. ` : part.box ? '[ ] ' : '* ',
-            joinSpans(line),
-          ),
-          ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
-        ]),
-      ]
+      if (part.heading !== undefined) add('', part.heading)
+      for (const [index, { line, notes }] of part.items.entries()) {
+        addLine(add, part.numbered ? `${String(index + 1).padStart(2)}. ` : part.box ? '[ ] ' : '* ', line)
+        addLines(add, '    ', notes)
+      }
+      return
     case 'plate':
-      return [
-        joinSpans(part.name),
-        ...part.rows.flatMap(({ label, value, notes }) => [
-          ...wrapLines('* ', `${joinSpans(label)}: ${joinSpans(value)}`),
-          ...notes.flatMap((note) => wrapLines('    ', joinSpans(note))),
-        ]),
-        ...(part.drawings ?? []).flatMap(({ name, text }) => [
-          ...wrapLines('* ', joinSpans(name)),
-          ...text.flatMap((line) => wrapLines('    ', joinSpans(line))),
-        ]),
-      ]
+      addLine(add, '', part.name)
+      for (const { label, value, notes } of part.rows) {
+        add('* ', `${joinSpans(label)}: ${joinSpans(value)}`)
+        addLines(add, '    ', notes)
+      }
+      for (const drawing of part.drawings ?? []) addDrawing(add, drawing, '* ', '    ')
+      return
     case 'steps':
-      return part.groups.flatMap(({ heading, steps }) => [
-        ...wrapLines('', joinSpans(heading)),
-        ...steps.flatMap((step) => [
-          ...step.cautions.flatMap(({ word, notice, line }) =>
-            wrapLines(
-              notice ? '  -- ' : '  !! ',
-              word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`,
-            ),
-          ),
-          ...wrapLines(
-            `[ ] ${String(step.number).padStart(2)}. `,
-            joinSpans(extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')),
-          ),
-          ...(step.note === undefined ? [] : wrapLines('        ', joinSpans(step.note))),
-        ]),
-      ])
+      for (const { heading, steps } of part.groups) {
+        addLine(add, '', heading)
+        for (const step of steps) addStep(add, step, extent)
+      }
+      return
     case 'panel':
-      return [
-        ...wrapLines('', joinSpans(joinLines([part.name, part.access], ', '))),
-        ...[part.quantity, part.oil, ...part.notes].flatMap((line) =>
-          line.length === 0 ? [] : wrapLines('    ', joinSpans(line)),
-        ),
-        ...part.drawings.flatMap(({ name, text }) => [
-          ...wrapLines('    ', joinSpans(name)),
-          ...text.flatMap((line) => wrapLines('    - ', joinSpans(line))),
-        ]),
-        ...part.rows.flatMap((row) => [
-          ...wrapLines('* ', joinSpans(joinLines([row.mark, row.name], ' '))),
-          ...listRowFigures(row, part.columns).flatMap((line) => wrapLines('    ', joinSpans(line))),
-        ]),
-      ]
+      addPanel(add, part)
+      return
     case 'picture':
-      return [
-        ...wrapLines('', joinSpans(part.name)),
-        ...part.text.flatMap((line) => wrapLines('* ', joinSpans(line))),
-      ]
+      addDrawing(add, part, '', '* ')
+      return
     case 'scenes':
-      return part.scenes.flatMap(({ number, title, time, shots, say, screen, hold }) => [
-        '',
-        ...wrapLines(`${number}. `, `${joinSpans(title)} (${time})`),
-        ...[
-          `  ${part.columns.show}`,
-          ...shots.flatMap(({ text, marks }) => wrapLines('    * ', [text, ...marks].join(' ** '))),
-        ],
-        ...[
-          `  ${part.columns.say}`,
-          ...say.flatMap(({ text, isCaution }) => wrapLines(isCaution ? ' !! ' : '    ', text)),
-        ],
-        ...(screen.length === 0
-          ? []
-          : [`  ${part.columns.screen}`, ...screen.flatMap((line) => wrapLines('    * ', joinSpans(line)))]),
-        ...(hold.length === 0
-          ? []
-          : [
-              `  ${part.columns.hold}`,
-              ...hold.flatMap((caution) => wrapLines(' !! ', writeCautionText(caution))),
-            ]),
-      ])
+      for (const scene of part.scenes) addScene(add, part.columns, scene)
+      return
     case 'blanks':
-      return [
-        ...(part.heading === undefined ? [] : wrapLines('', joinSpans(part.heading))),
-        ...part.fields.flatMap(({ label, choices }) =>
-          wrapLines(
-            '',
-            choices === undefined
-              ? `${label}: ${'_'.repeat(24)}`
-              : `${label}: ${choices.map((choice) => `[ ]\u00a0${choice}`).join('  ')}`,
-          ),
-        ),
-      ]
+      if (part.heading !== undefined) addLine(add, '', part.heading)
+      for (const { label, choices } of part.fields)
+        add(
+          '',
+          choices === undefined
+            ? `${label}: ${'_'.repeat(24)}`
+            : `${label}: ${choices.map((choice) => `[ ]\u00a0${choice}`).join('  ')}`,
+        )
   }
 }
 
@@ -159,26 +161,24 @@ export function renderText(card: CardModel, options: { readonly width?: number }
   const { width = USUAL_WIDTH } = options
   if (!(Number.isInteger(width) && width >= MIN_WIDTH))
     throw new RangeError(`options.width must be a whole number of at least ${MIN_WIDTH}, got ${width}`)
-  const wrapLines: Wrap = (prefix, text) => wrapText(text, width, prefix, ' '.repeat(prefix.length))
-  const lines = [
-    ...wrapLines('', `${card.title}: ${joinSpans(card.machine)}`),
-    '='.repeat(width),
-    ...wrapLines('', joinSpans(card.about)),
-    ...card.variant.lines.flatMap((line, index) =>
-      wrapLines(index === 0 ? `${card.variant.label}: ` : '  ', joinSpans(line)),
-    ),
-    ...(card.header === undefined ? [] : wrapLines('', joinSpans(card.header))),
-    ...card.authority.flatMap((sentence) => wrapLines('! ', sentence)),
-    ...card.facts.flatMap(({ label, value }) => wrapLines('', `${label}: ${joinSpans(value)}`)),
-    ...card.cautions.cautions.flatMap(({ word, notice, line }) =>
-      wrapLines(notice ? '-- ' : '!! ', word === undefined ? joinSpans(line) : `${word}: ${joinSpans(line)}`),
-    ),
-  ]
-  for (const section of card.sections) {
-    lines.push('', ...wrapLines('', section.heading), '-'.repeat(width))
-    for (const [index, part] of section.parts.entries()) {
+  const lines: string[] = []
+  const add: AddText = (prefix, text) => addWrapped(lines, text, width, prefix)
+  add('', `${card.title}: ${joinSpans(card.machine)}`)
+  lines.push('='.repeat(width))
+  addLine(add, '', card.about)
+  for (const [index, line] of card.variant.lines.entries())
+    addLine(add, index === 0 ? `${card.variant.label}: ` : '  ', line)
+  if (card.header !== undefined) addLine(add, '', card.header)
+  for (const sentence of card.authority) add('! ', sentence)
+  for (const { label, value } of card.facts) add('', `${label}: ${joinSpans(value)}`)
+  for (const caution of card.cautions.cautions) addCaution(add, '', caution)
+  for (const { heading, parts } of card.sections) {
+    lines.push('')
+    add('', heading)
+    lines.push('-'.repeat(width))
+    for (const [index, part] of parts.entries()) {
       if (index > 0) lines.push('')
-      lines.push(...renderPart(part, card, wrapLines))
+      addPart(add, part, card.extent)
     }
   }
   return `${lines.join('\n')}\n`

@@ -4,29 +4,46 @@
  */
 export function wrapText(text: string, width: number, firstPrefix: string, nextPrefix: string): string[] {
   const lines: string[] = []
-  let prefix = firstPrefix
-  let remainingText = / {2}|^ | $/.test(text) ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
-  for (;;) {
-    const maxLength = width - countCharacters(prefix)
-    // A text never has fewer code units than characters.
-    if (remainingText.length <= maxLength || countCharacters(remainingText) <= maxLength) break
-    const lastSpace = remainingText.lastIndexOf(' ', findOffset(remainingText, maxLength))
-    const end = lastSpace > 0 ? lastSpace : remainingText.indexOf(' ')
-    if (end < 0) break
-    lines.push(prefix + remainingText.slice(0, end))
-    remainingText = remainingText.slice(end + 1)
-    prefix = nextPrefix
-  }
-  lines.push(prefix + remainingText)
+  addWrapped(lines, text, width, firstPrefix, nextPrefix)
   return lines
 }
 
-const hasSurrogatePairs = (text: string): boolean => /[\ud800-\udfff]/.test(text)
-
-/** A character outside the basic plane is two code units. */
-const countCharacters = (text: string): number =>
-  hasSurrogatePairs(text) ? Array.from(text).length : text.length
+/** Adds the lines of {@link wrapText} to a list. `nextPrefix` is the prefix as spaces if it is not given. */
+export function addWrapped(
+  lines: string[],
+  text: string,
+  width: number,
+  firstPrefix: string,
+  nextPrefix?: string,
+): void {
+  const hasExtraSpaces = text.includes('  ') || text.startsWith(' ') || text.endsWith(' ')
+  const words = hasExtraSpaces ? text.replace(/ +/g, ' ').replace(/^ | $/g, '') : text
+  // A text never has fewer code units than characters.
+  if (firstPrefix.length + words.length <= width) {
+    lines.push(firstPrefix + words)
+    return
+  }
+  // A character outside the basic plane is two code units.
+  const hasPairs = /[\ud800-\udfff]/.test(firstPrefix + words)
+  const count = (part: string) => (hasPairs ? Array.from(part).length : part.length)
+  let prefix = firstPrefix
+  let start = 0
+  for (;;) {
+    const maxLength = Math.max(0, width - count(prefix))
+    // The index of the first code unit that has no room.
+    const end =
+      start + (hasPairs ? findOffset(words.slice(start, start + 2 * maxLength), maxLength) : maxLength)
+    if (end >= words.length) break
+    const lastSpace = words.lastIndexOf(' ', end)
+    const space = lastSpace > start ? lastSpace : words.indexOf(' ', start)
+    if (space < 0) break
+    lines.push(prefix + words.slice(start, space))
+    start = space + 1
+    prefix = nextPrefix ?? ' '.repeat(firstPrefix.length)
+  }
+  lines.push(prefix + words.slice(start))
+}
 
 /** The index of the code unit after this many characters. */
 const findOffset = (text: string, characters: number): number =>
-  hasSurrogatePairs(text) ? Array.from(text).slice(0, Math.max(0, characters)).join('').length : characters
+  Array.from(text).slice(0, characters).join('').length

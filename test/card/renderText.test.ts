@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { wrapText } from '../../src/card/wrapText.js'
 import { en } from '../../src/message/en/index.js'
-import { renderText } from '../../src/v1/card.js'
-import { cardOf } from '../support/planExample.js'
+import { paperModel, renderText } from '../../src/v1/card.js'
+import { nextDue } from '../../src/v1/service.js'
+import { cardOf, requestExample } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
@@ -48,6 +49,14 @@ describe('renderText', () => {
     expect(lines.filter((line) => line === '# Heading' || line.startsWith('NOTE'))).toEqual([])
   })
 
+  it('breaks every text of a narrow screen, also the name of a label', () => {
+    const { sheet, log, today, due } = requestExample('acre-26', { logFile: 'log-stale' })
+    const text = renderText(paperModel(nextDue({ sheet, log, today }, due), en), { width: 20 })
+    // A number and its unit are one word.
+    const tooLong = text.split('\n').filter((line) => lengthOf(line) > 20 && line.trim().includes(' '))
+    expect(tooLong).toEqual([])
+  })
+
   it('throws for what is no card', () => {
     expect(() => renderText({} as never)).toThrow(TypeError)
     expect(() => renderText(null as never)).toThrow(TypeError)
@@ -61,6 +70,13 @@ describe('wrapText', () => {
     expect(wrapText('aaa bbb', 9, '* ', '  ')).toEqual(['* aaa bbb'])
     expect(wrapText('aaa bbb', 8, '* ', '  ')).toEqual(['* aaa', '  bbb'])
     expect(wrapText('', 8, '* ', '  ')).toEqual(['* '])
+  })
+
+  it('counts characters outside the basic plane as one, and never parts them', () => {
+    const words = '𝟘𝟙𝟚 𝟛𝟜𝟝𝟞 😀'
+    expect(wrapText(words, 8, '', '')).toEqual(['𝟘𝟙𝟚 𝟛𝟜𝟝𝟞', '😀'])
+    expect(wrapText(words, 7, '', '')).toEqual(['𝟘𝟙𝟚', '𝟛𝟜𝟝𝟞 😀'])
+    expect(wrapText(words, 3, '', '')).toEqual(['𝟘𝟙𝟚', '𝟛𝟜𝟝𝟞', '😀'])
   })
 
   test.prop([
