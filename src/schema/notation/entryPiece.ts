@@ -1,4 +1,4 @@
-import { field, listOf, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { afterComma, field, listOf, oneOf, type Piece, sequence, term, words } from './piece.js'
 import { quantityOfMeasure, recordedTightening } from './quantityNotations.js'
 import { ID, WORDS_PATTERN } from './valuePieces.js'
 
@@ -14,9 +14,7 @@ const OIL_FINDINGS = 'clear|dark|milky|burnt|metallic'
 /** Words without the `?` of a record yet to be filled in. */
 const BOTTLE_PATTERN = '[^ ,;?\\[\\]]+(?: [^ ,;?\\[\\]]+)*'
 const ID_LIST_PATTERN = `${ID}(?: and ${ID})*`
-const afterComma = (piece: Piece): Piece => optional(sequence(words(', '), piece))
-const volume = (key: string, end: string): Piece =>
-  afterComma(sequence(field(key, quantityOfMeasure('volume')), words(end)))
+const volume = (key: string, end: string): Piece => afterComma(field(key, quantityOfMeasure('volume')), end)
 
 /** `drain 22.5 N·m with small-click`, `fill 1.5 turns`, `level by hand`. */
 const tightening = (): Piece => sequence(term(`(?<opening>${ID}) `, 'tightening'), recordedTightening())
@@ -34,10 +32,8 @@ export const entryPiece = (): Piece => {
     volume('drained', ' drained'),
     volume('refilled', ' refilled'),
     afterComma(
-      sequence(
-        words('oil '),
-        field('oil', sequence(oilName(), afterComma(term(`batch (?<batch>${BOTTLE_PATTERN})`)))),
-      ),
+      'oil ',
+      field('oil', sequence(oilName(), afterComma(term(`batch (?<batch>${BOTTLE_PATTERN})`)))),
     ),
     afterComma(term(`old oil (?<oilFinding>${OIL_FINDINGS})`)),
     afterComma(oneOf(words('no magnet', undefined, { magnet: 'no magnet' }), magnet())),

@@ -13,8 +13,8 @@ import {
   afterComma,
   convert,
   field,
-  fixedValue,
   keyedWord,
+  kindWords,
   labelled,
   listOf,
   makeChoice,
@@ -23,7 +23,6 @@ import {
   sequence,
   someOf,
   term,
-  words,
 } from './piece.js'
 import {
   amountOrNotStated,
@@ -33,6 +32,7 @@ import {
   INTERVAL_FIGURE_PATTERN,
   makePositivePattern,
   measured,
+  NOT_STATED,
   notStated,
   printed,
   printedAmount,
@@ -65,12 +65,9 @@ function torqueStages(): Piece {
 /** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, `not stated`. */
 export const tighteningWithoutSource = (): Piece =>
   sequence(
+    { threadCondition: NOT_STATED },
     oneOf(
-      sequence(
-        fixedValue({ kind: 'torque' }),
-        torqueStages(),
-        optional(labelled(' then ', 'thenAngle', angle())),
-      ),
+      sequence({ kind: 'torque' }, torqueStages(), optional(labelled(' then ', 'thenAngle', angle()))),
       sequence(
         term(`(?<min>${FIGURE_PATTERN})((–| to )(?<max>${FIGURE_PATTERN}))? turns?`, 'turns', {
           kind: 'turns',
@@ -79,9 +76,7 @@ export const tighteningWithoutSource = (): Piece =>
       ),
       notStated(),
     ),
-    afterComma(keyedWord('threadCondition', THREAD_CONDITIONS, 'thread condition'), {
-      threadCondition: 'not stated',
-    }),
+    afterComma(keyedWord('threadCondition', THREAD_CONDITIONS, 'thread condition')),
   )
 export const tightening = (): Piece => withSource(tighteningWithoutSource())
 
@@ -95,6 +90,7 @@ function oil(): Piece {
       ...build(found),
     }))
   return sequence(
+    { limitedSlip: NOT_STATED },
     oneOf(
       makeGrade(
         `SAE ((?<system>J306|J300)(:(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE_PATTERN})`,
@@ -108,9 +104,7 @@ function oil(): Piece {
       term(`maker fluid (?<name>${WORDS_PATTERN})`, 'oil', { kind: 'maker fluid' }),
     ),
     afterComma(field('ambient', printedAmount('temperature'))),
-    afterComma(term(`limited-slip ${makeChoice('limitedSlip', LIMITED_SLIP)}`, 'limited-slip'), {
-      limitedSlip: 'not stated',
-    }),
+    afterComma(term(`limited-slip ${makeChoice('limitedSlip', LIMITED_SLIP)}`, 'limited-slip')),
     afterComma(
       field(
         'additive',
@@ -133,9 +127,7 @@ export function findSaeSystem(system: string | undefined, grade: string): string
 
 /** `SAE 80W-90 GL-5, -10 to 45 °C; ISO VG 220`: oils in the manual's order of preference. */
 export const oils = (): Piece =>
-  withSource(
-    oneOf(notStated(), sequence(fixedValue({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))),
-  )
+  withSource(oneOf(notStated(), sequence({ kind: 'oils' }, field('choices', listOf(oil(), '; ')))))
 
 /** ` 20 x 24 x 1.5 mm`. */
 function ringSize(...figures: readonly string[]): Piece {
@@ -145,13 +137,7 @@ function ringSize(...figures: readonly string[]): Piece {
 
 /** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, `none`, `not stated`. */
 export const seal = (): Piece =>
-  withSource(
-    oneOf(
-      purchasableSeal(withSource, withOwnSource),
-      words('none', undefined, { kind: 'none' }),
-      notStated(),
-    ),
-  )
+  withSource(oneOf(purchasableSeal(withSource, withOwnSource), kindWords('none'), notStated()))
 
 /** A seal that can be bought. The sources of its values and part numbers are optional. */
 export function purchasableSeal(
@@ -159,16 +145,17 @@ export function purchasableSeal(
   addOwnSource: (piece: Piece) => Piece = (piece) => piece,
 ): Piece {
   const rubberPattern = `(${makeChoice('material', ELASTOMERS)} )?`
-  const material = 'not stated'
+  const material = NOT_STATED
   const product = (kind: string, key: string) => term(`${kind} (?<${key}>${WORDS_PATTERN})`, 'seal', { kind })
   const relatedNumber = () => addOwnSource(term(`(?<partNumber>${WORDS_PATTERN})`, 'name'))
   return sequence(
+    { replace: NOT_STATED },
     oneOf(
       sequence(
         term(
           `(${makeChoice('form', WASHER_FORMS)} )?(${makeChoice('material', WASHER_MATERIALS)} )?crush washer`,
           'seal',
-          { kind: 'crush washer', form: 'not stated', material },
+          { kind: 'crush washer', form: NOT_STATED, material },
         ),
         ringSize('inside', 'outside', 'thickness'),
       ),
@@ -191,25 +178,19 @@ export function purchasableSeal(
       product('thread sealant', 'product'),
       product('gasket', 'material'),
       sequence(
+        { bead: { kind: NOT_STATED }, cureBeforeOil: { kind: NOT_STATED } },
         product('liquid gasket', 'product'),
-        afterComma(labelled('bead ', 'bead', addSource(amountOrNotStated('length', ['mm']))), {
-          bead: { kind: 'not stated' },
-        }),
+        afterComma(labelled('bead ', 'bead', addSource(amountOrNotStated('length', ['mm'])))),
         afterComma(
           labelled('cure ', 'cureBeforeOil', addSource(amountOrNotStated('duration', ['h', 'min']))),
-          { cureBeforeOil: { kind: 'not stated' } },
         ),
       ),
     ),
-    afterComma(keyedWord('replace', REPLACEMENTS, 'replacement'), {
-      replace: 'not stated',
-    }),
+    afterComma(keyedWord('replace', REPLACEMENTS, 'replacement')),
     afterComma(
-      sequence(
-        term(`part (?<partNumber>${WORDS_PATTERN})`),
-        afterComma(labelled('superseded by ', 'supersededBy', relatedNumber())),
-        afterComma(labelled('equivalent to ', 'equivalents', listOf(relatedNumber(), ', equivalent to '))),
-      ),
+      term(`part (?<partNumber>${WORDS_PATTERN})`),
+      afterComma(labelled('superseded by ', 'supersededBy', relatedNumber())),
+      afterComma(labelled('equivalent to ', 'equivalents', listOf(relatedNumber(), ', equivalent to '))),
     ),
   )
 }
@@ -234,7 +215,7 @@ function intervalWithoutSource(figure = makePositivePattern(6)): Piece {
     field('distance', printed(distance(figure), distance(INTERVAL_FIGURE_PATTERN))),
     field('period', period()),
   ]
-  return oneOf(sequence(fixedValue({ kind: 'interval' }), someOf(limits, ', ')), notStated())
+  return oneOf(sequence({ kind: 'interval' }, someOf(limits, ', ')), notStated())
 }
 export const interval = (): Piece => withSource(intervalWithoutSource())
 export const window = (): Piece => withSource(intervalWithoutSource(INTERVAL_FIGURE_PATTERN))
@@ -244,7 +225,7 @@ export const severeUse = (): Piece =>
   withSource(
     sequence(
       oneOf(
-        sequence(fixedValue({ kind: 'interval' }), field('interval', intervalWithoutSource())),
+        sequence({ kind: 'interval' }, field('interval', intervalWithoutSource())),
         term(`factor (?<factor>${FIGURE_PATTERN})`, 'factor', { kind: 'factor' }),
       ),
       term(` when (?<criteria>${FREE_WORDS_PATTERN})`),

@@ -1,7 +1,7 @@
 import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
-import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { field, keyedWord, listOf, optional, type Piece, sequence, term } from './piece.js'
 import type { CollectedObject, Holder, MakeDefault, PlaceTable } from './placeTable.js'
 import { each, nameFromDocumentId } from './placeTable.js'
 import { day, quantityOfMeasure, readings } from './quantityNotations.js'
@@ -10,26 +10,23 @@ import { recordNotations, recordPlaces } from './recordNotationTable.js'
 import { FREE_WORDS_PATTERN, ID } from './valuePieces.js'
 
 /** `512.6 h, 4410 km on 2023-10-06`: the meter readings of a day. */
-const readingsOnDay = (unit: 'km' | 'mi') => (): Piece =>
-  sequence(readings([unit]), words(' on '), day('date'))
+const readingsOnDay = (unit: 'km' | 'mi') => (): Piece => sequence(readings([unit]), ' on ', day('date'))
 
 /** `submersion of front, rear on 2023-05-02`; without gearcases, it affects the whole machine. */
 const event = (): Piece =>
   sequence(
     keyedWord('kind', MACHINE_EVENT_KINDS, 'event'),
     optional(
-      sequence(
-        words(' of '),
-        field(
-          'gearcases',
-          listOf(
-            term(`(?<id>${ID})`, 'id', ({ id }) => id),
-            ', ',
-          ),
+      ' of ',
+      field(
+        'gearcases',
+        listOf(
+          term(`(?<id>${ID})`, 'id', ({ id }) => id),
+          ', ',
         ),
       ),
     ),
-    words(' on '),
+    ' on ',
     day('date'),
   )
 
@@ -43,7 +40,7 @@ const topUp = (): Piece =>
   )
 
 /** `2022-11-01 to 2023-03-31`. */
-const pause = (): Piece => sequence(day('from'), words(' to '), day('to'))
+const pause = (): Piece => sequence(day('from'), ' to ', day('to'))
 
 const logNotations = () => ({
   ...recordNotations(),

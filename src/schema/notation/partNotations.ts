@@ -1,5 +1,5 @@
 import { dropUndefined } from '../../base/index.js'
-import { type NotationPart, WHEEL_MARKS } from '../../spec/index.js'
+import { WHEEL_MARKS } from '../../spec/index.js'
 import {
   ATTITUDES,
   BOLT_PATTERNS,
@@ -9,11 +9,13 @@ import {
   OPENING_ROLES,
 } from '../shapes/wordLists.js'
 import { driveWithoutSource, tighteningWithoutSource } from './leafNotations.js'
-import type { Found, Piece } from './piece.js'
+import type { Found, Part, Piece } from './piece.js'
 import {
   afterComma,
+  convert,
   field,
   keyedWord,
+  kindWords,
   labelled,
   listOf,
   makeChoice,
@@ -29,6 +31,7 @@ import {
   FREE_WORDS_PATTERN,
   ID,
   LETTER,
+  NOT_STATED,
   notStated,
   printedAmount,
   WORDS_PATTERN,
@@ -38,7 +41,7 @@ import {
 // The texts of parts other than leaves: access, filling, fastening, and the machines that a part applies to.
 
 const id = (key: string): Piece => term(`(?<${key}>${ID})`, 'id')
-const anyId = (): Piece => term(`(?<id>${ID})`, 'id', (found: Found) => found['id'])
+const anyId = (): Piece => convert(id('id'), (found: { id?: unknown }) => found.id)
 
 /** `raised on front-frame, rear-frame`. */
 export const access = (): Piece =>
@@ -47,9 +50,6 @@ export const access = (): Piece =>
     sequence(words('raised on ', 'access', { kind: 'raised' }), field('supports', listOf(anyId(), ', '))),
     withSource(notStated()),
   )
-
-/** Words that are also the kind. */
-const kindWords = (kind: string, expected: NotationPart): Piece => words(kind, expected, { kind })
 
 /** `shared with axle, 1.5 L (1.6 US qt)`. */
 export const oilSpace = (): Piece =>
@@ -61,8 +61,8 @@ export const oilSpace = (): Piece =>
 
 /** `to level hole at fill, 5 mm below`, `dipstick resting`. */
 function methodWithoutSource(): Piece {
-  const at = () => optional(sequence(words(' at '), id('opening')))
-  const below = sequence(printedAmount('length'), words(' below'))
+  const at = () => optional(' at ', id('opening'))
+  const below = sequence(printedAmount('length'), ' below')
   return oneOf(
     sequence(kindWords('by quantity', 'method'), at()),
     sequence(kindWords('to level hole', 'method'), at(), afterComma(field('below', below))),
@@ -75,7 +75,7 @@ function methodWithoutSource(): Piece {
   )
 }
 export const method = (): Piece =>
-  withSource(methodWithoutSource(), (found) => [found['kind'] === 'not stated' ? found : found['below']])
+  withSource(methodWithoutSource(), (found) => [found['kind'] === NOT_STATED ? found : found['below']])
 
 /** `700 mL (0.74 US qt), to level hole`: one source for both figures. */
 export const fill = (): Piece =>
@@ -90,16 +90,14 @@ export const fill = (): Piece =>
 /** `level on its wheels, engine stopped, 10 min after stop, recheck after run`. */
 export const level = (): Piece =>
   sequence(
+    { engine: NOT_STATED, recheckAfterRun: false },
     keyedWord('attitude', ATTITUDES, 'attitude'),
-    afterComma(term(`engine ${makeChoice('engine', ENGINE_STATES)}`), { engine: 'not stated' }),
+    afterComma(term(`engine ${makeChoice('engine', ENGINE_STATES)}`)),
     afterComma(field('temperature', withSource(printedAmount('temperature')))),
     afterComma(
-      field(
-        'minutesAfterStop',
-        withSource(sequence(printedAmount('duration', ['min']), words(' after stop'))),
-      ),
+      field('minutesAfterStop', withSource(sequence(printedAmount('duration', ['min']), ' after stop'))),
     ),
-    afterComma(words('recheck after run', undefined, { recheckAfterRun: true }), { recheckAfterRun: false }),
+    afterComma('recheck after run', { recheckAfterRun: true }),
   )
 
 /** `drain at mark down, fill at mark level`. */
@@ -133,26 +131,30 @@ export const filterHold = (): Piece =>
   )
 
 /** `10 x M8 8.8, external hex 13 mm, 25 ± 3 N·m, dry`. */
-export const fasteners = (...others: readonly Piece[]): Piece =>
+export const fasteners = (...others: readonly Part[]): Piece =>
   withSource(
     sequence(
       term(
         `((?<count>[1-9][0-9]{0,3}) x )?(?<thread>[A-Z0-9]${LETTER}*( [A-Z]{2,4}(-[0-9][AB])?)?)` +
           '( (?<propertyClass>[0-9]{1,2}\\.[0-9]|A[1-5]-[0-9]{2,3}))?',
         'fasteners',
-        ({ count, ...found }: Found) => ({ count: count ? Number(count) : 'not stated', ...found }),
+        // Made for each text, since a source is added to the tightening.
+        ({ count, ...found }: Found) => ({
+          drive: { kind: NOT_STATED },
+          tightening: { kind: NOT_STATED, threadCondition: NOT_STATED },
+          ...found,
+          count: count ? Number(count) : NOT_STATED,
+        }),
       ),
-      afterComma(field('drive', driveWithoutSource()), { drive: { kind: 'not stated' } }),
-      afterComma(field('tightening', tighteningWithoutSource()), {
-        tightening: { kind: 'not stated', threadCondition: 'not stated' },
-      }),
+      afterComma(field('drive', driveWithoutSource())),
+      afterComma(field('tightening', tighteningWithoutSource())),
       ...others,
     ),
     ({ tightening }) => [tightening],
   )
 /** The fasteners of a cover, with their order of tightening. */
 export const bolts = (): Piece =>
-  fasteners(afterComma(keyedWord('pattern', BOLT_PATTERNS, 'pattern of bolts'), { pattern: 'not stated' }))
+  fasteners({ pattern: NOT_STATED }, afterComma(keyedWord('pattern', BOLT_PATTERNS, 'pattern of bolts')))
 
 /**
  * `variant short or long, model years 2019 to 2021, serial TS 00001 to 09999, market NO`: all parts must be
@@ -195,7 +197,7 @@ export const support = (): Piece =>
   sequence(
     term(`(?<at>${WORDS_PATTERN})`, 'support'),
     afterComma(term(`jack (?<jack>${WORDS_PATTERN})`)),
-    afterComma(sequence(words('lifts '), id('axle'))),
+    afterComma('lifts ', id('axle')),
   )
 
 /** `2 wheels`, `2 wheels, ramps`, `2 wheels, no ramps`. */

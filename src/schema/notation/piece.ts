@@ -85,6 +85,9 @@ export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|
 export const words = (text: string, expected?: NotationPart, value: object = {}): Piece =>
   term(escapePattern(text), expected, value)
 
+/** Words that are also the kind. */
+export const kindWords = (kind: string, expected?: NotationPart): Piece => words(kind, expected, { kind })
+
 /** A pattern group of words, as the value of a key. */
 export const makeChoice = (key: string, allowed: readonly string[]): string =>
   `(?<${key}>${allowed.join('|')})`
@@ -92,9 +95,6 @@ export const makeChoice = (key: string, allowed: readonly string[]): string =>
 /** One of these words, as the value of a key. */
 export const keyedWord = (key: string, allowed: readonly string[], expected?: NotationPart): Piece =>
   term(makeChoice(key, allowed), expected)
-
-/** Adds a fixed value to a {@link sequence}. */
-export const fixedValue = (value: object): Piece => ({ pattern: '', read: () => value })
 
 /** A piece with a value made from the value of another piece. */
 export const convert = (
@@ -108,19 +108,28 @@ export const convert = (
   },
 })
 
-/** One piece after the other; their values are merged into one object. */
-export const sequence = (...pieces: readonly Piece[]): Piece => ({
-  pattern: pieces.map(({ pattern }) => pattern).join(''),
-  read: (reading) => {
-    const joinedValue = {}
-    for (const piece of pieces) {
-      const part = piece.read(reading)
-      if (part === undefined) return undefined
-      Object.assign(joinedValue, part)
-    }
-    return joinedValue
-  },
-})
+/** A part of a {@link sequence}: a piece, fixed words, or a value that later parts may replace. */
+export type Part = Piece | string | { readonly [key: string]: unknown; readonly read?: undefined }
+
+/** One part after the other; their values are merged into one object. */
+export function sequence(...parts: readonly Part[]): Piece {
+  const pieces = parts.map((part): Piece => {
+    if (typeof part === 'string') return words(part)
+    return part.read ? part : { pattern: '', read: () => part }
+  })
+  return {
+    pattern: pieces.map(({ pattern }) => pattern).join(''),
+    read: (reading) => {
+      const joinedValue = {}
+      for (const piece of pieces) {
+        const value = piece.read(reading)
+        if (value === undefined) return undefined
+        Object.assign(joinedValue, value)
+      }
+      return joinedValue
+    },
+  }
+}
 
 /** A piece with its value under a key. */
 export const field = (key: string, { pattern, read }: Piece): Piece => ({
@@ -140,14 +149,13 @@ export const field = (key: string, { pattern, read }: Piece): Piece => ({
 export const labelled = (label: string, key: string, piece: Piece, expected?: NotationPart): Piece =>
   sequence(words(label, expected), field(key, piece))
 
-export const optional = (piece: Piece, defaultValue: object = {}): Piece => ({
-  pattern: `(${piece.pattern})?`,
-  read: (reading) => retry(piece, reading) ?? defaultValue,
-})
+export function optional(...parts: readonly Part[]): Piece {
+  const piece = sequence(...parts)
+  return { pattern: `(${piece.pattern})?`, read: (reading) => retry(piece, reading) ?? {} }
+}
 
-/** An optional piece after a comma. */
-export const afterComma = (piece: Piece, defaultValue?: object): Piece =>
-  optional(sequence(words(', '), piece), defaultValue)
+/** Optional parts after a comma. */
+export const afterComma = (...parts: readonly Part[]): Piece => optional(', ', ...parts)
 
 export const oneOf = (...pieces: readonly Piece[]): Piece => ({
   pattern: `(${pieces.map(({ pattern }) => pattern).join('|')})`,
@@ -179,6 +187,6 @@ export function listOf(piece: Piece, separator: string): Piece {
 
 /** At least one of these pieces, in this order; their values are merged. */
 export function someOf(pieces: readonly Piece[], separator: string): Piece {
-  const furtherPieces = pieces.map((piece) => optional(sequence(words(separator), piece)))
+  const furtherPieces = pieces.map((piece) => optional(sequence(separator, piece)))
   return oneOf(...pieces.map((piece, at) => sequence(piece, ...furtherPieces.slice(at + 1))))
 }

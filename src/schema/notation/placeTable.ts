@@ -128,14 +128,11 @@ export interface Expander {
 export const findChildNode = ({ children = {} }: PlaceNode, key: string): PlaceNode | undefined =>
   Object.hasOwn(children, key) ? children[key] : children['*']
 
-/** The notation and kind of the leaf at a pointer; undefined if there is no leaf. */
-export function findLeafNotation(
-  { places }: PlaceTable,
-  tokens: readonly string[],
-): { readonly text: string; readonly kind: LeafKind } | undefined {
+/** The leaf at a pointer; undefined if there is no leaf. */
+export function findLeafNode({ places }: PlaceTable, tokens: readonly string[]): PlaceNode | undefined {
   let node: PlaceNode | undefined = places
   for (const token of tokens) node = node && findChildNode(node, token)
-  return node?.leaf && { text: node.text ?? '', kind: node.leaf }
+  return node?.leaf && node
 }
 
 export function asObject(value: unknown): Holder | undefined {
@@ -146,6 +143,5 @@ export function asObject(value: unknown): Holder | undefined {
 export function makeChildPlace(place: Place, id: string): Place {
   const full = appendKey(place.full, id)
   const path = place.sharesPath ? place.path : place.path === place.full ? full : appendKey(place.path, id)
-  const { sharesPath, section, gearcase } = place
-  return { full, path, id, sharesPath, section, gearcase }
+  return { ...place, full, path, id }
 }

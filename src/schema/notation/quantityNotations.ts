@@ -1,6 +1,6 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import { type NotationPart, TIGHTENED_WITHOUT_FIGURE } from '../../spec/index.js'
-import { field, fixedValue, keyedWord, oneOf, type Piece, sequence, someOf, term } from './piece.js'
+import { field, keyedWord, oneOf, type Piece, sequence, someOf, term } from './piece.js'
 import {
   DATE_PATTERN,
   FIGURE_PATTERN,
@@ -38,7 +38,7 @@ export const readings = (units = UNITS_BY_MEASURE.distance): Piece =>
 export const recordedTightening = (): Piece =>
   oneOf(
     sequence(
-      fixedValue({ kind: 'torque set' }),
+      { kind: 'torque set' },
       field('torque', quantityOfMeasure('torque')),
       term(` with (?<tool>${ID})`, 'id'),
     ),

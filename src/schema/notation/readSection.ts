@@ -1,41 +1,23 @@
 import { appendKey, splitPointer } from '../../base/index.js'
 import type { SourceRef } from '../../spec/index.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
-import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
 import type { Expander, Holder, Place, ReadSection, ReadShort } from './placeTable.js'
-import { asObject, findLeafNotation, makeChildPlace } from './placeTable.js'
-import { reportUnreadableText } from './reportUnreadableText.js'
+import { asObject, findLeafNode, makeChildPlace } from './placeTable.js'
 
 /** Reads the source of all texts in a section. Only an override also has one in the full form. */
-export const readSection: ReadSection = (
-  holder,
-  { set },
-  place,
-  { table, document, readText, findings, report },
-) => {
+export const readSection: ReadSection = (holder, { set }, place, { readText, findings, report }) => {
   const { source: text } = holder
-  const { full, path } = makeChildPlace(place, 'source')
+  const sourcePlace = makeChildPlace(place, 'source')
   if (typeof text === 'number') {
-    findings.push(report(path, 'spec/wrong-type', { expected: 'text', found: 'number' }))
+    findings.push(report(sourcePlace.path, 'spec/wrong-type', { expected: 'text', found: 'number' }))
     delete holder['source']
   }
   if (typeof text !== 'string') return place.section
-  const written = readText(text, 'source', { ...place, full, path }) as WrittenSource | null
-  const source = written && completeSource(written, place.section, document)
-  if (source && source.ref === undefined)
-    findings.push(
-      reportUnreadableText(
-        table.notations['source'] as Notation,
-        text,
-        { at: 0, expected: ['known source'] },
-        path,
-        report,
-      ),
-    )
+  const source = readText(text, 'source', sourcePlace) as Partial<SourceRef> | null
   if (set) holder['source'] = source
   else delete holder['source']
-  return source?.ref === undefined ? place.section : source
+  return source ?? place.section
 }
 
 /** Reads `[left, right]` as a record of objects with only a name. */
@@ -70,7 +52,7 @@ export function readSet(
     if (typeof path !== 'string') continue
     const entryPlace = makeChildPlace(setPlace, String(at))
     let leafPlace = makeChildPlace(entryPlace, 'to')
-    const leaf = findLeafNotation(table, splitPointer(path) ?? [])
+    const leaf = findLeafNode(table, splitPointer(path) ?? [])
     if (leavesByPath) {
       const written = makeChildPlace(setPlace, path).path
       leafPlace = { ...leafPlace, path: written }
@@ -78,13 +60,13 @@ export function readSet(
         { full: entryPlace.full, path: written },
         { full: leafPlace.full, path: written, moved: true },
       )
-      if (leaf) entry.kind = leaf.kind
+      if (leaf) entry.kind = leaf.leaf
       else {
         findings.push(report(written, 'spec/unknown-key', { key: path, known: [] }))
         unreadPointers.push(entryPlace.full)
       }
     }
-    if (leaf && typeof to === 'string') entry.to = readText(to, leaf.text, leafPlace)
+    if (leaf?.text && typeof to === 'string') entry.to = readText(to, leaf.text, leafPlace)
   }
 }
 

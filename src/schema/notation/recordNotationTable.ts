@@ -2,7 +2,7 @@ import { MIXED_FLUIDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { entryPiece } from './entryPiece.js'
 import { makeNotations } from './notation.js'
-import { field, makeChoice, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { field, makeChoice, oneOf, optional, type Piece, sequence, term } from './piece.js'
 import { asObject, each, type MakeDefault, type PlaceNode, type PlaceTable } from './placeTable.js'
 import { hours, quantityOfMeasure, readings, recordedTightening, workingTime } from './quantityNotations.js'
 import { readByPointer } from './readList.js'
@@ -36,7 +36,7 @@ const filterDone = (): Piece =>
 function usedOil(): Piece {
   const to = () => term(`to (?<to>${WORDS_PATTERN})`, 'name')
   return sequence(
-    oneOf(sequence(field('volume', quantityOfMeasure('volume')), optional(sequence(words(' '), to()))), to()),
+    oneOf(sequence(field('volume', quantityOfMeasure('volume')), optional(' ', to())), to()),
     optional(term(`, receipt (?<receipt>${WORDS_PATTERN})`)),
     optional(term(`, kept apart: ${makeChoice('keptApart', MIXED_FLUIDS)}`)),
   )

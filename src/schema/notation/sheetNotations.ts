@@ -34,7 +34,7 @@ import {
 } from './partNotations.js'
 import { readNotation } from './readNotation.js'
 import { reportUnreadableText } from './reportUnreadableText.js'
-import { amountOrNotStated, sourceWithoutBrackets, withSource } from './valuePieces.js'
+import { amountOrNotStated, source, withSource } from './valuePieces.js'
 
 const makeValueOf = (measure: Measure, units?: readonly Unit[]) => () =>
   withSource(amountOrNotStated(measure, units))
@@ -72,7 +72,7 @@ export const sheetNotations = () =>
       support,
       axle,
       documentSource,
-      source: sourceWithoutBrackets,
+      source,
     },
     SHEET_SLIPS,
   )

@@ -1,7 +1,7 @@
 import { buildOnce } from '../shapes/makeShape.js'
 import { CATEGORY_PATTERN, findSaeSystem, purchasableSeal, SAE_GRADE_PATTERN } from './leafNotations.js'
 import { makeNotations } from './notation.js'
-import { field, optional, type Piece, sequence, term, words } from './piece.js'
+import { field, optional, type Piece, sequence, term } from './piece.js'
 import { each, nameFromDocumentId, nameFromId, type PlaceTable } from './placeTable.js'
 import { quantity, quantityOfMeasure } from './quantityNotations.js'
 import { FIGURE_PATTERN } from './valuePieces.js'
@@ -37,18 +37,19 @@ const price = (): Piece =>
     value: Number(value),
     currency,
   }))
-const withPrice = (): Piece => optional(sequence(words(', '), field('price', price())))
+const withPrice = (): Piece => optional(', ', field('price', price()))
 const count = (): Piece =>
   term('(?<count>0|[1-9][0-9]{0,3}) x ', 'count', (found) => ({ count: Number(found['count']) }))
 
 /** `5 US qt of 80W-90 GL-5`, `2 x 1 L of ISO VG 220, opened 300 mL, 9.5 EUR`. The default number is one. */
 const container = (): Piece =>
   sequence(
-    optional(count(), { count: 1 }),
+    { count: 1 },
+    optional(count()),
     field('size', quantityOfMeasure('volume')),
-    words(' of '),
+    ' of ',
     field('oil', label()),
-    optional(sequence(words(', opened '), field('opened', quantityOfMeasure('volume')))),
+    optional(', opened ', field('opened', quantityOfMeasure('volume'))),
     withPrice(),
   )
 

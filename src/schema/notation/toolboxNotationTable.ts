@@ -2,7 +2,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
-import { field, keyedWord, listOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { afterComma, field, keyedWord, listOf, optional, type Piece, sequence, term } from './piece.js'
 import { each, type MakeDefault, nameFromDocumentId, nameFromId, type PlaceTable } from './placeTable.js'
 import { day, quantityOfMeasure } from './quantityNotations.js'
 import { FIGURE_PATTERN, makePositivePattern, measured, RANGE_PATTERN, WORDS_PATTERN } from './valuePieces.js'
@@ -58,24 +58,23 @@ const accuracy = (): Piece =>
  */
 const wrench = (): Piece =>
   sequence(
+    { accuracy: iso6789 },
     field('scales', listOf(scale(), ' and ')),
-    words(', '),
+    ', ',
     keyedWord('type', ['click', 'dial', 'beam', 'electronic'], 'type of wrench'),
     term(`, (?<drive>${WORDS_PATTERN})`, 'square drive'),
-    optional(sequence(words(', '), field('accuracy', accuracy())), { accuracy: iso6789 }),
-    optional(sequence(words(', lever '), field('leverLength', quantityOfMeasure('length')))),
+    afterComma(field('accuracy', accuracy())),
+    optional(', lever ', field('leverLength', quantityOfMeasure('length'))),
     optional(
-      sequence(
-        words(', calibrated '),
-        field(
-          'calibration',
-          sequence(
-            day('date'),
-            optional(
-              term(', (?<cycles>0|[1-9][0-9]{0,8}) cycles since', undefined, ({ cycles }) => ({
-                cyclesSince: Number(cycles),
-              })),
-            ),
+      ', calibrated ',
+      field(
+        'calibration',
+        sequence(
+          day('date'),
+          optional(
+            term(', (?<cycles>0|[1-9][0-9]{0,8}) cycles since', undefined, ({ cycles }) => ({
+              cyclesSince: Number(cycles),
+            })),
           ),
         ),
       ),

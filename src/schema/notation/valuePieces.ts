@@ -7,6 +7,7 @@ import {
   convert,
   escapePattern,
   field,
+  kindWords,
   labelled,
   listOf,
   oneOf,
@@ -14,7 +15,6 @@ import {
   retry,
   sequence,
   term,
-  words,
 } from './piece.js'
 
 // The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
@@ -107,35 +107,34 @@ export function fractionToDecimal(fraction: string): string {
 
 /** A figure with the other printed figures in round brackets. */
 export const printed = (piece: Piece, other = piece): Piece =>
-  sequence(piece, optional(sequence(labelled(' (', 'printed', listOf(other, ', ')), words(')'))))
+  sequence(piece, optional(labelled(' (', 'printed', listOf(other, ', ')), ')'))
 export const printedAmount = (measure: Measure, units?: readonly Unit[]): Piece =>
   printed(amount(measure, units))
 
-export const notStated = (): Piece => words('not stated', undefined, { kind: 'not stated' })
+export const NOT_STATED = 'not stated'
+export const notStated = (): Piece => kindWords(NOT_STATED)
 /** A printed amount or `not stated`. */
 export const amountOrNotStated = (measure: Measure, units?: readonly Unit[]): Piece =>
   oneOf(notStated(), printedAmount(measure, units))
 
-const makeSourcePattern = () =>
-  `(((?<ref>${ID}) )?p\\. (?<page>${WORDS_PATTERN})|(?<whole>${ID}))(, (?<confidence>second hand|doubtful))?`
-const makeSource = ({ ref, whole = ref, page, confidence = 'read' }: Found) =>
-  dropUndefined({ ref: whole, page, confidence }) as WrittenSource
+/** `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`, between these patterns. */
+const writtenSource = (start = '', end = ''): Piece =>
+  term(
+    `${start}(((?<ref>${ID}) )?p\\. (?<page>${WORDS_PATTERN})|(?<whole>${ID}))(, (?<confidence>second hand|doubtful))?${end}`,
+    'source',
+    ({ ref, whole = ref, page, confidence = 'read' }: Found) =>
+      dropUndefined({ ref: whole, page, confidence }),
+  )
+const sourceInBrackets = (): Piece => writtenSource(' \\[', '\\]')
+const citeSource = (source: Piece): Piece =>
+  convert(source, (written, { cite }) => cite(written as WrittenSource))
 
-/** A source without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
-export const sourceWithoutBrackets = (): Piece => term(makeSourcePattern(), 'source', makeSource)
-const sourceInBrackets = (): Piece => term(` \\[${makeSourcePattern()}\\]`, 'source', makeSource)
+/** A source without its brackets. The id may come from the section or the sheet. */
+export const source = (): Piece => citeSource(writtenSource())
 
 /** A piece with a source only if its text has one. The id may come from the section or the sheet. */
 export const withOwnSource = (piece: Piece): Piece =>
-  sequence(
-    piece,
-    optional(
-      field(
-        'source',
-        convert(sourceInBrackets(), (written, { cite }) => cite(written as WrittenSource)),
-      ),
-    ),
-  )
+  sequence(piece, optional(field('source', citeSource(sourceInBrackets()))))
 
 /**
  * A piece with its source after it. `listLeaves` returns the leaves that the source applies to, by default
@@ -155,7 +154,7 @@ export function withSource(
       const written = retry(brackets, reading) as WrittenSource | undefined
       if (written) reading.marks.push({ path: `${reading.path}/source`, from, to: reading.at - 1 })
       for (const leaf of listLeaves(value) as readonly { kind?: unknown; source?: unknown }[])
-        if (leaf && leaf.source === undefined && (written || leaf.kind !== 'not stated')) {
+        if (leaf && leaf.source === undefined && (written || leaf.kind !== NOT_STATED)) {
           const source = reading.cite(written)
           if (source) leaf.source = source
         }

@@ -12,7 +12,7 @@ import { requireDocument } from '../../spec/index.js'
 import { chooseSource } from './chooseSource.js'
 import { type NotationName, PLACE_TABLES } from './notationTables.js'
 import type { DefaultContext, Holder, PlaceNode, PlaceTable } from './placeTable.js'
-import { asObject, findChildNode, findLeafNotation, makeDefault } from './placeTable.js'
+import { asObject, findChildNode, findLeafNode, makeDefault } from './placeTable.js'
 import { readByPointer } from './readList.js'
 import { readNotation } from './readNotation.js'
 import { completeSource, readIds } from './readSection.js'
@@ -198,11 +198,11 @@ function shortenSet(set: unknown, context: WriteContext): unknown {
   const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
   const hasUniquePaths = new Set(entries.map(({ path }) => path)).size === entries.length
   const isKnown = entries.every(
-    ({ kind, path }) => findLeafNotation(context.table, splitPointer(path) ?? [])?.kind === kind,
+    ({ kind, path }) => findLeafNode(context.table, splitPointer(path) ?? [])?.leaf === kind,
   )
   if (!hasUniquePaths || !isKnown) return set
   const written = entries.map(({ path, to }) => {
-    const leaf = findLeafNotation(context.table, splitPointer(path) ?? [])
+    const leaf = findLeafNode(context.table, splitPointer(path) ?? [])
     return [path, writeValueText(leaf?.text, to, {}, context) ?? to]
   })
   return Object.fromEntries(written)

@@ -49,6 +49,19 @@ test('the page of a drive has the source of the sheet', () => {
   })
 })
 
+test('bolts without a torque keep the page of their own text', () => {
+  const covers = {
+    rear: { bolts: '10 x M8 [p. 3]' },
+    pan: { bolts: '4 x M6 [p. 9]' },
+    side: { bolts: '6 x M6' },
+  }
+  const read = parseSpecSheet({ ...sheetHead, gearcases: { rear: { type: 'final drive', covers } } })
+  const pages = ['rear', 'pan', 'side'].map((cover) =>
+    readPointer(read.ok && read.value, `/gearcases/rear/covers/${cover}/bolts/tightening/source/page`),
+  )
+  expect(pages).toEqual(['3', '9', undefined])
+})
+
 test('three figures become a sheet with everything else not stated', () => {
   const read = parseSpecSheet(short('three-figures'))
   const source = { ref: 'manual', page: '31', confidence: 'read' }
@@ -166,6 +179,12 @@ describe('what cannot be left out', () => {
         gearcases: { rear: gearcase({ fill: drain }, '1 L, by quantity [p. 3]') },
       }),
     ).toEqual([])
+  })
+
+  test('an unknown source of an override, once', () => {
+    const sources = { manual: 'Ferd 2 manual', bulletin: 'Bulletin 7' }
+    const override = { when: 'model years 2019', source: 'p. 3', set: { '/machine/mass': '640 kg' } }
+    expect(found({ sources, overrides: [override] })).toEqual([['spec/bad-notation', '/overrides/0/source']])
   })
 })
 
