@@ -6,7 +6,7 @@ import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
 import type { MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { cleanLine } from './cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './makeLocator.js'
 import { type FileSet, findSheet, listDocuments, readDocuments, readProcedure } from './readDocuments.js'
 import type { Options } from './readOptions.js'
@@ -100,7 +100,7 @@ export interface FilePlan {
 }
 
 /** Plans a visit to the machine selected by the files and options. */
-export async function planFromFiles(command: string, options: Options, io: CliIo): Promise<FilePlan> {
+export async function planFromFiles(command: string, options: Options, io: CommandIo): Promise<FilePlan> {
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
   const sets = await readDocuments(options.paths, io)
@@ -120,7 +120,7 @@ export async function planFromFiles(command: string, options: Options, io: CliIo
       )
   if (planned?.value.procedure)
     io.printError(cleanLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
-  const locatedFindings = locateFindings([...readFindings, ...findings], allSets)
+  const locatedFindings = locateFindings([...readFindings, ...findings], allSets, io.catalogue)
   return dropUndefined({
     planned,
     sheet,

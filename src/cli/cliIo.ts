@@ -1,5 +1,6 @@
 import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
+import type { Catalogue } from '../message/index.js'
 
 /**
  * `other`: a pipe, a socket or a device. A link has the kind of its target. The exception is a link inside a
@@ -38,6 +39,11 @@ export interface CliIo {
   readonly columns?: number
   /** Today's date, read only without `--today`. */
   readonly today: () => DateText
+}
+
+/** What a command on documents uses: also the language of its answers. */
+export interface CommandIo extends CliIo {
+  readonly catalogue: Catalogue
 }
 
 /**

@@ -1,7 +1,6 @@
 import type { Finding, Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import { en } from '../message/en/index.js'
-import { renderMessage } from '../message/index.js'
+import { type Catalogue, renderMessage } from '../message/index.js'
 import { type Kit, kitContents, remainingStock, type VisitPlan } from '../service/index.js'
 import type { Stock } from '../spec/index.js'
 import { chooseToolboxAndStock, listMachines, planMachine } from './chooseMachine.js'
@@ -79,8 +78,11 @@ function findDueDay({ due, today }: VisitPlan): DateText {
 }
 
 /** The lines that name the undecided machines, with the reasons. */
-export const writeUndecided = (machines: readonly UndecidedMachine[]): readonly string[] =>
+export const writeUndecided = (
+  machines: readonly UndecidedMachine[],
+  catalogue: Catalogue,
+): readonly string[] =>
   machines.flatMap(({ machine, reasons }) => [
     cleanLine(`Not known for ${machine.name}`),
-    ...reasons.map((reason) => cleanLine(`  ${renderMessage(reason, en)}`)),
+    ...reasons.map((reason) => cleanLine(`  ${renderMessage(reason, catalogue)}`)),
   ])

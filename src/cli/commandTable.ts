@@ -45,7 +45,7 @@ export const COMMAND_TABLE = {
 values are "not stated". Name the sheet of a log with --sheet. With --from, rewrites a full sheet in short notation. A sheet can be a table
 for a spreadsheet, one row for each gearcase and opening: --format csv or --out sheet.csv writes it, --from sheet.csv reads it.`,
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
-    options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'format'],
+    options: ['gearcases', 'variants', 'unit', 'sheet', 'from', 'out', 'language', 'format'],
     formats: ['json', 'csv'],
     overrides: {
       sheet: { help: 'the sheet of the log' },
@@ -66,7 +66,17 @@ With --fix it corrects the spelling of keys, names and figures and the order of 
 new finding results. Logs, records and procedures are never changed. Compare each change with the manual.
 With --write-baseline it accepts all findings of today; with --baseline it then reports only new ones.`,
     example: 'check examples/tind-4',
-    options: ['today', 'level', 'quiet', 'fix', 'dry-run', 'baseline', 'write-baseline', 'format'],
+    options: [
+      'today',
+      'level',
+      'quiet',
+      'fix',
+      'dry-run',
+      'baseline',
+      'write-baseline',
+      'language',
+      'format',
+    ],
     formats: ['json', 'sarif'],
     overrides: {
       today: { help: "report readings and records after this day (default: this machine's clock)" },
@@ -89,7 +99,16 @@ Without a sheet each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
 A misspelt field gives a finding and the verdict "cannot tell"; other columns are ignored and listed at the end.`,
     example: 'due --every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "2023-10-06 at 512.6 h"',
-    options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'full', 'brief', 'exit-code', 'format'],
+    options: [
+      ...QUESTION_OPTIONS,
+      'sheet',
+      ...DUE_OPTIONS,
+      'full',
+      'brief',
+      'exit-code',
+      'language',
+      'format',
+    ],
     formats: ['json', 'csv'],
     exitCodes: `0 every document and line was read, 1 findings in them, 2 usage error or a file that cannot be read;
 with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
@@ -100,7 +119,7 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] <file or folder> ...'],
     help: 'Plans one visit to one machine and prints the answer: what is due, oil, settings, what is missing. With --full, prints the whole plan. Needs one log with its sheet; a toolbox and a stock are optional.',
     example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
-    options: [...PLAN_OPTIONS, 'full', 'level', 'format'],
+    options: [...PLAN_OPTIONS, 'full', 'level', 'language', 'format'],
     formats: ['json', 'sarif'],
     exitCodes: FINDINGS_EXIT_CODES,
   },
@@ -114,7 +133,7 @@ The other papers are one page each, as HTML, Markdown and text: the next-due lab
 lubrication chart of each machine, the blank record of its visit, the pick list for all machines of the day, and the differences
 between the variants of each sheet.`,
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
-    options: ['out', 'paper', ...PLAN_OPTIONS, 'level', 'format'],
+    options: ['out', 'paper', ...PLAN_OPTIONS, 'level', 'language', 'format'],
     formats: ['json', 'sarif'],
     exitCodes: FINDINGS_EXIT_CODES,
   },
@@ -123,7 +142,7 @@ between the variants of each sheet.`,
     usage: ['[options] <file or folder> ...', '[options] --out FOLDER <file or folder> ...'],
     help: `Prints a script, scene by scene: what to show, what to say and what to have on the screen. Then it lists the shots in the order of filming. With --out it writes <machine>-cues.html, .md and .txt, and WebVTT captions: one file with --starts, else one file per scene.`,
     example: 'cues examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
-    options: ['out', 'starts', ...PLAN_OPTIONS, 'level', 'format'],
+    options: ['out', 'starts', ...PLAN_OPTIONS, 'level', 'language', 'format'],
     formats: ['json', 'markdown', 'html', 'vtt'],
     overrides: { out: { help: 'folder for the cue sheet and the captions (created if missing)' } },
   },
@@ -134,7 +153,7 @@ between the variants of each sheet.`,
 stock has it (a count of 0 states a size that is sold), with what is left over; no spares. With several days or vans, both are also by
 day (when the first service is due) and van (the toolbox, else the stock or folder). Needs logs and their sheets.`,
     example: 'kits examples/tind-4 --today 2023-10-06',
-    options: [...VISIT_OPTIONS, 'format'],
+    options: [...VISIT_OPTIONS, 'language', 'format'],
     formats: ['json'],
   },
   procedure: {
@@ -149,7 +168,7 @@ day (when the first service is due) and van (the toolbox, else the stock or fold
 are corrected. Lists removed, added and moved steps, notes without a step and, if the older revision of the sheet is among the
 files, figures that changed.`,
     example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
-    options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
+    options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'language', 'format'],
     formats: ['json'],
     overrides: {
       out: {
@@ -167,7 +186,7 @@ files, figures that changed.`,
 steps are kept. Prints dangerous mistakes first, then the others, each change with its neighbouring steps, and the remaining
 mistakes. With --out, also writes the corrected procedure.`,
     example: 'repair procedure.json sheet.json --out corrected.json',
-    options: ['out', 'level', 'format'],
+    options: ['out', 'level', 'language', 'format'],
     formats: ['json'],
     overrides: { out: { value: 'FILE', help: 'file for the corrected procedure' } },
   },
@@ -204,6 +223,7 @@ services, and prints how much oil the gearcase loses.`,
       'out',
       'today',
       'level',
+      'language',
       'format',
     ],
     formats: ['json', 'sarif'],
@@ -225,7 +245,7 @@ services, and prints how much oil the gearcase loses.`,
     help: `Prints the open faults and the gearcases that lose oil, then every record of the log with its work, work that does not count (and
 why) and corrections, then the top-ups. With --format csv it prints the meter readings as a table, which import reads.`,
     example: 'history examples/tind-4',
-    options: ['machine', 'today', 'format'],
+    options: ['machine', 'today', 'language', 'format'],
     formats: ['csv'],
     overrides: { today: { help: "report a record after this day (default: this machine's clock)" } },
   },
@@ -235,7 +255,7 @@ why) and corrections, then the top-ups. With --format csv it prints the meter re
     help: `Prints one page for the owner: open faults, then work done, findings, work not done, the next due date of each service, and oil
 samples without a result. Corrections are applied. A record among the files that is not yet in the log is included.`,
     example: 'slip examples/tind-4 --today 2023-10-06 --out slip.html',
-    options: ['record', 'out', ...DUE_OPTIONS, 'format'],
+    options: ['record', 'out', ...DUE_OPTIONS, 'language', 'format'],
     formats: ['markdown', 'html', 'json'],
     overrides: {
       out: {
@@ -253,7 +273,7 @@ samples without a result. Corrections are applied. A record among the files that
     help: `Prints the used oil of all records in litres: the total, by recipient, and line by line. Oil kept apart, oil without a receipt
 and lines without a volume are marked; for lines without a volume the drained oil is shown, but not added.`,
     example: 'used-oil examples/tind-4 --since 2023-01-01 --until 2023-12-31',
-    options: ['machine', 'since', 'until', 'format'],
+    options: ['machine', 'since', 'until', 'language', 'format'],
     formats: ['json', 'csv'],
   },
   import: {
@@ -269,7 +289,7 @@ For a fleet, several files (pages) and tables are added to many logs, found by i
 column or in a second header row. A machine without a log gets one if the table has a column sheet (also revision, name, variant,
 serial, commissioned). A column entry, in short notation, adds records. With a bad cell, nothing is written.`,
     example: 'import telematics.json examples/tind-4/log.yaml --out log.json',
-    options: ['out', 'equipment', 'telematics', 'decimal', 'today', 'level', 'format'],
+    options: ['out', 'equipment', 'telematics', 'decimal', 'today', 'level', 'language', 'format'],
     formats: ['json', 'sarif'],
     overrides: {
       out: { value: 'LOG', help: 'file for the log with the readings; for a fleet, folder for the logs' },

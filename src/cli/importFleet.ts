@@ -1,12 +1,13 @@
 import { basename, join } from 'node:path'
 import type { Finding } from '../base/index.js'
 import { type ImportedMachine, importReadings } from '../exchange/index.js'
+import type { Catalogue } from '../message/index.js'
 import { convertAmount } from '../quantity/index.js'
 import { parseDocument } from '../schema/index.js'
 import type { MachineLog, MeterReading, ServiceRecord } from '../spec/index.js'
 import { addReadings } from './addReadings.js'
 import { cleanLine, formatCount } from './cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './makeLocator.js'
 import { readDocuments, readWholeText } from './readDocuments.js'
 import type { Options } from './readOptions.js'
@@ -31,7 +32,7 @@ interface SourceMachine {
  * Adds the readings of tables and of whole fleets, in one or several pages, to the logs of many machines. With a
  * mistake in any of them nothing is written. A table that names sheets also makes new logs.
  */
-export async function importFleet(options: Options, io: CliIo): Promise<ExitCode> {
+export async function importFleet(options: Options, io: CommandIo): Promise<ExitCode> {
   const report = options.format === 'text' ? io.print : io.printError
   const { dataPaths, logPaths } = await sortPaths(options.paths, io)
   if (dataPaths.length === 0)
@@ -45,13 +46,14 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
   const readFindings = locateFindings(
     sets.flatMap(({ findings }) => findings),
     sets,
+    io.catalogue,
   )
   const sources = await readSources(dataPaths, logs, options, io)
-  const matched = matchLogs(sources.machines, logs)
+  const matched = matchLogs(sources.machines, logs, io.catalogue)
   const findings: LocatedFinding[] = [...readFindings, ...sources.findings, ...matched.findings]
   const sheets = sets.flatMap(({ set }) => set.sheets)
   const results = [...matched.machines].map(([known, machines]) => {
-    const records = machines.flatMap((machine) => readRecords(machine, known.log, findings))
+    const records = machines.flatMap((machine) => readRecords(machine, known.log, findings, io.catalogue))
     const extendLog = (log: MachineLog) => {
       const added = addReadings(log, joinReadings(machines))
       const known = new Set(log.records.map(({ id }) => id))
@@ -69,7 +71,7 @@ export async function importFleet(options: Options, io: CliIo): Promise<ExitCode
       logs: [{ name: known.path ?? '', document }],
     })
     const mistakes = findNewMistakes(makeSet(known.log), added.log, options)
-    findings.push(...locateFindings(mistakes, sets))
+    findings.push(...locateFindings(mistakes, sets, io.catalogue))
     return { known, extendLog, added, makeSet }
   })
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
@@ -117,14 +119,14 @@ const isError = ({ severity }: Finding): boolean => severity === 'error'
 const isTable = (path: string): boolean => /\.(csv|tsv)$/i.test(path)
 
 /** Whether the paths are for a fleet, and not for one telematics file and one log. */
-export async function isFleetImport(paths: readonly string[], io: CliIo): Promise<boolean> {
+export async function isFleetImport(paths: readonly string[], io: CommandIo): Promise<boolean> {
   const [, second] = paths
   if (paths.some(isTable) || paths.length > 2) return true
   return second !== undefined && (await io.kindOf(second).catch(() => 'file')) === 'folder'
 }
 
 /** Tables and JSON without a kind are data; documents and folders hold logs. */
-async function sortPaths(paths: readonly string[], io: CliIo) {
+async function sortPaths(paths: readonly string[], io: CommandIo) {
   const dataPaths: string[] = []
   const logPaths: string[] = []
   for (const path of paths) {
@@ -141,7 +143,12 @@ function isDocument(text: string): boolean {
   return /"kind"\s*:\s*"[a-z-]+"/.test(text.slice(0, 2000))
 }
 
-async function readSources(paths: readonly string[], logs: readonly KnownLog[], options: Options, io: CliIo) {
+async function readSources(
+  paths: readonly string[],
+  logs: readonly KnownLog[],
+  options: Options,
+  io: CommandIo,
+) {
   const machines: SourceMachine[] = []
   const findings: LocatedFinding[] = []
   const [only] = logs.length === 1 ? logs : []
@@ -165,13 +172,13 @@ async function readSources(paths: readonly string[], logs: readonly KnownLog[], 
       ...finding,
       document: { ...finding.document, name: file },
     }))
-    findings.push(...locateFindings(named, []))
+    findings.push(...locateFindings(named, [], io.catalogue))
   }
   return { machines, findings }
 }
 
 /** Finds the log of each machine by id, serial number or PIN; makes a new log if the table names its sheet. */
-function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[]) {
+function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[], catalogue: Catalogue) {
   const findings: LocatedFinding[] = []
   const logsByNumber = new Map<string, KnownLog[]>()
   const addLog = (known: KnownLog): void => {
@@ -195,7 +202,7 @@ function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[])
     if (found.length === 0 && machine.newLog !== undefined) {
       const parsed = parseDocument('machine-log', makeLog(number, machine.newLog), { name: file })
       for (const finding of parsed.findings)
-        report('log-unreadable', locateFindings([finding], [])[0]?.message ?? '')
+        report('log-unreadable', locateFindings([finding], [], catalogue)[0]?.message ?? '')
       if (!parsed.ok) continue
       const known = { log: parsed.value, path: undefined }
       addLog(known)
@@ -222,6 +229,7 @@ function readRecords(
   { records = [] }: TableMachine,
   log: MachineLog,
   findings: LocatedFinding[],
+  catalogue: Catalogue,
 ): readonly ServiceRecord[] {
   return records.flatMap(
     ({ line, date, readings: { hours, distance }, by, entries }): readonly ServiceRecord[] => {
@@ -244,7 +252,7 @@ function readRecords(
         },
         { name: log.id },
       )
-      const located = locateFindings(parsed.findings, []).map((finding) => ({
+      const located = locateFindings(parsed.findings, [], catalogue).map((finding) => ({
         ...finding,
         message: `Record of ${date}: ${finding.message}`,
         position: { line, column: 1 },

@@ -3,8 +3,7 @@ import type { Readable, Writable } from 'node:stream'
 import type { Finding } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DueOptions, DueState } from '../interval/index.js'
-import { en } from '../message/en/index.js'
-import { renderMessage } from '../message/index.js'
+import { type Catalogue, renderMessage } from '../message/index.js'
 import { type OpenFault, openFaults } from '../record/index.js'
 import { parseDocumentText } from '../schema/index.js'
 import { judgeOilLoss, listDue, type OilLoss, type ServiceDue } from '../service/index.js'
@@ -26,6 +25,8 @@ export interface LogLinesOptions {
   readonly machine?: string
   /** The text of an answer, with its line ends; one line of JSON if absent. */
   readonly writeAnswer?: (answer: LineAnswer) => string
+  /** The language of the findings' messages. */
+  readonly catalogue: Catalogue
   /** Called after every thousand lines. */
   readonly onProgress?: (lines: number) => void
 }
@@ -77,11 +78,12 @@ export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesS
 }
 
 function judgeLine({ line, text, length }: TextLine, options: LogLinesOptions): LineAnswer | undefined {
-  const { sheets, today, chooseOptions, machine } = options
+  const { sheets, today, catalogue, chooseOptions, machine } = options
   const name = `line ${line}`
-  if (text === undefined) return { line, findings: addMessages([makeTooLongFinding(name, length)]) }
+  if (text === undefined)
+    return { line, findings: addMessages([makeTooLongFinding(name, length)], catalogue) }
   const parsed = parseDocumentText('machine-log', text, { name })
-  if (!parsed.ok) return { line, findings: addMessages(parsed.findings) }
+  if (!parsed.ok) return { line, findings: addMessages(parsed.findings, catalogue) }
   const log = parsed.value
   if (machine !== undefined && log.id !== machine) return undefined
   const machineFields = { line, machine: log.id, name: log.name }
@@ -89,7 +91,7 @@ function judgeLine({ line, text, length }: TextLine, options: LogLinesOptions): 
   if (sheet === undefined)
     return {
       ...machineFields,
-      findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)]),
+      findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)], catalogue),
     }
   const due = listDue({ sheet, log, today }, chooseOptions(log))
   const set = {
@@ -106,12 +108,15 @@ function judgeLine({ line, text, length }: TextLine, options: LogLinesOptions): 
     due,
     ...(faults.length > 0 && { faults }),
     ...selectLosses(judgeOilLoss({ sheet, log, today })),
-    ...(parsed.findings.length === 0 ? {} : { findings: addMessages(parsed.findings) }),
+    ...(parsed.findings.length === 0 ? {} : { findings: addMessages(parsed.findings, catalogue) }),
   }
 }
 
-function addMessages(findings: readonly Finding[]): NonNullable<LineAnswer['findings']> {
-  return findings.map((finding) => ({ ...finding, message: renderMessage(finding, en) }))
+function addMessages(
+  findings: readonly Finding[],
+  catalogue: Catalogue,
+): NonNullable<LineAnswer['findings']> {
+  return findings.map((finding) => ({ ...finding, message: renderMessage(finding, catalogue) }))
 }
 
 function makeTooLongFinding(name: string, length: number): Finding {

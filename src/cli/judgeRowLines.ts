@@ -12,8 +12,7 @@ import {
   suggestFields,
   writeDueRow,
 } from '../interval/index.js'
-import { en } from '../message/en/index.js'
-import { renderMessage } from '../message/index.js'
+import { type Catalogue, renderMessage } from '../message/index.js'
 import { readLines } from './readLines.js'
 
 export interface RowLinesOptions {
@@ -24,6 +23,8 @@ export interface RowLinesOptions {
   readonly today: DateText
   readonly soon: DueOptions['soon']
   readonly staleAfter: DueOptions['staleAfter']
+  /** The language of the findings' messages. */
+  readonly catalogue: Catalogue
   /** Called after each batch with the number of lines so far. */
   readonly onProgress?: (lines: number) => void
 }
@@ -56,7 +57,7 @@ const MAX_UNREAD_COLUMNS = 20
  * line without a JSON object gives `{ "line", "error" }`.
  */
 export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesSummary> {
-  const { input, output, today, soon, staleAfter, onProgress } = options
+  const { input, output, today, soon, staleAfter, catalogue, onProgress } = options
   // Check the options now, not in the middle of the stream.
   computeDueColumns(createDueColumns(0), today, { soon, staleAfter })
   const columns = createDueColumns(BATCH_SIZE)
@@ -85,7 +86,7 @@ export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesS
     const { id } = row
     batch.push({
       id: typeof id === 'string' || typeof id === 'number' ? JSON.stringify(id) : 'null',
-      problemText: describeProblems(row, unusableFields, lines),
+      problemText: describeProblems(row, unusableFields, lines, catalogue),
     })
   }
 
@@ -131,7 +132,12 @@ export async function judgeRowLines(options: RowLinesOptions): Promise<RowLinesS
 
 const ROW_FIELDS: ReadonlySet<string> = new Set([...DUE_ROW_FIELDS, 'id'])
 
-function describeProblems(row: DueRow, unusableFields: readonly string[], line: number): string {
+function describeProblems(
+  row: DueRow,
+  unusableFields: readonly string[],
+  line: number,
+  catalogue: Catalogue,
+): string {
   if (unusableFields.length === 0) return ''
   const findings = unusableFields
     .filter((key) => !ROW_FIELDS.has(key))
@@ -145,7 +151,7 @@ function describeProblems(row: DueRow, unusableFields: readonly string[], line: 
         path: joinPointer([key]),
         params: { key, known, didYouMean },
       } as const
-      return { ...finding, message: renderMessage(finding, en) }
+      return { ...finding, message: renderMessage(finding, catalogue) }
     })
   const findingText = findings.length === 0 ? '' : `,"findings":${JSON.stringify(findings)}`
   return `,"unusable":${JSON.stringify(unusableFields)}${findingText}`

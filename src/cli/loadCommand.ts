@@ -1,4 +1,5 @@
-import type { CliIo, ExitCode } from './cliIo.js'
+import type { Catalogue } from '../message/index.js'
+import type { CliIo, CommandIo, ExitCode } from './cliIo.js'
 import type { CommandName } from './commandTable.js'
 import type { ParsedWords } from './parseWords.js'
 import type { Options } from './readOptions.js'
@@ -9,11 +10,19 @@ export type CommandRunner = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
 
 /** A command that works on documents, loaded when called. */
 const makeDocumentCommand =
-  (load: () => Promise<(options: Options, io: CliIo) => Promise<ExitCode>>): CommandRunner =>
+  (load: () => Promise<(options: Options, io: CommandIo) => Promise<ExitCode>>): CommandRunner =>
   async (words, io) => {
-    const [{ readOptions }, run] = await Promise.all([import('./readOptions.js'), load()])
-    return run(readOptions(words, io), io)
+    const [{ readOptions }, run, catalogue] = await Promise.all([
+      import('./readOptions.js'),
+      load(),
+      loadCatalogue(words),
+    ])
+    return run(readOptions(words, io), { ...io, catalogue })
   }
+
+/** The texts of the chosen language. */
+const loadCatalogue = async ({ values }: ParsedWords): Promise<Catalogue> =>
+  (await import('./loadCatalogue.js')).loadCatalogue(values.language)
 
 /** A command that answers one question without a document. */
 const makeQuestionCommand =
@@ -28,7 +37,8 @@ const runRecordOnDocuments = makeDocumentCommand(async () => (await import('./co
 
 /** Every command with the file that it loads, so that a command starts without the code of the others. */
 export const COMMANDS: Readonly<Record<CommandName, CommandRunner>> = {
-  new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
+  new: async (words, io) =>
+    (await import('./commands/new.js')).runNew(words, { ...io, catalogue: await loadCatalogue(words) }),
   check: makeDocumentCommand(async () => (await import('./commands/check.js')).runCheck),
   due: (words, io) => (words.values.every === undefined ? runDueOnDocuments : runDueOnReadings)(words, io),
   plan: makeDocumentCommand(async () => (await import('./commands/visit.js')).runPlan),
@@ -41,7 +51,10 @@ export const COMMANDS: Readonly<Record<CommandName, CommandRunner>> = {
   record: async (words, io) =>
     (['top-up', 'at', 'on'] as const).every((name) => words.values[name] === undefined)
       ? runRecordOnDocuments(words, io)
-      : (await import('./commands/topUp.js')).runTopUp(words, io),
+      : (await import('./commands/topUp.js')).runTopUp(words, {
+          ...io,
+          catalogue: await loadCatalogue(words),
+        }),
   history: makeDocumentCommand(async () => (await import('./commands/history.js')).runHistory),
   slip: makeDocumentCommand(async () => (await import('./commands/slip.js')).runSlip),
   'used-oil': makeDocumentCommand(async () => (await import('./commands/usedOil.js')).runUsedOil),

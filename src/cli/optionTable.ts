@@ -19,6 +19,7 @@ export const OPTION_TABLE = {
     words: ['error', 'warning', 'info'],
   },
   format: { value: 'FORMAT', help: 'output format' },
+  language: { value: 'en', help: 'language of cards, findings and reasons (default en)' },
   today: { value: '2023-10-06', help: "the day of the visit (default: this machine's clock)" },
   since: { value: '2023-01-01', help: 'the first day (default: all records)' },
   until: { value: '2023-12-31', help: 'the last day (default: all records)' },

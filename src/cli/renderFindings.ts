@@ -1,8 +1,7 @@
 import { dropUndefined, type Finding, type Severity } from '../base/index.js'
-import { en } from '../message/en/index.js'
-import { renderMessage } from '../message/index.js'
+import { type Catalogue, renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
-import type { CliIo, ExitCode } from './cliIo.js'
+import type { CommandIo, ExitCode } from './cliIo.js'
 import { findTextRange, type LocatedFinding, makeLocator, type TextPosition } from './makeLocator.js'
 import type { FileSet } from './readDocuments.js'
 import { renderReport } from './renderReport.js'
@@ -25,9 +24,9 @@ export function chooseExitCode(findings: readonly Finding[], level: Severity): E
 }
 
 /** Prints the findings of the parser; true if a document has an error and the command must stop. */
-export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
+export function reportReadErrors(sets: readonly FileSet[], io: CommandIo): boolean {
   const findings = sets.flatMap((fileSet) => fileSet.findings)
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
   return findings.some(({ severity }) => severity === 'error')
 }
 
@@ -35,6 +34,7 @@ export function reportReadErrors(sets: readonly FileSet[], io: CliIo): boolean {
 export function locateFindings(
   findings: readonly Finding[],
   sets: readonly FileSet[],
+  catalogue: Catalogue,
 ): readonly LocatedFinding[] {
   const locators = new Map<string, ReturnType<typeof makeLocator>>()
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
@@ -42,7 +42,13 @@ export function locateFindings(
     const place = findTextPosition(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
     const position = place && { line: place.line, column: place.column }
     const text = findTextRange(finding) && place?.text
-    return dropUndefined({ ...finding, message: renderMessage(finding, en), position, end: place?.end, text })
+    return dropUndefined({
+      ...finding,
+      message: renderMessage(finding, catalogue),
+      position,
+      end: place?.end,
+      text,
+    })
   })
   return sortFindings(located)
 }

@@ -6,6 +6,7 @@ import { createInterface } from 'node:readline'
 import { finished } from 'node:stream/promises'
 import { Temporal } from 'temporal-polyfill'
 import { judgeRowLines } from '../../src/cli/judgeRowLines.js'
+import { en } from '../../src/message/en/index.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -378,6 +379,7 @@ async function benchLines(rows: readonly DueRow[], today: number): Promise<void>
         today: TODAY,
         soon: OPTIONS.soon,
         staleAfter: OPTIONS.staleAfter,
+        catalogue: en,
         onProgress: (count) => {
           if (count % (4096 * 16) === 0)
             heapGrowth = Math.max(heapGrowth, process.memoryUsage().heapUsed - before)

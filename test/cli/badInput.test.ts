@@ -24,7 +24,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['check', 'no/such/file.json'], /no\/such\/file\.json: no such file or folder/],
     [
       ['check', '--colour', EXAMPLE],
-      /--colour is unknown \(options: --today, --level, --quiet, --fix, --dry-run, --baseline, --write-baseline, --format\)$/,
+      /--colour is unknown \(options: --today, --level, --quiet, --fix, --dry-run, --baseline, --write-baseline, --language, --format\)$/,
     ],
     [['plan', '--stale-day', '3', EXAMPLE], /--stale-day is unknown; did you mean --stale-days\?/],
     [

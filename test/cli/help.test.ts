@@ -137,6 +137,7 @@ describe('what loads', () => {
       './commands/*',
       './questions/*',
       './readOptions.js',
+      './loadCatalogue.js',
       './cleanLine.js',
       './saveFile.js',
     ]

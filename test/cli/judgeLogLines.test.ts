@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { judgeLogLines, type LineAnswer } from '../../src/cli/judgeLogLines.js'
 import { MAX_LINE_LENGTH, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
+import { en } from '../../src/message/en/index.js'
 import { listDue } from '../../src/v1/service.js'
 import { CORRECTED, type Corrected } from '../record/support/corrections.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
@@ -194,7 +195,14 @@ describe('due over logs that come one a line', () => {
       },
     })
     const chooseOptions = () => options
-    const summary = await judgeLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
+    const summary = await judgeLogLines({
+      input,
+      output,
+      sheets: [sheet],
+      today: TODAY,
+      catalogue: en,
+      chooseOptions,
+    })
     expect(summary).toMatchObject({ lines: 300, refusedLines: 0 })
     expect(linesAhead).toBeLessThan(10)
   })

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/base/finding.js'
 import { readYaml } from '../../src/cli/readYaml.js'
 import { isAtLevel, locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
+import { en } from '../../src/message/en/index.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
 
 const finding = (change: Partial<Finding> = {}): Finding => ({
@@ -52,7 +53,7 @@ describe('order', () => {
     ]
     const shuffled = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
     const place = ({ document, path, severity, code }: Finding) => [document.name, path, severity, code]
-    expect(locateFindings(shuffled, [set(texts)]).map(place)).toEqual(sorted.map(place))
+    expect(locateFindings(shuffled, [set(texts)], en).map(place)).toEqual(sorted.map(place))
   })
 })
 
@@ -68,12 +69,12 @@ describe('place', () => {
   ])('of what is wrong with %j is where reading stopped', (text, position) => {
     const name = text.startsWith('kind') ? 'a.yaml' : 'a.json'
     const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText('any', text, { name })
-    expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })])[0]?.position).toEqual(position)
+    expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })], en)[0]?.position).toEqual(position)
   })
 })
 
 describe('text', () => {
-  const text = (candidate: Finding) => renderFindings(locateFindings([candidate], []), 'text')
+  const text = (candidate: Finding) => renderFindings(locateFindings([candidate], [], en), 'text')
 
   it('without a file names the kind of document, without a place no place', () => {
     expect(text(finding({ document: { kind: 'toolbox' }, path: '' }))).toMatch(

@@ -8,6 +8,7 @@ import type { Finding } from '../../src/base/finding.js'
 import { fingerprintFinding } from '../../src/cli/fingerprintFinding.js'
 import { locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
 import { runCommand } from '../../src/cli/runCommand.js'
+import { en } from '../../src/message/en/index.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { MISTAKES } from '../support/mistakes.js'
 import { mistakeFolder } from '../support/writeMistakes.js'
@@ -40,7 +41,7 @@ const FILE_SET = {
 }
 
 function report(...findings: readonly Finding[]): Run {
-  const log: unknown = JSON.parse(renderFindings(locateFindings(findings, [FILE_SET]), 'sarif'))
+  const log: unknown = JSON.parse(renderFindings(locateFindings(findings, [FILE_SET], en), 'sarif'))
   if (!isSarif(log)) throw new Error(JSON.stringify(isSarif.errors))
   const [run] = log.runs
   if (run === undefined) throw new Error('no run')
@@ -153,7 +154,7 @@ describe('the published schema', () => {
   })
 
   it('refuses a report with another level, version or line', () => {
-    const log = JSON.parse(renderFindings(locateFindings([finding()], [FILE_SET]), 'sarif'))
+    const log = JSON.parse(renderFindings(locateFindings([finding()], [FILE_SET], en), 'sarif'))
     const [run] = log.runs
     const [result] = run.results
     for (const change of [{ level: 'info' }, { ruleIndex: -2 }, { message: undefined }])

@@ -4,6 +4,7 @@ import { runInNewContext } from 'node:vm'
 import { describe, expect, test } from 'vitest'
 import { dateFromDay } from '../../src/calendar/dayNumbers.js'
 import { judgeRowLines } from '../../src/cli/judgeRowLines.js'
+import { en } from '../../src/message/en/index.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -26,7 +27,13 @@ async function run(input: Readable, highWaterMark = 16_384) {
     },
   })
   const progress: number[] = []
-  const summary = await judgeRowLines({ ...SET, input, output, onProgress: (lines) => progress.push(lines) })
+  const summary = await judgeRowLines({
+    ...SET,
+    catalogue: en,
+    input,
+    output,
+    onProgress: (lines) => progress.push(lines),
+  })
   return { summary, progress, answers: text.split('\n').slice(0, -1) }
 }
 
@@ -106,6 +113,7 @@ describe('due over JSON Lines', () => {
       )
       await judgeRowLines({
         ...SET,
+        catalogue: en,
         input,
         output,
         onProgress: () => {
@@ -130,15 +138,21 @@ describe('due over JSON Lines', () => {
         this.destroy(new Error('disk gone'))
       },
     })
-    await expect(judgeRowLines({ ...SET, input: brokenStream, output: new PassThrough() })).rejects.toThrow(
-      'disk gone',
-    )
-    const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
-    await expect(judgeRowLines({ ...SET, input: Readable.from(['{}\n']), output: full })).rejects.toThrow(
-      'disk full',
-    )
     await expect(
-      judgeRowLines({ ...SET, today: 'x', input: Readable.from(['{}\n']), output: new PassThrough() }),
+      judgeRowLines({ ...SET, catalogue: en, input: brokenStream, output: new PassThrough() }),
+    ).rejects.toThrow('disk gone')
+    const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
+    await expect(
+      judgeRowLines({ ...SET, catalogue: en, input: Readable.from(['{}\n']), output: full }),
+    ).rejects.toThrow('disk full')
+    await expect(
+      judgeRowLines({
+        ...SET,
+        catalogue: en,
+        today: 'x',
+        input: Readable.from(['{}\n']),
+        output: new PassThrough(),
+      }),
     ).rejects.toThrow(RangeError)
   })
 

@@ -105,7 +105,14 @@ async function dueResults(): Promise<readonly Result[]> {
   const io = memoryIo()
   const chooseOptions = () => ({ soon: { days: 14 }, staleAfter: { days: 30 }, severity: 'normal' }) as const
   const input = Readable.from([[...lines, 'not json'].join('\n')])
-  await judgeLogLines({ input, output: io.openOutput(), sheets, today: '2023-10-06', chooseOptions })
+  await judgeLogLines({
+    input,
+    output: io.openOutput(),
+    sheets,
+    today: '2023-10-06',
+    catalogue: en,
+    chooseOptions,
+  })
   return io.out.map((line, index) => ({
     kind: 'due-line',
     what: `line ${index + 1}`,

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path'
 import { checkDocuments } from '../../rules/index.js'
 import { formatCount } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
 import type { FixedFile } from '../fixFiles.js'
 import type { LocatedFinding } from '../makeLocator.js'
@@ -11,7 +11,7 @@ import { chooseExitCode, isAtLevel, locateFindings, renderFindings, sortFindings
 import { writeOut } from '../writeOut.js'
 
 /** `check`: prints the errors in documents, and corrects those that are plain slips. */
-export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runCheck(options: Options, io: CommandIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('check: name the files or folders to check')
   if (options.dryRun && !options.fix) throw new UsageError('check: --dry-run needs --fix')
   const baselinePaths = [options.baseline, options.writeBaseline].filter((path) => path !== undefined)
@@ -27,7 +27,7 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   // Each set is dropped before the next: thousands of folders need the memory of one.
   for await (const fileSet of readSets(found, { ...io, readText })) {
     const findings = [...fileSet.findings, ...checkDocuments(fileSet.set, { today: options.today })]
-    for (const finding of locateFindings(findings, [fileSet])) foundFindings.push(finding)
+    for (const finding of locateFindings(findings, [fileSet], io.catalogue)) foundFindings.push(finding)
     documentCount += fileSet.texts.size
   }
   const allFindings = sortFindings(foundFindings)
@@ -64,7 +64,7 @@ interface Reports {
 async function fix(
   found: FoundFiles,
   { today, dryRun = false }: Options,
-  io: CliIo,
+  io: CommandIo,
   { report, summarise }: Reports,
 ): Promise<ReadonlyMap<string, string>> {
   const { fixFiles, renderChanges } = await import('../fixFiles.js')
@@ -82,7 +82,7 @@ async function fix(
   return new Map(dryRun ? [] : files.map(({ path, after }) => [path, after]))
 }
 
-async function saveFixed({ path, before, after }: FixedFile, io: CliIo): Promise<void> {
+async function saveFixed({ path, before, after }: FixedFile, io: CommandIo): Promise<void> {
   const makeText = async (old: string | undefined): Promise<string> => {
     if (old === before) return after
     throw new UsageError(`${path} was changed by another program meanwhile; try again`)
@@ -94,7 +94,7 @@ async function saveFixed({ path, before, after }: FixedFile, io: CliIo): Promise
 async function acceptKnown(
   findings: readonly LocatedFinding[],
   { baseline }: Options,
-  io: CliIo,
+  io: CommandIo,
 ): Promise<{ readonly marked: readonly LocatedFinding[]; readonly baselineText: string }> {
   if (baseline === undefined) return { marked: findings, baselineText: '' }
   const { markKnown, readBaseline } = await import('../baseline.js')
@@ -106,7 +106,7 @@ async function acceptKnown(
   }
 }
 
-async function saveBaseline(path: string, findings: readonly LocatedFinding[], io: CliIo): Promise<void> {
+async function saveBaseline(path: string, findings: readonly LocatedFinding[], io: CommandIo): Promise<void> {
   const { parseBaseline, writeBaseline } = await import('../baseline.js')
   const makeText = async (old: string | undefined): Promise<string> => {
     if (old !== undefined && old.trim() !== '') parseBaseline(path, old)

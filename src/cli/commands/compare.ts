@@ -2,13 +2,13 @@ import { type Comparison, compareProcedures } from '../../procedure/index.js'
 import { listVariantDifferences, type VariantDifference } from '../../service/index.js'
 import { diffSheets, type Leaf, type LeafChange } from '../../spec/index.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
 
 /** `compare`: compares two sheets, two procedures, or the variants of one sheet. */
-export async function runCompare(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runCompare(options: Options, io: CommandIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const sheets = listDocuments(sets, (set) => set.sheets)

@@ -8,16 +8,15 @@ import {
   renderText,
   renderWebVtt,
 } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
 import { listVariantDifferences } from '../../service/index.js'
 import { planFromFiles } from '../chooseMachine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 import { renderFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** `cues`: prints the cue sheet of a visit, or writes it with its captions. */
-export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runCues(options: Options, io: CommandIo): Promise<ExitCode> {
   const { format, out, starts } = options
   if (format === 'vtt' && out === undefined && starts === undefined)
     throw new UsageError(
@@ -27,8 +26,8 @@ export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
   if (planned === undefined) return exitCode
   const plan = planned.value
-  const cues = cueList(plan, en, sheet === undefined ? [] : listVariantDifferences(sheet))
-  const paper = paperModel({ kind: 'cues', plan, cues }, en)
+  const cues = cueList(plan, io.catalogue, sheet === undefined ? [] : listVariantDifferences(sheet))
+  const paper = paperModel({ kind: 'cues', plan, cues }, io.catalogue)
   if (out === undefined) {
     const texts = {
       vtt: () => writeCaptions(cues, starts ?? []),

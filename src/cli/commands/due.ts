@@ -1,14 +1,13 @@
 import type { Writable } from 'node:stream'
 import { wrapText } from '../../card/index.js'
 import { DUE_STATES, type DueState } from '../../interval/index.js'
-import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { listOpenSamples, type OpenSample, openFaults } from '../../record/index.js'
 import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
 import { listBriefDue, writeBriefHead, writeBriefLines, writeBriefRows } from '../briefDue.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
-import { type CliIo, type ExitCode, makeReadError, requireReadable, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, makeReadError, requireReadable, UsageError } from '../cliIo.js'
 import { describeFaults, describeLosses, describeSamples, selectLosses } from '../describeState.js'
 import { STANDARD_INPUT } from '../findFiles.js'
 import { judgeLogLines, type LineAnswer } from '../judgeLogLines.js'
@@ -21,7 +20,7 @@ import { reportReadErrors } from '../renderFindings.js'
 const JSON_LINES_PATH = /(^-|\.(jsonl|ndjson))$/i
 
 /** `due`: prints every service of every machine with its verdict and reasons. */
-export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runDue(options: Options, io: CommandIo): Promise<ExitCode> {
   const linePaths = options.paths.filter((path) => JSON_LINES_PATH.test(path) && !isHistoryPath(path))
   if (options.sheets.length > 0 || linePaths.length > 0) return judgeLines(options, linePaths, io)
   if (options.paths.length === 0)
@@ -51,11 +50,11 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   else
     for (const { name, faults, due, oilLoss = [], samples = [] } of machines) {
       const notices = [
-        ...describeFaults(faults),
-        ...describeLosses(oilLoss),
+        ...describeFaults(faults, io.catalogue),
+        ...describeLosses(oilLoss, io.catalogue),
         ...describeSamples(samples),
       ].map((line) => `  ${line}`)
-      const lines = [cleanLine(name), ...notices, ...due.flatMap(describeService)]
+      const lines = [cleanLine(name), ...notices, ...due.flatMap((service) => describeService(service, io))]
       io.print(`${lines.flatMap((line) => fitLine(line, io)).join('\n')}\n`)
     }
   const verdicts = new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict)))
@@ -85,7 +84,7 @@ interface MachineDue {
 }
 
 /** Wraps a line for a terminal, but not for a pipe. */
-function fitLine(line: string, { columns }: CliIo): string[] {
+function fitLine(line: string, { columns }: CommandIo): string[] {
   if (columns === undefined) return [line]
   const indent = / */.exec(line)?.[0] ?? ''
   return wrapText(line.trimStart(), columns, indent, `${indent}  `)
@@ -115,15 +114,15 @@ function listByUrgency(machines: readonly MachineDue[]): string[] {
   return sorted.map(({ text }) => text)
 }
 
-function describeService(line: ServiceDue): string[] {
+function describeService(line: ServiceDue, { catalogue }: CommandIo): string[] {
   const gearcaseText = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
-  const reasons = explain({ reasons: line.reasons }, en).map((text) => `    ${text}`)
+  const reasons = explain({ reasons: line.reasons }, catalogue).map((text) => `    ${text}`)
   const heading = `  ${line.verdict.toUpperCase()}  ${cleanLine(`${line.serviceName}, ${gearcaseText}`)}`
   return [heading, ...reasons]
 }
 
 /** How the answer to a line is written: whole, or its services in short. Findings of a table go to standard error. */
-function chooseAnswerText({ brief, format }: Options, io: CliIo, output: Writable) {
+function chooseAnswerText({ brief, format }: Options, io: CommandIo, output: Writable) {
   const isTable = format === 'csv'
   if (!brief && !isTable) return {}
   if (isTable) output.write(writeBriefHead())
@@ -141,7 +140,7 @@ function chooseAnswerText({ brief, format }: Options, io: CliIo, output: Writabl
 }
 
 /** Judges JSON Lines: machine logs if there is a sheet, else flat rows with their limits. */
-async function judgeLines(options: Options, linePaths: readonly string[], io: CliIo): Promise<ExitCode> {
+async function judgeLines(options: Options, linePaths: readonly string[], io: CommandIo): Promise<ExitCode> {
   const sheetPaths = [...options.sheets, ...options.paths.filter((path) => !JSON_LINES_PATH.test(path))]
   const path = linePaths[0] === '-' ? undefined : linePaths[0]
   if (linePaths.length > 1)
@@ -162,7 +161,7 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Cl
           'due: --brief and --format csv need logs and a sheet; rows have short answers already',
         )
       const { soon, staleAfter } = options.due
-      const summary = await judgeRowLines({ input, output, today, soon, staleAfter })
+      const summary = await judgeRowLines({ input, output, today, soon, staleAfter, catalogue: io.catalogue })
       const errorCount = summary.unreadableLines + summary.rowsWithUnusableFields
       io.printError(`${formatCount(summary.lines, 'line')}, ${errorCount} with errors.`)
       if (summary.unreadColumns.length > 0)
@@ -175,6 +174,7 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Cl
       output,
       sheets,
       today,
+      catalogue: io.catalogue,
       chooseOptions: (log) => chooseDueOptions(options, log),
       ...(options.machine === undefined ? {} : { machine: options.machine }),
       ...chooseAnswerText(options, io, output),

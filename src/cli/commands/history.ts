@@ -1,4 +1,3 @@
-import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { unitSymbol } from '../../quantity/index.js'
 import { listOpenSamples, type NotDone, openFaults, resolveLog } from '../../record/index.js'
@@ -6,7 +5,7 @@ import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
 import { listMachines } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { describeFaults, describeLosses, describeSamples } from '../describeState.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -17,7 +16,7 @@ import { writeReadingTable } from '../tables/writeReadingTable.js'
  * `history`: prints every record and top-up of a machine, with uncounted work, corrections and open faults; as a
  * table its meter readings.
  */
-export async function runHistory(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runHistory(options: Options, io: CommandIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
@@ -31,10 +30,10 @@ export async function runHistory(options: Options, io: CliIo): Promise<ExitCode>
     const { notDone } = resolveLog(log, sheet)
     const lines = [
       log.name,
-      ...describeFaults(faults),
+      ...describeFaults(faults, io.catalogue),
       ...describeSamples(listOpenSamples(log)),
-      ...describeLosses(judgeOilLoss({ sheet, log, today: options.today })),
-      ...log.records.flatMap((record) => describeRecord(record, log, sheet, notDone)),
+      ...describeLosses(judgeOilLoss({ sheet, log, today: options.today }), io.catalogue),
+      ...log.records.flatMap((record) => describeRecord(record, log, sheet, notDone, io)),
       ...(log.topUps ?? []).map((topUp) => describeTopUp(topUp, sheet)),
     ]
     io.print(`${lines.map(cleanLine).join('\n')}\n`)
@@ -47,6 +46,7 @@ function describeRecord(
   log: MachineLog,
   sheet: SpecSheet,
   notDone: readonly NotDone[],
+  { catalogue }: CommandIo,
 ): readonly string[] {
   const { id, date, readings, by, corrects, entries } = record
   const readingTexts = [readings.hours, readings.distance].flatMap(
@@ -63,7 +63,7 @@ function describeRecord(
       const reason = notDone.find((undone) => undone.record === id && isSamePart(undone.entry, entry))?.reason
       const { bottle, result = 'no result' } = entry.sample ?? {}
       const sampleText = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
-      return `    ${describeEntry(entry, sheet)}${sampleText}${reason ? `: does not count. ${renderMessage(reason, en)}` : ''}`
+      return `    ${describeEntry(entry, sheet)}${sampleText}${reason ? `: does not count. ${renderMessage(reason, catalogue)}` : ''}`
     }),
     ...corrections.map((line) => `    ${line}`),
   ]

@@ -3,14 +3,14 @@ import { type ImportedMachine, importReadings } from '../../exchange/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
 import { formatCount } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments, readWholeText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { findNewMistakes, saveLog } from '../saveLog.js'
 
 /** `import`: adds readings from telematics files or tables to a log, or to the logs of a fleet. */
-export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runImport(options: Options, io: CommandIo): Promise<ExitCode> {
   const { importFleet, isFleetImport } = await import('../importFleet.js')
   if (await isFleetImport(options.paths, io)) return importFleet(options, io)
   const [telematicsPath, logPath] = options.paths
@@ -28,7 +28,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
     document: { ...finding.document, name: telematicsPath },
   }))
   const refuse = (findings: readonly Finding[]): ExitCode => {
-    io.print(renderFindings(locateFindings(findings, sets), options.format))
+    io.print(renderFindings(locateFindings(findings, sets, io.catalogue), options.format))
     report('Nothing is written.')
     return 1
   }
@@ -40,7 +40,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   const makeLogSet = (document: MachineLog) => ({ ...EMPTY_SET, logs: [{ name: logPath, document }] })
   const newMistakes = findNewMistakes(makeLogSet(log.document), added.log, options)
   if (newMistakes.some(isError)) return refuse([...importFindings, ...newMistakes])
-  const findings = locateFindings([...importFindings, ...readFindings, ...newMistakes], sets)
+  const findings = locateFindings([...importFindings, ...readFindings, ...newMistakes], sets, io.catalogue)
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
   for (const line of describeAddedReadings(added)) report(line)
   if (options.out === undefined) report('Nothing is written: name the file for the log with --out LOG.')
@@ -63,7 +63,7 @@ const EMPTY_SET = { sheets: [], toolboxes: [], stocks: [], procedures: [], recor
 
 const isError = ({ severity }: Finding): boolean => severity === 'error'
 
-async function readJson(path: string, io: CliIo): Promise<unknown> {
+async function readJson(path: string, io: CommandIo): Promise<unknown> {
   const text = await readWholeText(path, io)
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))

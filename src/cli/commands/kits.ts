@@ -1,15 +1,14 @@
-import { en } from '../../message/en/index.js'
 import { formatQuantity, type Quantity, type VolumeUnit } from '../../quantity/index.js'
 import { groupKits, type Kit, orderList } from '../../service/index.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { collectKits, writeUndecided } from '../collectKits.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
 
 /** `kits`: prints a kit for each machine with a due service, and order lists by day and van. */
-export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runKits(options: Options, io: CommandIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
@@ -21,7 +20,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
     machines: ownKits.map(({ machine }) => machine.id),
     order: orderList(ownKits),
   }))
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
   const exitCode = findings.length > 0 ? 1 : 0
   if (options.format === 'json') {
     const groups = groupKits(kits)
@@ -34,7 +33,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
       io.print(cleanLine(`${day}, ${van}: ${ownKits.map(({ machine }) => machine.name).join(', ')}`))
     printKits(ownKits, io)
   }
-  for (const line of writeUndecided(undecidedMachines)) io.print(line)
+  for (const line of writeUndecided(undecidedMachines, io.catalogue)) io.print(line)
   if (kits.length > 0) {
     if (!isOneLoad)
       for (const { day, van, order: ownOrder } of orders)
@@ -46,16 +45,20 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
 
 type Order = ReturnType<typeof orderList>
 
-const writeVolume = (volume: Quantity<VolumeUnit>): string => formatQuantity(volume, en.marks, { atMost: 0 })
+const writeVolume = (volume: Quantity<VolumeUnit>, { catalogue }: CommandIo): string =>
+  formatQuantity(volume, catalogue.marks, { atMost: 0 })
 
-function printPieces(items: readonly { readonly name: string; readonly count: number }[], io: CliIo): void {
+function printPieces(
+  items: readonly { readonly name: string; readonly count: number }[],
+  io: CommandIo,
+): void {
   for (const { name, count } of items) io.print(cleanLine(`  ${count} ×  ${name}`))
 }
 
-function printKits(kits: readonly Kit[], io: CliIo): void {
+function printKits(kits: readonly Kit[], io: CommandIo): void {
   for (const { machines, kit } of groupKits(kits)) {
     io.print(cleanLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
-    for (const { oil, volume } of kit.oil) io.print(cleanLine(`  ${writeVolume(volume)}  ${oil}`))
+    for (const { oil, volume } of kit.oil) io.print(cleanLine(`  ${writeVolume(volume, io)}  ${oil}`))
     printPieces(kit.seals, io)
     for (const { name, count } of kit.spares ?? [])
       io.print(cleanLine(`  ${count} ×  ${name}, spare: only if the old one fails its inspection`))
@@ -69,16 +72,16 @@ function printKits(kits: readonly Kit[], io: CliIo): void {
   }
 }
 
-function printOrder(heading: string, { oil: oils, seals, filters = [] }: Order, io: CliIo): void {
+function printOrder(heading: string, { oil: oils, seals, filters = [] }: Order, io: CommandIo): void {
   const isEmpty = oils.length + seals.length + filters.length === 0
   io.print(cleanLine(`${heading}${isEmpty ? ': nothing' : ''}`))
   for (const { oil, volume, containers = [], leftOver } of oils) {
     const sold = containers.map(
-      ({ name, size, count }) => `${count} × ${name} (${formatQuantity(size, en.marks)})`,
+      ({ name, size, count }) => `${count} × ${name} (${formatQuantity(size, io.catalogue.marks)})`,
     )
-    const left = leftOver === undefined ? '' : `, ${writeVolume(leftOver)} left over`
+    const left = leftOver === undefined ? '' : `, ${writeVolume(leftOver, io)} left over`
     const packages = sold.length === 0 ? 'container not known' : `${sold.join(', ')}${left}`
-    io.print(cleanLine(`  ${writeVolume(volume)}  ${oil}: ${packages}`))
+    io.print(cleanLine(`  ${writeVolume(volume, io)}  ${oil}: ${packages}`))
   }
   printPieces(seals, io)
   printPieces(filters, io)

@@ -2,7 +2,7 @@ import { parse, stringify } from 'yaml'
 import { isUnit, measureOf, parseQuantity, type Unit } from '../../quantity/index.js'
 import { parseDocument, writeShort } from '../../schema/index.js'
 import type { SpecSheet } from '../../spec/index.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 import { listDocuments, readDocuments, readWholeText } from '../readDocuments.js'
 import { readYaml } from '../readYaml.js'
@@ -30,7 +30,7 @@ const BLANK_SHEET: LogSheet = {
 }
 
 /** `new`: writes a document to fill in, or a sheet in short notation; a sheet also as a table and from one. */
-export async function runNew(words: ParsedWords, io: CliIo): Promise<ExitCode> {
+export async function runNew(words: ParsedWords, io: CommandIo): Promise<ExitCode> {
   const { out, format } = words.values
   if (out !== undefined && !/\.(ya?ml|json|csv)$/i.test(out))
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml, .json or .csv`)
@@ -54,7 +54,10 @@ export async function runNew(words: ParsedWords, io: CliIo): Promise<ExitCode> {
 }
 
 /** The document as YAML; undefined if its sheet has errors. */
-async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): Promise<string | undefined> {
+async function writeDocument(
+  { values, positionals }: ParsedWords,
+  io: CommandIo,
+): Promise<string | undefined> {
   const { gearcases, variants, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
   if (kind !== 'spec-sheet' && (gearcases ?? variants ?? from) !== undefined)
@@ -77,7 +80,7 @@ async function writeDocument({ values, positionals }: ParsedWords, io: CliIo): P
   return sheet && renderBlankLog(sheet, units)
 }
 
-async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet | undefined> {
+async function readSheet(paths: readonly string[], io: CommandIo): Promise<SpecSheet | undefined> {
   const readSets = await readDocuments(paths, io)
   if (reportReadErrors(readSets, io)) return undefined
   const [sheet, ...others] = listDocuments(readSets, (set) => set.sheets)
@@ -87,13 +90,13 @@ async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet
 }
 
 /** The sheet of a table; undefined if it has errors, which are printed with their cells. */
-async function readTableSheet(path: string, io: CliIo): Promise<SpecSheet | undefined> {
+async function readTableSheet(path: string, io: CommandIo): Promise<SpecSheet | undefined> {
   const { readSheetTable } = await import('../tables/sheetTable.js')
   const { data, findings: tableFindings, findCell } = readSheetTable(await readWholeText(path, io), path)
   const parsed = parseDocument('spec-sheet', data, { name: path })
   const findings = [
     ...tableFindings,
-    ...locateFindings(parsed.findings, []).map((finding) => {
+    ...locateFindings(parsed.findings, [], io.catalogue).map((finding) => {
       const { line = 1, column = '' } = findCell(finding.path) ?? {}
       const message = column === '' ? finding.message : `Column ${column}: ${finding.message}`
       return { ...finding, message, position: { line, column: 1 } }

@@ -2,11 +2,10 @@ import { join } from 'node:path'
 import { dropUndefined, type Finding } from '../../base/index.js'
 import type { CardModel, PaperFacts } from '../../card/index.js'
 import { paperModel, renderHtml, renderMarkdown, renderText } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
 import { listVariantDifferences, lubeChart, nextDue } from '../../service/index.js'
 import type { MachineFiles } from '../chooseMachine.js'
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { collectKits, writeUndecided } from '../collectKits.js'
 import { type FileSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -20,14 +19,14 @@ interface NamedPaper {
 }
 
 /** `card --paper`: writes one of the small papers for each machine or sheet among the files, or one pick list. */
-export async function runPapers(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runPapers(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, paper, out } = options
   if (out === undefined) throw new UsageError('card: name the folder for the papers with --out FOLDER')
   if (paths.length === 0) throw new UsageError(`card: --paper ${paper} needs files or folders`)
   const sets = await readDocuments(paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { papers, findings } = makePapers(sets, options, io)
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
   const files = papers.flatMap(({ name, paper: model }) => [
     [join(out, `${name}.html`), renderHtml(model)] as const,
     [join(out, `${name}.md`), renderMarkdown(model)] as const,
@@ -44,15 +43,15 @@ interface MadePapers {
   readonly findings: readonly Finding[]
 }
 
-function makePapers(sets: readonly FileSet[], options: Options, io: CliIo): MadePapers {
-  if (options.paper === 'differences') return { papers: makeDifferencePages(sets), findings: [] }
+function makePapers(sets: readonly FileSet[], options: Options, io: CommandIo): MadePapers {
+  if (options.paper === 'differences') return { papers: makeDifferencePages(sets, io), findings: [] }
   if (options.paper === 'picks') {
     const { kits, undecidedMachines, findings } = collectKits(sets, options)
-    for (const line of writeUndecided(undecidedMachines)) io.printError(line)
+    for (const line of writeUndecided(undecidedMachines, io.catalogue)) io.printError(line)
     const facts = { kind: 'picks', kits, today: options.today } as const
-    return { papers: [{ name: `picks-${options.today}`, paper: paperModel(facts, en) }], findings }
+    return { papers: [{ name: `picks-${options.today}`, paper: paperModel(facts, io.catalogue) }], findings }
   }
-  const made = listMachines(sets, options).map((machine) => makeMachinePapers(machine, options))
+  const made = listMachines(sets, options).map((machine) => makeMachinePapers(machine, options, io))
   return {
     papers: made.flatMap(({ papers }) => papers),
     findings: made.flatMap(({ findings }) => findings),
@@ -60,11 +59,11 @@ function makePapers(sets: readonly FileSet[], options: Options, io: CliIo): Made
 }
 
 /** The label in both orientations, the chart, or the blank record of one machine. */
-function makeMachinePapers(machine: MachineFiles, options: Options): MadePapers {
+function makeMachinePapers(machine: MachineFiles, options: Options, io: CommandIo): MadePapers {
   const { log, sheet, fileSet } = machine
   const make = (ending: string, facts: PaperFacts): NamedPaper => ({
     name: `${log.id}-${ending}`,
-    paper: paperModel(facts, en),
+    paper: paperModel(facts, io.catalogue),
   })
   switch (options.paper) {
     case 'label': {
@@ -85,7 +84,7 @@ function makeMachinePapers(machine: MachineFiles, options: Options): MadePapers 
   }
 }
 
-function makeDifferencePages(sets: readonly FileSet[]): readonly NamedPaper[] {
+function makeDifferencePages(sets: readonly FileSet[], io: CommandIo): readonly NamedPaper[] {
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
   if (sheets.length === 0) throw new UsageError('card: --paper differences needs a sheet')
   return sheets.map((sheet) => {
@@ -94,6 +93,6 @@ function makeDifferencePages(sets: readonly FileSet[]): readonly NamedPaper[] {
       machine: dropUndefined({ ...sheet.machine, header: sheet.header }),
       differences: listVariantDifferences(sheet),
     } as const
-    return { name: `${sheet.id}-differences`, paper: paperModel(facts, en) }
+    return { name: `${sheet.id}-differences`, paper: paperModel(facts, io.catalogue) }
   })
 }

@@ -1,13 +1,13 @@
 import { stringify } from 'yaml'
 import { dropUndefined, type Finding, type Result, splitPointer } from '../../base/index.js'
 import { cardModel, type PlannedVisit } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
+import type { Catalogue } from '../../message/index.js'
 import { buildProcedure, type ProcedureCodes, refreshProcedure } from '../../procedure/index.js'
 import { chooseVisit, type ServiceCodes } from '../../service/index.js'
 import { diffSheets, type MachineLog, type ProcedureDocument, type SpecSheet } from '../../spec/index.js'
 import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FileSet, findSheet, listDocuments, readDocuments, readProcedure } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
@@ -21,7 +21,7 @@ interface BuiltProcedure {
 }
 
 /** `procedure`: writes the built steps, or updates a writer's procedure to the new revision of its sheet. */
-export async function runProcedure(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runProcedure(options: Options, io: CommandIo): Promise<ExitCode> {
   const { out, from, paths } = options
   if (paths.length === 0) throw new UsageError('procedure: name the files or the folder of one machine')
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
@@ -34,7 +34,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
     oldProcedure === undefined ? buildForVisit(sets, options) : findRevision(oldProcedure, sets)
   const refreshedProcedure = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
-    const locatedFindings = locateFindings(findings, sets)
+    const locatedFindings = locateFindings(findings, sets, io.catalogue)
     if (locatedFindings.length > 0) io.printError(renderFindings(locatedFindings, 'text'))
     return chooseExitCode(locatedFindings, options.level)
   }
@@ -51,7 +51,7 @@ export async function runProcedure(options: Options, io: CliIo): Promise<ExitCod
   const isJson = options.format === 'json' || /\.json$/i.test(out ?? '')
   const text = isJson
     ? `${JSON.stringify(procedure, null, 2)}\n`
-    : writeYaml(procedure, planned.ok ? planned : undefined) +
+    : writeYaml(procedure, planned.ok ? planned : undefined, io.catalogue) +
       (refreshedProcedure?.lostNotes ?? [])
         .map(describeLostNote)
         .map((line) => `# ${cleanLine(line)}\n`)
@@ -182,9 +182,13 @@ function describeChanges(
 }
 
 /** YAML with each line of the card as a comment above its steps. */
-function writeYaml(procedure: ProcedureDocument, planned: PlannedVisit | undefined): string {
+function writeYaml(
+  procedure: ProcedureDocument,
+  planned: PlannedVisit | undefined,
+  catalogue: Catalogue,
+): string {
   const parts =
-    planned === undefined ? [] : cardModel(planned, en).sections.flatMap((section) => section.parts)
+    planned === undefined ? [] : cardModel(planned, catalogue).sections.flatMap((section) => section.parts)
   const cardLines = parts.flatMap((part) =>
     part.kind === 'steps' ? part.groups.flatMap(({ steps }) => steps) : [],
   )

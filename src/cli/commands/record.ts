@@ -1,9 +1,8 @@
-import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { appendRecord } from '../../record/index.js'
 import { planFromFiles } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { describeFaults } from '../describeState.js'
 import { prefillRecord } from '../prefillRecord.js'
 import { readDocuments } from '../readDocuments.js'
@@ -13,7 +12,7 @@ import { saveLog } from '../saveLog.js'
 import { writeOut } from '../writeOut.js'
 
 /** `record`: appends a service record to the log of its machine, and reports mistakes and open faults. */
-export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runRecord(options: Options, io: CommandIo): Promise<ExitCode> {
   // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
   if (options.fromPlan) return writeRecordFromPlan(options, io)
@@ -25,7 +24,7 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
     throw new UsageError('record: name the record, its log, its sheet and the toolbox, or their folder')
   const readFindings = fileSet.findings
   if (readFindings.some(({ severity }) => severity === 'error')) {
-    io.print(renderFindings(locateFindings(readFindings, sets), options.format))
+    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format))
     return 1
   }
   const [record] = fileSet.set.records
@@ -35,7 +34,7 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   if (log === undefined)
     throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
   const appended = appendRecord(record, fileSet.set, { today: options.today })
-  const locatedFindings = locateFindings([...readFindings, ...appended.findings], sets)
+  const locatedFindings = locateFindings([...readFindings, ...appended.findings], sets, io.catalogue)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format))
   if (!appended.ok) {
@@ -49,8 +48,8 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   }
   const { entries, faults } = appended.value
   for (const entry of entries)
-    if (entry.done === 'no') report(cleanLine(`Does not count. ${renderMessage(entry.reason, en)}`))
-  for (const line of describeFaults(faults)) report(line)
+    if (entry.done === 'no') report(cleanLine(`Does not count. ${renderMessage(entry.reason, io.catalogue)}`))
+  for (const line of describeFaults(faults, io.catalogue)) report(line)
   const exitCode = chooseExitCode(locatedFindings, options.level)
   if (options.out === undefined) return exitCode
   const { document } = record
@@ -72,7 +71,7 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
 }
 
 /** Writes a record of the planned visit for the technician to correct. */
-async function writeRecordFromPlan(options: Options, io: CliIo): Promise<ExitCode> {
+async function writeRecordFromPlan(options: Options, io: CommandIo): Promise<ExitCode> {
   if (options.format !== 'text')
     throw new UsageError(`record --from-plan --format ${options.format}: the record is YAML to fill in`)
   if (options.out !== undefined && !/\.ya?ml$/i.test(options.out))

@@ -1,10 +1,9 @@
 import { applyPatch, dropUndefined, type Fix, splitPointer } from '../../base/index.js'
-import { en } from '../../message/en/index.js'
-import { renderMessage } from '../../message/index.js'
+import { type Catalogue, renderMessage } from '../../message/index.js'
 import { type Repair, rankHarm, repairProcedure } from '../../procedure/index.js'
 import type { ProcedureDocument, Step } from '../../spec/index.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { findSheet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
@@ -14,7 +13,7 @@ import { writeOut } from '../writeOut.js'
  * `repair`: corrects a procedure and shows dangerous mistakes first, then other corrections, then remaining
  * mistakes.
  */
-export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runRepair(options: Options, io: CommandIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const procedures = sets.flatMap(({ set }) => set.procedures.map((named) => ({ ...named, set })))
@@ -31,11 +30,11 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   const repair = repairProcedure(document, sheet)
   const { procedure, applied, fixed, left, stopped } = repair
   const text = options.format === 'text'
-  if (text) io.print(describeRepair(document, repair))
+  if (text) io.print(describeRepair(document, repair, io.catalogue))
   const openFindings = left.map((finding) => {
     return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
   })
-  const locatedFindings = locateFindings(openFindings, [])
+  const locatedFindings = locateFindings(openFindings, [], io.catalogue)
   if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: locatedFindings, procedure }, null, 2))
   else if (openFindings.length > 0) io.print(renderFindings(locatedFindings, 'text'))
   if (options.out !== undefined) {
@@ -54,12 +53,16 @@ const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
 }
 
 /** Dangerous and other corrections, the changes, and why the repair ended. */
-function describeRepair(document: ProcedureDocument, { applied, fixed, left, stopped }: Repair): string {
+function describeRepair(
+  document: ProcedureDocument,
+  { applied, fixed, left, stopped }: Repair,
+  catalogue: Catalogue,
+): string {
   if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
   const listFixed = (title: string, hasRank: (rank: number) => boolean) => {
     const texts = fixed
       .filter(({ code }) => hasRank(rankHarm(code)))
-      .map((finding) => renderMessage(finding, en))
+      .map((finding) => renderMessage(finding, catalogue))
     return texts.length === 0 ? [] : [title, ...texts.map((text) => cleanLine(`  ${text}`))]
   }
   const filledCount = fixed.filter(({ code }) => rankHarm(code) === 4).length

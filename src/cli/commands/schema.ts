@@ -1,5 +1,5 @@
 import { createRequire } from 'node:module'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 
 const KINDS: readonly string[] = [
@@ -9,7 +9,7 @@ const KINDS: readonly string[] = [
 ]
 
 /** `schema`: prints the JSON Schema of one kind of document or result. */
-export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runSchema(options: Options, io: CommandIo): Promise<ExitCode> {
   const [word] = options.paths
   const kind = KINDS.find((knownKind) => knownKind === word)
   if (kind === undefined || options.paths.length !== 1)

@@ -1,12 +1,11 @@
 import { dropUndefined } from '../../base/index.js'
 import { renderHtml, renderMarkdown, renderText, slipModel } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
 import { appendRecord, openFaults } from '../../record/index.js'
 import { ownerSlip } from '../../service/index.js'
 import { type MachineLog, resolveRecords } from '../../spec/index.js'
 import { chooseDueOptions, listMachines, type MachineFiles } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
@@ -16,7 +15,7 @@ const RENDERERS = { text: renderText, markdown: renderMarkdown, html: renderHtml
 const FORMATS_BY_EXTENSION = { txt: 'text', md: 'markdown', html: 'html', json: 'json' } as const
 
 /** `slip`: prints the owner's slip after a visit. */
-export async function runSlip(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runSlip(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, out, today } = options
   if (paths.length === 0) throw new UsageError('slip: name a log and its sheet, or their folder')
   const format = chooseFormat(options)
@@ -33,7 +32,8 @@ export async function runSlip(options: Options, io: CliIo): Promise<ExitCode> {
     { sheet, log, today, faults },
     dropUndefined({ due: chooseDueOptions(options, log), record: options.record }),
   )
-  const text = format === 'json' ? JSON.stringify(slip, null, 2) : RENDERERS[format](slipModel(slip, en))
+  const text =
+    format === 'json' ? JSON.stringify(slip, null, 2) : RENDERERS[format](slipModel(slip, io.catalogue))
   if (out === undefined) io.print(text.trimEnd())
   else {
     await writeOut(out, text, io)
@@ -58,7 +58,7 @@ function chooseFormat({ out, format }: Options): keyof typeof RENDERERS | 'json'
 }
 
 /** The log plus any new records among the files. */
-function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CliIo): MachineLog {
+function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CommandIo): MachineLog {
   // Corrections go after the records that they correct.
   const records = set.records
     .filter(

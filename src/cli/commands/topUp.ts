@@ -5,7 +5,7 @@ import type { MachineLog, SpecSheet, TopUp } from '../../spec/index.js'
 import { addReadings } from '../addReadings.js'
 import { listMachines } from '../chooseMachine.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { describeLosses } from '../describeState.js'
 import type { ParsedWords } from '../parseWords.js'
 import { readDay } from '../questions/readDay.js'
@@ -16,7 +16,7 @@ import { chooseExitCode, locateFindings, renderFindings } from '../renderFinding
 import { findNewMistakes, saveLog } from '../saveLog.js'
 
 /** `record --top-up`: appends oil added between services, with meter readings, to the log of a machine. */
-export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode> {
+export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitCode> {
   const options = readOptions(words, io)
   const { values } = words
   if (values['top-up'] === undefined)
@@ -28,7 +28,7 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
   const sets = await readDocuments(options.paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   if (readFindings.some(isError)) {
-    io.print(renderFindings(locateFindings(readFindings, sets), options.format))
+    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format))
     return 1
   }
   const [machine, ...others] = listMachines(sets, options)
@@ -53,7 +53,7 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
   const extendedLog = extend(log)
   const newMistakes = extendedLog === undefined ? [] : findNewMistakes(fileSet.set, extendedLog, options)
-  const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets)
+  const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets, io.catalogue)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format))
   // Oil in the gearcase is recorded even if it is not permitted.
@@ -66,7 +66,10 @@ export async function runTopUp(words: ParsedWords, io: CliIo): Promise<ExitCode>
     report('Not appended: the log already has this top-up.')
     return 1
   }
-  for (const line of describeLosses(judgeOilLoss({ sheet, log: savedLog, today: options.today })))
+  for (const line of describeLosses(
+    judgeOilLoss({ sheet, log: savedLog, today: options.today }),
+    io.catalogue,
+  ))
     report(line)
   report(
     cleanLine(

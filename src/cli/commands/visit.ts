@@ -9,15 +9,15 @@ import {
   summariseVisit,
   wrapText,
 } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
+import type { Catalogue } from '../../message/index.js'
 import { planFromFiles } from '../chooseMachine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 import { renderFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** `plan`: prints the answer to one visit, or with `--full` the whole plan; then the findings. */
-export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runPlan(options: Options, io: CommandIo): Promise<ExitCode> {
   const { planned, findings, exitCode } = await planFromFiles('plan', options, io)
   if (options.format === 'json') io.print(JSON.stringify({ plan: planned?.value ?? null, findings }, null, 2))
   else if (options.format === 'sarif') io.print(renderFindings(findings, 'sarif'))
@@ -26,28 +26,28 @@ export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
     if (planned !== undefined)
       io.print(
         options.full
-          ? renderText(cardModel(planned, en), { width: Math.max(width, 20) })
-          : writeAnswer(planned, width),
+          ? renderText(cardModel(planned, io.catalogue), { width: Math.max(width, 20) })
+          : writeAnswer(planned, width, io.catalogue),
       )
     if (findings.length > 0) io.print(`Findings\n\n${renderFindings(findings, 'text')}`)
   }
   return exitCode
 }
 
-const writeAnswer = (planned: PlannedVisit, width: number): string =>
-  [...summariseVisit(planned, en), 'Figures, tools, steps and record: --full']
+const writeAnswer = (planned: PlannedVisit, width: number, catalogue: Catalogue): string =>
+  [...summariseVisit(planned, catalogue), 'Figures, tools, steps and record: --full']
     .flatMap((line) => wrapText(line, width, '', '  '))
     .join('\n')
 
 /** `card`: writes the plan as files to print or paste. Nothing is written if a document cannot be read. */
-export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runCard(options: Options, io: CommandIo): Promise<ExitCode> {
   if (options.paper === 'wall') return (await import('./wall.js')).runWallCards(options, io)
   if (options.paper !== 'visit') return (await import('./papers.js')).runPapers(options, io)
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   const { planned, findings, exitCode } = await planFromFiles('card', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, options.format))
   if (planned === undefined) return exitCode
-  const card = cardModel(planned, en)
+  const card = cardModel(planned, io.catalogue)
   const basePath = join(options.out, planned.value.machine.log)
   // Render all cards before writing any, so that an error never results in an incomplete set.
   const files: readonly (readonly [string, string])[] = [

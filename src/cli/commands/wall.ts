@@ -1,12 +1,11 @@
 import { join } from 'node:path'
 import { dropUndefined, type Finding } from '../../base/index.js'
 import { renderHtml, renderMarkdown, wallModel } from '../../card/index.js'
-import { en } from '../../message/en/index.js'
 import { checkDocuments } from '../../rules/index.js'
 import { wallFacts } from '../../service/index.js'
 import type { Identity, SpecSheet } from '../../spec/index.js'
 import { chooseToolboxAndStock, listMachines } from '../chooseMachine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FileSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
@@ -24,14 +23,14 @@ interface WallTask {
 const PROGRESS_STEP = 50
 
 /** `card --paper wall`: writes a card for each variant of each sheet, or with `--machine` for the machine of a log. */
-export async function runWallCards(options: Options, io: CliIo): Promise<ExitCode> {
+export async function runWallCards(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, out, iso6789, tolerancePercent, raiseOn } = options
   if (out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   if (paths.length === 0) throw new UsageError('card: name sheets, or folders of them')
   const sets = await readDocuments(paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   const report = (findings: readonly Finding[]): ExitCode => {
-    const located = locateFindings(findings, sets)
+    const located = locateFindings(findings, sets, io.catalogue)
     if (located.length > 0) io.printError(renderFindings(located, options.format))
     return chooseExitCode(located, options.level)
   }
@@ -47,7 +46,7 @@ export async function runWallCards(options: Options, io: CliIo): Promise<ExitCod
     const facts = wallFacts(input, dropUndefined({ iso6789, tolerancePercent, raiseOn }))
     findings.push(...facts.findings)
     if (!facts.ok) continue
-    const card = wallModel(facts.value, en)
+    const card = wallModel(facts.value, io.catalogue)
     await writeOut(join(out, `${name}.html`), renderHtml(card), io)
     await writeOut(join(out, `${name}.md`), renderMarkdown(card), io)
     written += 1

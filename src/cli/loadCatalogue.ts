@@ -1,0 +1,18 @@
+import type { Catalogue } from '../message/index.js'
+import { UsageError } from './cliIo.js'
+
+/** The languages, each loaded on use. */
+const LANGUAGES: Readonly<Record<string, () => Promise<Catalogue>>> = {
+  en: async () => (await import('../message/en/index.js')).en,
+}
+
+/** The names for `--language`. */
+export const LANGUAGE_NAMES = Object.keys(LANGUAGES)
+
+/** Loads the texts of one language. */
+export function loadCatalogue(name = 'en'): Promise<Catalogue> {
+  const load = Object.hasOwn(LANGUAGES, name) ? LANGUAGES[name] : undefined
+  if (load === undefined)
+    throw new UsageError(`--language ${name}: expected one of ${LANGUAGE_NAMES.join(', ')}`)
+  return load()
+}
