@@ -40,7 +40,11 @@ export function collectFigures(
   partsWithoutSteps: readonly JsonPointer[],
 ): CollectedFigures {
   const neededLeaves = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
+  // Most steps name the parts and leaves of earlier steps again.
+  const seen = new Set<JsonPointer>()
   const addLeaf = (path: JsonPointer): void => {
+    if (seen.has(path)) return
+    seen.add(path)
     const row = findLeafRow(splitPointer(path) ?? [])
     const leaf = readPointer(sheet, path)
     if (row === undefined || row.read === 'due' || leaf === undefined) return
@@ -60,9 +64,15 @@ export function collectFigures(
     // If the refill is not stated, the dry fill is the maximum that can run out.
     if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') addLeaf(`${fill}/dryFill`)
   }
-  for (const part of partsWithoutSteps) for (const path of listPartLeaves(sheet, part)) addLeaf(path)
+  const seenParts = new Set<JsonPointer>()
+  const addPart = (part: JsonPointer): void => {
+    if (seenParts.has(part)) return
+    seenParts.add(part)
+    for (const path of listPartLeaves(sheet, part)) addLeaf(path)
+  }
+  for (const part of partsWithoutSteps) addPart(part)
   for (const step of procedure.steps) {
-    if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) addLeaf(path)
+    if (step.on !== undefined) addPart(step.on)
     for (const path of Object.values(step.values ?? {})) addLeaf(path)
   }
   addLeaf('/machine/mass')

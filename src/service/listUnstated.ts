@@ -31,7 +31,7 @@ export function listUnstated(
     if (space?.kind === 'own' && space.fill.method.kind === 'not stated')
       add(`/gearcases/${owner}/oilSpace/fill/method`, 'fill method')
   }
-  for (const on of [...procedure.steps.flatMap((step) => step.on ?? []), ...partsWithoutSteps]) {
+  for (const on of new Set([...procedure.steps.flatMap((step) => step.on ?? []), ...partsWithoutSteps])) {
     if (listDrives(sheet, identity, on)?.length === 0) add(`${on}/drive`, 'drive')
     const fasteners = ['/bolts', '/fasteners']
       .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)

@@ -1,9 +1,15 @@
+import { readFileSync } from 'node:fs'
 import { fromHtml } from 'hast-util-from-html'
 import { toHtml } from 'hast-util-to-html'
+import { dropUndefined } from '../../src/base/index.js'
 import type { CardModel, CardPart, Line } from '../../src/card/cardParts.js'
-import { renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { renderHtml, renderMarkdown, renderText, wallModel } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import { wallFacts } from '../../src/v1/service.js'
 import { oracleMarkdown } from '../card/support/markdownOracle.js'
-import { cardOf, planExample } from '../support/planExample.js'
+import { memoryIo } from '../support/memoryIo.js'
+import { cardOf, planExample, requestExample } from '../support/planExample.js'
 
 /**
  * Writes a card's texts with template literals only: every text once, escaped, with as much markup as a renderer
@@ -83,8 +89,54 @@ function compare(tasks: Readonly<Record<string, () => unknown>>): Record<string,
   )
 }
 
+/** Milliseconds of CPU time. */
+async function timeOf(task: () => unknown): Promise<number> {
+  const start = process.cpuUsage()
+  await task()
+  const { user, system } = process.cpuUsage(start)
+  return (user + system) / 1000
+}
+
+const FOLDERS = ['tind-4', 'bud-3', 'acre-26', 'reach-55', 'kvist-2']
+
+/** A thousand wall cards from one command in one process, without the disk: 714 sheets, 286 of them with two variants. */
+async function runWallCards(): Promise<void> {
+  const read = (name: string) => readFileSync(`examples/${name}.yaml`, 'utf8')
+  const files: Record<string, string> = {
+    'fleet/toolbox.yaml': read('tind-4/toolbox'),
+    'fleet/stock.yaml': read('tind-4/stock'),
+  }
+  for (let place = 0; place < 714; place++) {
+    const sheet = read(`${FOLDERS[place % FOLDERS.length]}/sheet`)
+    files[`fleet/sheet-${place}.yaml`] = sheet.replace(/^id: .*/m, (id) => `${id}-${place}`)
+  }
+  const io = memoryIo(files)
+  const words = ['card', 'fleet', '--paper', 'wall', '--out', 'out', '--level', 'error']
+  const command = await timeOf(() => runCommand(words, io))
+  const identity = { variant: 'long' }
+  const { sheet, toolbox, stock } = requestExample('tind-4')
+  const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
+  if (!facts.ok) throw new Error('no facts')
+  const card = wallModel(facts.value, en)
+  const repeat = (task: () => unknown) =>
+    timeOf(() => {
+      for (let turn = 0; turn < 1000; turn++) task()
+    })
+  const literals = () => [
+    writeByTemplates(card, escapeHtml, (text, from) => `<span data-from="${from}">${text}</span>`),
+    writeByTemplates(card, escapeMarkdown, (text) => text),
+  ]
+  await repeat(literals)
+  const base = await repeat(literals)
+  const writing = await repeat(() => [renderHtml(card), renderMarkdown(card)])
+  console.log(`${io.written.size / 2} wall cards from one command: ${(command / 1000).toFixed(1)} s`)
+  console.log(
+    `their HTML and Markdown alone: ${(writing / base).toFixed(1)} × templates (${base.toFixed(0)} ms)`,
+  )
+}
+
 /** A full card as HTML, Markdown and text: ratios to template literals with the same escaping, in one run. */
-export default function run(): void {
+export default async function run(): Promise<void> {
   const card = cardOf(planExample('tind-4'))
   const tree = fromHtml(renderHtml(card))
   const ms = compare({
@@ -107,4 +159,5 @@ export default function run(): void {
     const base = ms[`${name.split(' ')[0]} by templates`] ?? 1
     console.log(`${name}: ${time.toFixed(3)} ms, ${(time / base).toFixed(1)} ×`)
   }
+  await runWallCards()
 }

@@ -1,6 +1,6 @@
 import type { CardDrawing } from '../cardParts.js'
 import { createElement, createTag, type Html } from './createElement.js'
-import { drawLine, drawText, inMillimetres, roundOff } from './drawShapes.js'
+import { drawLine, drawMarks, drawText, inMillimetres, roundOff } from './drawShapes.js'
 
 /** Width of the drawing in millimetres. */
 const WIDTH = 92
@@ -27,19 +27,21 @@ export function drawScale(
   const labelled = chooseLabelled(steps, graduation, width)
   const marks = Array.from({ length: steps + 1 }, (_step, place) => {
     const value = Number((lowest + place * graduation).toPrecision(9))
-    const isLabelled = labelled(value)
-    const x = toX(value)
-    return [
-      drawLine(x, base, x, base - (isLabelled ? 3 : 1.6), 0.25),
-      isLabelled ? drawText(x, base + 3.8, String(value), 3.2) : undefined,
-    ]
+    return { x: toX(value), value, isLabelled: labelled(value) }
   })
   return createElement(
     'svg.drawing.scale',
     inMillimetres(WIDTH, base + 4.4),
     createTag('title', meaning),
     drawLine(MARGIN, base, WIDTH - MARGIN, base, 0.5),
-    marks,
+    drawMarks(
+      marks.map(({ x, isLabelled }) => ({ x, length: isLabelled ? 3 : 1.6 })),
+      base,
+      0.25,
+    ),
+    marks
+      .filter(({ isLabelled }) => isLabelled)
+      .map(({ x, value }) => drawText(x, base + 3.8, String(value), 3.2)),
     labels.map(({ label, x, at, row }) => {
       const y = 3.4 + row * 4.2
       return [

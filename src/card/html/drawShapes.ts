@@ -19,6 +19,18 @@ export const drawLine = (x1: number, y1: number, x2: number, y2: number, width: 
     'stroke-width': width,
   })
 
+/** Upright lines that begin at the same height, such as the marks of a scale: one path, since a scale has a hundred. */
+export const drawMarks = (
+  marks: readonly { readonly x: number; readonly length: number }[],
+  y: number,
+  width: number,
+): Html =>
+  createElement('path', {
+    d: marks.map(({ x, length }) => `M${roundOff(x)} ${roundOff(y)}v${-length}`).join(''),
+    stroke: 'currentColor',
+    'stroke-width': width,
+  })
+
 /** A text with its middle at `x` and its base line at `y`; the size is in millimetres. */
 export const drawText = (
   x: number,

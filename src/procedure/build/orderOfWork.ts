@@ -1,5 +1,5 @@
-import { joinPointer, splitPointer } from '../../base/index.js'
-import { findLeafRow, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
+import { type JsonPointer, joinPointer, splitPointer } from '../../base/index.js'
+import { findLeafRow, resolveLeaf, type SecuredItem } from '../../spec/index.js'
 import type { GearcaseInstance, GearcaseLayout, ShieldLayout } from '../layout.js'
 import { findWheelMark, makeInstanceKey } from '../layout.js'
 import { includesLevelCheck, type OilJob } from '../listJobs.js'
@@ -56,8 +56,10 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   writeStep(writer, 'clear away')
   writeStep(writer, 'record')
   // If a part or figure depends on the variant, find the variant before any other step.
+  const figures = new Set(writer.steps.flatMap(({ values = {} }) => Object.values(values)))
   if (
-    writer.steps.some(({ values = {} }) => Object.hasOwn(values, 'onlyIf') || isFigureOpen(writer, values))
+    writer.steps.some(({ values = {} }) => Object.hasOwn(values, 'onlyIf')) ||
+    [...figures].some((path) => isFigureOpen(writer, path))
   ) {
     writeStep(writer, 'find the variant')
     writer.steps.unshift(...writer.steps.splice(-1))
@@ -65,11 +67,9 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
 }
 
 /** Whether a figure depends on unknown facts of the machine. */
-function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['values']>): boolean {
-  return Object.values(values).some((path) => {
-    const kind = findLeafRow(splitPointer(path) ?? [])?.kind
-    return kind !== undefined && resolveLeaf(sheet, identity, kind, path).kind === 'cannot tell'
-  })
+function isFigureOpen({ sheet, identity }: Writer, path: JsonPointer): boolean {
+  const kind = findLeafRow(splitPointer(path) ?? [])?.kind
+  return kind !== undefined && resolveLeaf(sheet, identity, kind, path).kind === 'cannot tell'
 }
 
 function writeRun(writer: Writer): void {
