@@ -1,0 +1,1 @@
+export { es, esCalculations } from '../../message/es/index.js'
