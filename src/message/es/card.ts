@@ -1,4 +1,5 @@
 import type { CardWords } from '../cardWords.js'
+import { writeDuration } from '../phrases.js'
 import { FACT_NAMES, join } from './words.js'
 
 const writeCount = (count: number, singular: string, plural: string) =>
@@ -6,7 +7,7 @@ const writeCount = (count: number, singular: string, plural: string) =>
 
 /** The card in Spanish. */
 export const cardWords: CardWords = {
-  title: 'Ficha de servicio: aceite de engranajes',
+  title: 'Ficha de servicio, aceite de engranajes',
   shortTitle: 'Aceite de engranajes, ficha corta',
   sections: {
     due: 'Servicios pendientes',
@@ -101,7 +102,7 @@ export const cardWords: CardWords = {
   },
   wrenchHabits: [
     'Tirar con suavidad y parar al primer clic.',
-    'Nunca aflojar con una llave dinamométrica. Tras el uso, volver la llave de disparo a su marca más baja.',
+    'Nunca aflojar con una llave dinamométrica. Tras el uso, poner la llave de disparo en su marca más baja.',
   ],
   blanks: {
     date: 'Fecha',
@@ -157,7 +158,7 @@ export const cardWords: CardWords = {
     'not tracked': 'no se cuenta',
     'cannot tell': 'no se sabe',
   },
-  dueBy: { hours: 'horas', distance: 'distancia', period: 'calendario', event: 'suceso' },
+  dueBy: { hours: 'horas', distance: 'distancia', period: 'fecha', event: 'suceso' },
   severities: { normal: 'normal', severe: 'severo' },
   roles: {
     refill: 'Llenado',
@@ -196,8 +197,9 @@ export const cardWords: CardWords = {
   casePoints: {
     left: 'izquierda',
     right: 'derecha',
-    front: 'delante',
-    rear: 'detrás',
+    // Short: a drawing has little room for them.
+    front: 'frente',
+    rear: 'atrás',
     middle: 'centro',
     low: 'abajo',
     high: 'arriba',
@@ -269,12 +271,12 @@ export const cardWords: CardWords = {
   },
   drives: {
     'external hex': 'hexágono',
-    'internal hex': 'llave hexagonal',
-    'internal square': 'llave cuadrada',
+    'internal hex': 'hexágono interior',
+    'internal square': 'cuadrado interior',
     'external square': 'cuadrado',
-    'six-lobe': 'punta hexalobular',
+    'six-lobe': 'hexalobular',
     slot: 'ranura',
-    'cross recess': 'destornillador en cruz',
+    'cross recess': 'ranura en cruz',
     clip: 'sacaclips',
     hand: 'a mano',
   },
@@ -303,7 +305,7 @@ export const cardWords: CardWords = {
   waits: { pour: 'vertido', drain: 'drenaje', cure: 'curado', settle: 'reposo' },
   missingKinds: {
     'not stated': 'No está en el manual',
-    'cannot tell': 'No se sabe',
+    'cannot tell': 'Desconocido',
     'not kept': 'No registrado',
     'not settled': 'Sin ajuste de llave',
   },
@@ -337,15 +339,7 @@ export const cardWords: CardWords = {
       ].filter((text) => text !== ''),
       'y',
     ) || writeCount(0, 'día', 'días'),
-  duration(seconds) {
-    const parts = [
-      [Math.floor(seconds / 3600), 'h'],
-      [Math.floor((seconds % 3600) / 60), 'min'],
-      [seconds % 60, 's'],
-    ] as const
-    const written = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count}\u00a0${unit}`)
-    return written.length === 0 ? '0\u00a0s' : written.join(' ')
-  },
+  duration: writeDuration,
   past: (amount) => `${amount} de más`,
   remaining: (amount) => amount,
   coveredBy: (service) => `incluido en ${service}`,

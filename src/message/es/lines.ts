@@ -33,7 +33,7 @@ function writeTurningIn(turnIn: string, params: StepParams) {
   const { torque, turns, setting, wrench, hasStages, drive } = params
   if (torque === undefined && drive === 'hand') return `${turnIn} y apretar a mano.`
   const fingerTight = `${turnIn} hasta el apriete a mano.`
-  if (turns !== undefined) return `${fingerTight} Luego, vueltas que faltan: ${turns}.`
+  if (turns !== undefined) return `${fingerTight} Luego, vueltas de apriete: ${turns}.`
   if (torque === undefined) return `${fingerTight} Apretar como dice el manual. ${unknownTorqueText(params)}`
   const set =
     setting &&
@@ -78,8 +78,9 @@ export const lineTexts: readonly LineText[] = [
   {
     actions: ['park on level ground', 'stop the engine'],
     full: () =>
-      'Aparcar la máquina en suelo llano y firme. Bajar los aperos, poner el freno de estacionamiento, parar el motor y sacar la llave de contacto. Esperar a que nada gire.',
-    short: () => 'Aparcar en llano; aperos abajo, freno puesto, motor parado, llave de contacto fuera',
+      'Estacionar la máquina en suelo llano y firme. Bajar los implementos, poner el freno de estacionamiento, parar el motor y sacar la llave de contacto. Esperar a que nada gire.',
+    short: () =>
+      'Estacionar en llano; implementos abajo, freno puesto, motor parado, llave de contacto fuera',
   },
   {
     actions: ['raise the machine', 'set on stands'],
@@ -206,7 +207,7 @@ export const lineTexts: readonly LineText[] = [
         ? undefined
         : [
             `Medir ${volume} de ${oil ?? 'aceite correcto'} en una jarra limpia y verter despacio por ${writeHole(pourStep)}.`,
-            `Esperar a que la manguera no gotee${wait === undefined ? '' : `: aprox. ${wait} desde que se empieza a verter`}.`,
+            `Esperar a que la manguera no gotee${wait === undefined ? '' : `: cerca de ${wait} desde que se empieza a verter`}.`,
             ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
           ].join(' '),
     short: ({ volume, oil, totalVolume }, pourStep, { fluid }) =>

@@ -110,7 +110,7 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/viscosities-reversed': ({ kv40, kv100 }, say) =>
     `${say.quantity(kv40)} a 40 °C y ${say.quantity(kv100)} a 100 °C no pueden ser del mismo aceite: al calentarse, el aceite se hace más fluido.`,
   'oil/below-pour-point': ({ temperature, pourPoint }, say) =>
-    `A ${say.quantity(temperature)} el aceite está por debajo de su punto de fluidez, ${say.quantity(pourPoint)}. Templarlo primero.`,
+    `A ${say.quantity(temperature)} el aceite está por debajo de su punto de fluidez, ${say.quantity(pourPoint)}. Entibiarlo primero.`,
   'oil/pour-point-not-stated': () => 'No se conoce el punto de fluidez, así que no se comprobó.',
   'oil/temperature-outside-range': ({ temperature, min, max }, say) =>
     `${say.quantity(temperature)} está fuera del margen de la fórmula, ${say.quantity(min)} a ${say.quantity(max)}.`,

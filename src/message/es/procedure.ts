@@ -62,7 +62,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/protection-not-worn': (params) =>
     `El trabajo empieza antes de ponerse guantes y protección ocular${writeStep(params)}. Poner antes ese paso.`,
   'procedure/machine-not-on-level-ground': (params) =>
-    `El trabajo empieza antes de aparcar la máquina en suelo llano${writeStep(params)}. Aparcarla primero.`,
+    `El trabajo empieza antes de estacionar la máquina en suelo llano${writeStep(params)}. Estacionarla primero.`,
   'procedure/engine-running': (params) =>
     `El motor puede seguir en marcha${writeStep(params)}. Pararlo antes de empezar el trabajo.`,
   'procedure/wheels-not-chocked': (params) =>
@@ -126,7 +126,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/fill-not-vented': (params) =>
     `El aceite drena por ${writePart(params, 'el drenaje')} con la abertura de llenado cerrada${writeStep(params)}. Retirar el tapón de llenado para que entre aire.`,
   'procedure/oil-not-warm': (params) =>
-    `El aceite se drena frío${writeStep(params)}. Templarlo antes, para que arrastre la suciedad: templado, no caliente.`,
+    `El aceite se drena frío${writeStep(params)}. Entibiarlo antes, para que arrastre la suciedad: tibio, no caliente.`,
   'procedure/sample-not-taken': (params) =>
     `No se toma muestra de aceite de ${writeGearcase(params)}${writeStep(params)}, pero el servicio la exige. Tomarla a mitad del chorro.`,
   'procedure/sample-too-late': (params) =>
@@ -192,7 +192,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/leaks-not-checked': (params) =>
     `No se buscan fugas en ${writePart(params, 'las piezas abiertas')}${writeStep(params)}. Buscarlas cuando todo esté apretado.`,
   'procedure/leaks-not-checked-after-run': (params) =>
-    `No se buscan fugas en ${writePart(params, 'las piezas abiertas')} tras la marcha${writeStep(params)}. Volver a buscarlas: el aceite templado escapa con más facilidad.`,
+    `No se buscan fugas en ${writePart(params, 'las piezas abiertas')} tras la marcha${writeStep(params)}. Volver a buscarlas: el aceite tibio escapa con más facilidad.`,
   'procedure/filter-not-changed': (params) =>
     `Un filtro o colador ${writeOfPart(params, 'la caja de engranajes')} nunca se quita. Cambiarlo o limpiarlo con el aceite fuera.`,
   'procedure/oil-not-refilled': (params) =>
@@ -283,7 +283,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-ramps': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Una máquina que rueda o vuelca desde las rampas puede matar. Usar rampas más anchas que los neumáticos, en suelo firme y llano y con carga suficiente para la máquina. Que nadie esté delante ni detrás mientras se mueve. No trabajar debajo antes de calzar las ruedas que están en el suelo.`,
   'procedure/caution-hot-oil': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: El aceite caliente quema. Dejar que se enfríe hasta que esté templado; apartar la cara y las manos.`,
+    `${SIGNAL_WORDS[signal]}: El aceite caliente quema. Dejar que se enfríe hasta que esté tibio; apartar la cara y las manos.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: El aceite usado daña la piel. Usar guantes; después, lavarse con jabón.`,
   'procedure/caution-wheel-turns': ({ signal }) =>

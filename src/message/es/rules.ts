@@ -244,7 +244,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'torque/turns-on-parallel-thread': ({ part, thread }) =>
     `${part}: ${thread} es una rosca cilíndrica. Las vueltas después del apriete a mano son para roscas cónicas y la arrancarían.`,
   'torque/turns-reversed': ({ part, min, max }) =>
-    `${part}: el mínimo de ${writeDigits(min)} vueltas supera el máximo de ${writeDigits(max)}. Corregir la hoja de datos.`,
+    `${part}: vueltas: el mínimo ${writeDigits(min)} supera el máximo ${writeDigits(max)}. Corregir la hoja de datos.`,
   'torque/large-for-drive': ({ part, drive, torque, limit }, say) =>
     `${part}: ${say.quantity(torque)} es demasiado para un hexágono de ${drive}; se esperarían como máximo aprox. ${say.quantity({ value: Number(limit.value.toPrecision(2)), unit: limit.unit })}. Comprobar la unidad.`,
   'torque/fill-and-drain-far-apart': ({ gearcase, high, low }, say) =>

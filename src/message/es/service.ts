@@ -81,8 +81,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
       : `El historial se contradice: sus otros datos corresponden a ${join(candidates, 'o')}, no a la variante que nombra. Comprobar la placa.`,
   'service/figure-not-stated': ({ part, role }) =>
     role === 'fasteners'
-      ? `${startWithPart(part)}: el número de tornillos no se indica. Contarlos.`
-      : `${startWithPart(part)}: no se indica: ${writeRole(role)}. Ver el manual.`,
+      ? `${startWithPart(part)}: número de tornillos sin indicar. Contarlos.`
+      : `${startWithPart(part)}: ${writeRole(role)} sin indicar. Ver el manual.`,
   'service/figure-not-known': ({ part, role, facts }, say) =>
     `${startWithPart(part)}: ${writeRole(role)} depende ${writeOfFacts(facts, say)}. Averiguarlo primero.`,
   'service/torque-not-settled': ({ part }) =>
@@ -167,7 +167,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/seal-replace-not-stated': ({ count }, say) =>
     `${say.count(count, 'nueva', 'nuevas')}: el manual no dice cuándo cambiarla.`,
   'service/access-not-stated': ({ part }) =>
-    `${startWithPart(part)}: el acceso no se indica. Ver el manual. Si hay que elevar la máquina, usar los puntos de elevación del manual y caballetes de carga suficiente. Nunca trabajar bajo una máquina que solo sostiene un gato.`,
+    `${startWithPart(part)}: acceso sin indicar. Ver el manual. Si hay que elevar la máquina, usar los puntos de elevación del manual y caballetes de carga suficiente. Nunca trabajar bajo una máquina que solo sostiene un gato.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspeccionarla y volver a usarla solo si está en buen estado; tener ${say.count(count, 'repuesto preparado', 'repuestos preparados')}.`,
   'service/seal-not-known': ({ part }) => `No se conoce la junta (${writePart(part)}). Ver el manual.`,
@@ -178,7 +178,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/usual-hoses': ({ from, to, fastest, slowest }, say) =>
     `Aprox. ${say.number(Number(fastest.value))} a ${say.quantity(slowest)} con mangueras usuales (diámetro interior ${say.number(Number(from.value))} a ${say.quantity(to)}).`,
   'service/warm-the-bottle': ({ temperature }, say) =>
-    `A ${say.quantity(temperature)} el aceite es espeso: guardar la botella en interior antes del servicio, o ponerla, con la tapa puesta, en agua templada. Nunca calentarla con llama.`,
+    `A ${say.quantity(temperature)} el aceite es espeso: guardar la botella en interior antes del servicio, o ponerla, con la tapa puesta, en agua tibia. Nunca calentarla con llama.`,
   'service/no-filler': ({ part }) =>
     `La caja de herramientas no tiene embudo con manguera (${writePart(part)}).`,
   'service/no-oil-to-pour': ({ part }) =>

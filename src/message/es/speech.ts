@@ -1,5 +1,6 @@
 import type { PrintedBand, Unit } from '../../quantity/index.js'
 import type { SpeechWords } from '../catalogue.js'
+import { splitDuration, splitFraction, splitNumeral } from '../phrases.js'
 import { join } from './words.js'
 
 // Source of the forms: RAE, Libro de estilo de la Justicia, 14.3.1 Numerales cardinales.
@@ -57,15 +58,15 @@ function spellWholeNumber(value: number, agreement: Agreement = 'alone'): string
  * one by one.
  */
 function spellNumeral(digits: string, agreement: Agreement): string {
-  const match = /^([-−]?)([0-9]+)(?:\.([0-9]*?)0*)?$/.exec(digits)
-  if (match === null) return digits
-  const [, minus, before = '', decimals = ''] = match
+  const parts = splitNumeral(digits)
+  if (parts === undefined) return digits
+  const { isNegative, before, after } = parts
   const spellDigits = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
   const wholeWords =
     before.length > 9
       ? spellDigits(before)
-      : spellWholeNumber(Number(before), decimals === '' ? agreement : 'alone')
-  return `${minus === '' ? '' : 'menos '}${wholeWords}${decimals === '' ? '' : ` coma ${spellDigits(decimals)}`}`
+      : spellWholeNumber(Number(before), after === '' ? agreement : 'alone')
+  return `${isNegative ? 'menos ' : ''}${wholeWords}${after === '' ? '' : ` coma ${spellDigits(after)}`}`
 }
 
 const numeral = (digits: string) => spellNumeral(digits, 'alone')
@@ -144,17 +145,6 @@ function speakQuantity(digits: string, unit: UnitName): string {
 
 const quantity = (digits: string, unit: Unit) => speakQuantity(digits, UNIT_NAMES[unit])
 
-const FRACTION_SIGNS: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-}
 const FRACTION_NAMES: Readonly<Record<string, string>> = {
   '2': 'medio',
   '3': 'tercio',
@@ -176,9 +166,7 @@ const writeHalf = (unit: UnitName) => (unit[2] === 'f' ? 'media' : 'medio')
 
 /** `7 1/2` as `siete libras pie y media`; undefined if the text is not such a fraction. */
 function spellFraction(asPrinted: string, unit: UnitName): string | undefined {
-  const text = asPrinted.replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/u, (sign) => ` ${FRACTION_SIGNS[sign]}`).trim()
-  const match = /^(?:([0-9]{1,6})[ -]+)?([0-9]{1,2})\/([0-9]{1,2})(?![0-9/])/.exec(text)
-  const [, whole, numerator = '', denominator = ''] = match ?? []
+  const { whole, numerator = '', denominator = '' } = splitFraction(asPrinted) ?? {}
   const fraction = nameFraction(numerator, denominator)
   if (fraction === undefined) return undefined
   const isHalf = denominator === '2'
@@ -238,15 +226,11 @@ function band(value: PrintedBand): string {
   return min === undefined ? `como máximo ${quantity(max ?? '', unit)}` : `al menos ${quantity(min, unit)}`
 }
 
-function duration(seconds: number): string {
-  const parts: [number, Unit][] = [
-    [Math.floor(seconds / 3600), 'h'],
-    [Math.floor((seconds % 3600) / 60), 'min'],
-    [seconds % 60, 's'],
-  ]
-  const words = parts.filter(([count]) => count > 0).map(([count, unit]) => quantity(String(count), unit))
-  return words.length === 0 ? quantity('0', 's') : join(words, 'y')
-}
+const duration = (seconds: number): string =>
+  join(
+    splitDuration(seconds).map(({ count, unit }) => quantity(String(count), unit)),
+    'y',
+  )
 
 /** Spanish numbers and units for speech. */
 export const speechWords: SpeechWords = {

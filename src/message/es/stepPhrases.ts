@@ -204,7 +204,7 @@ export function stopLimitText(stopAt: string): string {
 export function takeOffCoverText(params: StepParams): string {
   const cover = writePart(params, 'la tapa')
   if (params.cover?.carriesBearings === true)
-    return `Quitar ${cover} solo según el manual de la máquina: lleva rodamientos. Mantener el orden de los suplementos. Apartar la cara del aceite.`
+    return `Quitar ${cover} solo según el manual de la máquina: lleva rodamientos. Mantener el orden de las láminas de ajuste. Apartar la cara del aceite.`
   const position = params.cover?.position ?? 'not stated'
   const remainingBoltsText = {
     upright: 'Dejar dos tornillos flojos arriba.',
@@ -228,7 +228,7 @@ export function writeCoverTightening(params: StepParams): string {
   const { cover, torque, hasStages } = params
   const bolts = `los tornillos ${writeOfPart(params, 'la tapa')}`
   if (cover?.carriesBearings === true)
-    return `${writeTightening(params, bolts)} Seguir solo el manual de la máquina: los suplementos ajustan los rodamientos.`
+    return `${writeTightening(params, bolts)} Seguir solo el manual de la máquina: las láminas de ajuste fijan los rodamientos.`
   const order = BOLT_ORDERS[cover?.pattern ?? 'not stated']
   const snugText = torque === undefined || hasStages === true ? '' : `Enroscar ${bolts} hasta que asienten. `
   const boltsText = order === '' || torque === undefined ? bolts : `${bolts}, ${order},`

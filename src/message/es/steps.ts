@@ -44,8 +44,8 @@ export const stepTexts: StepTexts = {
     show: () => 'Las manos con guantes y la protección ocular.',
   },
   'park on level ground': {
-    full: () => 'Aparcar la máquina en suelo llano y firme.',
-    short: () => 'Aparcar en llano',
+    full: () => 'Estacionar la máquina en suelo llano y firme.',
+    short: () => 'Estacionar en llano',
     show: () => 'La máquina entera de lado, nivelada en suelo firme.',
   },
   'carry to level ground': {
@@ -58,15 +58,15 @@ export const stepTexts: StepTexts = {
   'warm the oil': {
     full: ({ temperature }) =>
       temperature === undefined
-        ? 'Poner la máquina en marcha hasta que el aceite esté templado, no caliente.'
-        : `Poner la máquina en marcha hasta que el aceite esté templado, no caliente. El manual indica ${temperature}.`,
-    short: () => 'Templar el aceite, no calentarlo',
+        ? 'Poner la máquina en marcha hasta que el aceite esté tibio, no caliente.'
+        : `Poner la máquina en marcha hasta que el aceite esté tibio, no caliente. El manual indica ${temperature}.`,
+    short: () => 'Aceite tibio, no caliente',
     show: () => 'La máquina en un recorrido corto.',
   },
   'stop the engine': {
     full: () =>
-      'Bajar los aperos al suelo. Poner el freno de estacionamiento. Parar el motor. Sacar la llave de contacto. Esperar a que nada gire.',
-    short: () => 'Aperos abajo, freno puesto, motor parado, llave de contacto fuera',
+      'Bajar los implementos al suelo. Poner el freno de estacionamiento. Parar el motor. Sacar la llave de contacto. Esperar a que nada gire.',
+    short: () => 'Implementos abajo, freno puesto, motor parado, llave de contacto fuera',
     show: () => 'Una mano que saca la llave de contacto.',
   },
   'chock the wheels': {
@@ -359,7 +359,7 @@ export const stepTexts: StepTexts = {
   'fit cover': {
     full: (params) =>
       params.cover?.carriesBearings === true
-        ? `Montar ${writePart(params, 'la tapa')} solo según el manual de la máquina: los suplementos ajustan los rodamientos.`
+        ? `Montar ${writePart(params, 'la tapa')} solo según el manual de la máquina: las láminas de ajuste fijan los rodamientos.`
         : `Poner ${writePart(params, 'la tapa')}. Enroscar a mano todos los tornillos.`,
     short: (params) => `${writeShortPart(params, 'tapa')}: poner, tornillos a mano`,
     show: (params) => `${writePart(params, 'la tapa')} al montarse, y los tornillos enroscados a mano.`,
@@ -413,7 +413,7 @@ export const stepTexts: StepTexts = {
         return `Introducir ${volume === undefined ? 'la grasa' : `los ${volume} de grasa`} ${through}.`
       // The last liquid poured can run out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
-        return `Verter aceite ${through} hasta el orificio de nivel${volume === undefined ? '' : `: aprox. ${volume}`}. No pasar de ahí.`
+        return `Verter aceite ${through} hasta el orificio de nivel${volume === undefined ? '' : `: cerca de ${volume}`}. No pasar de ahí.`
       return `Verter ${volume === undefined ? 'el aceite' : `${volume} de aceite`} ${through}.`
     },
     short: (params) =>
@@ -426,7 +426,7 @@ export const stepTexts: StepTexts = {
         ? 'Dar tiempo a la grasa para bajar. Dejar salir el aire.'
         : wait === undefined
           ? `Esperar a que la manguera no gotee.${usualWait === undefined ? '' : ` ${usualWait}`}`
-          : `Esperar a que la manguera no gotee: aprox. ${wait} desde que se empieza a verter.`,
+          : `Esperar a que la manguera no gotee: cerca de ${wait} desde que se empieza a verter.`,
     short: ({ fluid }) => (fluid === 'grease' ? 'Dejar bajar la grasa' : 'Manguera vacía cuando no gotee'),
     show: () => 'El extremo inferior de la manguera, hasta la última gota.',
   },

@@ -21,10 +21,12 @@ function writeError(percent: number, of: ErrorBase, say: Say): string {
   return `±${say.number(percent)} % ${nameOf(ERROR_BASES, of)}`
 }
 
+const writeTurnsWord = (turns: string) => (Number(turns) === 1 ? 'vuelta' : 'vueltas')
+
 function turnsText(min: string, max?: string): string {
   return max === undefined
-    ? `al menos ${writeDigits(min)} vueltas`
-    : `${writeDigits(min)} a ${writeDigits(max)} vueltas`
+    ? `al menos ${writeDigits(min)} ${writeTurnsWord(min)}`
+    : `${writeDigits(min)} a ${writeDigits(max)} ${writeTurnsWord(max)}`
 }
 
 function writeAngle(

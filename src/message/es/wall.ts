@@ -1,3 +1,4 @@
+import { writeClock } from '../phrases.js'
 import type { WallWords } from '../wallWords.js'
 import { SIGNAL_WORDS } from './words.js'
 
@@ -62,8 +63,8 @@ export const wallWords: WallWords = {
   },
   roles: { fill: 'llenar', drain: 'drenar', level: 'nivel' },
   job: {
-    'warm the oil': 'Templar el aceite: recorrido corto.',
-    park: 'Aparcar en llano.',
+    'warm the oil': 'Entibiar el aceite: recorrido corto.',
+    park: 'Estacionar en llano.',
     'engine off': 'Motor parado, llave de contacto fuera, freno puesto.',
     chock: '**Calzar** las ruedas que quedan en el suelo.',
     secure: 'Asegurar lo que pueda moverse o caer.',
@@ -104,7 +105,7 @@ export const wallWords: WallWords = {
     lower: 'Bajar la máquina.',
     'shields on': 'Montar el protector.',
     'all clear': '**Todo despejado:** personas, herramientas, bandeja, calzos.',
-    run: 'Unos minutos en marcha. Aparcar en llano, motor parado.',
+    run: 'Unos minutos en marcha. Estacionar en llano, motor parado.',
     settle: 'Dejar reposar.',
     recheck: 'Volver a leer el nivel.',
     'leak check': '**¿Todos los tapones secos?** Si no, buscar la causa.',
@@ -112,9 +113,9 @@ export const wallWords: WallWords = {
     record: 'Anotarlo.',
   },
   pour: {
-    'hose fills': 'se llena la manguera',
-    'funnel empties': 'se vacía el embudo',
-    'drips out': 'deja de gotear',
+    'hose fills': 'manguera llena',
+    'funnel empties': 'embudo vacío',
+    'drips out': 'sin goteo',
   },
   labels: {
     serial: 'n.º de serie',
@@ -150,7 +151,7 @@ export const wallWords: WallWords = {
     clockwise: 'en sentido horario desde arriba',
     leftToRight: 'de izquierda a derecha, primero la fila superior',
     and: 'y',
-    wrenchHabits: 'Nunca aflojar con una llave dinamométrica. Tras el uso, volver a la marca más baja.',
+    wrenchHabits: 'Nunca aflojar con una llave dinamométrica. Tras el uso, ponerla en la marca más baja.',
   },
-  clock: (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`,
+  clock: writeClock,
 }
