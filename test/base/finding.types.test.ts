@@ -78,10 +78,10 @@ it('codes of house rules join those of ours', () => {
 it('a code of planVisit narrows its params, in a plan and where there is none', () => {
   const sheet = readExample('tind-4', 'sheet')
   const log = readExample('tind-4', 'log')
-  const other = { ...log, sheet: { id: 'other', revision: '1' } }
+  const otherLog = { ...log, sheet: { id: 'other', revision: '1' } }
   const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
   const planned = planVisit(
-    { sheet, log: other, today: '2023-10-06' },
+    { sheet, log: otherLog, today: '2023-10-06' },
     { services: 'due', due, iso6789: '2017' },
   )
   const given = planned.findings.map((finding) => {
@@ -145,6 +145,6 @@ it('Finding and Result of the entry close over the codes of all modules, and eve
     new Set(all.map(({ code, params }) => JSON.stringify([code, params]))).size,
   )
   // @ts-expect-error no module has this code
-  const wrong: Finding['code'] = 'toolbox/no-such-thing'
-  expect(all.map(({ code }) => code)).not.toContain(wrong)
+  const unknownCode: Finding['code'] = 'toolbox/no-such-thing'
+  expect(all.map(({ code }) => code)).not.toContain(unknownCode)
 })

@@ -215,13 +215,13 @@ describe('patching', () => {
     const key = fc.constantFrom('a', 'b/c', '~', 'd')
     law(50, fc.dictionary(key, fc.jsonValue()), key, fc.jsonValue(), (document, name, value) => {
       const path = joinPointer([name])
-      const written = applyPatch(document, [{ op: 'add', path, value }])
-      expect(readPointer(written, path)).toEqual(value)
+      const withValue = applyPatch(document, [{ op: 'add', path, value }])
+      expect(readPointer(withValue, path)).toEqual(value)
       for (const other of Object.keys(document))
-        if (other !== name) expect(readPointer(written, joinPointer([other]))).toEqual(document[other])
-      const removed = applyPatch(written, [{ op: 'remove', path }])
+        if (other !== name) expect(readPointer(withValue, joinPointer([other]))).toEqual(document[other])
+      const withoutValue = applyPatch(withValue, [{ op: 'remove', path }])
       const { [name]: _taken, ...rest } = document
-      expect(removed).toEqual(rest)
+      expect(withoutValue).toEqual(rest)
     })
   })
 })

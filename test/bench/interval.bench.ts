@@ -126,13 +126,14 @@ function typedLoop(columns: DueColumns, today: number, states: Uint8Array, days:
     const distanceLeft =
       (lastDistance[row] as number) + (everyDistance[row] as number) - (distance[row] as number)
     const due = addMonthsByHand(from, everyMonths[row] as number)
-    const past = hoursLeft < 0 || distanceLeft < 0 || today > due
-    const reached = hoursLeft <= 0 || distanceLeft <= 0 || today >= due
+    const isPast = hoursLeft < 0 || distanceLeft < 0 || today > due
+    const isReached = hoursLeft <= 0 || distanceLeft <= 0 || today >= due
     const unknown = today - (hoursDay[row] as number) > 30
     const soon = hoursLeft <= 20_000 || due - today <= 30
-    states[row] = past ? 0 : reached ? 1 : unknown ? 2 : soon ? 3 : 4
-    const pace = ((hours[row] as number) - (lastHours[row] as number)) / ((hoursDay[row] as number) - from)
-    const hoursDue = (hoursDay[row] as number) + Math.ceil(hoursLeft / pace)
+    states[row] = isPast ? 0 : isReached ? 1 : unknown ? 2 : soon ? 3 : 4
+    const dailyRate =
+      ((hours[row] as number) - (lastHours[row] as number)) / ((hoursDay[row] as number) - from)
+    const hoursDue = (hoursDay[row] as number) + Math.ceil(hoursLeft / dailyRate)
     days[row] = Math.min(hoursDue, due)
   }
 }
@@ -228,12 +229,12 @@ function judgeFacts(
   today: number,
 ): ByHand {
   const dueOn = addMonthsByHand(from, months)
-  const past = hoursLeft < 0 || distanceLeft < 0 || today > dueOn
-  const reached = hoursLeft <= 0 || distanceLeft <= 0 || today >= dueOn
+  const isPast = hoursLeft < 0 || distanceLeft < 0 || today > dueOn
+  const isReached = hoursLeft <= 0 || distanceLeft <= 0 || today >= dueOn
   const soon = hoursLeft <= 20 || dueOn - today <= 30
-  const state = past
+  const state = isPast
     ? 'overdue'
-    : reached
+    : isReached
       ? 'due'
       : today - readOn > 30
         ? 'cannot tell'

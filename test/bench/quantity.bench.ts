@@ -21,11 +21,11 @@ let sink = 0
 type Task = readonly [name: string, once: (at: number) => number]
 
 /** Nanoseconds of one call, measured in batches, so that the clock does not affect the result. */
-async function timed(title: string, tasks: readonly Task[], most: readonly string[]): Promise<void> {
+async function printTimes(title: string, tasks: readonly Task[], most: readonly string[]): Promise<void> {
   const bench = new Bench({ time: 400, warmupTime: 150 })
-  for (const [name, once] of tasks) {
+  for (const [name, task] of tasks) {
     bench.add(name, () => {
-      for (let at = 0; at < COUNT; at++) sink += once(at)
+      for (let at = 0; at < COUNT; at++) sink += task(at)
     })
   }
   await bench.run()
@@ -72,7 +72,7 @@ export default async function run(): Promise<void> {
   const value = (at: number): number => values[at] ?? 0
   const own = configureMeasurements<string, string, string>({ torque } as unknown as Table)
   const decimal = new Decimal('0.73756214927726536387808206497105469239')
-  await timed(
+  await printTimes(
     'N·m to lbf·ft, one value (ratios to convert-units with plain numbers)',
     [
       ['convert-units 3, plain numbers, 8th digit off', (at) => own(value(at)).from('Nm').to('lbf-ft')],
@@ -91,7 +91,7 @@ export default async function run(): Promise<void> {
     ['convert at most 2 × convert-units 3 with plain numbers'],
   )
   const ownVolume = configureMeasurements<string, string, string>({ volume } as unknown as Table)
-  await timed(
+  await printTimes(
     'US quarts to mL, one value (ratios to convert-units 3 with plain numbers; version 2 has no torque)',
     [
       ['convert-units 3, plain numbers', (at) => ownVolume(value(at)).from('qt').to('ml')],
@@ -101,7 +101,7 @@ export default async function run(): Promise<void> {
     ['convert at most 2 × convert-units 3 with plain numbers'],
   )
   for (const length of [1_000, 100_000, 1_000_000]) columns(length)
-  await timed(
+  await printTimes(
     'reading `8.9 ft-lb` (ratios to a hand-written scan of this one spelling)',
     [
       ['a hand-written scan', (at) => handScan(texts[at] ?? '')],
@@ -123,18 +123,18 @@ function columns(length: number): void {
     for (let at = 0; at < length; at++) result[at] = (column[at] as number) * factor
     return result
   }
-  const ways: readonly [string, () => Float64Array][] = [
+  const conversions: readonly [string, () => Float64Array][] = [
     ['a bare multiply loop', () => multiplied(FACTOR)],
     ['convertColumn, N·m to lbf·ft', () => convertColumn(column, 'N.m', 'lbf.ft')],
     ['convertColumn, in to mm (ties)', () => convertColumn(column, 'in', 'mm')],
     ['convertColumn, °C to °F (offset and ties)', () => convertColumn(column, 'degC', 'degF')],
   ]
   const rounds = Math.max(3, Math.ceil(1e7 / length))
-  const times = ways.map(([name, once]) => {
+  const times = conversions.map(([name, task]) => {
     let best = Number.POSITIVE_INFINITY
     for (let set = 0; set < 6; set++) {
       const before = performance.now()
-      for (let round = 0; round < rounds; round++) sink += once()[round % length] ?? 0
+      for (let round = 0; round < rounds; round++) sink += task()[round % length] ?? 0
       best = Math.min(best, ((performance.now() - before) * 1e6) / rounds / length)
     }
     return { name, ns: best }

@@ -154,8 +154,8 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   const smallestWarning = await page.evaluate<number>(FIND_SMALLEST_WARNING)
   if (card.extent === 'wall' && smallestWarning < 11 - 0.01)
     found.push(`${name}: a warning of ${smallestWarning} pt on paper`)
-  const unprinted = await page.evaluate<string[]>(FIND_UNPRINTED)
-  found.push(...unprinted.map((text) => `${name}: ${text} is not on paper`))
+  const unprintedTexts = await page.evaluate<string[]>(FIND_UNPRINTED)
+  found.push(...unprintedTexts.map((text) => `${name}: ${text} is not on paper`))
   await page.setViewportSize({ width: 794, height: 1123 })
   await page.addStyleTag({
     content:

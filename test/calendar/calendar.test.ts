@@ -133,14 +133,14 @@ describe('equal to a Temporal implementation', () => {
 
 describe('laws', () => {
   test('every day number has one text and comes back', () => {
-    let wrong = 0
+    let wrongCount = 0
     let before = ''
     for (let day = FIRST_DAY; day <= LAST_DAY; day += 1) {
       const text = dateFromDay(day)
-      if (dayNumberOf(text) !== day || text <= before) wrong += 1
+      if (dayNumberOf(text) !== day || text <= before) wrongCount += 1
       before = text
     }
-    expect(wrong).toBe(0)
+    expect(wrongCount).toBe(0)
     expect([dateFromDay(FIRST_DAY), dateFromDay(0), dateFromDay(LAST_DAY)]).toEqual([
       '0001-01-01',
       '1970-01-01',
@@ -208,13 +208,13 @@ describe('bad input', () => {
     'x'.repeat(100),
   ]
   test.each(hostileValues)('%j is no date anywhere', (value) => {
-    const bad = value as string
+    const invalidDate = value as string
     expect(isDate(value)).toBe(false)
     const expected = typeof value === 'string' ? RangeError : TypeError
-    expect(() => daysBetween(bad, '2031-01-12')).toThrow(expected)
-    expect(() => daysBetween('2031-01-12', bad)).toThrow(expected)
-    expect(() => compareDates('2031-01-12', bad)).toThrow(expected)
-    expect(() => addPeriod(bad, 'P1M')).toThrow(expected)
+    expect(() => daysBetween(invalidDate, '2031-01-12')).toThrow(expected)
+    expect(() => daysBetween('2031-01-12', invalidDate)).toThrow(expected)
+    expect(() => compareDates('2031-01-12', invalidDate)).toThrow(expected)
+    expect(() => addPeriod(invalidDate, 'P1M')).toThrow(expected)
   })
 
   test.each([1.5, Number.NaN, Number.POSITIVE_INFINITY, 2 ** 53, -(2 ** 53)])(

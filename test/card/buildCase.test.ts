@@ -68,10 +68,10 @@ describe('a gearcase from the positions of its plugs', () => {
   })
 
   it('is mirrored if the machine is', () => {
-    const swap = { left: 'right', right: 'left' } as const
+    const oppositeSides = { left: 'right', right: 'left' } as const
     const mirror = ({ across, ...others }: Omit<CasePosition, 'kind'>) => ({
       ...others,
-      ...(across && { across: across === 'left' || across === 'right' ? swap[across] : across }),
+      ...(across && { across: across === 'left' || across === 'right' ? oppositeSides[across] : across }),
     })
     const position = fc.record(
       {
@@ -82,11 +82,13 @@ describe('a gearcase from the positions of its plugs', () => {
       { requiredKeys: ['face'] },
     )
     law(200, fc.array(position, { minLength: 1, maxLength: 5 }), (positions) => {
-      const own = drawingOf(...positions.map((one, at) => makePart(String(at), one)))
-      const other = drawingOf(...positions.map((one, at) => makePart(String(at), mirror(one))))
-      expect(other.ends).toEqual(own.ends)
-      expect(other.parts.map(({ x }) => x)).toEqual(own.parts.map(({ x }) => -x + 0))
-      expect(other.parts.map(({ at, y }) => [at, y])).toEqual(own.parts.map(({ at, y }) => [at, y]))
+      const ownDrawing = drawingOf(...positions.map((one, at) => makePart(String(at), one)))
+      const mirroredDrawing = drawingOf(...positions.map((one, at) => makePart(String(at), mirror(one))))
+      expect(mirroredDrawing.ends).toEqual(ownDrawing.ends)
+      expect(mirroredDrawing.parts.map(({ x }) => x)).toEqual(ownDrawing.parts.map(({ x }) => -x + 0))
+      expect(mirroredDrawing.parts.map(({ at, y }) => [at, y])).toEqual(
+        ownDrawing.parts.map(({ at, y }) => [at, y]),
+      )
     })
   })
 })

@@ -49,7 +49,7 @@ const BARE_PLAN: JudgedPlan = {
   sources: {},
 }
 
-function shown(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: Leaf): string {
+function formatFigure(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: Leaf): string {
   const figure = {
     role,
     leaf,
@@ -101,8 +101,8 @@ describe('cardModel', () => {
   })
 
   it('begins the line of a wait without a part with a capital', () => {
-    const settle = { kind: 'settle' as const, part: { path: '' }, seconds: 300, reasons: [] }
-    const text = renderText(cardOf({ ...SKARNFELL_PLAN, waits: [settle] }))
+    const settleWait = { kind: 'settle' as const, part: { path: '' }, seconds: 300, reasons: [] }
+    const text = renderText(cardOf({ ...SKARNFELL_PLAN, waits: [settleWait] }))
     expect(text).toMatch(/^\* Settle, 5\u00a0min\n/m)
   })
 
@@ -158,30 +158,37 @@ describe('the variant', () => {
 describe('figures in words', () => {
   it('writes every kind of leaf with its printed digits', () => {
     expect(
-      shown('interval', 'interval', {
+      formatFigure('interval', 'interval', {
         kind: 'interval',
         hours: '200',
         distance: { value: '2000', unit: 'km', printed: [{ value: '1200', unit: 'mi' }] },
         period: 'P1Y6M',
       }),
     ).toBe('200\u00a0h, 2000\u00a0km (1200\u00a0mi), 1\u00a0year and 6\u00a0months')
-    expect(shown('interval', 'interval', { kind: 'interval', distance: { value: '500', unit: 'km' } })).toBe(
-      '500\u00a0km',
-    )
-    expect(shown('interval', 'interval', { kind: 'interval', period: 'nonsense' })).toBe('nonsense')
-    expect(shown('place', 'place', { kind: 'place', text: 'left side' })).toBe('left side')
     expect(
-      shown('refill', 'value', { kind: 'nominal', value: '7.5', unit: 'qt_us', asPrinted: '7 1/2' }),
+      formatFigure('interval', 'interval', { kind: 'interval', distance: { value: '500', unit: 'km' } }),
+    ).toBe('500\u00a0km')
+    expect(formatFigure('interval', 'interval', { kind: 'interval', period: 'nonsense' })).toBe('nonsense')
+    expect(formatFigure('place', 'place', { kind: 'place', text: 'left side' })).toBe('left side')
+    expect(
+      formatFigure('refill', 'value', { kind: 'nominal', value: '7.5', unit: 'qt_us', asPrinted: '7 1/2' }),
     ).toBe('7 1/2\u00a0US\u00a0qt')
     expect(
-      shown('refill', 'value', { kind: 'nominal', value: '0.5', unit: 'qt_us', asPrinted: '½ qt (US)' }),
+      formatFigure('refill', 'value', {
+        kind: 'nominal',
+        value: '0.5',
+        unit: 'qt_us',
+        asPrinted: '½ qt (US)',
+      }),
     ).toBe('½ qt (US)')
-    expect(shown('refill', 'value', { kind: 'limits', max: '10.0', unit: 'mL' })).toBe('≤\u00a010.0\u00a0mL')
-    expect(shown('seal', 'seal', { kind: 'bonded seal', material: 'FKM', replace: 'every opening' })).toBe(
-      'bonded seal, FKM',
+    expect(formatFigure('refill', 'value', { kind: 'limits', max: '10.0', unit: 'mL' })).toBe(
+      '≤\u00a010.0\u00a0mL',
     )
     expect(
-      shown('seal', 'seal', {
+      formatFigure('seal', 'seal', { kind: 'bonded seal', material: 'FKM', replace: 'every opening' }),
+    ).toBe('bonded seal, FKM')
+    expect(
+      formatFigure('seal', 'seal', {
         kind: 'crush washer',
         form: 'folded',
         material: 'not stated',
@@ -189,19 +196,23 @@ describe('figures in words', () => {
       }),
     ).toBe('crush washer, folded')
     expect(
-      shown('seal', 'seal', { kind: 'thread sealant', product: 'pipe paste', replace: 'every opening' }),
+      formatFigure('seal', 'seal', {
+        kind: 'thread sealant',
+        product: 'pipe paste',
+        replace: 'every opening',
+      }),
     ).toBe('thread sealant, pipe paste')
-    expect(shown('seal', 'seal', { kind: 'none' })).toBe('no seal')
-    expect(shown('tightening', 'tightening', { kind: 'turns', min: '1.5', threadCondition: 'dry' })).toBe(
-      '1.5 turns past finger tight | thread: dry',
-    )
+    expect(formatFigure('seal', 'seal', { kind: 'none' })).toBe('no seal')
     expect(
-      shown('oils', 'oils', {
+      formatFigure('tightening', 'tightening', { kind: 'turns', min: '1.5', threadCondition: 'dry' }),
+    ).toBe('1.5 turns past finger tight | thread: dry')
+    expect(
+      formatFigure('oils', 'oils', {
         kind: 'oils',
         choices: [{ kind: 'grade', grade: '90', system: 'SAE J306', limitedSlip: 'required' }],
       }),
     ).toBe('SAE 90, for limited slip')
-    expect(shown('oils', 'oils', { kind: 'oils', choices: [] })).toBe('')
+    expect(formatFigure('oils', 'oils', { kind: 'oils', choices: [] })).toBe('')
   })
 })
 

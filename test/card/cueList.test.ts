@@ -14,12 +14,12 @@ const EXAMPLES = planExamples().map(([name, plan]) => {
   const differences = listVariantDifferences(readExample(folder, 'sheet'))
   return { name, plan, differences, cues: cueList(plan, en, differences) }
 })
-const tind = EXAMPLES.find(({ name }) => name === 'tind-4/log')
-if (tind === undefined) throw new Error('no example tind-4')
-const skarnfell = cueList(SKARNFELL_PLAN, en)
+const tindExample = EXAMPLES.find(({ name }) => name === 'tind-4/log')
+if (tindExample === undefined) throw new Error('no example tind-4')
+const skarnfellCues = cueList(SKARNFELL_PLAN, en)
 
 const textOf = ({ say }: Cue) => say.map(({ text }) => text).join(' ')
-const find = (title: string) => tind.cues.find((cue) => joinSpans(cue.title) === title) as Cue
+const find = (title: string) => tindExample.cues.find((cue) => joinSpans(cue.title) === title) as Cue
 
 describe('cueList', () => {
   it('has a row a scene: 9 to 16 of them for every example', () => {
@@ -27,14 +27,14 @@ describe('cueList', () => {
     console.log(`scenes: ${EXAMPLES.map(({ name, cues }) => `${name} ${cues.length}`).join(', ')}`)
     expect(Math.max(...counts)).toBeLessThanOrEqual(16)
     expect(Math.min(...counts)).toBeGreaterThanOrEqual(9)
-    expect(tind.cues.map(({ kind }) => kind)).toEqual([
+    expect(tindExample.cues.map(({ kind }) => kind)).toEqual([
       ...['opening', 'interval', 'tools', 'variants', 'ready', 'open', 'inside', 'fill'],
       ...['open', 'inside', 'fill', 'check', 'run', 'closing'],
     ])
   })
 
   it('says every line of the plan once, in order, and shows every step', () => {
-    for (const { plan, cues } of [...EXAMPLES, { plan: SKARNFELL_PLAN, cues: skarnfell }]) {
+    for (const { plan, cues } of [...EXAMPLES, { plan: SKARNFELL_PLAN, cues: skarnfellCues }]) {
       const lines = cues.flatMap(({ say }) =>
         say.filter(({ kind, from }) => kind === 'step' && from.startsWith('/lines/')).map(({ from }) => from),
       )
@@ -110,7 +110,7 @@ describe('cueList', () => {
   })
 
   it('marks waits as cuts, and the shots with one chance once for each part', () => {
-    const shots = tind.cues.flatMap((cue) => cue.shots)
+    const shots = tindExample.cues.flatMap((cue) => cue.shots)
     expect(shots.filter(({ once }) => once === 'first crack')).toHaveLength(4)
     expect(shots.filter(({ once }) => once === 'first oil')).toHaveLength(2)
     expect(shots.filter(({ once }) => once === 'magnet')).toHaveLength(2)
@@ -148,7 +148,7 @@ describe('cueList', () => {
 })
 
 describe('the cue sheet', () => {
-  const paper = paperModel({ kind: 'cues', plan: tind.plan, cues: tind.cues }, en)
+  const paper = paperModel({ kind: 'cues', plan: tindExample.plan, cues: tindExample.cues }, en)
 
   it('has every spoken word, shot and screen text in HTML, Markdown and text', () => {
     const joinLines = (text: string) => text.replace(/\s+/g, ' ')
@@ -157,7 +157,7 @@ describe('the cue sheet', () => {
       joinLines(renderMarkdown(paper).replace(/\\/g, '').replace(/^> /gm, '')),
       joinLines(renderHtml(paper).replace(/<[^>]*>/g, '')),
     ]
-    for (const cue of tind.cues)
+    for (const cue of tindExample.cues)
       for (const text of [
         ...cue.say.map((speech) => speech.text),
         ...cue.shots.map((shot) => shot.text),

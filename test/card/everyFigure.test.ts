@@ -52,10 +52,10 @@ function secondsShown(text: string): number | undefined {
 }
 
 function wrongFigures(root: Root, plan: JudgedPlan): string[] {
-  const wrong: string[] = []
+  const wrongFigures: string[] = []
   const visit = (node: Nodes): void => {
     if (node.type === 'text') {
-      if (/[0-9]/.test(node.value)) wrong.push(`no pointer: ${node.value}`)
+      if (/[0-9]/.test(node.value)) wrongFigures.push(`no pointer: ${node.value}`)
       return
     }
     if (node.type === 'element') {
@@ -63,7 +63,7 @@ function wrongFigures(root: Root, plan: JudgedPlan): string[] {
       const from = node.properties['dataFrom']
       if (typeof from === 'string') {
         const problem = judge(textOf(node), from, plan)
-        if (problem !== undefined) wrong.push(problem)
+        if (problem !== undefined) wrongFigures.push(problem)
         return
       }
       const classes = node.properties['className']
@@ -72,7 +72,7 @@ function wrongFigures(root: Root, plan: JudgedPlan): string[] {
     if ('children' in node) node.children.forEach(visit)
   }
   visit(root)
-  return wrong
+  return wrongFigures
 }
 
 function judge(text: string, from: string, plan: JudgedPlan): string | undefined {
@@ -97,8 +97,10 @@ function judge(text: string, from: string, plan: JudgedPlan): string | undefined
     return text === sentence ? undefined : `${from} says “${sentence}”, not “${text}”`
   }
   const numbers = numbersIn(value)
-  const strange = numeralsIn(text).filter((numeral) => !comesFrom(numeral, numbers))
-  return strange.length === 0 ? undefined : `${from}: ${strange.join(', ')} of “${text}” is not in the plan`
+  const unknownNumerals = numeralsIn(text).filter((numeral) => !comesFrom(numeral, numbers))
+  return unknownNumerals.length === 0
+    ? undefined
+    : `${from}: ${unknownNumerals.join(', ')} of “${text}” is not in the plan`
 }
 
 const elements = (root: Nodes, found: Element[] = []): Element[] => {

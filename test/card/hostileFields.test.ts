@@ -67,7 +67,7 @@ const ATTACKS: readonly ((token: string) => string)[] = [
 function listStrings(value: unknown, path: Path = []): readonly Path[] {
   if (typeof value === 'string') return [path]
   if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, one]) => listStrings(one, [...path, key]))
+  return Object.entries(value).flatMap(([key, child]) => listStrings(child, [...path, key]))
 }
 
 function replaceAt<Value>(value: Value, [key, ...rest]: Path, text: string): Value {

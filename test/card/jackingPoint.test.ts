@@ -9,9 +9,9 @@ const card = (jack?: string) => {
     machine: {
       ...given.machine,
       supports: Object.fromEntries(
-        Object.entries(given.machine.supports).map(([id, one]) => [
+        Object.entries(given.machine.supports).map(([id, support]) => [
           id,
-          { ...one, ...(jack === undefined ? {} : { jack }) },
+          { ...support, ...(jack === undefined ? {} : { jack }) },
         ]),
       ),
     },

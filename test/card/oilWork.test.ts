@@ -60,11 +60,11 @@ describe('an additive', () => {
   it('goes in before the oil at a level hole where the manual gives no order, and oil fills to the hole', () => {
     const text = withAdditive('rear', { includedInRefill: true })
     const first = text.indexOf('Pour 100 mL of slip additive in through the fill opening, before the oil.')
-    const then = text.indexOf(
+    const restart = text.indexOf(
       'Pour oil in slowly through the hole of the fill plug up to the level hole: about 1.3 L.',
     )
     expect(first).toBeGreaterThan(0)
-    expect(then).toBeGreaterThan(first)
+    expect(restart).toBeGreaterThan(first)
   })
 
   it('goes in after the oil where the manual says so', () => {
@@ -202,8 +202,8 @@ describe('a variant that is not known', () => {
     const out = plan.steps.filter(
       ({ do: action, part }) => action === 'take out' && part?.gearcase === 'rear gearcase',
     )
-    const warned = out.map(({ part, cautions }) => [part?.part, cautions.map(({ code }) => code)[0]])
-    expect(warned.slice(0, 3)).toEqual([
+    const cautionByPart = out.map(({ part, cautions }) => [part?.part, cautions.map(({ code }) => code)[0]])
+    expect(cautionByPart.slice(0, 3)).toEqual([
       ['side drain plug', 'procedure/caution-hot-oil'],
       ['fill plug', 'procedure/caution-hot-oil'],
       ['bottom drain plug', undefined],
@@ -286,11 +286,13 @@ describe('a level', () => {
     })
     const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
     const check = text.indexOf('Check the oil level at the level plug')
-    const open = text.indexOf('Only if the level is low: Clean around the fill plug,')
+    const openingIndex = text.indexOf('Only if the level is low: Clean around the fill plug,')
     const topUp = text.indexOf('If the level is low, top up through the fill plug. Take the same oil.')
-    const shut = text.search(/Only if the level is low: [^\]]*the fill plug with a new/)
-    expect([check, open, topUp, shut].every((place) => place > 0)).toBe(true)
-    expect([check, open, topUp, shut]).toEqual([check, open, topUp, shut].toSorted((a, b) => a - b))
+    const closingIndex = text.search(/Only if the level is low: [^\]]*the fill plug with a new/)
+    expect([check, openingIndex, topUp, closingIndex].every((place) => place > 0)).toBe(true)
+    expect([check, openingIndex, topUp, closingIndex]).toEqual(
+      [check, openingIndex, topUp, closingIndex].toSorted((a, b) => a - b),
+    )
     expect(text).not.toMatch(/Only if the level is low: [^\]]*level plug/)
   })
 })

@@ -113,11 +113,11 @@ describe('paperModel', () => {
     expect(asCounts(sums.filters)).toEqual(add(({ filters = [] }) => filters))
     expect(sums.oil.length).toBeGreaterThan(3)
     for (const { oil, volume } of sums.oil) {
-      const own = kits.flatMap((kit) =>
+      const ownOrder = kits.flatMap((kit) =>
         kit.oil.flatMap((item) => (item.oil === oil ? item.volume.value : [])),
       )
       expect(volume.value).toBeCloseTo(
-        own.reduce((total, value) => total + value, 0),
+        ownOrder.reduce((total, value) => total + value, 0),
         9,
       )
     }

@@ -88,8 +88,8 @@ describe('the blank record of a card', () => {
       const changes = facts && { sheet: patched(add('/warranty', { asks: facts })) }
       return new Set(fieldsOf('tind-4', changes).map(({ label }) => label))
     }
-    const plain = labelsOf()
-    const added = (fact: string) => [...labelsOf([fact])].filter((label) => !plain.has(label))
+    const plainLabels = labelsOf()
+    const added = (fact: string) => [...labelsOf([fact])].filter((label) => !plainLabels.has(label))
     expect(added('photos')).toEqual([blanks.photos])
     expect(added('wrench certificate')).toEqual([blanks.certificate])
     expect(added('signature')).toEqual([blanks.signature])

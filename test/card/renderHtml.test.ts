@@ -26,8 +26,8 @@ const named = (...names: string[]) => all.filter(({ tagName }) => names.includes
 /** Contrast ratio of two colours as in WCAG 2.2 (relative luminance); from memory. */
 function contrast(one: string, other: string): number {
   const luminance = (colour: string) => {
-    const full = colour.length === 4 ? colour.replace(/[0-9a-f]/g, '$&$&') : colour
-    const channels = [1, 3, 5].map((at) => Number.parseInt(full.slice(at, at + 2), 16) / 255)
+    const sixDigits = colour.length === 4 ? colour.replace(/[0-9a-f]/g, '$&$&') : colour
+    const channels = [1, 3, 5].map((at) => Number.parseInt(sixDigits.slice(at, at + 2), 16) / 255)
     const [red = 0, green = 0, blue = 0] = channels.map((value) =>
       value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4,
     )
@@ -66,9 +66,11 @@ describe('renderHtml', () => {
     const tables = named('table')
     expect(tables.length).toBeGreaterThan(2)
     for (const table of tables) {
-      const within = elements(table)
-      expect(textOf(within.find(({ tagName }) => tagName === 'caption') ?? table).length).toBeGreaterThan(3)
-      for (const cell of within.filter(({ tagName }) => tagName === 'th')) {
+      const tableElements = elements(table)
+      expect(
+        textOf(tableElements.find(({ tagName }) => tagName === 'caption') ?? table).length,
+      ).toBeGreaterThan(3)
+      for (const cell of tableElements.filter(({ tagName }) => tagName === 'th')) {
         expect(['col', 'row']).toContain(cell.properties['scope'])
       }
     }
@@ -82,8 +84,8 @@ describe('renderHtml', () => {
     expect(drawings.length).toBeGreaterThan(6)
     for (const drawing of drawings) {
       const isHidden = drawing.properties['ariaHidden'] === 'true'
-      const titled = elements(drawing).some(({ tagName }) => tagName === 'title')
-      expect(isHidden !== titled).toBe(true)
+      const hasTitle = elements(drawing).some(({ tagName }) => tagName === 'title')
+      expect(isHidden !== hasTitle).toBe(true)
     }
   })
 
@@ -141,8 +143,8 @@ describe('renderHtml', () => {
   it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {
     const hostileHtml = renderHtml(cardOf(withHostileNames(name)))
     const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
-    const plain = tags(renderHtml(cardOf(withHostileNames('plain'))))
-    expect(tags(hostileHtml)).toEqual(plain)
+    const plainTags = tags(renderHtml(cardOf(withHostileNames('plain'))))
+    expect(tags(hostileHtml)).toEqual(plainTags)
     // biome-ignore lint/suspicious/noControlCharactersInRegex: the test looks for control characters
     expect(hostileHtml).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
     expect(textOf(fromHtml(hostileHtml))).not.toContain('\n\n')
@@ -179,7 +181,7 @@ describe('renderHtml', () => {
 })
 
 describe('the short card', () => {
-  const short = renderHtml(shortenCard(card))
+  const shortHtml = renderHtml(shortenCard(card))
 
   it('keeps figures, settings, the order of work and the gaps, in short words', () => {
     expect(shortenCard(card).sections.map(({ id }) => id)).toEqual([
@@ -188,10 +190,10 @@ describe('the short card', () => {
       'tightening',
       'steps',
     ])
-    expect(short).toContain('>20–25\u00a0N·m</span></span><span>set <span')
-    expect(short).toContain('22.5\u00a0N·m')
-    expect(short).not.toContain('Turn the drain plug in by hand until it is finger tight')
-    expect(short.length).toBeLessThan(html.length)
+    expect(shortHtml).toContain('>20–25\u00a0N·m</span></span><span>set <span')
+    expect(shortHtml).toContain('22.5\u00a0N·m')
+    expect(shortHtml).not.toContain('Turn the drain plug in by hand until it is finger tight')
+    expect(shortHtml.length).toBeLessThan(html.length)
   })
 
   it('throws for what is no card', () => {

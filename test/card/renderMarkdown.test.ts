@@ -53,9 +53,9 @@ describe('renderMarkdown', () => {
   })
 
   it('writes the short card too', () => {
-    const short = renderMarkdown(shortenCard(cardOf(SKARNFELL_PLAN)))
-    expect(short.length).toBeLessThan(markdown.length)
-    expect(short).toContain('Gear oil, short card')
+    const shortMarkdown = renderMarkdown(shortenCard(cardOf(SKARNFELL_PLAN)))
+    expect(shortMarkdown.length).toBeLessThan(markdown.length)
+    expect(shortMarkdown).toContain('Gear oil, short card')
   })
 
   it.each(HOSTILE_NAMES)('makes no markup of what the sheet calls things: %j', (name) => {
@@ -64,9 +64,9 @@ describe('renderMarkdown', () => {
     const forbidden = ['html', 'link', 'image', 'code', 'inlineCode', 'delete', 'emphasis', 'linkReference']
     expect(hostileKinds.filter((kind) => forbidden.includes(kind))).toEqual([])
     const counted = (kind: string) => hostileKinds.filter((found) => found === kind).length
-    const plain = kindsOf(renderMarkdown(cardOf(withHostileNames('plain'))))
+    const plainKinds = kindsOf(renderMarkdown(cardOf(withHostileNames('plain'))))
     for (const kind of ['heading', 'listItem', 'table', 'tableRow', 'tableCell', 'strong']) {
-      expect([kind, counted(kind)]).toEqual([kind, plain.filter((found) => found === kind).length])
+      expect([kind, counted(kind)]).toEqual([kind, plainKinds.filter((found) => found === kind).length])
     }
   })
 

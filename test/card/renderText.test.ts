@@ -36,9 +36,9 @@ describe('renderText', () => {
   })
 
   it('writes the short card too', () => {
-    const short = renderText(shortenCard(cardOf(SKARNFELL_PLAN)))
-    expect(short).toContain('[ ]  6. Pan in place · Drain plug out')
-    expect(short).not.toContain('Tools, parts and supplies')
+    const shortText = renderText(shortenCard(cardOf(SKARNFELL_PLAN)))
+    expect(shortText).toContain('[ ]  6. Pan in place · Drain plug out')
+    expect(shortText).not.toContain('Tools, parts and supplies')
   })
 
   it.each(HOSTILE_NAMES)('lets no name forge a line or steer a terminal: %j', (name) => {

@@ -49,7 +49,7 @@ const elements = (root: Nodes, found: Element[] = []): Element[] => {
 }
 const textOf = (node: Nodes): string =>
   node.type === 'text' ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
-const squeeze = (text: string) => text.replaceAll(/[\s\u00a0\u202f]+/g, ' ')
+const joinSpaces = (text: string) => text.replaceAll(/[\s\u00a0\u202f]+/g, ' ')
 
 /** The slip in each format, as plain words. */
 function writtenOf(slip: OwnerSlip) {
@@ -58,7 +58,7 @@ function writtenOf(slip: OwnerSlip) {
     renderText(card),
     renderMarkdown(card).replaceAll(/\\(.)/g, '$1'),
     textOf(fromHtml(renderHtml(card)).children.at(-1) as Nodes),
-  ].map(squeeze)
+  ].map(joinSpaces)
 }
 
 const [rear, front] = exampleRecord.entries as [ServiceRecord['entries'][0], ServiceRecord['entries'][0]]
@@ -88,7 +88,7 @@ const FULL: ServiceRecord = {
 
 describe('the slip on paper', () => {
   it('says everything in short lines, what needs care first', () => {
-    const text = squeeze(renderText(slipModel(slipOf(FULL), en)))
+    const text = joinSpaces(renderText(slipModel(slipOf(FULL), en)))
     const at = (line: string) => text.indexOf(` ${line}`)
     const order = [
       'Use of the machine: Not to be used until every fault below is corrected',
@@ -163,7 +163,7 @@ describe('laws', () => {
             : [first]
         })
         const slip = slipOf(...more)
-        const texts = slip.faults.map(({ finding }) => squeeze(renderMessage(finding, en)))
+        const texts = slip.faults.map(({ finding }) => joinSpaces(renderMessage(finding, en)))
         for (const written of writtenOf(slip)) {
           for (const text of texts) {
             const place = written.indexOf(text)

@@ -32,11 +32,11 @@ type Path = readonly (string | number)[]
 function paths(value: unknown, depth: number, path: Path = []): readonly Path[] {
   if (typeof value !== 'object' || value === null || depth === 0) return [path]
   const seen = new Set<string>()
-  const entries = Object.entries(value).filter(([, one]) => {
-    const keys = Object.keys((one as object | null) ?? {}).join()
+  const entries = Object.entries(value).filter(([, child]) => {
+    const keys = Object.keys((child as object | null) ?? {}).join()
     return !Array.isArray(value) || (!seen.has(keys) && seen.add(keys))
   })
-  return [path, ...entries.flatMap(([key, one]) => paths(one, depth - 1, [...path, key]))]
+  return [path, ...entries.flatMap(([key, child]) => paths(child, depth - 1, [...path, key]))]
 }
 
 function makeInvalid(value: unknown, [key, ...rest]: Path, by: unknown): unknown {

@@ -173,7 +173,7 @@ describe('wallModel', () => {
       if (Array.isArray(value)) return value.map((item) => replace(item, key, text))
       if (typeof value !== 'object' || value === null) return value
       return Object.fromEntries(
-        Object.entries(value).map(([inner, one]) => [inner, replace(one, inner, text)]),
+        Object.entries(value).map(([inner, child]) => [inner, replace(child, inner, text)]),
       )
     }
     for (const [, facts] of FACTS.slice(0, 6)) {

@@ -49,10 +49,10 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['convert', '3 mm', '--to', 'N.m'], /expected a unit of length/],
     [['repair', 'examples/kvist-2'], /expected one procedure, found 0/],
     [['compare', `${EXAMPLE}/log.yaml`], /two sheets/],
-  ])('%j', async (words, said) => {
+  ])('%j', async (words, message) => {
     const { code, err, out, written } = await run(words)
     expect(code).toBe(2)
-    expect(err).toMatch(said)
+    expect(err).toMatch(message)
     expect(err).not.toMatch(STACK)
     expect(out).toBe('')
     expect(written.size).toBe(0)
@@ -170,9 +170,9 @@ describe('wrong documents: findings with place and cure, nothing half written', 
       'seals: {}',
     ].join('\n')
     expect(await run(['check', 'shelf.yaml'], { 'shelf.yaml': yaml })).toMatchObject({ code: 0 })
-    const twice = await run(['check', 'shelf.yaml'], { 'shelf.yaml': `${yaml}\nname: Again\n` })
-    expect(twice).toMatchObject({ code: 1 })
-    expect(twice.out).toContain('spec/duplicate-key')
+    const repeatedKey = await run(['check', 'shelf.yaml'], { 'shelf.yaml': `${yaml}\nname: Again\n` })
+    expect(repeatedKey).toMatchObject({ code: 1 })
+    expect(repeatedKey.out).toContain('spec/duplicate-key')
     const brokenRun = await run(['check', 'shelf.yaml'], { 'shelf.yaml': 'kind: [stock' })
     expect(brokenRun).toMatchObject({ code: 1 })
     expect(brokenRun.out).toContain('spec/not-yaml')

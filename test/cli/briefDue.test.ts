@@ -42,10 +42,10 @@ const withoutGaps = (value: unknown): unknown => JSON.parse(JSON.stringify(value
 
 describe('due --brief', () => {
   it.each(EXAMPLES)('%s: one line of JSON per service, with the fields of the whole answer', async (name) => {
-    const whole = await run(['due', `examples/${name}`, ...DAY, '--format', 'json'])
-    const machines: readonly Machine[] = JSON.parse(whole.out).machines
+    const fullOutput = await run(['due', `examples/${name}`, ...DAY, '--format', 'json'])
+    const machines: readonly Machine[] = JSON.parse(fullOutput.out).machines
     const brief = await run(['due', `examples/${name}`, ...DAY, '--brief'])
-    expect(brief.code).toBe(whole.code)
+    expect(brief.code).toBe(fullOutput.code)
     expect(readRows(brief.out)).toEqual(withoutGaps(machines.flatMap(shorten)))
     for (const line of brief.out.split('\n')) expect(line.length).toBeLessThan(240)
   })
@@ -118,10 +118,10 @@ describe('due --brief', () => {
     )
     const record = { ...work, entries }
     const brokenLines = lines({ ...log, records: [...log.records, record] })
-    const whole = await run(['due', '-', '--sheet', 'examples/tind-4/sheet.yaml', ...DAY], {
+    const fullOutput = await run(['due', '-', '--sheet', 'examples/tind-4/sheet.yaml', ...DAY], {
       [PIPED]: brokenLines,
     })
-    const answer = JSON.parse(whole.out)
+    const answer = JSON.parse(fullOutput.out)
     const { out } = await run(['due', '-', '--sheet', 'examples/tind-4/sheet.yaml', ...DAY, '--brief'], {
       [PIPED]: brokenLines,
     })

@@ -60,7 +60,7 @@ describe('check --fix', () => {
   })
 
   it('corrects a hidden mistake after the one that hid it', async () => {
-    const swapped = STOCK.replace(
+    const swappedStock = STOCK.replace(
       'containers: {}',
       `containers:
   quart:
@@ -68,9 +68,9 @@ describe('check --fix', () => {
     size: 1 qt_us
     count: 1`,
     )
-    const first = await check(['a.yaml'], { 'a.yaml': swapped.replace('nmae', 'name') })
+    const first = await check(['a.yaml'], { 'a.yaml': swappedStock.replace('nmae', 'name') })
     expect(first.out).toContain('stock/viscosities-swapped')
-    const { written, out } = await check(['--fix', 'a.yaml'], { 'a.yaml': swapped })
+    const { written, out } = await check(['--fix', 'a.yaml'], { 'a.yaml': swappedStock })
     expect(out).toContain('Fixed 2 findings in 1 file')
     expect(written.get('a.yaml')).toContain(
       'kv40: { value: 135, unit: mm2/s }, kv100: { value: 14.5, unit: mm2/s }',
@@ -140,13 +140,13 @@ describe('check --baseline', () => {
       findings: [{ code: 'spec/unknown-key', path: '/nmae' }],
     })
     const words = ['set', '--baseline', 'set/known.json']
-    const same = await check(words, { ...files, 'set/known.json': known })
-    expect(same.code).toBe(0)
-    expect(same.out).not.toContain('nmae')
-    expect(same.out).toContain('Baseline: 1 finding accepted, 0 no longer found.')
+    const sameFindings = await check(words, { ...files, 'set/known.json': known })
+    expect(sameFindings.code).toBe(0)
+    expect(sameFindings.out).not.toContain('nmae')
+    expect(sameFindings.out).toContain('Baseline: 1 finding accepted, 0 no longer found.')
 
-    const worse = { 'set/a.yaml': `# moved down\n${STOCK}colour: red\n`, 'set/known.json': known }
-    const next = await check(words, worse)
+    const filesWithError = { 'set/a.yaml': `# moved down\n${STOCK}colour: red\n`, 'set/known.json': known }
+    const next = await check(words, filesWithError)
     expect(next.code).toBe(1)
     expect(next.out).toContain('colour')
     expect(next.out).not.toContain('nmae')
@@ -163,8 +163,8 @@ describe('check --baseline', () => {
 
   it('accepts each entry once: the same mistake in another file is new', async () => {
     const { written } = await check(['set/a.yaml', '--write-baseline', 'known'], files)
-    const two = { 'set/a.yaml': STOCK, 'set/b.yaml': STOCK, known: written.get('known') ?? '' }
-    const { out, code } = await check(['set', '--baseline', 'known'], two)
+    const twoFiles = { 'set/a.yaml': STOCK, 'set/b.yaml': STOCK, known: written.get('known') ?? '' }
+    const { out, code } = await check(['set', '--baseline', 'known'], twoFiles)
     expect(code).toBe(1)
     expect(out).toContain('1 finding of level warning')
   })
@@ -172,8 +172,11 @@ describe('check --baseline', () => {
   it('replaces no file that is not a baseline, and reads none', async () => {
     for (const text of ['hello', '{}', '{"kind":"baseline","version":"1.0","findings":[1]}']) {
       const notes = { 'a.yaml': STOCK, notes: text }
-      const wrong = await check(['a.yaml', '--write-baseline', 'notes'], notes)
-      expect(wrong).toMatchObject({ code: 2, err: expect.stringContaining('notes is not a baseline') })
+      const wrongBaseline = await check(['a.yaml', '--write-baseline', 'notes'], notes)
+      expect(wrongBaseline).toMatchObject({
+        code: 2,
+        err: expect.stringContaining('notes is not a baseline'),
+      })
       expect((await check(['a.yaml', '--baseline', 'notes'], notes)).code).toBe(2)
     }
     expect((await check(['a.yaml', '--baseline', 'none'], { 'a.yaml': STOCK })).code).toBe(2)
@@ -225,9 +228,9 @@ describe('the same mistake in many files', () => {
       'all/3/a.yaml': `${emptySheet}id: x\nrevision: '1'\n`,
     }
     const { out } = await check(['all'], files)
-    const shared = out.split('\n').filter((line) => line.includes('(3 files)'))
-    expect(shared.length).toBeGreaterThan(0)
-    expect(shared.join()).not.toContain('"revision"')
+    const sharedLines = out.split('\n').filter((line) => line.includes('(3 files)'))
+    expect(sharedLines.length).toBeGreaterThan(0)
+    expect(sharedLines.join()).not.toContain('"revision"')
     expect(out).toMatch(/all\/2\/a\.yaml.*"revision"/)
   })
 })

@@ -42,12 +42,12 @@ describe('due', () => {
   })
 
   it('takes the kind of use from the log, unless an option gives it', async () => {
-    const severe = readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8').replace(
+    const severeLog = readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8').replace(
       '"use": "normal"',
       '"use": "severe"',
     )
     const files = {
-      'set/log.json': severe,
+      'set/log.json': severeLog,
       'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
     }
     const first = async (words: readonly string[]) => {
@@ -64,7 +64,7 @@ describe('plan', () => {
   it('prints everything that the visit needs', async () => {
     const { code, out } = await run(['plan', TIND, ...VISIT, '--full'])
     expect(code).toBe(0)
-    for (const said of [
+    for (const message of [
       /Tind 4 L, long bed/,
       /11\.2 h over/,
       /950 mL/,
@@ -78,7 +78,7 @@ describe('plan', () => {
       /Every figure of this visit is stated/,
       /Service bulletin 31-04/,
     ])
-      expect(out).toMatch(said)
+      expect(out).toMatch(message)
     const oneLine = out.replaceAll(/\s+/g, ' ')
     const order = [
       'Clean around the fill plug, crack it loose',
@@ -90,10 +90,13 @@ describe('plan', () => {
   })
 
   it('is one JSON document when asked, and the same twice', async () => {
-    const once = await run(['plan', TIND, ...VISIT, '--format', 'json'])
-    const twice = await run(['plan', TIND, ...VISIT, '--format', 'json'])
-    expect(once.out).toBe(twice.out)
-    expect(JSON.parse(once.out)).toMatchObject({ plan: { kind: 'visit-plan', version: '1.0' }, findings: [] })
+    const firstRun = await run(['plan', TIND, ...VISIT, '--format', 'json'])
+    const secondRun = await run(['plan', TIND, ...VISIT, '--format', 'json'])
+    expect(firstRun.out).toBe(secondRun.out)
+    expect(JSON.parse(firstRun.out)).toMatchObject({
+      plan: { kind: 'visit-plan', version: '1.0' },
+      findings: [],
+    })
   })
 
   it('reads the clock only where no day is given', async () => {
@@ -338,15 +341,19 @@ describe('repair', () => {
 
 describe('compare', () => {
   it('two sheets, leaf by leaf', async () => {
-    const same = await run(['compare', `${TIND}/sheet.yaml`, `${mistakeFolder('pan-too-small')}/sheet.json`])
-    expect(same).toMatchObject({ code: 0, out: expect.stringContaining('No difference') })
-    const other = await run([
+    const sameRun = await run([
+      'compare',
+      `${TIND}/sheet.yaml`,
+      `${mistakeFolder('pan-too-small')}/sheet.json`,
+    ])
+    expect(sameRun).toMatchObject({ code: 0, out: expect.stringContaining('No difference') })
+    const otherRun = await run([
       'compare',
       `${TIND}/sheet.yaml`,
       `${mistakeFolder('misprinted-second-unit')}/sheet.json`,
     ])
-    expect(other.code).toBe(1)
-    expect(other.out).toMatch(/changed \/gearcases\/front\/openings\/fill\/tightening/)
+    expect(otherRun.code).toBe(1)
+    expect(otherRun.out).toMatch(/changed \/gearcases\/front\/openings\/fill\/tightening/)
   })
 
   it('the variants of one sheet', async () => {
@@ -366,12 +373,12 @@ describe('compare', () => {
       out: expect.stringContaining('Both procedures have the same effect.'),
     })
     const words = ['compare', ...files, `${mistakeFolder('forgotten-tightening')}/procedure.json`]
-    const other = await run(words)
-    expect(other.code).toBe(1)
+    const otherRun = await run(words)
+    expect(otherRun.code).toBe(1)
     const json = JSON.parse((await run([...words, '--format', 'json'])).out) as Comparison
     const { onlyFirst, onlySecond, state, findings } = json
     expect(onlyFirst.length).toBeGreaterThan(0)
-    expect(other.out.trim().split('\n').slice(1)).toEqual([
+    expect(otherRun.out.trim().split('\n').slice(1)).toEqual([
       ...onlyFirst.map((id) => `removed step ${id}`),
       ...onlySecond.map((id) => `added step ${id}`),
       ...state.map(({ path, first, second }) => `changed final state ${path}: ${first} -> ${second}`),
@@ -399,10 +406,10 @@ describe('convert', () => {
       'kgf.m',
       /^20 ± 2 N·m = 2\.039432425955856 ± 0\.203943242595586 kgf·m; print 2\.04 ± 0\.20 kgf·m$/,
     ],
-  ])('%s', async (text, unit, said) => {
+  ])('%s', async (text, unit, message) => {
     const { code, out } = await run(['convert', text, '--to', unit])
     expect(code).toBe(0)
-    expect(out).toMatch(said)
+    expect(out).toMatch(message)
   })
 
   it('refuses an ambiguous unit, and reads it with --assume', async () => {

@@ -46,12 +46,12 @@ async function run(...words: readonly string[]) {
 async function find(paths: readonly string[], below = false) {
   const err: string[] = []
   const found = await findFiles(paths, { ...makeNodeIo(), printError: (text) => void err.push(text) }, below)
-  const short = (path: string) => path.replace(`${root}/`, '')
+  const relativePath = (path: string) => path.replace(`${root}/`, '')
   return {
-    files: found.files.map(short),
-    folders: [...found.folders].map(([folder, entries]) => [short(folder), entries.map(short)]),
+    files: found.files.map(relativePath),
+    folders: [...found.folders].map(([folder, entries]) => [relativePath(folder), entries.map(relativePath)]),
     skipped: found.skipped,
-    err: err.map(short),
+    err: err.map(relativePath),
   }
 }
 
@@ -184,31 +184,31 @@ describe('patterns', () => {
 })
 
 describe('standard input', () => {
-  const piped = async (text: string, ...words: readonly string[]) => {
+  const runPiped = async (text: string, ...words: readonly string[]) => {
     const io = memoryIo({ [PIPED]: text })
     const code = await runCommand(words, io)
     return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
   }
 
   it('is checked as JSON or as YAML, by what it begins with', async () => {
-    expect((await piped(LOG, 'check', '-')).out).toMatch(/1 document read, 0 findings/)
-    expect((await piped(`\uFEFF\n${SHEET}`, 'check', '-')).out).not.toMatch(/not-yaml/)
-    expect((await piped(STOCK, 'check', '-')).code).toBe(0)
-    const bad = await piped(`${STOCK}nmae: x\n`, 'check', '-')
-    expect(bad.code).toBe(1)
-    expect(bad.out).toMatch(/^standard input:7:1: error: Unknown key "nmae"/)
-    expect((await piped('', 'check', '-')).out).toMatch(/spec\/not-json/)
+    expect((await runPiped(LOG, 'check', '-')).out).toMatch(/1 document read, 0 findings/)
+    expect((await runPiped(`\uFEFF\n${SHEET}`, 'check', '-')).out).not.toMatch(/not-yaml/)
+    expect((await runPiped(STOCK, 'check', '-')).code).toBe(0)
+    const badRun = await runPiped(`${STOCK}nmae: x\n`, 'check', '-')
+    expect(badRun.code).toBe(1)
+    expect(badRun.out).toMatch(/^standard input:7:1: error: Unknown key "nmae"/)
+    expect((await runPiped('', 'check', '-')).out).toMatch(/spec\/not-json/)
   })
 
   it('is one of the files of a set', async () => {
     const sheet = at('tind', 'sheet.json')
     const visit = ['--today', '2023-10-06', '--ambient', '6degC']
-    expect(await piped(LOG, 'plan', '-', sheet, 'examples/tind-4/toolbox.yaml', ...visit)).toMatchObject({
+    expect(await runPiped(LOG, 'plan', '-', sheet, 'examples/tind-4/toolbox.yaml', ...visit)).toMatchObject({
       code: 0,
     })
     expect(
-      (await piped(SHEET, 'card', at('tind', 'log.json'), '-', ...visit, '--out', 'o')).written.size,
+      (await runPiped(SHEET, 'card', at('tind', 'log.json'), '-', ...visit, '--out', 'o')).written.size,
     ).toBe(4)
-    expect((await piped(SHEET, 'compare', sheet, '-')).out).toMatch(/No difference/)
+    expect((await runPiped(SHEET, 'compare', sheet, '-')).out).toMatch(/No difference/)
   })
 })

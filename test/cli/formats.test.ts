@@ -92,13 +92,13 @@ describe('--level: from which findings on the exit code is 1', () => {
 
   it('waived findings never count, and are suppressed in SARIF', async () => {
     const sheet = JSON.parse(readFileSync(`${mistakeFolder('misprinted-second-unit')}/sheet.json`, 'utf8'))
-    const wrong = await run(['check', 'set', '--today', TODAY, '--format', 'json'], {
+    const wrongRun = await run(['check', 'set', '--today', TODAY, '--format', 'json'], {
       'set/sheet.json': JSON.stringify(sheet),
     })
-    expect(wrong.code).toBe(1)
-    const [{ code, path }] = JSON.parse(wrong.out).findings
-    const waived = { ...sheet, waivers: [{ code, path, reason: 'the bulletin says so' }] }
-    const files = { 'set/sheet.json': JSON.stringify(waived) }
+    expect(wrongRun.code).toBe(1)
+    const [{ code, path }] = JSON.parse(wrongRun.out).findings
+    const waivedSheet = { ...sheet, waivers: [{ code, path, reason: 'the bulletin says so' }] }
+    const files = { 'set/sheet.json': JSON.stringify(waivedSheet) }
     const after = await run(['check', 'set', '--today', TODAY, '--format', 'sarif'], files)
     expect(after.code).toBe(0)
     const [result] = JSON.parse(after.out).runs[0].results
@@ -172,12 +172,12 @@ describe('words from documents', () => {
 
 describe('faults', () => {
   it('of this program are reported as such, without a stack trace', async () => {
-    for (const thrown of [new Error('a bug\u001b[2J'), 'no error at all']) {
+    for (const thrownValue of [new Error('a bug\u001b[2J'), 'no error at all']) {
       const io = memoryIo()
       const kindOf = async () => 'file' as const
       const readText = async () => JSON.stringify({})
       const print = () => {
-        throw thrown
+        throw thrownValue
       }
       expect(await runCommand(['check', 'a.json'], { ...io, kindOf, readText, print })).toBe(2)
       expect(io.err.join('')).toMatch(/error in the program, not in your files: (a bug|no error)/)
@@ -190,16 +190,16 @@ describe('faults', () => {
     const io = memoryIo()
     expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...io, saveText })).toBe(2)
     expect(io.err.join('')).toMatch(/error in the program/)
-    const full = Object.assign(new Error('x'), { code: 'ENOSPC' })
-    const odd = Object.assign(new Error('x'), { code: 'EODD' })
-    for (const [error, said] of [
-      [full, /the disk is full/],
-      [odd, /cannot be written \(EODD\)/],
+    const diskFull = Object.assign(new Error('x'), { code: 'ENOSPC' })
+    const oddError = Object.assign(new Error('x'), { code: 'EODD' })
+    for (const [error, message] of [
+      [diskFull, /the disk is full/],
+      [oddError, /cannot be written \(EODD\)/],
     ] as const) {
-      const other = memoryIo()
-      const failing = { ...other, saveText: () => Promise.reject(error) }
+      const secondIo = memoryIo()
+      const failing = { ...secondIo, saveText: () => Promise.reject(error) }
       expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], failing)).toBe(2)
-      expect(other.err.join('')).toMatch(said)
+      expect(secondIo.err.join('')).toMatch(message)
     }
   })
 })

@@ -32,7 +32,7 @@ const fillIn = (text: string) =>
     [/magnet: "\?"/g, 'magnet: clean'],
     [/level: "\?"/g, 'level: at the mark'],
     [/leaks: "\?"/g, 'leaks: dry'],
-  ].reduce((filled, [open, value]) => filled.replaceAll(open as RegExp, value as string), text)
+  ].reduce((filled, [openField, value]) => filled.replaceAll(openField as RegExp, value as string), text)
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
   const io = memoryIo(files)
@@ -54,8 +54,8 @@ describe('record --from-plan', () => {
     const sheet = patched(add('/services/gear-oil-change/samples', ['front']))
     const text = prefillRecord(planExample('tind-4', { sheet }))
     expect(text.match(/sample \?/g)).toHaveLength(1)
-    const open = parseServiceRecord(parse(fillIn(text).replace('sample B-12', 'sample ?')))
-    expect(open.ok).toBe(false)
+    const openRecord = parseServiceRecord(parse(fillIn(text).replace('sample B-12', 'sample ?')))
+    expect(openRecord.ok).toBe(false)
     const read = parseServiceRecord(parse(fillIn(text)))
     expect(read.ok && read.value.entries.map(({ sample }) => sample)).toEqual([{ bottle: 'B-12' }, undefined])
     expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
@@ -64,13 +64,13 @@ describe('record --from-plan', () => {
   it('asks for what the warranty of the sheet asks, and nowhere else; no open place is taken for an answer', () => {
     const sheet = patched(add('/warranty', { asks: WARRANTY_FACTS }))
     const text = prefillRecord(planExample('tind-4', { sheet }))
-    const plain = prefillRecord(planExample('tind-4'))
+    const plainRecord = prefillRecord(planExample('tind-4'))
     for (const line of ['by: "?"', 'photos:\n  - "?"', 'signature: "?"'])
-      expect([text.includes(`\n${line}\n`), plain.includes(line)], line).toEqual([true, false])
+      expect([text.includes(`\n${line}\n`), plainRecord.includes(line)], line).toEqual([true, false])
     expect(text).toContain('{ tool: small-click, number: "?", validTo: "?" }')
     expect(text).toContain('batch: "?"')
     expect(text).toContain('"new, part HB-1418"')
-    expect(plain).not.toMatch(/batch|certificates|part HB/)
+    expect(plainRecord).not.toMatch(/batch|certificates|part HB/)
     const filled = fillIn(text)
       .replaceAll('validTo: "?"', 'validTo: 2024-01-01')
       .replaceAll('drained: "? mL"', 'drained: 440 mL')
@@ -87,8 +87,8 @@ describe('record --from-plan', () => {
     }
     // A `?` in free text counts as missing; the part numbers of the seals are in the plan.
     expect(lacksOf(read.value)).toEqual(WARRANTY_FACTS.filter((fact) => fact !== 'part numbers'))
-    const whole = parseServiceRecord(parse(filled.replaceAll('"?"', 'X-1')))
-    expect(whole.ok && lacksOf(whole.value)).toEqual([])
+    const filledRecord = parseServiceRecord(parse(filled.replaceAll('"?"', 'X-1')))
+    expect(filledRecord.ok && lacksOf(filledRecord.value)).toEqual([])
   })
 
   it('claims nothing that nobody saw: measured values and findings are open', () => {
@@ -104,8 +104,8 @@ describe('record --from-plan', () => {
     const plan = await run(['record', 'set', '--from-plan', ...day, '--out', 'record.yaml'], files)
     expect(plan).toMatchObject({ code: 0, err: expect.stringMatching(/Replace each \?/) })
     const written = plan.written.get('record.yaml') ?? ''
-    const unfilled = await run(['record', 'set', ...day], { ...files, 'set/record.yaml': written })
-    expect(unfilled).toMatchObject({ code: 1, out: expect.stringContaining('spec/bad-notation') })
+    const unfilledRun = await run(['record', 'set', ...day], { ...files, 'set/record.yaml': written })
+    expect(unfilledRun).toMatchObject({ code: 1, out: expect.stringContaining('spec/bad-notation') })
     const filled = {
       ...files,
       'set/record.yaml': fillIn(written).replace('0.44 L drained, 950', '930 mL drained, 950'),
@@ -148,10 +148,10 @@ describe('record --from-plan', () => {
   })
 
   it('has options of its own', async () => {
-    const refused = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
-    expect(refused).toMatchObject({ code: 2, err: expect.stringMatching(/only be used with --from-plan/) })
-    const one = ['--from-plan', '--service', 'gear-oil-check', '--today', '2023-10-06']
-    const check = await run(['record', 'examples/tind-4', ...one])
+    const refusedRun = await run(['record', 'examples/tind-4', '--service', 'gear-oil-check'])
+    expect(refusedRun).toMatchObject({ code: 2, err: expect.stringMatching(/only be used with --from-plan/) })
+    const oneService = ['--from-plan', '--service', 'gear-oil-check', '--today', '2023-10-06']
+    const check = await run(['record', 'examples/tind-4', ...oneService])
     expect(check.out).toContain('gear-oil-check of rear, level ?, joints ?, fill 40 N·m')
   })
 })

@@ -92,8 +92,8 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
     const { zsh = '', fish = '' } = await scripts()
     for (const line of `${zsh}\n${fish}`.split('\n')) {
       expect(line.split("'").length % 2, line).toBe(1)
-      const unquoted = line.replaceAll(/'[^']*'/g, '')
-      if (line.startsWith('complete')) expect(unquoted, line).not.toMatch(/[()[\]`$;|&<>]/)
+      const unquotedLine = line.replaceAll(/'[^']*'/g, '')
+      if (line.startsWith('complete')) expect(unquotedLine, line).not.toMatch(/[()[\]`$;|&<>]/)
     }
     for (const spec of zsh.match(/'\*?--[^']*'/g) ?? [])
       expect(spec).toMatch(/^'\*?--[a-z0-9-]+\[[^[\]]+\](:[a-z0-9-]+:(\([^()]+\)|_files)?)?'$/)

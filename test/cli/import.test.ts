@@ -89,13 +89,13 @@ describe('import: readings that a maker sends, into a log', () => {
   })
 
   it('takes the machine with the log’s serial number, or the one that is named by any number', async () => {
-    const others = [
+    const otherAnswers = [
       equipment({ EquipmentID: 'fleet-1', SerialNumber: 'TS00001' }, [[NEW_DAY, 9]]),
       ownMachine,
       equipment({ PIN: 'PIN-3' }, [[NEW_DAY, 514]]),
     ]
     const hours = async (words: readonly string[]) => {
-      const { written } = await importing({ Equipment: others }, [...words, '--out', 'new.json'])
+      const { written } = await importing({ Equipment: otherAnswers }, [...words, '--out', 'new.json'])
       const after = JSON.parse(written.get('new.json') ?? 'null') as MachineLog | null
       return after?.meters.hours?.readings.at(-1)?.value
     }
@@ -106,27 +106,29 @@ describe('import: readings that a maker sends, into a log', () => {
   })
 
   it('guesses no machine', async () => {
-    const strange = equipment({ SerialNumber: 'TS00001' }, [[NEW_DAY, 600]])
-    const wrong = await importing(strange)
-    expect(wrong).toMatchObject({ code: 2, out: '' })
-    expect(wrong.err).toMatch(new RegExp(`no machine has the number ${SERIAL} \\(TS00001\\); choose one`))
+    const strangeMachine = equipment({ SerialNumber: 'TS00001' }, [[NEW_DAY, 600]])
+    const wrongImport = await importing(strangeMachine)
+    expect(wrongImport).toMatchObject({ code: 2, out: '' })
+    expect(wrongImport.err).toMatch(
+      new RegExp(`no machine has the number ${SERIAL} \\(TS00001\\); choose one`),
+    )
     expect((await importing({ Equipment: [ownMachine, ownMachine] })).err).toMatch(
       /2 machines have the number/,
     )
     const nameless = JSON.stringify({ ...log, identity: {} })
-    const files = { 'nameless.json': nameless, 'answer.json': JSON.stringify(strange) }
-    const open = await run(['import', 'answer.json', 'nameless.json', ...DAY], files)
-    expect(open.err).toMatch(/the log has no serial number \(TS00001\)/)
-    const silent = {
+    const files = { 'nameless.json': nameless, 'answer.json': JSON.stringify(strangeMachine) }
+    const namelessRun = await run(['import', 'answer.json', 'nameless.json', ...DAY], files)
+    expect(namelessRun.err).toMatch(/the log has no serial number \(TS00001\)/)
+    const silentMachine = {
       'nameless.json': nameless,
       'answer.json': JSON.stringify(equipment({}, [[NEW_DAY, 513]])),
     }
-    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], silent)).code).toBe(0)
-    const two = {
+    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], silentMachine)).code).toBe(0)
+    const twoMachines = {
       'nameless.json': nameless,
       'answer.json': JSON.stringify([equipment({}, []), equipment({}, [])]),
     }
-    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], two)).err).toMatch(
+    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], twoMachines)).err).toMatch(
       /\(no number, no number\)/,
     )
   })
@@ -157,22 +159,22 @@ describe('import: readings that a maker sends, into a log', () => {
     ['nothing of a machine', '{"weather": "fine"}', 1, /interval\/import-no-machines/],
     ['no JSON', '{', 2, /answer\.json: not JSON/],
     ['no file', undefined, 2, /no such file/],
-  ])('%s', async (_what, answer, code, said) => {
+  ])('%s', async (_what, answer, code, message) => {
     const found = await run(['import', 'answer.json', `${TIND}/log.yaml`, ...DAY], {
       ...(answer === undefined ? {} : { 'answer.json': answer }),
     })
     expect(found.code).toBe(code)
-    expect(found.out + found.err).toMatch(said)
+    expect(found.out + found.err).toMatch(message)
   })
 
   it.each([
     [['import'], /name the telematics file and the log/],
     [['import', 'a'], /name the telematics file and the log/],
     [['import', 'a', 'b', 'c'], /name the telematics file and the log/],
-  ])('%j', async (words, said) => {
+  ])('%j', async (words, message) => {
     const found = await run(words)
     expect(found.code).toBeGreaterThan(0)
-    expect(found.err + found.out).toMatch(said)
+    expect(found.err + found.out).toMatch(message)
   })
 
   it('a log that is not a log is reported', async () => {

@@ -236,7 +236,7 @@ describe('the table of readings', () => {
       const { machines, findings } = readReadingTable(writeReadingTable(logs), 't.csv', 'point')
       expect(findings).toEqual([])
       const byDate = <T extends { date: string }>(list: readonly T[]) =>
-        list.toSorted((one, other) => (one.date < other.date ? -1 : 1))
+        list.toSorted((first, second) => (first.date < second.date ? -1 : 1))
       for (const { id, meters } of logs) {
         const machine = machines.find(({ header }) => header.equipmentId === id)
         expect(byDate(machine?.hours ?? [])).toEqual(byDate(meters.hours?.readings ?? []))

@@ -64,8 +64,8 @@ describe('due over logs that come one a line', () => {
   })
 
   it('answers for one machine alone where it is named, and takes severe use from each log', async () => {
-    const severe = JSON.stringify({ ...log, id: 'hard', use: 'severe' })
-    const files = { [PIPED]: `${logLine('one')}\n${severe}\n` }
+    const severeLog = JSON.stringify({ ...log, id: 'hard', use: 'severe' })
+    const files = { [PIPED]: `${logLine('one')}\n${severeLog}\n` }
     const { answers } = await run(['due', '--sheet', SHEET, '--machine', 'hard', ...DAY], files)
     expect(answers.map(({ machine }) => machine)).toEqual(['hard'])
     expect(answers[0]?.due).toEqual(listDue({ sheet, log, today: TODAY }, { ...options, severity: 'severe' }))
@@ -76,16 +76,16 @@ describe('due over logs that come one a line', () => {
     const files = {
       'rows.ndjson': `${JSON.stringify({ id: 'a', ...row })}\n{"id":"b","lastDate":"2023-02-30"}\n`,
     }
-    const bad = await run(['due', 'rows.ndjson', ...DAY], files)
-    expect(bad.code).toBe(1)
+    const badRun = await run(['due', 'rows.ndjson', ...DAY], files)
+    expect(badRun.code).toBe(1)
     // Six months after 6 January is 6 July, long before October.
-    expect(bad.answers[0]).toMatchObject({
+    expect(badRun.answers[0]).toMatchObject({
       id: 'a',
       verdict: 'overdue',
       dueBy: 'period',
       dueOn: '2023-07-06',
     })
-    expect(bad.err).toMatch(/2 lines, 1 with errors/)
+    expect(badRun.err).toMatch(/2 lines, 1 with errors/)
     const goodRun = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
     expect(goodRun.code).toBe(0)
   })
@@ -141,10 +141,10 @@ describe('due over logs that come one a line', () => {
     [['due', '--sheet', 'examples/tind-4/toolbox.yaml'], /no sheet among the files/],
     [['due', '--sheet', 'nowhere.json'], /nowhere\.json: no such file/],
     [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: no such file/],
-  ])('%j is a wrong command line', async (words, said) => {
+  ])('%j is a wrong command line', async (words, message) => {
     const { code, err } = await run([...words, ...DAY])
     expect(code).toBe(2)
-    expect(err).toMatch(said)
+    expect(err).toMatch(message)
   })
 
   it('a sheet that is wrong stops it before the first line', async () => {
@@ -265,7 +265,7 @@ describe('lines of a stream', () => {
       code: 3,
       answers: [{ faults: [{ record: record.id, date: record.date }] }],
     })
-    const without = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
-    expect(without.answers[0]).not.toHaveProperty('faults')
+    const withoutLog = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
+    expect(withoutLog.answers[0]).not.toHaveProperty('faults')
   })
 })

@@ -54,8 +54,8 @@ describe('the line and column of a pointer', () => {
       expect(makeLocator(`${nest.repeat(20_000)}1`)('/0/0')).toBeUndefined()
       expect(makeLocator(`${nest.repeat(5)}1`)('')).toBeDefined()
     }
-    const stairs = Array.from({ length: 1100 }, (_nothing, place) => `${' '.repeat(place)}a:`).join('\n')
-    expect(makeLocator(stairs)('/a')).toBeUndefined()
+    const nestedYaml = Array.from({ length: 1100 }, (_nothing, place) => `${' '.repeat(place)}a:`).join('\n')
+    expect(makeLocator(nestedYaml)('/a')).toBeUndefined()
     expect(makeLocator(`${'[],'.repeat(2000)}{"a": "]]]]"}`)('')).toBeDefined()
     expect(makeLocator(`${'['.repeat(500)}1${']'.repeat(500)}`)('/0')).toMatchObject({ line: 1, column: 2 })
     expect(makeLocator(`${'['.repeat(501)}1${']'.repeat(501)}`)('/0')).toBeUndefined()

@@ -47,10 +47,10 @@ describe('streams and clock', () => {
     io.print('b\n')
     io.printError('c')
     io.printError('d\n')
-    const said = [out, err].map((stream) => stream.mock.calls.map(([text]) => text))
+    const outputs = [out, err].map((stream) => stream.mock.calls.map(([text]) => text))
     out.mockRestore()
     err.mockRestore()
-    expect(said).toEqual([
+    expect(outputs).toEqual([
       ['a\n', 'b\n'],
       ['c\n', 'd\n'],
     ])
@@ -69,8 +69,8 @@ describe('streams and clock', () => {
 describe('commands over real files', () => {
   const run = async (...words: readonly string[]) => {
     const err: string[] = []
-    const quiet = { ...io, print: () => undefined, printError: (text: string) => void err.push(text) }
-    return { code: await runCommand(words, quiet), err: err.join('\n') }
+    const quietIo = { ...io, print: () => undefined, printError: (text: string) => void err.push(text) }
+    return { code: await runCommand(words, quietIo), err: err.join('\n') }
   }
   const visit = ['--today', '2023-10-06', '--ambient', '6degC']
 
@@ -97,13 +97,13 @@ describe('commands over real files', () => {
     ['EACCES', /no permission to read/],
     ['EISDIR', /expected a file, found a folder/],
     ['EMFILE', /cannot be read \(.*EMFILE/],
-  ])('says of a file that the system refuses with %s why', async (code, said) => {
+  ])('says of a file that the system refuses with %s why', async (code, message) => {
     const refusing = {
       ...io,
       kindOf: async () => 'file' as const,
       readText: () => Promise.reject(Object.assign(new Error(`${code}: refused`), { code })),
       print: () => undefined,
-      printError: (text: string) => expect(text).toMatch(said),
+      printError: (text: string) => expect(text).toMatch(message),
     }
     expect(await runCommand(['check', at('secret.json')], refusing)).toBe(2)
     expect(await runCommand(['import', at('secret.json'), 'examples/tind-4/log.yaml'], refusing)).toBe(2)

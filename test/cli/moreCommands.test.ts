@@ -58,12 +58,12 @@ describe('kits', () => {
       out: 'Nothing is due.',
     })
     const words = ['kits', 'examples/acre-26', '--machine', 'station-6', '--today', '2023-10-06']
-    const stale = await run(words)
-    expect(stale.code).toBe(0)
-    expect(stale.out).toMatch(
+    const staleRun = await run(words)
+    expect(staleRun.code).toBe(0)
+    expect(staleRun.out).toMatch(
       /^Not known for Station 6\n {2}Unknown whether the front axle oil change is due/,
     )
-    expect(stale.out).not.toContain('Nothing is due')
+    expect(staleRun.out).not.toContain('Nothing is due')
     expect(JSON.parse((await run([...words, '--format', 'json'])).out)).toMatchObject({
       kits: [],
       open: [
@@ -86,20 +86,25 @@ describe('compare', () => {
     run(['compare', ...Object.keys(files), ...words], files)
 
   it('names what only one sheet has', async () => {
-    const other = JSON.parse(sheet)
-    delete other.gearcases.front.drainTemperature
-    const shorter = await comparing(makeTwoFiles(sheet, JSON.stringify({ ...other, revision: '\u001b[2J' })))
-    expect(shorter.code).toBe(1)
-    expect(shorter.out).toMatch(/drainTemperature: .* -> nothing/)
-    expect(shorter.out.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u)
-    const json = await comparing(makeTwoFiles(sheet, JSON.stringify(other)), '--format', 'json')
+    const otherSheet = JSON.parse(sheet)
+    delete otherSheet.gearcases.front.drainTemperature
+    const shortDifference = await comparing(
+      makeTwoFiles(sheet, JSON.stringify({ ...otherSheet, revision: '\u001b[2J' })),
+    )
+    expect(shortDifference.code).toBe(1)
+    expect(shortDifference.out).toMatch(/drainTemperature: .* -> nothing/)
+    expect(shortDifference.out.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u)
+    const json = await comparing(makeTwoFiles(sheet, JSON.stringify(otherSheet)), '--format', 'json')
     expect(JSON.parse(json.out).leaves).toHaveLength(1)
   })
 
   it('names changed facts', async () => {
-    const { header: _header, ...other } = JSON.parse(sheet)
+    const { header: _header, ...withoutHeader } = JSON.parse(sheet)
     const { code, out } = await comparing(
-      makeTwoFiles(sheet, JSON.stringify({ ...other, machine: { ...other.machine, type: 'carrier' } })),
+      makeTwoFiles(
+        sheet,
+        JSON.stringify({ ...withoutHeader, machine: { ...withoutHeader.machine, type: 'carrier' } }),
+      ),
     )
     expect(code).toBe(1)
     expect(out).toMatch(/changed \/machine\/type: ".*" -> "carrier"/)
@@ -118,11 +123,11 @@ describe('compare', () => {
   })
 
   it('two procedures of two sheets, or of another revision, are not compared', async () => {
-    const other = JSON.stringify({
+    const otherSheet = JSON.stringify({
       ...JSON.parse(procedure),
       sheet: { id: 'hallbrekka-tind-4', revision: '1' },
     })
-    const files = { 'sheet.json': sheet, ...makeTwoFiles(procedure, other) }
+    const files = { 'sheet.json': sheet, ...makeTwoFiles(procedure, otherSheet) }
     expect(await comparing(files)).toMatchObject({
       code: 2,
       err: expect.stringMatching(/expected the sheet of both/),
@@ -149,8 +154,11 @@ describe('record', () => {
       {},
       /the log of machine station-2 is not among/,
     ],
-  ])('%j', async (words, files, said) => {
-    expect(await run([...words, ...DAY], files)).toMatchObject({ code: 2, err: expect.stringMatching(said) })
+  ])('%j', async (words, files, message) => {
+    expect(await run([...words, ...DAY], files)).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(message),
+    })
   })
 
   it('without --out only checks; a file that cannot be read stops it', async () => {
@@ -160,8 +168,8 @@ describe('record', () => {
   })
 
   it('as JSON prints nothing but JSON, and its words on the other stream', async () => {
-    const bad = mistakeFolder('record-with-a-forgotten-plug')
-    const found = await run(['record', bad, ...DAY, '--format', 'json', '--out', 'log.json'])
+    const badFolder = mistakeFolder('record-with-a-forgotten-plug')
+    const found = await run(['record', badFolder, ...DAY, '--format', 'json', '--out', 'log.json'])
     expect(JSON.parse(found.out).findings.length).toBeGreaterThan(0)
     expect(found.err).toMatch(/NOT TO BE USED: fault open since 2023-10-06 .*Appended to log\.json/s)
     expect(found.code).toBe(1)
@@ -280,9 +288,9 @@ describe('--tolerance', () => {
 
   it('is per cent above 0 and below 100, with or without the sign', async () => {
     expect((await plan(20, '--tolerance', '12%')).code).toBe(0)
-    for (const wrong of ['0', '100', 'ten', '-5']) {
-      const { code, err } = await plan(1, '--tolerance', wrong)
-      expect([wrong, code]).toEqual([wrong, 2])
+    for (const wrongPercent of ['0', '100', 'ten', '-5']) {
+      const { code, err } = await plan(1, '--tolerance', wrongPercent)
+      expect([wrongPercent, code]).toEqual([wrongPercent, 2])
       expect(err).toMatch(/--tolerance/)
     }
   })

@@ -180,9 +180,9 @@ describe('new', () => {
       // A position is one line more.
       const positions = out.match(/ \S*position: /g) ?? []
       expect(out.split('\n').length - positions.length).toBeLessThan(130)
-      const full = parseDocumentText('spec-sheet', readFileSync(from, 'utf8'))
-      const short = parseDocument('spec-sheet', parse(out))
-      expect(short.ok && short.value).toEqual(full.ok && full.value)
+      const fullResult = parseDocumentText('spec-sheet', readFileSync(from, 'utf8'))
+      const shortResult = parseDocument('spec-sheet', parse(out))
+      expect(shortResult.ok && shortResult.value).toEqual(fullResult.ok && fullResult.value)
     },
   )
 

@@ -25,8 +25,8 @@ async function run(...words: readonly string[]) {
   const io = memoryIo(FILES)
   const day = ['--today', '2023-10-06', '--service', 'gear-oil-change']
   const code = await runCommand([...words, ...day], io)
-  const plain = (lines: readonly string[]) => lines.join('\n').replaceAll(/[\u00a0\s]+/g, ' ')
-  return { code, out: plain(io.out), err: plain(io.err), written: io.written }
+  const joinLines = (lines: readonly string[]) => lines.join('\n').replaceAll(/[\u00a0\s]+/g, ' ')
+  return { code, out: joinLines(io.out), err: joinLines(io.err), written: io.written }
 }
 
 describe('own times', () => {

@@ -57,7 +57,7 @@ describe('procedure', () => {
 
   it('keeps the order and the notes of an older procedure for a new revision of the sheet, and says what changed', async () => {
     const built = read((await run(['procedure', TIND, ...VISIT])).out)
-    const own = {
+    const ownProcedure = {
       ...built,
       steps: [
         ...built.steps.map((step) =>
@@ -67,13 +67,13 @@ describe('procedure', () => {
       ],
     }
     // At the station, gloves are put on first.
-    own.steps.unshift(...own.steps.splice(1, 1))
+    ownProcedure.steps.unshift(...ownProcedure.steps.splice(1, 1))
     const text = readFileSync(SHEET, 'utf8')
     const sheet = JSON.parse(text)
     const { tightening } = sheet.gearcases.front.openings.fill
     tightening.torque = { kind: 'nominal', value: '33', unit: 'N.m' }
     const files = {
-      'old.json': JSON.stringify(own),
+      'old.json': JSON.stringify(ownProcedure),
       'new.json': JSON.stringify({ ...sheet, revision: '2024-01' }),
       'sheet.json': text,
     }
@@ -81,7 +81,9 @@ describe('procedure', () => {
     const freshProcedure = read(out)
     expect(freshProcedure.sheet).toEqual({ id: sheet.id, revision: '2024-01' })
     expect(freshProcedure.steps.find(({ id }) => id === 'front-tighten-fill')?.note).toBe('Use the long bar.')
-    expect(freshProcedure.steps.map(({ id }) => id)).toEqual(own.steps.map(({ id }) => id).slice(0, -1))
+    expect(freshProcedure.steps.map(({ id }) => id)).toEqual(
+      ownProcedure.steps.map(({ id }) => id).slice(0, -1),
+    )
     expect(err).toContain('Step removed: extra: this machine has no /machine/secure/0')
     expect(err).toContain('Note without a step: extra: Pin the bed.')
     expect(out).toContain('\n# Note without a step: extra: Pin the bed.\n')
@@ -93,13 +95,13 @@ describe('procedure', () => {
 })
 
 describe('--procedure', () => {
-  const own = async (change: (steps: ProcedureDocument['steps']) => ProcedureDocument['steps']) => {
+  const runOwn = async (change: (steps: ProcedureDocument['steps']) => ProcedureDocument['steps']) => {
     const built = read((await run(['procedure', TIND, ...VISIT])).out)
     return JSON.stringify({ ...built, name: 'Our own order', steps: change(built.steps) })
   }
 
   it('drives plan, card and cues, and names the procedure and its file', async () => {
-    const file = await own((steps) =>
+    const file = await runOwn((steps) =>
       steps.map((step) => (step.id === 'read' ? { ...step, note: 'In the cab.' } : step)),
     )
     for (const words of [['plan'], ['plan', '--full'], ['card', '--out', 'out'], ['cues']]) {
@@ -115,7 +117,7 @@ describe('--procedure', () => {
   })
 
   it('that is not safe says so at the top of the card, and where', async () => {
-    const file = await own((steps) => steps.filter(({ do: action }) => action !== 'chock the wheels'))
+    const file = await runOwn((steps) => steps.filter(({ do: action }) => action !== 'chock the wheels'))
     const { code, out } = await run(['plan', TIND, ...VISIT, '--procedure', 'own.json'], { 'own.json': file })
     expect(code).toBe(1)
     expect(out.indexOf('Do not follow them until they')).toBeGreaterThan(0)

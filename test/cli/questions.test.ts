@@ -160,10 +160,10 @@ describe('what cannot be read is a usage error that says what to write', () => {
     [['meets', '80W-90', '--manual', '80W-90', '--additive', 'maybe'], /expected one of yes, no/],
     [['washer', '18 x 24', '--thread', 'M18x1.5'], /washer "18 x 24": /],
     [['washer', '18 x 24 x 1.5 mm'], /write --thread/],
-  ] as const)('%j', async (words, said) => {
+  ] as const)('%j', async (words, message) => {
     const { code, out, err } = await run(...words)
     expect(out).toBe('')
-    expect(err).toMatch(said)
+    expect(err).toMatch(message)
     expect(code).toBe(2)
   })
 })

@@ -24,9 +24,9 @@ describe('the first service after a rebuild', () => {
 
   it('without the event the usual interval counts on from the last service', async () => {
     const text = readFileSync(`${FOLDER}/log-rebuilt.yaml`, 'utf8')
-    const without = text.replace(/events:\n.*\n/, '')
-    expect(without).not.toBe(text)
-    const due = await dueOn('2023-10-06', [`${FOLDER}/sheet.yaml`, 'log.yaml'], { 'log.yaml': without })
+    const withoutEvents = text.replace(/events:\n.*\n/, '')
+    expect(withoutEvents).not.toBe(text)
+    const due = await dueOn('2023-10-06', [`${FOLDER}/sheet.yaml`, 'log.yaml'], { 'log.yaml': withoutEvents })
     expect(due).not.toContain('rebuild')
     expect(due).toContain('400 h since the last service on 2022-05-30 at 51 h, due at 450 h')
   })

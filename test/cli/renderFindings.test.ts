@@ -51,9 +51,9 @@ describe('order', () => {
       finding({ severity: 'warning', path: '/x/1', code: 'spec/a' }),
       finding({ severity: 'info', path: '/x' }),
     ]
-    const shuffled = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
+    const shuffledFindings = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
     const place = ({ document, path, severity, code }: Finding) => [document.name, path, severity, code]
-    expect(locateFindings(shuffled, [set(texts)], en).map(place)).toEqual(sorted.map(place))
+    expect(locateFindings(shuffledFindings, [set(texts)], en).map(place)).toEqual(sorted.map(place))
   })
 })
 
@@ -90,15 +90,15 @@ describe('text', () => {
 
   it('lets no foreign word move the cursor or forge a line', () => {
     const hostileText = '\u001b[2J\nfake.json:1:1: error: \u202egpj\u009b1m'
-    const shown = text(
+    const findingText = text(
       finding({
         document: { kind: 'stock', name: hostileText },
         path: `/${hostileText}`,
         waived: { path: '', reason: hostileText },
       }),
     )
-    expect(shown.split('\n')).toHaveLength(3)
-    expect(shown.replaceAll('\n', '')).not.toMatch(/\p{Cc}|[\u202a-\u202e]/u)
+    expect(findingText.split('\n')).toHaveLength(3)
+    expect(findingText.replaceAll('\n', '')).not.toMatch(/\p{Cc}|[\u202a-\u202e]/u)
   })
 
   it('is empty where there is nothing', () => {

@@ -11,14 +11,14 @@ const sheetText = exampleText('tind-4', 'sheet.json')
 const sheet: SpecSheet = JSON.parse(sheetText)
 const validProcedure: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json'))
 
-const without = (...ids: readonly string[]) => validProcedure.steps.filter(({ id }) => !ids.includes(id))
+const withoutSteps = (...ids: readonly string[]) => validProcedure.steps.filter(({ id }) => !ids.includes(id))
 
 function moved(id: string, before: string): readonly Step[] {
   const step = validProcedure.steps.find((candidate) => candidate.id === id)
-  const rest = without(id)
-  const place = rest.findIndex((candidate) => candidate.id === before)
+  const otherSteps = withoutSteps(id)
+  const place = otherSteps.findIndex((candidate) => candidate.id === before)
   if (step === undefined || place === -1) throw new Error(`no step ${id} or ${before}`)
-  return rest.toSpliced(place, 0, step)
+  return otherSteps.toSpliced(place, 0, step)
 }
 
 function noted(steps: readonly Step[], notes: Readonly<Record<string, string>>): readonly Step[] {
@@ -55,20 +55,24 @@ interface Case {
 }
 
 const CASES: readonly Case[] = [
-  { what: 'no chocks', steps: without('chock-rear'), first: /No wheel is chocked/, stopped: 'done' },
-  { what: 'a jack alone', steps: without('stands-front-frame'), first: /jack/, stopped: 'done' },
+  { what: 'no chocks', steps: withoutSteps('chock-rear'), first: /No wheel is chocked/, stopped: 'done' },
+  { what: 'a jack alone', steps: withoutSteps('stands-front-frame'), first: /jack/, stopped: 'done' },
   {
     what: 'the engine runs, and nothing is recorded',
-    ...{ steps: without('stop', 'record'), first: /engine/, stopped: 'done' },
+    ...{ steps: withoutSteps('stop', 'record'), first: /engine/, stopped: 'done' },
   },
-  { what: 'no pan', steps: without('rear-pan-drain', 'record'), first: /pan/, stopped: 'done' },
+  { what: 'no pan', steps: withoutSteps('rear-pan-drain', 'record'), first: /pan/, stopped: 'done' },
   {
     what: 'the rear fill plug is cracked when the oil is out',
     ...{ steps: moved('rear-crack-fill', 'rear-take-out-fill'), first: /fill/, stopped: 'done' },
   },
   {
     what: 'the hose comes out at once, and no leak check',
-    ...{ steps: without('front-hose-fill', 'front-leaks', 'front-leaks-2'), first: /./, stopped: 'done' },
+    ...{
+      steps: withoutSteps('front-hose-fill', 'front-leaks', 'front-leaks-2'),
+      first: /./,
+      stopped: 'done',
+    },
   },
   {
     what: 'figures lost, ids doubled',
@@ -99,7 +103,14 @@ const CASES: readonly Case[] = [
     what: 'steps of their own, and the safety left out',
     steps: noted(
       [
-        ...without('stop', 'chock-rear', 'stands-front-frame', 'front-pan-drain', 'rear-hose-fill', 'lower'),
+        ...withoutSteps(
+          'stop',
+          'chock-rear',
+          'stands-front-frame',
+          'front-pan-drain',
+          'rear-hose-fill',
+          'lower',
+        ),
         { id: 'wash', do: 'wipe down', on: '/gearcases/rear' },
       ],
       { wash: 'wash the plate as well', 'rear-crack-fill': 'use the long bar' },
@@ -114,8 +125,8 @@ const CASES: readonly Case[] = [
 
 describe('ten broken procedures', () => {
   it.each(CASES)('$what', async ({ what, steps, first, stopped, notes = [] }) => {
-    const bad = { ...validProcedure, steps }
-    const files = { 'set/procedure.json': JSON.stringify(bad), 'set/sheet.json': sheetText }
+    const invalidProcedure = { ...validProcedure, steps }
+    const files = { 'set/procedure.json': JSON.stringify(invalidProcedure), 'set/sheet.json': sheetText }
     const io = memoryIo(files)
     const code = await runCommand(['repair', 'set', '--out', 'good.json'], io)
     const out = io.out.join('\n')
@@ -123,9 +134,9 @@ describe('ten broken procedures', () => {
     expect(code).toBe(0)
     expect(out.split('\n')[1]).toMatch(first)
     expect(out.includes('usual order')).toBe(stopped === 'rebuilt')
-    const repaired: ProcedureDocument = JSON.parse(io.written.get('good.json') ?? '')
-    expect(validateProcedure(repaired, sheet)).toEqual([])
-    const keptNotes = repaired.steps.flatMap(({ note }) => note ?? [])
+    const repairedProcedure: ProcedureDocument = JSON.parse(io.written.get('good.json') ?? '')
+    expect(validateProcedure(repairedProcedure, sheet)).toEqual([])
+    const keptNotes = repairedProcedure.steps.flatMap(({ note }) => note ?? [])
     expect(keptNotes).toEqual(expect.arrayContaining([...notes]))
   })
 })

@@ -34,16 +34,16 @@ async function run(log: string, ...words: readonly string[]) {
 
 describe('oil samples', () => {
   it('without a result are open in history and due, until a correction gives it', async () => {
-    const open = [
+    const openRun = [
       'Oil sample B-12 of front, 2023-03-01 (spring): no result yet.',
       'Oil sample B-13 of rear, 2023-03-01 (spring) at Nordfoss Laboratory: no result yet.',
     ]
     for (const command of ['history', 'due']) {
       const { out } = await run(LOG, command, 'log.yaml', SHEET)
-      for (const line of open) expect(out).toContain(line)
+      for (const line of openRun) expect(out).toContain(line)
       const later = (await run(LOG + RESULT, command, 'log.yaml', SHEET)).out
-      expect(later).not.toContain(open[0])
-      expect(later).toContain(open[1])
+      expect(later).not.toContain(openRun[0])
+      expect(later).toContain(openRun[1])
     }
     expect((await run(LOG + RESULT, 'history', 'log.yaml', SHEET)).out).toContain(
       'sample B-12: iron 40 mg/kg, normal',

@@ -71,7 +71,7 @@ const text = (path = log) => readFile(path, 'utf8')
 const save = (path: string, written: string, options: SaveOptions = {}) =>
   saveFile(path, () => written, options)
 const append = (line: string, options: SaveOptions = {}) =>
-  saveFile(log, (old = '') => `${old}${line}\n`, options)
+  saveFile(log, (oldText = '') => `${oldText}${line}\n`, options)
 const runChild = (words: readonly string[], options: object = {}) =>
   spawnSync(process.execPath, [child, ...words], { encoding: 'utf8', ...options })
 
@@ -86,16 +86,16 @@ describe('a file', () => {
   })
 
   it('is made from what is there, and left if there is nothing to write', async () => {
-    const seen: (string | undefined)[] = []
-    const make = (nextText: string | undefined) => (old: string | undefined) => {
-      seen.push(old)
+    const oldTexts: (string | undefined)[] = []
+    const make = (nextText: string | undefined) => (oldText: string | undefined) => {
+      oldTexts.push(oldText)
       return nextText
     }
     await saveFile(log, make(undefined))
     expect(await readdir(folder)).toEqual([])
     await saveFile(log, make('Größe ½'))
     await saveFile(log, make(undefined))
-    expect(seen).toEqual([undefined, undefined, 'Größe ½'])
+    expect(oldTexts).toEqual([undefined, undefined, 'Größe ½'])
     expect(await text()).toBe('Größe ½')
   })
 
@@ -145,12 +145,12 @@ describe('a file', () => {
 
 describe('links', () => {
   it('stay, and the file behind them is written', async () => {
-    const real = join(folder, 'real', 'log.json')
-    await save(real, 'old')
+    const realPath = join(folder, 'real', 'log.json')
+    await save(realPath, 'old')
     await symlink('real/log.json', log)
     await save(log, 'new')
     expect(await readlink(log)).toBe('real/log.json')
-    expect(await text(real)).toBe('new')
+    expect(await text(realPath)).toBe('new')
     expect(await readdir(join(folder, 'real'))).toEqual(['log.json'])
   })
 
@@ -170,7 +170,7 @@ describe('links', () => {
 })
 
 describe('what is no file is refused and stays', () => {
-  const refused = async (word: string) => {
+  const expectRefused = async (word: string) => {
     const before = await lstat(log)
     await expect(save(log, 'x')).rejects.toThrow(`log.json: is ${word}, not a file; nothing was written`)
     expect(await lstat(log)).toMatchObject({ mode: before.mode, ino: before.ino })
@@ -179,22 +179,22 @@ describe('what is no file is refused and stays', () => {
 
   it('a folder', async () => {
     await mkdir(log)
-    await refused('a folder')
+    await expectRefused('a folder')
   })
   it('a pipe', async () => {
     execFileSync('mkfifo', [log])
-    await refused('a pipe')
+    await expectRefused('a pipe')
   })
   it('a socket', async () => {
     const server = createServer().listen(log)
     await new Promise((listening) => server.on('listening', listening))
-    await refused('a socket')
+    await expectRefused('a socket')
     server.close()
   })
   it('a device', async ({ skip }) => {
     // Our own device node, with the numbers of the null device.
     skip(spawnSync('mknod', [log, 'c', '1', '3']).status !== 0, 'this account cannot make a device')
-    await refused('a device')
+    await expectRefused('a device')
   })
   it('a place below a file', async () => {
     await save(log, 'old')
@@ -307,11 +307,11 @@ describe('writers that die', () => {
       ['', 6, true],
     ] as const) {
       const claim = await claimOf(content, seconds)
-      const saving = append('new', { waitMs: 0 })
-      if (isFree) await saving
+      const pendingSave = append('new', { waitMs: 0 })
+      if (isFree) await pendingSave
       else {
         const writer = content === '' ? 'another process' : content
-        await expect(saving).rejects.toThrow(`${writer} is writing it; try again`)
+        await expect(pendingSave).rejects.toThrow(`${writer} is writing it; try again`)
         await rm(claim)
       }
       expect(await text(), `${content} ${seconds}`).toBe(isFree ? 'old\nnew\n' : 'old\n')
@@ -356,8 +356,8 @@ describe('writers at the same time', () => {
     await save(log, LONG)
     const onStep = () => new Promise<void>((done) => setTimeout(done, 15))
     let isDone = false
-    const saving = Promise.all(['a', 'b', 'c'].map((line) => append(line, { onStep, waitMs: 60_000 })))
-    const whenSaved = saving.then(() => {
+    const pendingSave = Promise.all(['a', 'b', 'c'].map((line) => append(line, { onStep, waitMs: 60_000 })))
+    const whenSaved = pendingSave.then(() => {
       isDone = true
     })
     const seen = new Set<string>()

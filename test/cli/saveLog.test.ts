@@ -51,8 +51,8 @@ describe('--out of record', () => {
   })
 
   it('refuses a record that another program appended meanwhile', async () => {
-    const there = JSON.stringify({ ...log, records: [...log.records, { ...last, id: 'new' }] })
-    const { code, out, written } = await recordTo('copy.json', { 'copy.json': there })
+    const existingText = JSON.stringify({ ...log, records: [...log.records, { ...last, id: 'new' }] })
+    const { code, out, written } = await recordTo('copy.json', { 'copy.json': existingText })
     expect({ code, size: written.size }).toEqual({ code: 1, size: 0 })
     expect(out).toMatch(/the log already has a record new/)
   })
@@ -72,10 +72,10 @@ describe('--out of record', () => {
       JSON.stringify({ ...log, meters: { ...log.meters, distance: { unit: 'km', readings: [] } } }),
       /another copy of the log, without the reading of 2021-04-18/,
     ],
-  ])('refuses %s', async (_name, there, said) => {
-    const { code, err, written } = await recordTo('out.json', { 'out.json': there })
+  ])('refuses %s', async (_name, existingText, message) => {
+    const { code, err, written } = await recordTo('out.json', { 'out.json': existingText })
     expect({ code, size: written.size }).toEqual({ code: 2, size: 0 })
-    expect(err).toMatch(said)
+    expect(err).toMatch(message)
     expect(err).toMatch(/nothing was written/)
   })
 
@@ -106,44 +106,44 @@ describe('a history', () => {
       'record.json': recordOf(id),
       'a.history.jsonl': history,
     })
-  const whole = `${writeHistory(log).join('\n')}\n`
+  const historyText = `${writeHistory(log).join('\n')}\n`
   const lineOf = (id: string) =>
     `${JSON.stringify({ op: 'add', path: '/records/-', value: { ...last, id } })}\n`
 
   it('gets one line for a record; the lines before it stay', async () => {
-    const spaced = whole.replace('\n', '\n\n').replaceAll(',"', ', "')
-    const { code, out, written } = await append('new', spaced)
+    const spacedText = historyText.replace('\n', '\n\n').replaceAll(',"', ', "')
+    const { code, out, written } = await append('new', spacedText)
     expect({ code, out }).toMatchObject({ code: 0, out: expect.stringMatching(/new, 4 records\.$/) })
-    expect(written.get('a.history.jsonl')).toBe(spaced.replace('\n\n', '\n') + lineOf('new'))
+    expect(written.get('a.history.jsonl')).toBe(spacedText.replace('\n\n', '\n') + lineOf('new'))
   })
 
   it('whose last line is cut off is extended without it, with a warning', async () => {
-    const { out, written } = await append('new', `${whole}{"op":"add","pa`)
+    const { out, written } = await append('new', `${historyText}{"op":"add","pa`)
     expect(out).toMatch(/warning: Line 17, the last of the history, is cut off and was not read/)
-    expect(written.get('a.history.jsonl')).toBe(whole + lineOf('new'))
+    expect(written.get('a.history.jsonl')).toBe(historyText + lineOf('new'))
   })
 
   it('is begun from a log in another form, and read by every command', async () => {
     const firstLog = await recordTo('b.history.jsonl', {})
-    expect(firstLog.written.get('b.history.jsonl')).toBe(whole + lineOf('new'))
-    const files = { 'set/b.history.jsonl': whole, 'set/sheet.yaml': readFileSync(SHEET, 'utf8') }
+    expect(firstLog.written.get('b.history.jsonl')).toBe(historyText + lineOf('new'))
+    const files = { 'set/b.history.jsonl': historyText, 'set/sheet.yaml': readFileSync(SHEET, 'utf8') }
     const fromJson = await run(['due', TIND, ...DAY], {})
     expect(await run(['due', 'set', ...DAY], files)).toMatchObject({ code: 0, out: fromJson.out })
     const named = ['set/b.history.jsonl', 'set/sheet.yaml', ...DAY]
     expect(await run(['due', ...named], files)).toMatchObject({ code: 0, out: fromJson.out })
     expect((await run(['check', ...named], files)).code).toBe(0)
-    const bad = { ...files, 'set/b.history.jsonl': `${whole}nonsense\n${lineOf('new')}` }
-    expect((await run(['check', ...named], bad)).out).toMatch(
+    const badFiles = { ...files, 'set/b.history.jsonl': `${historyText}nonsense\n${lineOf('new')}` }
+    expect((await run(['check', ...named], badFiles)).out).toMatch(
       /b\.history\.jsonl: error: Line 17 of the history cannot be used/,
     )
   })
 
   it('of another machine is refused', async () => {
-    const other = writeHistory({ ...log, id: 'station-3' }).join('\n')
-    const { code, err } = await recordTo('c.history.jsonl', { 'c.history.jsonl': other })
+    const otherHistory = writeHistory({ ...log, id: 'station-3' }).join('\n')
+    const { code, err } = await recordTo('c.history.jsonl', { 'c.history.jsonl': otherHistory })
     expect({ code, err }).toMatchObject({ code: 2, err: expect.stringMatching(/is not the log station-2/) })
-    const repaired = ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'c.history.jsonl']
-    expect((await run(repaired, { 'c.history.jsonl': other })).err).toMatch(
+    const repairCommand = ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'c.history.jsonl']
+    expect((await run(repairCommand, { 'c.history.jsonl': otherHistory })).err).toMatch(
       /is the machine-log station-3, not the procedure/,
     )
   })
@@ -176,9 +176,9 @@ describe('--out of other commands', () => {
       { 'x.json': '{ "kind": "spec-sheet", "id": "a"' },
       /x\.json is the spec-sheet without an id, not the procedure/,
     ],
-  ])('%s does not replace a document', async (_name, words, files, said) => {
+  ])('%s does not replace a document', async (_name, words, files, message) => {
     const { code, err, written } = await run(words, files)
-    expect(err).toMatch(said)
+    expect(err).toMatch(message)
     expect(code).toBe(2)
     expect([...written.keys()].filter((path) => Object.hasOwn(files, path))).toEqual([])
   })

@@ -114,19 +114,19 @@ describe('new with tables', () => {
     const back = await run(['--from', 'sheet.csv'], { 'sheet.csv': csv })
     expect(back).toMatchObject({ code: 0, err: '' })
     const read = parseDocument('spec-sheet', parse(back.out))
-    const original = parseDocument('spec-sheet', parse(sheetText('tind-4')))
-    expect(read.ok && original.ok && read.value).toEqual(original.ok && original.value)
+    const originalSheet = parseDocument('spec-sheet', parse(sheetText('tind-4')))
+    expect(read.ok && originalSheet.ok && read.value).toEqual(originalSheet.ok && originalSheet.value)
   })
 
   it('reports each bad cell with its line and column', async () => {
     const { out: csv } = await run(['--from', 'examples/kvist-2/sheet.yaml', '--format', 'csv'])
     const lines = csv.replace(/\d lbf·ft|\d kgf·m|\d N·m|\d mL|\d cc/, '5 Nnm').split('\r\n')
-    const line = lines.findIndex((one) => one.includes('5 Nnm')) + 1
-    const bad = await run(['--from', 's.csv'], { 's.csv': `${lines.join('\r\n')}` })
+    const line = lines.findIndex((text) => text.includes('5 Nnm')) + 1
+    const badRun = await run(['--from', 's.csv'], { 's.csv': `${lines.join('\r\n')}` })
     expect(line).toBeGreaterThan(1)
-    expect(bad.code).toBe(1)
-    expect(bad.err).toMatch(new RegExp(`^s\\.csv:${line}:1: error: Column /[^:]+: `))
-    const strange = await run(['--from', 's.csv'], {
+    expect(badRun.code).toBe(1)
+    expect(badRun.err).toMatch(new RegExp(`^s\\.csv:${line}:1: error: Column /[^:]+: `))
+    const strangeRun = await run(['--from', 's.csv'], {
       's.csv': `gearcase,opening,/type,colour\nrear,,x,red\n,drain,y,\nrear,,z,\n`,
     })
     for (const message of [
@@ -135,7 +135,7 @@ describe('new with tables', () => {
       'a row for this part already',
       'another cell of this row',
     ])
-      expect(strange.err).toContain(message)
+      expect(strangeRun.err).toContain(message)
   })
 
   it('writes no other document as a table', async () => {

@@ -33,7 +33,7 @@ describe('slip', () => {
   })
 
   it('has open faults, and follows a correction among the files', async () => {
-    const wrong = RECORD.replace('refilled: 450 mL', 'refilled: 520 mL').replace(
+    const wrongRecord = RECORD.replace('refilled: 450 mL', 'refilled: 520 mL').replace(
       'machine:',
       'id: visit\nmachine:',
     )
@@ -47,13 +47,13 @@ readings: 513 h, 4415 km
 corrects: visit
 entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
 `
-    const before = await run([...FILES, 'a.yaml'], { 'a.yaml': wrong })
+    const before = await run([...FILES, 'a.yaml'], { 'a.yaml': wrongRecord })
     expect(before.code).toBe(0)
     expect(before.out).toContain(
       '!! WARNING: Do not use this machine. A fault has been open since 2023-10-06.',
     )
     // The correction comes first on the command line.
-    const after = await run([...FILES, '0.yaml', 'a.yaml'], { '0.yaml': correction, 'a.yaml': wrong })
+    const after = await run([...FILES, '0.yaml', 'a.yaml'], { '0.yaml': correction, 'a.yaml': wrongRecord })
     expect(after.out).toContain('No open fault on record')
     expect(after.out).toContain('Corrected: 2023-10-08')
     expect(after.out).toContain('450 mL of station gear oil')
@@ -105,8 +105,8 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
       code: 2,
       err: expect.stringContaining('the log of station-2 has no record of a visit'),
     })
-    const other = RECORD.replace('hallbrekka-tind-4, revision', 'other, revision')
-    expect(await run([...FILES, 'b.yaml'], { 'b.yaml': other })).toMatchObject({
+    const otherRecord = RECORD.replace('hallbrekka-tind-4, revision', 'other, revision')
+    expect(await run([...FILES, 'b.yaml'], { 'b.yaml': otherRecord })).toMatchObject({
       code: 2,
       err: expect.stringContaining('b.yaml is not a record of station-2'),
     })

@@ -254,7 +254,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   it('other parts that are of the wrong kind', async () => {
     const head = (of: string) => `kind: ${of}\nversion: "1.0"\nid: one\n`
     const tail = 'sheet: ferd-2, revision 1\n'
-    for (const [before, key, shown] of [
+    for (const [before, key, shownExample] of [
       [head('stock'), 'seals', '  washer-14: 3 x flat copper crush washer 14 x 18 x 1.5 mm'],
       [`${head('machine-log')}${tail}`, 'meters', '  - 512.6 h on 2023-10-06'],
       [
@@ -269,8 +269,11 @@ describe('a document without a kind is read as what it looks like, and everythin
       ],
     ] as const) {
       const { code, out } = await check(`${before}${key}: 1\n`)
-      expect([code, out]).toEqual([1, expect.stringContaining(`such as\n      ${key}:\n      ${shown}\n`)])
-      expect(await check(`${before}${key}:\n${shown}\n`)).toMatchObject({ code: 0 })
+      expect([code, out]).toEqual([
+        1,
+        expect.stringContaining(`such as\n      ${key}:\n      ${shownExample}\n`),
+      ])
+      expect(await check(`${before}${key}:\n${shownExample}\n`)).toMatchObject({ code: 0 })
     }
   })
 })

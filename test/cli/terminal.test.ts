@@ -44,14 +44,14 @@ describe('the terminal', () => {
 
   it('answers what is due, how much of which oil, what to buy and the settings', async () => {
     const { text } = await print(['plan', 'examples/tind-4', ...DAY, '--ambient', '6degC'], 400)
-    for (const said of [
+    for (const message of [
       'due: 11.2\u00a0h over',
       'Oil: Rear gearcase: 950\u00a0mL SAE 80W-90, API GL-5',
       'Buy: 153.6\u00a0mL SAE 80W-90, API GL-5; 1 × crush washer',
       'Rear gearcase, drain plug: 28–34\u00a0N·m, set 31\u00a0N·m, half-inch click wrench',
       'Every figure of this visit is stated.',
     ])
-      expect(text).toContain(said)
+      expect(text).toContain(message)
   })
 
   it('names a missing quantity apart from its oil, and counts the facts that it does not name', async () => {

@@ -11,8 +11,8 @@ const SHORT = readFileSync('examples/tind-4/log.yaml', 'utf8')
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = FILES) {
   const io = memoryIo(files)
   const code = await runCommand([...words, '--today', '2023-10-09'], io)
-  const plain = (lines: readonly string[]) => lines.join('\n').replaceAll('\u00a0', ' ')
-  return { code, out: plain(io.out), err: plain(io.err), written: io.written }
+  const joinLines = (lines: readonly string[]) => lines.join('\n').replaceAll('\u00a0', ' ')
+  return { code, out: joinLines(io.out), err: joinLines(io.err), written: io.written }
 }
 
 const OIL = '50 mL of station gear oil 80W-90'
@@ -103,11 +103,14 @@ describe('record --top-up', () => {
       code: 0,
       out: expect.stringMatching(/Nothing is written/),
     })
-    const once = JSON.stringify({ ...JSON.parse(base('log')), topUps: [EXPECTED] })
-    const twice = await run([...ADD, 'set', '--out', 'set/log.json'], { ...FILES, 'set/log.json': once })
-    expect(twice).toMatchObject({ code: 1, out: 'Not appended: the log already has this top-up.' })
+    const logText = JSON.stringify({ ...JSON.parse(base('log')), topUps: [EXPECTED] })
+    const secondRun = await run([...ADD, 'set', '--out', 'set/log.json'], {
+      ...FILES,
+      'set/log.json': logText,
+    })
+    expect(secondRun).toMatchObject({ code: 1, out: 'Not appended: the log already has this top-up.' })
     for (const on of ['2024-01-01', '2023-09-01 at 9000 h']) {
-      const refused = await run([
+      const refusedRun = await run([
         'record',
         '--top-up',
         OIL,
@@ -119,8 +122,8 @@ describe('record --top-up', () => {
         '--out',
         'new.json',
       ])
-      expect(refused).toMatchObject({ code: 1, out: expect.stringMatching(/Nothing is written/) })
-      expect(refused.written.size).toBe(0)
+      expect(refusedRun).toMatchObject({ code: 1, out: expect.stringMatching(/Nothing is written/) })
+      expect(refusedRun.written.size).toBe(0)
     }
   })
 

@@ -11,18 +11,18 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 
 describe('card --paper wall', () => {
   it('writes a card for each variant of each sheet, the same on any day', async () => {
-    const one = await run(['examples/tind-4', '--out', 'out', '--today', '2023-10-06'])
-    expect(one.out).toBe('2 of 2 wall cards written to out')
-    const names = Object.keys(Object.fromEntries(one.written))
+    const oneRun = await run(['examples/tind-4', '--out', 'out', '--today', '2023-10-06'])
+    expect(oneRun.out).toBe('2 of 2 wall cards written to out')
+    const names = Object.keys(Object.fromEntries(oneRun.written))
     expect(names).toEqual([
       'out/hallbrekka-tind-4-short-wall.html',
       'out/hallbrekka-tind-4-short-wall.md',
       'out/hallbrekka-tind-4-long-wall.html',
       'out/hallbrekka-tind-4-long-wall.md',
     ])
-    const other = await run(['examples/tind-4', '--out', 'out', '--today', '2031-01-01'])
-    expect(other.written).toEqual(one.written)
-    const texts = Object.fromEntries(one.written)
+    const laterRun = await run(['examples/tind-4', '--out', 'out', '--today', '2031-01-01'])
+    expect(laterRun.written).toEqual(oneRun.written)
+    const texts = Object.fromEntries(oneRun.written)
     expect(texts['out/hallbrekka-tind-4-long-wall.md']).toContain('**950\u00a0mL')
     expect(texts['out/hallbrekka-tind-4-short-wall.md']).toContain('**700\u00a0mL')
   })

@@ -145,9 +145,9 @@ describe('the words of a command line', () => {
     [['--out'], /--out/],
     [['-x'], /-x/],
     [['--help=yes'], /help/],
-  ])('%j is refused', (words, said) => {
+  ])('%j is refused', (words, message) => {
     expect(() => read(...words)).toThrow(UsageError)
-    expect(() => read(...words)).toThrow(said)
+    expect(() => read(...words)).toThrow(message)
   })
 
   it('a number below zero without an option is a word like others, and a file after `--` too', () => {
@@ -168,13 +168,13 @@ describe('each command', () => {
     const help = renderHelp(name).replace(/^Example: .*$/m, '')
     const named = new Set(help.match(/--[a-z0-9-]+/g)?.map((word) => word.slice(2)))
     expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
-    const taken: string[] = []
+    const takenNames: string[] = []
     for (const option of OPTIONS) {
       const io = memoryIo()
       expect(await runCommand([name, `--${option}`, '\u0000'], io)).toBe(2)
-      if (!io.err.join('').includes(`--${option} is not an option of this command`)) taken.push(option)
+      if (!io.err.join('').includes(`--${option} is not an option of this command`)) takenNames.push(option)
     }
-    expect(new Set(taken)).toEqual(named)
+    expect(new Set(takenNames)).toEqual(named)
     expect(new Set<string>(COMMAND_TABLE[name].options)).toEqual(named)
   })
 })

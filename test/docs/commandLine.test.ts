@@ -50,8 +50,8 @@ describe('command lines of the README and the docs', () => {
 
   it('are on every page, or samples in TypeScript; a list of decisions has none', () => {
     // The guide has its own test, which follows it step by step.
-    const without = PAGES.filter((page) => !/```(console|ts)\n/.test(readFileSync(page, 'utf8')))
-    expect(without).toEqual(['docs/decisions.md', 'docs/first-sheet.md'])
+    const pagesWithoutCode = PAGES.filter((page) => !/```(console|ts)\n/.test(readFileSync(page, 'utf8')))
+    expect(pagesWithoutCode).toEqual(['docs/decisions.md', 'docs/first-sheet.md'])
   })
 
   it("the README's first sample has at most five lines", () => {

@@ -58,9 +58,9 @@ describe('samples of the README and the docs', () => {
 describe('under the options of tsconfig.json', () => {
   it('all compile', () => {
     const mistakes = compileExamples([...examples, ...samples])
-    const bad = [...mistakes]
+    const mistakeList = [...mistakes]
       .filter(([, texts]) => texts.length > 0)
       .map(([name, texts]) => `${name}: ${texts.join('\n  ')}`)
-    expect(bad).toEqual([])
+    expect(mistakeList).toEqual([])
   })
 })

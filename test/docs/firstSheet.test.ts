@@ -16,14 +16,14 @@ function commandsOf(block: string): readonly Command[] {
     .split(/^\$ /m)
     .slice(1)
     .map((part) => {
-      const [line = '', ...shown] = part.trimEnd().split('\n')
-      return { line, shown }
+      const [line = '', ...expectedLines] = part.trimEnd().split('\n')
+      return { line, shown: expectedLines }
     })
 }
 
 /** Whether the output has the lines shown, in order; `...` stands for any lines. */
-function isShown(shown: readonly string[], output: readonly string[]): boolean {
-  const [line, ...others] = shown
+function isShown(expectedLines: readonly string[], output: readonly string[]): boolean {
+  const [line, ...others] = expectedLines
   if (line === undefined) return output.length === 0
   if (line === '...') return output.some((_, at) => isShown(others, output.slice(at))) || others.length === 0
   return line === output[0] && isShown(others, output.slice(1))

@@ -48,7 +48,7 @@ describe('shapes', () => {
   })
 
   test('capitals and spelling vary', () => {
-    const other = {
+    const otherMachine = {
       equipmentHeader: {
         oemName: 'Hallbrekka',
         MODEL: 'Tind 4',
@@ -59,7 +59,7 @@ describe('shapes', () => {
       cumulativeOperatingHours: { DateTime: '2031-01-12', hours: '412.5' },
       DISTANCE: { dateTime: '2031-01-12 06:30', odometerUnits: 'Kilometers', odometer: '3702.4' },
     }
-    const read = importReadings(other, { edition: '2016' })
+    const read = importReadings(otherMachine, { edition: '2016' })
     expect(read).toEqual({
       ok: true,
       value: { standard: 'ISO/TS 15143-3:2016', machines: [{ path: '', ...READ }] },
@@ -169,9 +169,9 @@ describe('what is left out, and said', () => {
     expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow(
       "options.edition must be '2016' or '2020', got '2018'",
     )
-    for (const [edition, shown] of ANYTHING)
+    for (const [edition, shownValue] of ANYTHING)
       expect(() => importReadings(MACHINE, { edition } as { edition: '2016' })).toThrow(
-        `options.edition must be '2016' or '2020', got ${shown}`,
+        `options.edition must be '2016' or '2020', got ${shownValue}`,
       )
     expect(() => importReadings(MACHINE, null as unknown as typeof EDITION)).toThrow(
       'options must be an object, got null',

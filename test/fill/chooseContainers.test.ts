@@ -56,8 +56,8 @@ describe('the rule', () => {
     const choice = chooseContainers({ drum: container(20, 'L', 1, 12) }, L(1.5))
     expect(choice.use).toEqual([{ id: 'drum', opened: L(1.5), full: 0 }])
     expect(choice.leftOver).toEqual(L(10.5))
-    const spare = { drum: container(20, 'L', 0, 0.5), can: container(5, 'L', 1, 1) }
-    expect(chooseContainers(spare, L(0.5)).use).toEqual([{ id: 'drum', opened: L(0.5), full: 0 }])
+    const spareShelf = { drum: container(20, 'L', 0, 0.5), can: container(5, 'L', 1, 1) }
+    expect(chooseContainers(spareShelf, L(0.5)).use).toEqual([{ id: 'drum', opened: L(0.5), full: 0 }])
   })
 
   it('short: everything on the shelf is used, and what to buy follows the same rule', () => {
@@ -91,8 +91,8 @@ describe('the rule', () => {
   })
 
   it('between oils that are enough: more opened used, then less left over, then fewer, then first named', () => {
-    const opened = { a: container(1, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, 0.2, 'Oil B') }
-    expect(chooseContainers(opened, L(1)).oil).toBe('Oil B')
+    const openedShelf = { a: container(1, 'L', 5, undefined, 'Oil A'), b: container(1, 'L', 5, 0.2, 'Oil B') }
+    expect(chooseContainers(openedShelf, L(1)).oil).toBe('Oil B')
     const lessOil = {
       a: container(2, 'L', 5, undefined, 'Oil A'),
       b: container(1, 'L', 5, undefined, 'Oil B'),
@@ -206,17 +206,17 @@ describe('laws', () => {
         ]),
       )
       const choice = chooseContainers(stock, { value: need, unit: 'mL' })
-      let taken = 0
+      let takenMl = 0
       for (const { id, opened, full } of choice.use) {
         expect(full).toBeLessThanOrEqual(pieces[id]?.count ?? 0)
         expect(opened?.value ?? 0).toBeLessThanOrEqual(pieces[id]?.opened ?? 0)
-        taken += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
+        takenMl += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
       }
       const boughtMl = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
-      if (choice.verdict === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
+      if (choice.verdict === 'short') expect(takenMl).toBe(need - (choice.short?.value ?? 0))
       const openedLeft = choice.use.every(({ full }) => full === 0) && choice.verdict === 'enough'
       if (!openedLeft && Object.keys(pieces).length > 0)
-        expect(taken + boughtMl - need).toBe(choice.leftOver.value)
+        expect(takenMl + boughtMl - need).toBe(choice.leftOver.value)
       expect(choice.verdict === 'short').toBe(choice.short !== undefined)
     })
   })
@@ -285,14 +285,14 @@ describe('misuse', () => {
 
 describe('amounts that no shelf has', () => {
   it('more than any document can hold is refused', () => {
-    const one = { a: container(1, 'mL', 1) }
-    expect(() => chooseContainers(one, { value: 1e308, unit: 'mL' })).toThrow(
+    const oneBottle = { a: container(1, 'mL', 1) }
+    expect(() => chooseContainers(oneBottle, { value: 1e308, unit: 'mL' })).toThrow(
       /volume\.value must be a number, 0 or more, 1000000000000000 or less/,
     )
     expect(() => chooseContainers({ a: container(1e16, 'L', 1) }, { value: 1, unit: 'L' })).toThrow(
       /containers\.a\.size\.value must be/,
     )
-    expect(chooseContainers(one, { value: 1e9, unit: 'L' }).verdict).toBe('short')
+    expect(chooseContainers(oneBottle, { value: 1e9, unit: 'L' }).verdict).toBe('short')
   })
 
   it('containers too small to be counted are not bought, and nothing is said to be left over', () => {

@@ -67,8 +67,8 @@ describe('drainTime', () => {
         kinematicViscosity: { value: viscosity, unit: 'mm2/s' },
       })
       const [d, l, z] = [bore / 1000, length / 1000, depth / 1000]
-      const viscous = (32 * viscosity * 1e-6 * l) / d ** 2
-      const speed = (at: number) => -viscous + Math.sqrt(viscous ** 2 + 2 * 9.80665 * (at + l))
+      const viscousTerm = (32 * viscosity * 1e-6 * l) / d ** 2
+      const speed = (at: number) => -viscousTerm + Math.sqrt(viscousTerm ** 2 + 2 * 9.80665 * (at + l))
       const count = 2000
       let sum = 1 / speed(0) + 1 / speed(z)
       for (let place = 1; place < count; place += 1)

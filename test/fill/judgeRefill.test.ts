@@ -70,13 +70,13 @@ describe('judgeRefill by quantity', () => {
       'fill/refill-far-off',
     ],
   ]
-  it.each(cases)('%s: the same if the method is not stated', (_, stated, refilled) => {
-    const verdict = judgeRefill(stated, L(refilled), { kind: 'not stated' })
-    expect(verdict).toEqual(judgeRefill(stated, L(refilled), quantity))
+  it.each(cases)('%s: the same if the method is not stated', (_, stated, refilledVolume) => {
+    const verdict = judgeRefill(stated, L(refilledVolume), { kind: 'not stated' })
+    expect(verdict).toEqual(judgeRefill(stated, L(refilledVolume), quantity))
   })
 
-  it.each(cases)('%s', (_, stated, refilled, answer, code) => {
-    const verdict = judgeRefill(stated, L(refilled), quantity)
+  it.each(cases)('%s', (_, stated, refilledVolume, answer, code) => {
+    const verdict = judgeRefill(stated, L(refilledVolume), quantity)
     expect(verdict.verdict).toBe(answer)
     expect(verdict.reasons.map((reason) => reason.code)).toEqual([code])
     expect(JSON.stringify(verdict)).not.toContain('null')

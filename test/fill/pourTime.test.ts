@@ -140,11 +140,11 @@ function step(plain: Plain, kineticFactor: number, steps: number) {
     }
     return low
   }
-  const speed = (head: number, wetted: number): number => {
-    const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
+  const speed = (head: number, wettedLength: number): number => {
+    const viscousTerm = (32 * flow.viscosity * wettedLength) / flow.bore ** 2
     const g = 9.80665
-    if (kineticFactor === 0) return (g * head) / viscous
-    return (-viscous + Math.sqrt(viscous ** 2 + 4 * kineticFactor * g * head)) / (2 * kineticFactor)
+    if (kineticFactor === 0) return (g * head) / viscousTerm
+    return (-viscousTerm + Math.sqrt(viscousTerm ** 2 + 4 * kineticFactor * g * head)) / (2 * kineticFactor)
   }
   const total = (question(plain).volume.value ?? 0) * 1e-6
   const run = (rate: (at: number) => number, from: number, to: number, size: number): number => {
@@ -261,11 +261,13 @@ function sum(count: number, to: number, f: (at: number) => number): number {
 }
 
 describe('laws of scale', () => {
-  const one = pour({ viscosity: 1000, volume: 1000 })
+  const thinOil = pour({ viscosity: 1000, volume: 1000 })
   it('plain times go with the viscosity', () => {
-    const twice = pour({ viscosity: 2000, volume: 1000 })
+    const thickOil = pour({ viscosity: 2000, volume: 1000 })
     for (const part of ['hoseFills', 'funnelEmpties', 'hoseEmpties'] as const) {
-      expect(relative(twice[part].uncorrected.value, 2 * one[part].uncorrected.value)).toBeLessThan(1e-9)
+      expect(relative(thickOil[part].uncorrected.value, 2 * thinOil[part].uncorrected.value)).toBeLessThan(
+        1e-9,
+      )
     }
   })
 
@@ -273,16 +275,16 @@ describe('laws of scale', () => {
     expect(
       relative(
         pour({ viscosity: 1000, volume: 1000, bore: 6 }).hoseEmpties.time.value,
-        4 * one.hoseEmpties.time.value,
+        4 * thinOil.hoseEmpties.time.value,
       ),
     ).toBeLessThan(1e-9)
     expect(
       relative(
         pour({ viscosity: 1000, volume: 1000, length: 3000 }).hoseEmpties.time.value,
-        2 * one.hoseEmpties.time.value,
+        2 * thinOil.hoseEmpties.time.value,
       ),
     ).toBeLessThan(1e-9)
-    expect(one.hoseEmpties.time).toEqual(one.hoseEmpties.uncorrected)
+    expect(thinOil.hoseEmpties.time).toEqual(thinOil.hoseEmpties.uncorrected)
   })
 
   it('thicker oil, more oil and a longer hose take longer; the correction only adds (law)', () => {
@@ -308,13 +310,13 @@ describe('laws of scale', () => {
 
   it('units do not matter (law)', () => {
     const asked = question({ volume: 946.352946 })
-    const other: PourInput = {
+    const otherInput: PourInput = {
       ...asked,
       funnel: { ...asked.funnel, diameter: { value: 12, unit: 'cm' } },
       hose: { ...asked.hose, length: { value: 1.5, unit: 'm' } },
       volume: { value: 1, unit: 'qt_us' },
     }
-    const [first, second] = [pourTime(asked), pourTime(other)]
+    const [first, second] = [pourTime(asked), pourTime(otherInput)]
     if (first.verdict !== 'pour time' || second.verdict !== 'pour time') return expect.unreachable()
     expect(relative(first.total.value, second.total.value)).toBeLessThan(1e-12)
   })
@@ -331,15 +333,15 @@ describe('several fillings, short pours', () => {
 
   it('the second filling finds the hose full: two brimful ones take one filling of the hose and two of the funnel', () => {
     const capacity = calculateFunnelVolume(flowOf({}, 1.1))
-    const two = pour({ volume: 2 * capacity * 1e6 })
-    expect(two.fillings).toBe(2)
+    const twoFillings = pour({ volume: 2 * capacity * 1e6 })
+    expect(twoFillings.fillings).toBe(2)
     const first = pour({ volume: capacity * 1e6 })
     const emptyingTime = calculateFunnelEmptyingTime(flowOf({}, 1.1), capacity)
-    expect(relative(two.hoseFills.time.value, first.hoseFills.time.value)).toBeLessThan(1e-9)
+    expect(relative(twoFillings.hoseFills.time.value, first.hoseFills.time.value)).toBeLessThan(1e-9)
     expect(
-      relative(two.funnelEmpties.time.value, first.funnelEmpties.time.value + emptyingTime),
+      relative(twoFillings.funnelEmpties.time.value, first.funnelEmpties.time.value + emptyingTime),
     ).toBeLessThan(1e-9)
-    expect(two.hoseEmpties).toEqual(first.hoseEmpties)
+    expect(twoFillings.hoseEmpties).toEqual(first.hoseEmpties)
   })
 
   it('less oil than the hose holds never fills it; the last part is the slug’s whole way', () => {

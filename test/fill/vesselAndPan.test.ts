@@ -179,8 +179,8 @@ describe('checkPan', () => {
 
   it('nearly full is above 90 %', () => {
     expect(codes(checkPan({ pan: pan(10) }, [L('9')]))).toEqual(['fill/pan-large-enough'])
-    const over = checkPan({ pan: pan(10) }, [L('9.000001')])
-    expect(over.reasons[1]).toEqual({ code: 'fill/pan-nearly-full', params: { pan: 'Pan', percent: 90 } })
+    const overfull = checkPan({ pan: pan(10) }, [L('9.000001')])
+    expect(overfull.reasons[1]).toEqual({ code: 'fill/pan-nearly-full', params: { pan: 'Pan', percent: 90 } })
   })
 
   it('the smallest that does; none for all: the smallest for the largest draining; none at all', () => {

@@ -142,9 +142,9 @@ describe('at, just below and just above each boundary', () => {
         OPTIONS,
       )
     expect(age('2031-03-31').verdict).toBe('not due')
-    const stale = age('2031-04-01')
-    expect(stale.verdict).toBe('cannot tell')
-    expect(stale.missing).toEqual([
+    const staleAge = age('2031-04-01')
+    expect(staleAge.verdict).toBe('cannot tell')
+    expect(staleAge.missing).toEqual([
       {
         code: 'interval/reading-stale',
         params: { meter: 'hours', date: '2031-03-01', days: 31, staleAfter: 30 },

@@ -81,13 +81,13 @@ describe('what a verdict says', () => {
 
   test('a pause moves the projected day of the meter, not of the calendar', () => {
     const parts = { hours: [['2031-03-02', 60]] as const, records: [{ date: '2031-01-01', hours: 0 }] }
-    const paused = judge(
+    const pausedJudgement = judge(
       every250,
       { ...parts, pauses: [{ from: '2031-04-01', to: '2031-05-01' }] },
       '2031-03-03',
     )
     // Thirty days out of use: 8 September becomes 8 October.
-    expect(paused.lines.map((line) => line.dueOn)).toEqual(['2031-10-08', '2032-01-01'])
+    expect(pausedJudgement.lines.map((line) => line.dueOn)).toEqual(['2031-10-08', '2032-01-01'])
     // Thirty days out of use in the history: 60 h in 30 days of use, so 190 h more take 95 days from 2 March: 5 June.
     const before = judge(
       every250,
@@ -161,7 +161,7 @@ describe('meters', () => {
       ],
     ])
     // A reading of the same day in the meter's own list is enough.
-    const same = judge(
+    const sameJudgement = judge(
       every250,
       {
         hours: [
@@ -172,7 +172,10 @@ describe('meters', () => {
       },
       '2031-01-10',
     )
-    expect([same.verdict, same.lines[0]?.used]).toEqual(['not due', { value: 10, unit: 'h' }])
+    expect([sameJudgement.verdict, sameJudgement.lines[0]?.used]).toEqual([
+      'not due',
+      { value: 10, unit: 'h' },
+    ])
   })
 
   const SWAP = {
@@ -255,12 +258,15 @@ describe('meters', () => {
       '2031-02-01',
     )
     expect([verdict.verdict, verdict.lines[0]?.limit]).toEqual(['due', { value: 3000, unit: 'mi' }])
-    const other = {
+    const otherCase = {
       repeat: stated({ distance: { value: '3000', unit: 'mi', printed: [{ value: '5000', unit: 'km' }] } }),
     }
     expect(
-      judge(other, { km: [['2031-02-01', 4828.031]], records: [{ date: '2031-01-01', km: 0 }] }, '2031-02-01')
-        .verdict,
+      judge(
+        otherCase,
+        { km: [['2031-02-01', 4828.031]], records: [{ date: '2031-01-01', km: 0 }] },
+        '2031-02-01',
+      ).verdict,
     ).toBe('not due')
   })
 })
@@ -309,8 +315,8 @@ describe('first service, rebuild and use', () => {
       ] as const,
       records: [{ date: '2031-04-01', hours: 390 }],
     }
-    const rebuilt = judge(intervals, { ...parts, events: rebuild(['rear']) }, '2031-06-01')
-    expect([rebuilt.verdict, rebuilt.lines[0]?.duePoint]).toEqual([
+    const rebuiltJudgement = judge(intervals, { ...parts, events: rebuild(['rear']) }, '2031-06-01')
+    expect([rebuiltJudgement.verdict, rebuiltJudgement.lines[0]?.duePoint]).toEqual([
       'overdue',
       { meter: { value: 450, unit: 'h' } },
     ])
@@ -337,28 +343,28 @@ describe('first service, rebuild and use', () => {
 
   test('what if: severe by interval, by factor, or not given', () => {
     const parts = { hours: [['2031-03-01', 130]] as const, records: [{ date: '2031-02-20', hours: 0 }] }
-    const severe = { ...OPTIONS, severity: 'severe' } as const
+    const severeOptions = { ...OPTIONS, severity: 'severe' } as const
     const byInterval = {
       ...every250,
       severe: { kind: 'interval', interval: stated({ hours: '125' }), criteria: 'wading' },
     } as const
     expect(judge(byInterval, parts, '2031-03-01').verdict).toBe('not due')
-    const overdue = judge(byInterval, parts, '2031-03-01', {}, severe)
-    expect([overdue.verdict, overdue.lines.map((line) => line.limit)]).toEqual([
+    const overdueJudgement = judge(byInterval, parts, '2031-03-01', {}, severeOptions)
+    expect([overdueJudgement.verdict, overdueJudgement.lines.map((line) => line.limit)]).toEqual([
       'overdue',
       [{ value: 125, unit: 'h' }, { period: 'P12M' }],
     ])
     const byFactor = { ...every250, severe: { kind: 'factor', factor: '0.5', criteria: 'wading' } } as const
-    expect(judge(byFactor, parts, '2031-03-01', {}, severe).lines.map((line) => line.limit)).toEqual([
+    expect(judge(byFactor, parts, '2031-03-01', {}, severeOptions).lines.map((line) => line.limit)).toEqual([
       { value: 125, unit: 'h' },
       { period: 'P6M' },
     ])
-    const none = judge(every250, parts, '2031-03-01', {}, severe)
+    const none = judge(every250, parts, '2031-03-01', {}, severeOptions)
     expect([none.verdict, codes(none.reasons)[0]]).toEqual(['not due', 'interval/severe-not-given'])
   })
 
   test('a factor never makes a fractional month', () => {
-    const severe = { ...OPTIONS, severity: 'severe' } as const
+    const severeOptions = { ...OPTIONS, severity: 'severe' } as const
     const parts = { hours: [['2031-03-01', 10]] as const, records: [{ date: '2031-02-20', hours: 0 }] }
     const factor = (period: string, value: string) =>
       judge(
@@ -369,7 +375,7 @@ describe('first service, rebuild and use', () => {
         parts,
         '2031-03-01',
         {},
-        severe,
+        severeOptions,
       )
     expect(factor('P3M', '0.5').verdict).toBe('cannot tell')
     expect(factor('P3M', '0.5').missing).toEqual([
@@ -435,15 +441,21 @@ describe('events, instances and services that count', () => {
       )
     expect(judgeHub('left', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('not due')
     expect(judgeHub('right', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
-    const whole = judgeHub('right', [{ date: '2031-03-01' }])
-    expect([whole.verdict, codes(whole.reasons)[0]]).toEqual(['not due', 'interval/record-for-all-instances'])
+    const hubService = judgeHub('right', [{ date: '2031-03-01' }])
+    expect([hubService.verdict, codes(hubService.reasons)[0]]).toEqual([
+      'not due',
+      'interval/record-for-all-instances',
+    ])
     expect(judgeHub(undefined, [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
   })
 
   test('a service that satisfies this one counts; another gearcase or service does not', () => {
     const records = [{ date: '2031-03-01', hours: 0, service: 'overhaul' }]
-    const other = judge(every250, { ...parts, records }, '2031-03-12', { doneBy: ['overhaul'] })
-    expect([other.verdict, codes(other.reasons)[0]]).toEqual(['not due', 'interval/done-by-other-service'])
+    const otherCase = judge(every250, { ...parts, records }, '2031-03-12', { doneBy: ['overhaul'] })
+    expect([otherCase.verdict, codes(otherCase.reasons)[0]]).toEqual([
+      'not due',
+      'interval/done-by-other-service',
+    ])
     const not = judge(every250, { ...parts, commissioned: '2029-01-01', records }, '2031-03-12')
     expect(not.verdict).toBe('overdue')
     const front = judge(
@@ -488,11 +500,11 @@ describe('what the sheet does not say', () => {
   })
 
   test('a severe interval or a window that is not known', () => {
-    const severe = {
+    const severeOptions = {
       repeat: stated({ hours: '250' }),
       severe: { kind: 'interval', interval: cannotTell, criteria: 'mud' },
     } as const
-    expect(judge(severe, parts, '2031-03-12', {}, { ...OPTIONS, severity: 'severe' }).verdict).toBe(
+    expect(judge(severeOptions, parts, '2031-03-12', {}, { ...OPTIONS, severity: 'severe' }).verdict).toBe(
       'cannot tell',
     )
     const window = judge({ repeat: stated({ hours: '250' }), window: cannotTell }, parts, '2031-03-12')
@@ -633,38 +645,40 @@ describe('bad input', () => {
   })
 
   test('an option of any kind is named, whatever it is', () => {
-    for (const [value, shown] of ANYTHING) {
-      expect(ask({}, { severity: value })).toThrow(`options.severity must be normal or severe, got ${shown}`)
-      expect(ask({}, { soon: { hours: value } })).toThrow(
-        `options.soon.hours must be a number from 0 to 1000000000, got ${shown}`,
+    for (const [value, shownValue] of ANYTHING) {
+      expect(ask({}, { severity: value })).toThrow(
+        `options.severity must be normal or severe, got ${shownValue}`,
       )
-      expect(ask({ today: value })).toThrow(`facts.today must be a date YYYY-MM-DD, got ${shown}`)
+      expect(ask({}, { soon: { hours: value } })).toThrow(
+        `options.soon.hours must be a number from 0 to 1000000000, got ${shownValue}`,
+      )
+      expect(ask({ today: value })).toThrow(`facts.today must be a date YYYY-MM-DD, got ${shownValue}`)
     }
   })
 
   test('what is no question, no interval or no log is named', () => {
-    const refused = (change: object, message: string) =>
+    const expectRefused = (change: object, message: string) =>
       expect(ask(change)).toThrow(new TypeError(`${message}; parse the document first`))
     expect(() => computeDue(undefined as unknown as IntervalFacts, OPTIONS)).toThrow(
       new TypeError('facts must be an object, got undefined; parse the document first'),
     )
-    refused({ intervals: undefined }, 'facts.intervals must be an object, got undefined')
-    refused({ intervals: {} }, 'facts.intervals.repeat must be an object, got undefined')
-    refused(
+    expectRefused({ intervals: undefined }, 'facts.intervals must be an object, got undefined')
+    expectRefused({ intervals: {} }, 'facts.intervals.repeat must be an object, got undefined')
+    expectRefused(
       { intervals: { ...validQuestion.intervals, first: null, countFrom: 'schedule' } },
       'facts.intervals.first must be an object, got null',
     )
-    refused({ log: 'two' }, "facts.log must be an object, got 'two'")
-    refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
+    expectRefused({ log: 'two' }, "facts.log must be an object, got 'two'")
+    expectRefused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     const { log: two } = validQuestion
-    refused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got object')
-    refused({ log: { ...two, records: [null] } }, 'facts.log.records[0] must be an object, got null')
-    refused(
+    expectRefused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got object')
+    expectRefused({ log: { ...two, records: [null] } }, 'facts.log.records[0] must be an object, got null')
+    expectRefused(
       { log: { ...two, records: [...two.records, { ...two.records[0], entries: undefined }] } },
       'facts.log.records[1].entries must be a list, got undefined',
     )
-    refused({ log: { ...two, events: [5] } }, 'facts.log.events[0] must be an object, got 5')
-    refused(
+    expectRefused({ log: { ...two, events: [5] } }, 'facts.log.events[0] must be an object, got 5')
+    expectRefused(
       { log: { ...two, meters: { hours: { unit: 'h' } } } },
       'facts.log.meters.hours.readings must be a list, got undefined',
     )
@@ -683,13 +697,13 @@ describe('bad input', () => {
     expect(ask({ intervals: { countFrom: 'completion', repeat: stated({ period: 'PT500H' }) } })).toThrow(
       "intervals.repeat.period must be a period such as P6M, got 'PT500H'",
     )
-    for (const [hours, shown] of ANYTHING)
+    for (const [hours, shownValue] of ANYTHING)
       expect(
         ask({
           intervals: { countFrom: 'completion', repeat: stated({ hours: hours as unknown as string }) },
         }),
       ).toThrow(
-        `intervals.repeat.hours must be a decimal such as '250' within the meter's range, got ${shown}`,
+        `intervals.repeat.hours must be a decimal such as '250' within the meter's range, got ${shownValue}`,
       )
     expect(
       ask(

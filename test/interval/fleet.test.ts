@@ -18,10 +18,10 @@ import {
 import { computeDue, type DueOptions } from '../../src/v1/interval.js'
 import { isLongRun } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
-import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
+import { questionOf, randomRow, seedRandom, TODAY } from './support/randomRows.js'
 
 const ROWS = isLongRun ? 20_000 : 5000
-const random = seeded(20_311_006)
+const random = seedRandom(20_311_006)
 const rows = Array.from({ length: ROWS }, (_, index) => randomRow(random, index))
 const OPTION_SETS: readonly DueOptions[] = [
   {
@@ -63,8 +63,8 @@ function literal(value: unknown): string {
 }
 
 /** The statements that create a table of the rows, with a thousand rows in each statement. */
-function* tableOf(given: readonly DueRow[], real: string): Generator<string> {
-  yield `CREATE TABLE fleet (n integer, ${FIELDS.map(([field, type]) => `${snake(field)} ${type === 'real' ? real : type}`).join(', ')})`
+function* tableOf(given: readonly DueRow[], realType: string): Generator<string> {
+  yield `CREATE TABLE fleet (n integer, ${FIELDS.map(([field, type]) => `${snake(field)} ${type === 'real' ? realType : type}`).join(', ')})`
   for (let start = 0; start < given.length; start += 1000) {
     const values = given
       .slice(start, start + 1000)
@@ -87,7 +87,7 @@ afterAll(async () => {
 })
 
 const columns = createDueColumns(ROWS)
-const refused = rows
+const refusedRows = rows
   .map((row, index) => writeDueRow(columns, index, row))
   .filter((fields) => fields.length > 0)
 
@@ -96,7 +96,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
   const states = Array.from(verdicts.verdict, (state) => DUE_STATES[state] ?? '')
 
   test('columns equal computeDue record by record: state, first limit and its day', () => {
-    expect(refused).toEqual([])
+    expect(refusedRows).toEqual([])
     const mismatches: unknown[] = []
     for (const [index, row] of rows.entries()) {
       const verdict = computeDue(questionOf(row), options)
@@ -106,8 +106,9 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
         DUE_LIMITS[verdicts.dueBy[index] ?? 0],
         day === NO_DAY ? undefined : dateFromDay(day),
       ]
-      const single = [verdict.verdict, verdict.dueBy, verdict.dueOn]
-      if (fleet.some((value, at) => value !== single[at])) mismatches.push({ row, fleet, single })
+      const singleVerdict = [verdict.verdict, verdict.dueBy, verdict.dueOn]
+      if (fleet.some((value, at) => value !== singleVerdict[at]))
+        mismatches.push({ row, fleet, single: singleVerdict })
     }
     expect(mismatches.slice(0, 3)).toEqual([])
     expect(mismatches.length).toBe(0)
@@ -153,8 +154,11 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
   /** The expression in a query of ours, and the whole query. */
   function queriesFor(dialect: 'duckdb' | 'sqlite' | 'postgresql'): readonly string[] {
     const facts = { ...options, today: TODAY }
-    const whole = dueSql(dialect, { ...facts, query: { table: 'fleet', columns: ['n'] } })
-    return [`SELECT n, ${dueSql(dialect, facts)} AS verdict FROM fleet ORDER BY n`, `${whole} ORDER BY n`]
+    const wholeQuery = dueSql(dialect, { ...facts, query: { table: 'fleet', columns: ['n'] } })
+    return [
+      `SELECT n, ${dueSql(dialect, facts)} AS verdict FROM fleet ORDER BY n`,
+      `${wholeQuery} ORDER BY n`,
+    ]
   }
 
   function differences(answers: readonly unknown[]): unknown[] {
@@ -167,10 +171,10 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
 
 describe('rows and columns', () => {
   test('unusable fields are named, and their limit is `cannot tell`', () => {
-    const one = createDueColumns(1)
+    const oneColumn = createDueColumns(1)
     const judge = (row: DueRow) => {
-      const unusable = writeDueRow(one, 0, row)
-      const { verdict } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
+      const unusable = writeDueRow(oneColumn, 0, row)
+      const { verdict } = computeDueColumns(oneColumn, TODAY, { soon: {}, staleAfter: { days: 30 } })
       return [unusable, DUE_STATES[verdict[0] ?? 0]]
     }
     const validRow: DueRow = {
@@ -215,9 +219,9 @@ describe('rows and columns', () => {
     everyMonths: 6,
   }
   const judgeRow = (row: object) => {
-    const one = createDueColumns(1)
-    const unusable = writeDueRow(one, 0, row)
-    const { verdict } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
+    const oneColumn = createDueColumns(1)
+    const unusable = writeDueRow(oneColumn, 0, row)
+    const { verdict } = computeDueColumns(oneColumn, TODAY, { soon: {}, staleAfter: { days: 30 } })
     return [unusable, DUE_STATES[verdict[0] ?? 0]]
   }
 
@@ -309,12 +313,12 @@ describe('rows and columns', () => {
   })
 
   test('a row that is written again with good fields is judged again', () => {
-    const one = createDueColumns(1)
+    const oneColumn = createDueColumns(1)
     const judge = () =>
-      DUE_STATES[computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } }).verdict[0] ?? 0]
-    writeDueRow(one, 0, { ...greenRow, everyDay: 3 } as DueRow)
+      DUE_STATES[computeDueColumns(oneColumn, TODAY, { soon: {}, staleAfter: { days: 30 } }).verdict[0] ?? 0]
+    writeDueRow(oneColumn, 0, { ...greenRow, everyDay: 3 } as DueRow)
     expect(judge()).toBe('cannot tell')
-    writeDueRow(one, 0, greenRow)
+    writeDueRow(oneColumn, 0, greenRow)
     expect(judge()).toBe('not due')
   })
 
@@ -325,12 +329,12 @@ describe('rows and columns', () => {
     expect(() => writeDueRow(createDueColumns(1), 1, {})).toThrow(
       new RangeError('index must be a whole number from 0 to 0, got 1'),
     )
-    for (const [value, shown] of ANYTHING) {
+    for (const [value, shownValue] of ANYTHING) {
       expect(() => createDueColumns(value as number)).toThrow(
-        new TypeError(`length must be a whole number from 0 to 2147483647, got ${shown}`),
+        new TypeError(`length must be a whole number from 0 to 2147483647, got ${shownValue}`),
       )
       expect(() => writeDueRow(createDueColumns(1), value as number, {})).toThrow(
-        `index must be a whole number from 0 to 0, got ${shown}`,
+        `index must be a whole number from 0 to 0, got ${shownValue}`,
       )
     }
     for (const row of [undefined, null, 5, 'row', Symbol('s')])
@@ -347,13 +351,13 @@ describe('rows and columns', () => {
 
   test('what is no columns is named, to those who write and to those who judge', () => {
     const validColumns = createDueColumns(2)
-    const refused = (columns: unknown, message: string | RegExp) => {
+    const expectRefused = (columns: unknown, message: string | RegExp) => {
       const judge = () =>
         computeDueColumns(columns as DueColumns, TODAY, { soon: {}, staleAfter: { days: 1 } })
       expect(judge).toThrow(message)
     }
     const refusedTwice = (columns: unknown, message: string | RegExp) => {
-      refused(columns, message)
+      expectRefused(columns, message)
       expect(() => writeDueRow(columns as DueColumns, 0, {})).toThrow(message)
     }
     refusedTwice(null, 'columns must be an object, got null')
@@ -369,15 +373,15 @@ describe('rows and columns', () => {
         { ...validColumns, [name]: null },
         new RegExp(`^columns\\.${name} must be [A-Za-z0-9]+ of 2 rows or more, got null$`),
       )
-    refused(
+    expectRefused(
       { ...validColumns, hours: [5, 6] },
       'columns.hours must be Float64Array of 2 rows or more, got object',
     )
-    refused(
+    expectRefused(
       { ...validColumns, hours: new Float32Array(2) },
       'columns.hours must be Float64Array of 2 rows or more, got object',
     )
-    refused(
+    expectRefused(
       { ...validColumns, everyDays: new Int32Array(1) },
       'columns.everyDays must be Int32Array of 2 rows or more, got object',
     )
@@ -495,9 +499,9 @@ describe('dueSql', () => {
     expect(() =>
       dueSql('duckdb', { ...options, staleAfter: { days: '1; DROP' as unknown as number } }),
     ).toThrow(TypeError)
-    for (const [value, shown] of ANYTHING)
+    for (const [value, shownValue] of ANYTHING)
       expect(() => dueSql(value as 'duckdb', options)).toThrow(
-        `dialect must be 'postgresql', 'duckdb' or 'sqlite', got ${shown}`,
+        `dialect must be 'postgresql', 'duckdb' or 'sqlite', got ${shownValue}`,
       )
     for (const none of [undefined, null])
       expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options must be an object')

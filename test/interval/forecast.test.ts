@@ -73,18 +73,18 @@ describe('Theil–Sen', () => {
     for (const confidence of [0, 1, Number.NaN, -1, 2])
       expect(() => fitTheilSen([1, 2], [1, 2], confidence)).toThrow(RangeError)
     const list = [1, 2]
-    for (const [value, shown] of ANYTHING) {
+    for (const [value, shownValue] of ANYTHING) {
       expect(() => fitTheilSen(value as number[], list, 0.8)).toThrow(
-        `x must be a list of numbers, got ${shown}`,
+        `x must be a list of numbers, got ${shownValue}`,
       )
       expect(() => fitTheilSen(list, value as number[], 0.8)).toThrow(
-        `y must be a list of numbers, got ${shown}`,
+        `y must be a list of numbers, got ${shownValue}`,
       )
       expect(() => fitTheilSen(list, [1, value as number], 0.8)).toThrow(
-        `y[1] must be a finite number, got ${shown}`,
+        `y[1] must be a finite number, got ${shownValue}`,
       )
       expect(() => fitTheilSen(list, list, value as number)).toThrow(
-        `confidence must be a number above 0 and below 1, got ${shown}`,
+        `confidence must be a number above 0 and below 1, got ${shownValue}`,
       )
     }
   })
@@ -154,7 +154,7 @@ describe('forecastDue', () => {
       reasons: [{ code: 'interval/forecast-needs-readings', params: { meter: 'hours', readings: 1 } }],
     })
     // 40 h in 20 days is 2 h a day; 50 h to go take 25 days from 21 January: 15 February.
-    const two = ask(
+    const twoRecords = ask(
       {
         hours: [
           ['2031-01-01', 10],
@@ -164,7 +164,7 @@ describe('forecastDue', () => {
       100,
       '2031-01-25',
     )
-    expect(two).toEqual({
+    expect(twoRecords).toEqual({
       verdict: 'forecast',
       likely: '2031-02-15',
       method: 'span rate',
@@ -172,7 +172,7 @@ describe('forecastDue', () => {
       perDay: { value: 2, unit: 'h' },
       reasons: [{ code: 'interval/forecast-without-band', params: { readings: 2 } }],
     })
-    const three = ask(
+    const threeRecords = ask(
       {
         hours: [
           ['2031-01-01', 10],
@@ -183,7 +183,7 @@ describe('forecastDue', () => {
       100,
       '2031-01-25',
     )
-    expect(three).toMatchObject({ method: 'span rate', likely: '2031-02-15' })
+    expect(threeRecords).toMatchObject({ method: 'span rate', likely: '2031-02-15' })
     const fourRecords = ask(
       {
         hours: [
@@ -395,7 +395,7 @@ describe('forecastDue', () => {
       dueAt: { value: 100, unit: 'h' },
       today: '2031-01-01',
     }
-    const refused = (change: object, message: string, options: object = {}) =>
+    const expectRefused = (change: object, message: string, options: object = {}) =>
       expect(() =>
         forecastDue(
           { ...validQuestion, ...change } as ForecastFacts,
@@ -410,22 +410,29 @@ describe('forecastDue', () => {
         /^options must be an object, got .*$/,
       )
     }
-    for (const [value, shown] of ANYTHING) {
-      refused({ meter: value }, `facts.meter must be 'hours' or 'distance', got ${shown}`)
-      refused({ dueAt: { value, unit: 'h' } }, `facts.dueAt.value must be a meter value, got ${shown}`)
-      refused({ dueAt: { value: 5, unit: value } }, `facts.dueAt.unit must be h, got ${shown}`)
-      refused({}, `options.confidence must be a number above 0 and below 1, got ${shown}`, {
+    for (const [value, shownValue] of ANYTHING) {
+      expectRefused({ meter: value }, `facts.meter must be 'hours' or 'distance', got ${shownValue}`)
+      expectRefused(
+        { dueAt: { value, unit: 'h' } },
+        `facts.dueAt.value must be a meter value, got ${shownValue}`,
+      )
+      expectRefused({ dueAt: { value: 5, unit: value } }, `facts.dueAt.unit must be h, got ${shownValue}`)
+      expectRefused({}, `options.confidence must be a number above 0 and below 1, got ${shownValue}`, {
         confidence: value,
       })
-      refused({}, `options.scatter must be 'about a steady line' or 'from day to day', got ${shown}`, {
-        scatter: value,
-      })
+      expectRefused(
+        {},
+        `options.scatter must be 'about a steady line' or 'from day to day', got ${shownValue}`,
+        {
+          scatter: value,
+        },
+      )
     }
-    refused({ log: undefined }, 'facts.log must be an object, got undefined')
-    refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
+    expectRefused({ log: undefined }, 'facts.log must be an object, got undefined')
+    expectRefused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     // A due point of an hour meter cannot be in kilometres.
-    refused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit must be h, got 'km'")
-    refused(
+    expectRefused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit must be h, got 'km'")
+    expectRefused(
       { meter: 'distance', dueAt: { value: 5, unit: 'h' } },
       "facts.dueAt.unit must be km or mi, got 'h'",
     )
@@ -464,10 +471,10 @@ describe('back-test with known truth (the table of docs/intervals.md)', () => {
       console.log(`${generator} | ${scatter} | ${(covered * 100).toFixed(1)} % | ${medianError} days`)
     }
     // For use that varies by the day, the band for a steady line is far too narrow, and the table must show this.
-    const wrong = rows.find(
+    const wrongRow = rows.find(
       (row) => row.generator === 'use from day to day' && row.scatter === 'about a steady line',
     )
-    expect(wrong?.covered).toBeLessThan(0.6)
+    expect(wrongRow?.covered).toBeLessThan(0.6)
     const pause = rows.find(
       (row) => row.generator === 'a pause that nobody logged' && row.scatter === 'from day to day',
     )

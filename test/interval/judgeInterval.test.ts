@@ -27,7 +27,7 @@ const interval: fc.Arbitrary<Interval> = fc.oneof(
   },
   { weight: 1, arbitrary: fc.constant({ kind: 'not stated' as const }) },
 )
-const severe = fc.oneof(
+const severeUse = fc.oneof(
   interval.map((item) => ({ kind: 'interval' as const, interval: item, criteria: 'towing' })),
   fc.constantFrom('0.5', '0.75').map((factor) => ({ kind: 'factor' as const, factor, criteria: 'towing' })),
 )
@@ -41,7 +41,7 @@ const meters = fc.record(
 const question = fc
   .record({
     every: interval,
-    others: fc.record({ first: interval, window: interval, severe }, { requiredKeys: [] }),
+    others: fc.record({ first: interval, window: interval, severe: severeUse }, { requiredKeys: [] }),
     start: fc.option(meters, { nil: undefined }),
     firstDay: fc.option(fc.integer({ min: 0, max: 100 }), { nil: undefined }),
     lastDay: fc.integer({ min: 100, max: 900 }),
@@ -132,9 +132,11 @@ describe('an interval and two readings', () => {
     const seen = new Map<string, number>()
     law(2000, question, (readings) => {
       const severity = readings.severe === undefined ? 'normal' : 'severe'
-      const own = judgeInterval(readings, { soon: SOON })
-      expect(own).toEqual(computeDue(byLog(readings), { soon: SOON, staleAfter: { days: 0 }, severity }))
-      seen.set(own.verdict, (seen.get(own.verdict) ?? 0) + 1)
+      const ownJudgement = judgeInterval(readings, { soon: SOON })
+      expect(ownJudgement).toEqual(
+        computeDue(byLog(readings), { soon: SOON, staleAfter: { days: 0 }, severity }),
+      )
+      seen.set(ownJudgement.verdict, (seen.get(ownJudgement.verdict) ?? 0) + 1)
     })
     console.log(JSON.stringify(Object.fromEntries(seen)))
     expect([...seen.keys()].sort()).toEqual(['cannot tell', 'due', 'due soon', 'not due', 'overdue'])
@@ -153,8 +155,8 @@ describe('an interval and two readings', () => {
     [{ every, now, lats: now }, /did you mean last\?/],
     [{ every, now: { ...now, hour: 3 } }, /readings\.now must not have the key .hour.; did you mean hours\?/],
     [{ every: '250 h', now }, /readings\.every must be an object/],
-  ])('%j is refused', (readings, said) => {
-    expect(() => judgeInterval(readings as unknown as IntervalReadings, { soon: {} })).toThrow(said)
+  ])('%j is refused', (readings, message) => {
+    expect(() => judgeInterval(readings as unknown as IntervalReadings, { soon: {} })).toThrow(message)
   })
 
   it('a meter that was read on one of the days alone cannot be judged; one that was never read is not counted', () => {

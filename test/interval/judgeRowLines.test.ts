@@ -13,7 +13,7 @@ import {
   NO_DAY,
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
-import { randomRow, seeded, TODAY } from './support/randomRows.js'
+import { randomRow, seedRandom, TODAY } from './support/randomRows.js'
 
 const SET = { today: TODAY, soon: { days: 30, fraction: 0.9 }, staleAfter: { days: 21 } } as const
 
@@ -39,7 +39,7 @@ async function run(input: Readable, highWaterMark = 16_384) {
 
 describe('due over JSON Lines', () => {
   test('10,000 lines answer in order, equal to the columns, through a slow sink', async () => {
-    const random = seeded(7)
+    const random = seedRandom(7)
     const rows = Array.from({ length: 10_000 }, (_, index) => randomRow(random, index))
     const { summary, progress, answers } = await run(
       Readable.from(rows.map((row) => `${JSON.stringify(row)}\n`)),
@@ -90,8 +90,8 @@ describe('due over JSON Lines', () => {
 
   test('nothing in, nothing out; bad lines alone are answered too', async () => {
     expect((await run(Readable.from([]))).answers).toEqual([])
-    const bad = await run(Readable.from(['x\n'.repeat(5000)]))
-    expect([bad.answers.length, bad.answers[4999]]).toEqual([
+    const badRun = await run(Readable.from(['x\n'.repeat(5000)]))
+    expect([badRun.answers.length, badRun.answers[4999]]).toEqual([
       5000,
       '{"line":5000,"error":"not a JSON object"}',
     ])
@@ -100,7 +100,7 @@ describe('due over JSON Lines', () => {
   test('memory does not grow with the input', async () => {
     setFlagsFromString('--expose-gc')
     const collect = runInNewContext('gc') as () => void
-    const line = `${JSON.stringify(randomRow(seeded(1), 1))}\n`
+    const line = `${JSON.stringify(randomRow(seedRandom(1), 1))}\n`
     const chunk = line.repeat(1000)
     const used = async (chunks: number): Promise<number> => {
       let most = 0
@@ -141,9 +141,9 @@ describe('due over JSON Lines', () => {
     await expect(
       judgeRowLines({ ...SET, catalogue: en, input: brokenStream, output: new PassThrough() }),
     ).rejects.toThrow('disk gone')
-    const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
+    const fullDisk = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
     await expect(
-      judgeRowLines({ ...SET, catalogue: en, input: Readable.from(['{}\n']), output: full }),
+      judgeRowLines({ ...SET, catalogue: en, input: Readable.from(['{}\n']), output: fullDisk }),
     ).rejects.toThrow('disk full')
     await expect(
       judgeRowLines({

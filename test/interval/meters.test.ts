@@ -95,15 +95,15 @@ describe('events of a meter', () => {
         rollover: 9999.9,
       }),
     ).toEqual([9990, 10_030])
-    const unstated = log({
+    const unstatedLog = log({
       hours: [
         ['2030-05-01', 9990],
         ['2030-09-01', 30],
       ],
       events,
     })
-    expect(problemsOf(unstated)).toEqual([['interval/rollover-limit-missing', 'error', '/events/0']])
-    expect(readMeters(unstated).hours?.map(({ stretch }) => stretch)).toEqual([0, 1])
+    expect(problemsOf(unstatedLog)).toEqual([['interval/rollover-limit-missing', 'error', '/events/0']])
+    expect(readMeters(unstatedLog).hours?.map(({ stretch }) => stretch)).toEqual([0, 1])
   })
 
   test('a fall past a stated limit is a rollover where that is plausible, else a fall', () => {
@@ -242,7 +242,7 @@ describe('findings', () => {
   })
 
   test('values past the bounds and dates that are none are left out', () => {
-    const bad = log({
+    const badLog = log({
       hours: [
         ['2030-05-01', -0.001],
         ['2030-05-02', Number.NaN],
@@ -251,13 +251,13 @@ describe('findings', () => {
         ['2030-05-04', 7],
       ],
     })
-    expect(readMeters(bad).findings.map(({ code }) => code)).toEqual([
+    expect(readMeters(badLog).findings.map(({ code }) => code)).toEqual([
       'interval/reading-out-of-bounds',
       'interval/reading-out-of-bounds',
       'interval/reading-out-of-bounds',
       'calendar/not-a-date',
     ])
-    expect(readMeters(bad).hours?.length).toBe(1)
+    expect(readMeters(badLog).hours?.length).toBe(1)
     // A value that is not a number is never read as one, even if it looks like one.
     let nest: unknown = 1
     for (let depth = 0; depth < 9000; depth += 1) nest = [nest]
@@ -265,8 +265,8 @@ describe('findings', () => {
       const { hours, findings } = readMeters(log({ hours: [['2030-05-01', value as number]] }))
       expect([hours, findings.map(({ code }) => code)]).toEqual([[], ['interval/reading-out-of-bounds']])
       expect(JSON.stringify(findings).length).toBeLessThan(300)
-      const { findings: undated } = readMeters(log({ hours: [[value as string, 412]] }))
-      expect(undated.map(({ code }) => code)).toEqual(['calendar/not-a-date'])
+      const { findings: undatedFindings } = readMeters(log({ hours: [[value as string, 412]] }))
+      expect(undatedFindings.map(({ code }) => code)).toEqual(['calendar/not-a-date'])
     }
     const farLog = log({
       km: [
@@ -291,19 +291,22 @@ describe('findings', () => {
 
   test('what is no log, or no list of one, is named', () => {
     const validLog = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
-    const refused = (machine: unknown, message: string) =>
+    const expectRefused = (machine: unknown, message: string) =>
       expect(() => readMeters(machine as MachineLog)).toThrow(
         new TypeError(`${message}; parse the document first`),
       )
-    refused(null, 'log must be an object, got null')
-    refused([], 'log must be an object, got a list')
-    refused({ ...validLog, meters: { distance: null } }, 'log.meters.distance must be an object, got null')
-    refused({ ...validLog, records: undefined }, 'log.records must be a list, got undefined')
-    refused({ ...validLog, records: 'none' }, "log.records must be a list, got 'none'")
-    refused({ ...validLog, records: [{}] }, 'log.records[0].readings must be an object, got undefined')
-    for (const [events, shown] of ANYTHING)
-      refused({ ...validLog, events }, `log.events must be a list, got ${shown}`)
-    refused({ ...validLog, events: ['swap'] }, "log.events[0] must be an object, got 'swap'")
+    expectRefused(null, 'log must be an object, got null')
+    expectRefused([], 'log must be an object, got a list')
+    expectRefused(
+      { ...validLog, meters: { distance: null } },
+      'log.meters.distance must be an object, got null',
+    )
+    expectRefused({ ...validLog, records: undefined }, 'log.records must be a list, got undefined')
+    expectRefused({ ...validLog, records: 'none' }, "log.records must be a list, got 'none'")
+    expectRefused({ ...validLog, records: [{}] }, 'log.records[0].readings must be an object, got undefined')
+    for (const [events, shownValue] of ANYTHING)
+      expectRefused({ ...validLog, events }, `log.events must be a list, got ${shownValue}`)
+    expectRefused({ ...validLog, events: ['swap'] }, "log.events[0] must be an object, got 'swap'")
   })
 })
 
@@ -348,8 +351,10 @@ describe('laws', () => {
       }
       const machine = log({ hours, events, rollover: 99.9 })
       const read = readMeters(machine)
-      const own = read.hours?.filter(({ path }) => path.startsWith('/meters')).map(({ total }) => total.value)
-      expect(own).toEqual(trueCounts)
+      const ownTotals = read.hours
+        ?.filter(({ path }) => path.startsWith('/meters'))
+        .map(({ total }) => total.value)
+      expect(ownTotals).toEqual(trueCounts)
       expect(read.findings).toEqual([])
     })
   })
@@ -426,20 +431,20 @@ describe('signals', () => {
     expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
       new RangeError('maximum must be a number above 0, got 0'),
     )
-    for (const [value, shown] of ANYTHING) {
+    for (const [value, shownValue] of ANYTHING) {
       const raw = value as number
       const signal = 'engine total hours'
       expect(() => countBetweenSignals(value as MeterSignal, 0, 1, 1)).toThrow(
-        `, wheel-based machine distance, got ${shown}`,
+        `, wheel-based machine distance, got ${shownValue}`,
       )
       expect(() => countBetweenSignals(signal, raw, 1, 1)).toThrow(
-        `earlierRawCount must be a whole number from 0 to 4211081215, got ${shown}`,
+        `earlierRawCount must be a whole number from 0 to 4211081215, got ${shownValue}`,
       )
       expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(
-        `laterRawCount must be a whole number from 0 to 4211081215, got ${shown}`,
+        `laterRawCount must be a whole number from 0 to 4211081215, got ${shownValue}`,
       )
       expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(
-        `maximum must be a number above 0, got ${shown}`,
+        `maximum must be a number above 0, got ${shownValue}`,
       )
     }
   })

@@ -7,9 +7,9 @@ import { computeDue } from '../../src/v1/interval.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { log, OPTIONS, question, stated } from './support/machine.js'
 
-const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ')
+const normalizeSpaces = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ')
 const say = (reasons: readonly { readonly code: string; readonly params: object }[]) =>
-  reasons.map((reason) => plain(renderMessage(reason as Parameters<typeof renderMessage>[0], en)))
+  reasons.map((reason) => normalizeSpaces(renderMessage(reason as Parameters<typeof renderMessage>[0], en)))
 
 describe('English sentences', () => {
   test('a verdict by hours and calendar', () => {
@@ -24,13 +24,13 @@ describe('English sentences', () => {
   })
 
   test('a display that was changed: to a smaller figure, and to a larger one', () => {
-    const swapped = (newReading: number, shown: number) =>
+    const swapText = (newReading: number, shownReading: number) =>
       say(
         computeDue(
           question(
             { repeat: stated({ hours: '100' }) },
             log({
-              hours: [['2031-03-01', shown]],
+              hours: [['2031-03-01', shownReading]],
               records: [{ date: '2031-01-01', hours: 780 }],
               events: [
                 { kind: 'meter swap', date: '2031-02-01', meter: 'hours', oldReading: 812, newReading },
@@ -41,10 +41,10 @@ describe('English sentences', () => {
           OPTIONS,
         ).reasons,
       )[0]
-    expect(swapped(5, 45)).toBe(
+    expect(swapText(5, 45)).toBe(
       'Since counting began, the hour meter was swapped, was reset or rolled over: it shows 807 h less than it would otherwise.',
     )
-    expect(swapped(1000, 1010)).toMatch(/it shows 188 h more than it would otherwise\.$/)
+    expect(swapText(1000, 1010)).toMatch(/it shows 188 h more than it would otherwise\.$/)
   })
 
   test('the manual’s printed digits are kept', () => {

@@ -20,8 +20,8 @@ describe('explain', () => {
   })
 
   it('does not take a reason inside the params of another for one of its own', () => {
-    const outer = { code: 'future/outer', params: { inner: reason('z') } }
-    expect(explain({ reasons: [outer] }, en)).toHaveLength(1)
+    const outerReason = { code: 'future/outer', params: { inner: reason('z') } }
+    expect(explain({ reasons: [outerReason] }, en)).toHaveLength(1)
   })
 
   it('survives cycles and 9,000-deep nesting', () => {

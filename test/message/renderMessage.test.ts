@@ -54,8 +54,14 @@ describe('renderMessage', () => {
     cycle['again'] = cycle
     let deepValue: unknown = 'end'
     for (let level = 0; level < 9000; level++) deepValue = { deep: deepValue }
-    const odd = { cycle, deep: deepValue, big: 10n, call: () => 1, sign: Symbol('s') } as unknown as Params
-    const written = renderMessage({ code: 'future/odd', params: odd }, en)
+    const oddParams = {
+      cycle,
+      deep: deepValue,
+      big: 10n,
+      call: () => 1,
+      sign: Symbol('s'),
+    } as unknown as Params
+    const written = renderMessage({ code: 'future/odd', params: oddParams }, en)
     expect(written).toContain('big: (bigint)')
     expect(written).toContain('call: (function)')
     expect(written).not.toMatch(FORBIDDEN)
@@ -112,7 +118,7 @@ describe('renderMessage', () => {
   /** The param names that a code's text reads, recorded by a proxy. */
   function namesRead(code: string): string[] {
     const names: string[] = []
-    const remember: ProxyHandler<object> = {
+    const recorder: ProxyHandler<object> = {
       get: (_target, name) => {
         if (typeof name === 'string') names.push(name)
         return 'x'
@@ -122,7 +128,7 @@ describe('renderMessage', () => {
     const text = (en.texts as unknown as Record<string, (params: object, say: object) => string>)[code]
     const say = new Proxy({}, { get: () => () => 'x' })
     try {
-      text?.(new Proxy({}, remember), say)
+      text?.(new Proxy({}, recorder), say)
     } catch {
       // If a text fails because it expects another shape, its first names are already recorded.
     }
@@ -149,8 +155,8 @@ describe('cleanText', () => {
   })
 
   it('leaves letters of every script, no-break spaces and signs alone', () => {
-    const plain = 'Größe 4×4, Öl №\u00a05, 変速機, трансмиссия, ½ N·m 🔧'
-    expect(cleanText(plain)).toBe(plain)
+    const plainText = 'Größe 4×4, Öl №\u00a05, 変速機, трансмиссия, ½ N·m 🔧'
+    expect(cleanText(plainText)).toBe(plainText)
   })
 
   it('cuts at 400 characters: not at 400, at 401', () => {
@@ -165,9 +171,9 @@ describe('cleanText', () => {
   test.prop([fc.string({ unit: 'binary', maxLength: 600 })])(
     'is clean, and cleaning again changes nothing',
     (text) => {
-      const once = cleanText(text)
-      expect(once).not.toMatch(FORBIDDEN)
-      expect(once.length > 400 || cleanText(once) === once).toBe(true)
+      const cleanedText = cleanText(text)
+      expect(cleanedText).not.toMatch(FORBIDDEN)
+      expect(cleanedText.length > 400 || cleanText(cleanedText) === cleanedText).toBe(true)
     },
   )
 })

@@ -30,8 +30,8 @@ describe('densityAt', () => {
       const rho60 = density(rho, (60 - 32) / 1.8).density.value
       const expansion = (0.34878 / rho60) * (fahrenheit - 60)
       const expected = rho60 * Math.exp(-expansion * (1 + 0.8 * expansion))
-      const ours = density(rho, (fahrenheit - 32) / 1.8).density.value
-      expect(Math.abs(ours / expected - 1)).toBeLessThan(1e-5)
+      const calculated = density(rho, (fahrenheit - 32) / 1.8).density.value
+      expect(Math.abs(calculated / expected - 1)).toBeLessThan(1e-5)
     }
   })
 
@@ -81,9 +81,9 @@ describe('volumeAt', () => {
   it('there and back is the same (law)', () => {
     const degrees = fc.integer({ min: -50, max: 150 })
     law(50, degrees, degrees, fc.double({ min: 0, max: 50, noNaN: true }), (from, to, value) => {
-      const there = volumeAt(oil, { value, unit: 'qt_us' }, celsius(from), celsius(to))
-      if (there.verdict !== 'volume') return expect.unreachable()
-      const back = volumeAt(oil, there.volume, celsius(to), celsius(from))
+      const volumeThere = volumeAt(oil, { value, unit: 'qt_us' }, celsius(from), celsius(to))
+      if (volumeThere.verdict !== 'volume') return expect.unreachable()
+      const back = volumeAt(oil, volumeThere.volume, celsius(to), celsius(from))
       expect(back.verdict === 'volume' && Math.abs(back.volume.value - value)).toBeLessThan(
         1e-12 * (1 + value),
       )

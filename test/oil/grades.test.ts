@@ -98,8 +98,8 @@ describe('findGradeBand against the published tables', () => {
       kind: 'cannot tell',
       reasons: [{ params: { grade: '95', system: 'SAE J306' } }],
     })
-    const other = { system: 'SAE J306', grade: '90', edition: '1992' } as const
-    expect(() => findGradeBand(other)).toThrow(/edition must be one of 2019, 2005, before 2005/)
+    const otherGrade = { system: 'SAE J306', grade: '90', edition: '1992' } as const
+    expect(() => findGradeBand(otherGrade)).toThrow(/edition must be one of 2019, 2005, before 2005/)
     // @ts-expect-error not a system
     expect(() => findGradeBand({ system: 'toString', grade: '90', edition: '2019' })).toThrow(RangeError)
     // @ts-expect-error a grade that is not a string
@@ -199,7 +199,7 @@ describe('parseGrade', () => {
 
   it('its own spelling reads the same again, for every grade of every system (law)', () => {
     const systems = Object.keys(GRADE_EDITIONS) as GradeSystem[]
-    let seen = 0
+    let namedCount = 0
     for (const system of systems) {
       const unknown = parseGrade('?', system)
       const known = (unknown.findings[0]?.params.known ?? []) as string[]
@@ -207,10 +207,10 @@ describe('parseGrade', () => {
         const read = parseGrade(text, system)
         if (!read.ok) return expect.unreachable(`${text} in ${system}`)
         expect(parseGrade(read.value.name, system)).toEqual(read)
-        seen += 1
+        namedCount += 1
       }
     }
-    expect(seen).toBe(14 + 14 + 20)
+    expect(namedCount).toBe(14 + 14 + 20)
   })
 
   it('never throws for any text (law)', () => {

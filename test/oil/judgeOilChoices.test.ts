@@ -48,10 +48,16 @@ describe('judgeAmbientBand', () => {
       min: { value: '-2.5', unit: 'degC' },
       max: { value: '15.25', unit: 'degC' },
     })
-    const whole: Band = { kind: 'nominal with tolerance', value: '-20', minus: '5', plus: '5', unit: 'degC' }
-    expect(judgeAmbientBand(whole, celsius(-25)).verdict).toBe('yes')
-    expect(judgeAmbientBand(whole, celsius(-15)).verdict).toBe('yes')
-    expect(judgeAmbientBand(whole, celsius(-14.9)).verdict).toBe('no')
+    const toleranceBand: Band = {
+      kind: 'nominal with tolerance',
+      value: '-20',
+      minus: '5',
+      plus: '5',
+      unit: 'degC',
+    }
+    expect(judgeAmbientBand(toleranceBand, celsius(-25)).verdict).toBe('yes')
+    expect(judgeAmbientBand(toleranceBand, celsius(-15)).verdict).toBe('yes')
+    expect(judgeAmbientBand(toleranceBand, celsius(-14.9)).verdict).toBe('no')
   })
 
   it('cannot tell without an ambient, and asks where the sheet prints no band', () => {

@@ -18,7 +18,7 @@ const offered = (more: Partial<OfferedOil> = {}): OfferedOil => ({
   system: 'SAE J306',
   ...more,
 })
-const plain: OilFacts = { yellowMetal: 'not stated' }
+const plainFacts: OilFacts = { yellowMetal: 'not stated' }
 const codes = (verdict: { reasons: readonly { code: string }[] }) => verdict.reasons.map(({ code }) => code)
 
 describe('viscosity', () => {
@@ -76,7 +76,7 @@ describe('viscosity', () => {
     ['a label 10W-30 called J306', {}, { grade: '10W-30' }, 'ask', 'oil/grade-not-known'],
   ]
   it.each(cases)('%s', (_, requirement, label, answer, code) => {
-    const judgement = oilMeets(permitted(requirement), offered(label), plain)
+    const judgement = oilMeets(permitted(requirement), offered(label), plainFacts)
     expect(judgement.viscosity).toBe(answer)
     expect(judgement.verdict).toBe(answer)
     expect(codes(judgement)).toContain(code)
@@ -87,42 +87,46 @@ describe('viscosity', () => {
       name: 'Skarn Gear',
       ...(kv100 === undefined ? {} : { kv100: { value: kv100, unit: 'mm2/s' } }),
     })
-    expect(oilMeets(permitted(), label(), plain)).toMatchObject({ viscosity: 'cannot tell' })
-    expect(codes(oilMeets(permitted(), label(), plain))[0]).toBe('oil/grade-not-on-label')
-    expect(codes(oilMeets(permitted({ edition: '2019' }), label(18.4), plain))[0]).toBe(
+    expect(oilMeets(permitted(), label(), plainFacts)).toMatchObject({ viscosity: 'cannot tell' })
+    expect(codes(oilMeets(permitted(), label(), plainFacts))[0]).toBe('oil/grade-not-on-label')
+    expect(codes(oilMeets(permitted({ edition: '2019' }), label(18.4), plainFacts))[0]).toBe(
       'oil/viscosity-inside-band',
     )
-    expect(oilMeets(permitted({ edition: '2019' }), label(18.4), plain).viscosity).toBe('ask')
+    expect(oilMeets(permitted({ edition: '2019' }), label(18.4), plainFacts).viscosity).toBe('ask')
     // 90 of 2019 ends below 18.5; before 2005 it ended below 24.0
-    expect(oilMeets(permitted({ edition: '2019' }), label(18.5), plain).viscosity).toBe('no')
-    expect(oilMeets(permitted({ edition: 'before 2005' }), label(18.5), plain).viscosity).toBe('ask')
-    expect(oilMeets(permitted(), label(18.5), plain).viscosity).toBe('ask')
+    expect(oilMeets(permitted({ edition: '2019' }), label(18.5), plainFacts).viscosity).toBe('no')
+    expect(oilMeets(permitted({ edition: 'before 2005' }), label(18.5), plainFacts).viscosity).toBe('ask')
+    expect(oilMeets(permitted(), label(18.5), plainFacts).viscosity).toBe('ask')
   })
 
   it('another system with a viscosity outside the band is a no', () => {
     const iso = offered({ system: 'ISO VG', grade: '220', kv100: { value: 19, unit: 'mm2/s' } })
-    const judgement = oilMeets(permitted({ edition: '2019' }), iso, plain)
+    const judgement = oilMeets(permitted({ edition: '2019' }), iso, plainFacts)
     expect(judgement.viscosity).toBe('no')
     expect(codes(judgement).slice(0, 2)).toEqual(['oil/systems-differ', 'oil/viscosity-outside-band'])
     const oilInRange = { ...iso, kv100: { value: 18, unit: 'mm2/s' } } as const
-    expect(oilMeets(permitted({ edition: '2019' }), oilInRange, plain).viscosity).toBe('ask')
+    expect(oilMeets(permitted({ edition: '2019' }), oilInRange, plainFacts).viscosity).toBe('ask')
   })
 
   it('a label whose own viscosity is not in its grade is asked about', () => {
-    const judgement = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plain)
+    const judgement = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plainFacts)
     expect(judgement.viscosity).toBe('ask')
     expect(codes(judgement)[0]).toBe('oil/label-contradicts-viscosity')
-    const right = oilMeets(permitted(), offered({ kv100: { value: 14.5, unit: 'mm2/s' } }), plain)
+    const right = oilMeets(permitted(), offered({ kv100: { value: 14.5, unit: 'mm2/s' } }), plainFacts)
     expect(right.viscosity).toBe('yes')
   })
 
   it('a label of 0 mm²/s, as a document may hold it, is in no band', () => {
-    const judgement = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
+    const judgement = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plainFacts)
     expect(codes(judgement)[0]).toBe('oil/label-contradicts-viscosity')
   })
 
   it('an edition that is not held is named and all are considered', () => {
-    const judgement = oilMeets(permitted({ grade: '90', edition: '1978' }), offered({ grade: '110' }), plain)
+    const judgement = oilMeets(
+      permitted({ grade: '90', edition: '1978' }),
+      offered({ grade: '110' }),
+      plainFacts,
+    )
     expect(codes(judgement).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
   })
 })
@@ -277,7 +281,7 @@ describe('limited slip', () => {
   ]
   it.each(cases)('%s', (_, requirement, limitedSlip, answer, code) => {
     const label = offered(limitedSlip === undefined ? {} : { limitedSlip })
-    const judgement = oilMeets(permitted(requirement), label, plain)
+    const judgement = oilMeets(permitted(requirement), label, plainFacts)
     expect(judgement.limitedSlip).toBe(answer)
     expect(codes(judgement)).toContain(code)
   })
@@ -291,7 +295,7 @@ describe('a maker’s fluid', () => {
     ['nearly the name', { makerFluids: ['Tallin Wet Brake'] }, 'no'],
     ['only the viscosity', { kv100: { value: 9, unit: 'mm2/s' } }, 'no'],
   ] as const)('%s', (_, label, answer) => {
-    const judgement = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
+    const judgement = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plainFacts)
     expect(judgement).toMatchObject({ verdict: answer, viscosity: answer, category: answer })
   })
 })
@@ -299,12 +303,12 @@ describe('a maker’s fluid', () => {
 describe('ambient and the whole', () => {
   const coldRequirement = permitted({ ambient: { kind: 'limits', max: '30', unit: 'degC' } })
   it('is judged only where a temperature is given', () => {
-    expect(oilMeets(coldRequirement, offered(), plain)).toMatchObject({
+    expect(oilMeets(coldRequirement, offered(), plainFacts)).toMatchObject({
       ambient: 'not judged',
       verdict: 'yes',
     })
     const at = (value: number) =>
-      oilMeets(coldRequirement, offered(), { ...plain, ambient: { value, unit: 'degC' } })
+      oilMeets(coldRequirement, offered(), { ...plainFacts, ambient: { value, unit: 'degC' } })
     expect(at(30)).toMatchObject({ ambient: 'yes', verdict: 'yes' })
     expect(at(30.01)).toMatchObject({ ambient: 'no', verdict: 'no' })
   })
@@ -361,18 +365,19 @@ describe('ambient and the whole', () => {
     expect(JSON.stringify(label)).toBe(before)
     const longCategory = 'G'.repeat(100_000)
     expect(
-      oilMeets(permitted({ category: longCategory }), offered({ categories: ['__proto__'] }), plain).category,
+      oilMeets(permitted({ category: longCategory }), offered({ categories: ['__proto__'] }), plainFacts)
+        .category,
     ).toBe('ask')
   })
 
   it('throws for misuse, naming the argument', () => {
     // @ts-expect-error
-    expect(() => oilMeets(undefined, offered(), plain)).toThrow(/permitted must be an object/)
+    expect(() => oilMeets(undefined, offered(), plainFacts)).toThrow(/permitted must be an object/)
     // @ts-expect-error
-    expect(() => oilMeets(permitted(), 'oil', plain)).toThrow(/offered must be an object/)
+    expect(() => oilMeets(permitted(), 'oil', plainFacts)).toThrow(/offered must be an object/)
     // @ts-expect-error
     expect(() => oilMeets(permitted(), offered(), { yellowMetal: 'bronze' })).toThrow(/yellowMetal/)
-    const invalidFacts = { ...plain, ambient: { value: Number.NaN, unit: 'degC' } } as const
+    const invalidFacts = { ...plainFacts, ambient: { value: Number.NaN, unit: 'degC' } } as const
     expect(() => oilMeets(permitted(), offered(), invalidFacts)).toThrow(RangeError)
   })
 })

@@ -87,12 +87,12 @@ describe('viscosity by D341', () => {
   })
 
   it('takes Fahrenheit and kelvin as the same day', () => {
-    const wanted = at(135, 14.5, 20)
+    const expectedViscosity = at(135, 14.5, 20)
     for (const temperature of [{ value: 68, unit: 'degF' } as const, { value: 293.15, unit: 'K' } as const]) {
       const answer = viscosityAt(oil(135, 14.5), temperature)
-      expect(answer.verdict === 'viscosity' && Math.abs(answer.viscosity.value / wanted - 1)).toBeLessThan(
-        1e-12,
-      )
+      expect(
+        answer.verdict === 'viscosity' && Math.abs(answer.viscosity.value / expectedViscosity - 1),
+      ).toBeLessThan(1e-12)
     }
   })
 
@@ -111,9 +111,9 @@ describe('viscosity by D341', () => {
   })
 
   it('no number below the pour point; at it there is one', () => {
-    const poured = { ...oil(135, 14.5), pourPoint: celsius(-21) }
-    expect(code(viscosityAt(poured, celsius(-21)))).toEqual(['viscosity', 'oil/viscosity-by-d341'])
-    expect(code(viscosityAt(poured, celsius(-21.01)))).toEqual(['cannot tell', 'oil/below-pour-point'])
+    const pouredOil = { ...oil(135, 14.5), pourPoint: celsius(-21) }
+    expect(code(viscosityAt(pouredOil, celsius(-21)))).toEqual(['viscosity', 'oil/viscosity-by-d341'])
+    expect(code(viscosityAt(pouredOil, celsius(-21.01)))).toEqual(['cannot tell', 'oil/below-pour-point'])
     expect(code(viscosityAt(oil(135, 14.5), celsius(-21)))).toEqual([
       'viscosity',
       'oil/viscosity-by-d341',
@@ -200,10 +200,10 @@ describe('viscosity index by D2270', () => {
       (y, share) => {
         const [, a, b, c, d, e, f] = VI_QUADRATICS.find(([top]) => y <= top) ?? [0, 0, 0, 0, 0, 0, 0]
         const [l, h] = [a * y * y + b * y + c, d * y * y + e * y + f]
-        const u = h * (0.7 + 0.3 * share) + (l - h) * share * 0.9
-        const n = Math.log(h / u) / Math.log(y)
-        const expected = u > h ? (100 * (l - u)) / (l - h) : (10 ** n - 1) / 0.00715 + 100
-        expect(Math.abs(index(u, y).value - expected)).toBeLessThan(1)
+        const indexLimit = h * (0.7 + 0.3 * share) + (l - h) * share * 0.9
+        const n = Math.log(h / indexLimit) / Math.log(y)
+        const expected = indexLimit > h ? (100 * (l - indexLimit)) / (l - h) : (10 ** n - 1) / 0.00715 + 100
+        expect(Math.abs(index(indexLimit, y).value - expected)).toBeLessThan(1)
       },
     )
   })

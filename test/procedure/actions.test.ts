@@ -72,7 +72,7 @@ describe('texts', () => {
     count: (value: number, candidate: string, other: string) => `${value} ${value === 1 ? candidate : other}`,
     reason: JSON.stringify,
   }
-  const full = {
+  const fullWords = {
     step: 'front-fit-drain',
     part: 'drain plug',
     gearcase: 'front differential',
@@ -96,16 +96,16 @@ describe('texts', () => {
   }
   test.each(Object.entries(procedureTexts))('%s', (_code, text) => {
     const write = text as (params: unknown, say: unknown) => string
-    const sentence = write(full, say)
+    const sentence = write(fullWords, say)
     expect(sentence).toMatch(/^[A-Z0-9“].*[.”]$/)
     expect(sentence).not.toMatch(/undefined|NaN|\[object/)
     const shortText = write(
-      { ...full, part: undefined, gearcase: undefined, instance: undefined, step: undefined, known: [] },
+      { ...fullWords, part: undefined, gearcase: undefined, instance: undefined, step: undefined, known: [] },
       say,
     )
     expect(shortText).not.toMatch(/NaN|\[object/)
-    expect(write({ ...full, part: undefined }, say)).not.toMatch(/NaN|\[object/)
-    expect(write({ ...full, gearcase: undefined, instance: undefined }, say)).not.toMatch(/NaN|\[object/)
+    expect(write({ ...fullWords, part: undefined }, say)).not.toMatch(/NaN|\[object/)
+    expect(write({ ...fullWords, gearcase: undefined, instance: undefined }, say)).not.toMatch(/NaN|\[object/)
   })
 })
 

@@ -7,7 +7,7 @@ import { type CaseOptions, makeCase, makeSheet, visitArbitrary } from './sheets.
 import { rampsSheet } from './unsafe/rampRows.js'
 
 const sheetOf = (cases: Readonly<Record<string, CaseOptions>>): SpecSheet =>
-  makeSheet(Object.fromEntries(Object.entries(cases).map(([id, one]) => [id, makeCase(id, one)])))
+  makeSheet(Object.fromEntries(Object.entries(cases).map(([id, options]) => [id, makeCase(id, options)])))
 
 function buildOnRamps(sheet: SpecSheet, facts: { readonly events?: readonly ['submersion'] } = {}) {
   const built = buildProcedure({ sheet, identity: {}, services: ['change'], raiseOn: 'ramps', ...facts })
@@ -63,10 +63,10 @@ describe('a machine on ramps', () => {
   ] as const)(
     'a guard off for a level check on the ground %s: stands are used',
     (_when, services, recheck) => {
-      const shared = { method: 'sight glass', ownLevel: true, shield: true, recheck } as const
+      const caseOptions = { method: 'sight glass', ownLevel: true, shield: true, recheck } as const
       const sheet = sheetOf({
-        front: { ...shared, access: 'front', attitude: 'not stated' },
-        rear: { ...shared, access: 'rear', attitude: 'level on its wheels' },
+        front: { ...caseOptions, access: 'front', attitude: 'not stated' },
+        rear: { ...caseOptions, access: 'rear', attitude: 'level on its wheels' },
       })
       const guard = { ...sheet.shields?.['pan-guard'], guards: 'moving parts' } as const
       const guardedSheet = { ...sheet, shields: { 'pan-guard': guard } } as SpecSheet
@@ -87,7 +87,7 @@ describe('a machine on ramps', () => {
     const sheet = sheetOf({ front: { access: 'front' } })
     const { axles } = sheet.machine
     const forbidden = Object.fromEntries(
-      Object.entries(axles).map(([id, one]) => [id, { ...one, ramps: false }]),
+      Object.entries(axles).map(([id, axle]) => [id, { ...axle, ramps: false }]),
     )
     const because = ({ findings }: ReturnType<typeof buildOnRamps>) =>
       findings.flatMap(({ params }) => ('because' in params ? params.because : []))
@@ -109,10 +109,14 @@ describe('a machine on ramps', () => {
   test('a repair with much to do rebuilds the order on ramps', () => {
     const { procedure } = buildOnRamps(rampsSheet)
     const steps = procedure.steps.filter((step, place) => step.do === 'drive onto ramps' || place % 3 > 0)
-    const { procedure: repaired, left, stopped } = repairProcedure({ ...procedure, steps }, rampsSheet)
+    const {
+      procedure: repairedProcedure,
+      left,
+      stopped,
+    } = repairProcedure({ ...procedure, steps }, rampsSheet)
     expect(left).toEqual([])
     expect(stopped).toBe('rebuilt')
-    const actions = repaired.steps.map((step) => step.do)
+    const actions = repairedProcedure.steps.map((step) => step.do)
     expect(actions).toContain('drive off ramps')
     expect(actions).not.toContain('set on stands')
   })

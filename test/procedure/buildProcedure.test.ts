@@ -42,8 +42,10 @@ describe('variety', () => {
   test('all gearcases of all services: raised once a support, lowered once', () => {
     const procedure = build(varietySheet, ['change', 'check'])
     expect(validateProcedure(procedure, varietySheet)).toEqual([])
-    const raised = procedure.steps.filter((step) => step.do === 'raise the machine').map((step) => step.on)
-    expect(raised).toEqual(['/machine/supports/front-beam', '/machine/supports/rear-beam'])
+    const raisePlaces = procedure.steps
+      .filter((step) => step.do === 'raise the machine')
+      .map((step) => step.on)
+    expect(raisePlaces).toEqual(['/machine/supports/front-beam', '/machine/supports/rear-beam'])
     expect(procedure.steps.filter((step) => step.do === 'lower the machine')).toHaveLength(1)
   })
 
@@ -139,20 +141,20 @@ describe('variety', () => {
 })
 
 describe('what cannot be told, and what cannot be done', () => {
-  const some = { variants: ['winch'] }
+  const winchOnly = { variants: ['winch'] }
 
   test('a drain plug that only some variants have', () => {
-    const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: some }) })
-    const open = buildProcedure({ sheet, identity: {}, services: ['change'] })
-    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
+    const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: winchOnly }) })
+    const undecided = buildProcedure({ sheet, identity: {}, services: ['change'] })
+    expect(undecided.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/gearcases/rear/openings/drain'],
     ])
-    if (!open.ok) throw new Error('not built')
-    const crackStep = open.value.steps.find((step) => step.id === 'rear-crack-drain')
+    if (!undecided.ok) throw new Error('not built')
+    const crackStep = undecided.value.steps.find((step) => step.id === 'rear-crack-drain')
     expect(crackStep?.values?.['onlyIf']).toBe('/gearcases/rear/openings/drain/appliesTo')
-    const without = buildProcedure({ sheet, identity: { variant: 'plain' }, services: ['change'] })
-    expect(without.ok).toBe(false)
-    expect(without.findings.map((finding) => finding.code)).toEqual(['procedure/no-way-to-empty'])
+    const withoutWinch = buildProcedure({ sheet, identity: { variant: 'plain' }, services: ['change'] })
+    expect(withoutWinch.ok).toBe(false)
+    expect(withoutWinch.findings.map((finding) => finding.code)).toEqual(['procedure/no-way-to-empty'])
     const withPlug = buildProcedure({ sheet, identity: { variant: 'winch' }, services: ['change'] })
     expect(withPlug.findings).toEqual([])
   })
@@ -163,8 +165,8 @@ describe('what cannot be told, and what cannot be done', () => {
   ])('%s', (_what, taken, code) => {
     const gearcase = makeCase('rear', {})
     const openings = Object.fromEntries(
-      Object.entries({ ...gearcase.openings, ...taken }).flatMap(([id, one]) =>
-        one === undefined ? [] : [[id, one]],
+      Object.entries({ ...gearcase.openings, ...taken }).flatMap(([id, opening]) =>
+        opening === undefined ? [] : [[id, opening]],
       ),
     )
     const built = buildProcedure({
@@ -229,10 +231,10 @@ describe('what cannot be told, and what cannot be done', () => {
       params: { service: 'chnage' },
     })
     expect(buildProcedure({ sheet, identity: {}, services: ['constructor'] }).ok).toBe(false)
-    const other = makeSheet(sheet.gearcases)
-    const change = other.services['change']
+    const otherSheet = makeSheet(sheet.gearcases)
+    const change = otherSheet.services['change']
     if (change === undefined) throw new Error('no service')
-    const limitedSheet = { ...other, services: { change: { ...change, appliesTo: some } } }
+    const limitedSheet = { ...otherSheet, services: { change: { ...change, appliesTo: winchOnly } } }
     const skipped = buildProcedure({
       sheet: limitedSheet,
       identity: { variant: 'plain' },
@@ -241,8 +243,8 @@ describe('what cannot be told, and what cannot be done', () => {
     expect(skipped.findings.map((finding) => finding.code)).toEqual([
       'procedure/service-not-for-this-machine',
     ])
-    const open = buildProcedure({ sheet: limitedSheet, identity: {}, services: ['change'] })
-    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
+    const undecided = buildProcedure({ sheet: limitedSheet, identity: {}, services: ['change'] })
+    expect(undecided.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/services/change'],
     ])
   })
@@ -268,34 +270,34 @@ describe('what cannot be told, and what cannot be done', () => {
 })
 
 describe('only some of the gearcases', () => {
-  const touched = (steps: readonly { readonly id: string; readonly do: string }[]) =>
+  const idsAndActions = (steps: readonly { readonly id: string; readonly do: string }[]) =>
     steps.filter((step) => step.do === 'pour the oil').map((step) => step.id)
 
   test('one gearcase, one instance, or the sharer for its owner', () => {
     const request = { sheet: varietySheet, identity: {}, services: ['change'] }
     const rear = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'rear' }] })
     if (!rear.ok) throw new Error('not built')
-    expect(touched(rear.value.steps)).toEqual(['rear-pour-fill'])
+    expect(idsAndActions(rear.value.steps)).toEqual(['rear-pour-fill'])
     expect(validateProcedure(rear.value, varietySheet)).toEqual([])
     const left = buildProcedure({
       ...request,
       only: [{ service: 'change', gearcase: 'hub', instance: 'left' }],
     })
     if (!left.ok) throw new Error('not built')
-    expect(touched(left.value.steps)).toEqual(['hub-left-pour-fill'])
+    expect(idsAndActions(left.value.steps)).toEqual(['hub-left-pour-fill'])
     expect(validateProcedure(left.value, varietySheet)).toEqual([])
     const hubChange = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'hub' }] })
     if (!hubChange.ok) throw new Error('not built')
-    expect(touched(hubChange.value.steps)).toEqual(['hub-left-pour-fill', 'hub-right-pour-fill'])
-    const shared = buildProcedure({
+    expect(idsAndActions(hubChange.value.steps)).toEqual(['hub-left-pour-fill', 'hub-right-pour-fill'])
+    const sharedProcedure = buildProcedure({
       sheet: sharedSheet,
       identity: {},
       services: ['change'],
       only: [{ service: 'change', gearcase: 'gearbox' }],
     })
-    if (!shared.ok) throw new Error('not built')
-    expect(touched(shared.value.steps)).toEqual(['gearbox-pour-fill'])
-    expect(shared.value.steps.map((step) => step.id)).toContain('axle-drain-drain')
+    if (!sharedProcedure.ok) throw new Error('not built')
+    expect(idsAndActions(sharedProcedure.value.steps)).toEqual(['gearbox-pour-fill'])
+    expect(sharedProcedure.value.steps.map((step) => step.id)).toContain('axle-drain-drain')
   })
 
   test('what names nothing is told', () => {
@@ -337,11 +339,11 @@ describe('the examples', () => {
 
 describe('notes, names and ids', () => {
   test('a note hangs once on the first step of its action, or on the step of its id', () => {
-    const plain = makeSheet({ rear: makeCase('rear', {}) })
-    const { change } = plain.services
+    const plainSheet = makeSheet({ rear: makeCase('rear', {}) })
+    const { change } = plainSheet.services
     if (change === undefined) throw new Error('no service')
     const notes = { 'crack-loose': 'Use the long bar.', 'rear-fit-drain': 'Magnet upwards.' }
-    const { steps } = build({ ...plain, services: { change: { ...change, notes } } }, ['change'])
+    const { steps } = build({ ...plainSheet, services: { change: { ...change, notes } } }, ['change'])
     expect(steps.filter((step) => step.note !== undefined).map((step) => [step.id, step.note])).toEqual([
       ['rear-crack-fill', 'Use the long bar.'],
       ['rear-fit-drain', 'Magnet upwards.'],
@@ -350,8 +352,8 @@ describe('notes, names and ids', () => {
 
   test('id and name come from the sheet unless they are given', () => {
     const sheet = makeSheet({ rear: makeCase('rear', {}) })
-    const own = build(sheet, ['change', 'check'])
-    expect([own.id, own.name]).toEqual([
+    const builtProcedure = build(sheet, ['change', 'check'])
+    expect([builtProcedure.id, builtProcedure.name]).toEqual([
       'storvik-berg-2-change-check',
       'Storvik Berg 2: oil change, level check',
     ])

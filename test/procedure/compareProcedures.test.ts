@@ -5,22 +5,25 @@ import type { ProcedureDocument, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, varietySheet, visitArbitrary } from './sheets.js'
 
-const whole = build(varietySheet, ['front-change'])
+const fullProcedure = build(varietySheet, ['front-change'])
 
 function change(id: string, write: (step: Step) => Step | undefined): ProcedureDocument {
-  return { ...whole, steps: whole.steps.flatMap((step) => (step.id === id ? (write(step) ?? []) : [step])) }
+  return {
+    ...fullProcedure,
+    steps: fullProcedure.steps.flatMap((step) => (step.id === id ? (write(step) ?? []) : [step])),
+  }
 }
 
 describe('laws', () => {
   test('a procedure has the effect of itself, whatever its names, notes and ids', () => {
     law(40, visitArbitrary, ({ sheet, services }) => {
       const procedure = build(sheet, services)
-      const renamed: ProcedureDocument = {
+      const renamedProcedure: ProcedureDocument = {
         ...procedure,
         name: 'Other words',
         steps: procedure.steps.map((step, place) => ({ ...step, id: `s${place}`, note: 'Slowly.' })),
       }
-      expect(compareProcedures(procedure, renamed, sheet)).toEqual({
+      expect(compareProcedures(procedure, renamedProcedure, sheet)).toEqual({
         verdict: 'same',
         state: [],
         onlyFirst: [],
@@ -31,43 +34,45 @@ describe('laws', () => {
   })
 
   test('the other way round it tells the same, turned', () => {
-    law(50, fc.nat(whole.steps.length - 1), (at) => {
-      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at, 1) }
-      const there = compareProcedures(whole, shorterProcedure, varietySheet)
-      const back = compareProcedures(shorterProcedure, whole, varietySheet)
-      expect(there.verdict).toBe('different')
+    law(50, fc.nat(fullProcedure.steps.length - 1), (at) => {
+      const shorterProcedure = { ...fullProcedure, steps: fullProcedure.steps.toSpliced(at, 1) }
+      const comparison = compareProcedures(fullProcedure, shorterProcedure, varietySheet)
+      const back = compareProcedures(shorterProcedure, fullProcedure, varietySheet)
+      expect(comparison.verdict).toBe('different')
       // If two steps do the same, either of them may be reported as missing.
-      const missingSteps = there.onlyFirst.map((id) => whole.steps.find((step) => step.id === id))
-      expect(missingSteps.map((step) => [step?.do, step?.on])).toEqual([
-        [whole.steps[at]?.do, whole.steps[at]?.on],
-      ])
-      expect(back.onlySecond).toEqual(there.onlyFirst)
-      expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
-        there.state.map(({ path, first, second }) => [path, first, second]),
+      const missingSteps = comparison.onlyFirst.map((id) =>
+        fullProcedure.steps.find((step) => step.id === id),
       )
-      expect(back.findings.onlyFirst).toEqual(there.findings.onlySecond)
+      expect(missingSteps.map((step) => [step?.do, step?.on])).toEqual([
+        [fullProcedure.steps[at]?.do, fullProcedure.steps[at]?.on],
+      ])
+      expect(back.onlySecond).toEqual(comparison.onlyFirst)
+      expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
+        comparison.state.map(({ path, first, second }) => [path, first, second]),
+      )
+      expect(back.findings.onlyFirst).toEqual(comparison.findings.onlySecond)
     })
   })
 })
 
 describe('what differs', () => {
   test('the order of two independent steps does not', () => {
-    const [read, protect, ...rest] = whole.steps
+    const [read, protect, ...rest] = fullProcedure.steps
     if (read === undefined || protect === undefined) throw new Error('too few steps')
-    const turned = { ...whole, steps: [protect, read, ...rest] }
-    expect(compareProcedures(whole, turned, varietySheet).verdict).toBe('same')
+    const protectedFirst = { ...fullProcedure, steps: [protect, read, ...rest] }
+    expect(compareProcedures(fullProcedure, protectedFirst, varietySheet).verdict).toBe('same')
   })
 
   test('an order that breaks a need does, through its finding alone', () => {
-    const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
+    const crack = fullProcedure.steps.find((step) => step.id === 'front-crack-fill')
     if (crack === undefined) throw new Error('no such step')
-    const rest = whole.steps.filter((step) => step !== crack)
+    const rest = fullProcedure.steps.filter((step) => step !== crack)
     const crackedLate = rest.toSpliced(
       rest.findIndex((step) => step.id === 'front-take-out-fill'),
       0,
       crack,
     )
-    expect(compareProcedures(whole, { ...whole, steps: crackedLate }, varietySheet)).toEqual({
+    expect(compareProcedures(fullProcedure, { ...fullProcedure, steps: crackedLate }, varietySheet)).toEqual({
       verdict: 'different',
       state: [],
       onlyFirst: [],
@@ -77,8 +82,8 @@ describe('what differs', () => {
   })
 
   test('a record that is not written does, in the state', () => {
-    const silent = change('record', () => undefined)
-    expect(compareProcedures(whole, silent, varietySheet)).toEqual({
+    const withoutRecordText = change('record', () => undefined)
+    expect(compareProcedures(fullProcedure, withoutRecordText, varietySheet)).toEqual({
       verdict: 'different',
       state: [{ path: '/recorded', first: 'true', second: 'false' }],
       onlyFirst: ['record'],
@@ -88,11 +93,11 @@ describe('what differs', () => {
   })
 
   test('another figure does', () => {
-    const swapped = change('front-tighten-drain', (step) => ({
+    const otherTightening = change('front-tighten-drain', (step) => ({
       ...step,
       values: { tightening: '/gearcases/front/openings/fill/tightening' },
     }))
-    const comparison = compareProcedures(whole, swapped, varietySheet)
+    const comparison = compareProcedures(fullProcedure, otherTightening, varietySheet)
     expect([comparison.onlyFirst, comparison.onlySecond]).toEqual([
       ['front-tighten-drain'],
       ['front-tighten-drain'],
@@ -101,13 +106,16 @@ describe('what differs', () => {
   })
 
   test('a step done twice counts twice', () => {
-    const twice = { ...whole, steps: [...whole.steps, { id: 'record-2', do: 'record' } as const] }
-    expect(compareProcedures(whole, twice, varietySheet).onlySecond).toEqual(['record-2'])
+    const recordedTwice = {
+      ...fullProcedure,
+      steps: [...fullProcedure.steps, { id: 'record-2', do: 'record' } as const],
+    }
+    expect(compareProcedures(fullProcedure, recordedTwice, varietySheet).onlySecond).toEqual(['record-2'])
   })
 
   test('two visits: the gearcases that only one of them reaches', () => {
-    const other = build(varietySheet, ['rear-check'])
-    const comparison = compareProcedures(whole, other, varietySheet)
+    const otherProcedure = build(varietySheet, ['rear-check'])
+    const comparison = compareProcedures(fullProcedure, otherProcedure, varietySheet)
     expect(comparison.onlyFirst).toContain('front-pour-fill')
     expect(comparison.onlySecond).toContain('rear-level-fill')
     expect(comparison.state).toContainEqual({
@@ -118,20 +126,24 @@ describe('what differs', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => compareProcedures(undefined as never, whole, varietySheet)).toThrow(
+    expect(() => compareProcedures(undefined as never, fullProcedure, varietySheet)).toThrow(
       /^first must be a procedure; parse the document first$/,
     )
-    expect(() => compareProcedures(whole, 7 as never, varietySheet)).toThrow(/^second must be a procedure/)
-    expect(() => compareProcedures(whole, whole, whole as never)).toThrow(/^sheet must be a spec sheet/)
+    expect(() => compareProcedures(fullProcedure, 7 as never, varietySheet)).toThrow(
+      /^second must be a procedure/,
+    )
+    expect(() => compareProcedures(fullProcedure, fullProcedure, fullProcedure as never)).toThrow(
+      /^sheet must be a spec sheet/,
+    )
     const noText = { ...varietySheet, revision: 10n } as never
-    expect(() => compareProcedures(whole, whole, noText)).toThrow(
+    expect(() => compareProcedures(fullProcedure, fullProcedure, noText)).toThrow(
       /^sheet\.revision must be a string, got bigint/,
     )
   })
 
   test('a figure that no document can hold is compared as what it is', () => {
     const withFigure = (figure: unknown) =>
-      ({ ...whole, steps: [{ id: 'a', do: 'record', values: { figure } }] }) as never
+      ({ ...fullProcedure, steps: [{ id: 'a', do: 'record', values: { figure } }] }) as never
     expect(compareProcedures(withFigure(10n), withFigure(10n), varietySheet).verdict).toBe('same')
     expect(compareProcedures(withFigure(10n), withFigure(11n), varietySheet).verdict).toBe('different')
   })

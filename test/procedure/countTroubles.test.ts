@@ -13,8 +13,8 @@ test('a change counts as many troubles as the whole list, and as much effort as 
     const trace = traceSteps(counter, bad.steps)
     const { length } = bad.steps
     const step = bad.steps[at % length]
-    const other = bad.steps[to % length]
-    if (step === undefined || other === undefined) return
+    const otherStep = bad.steps[to % length]
+    if (step === undefined || otherStep === undefined) return
     const shorterSteps = bad.steps.toSpliced(at % length, 1)
     const changes = [
       bad.steps,
@@ -22,7 +22,7 @@ test('a change counts as many troubles as the whole list, and as much effort as 
       shorterSteps.toSpliced(to % length, 0, step),
       bad.steps.toSpliced(to % length, 0, step),
       bad.steps.toSpliced(to % length, 0, { ...step, id: 'new' }),
-      bad.steps.with(at % length, { ...other, id: 'new' }),
+      bad.steps.with(at % length, { ...otherStep, id: 'new' }),
     ]
     for (const steps of changes) {
       const { total } = traceSteps(counter, steps)

@@ -103,13 +103,13 @@ export function listDeletions(): readonly Deletion[] {
 
 function replaced<Key extends string, Value>(record: Readonly<Record<Key, Value>>, key: Key, value: Value) {
   return <T>(work: () => T): T => {
-    const writable = record as Record<Key, Value>
-    const before = writable[key]
-    writable[key] = value
+    const writableRecord = record as Record<Key, Value>
+    const before = writableRecord[key]
+    writableRecord[key] = value
     try {
       return work()
     } finally {
-      writable[key] = before
+      writableRecord[key] = before
     }
   }
 }
@@ -180,8 +180,8 @@ function listFieldDeletions(): readonly Deletion[] {
 function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
   const seen = new Map<string, Watched>()
   let note: (watched: Watched) => void = () => {}
-  const originals = Object.entries(effects)
-  for (const [name, effect] of originals) {
+  const originalEffects = Object.entries(effects)
+  for (const [name, effect] of originalEffects) {
     const watched: Watched = { fields: new Set(), goodProcedures: new Set(), sequences: new Set() }
     seen.set(name, watched)
     effects[name] = (context) => {
@@ -201,7 +201,7 @@ function watchEffects(effects: Effects): ReadonlyMap<string, Watched> {
       findingsOf(sequence.bad, sequence.sheet)
     }
   } finally {
-    Object.assign(effects, Object.fromEntries(originals))
+    Object.assign(effects, Object.fromEntries(originalEffects))
   }
   return seen
 }

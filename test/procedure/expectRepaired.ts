@@ -5,14 +5,14 @@ import type { Broken } from './brokenProcedures.js'
 
 /** The repair leaves no finding, reports exactly its changes, and a second repair changes nothing. */
 export function expectRepaired({ sheet, bad }: Broken): void {
-  const repaired = repairProcedure(bad, sheet)
-  expect(repaired.left).toEqual([])
-  expect(['done', 'rebuilt']).toContain(repaired.stopped)
-  expect(applyPatch(bad, repaired.applied)).toEqual(repaired.procedure)
-  const secondRepair = repairProcedure(repaired.procedure, sheet)
+  const repair = repairProcedure(bad, sheet)
+  expect(repair.left).toEqual([])
+  expect(['done', 'rebuilt']).toContain(repair.stopped)
+  expect(applyPatch(bad, repair.applied)).toEqual(repair.procedure)
+  const secondRepair = repairProcedure(repair.procedure, sheet)
   expect([secondRepair.applied, secondRepair.fixed, secondRepair.procedure]).toEqual([
     [],
     [],
-    repaired.procedure,
+    repair.procedure,
   ])
 }

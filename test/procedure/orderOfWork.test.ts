@@ -25,12 +25,12 @@ interface OpeningOfVisit {
 function listOpenings(sheet: SpecSheet): readonly OpeningOfVisit[] {
   return Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
     (gearcase.instances === undefined ? [undefined] : Object.keys(gearcase.instances)).flatMap((instance) =>
-      Object.entries(gearcase.openings).map(([opening, one]) => ({
+      Object.entries(gearcase.openings).map(([opening, details]) => ({
         path: `/gearcases/${id}/openings/${opening}`,
         instance,
-        roles: one.uses.map((use) => use.role),
-        seals: one.seals,
-        magnet: one.magnet === true,
+        roles: details.uses.map((use) => use.role),
+        seals: details.seals,
+        magnet: details.magnet === true,
       })),
     ),
   )
@@ -67,8 +67,8 @@ describe('by places in the list alone', () => {
       for (const { path, instance, seals } of listOpenings(sheet))
         for (const [nth, seal] of seals.entries()) {
           if (seal.kind !== 'crush washer') continue
-          const renewed = places(steps, 'fit new seal', `${path}/seals/${nth}`, instance)
-          expect(renewed.length).toBe(places(steps, 'tighten', path, instance).length)
+          const newSealPlace = places(steps, 'fit new seal', `${path}/seals/${nth}`, instance)
+          expect(newSealPlace.length).toBe(places(steps, 'tighten', path, instance).length)
         }
     })
   })
@@ -77,16 +77,16 @@ describe('by places in the list alone', () => {
     eachVisit((sheet, steps) => {
       for (const drain of listOpenings(sheet)) {
         if (!drain.roles.includes('drain') || drain.roles.includes('fill')) continue
-        const [touched] = places(steps, 'crack loose', drain.path, drain.instance)
-        if (touched === undefined) continue
+        const [crackDrainPlace] = places(steps, 'crack loose', drain.path, drain.instance)
+        if (crackDrainPlace === undefined) continue
         const fill = drain.path.replace('/drain', '/fill')
         const [crackPlace] = places(steps, 'crack loose', fill, drain.instance)
         const [nipped] = places(steps, 'nip by hand', fill, drain.instance)
         const [out] = places(steps, 'take out', fill, drain.instance)
         const [drained] = places(steps, 'let drain', drain.path, drain.instance)
-        const [tight] = places(steps, 'tighten', drain.path, drain.instance)
-        const [poured] = places(steps, 'pour the oil', fill, drain.instance)
-        const order = [crackPlace, nipped, touched, out, drained, tight, poured]
+        const [tightenPlace] = places(steps, 'tighten', drain.path, drain.instance)
+        const [pourPlace] = places(steps, 'pour the oil', fill, drain.instance)
+        const order = [crackPlace, nipped, crackDrainPlace, out, drained, tightenPlace, pourPlace]
         expect(order).not.toContain(undefined)
         expect(order).toEqual([...order].sort((item, other) => (item ?? 0) - (other ?? 0)))
       }
@@ -98,36 +98,36 @@ describe('by places in the list alone', () => {
       for (const { path, instance, magnet } of listOpenings(sheet)) {
         const [fit] = places(steps, 'fit', path, instance)
         if (!magnet || fit === undefined) continue
-        const [seen] = places(steps, 'inspect the magnet', path, instance)
-        const [wiped] = places(steps, 'clean the magnet', path, instance)
-        expect(seen).toBeLessThan(wiped ?? 0)
-        expect(wiped).toBeLessThan(fit)
+        const [inspectPlace] = places(steps, 'inspect the magnet', path, instance)
+        const [cleanPlace] = places(steps, 'clean the magnet', path, instance)
+        expect(inspectPlace).toBeLessThan(cleanPlace ?? 0)
+        expect(cleanPlace).toBeLessThan(fit)
       }
     })
   })
 
   test('chocks before every lift, a stand after every jack, as many times down as up, and a run only on the wheels', () => {
     eachVisit((_sheet, steps) => {
-      let up = new Set<string>()
+      let raisedAxles = new Set<string>()
       let chocked = false
       for (const [place, step] of steps.entries()) {
         if (step.do === 'chock the wheels') chocked = true
         if (['warm the oil', 'short run', 'park on level ground'].includes(step.do)) {
-          expect(up.size).toBe(0)
+          expect(raisedAxles.size).toBe(0)
           chocked = false
         }
         if (step.do === 'raise the machine') {
           expect(chocked).toBe(true)
           expect(steps[place + 1]).toMatchObject({ do: 'set on stands', on: step.on })
-          expect(up.has(step.on ?? '')).toBe(false)
-          up.add(step.on ?? '')
+          expect(raisedAxles.has(step.on ?? '')).toBe(false)
+          raisedAxles.add(step.on ?? '')
         }
         if (step.do === 'lower the machine') {
-          expect(up.size).toBeGreaterThan(0)
-          up = new Set()
+          expect(raisedAxles.size).toBeGreaterThan(0)
+          raisedAxles = new Set()
         }
       }
-      expect(up.size).toBe(0)
+      expect(raisedAxles.size).toBe(0)
     })
   })
 
@@ -197,11 +197,11 @@ describe('what is not known of the machine', () => {
   })
 
   test('which oil it takes: the additive step is there where some oil needs it', () => {
-    const plain = makeCase('rear', {})
+    const plainCase = makeCase('rear', {})
     const { oilSpace: mixed } = makeCase('rear', { additive: 'always' })
     if (mixed.kind !== 'own') throw new Error('an own oil space is required')
     const sheet = makeSheet(
-      { rear: plain },
+      { rear: plainCase },
       {
         overrides: [
           { when: winch, set: [{ kind: 'oils', path: '/gearcases/rear/oilSpace/oils', to: mixed.oils }] },
@@ -223,10 +223,10 @@ describe('what is not known of the machine', () => {
       { rear: makeCase('rear', {}) },
       { overrides: [{ when: winch, set: [{ kind: 'value', path, to }] }] },
     )
-    const warm = build(sheet, ['change'], { variant: 'winch' }).steps.find(
+    const warmStep = build(sheet, ['change'], { variant: 'winch' }).steps.find(
       (step) => step.do === 'warm the oil',
     )
-    expect(warm?.values).toEqual({ rear: path })
+    expect(warmStep?.values).toEqual({ rear: path })
   })
 
   test('oils that are not stated, and a shield that this machine lacks', () => {
@@ -237,16 +237,16 @@ describe('what is not known of the machine', () => {
     })
     const guard = sheet.shields?.['pan-guard']
     if (guard === undefined) throw new Error('a shield is required')
-    const some = { ...sheet, shields: { 'pan-guard': { ...guard, appliesTo: winch } } }
-    const steps = build(some, ['change'], { variant: 'plain' }).steps
+    const winchSheet = { ...sheet, shields: { 'pan-guard': { ...guard, appliesTo: winch } } }
+    const steps = build(winchSheet, ['change'], { variant: 'plain' }).steps
     expect(places(steps, 'remove shield')).toEqual([])
-    expect(validateProcedure(build(some, ['change'], { variant: 'plain' }), some)).toEqual([])
-    const open = buildProcedure({ sheet: some, identity: {}, services: ['change'] })
-    expect(open.findings.map((finding) => [finding.code, finding.path])).toEqual([
+    expect(validateProcedure(build(winchSheet, ['change'], { variant: 'plain' }), winchSheet)).toEqual([])
+    const undecided = buildProcedure({ sheet: winchSheet, identity: {}, services: ['change'] })
+    expect(undecided.findings.map((finding) => [finding.code, finding.path])).toEqual([
       ['procedure/part-not-known', '/shields/pan-guard'],
     ])
-    if (!open.ok) throw new Error('not built')
-    expect(open.value.steps.find((step) => step.do === 'remove shield')?.values?.['onlyIf']).toBe(
+    if (!undecided.ok) throw new Error('not built')
+    expect(undecided.value.steps.find((step) => step.do === 'remove shield')?.values?.['onlyIf']).toBe(
       '/shields/pan-guard/appliesTo',
     )
   })

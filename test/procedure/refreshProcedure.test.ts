@@ -9,7 +9,7 @@ import { build, type CaseOptions, makeCase, makeSheet, VARIETY } from './sheets.
 type Cases = Readonly<Record<string, CaseOptions>>
 
 const sheetOf = (cases: Cases, revision = '2031-01'): SpecSheet => ({
-  ...makeSheet(Object.fromEntries(Object.entries(cases).map(([id, one]) => [id, makeCase(id, one)]))),
+  ...makeSheet(Object.fromEntries(Object.entries(cases).map(([id, options]) => [id, makeCase(id, options)]))),
   revision,
 })
 
@@ -25,21 +25,22 @@ function writeOwn(cases: Cases): ProcedureDocument {
 }
 
 const TWO: Cases = { front: { access: 'front', magnet: true }, rear: { breather: true } }
-const refresh = (old: ProcedureDocument, sheet: SpecSheet) => refreshProcedure(old, sheet, old.identity)
+const refresh = (oldProcedure: ProcedureDocument, sheet: SpecSheet) =>
+  refreshProcedure(oldProcedure, sheet, oldProcedure.identity)
 const idsOf = ({ steps }: ProcedureDocument) => steps.map(({ id }) => id)
 
 describe('a procedure for a new revision of its sheet', () => {
   test('an unchanged sheet gives the same procedure', () => {
-    const old = writeOwn(TWO)
-    expect(refresh(old, sheetOf(TWO)).procedure).toBe(old)
+    const oldProcedure = writeOwn(TWO)
+    expect(refresh(oldProcedure, sheetOf(TWO)).procedure).toBe(oldProcedure)
   })
 
   test('of changed values only the revision is new', () => {
-    const old = writeOwn(TWO)
+    const oldProcedure = writeOwn(TWO)
     const sheet = sheetOf(TWO, '2031-02')
     const text = JSON.stringify(sheet).replaceAll('"35"', '"38"').replaceAll('"900"', '"850"')
-    const refreshed = refresh(old, JSON.parse(text))
-    expect(refreshed.procedure).toEqual({ ...old, sheet: { id: sheet.id, revision: '2031-02' } })
+    const refreshed = refresh(oldProcedure, JSON.parse(text))
+    expect(refreshed.procedure).toEqual({ ...oldProcedure, sheet: { id: sheet.id, revision: '2031-02' } })
     expect(refreshed).toMatchObject({
       removedSteps: [],
       moved: [],
@@ -50,29 +51,29 @@ describe('a procedure for a new revision of its sheet', () => {
   })
 
   test('many new steps come in without a change of the order', () => {
-    const old = writeOwn(TWO)
+    const oldProcedure = writeOwn(TWO)
     const more: Cases = {
       front: { ...TWO['front'], shield: true, filters: ['spin-on'] },
       rear: { ...TWO['rear'], magnet: true },
     }
     const sheet = sheetOf(more, '2031-02')
-    const { procedure, left, isRebuilt } = refresh(old, sheet)
+    const { procedure, left, isRebuilt } = refresh(oldProcedure, sheet)
     expect(left).toEqual([])
     expect(isRebuilt).toBe(false)
-    expect(idsOf(procedure).filter((id) => id.startsWith('own-'))).toEqual(idsOf(old))
+    expect(idsOf(procedure).filter((id) => id.startsWith('own-'))).toEqual(idsOf(oldProcedure))
     const added = procedure.steps.filter(({ id }) => !id.startsWith('own-')).map((step) => step.do)
     expect(added).toEqual(expect.arrayContaining(['remove shield', 'take off filter', 'inspect the magnet']))
     expect(procedure.name).toBe("The station's own order")
   })
 
   test('steps of a part that is gone are named, with their notes', () => {
-    const old = writeOwn({ ...TWO, tail: { out: 'cover', access: 'rear' } })
-    const { procedure, removedSteps, lostNotes, left } = refresh(old, sheetOf(TWO, '2031-02'))
+    const oldProcedure = writeOwn({ ...TWO, tail: { out: 'cover', access: 'rear' } })
+    const { procedure, removedSteps, lostNotes, left } = refresh(oldProcedure, sheetOf(TWO, '2031-02'))
     expect(left).toEqual([])
     expect(removedSteps.length).toBeGreaterThan(10)
     expect(removedSteps.every(({ on }) => /\/tail|rear-beam/.test(on ?? ''))).toBe(true)
     expect(lostNotes.length).toBeGreaterThan(2)
-    expect(idsOf(procedure)).toEqual(idsOf(old).filter((id) => idsOf(procedure).includes(id)))
+    expect(idsOf(procedure)).toEqual(idsOf(oldProcedure).filter((id) => idsOf(procedure).includes(id)))
   })
 
   const flag = fc.boolean()
@@ -91,21 +92,21 @@ describe('a procedure for a new revision of its sheet', () => {
     Object.fromEntries(chosen.map((id, place) => [id, { ...VARIETY[id], ...more[place] }]))
 
   test('any edit of the sheet ends valid; every note is kept or reported, the order stays', () => {
-    let rebuilt = 0
+    let rebuiltCount = 0
     law(60, ids, fc.array(options), fc.array(options), ids, (chosen, before, after, others) => {
-      const old = writeOwn(casesOf(chosen, before))
+      const oldProcedure = writeOwn(casesOf(chosen, before))
       const keptCases = chosen.filter((id, place) => place === 0 || others.includes(id))
       const sheet = sheetOf(casesOf(keptCases, after), '2031-02')
-      const { procedure, left, lostNotes, moved, isRebuilt } = refresh(old, sheet)
+      const { procedure, left, lostNotes, moved, isRebuilt } = refresh(oldProcedure, sheet)
       expect(left).toEqual([])
       expect(validateProcedure(procedure, sheet)).toEqual([])
       const notes = [...procedure.steps.map(({ note }) => note), ...lostNotes.map(({ note }) => note)]
-      for (const { note } of old.steps) if (note !== undefined) expect(notes).toContain(note)
-      const own = idsOf(procedure).filter((id) => idsOf(old).includes(id) && !moved.includes(id))
-      if (isRebuilt) rebuilt += 1
+      for (const { note } of oldProcedure.steps) if (note !== undefined) expect(notes).toContain(note)
+      const keptIds = idsOf(procedure).filter((id) => idsOf(oldProcedure).includes(id) && !moved.includes(id))
+      if (isRebuilt) rebuiltCount += 1
       else expect(moved.length).toBeLessThanOrEqual(3)
-      expect(own).toEqual(idsOf(old).filter((id) => own.includes(id)))
+      expect(keptIds).toEqual(idsOf(oldProcedure).filter((id) => keptIds.includes(id)))
     })
-    expect(rebuilt).toBeLessThanOrEqual(cases(60) / 20)
+    expect(rebuiltCount).toBeLessThanOrEqual(cases(60) / 20)
   })
 })

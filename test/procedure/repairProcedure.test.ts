@@ -18,28 +18,34 @@ function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
 describe('laws', () => {
   test('one step left out of any built procedure is repaired by at most two changes', () => {
     law(30, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-      const whole = build(sheet, services)
-      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-      const repaired = repairProcedure(shorterProcedure, sheet)
-      expect(repaired.left).toEqual([])
-      expect(repaired.applied.length).toBeLessThanOrEqual(2)
+      const fullProcedure = build(sheet, services)
+      const shorterProcedure = {
+        ...fullProcedure,
+        steps: fullProcedure.steps.toSpliced(at % fullProcedure.steps.length, 1),
+      }
+      const repair = repairProcedure(shorterProcedure, sheet)
+      expect(repair.left).toEqual([])
+      expect(repair.applied.length).toBeLessThanOrEqual(2)
     })
   })
 
   test('two neighbours swapped in any built procedure are repaired by at most two changes', () => {
     law(30, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-      const whole = build(sheet, services)
-      const swapped = swap(whole, at % (whole.steps.length - 1))
-      const repaired = repairProcedure(swapped, sheet)
-      expect(repaired.left).toEqual([])
-      expect(repaired.applied.length).toBeLessThanOrEqual(2)
+      const fullProcedure = build(sheet, services)
+      const swappedProcedure = swap(fullProcedure, at % (fullProcedure.steps.length - 1))
+      const repair = repairProcedure(swappedProcedure, sheet)
+      expect(repair.left).toEqual([])
+      expect(repair.applied.length).toBeLessThanOrEqual(2)
     })
   })
 
   test('the changes told are the changes made', () => {
     law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-      const whole = build(sheet, services)
-      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const fullProcedure = build(sheet, services)
+      const shorterProcedure = {
+        ...fullProcedure,
+        steps: fullProcedure.steps.toSpliced(at % fullProcedure.steps.length, 1),
+      }
       const { applied, procedure } = repairProcedure(shorterProcedure, sheet)
       expect(applyPatch(shorterProcedure, applied)).toEqual(procedure)
     })
@@ -47,8 +53,11 @@ describe('laws', () => {
 
   test('every cure leaves fewer or other troubles, and steps that can be read', () => {
     law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-      const whole = build(sheet, services)
-      const shorterProcedure = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const fullProcedure = build(sheet, services)
+      const shorterProcedure = {
+        ...fullProcedure,
+        steps: fullProcedure.steps.toSpliced(at % fullProcedure.steps.length, 1),
+      }
       const findings = validateProcedure(shorterProcedure, sheet)
       for (const finding of findings)
         for (const cure of finding.cures ?? []) {
@@ -61,54 +70,57 @@ describe('laws', () => {
 
   for (const id of Object.keys(VARIETY))
     test(`${id}: every two neighbours swapped are repaired`, () => {
-      const whole = build(varietySheet, [`${id}-change`])
-      for (let place = 0; place + 1 < whole.steps.length; place += 1) {
-        const repaired = repairProcedure(swap(whole, place), varietySheet)
-        expect(repaired.left, whole.steps[place]?.id ?? '').toEqual([])
-        expect(repaired.applied.length).toBeLessThanOrEqual(2)
+      const fullProcedure = build(varietySheet, [`${id}-change`])
+      for (let place = 0; place + 1 < fullProcedure.steps.length; place += 1) {
+        const repair = repairProcedure(swap(fullProcedure, place), varietySheet)
+        expect(repair.left, fullProcedure.steps[place]?.id ?? '').toEqual([])
+        expect(repair.applied.length).toBeLessThanOrEqual(2)
       }
     })
 })
 
 describe('proposals', () => {
   test('nothing is changed where nothing is wrong', () => {
-    const whole = build(varietySheet, ['front-change'])
-    const nothing = { procedure: whole, applied: [], fixed: [], left: [], stopped: 'done' }
-    expect(repairProcedure(whole, varietySheet)).toEqual(nothing)
+    const fullProcedure = build(varietySheet, ['front-change'])
+    const nothing = { procedure: fullProcedure, applied: [], fixed: [], left: [], stopped: 'done' }
+    expect(repairProcedure(fullProcedure, varietySheet)).toEqual(nothing)
   })
 
   test('a fill plug cracked too late is brought forward', () => {
-    const whole = build(varietySheet, ['front-change'])
-    const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
+    const fullProcedure = build(varietySheet, ['front-change'])
+    const crack = fullProcedure.steps.find((step) => step.id === 'front-crack-fill')
     if (crack === undefined) throw new Error('no such step')
-    const rest = whole.steps.filter((step) => step !== crack)
+    const rest = fullProcedure.steps.filter((step) => step !== crack)
     const crackedLate = rest.toSpliced(
       rest.findIndex((step) => step.id === 'front-take-out-fill'),
       0,
       crack,
     )
-    const { applied, procedure } = repairProcedure({ ...whole, steps: crackedLate }, varietySheet)
+    const { applied, procedure } = repairProcedure({ ...fullProcedure, steps: crackedLate }, varietySheet)
     expect(applied.map((cure) => cure.op)).toEqual(['move'])
     const ids = procedure.steps.map((step) => step.id)
     expect(ids.indexOf('front-crack-fill')).toBeLessThan(ids.indexOf('front-crack-drain'))
   })
 
   test('many mistakes: as far as it goes, and never worse', () => {
-    const whole = build(varietySheet, ['rear-change'])
-    const steps: readonly Step[] = whole.steps.filter((_step, place) => place % 4 !== 0)
-    const brokenProcedure = { ...whole, steps }
+    const fullProcedure = build(varietySheet, ['rear-change'])
+    const steps: readonly Step[] = fullProcedure.steps.filter((_step, place) => place % 4 !== 0)
+    const brokenProcedure = { ...fullProcedure, steps }
     const before = validateProcedure(brokenProcedure, varietySheet).length
-    const repaired = repairProcedure(brokenProcedure, varietySheet)
-    expect(repaired.left.length).toBeLessThan(before)
-    expect(repaired.applied.length).toBeGreaterThan(2)
+    const repair = repairProcedure(brokenProcedure, varietySheet)
+    expect(repair.left.length).toBeLessThan(before)
+    expect(repair.applied.length).toBeGreaterThan(2)
   })
 
   test('a step that no machine could do, and that nothing hangs on, is taken out', () => {
-    const whole = build(varietySheet, ['rear-check'])
-    const odd = { id: 'odd', do: 'fit', on: '/gearcases/none' } as const
-    const repaired = repairProcedure({ ...whole, steps: [...whole.steps, odd] }, varietySheet)
-    expect(repaired.applied).toEqual([{ op: 'remove', path: `/steps/${whole.steps.length}` }])
-    expect(repaired.procedure).toEqual(whole)
+    const fullProcedure = build(varietySheet, ['rear-check'])
+    const oddStep = { id: 'odd', do: 'fit', on: '/gearcases/none' } as const
+    const repair = repairProcedure(
+      { ...fullProcedure, steps: [...fullProcedure.steps, oddStep] },
+      varietySheet,
+    )
+    expect(repair.applied).toEqual([{ op: 'remove', path: `/steps/${fullProcedure.steps.length}` }])
+    expect(repair.procedure).toEqual(fullProcedure)
   })
 })
 
@@ -119,9 +131,9 @@ describe('broken by chance', () => {
 
   test('where nothing can be built, each change helps, and a second repair changes nothing', () => {
     law(12, brokenArbitrary, ({ sheet, bad }) => {
-      const unbuilt = { ...bad, services: [] }
-      const { procedure, left, stopped } = repairProcedure(unbuilt, sheet)
-      expect(left.length).toBeLessThanOrEqual(validateProcedure(unbuilt, sheet).length)
+      const withoutServices = { ...bad, services: [] }
+      const { procedure, left, stopped } = repairProcedure(withoutServices, sheet)
+      expect(left.length).toBeLessThanOrEqual(validateProcedure(withoutServices, sheet).length)
       expect(stopped === 'done').toBe(left.length === 0)
       expect(stopped).not.toBe('rebuilt')
       expect(repairProcedure(procedure, sheet)).toMatchObject({ procedure, applied: [], fixed: [] })
@@ -129,16 +141,16 @@ describe('broken by chance', () => {
   })
 
   test('half of the steps of a long list are missing: rebuilt, with notes, in the order of harm', () => {
-    const whole = build(varietySheet, ['change'])
-    const steps = whole.steps
+    const fullProcedure = build(varietySheet, ['change'])
+    const steps = fullProcedure.steps
       .filter((_step, place) => place % 2 === 0)
       .map((step, place): Step => (place === 20 ? { ...step, note: 'two pans' } : step))
-    const repaired = repairProcedure({ ...whole, steps }, varietySheet)
-    expect([repaired.left, repaired.stopped]).toEqual([[], 'rebuilt'])
-    expect(repaired.procedure.steps.find(({ note }) => note === 'two pans')).toMatchObject({
+    const repair = repairProcedure({ ...fullProcedure, steps }, varietySheet)
+    expect([repair.left, repair.stopped]).toEqual([[], 'rebuilt'])
+    expect(repair.procedure.steps.find(({ note }) => note === 'two pans')).toMatchObject({
       id: steps[20]?.id,
     })
-    const ranks = repaired.fixed.map(({ code }) => rankHarm(code))
+    const ranks = repair.fixed.map(({ code }) => rankHarm(code))
     expect(ranks).toEqual(ranks.toSorted())
     expect([ranks[0], ranks.at(-1)]).toEqual([0, 3])
   })

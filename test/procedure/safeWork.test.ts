@@ -42,8 +42,8 @@ describe('submerged, oil lost, contaminated, seal failed', () => {
         'carry to level ground',
         'chock the wheels',
       ])
-      const refilled = wordsOf(procedure.steps).indexOf('pour the oil')
-      expect(wordsOf(procedure.steps).slice(0, refilled)).not.toContain('park on level ground')
+      const pourIndex = wordsOf(procedure.steps).indexOf('pour the oil')
+      expect(wordsOf(procedure.steps).slice(0, pourIndex)).not.toContain('park on level ground')
       expect(wordsOf(procedure.steps)).not.toContain('warm the oil')
       expect(codesOf(procedure)).toEqual([])
     },
@@ -177,18 +177,18 @@ describe('1.4: several ways of draining', () => {
   })
 
   test('another kind of way, or a fill plug, is what the manual prefers less, so it stays closed', () => {
-    const ways = [plug('drain'), { kind: 'suction', opening: 'fill' }, plug('fill')] as const
-    const { steps } = build(caseWith(ways), ['change'])
+    const emptyingWays = [plug('drain'), { kind: 'suction', opening: 'fill' }, plug('fill')] as const
+    const { steps } = build(caseWith(emptyingWays), ['change'])
     expect(worked(steps, 'let drain')).toEqual(drains.slice(0, 1))
     expect(worked(steps, 'suck out the oil')).toEqual([])
   })
 
   test('of plugs of which the machine has one, each is shown and the oil is inspected once, after the last', () => {
-    const only = (variant: string, name: string) =>
+    const partOnlyIn = (variant: string, name: string) =>
       makeOpening(name, [{ role: 'drain' }], { appliesTo: { variants: [variant] } })
     const sheet = caseWith([plug('side'), plug('drain')], {
-      side: only('plain', 'side drain'),
-      drain: only('winch', 'drain plug'),
+      side: partOnlyIn('plain', 'side drain'),
+      drain: partOnlyIn('winch', 'drain plug'),
     })
     const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
     const steps = built.ok ? built.value.steps : []
@@ -200,9 +200,9 @@ describe('1.4: several ways of draining', () => {
 describe('1.6: unknown variant', () => {
   const fillOn = (name: string, variants: readonly string[]) =>
     makeOpening(name, [{ role: 'fill' }], { appliesTo: { variants } })
-  const withFills = (other: readonly string[]): SpecSheet => {
+  const withFills = (otherFills: readonly string[]): SpecSheet => {
     const rear = makeCase('rear gearcase', {})
-    const fills = { fill: fillOn('fill plug', ['plain']), top: fillOn('top plug', other) }
+    const fills = { fill: fillOn('fill plug', ['plain']), top: fillOn('top plug', otherFills) }
     return makeSheet({ rear: { ...rear, openings: { ...rear.openings, ...fills } } })
   }
   const stepsAtTop = (sheet: SpecSheet, identity: Identity) => {
@@ -235,9 +235,9 @@ describe('1.6: unknown variant', () => {
       expect(wordsOf(top)).toEqual([])
   })
 
-  const two = makeSheet({ rear: makeCase('rear gearcase', {}) })
+  const twoCases = makeSheet({ rear: makeCase('rear gearcase', {}) })
   const differingSheet: SpecSheet = {
-    ...two,
+    ...twoCases,
     overrides: [
       {
         when: { variants: ['winch'] },
@@ -263,7 +263,7 @@ describe('1.6: unknown variant', () => {
   test('not where the variant is known, nor where no figure of the work differs', () => {
     for (const variant of ['winch', 'plain'])
       expect(first(differingSheet, { variant })).toBe('read the manual')
-    expect(first(two, {})).toBe('read the manual')
+    expect(first(twoCases, {})).toBe('read the manual')
   })
 })
 
@@ -342,7 +342,7 @@ describe('the last look, guards and what is secured', () => {
         }
   })
 
-  const without = (sheet: SpecSheet, isLeftOut: (step: Step, place: number) => boolean) => {
+  const checkWithout = (sheet: SpecSheet, isLeftOut: (step: Step, place: number) => boolean) => {
     const procedure = build(sheet, ['change'])
     const steps = procedure.steps.filter((step, place) => !isLeftOut(step, place))
     return codesOf({ ...procedure, steps }, sheet)
@@ -351,15 +351,19 @@ describe('the last look, guards and what is secured', () => {
   test('each has a finding: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
     const sheet = planGuarded('moving parts', 'from the ground')
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
-    expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-not-refitted')
-    expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/chocks-or-pan-in-place'])
-    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain(
+    expect(checkWithout(sheet, (step) => step.do === 'refit shield')).toContain(
+      'procedure/guard-not-refitted',
+    )
+    expect(checkWithout(sheet, (step) => step.do === 'clear away')).toEqual([
+      'procedure/chocks-or-pan-in-place',
+    ])
+    expect(checkWithout(sheet, (step) => step.on === '/machine/secure/0')).toContain(
       'procedure/machine-not-secured',
     )
-    expect(without(sheet, (step) => step.on === '/machine/secure/1')).toContain(
+    expect(checkWithout(sheet, (step) => step.on === '/machine/secure/1')).toContain(
       'procedure/machine-not-secured-for-run',
     )
-    expect(without(sheet, (_step, place) => place === last)).toEqual([
+    expect(checkWithout(sheet, (_step, place) => place === last)).toEqual([
       'procedure/leaks-not-checked-after-run',
     ])
   })
@@ -412,29 +416,34 @@ describe('an opening that turns with its wheel, reached from the ground', () => 
 
   test('a writer who turns the wheel on the ground, or rolls with a plug out or on stands, is stopped', () => {
     const sheet = makeHub()
-    const whole = build(sheet, ['change'])
-    const turned = whole.steps.map(
+    const fullProcedure = build(sheet, ['change'])
+    const turnedSteps = fullProcedure.steps.map(
       (step): Step => (step.do === 'roll the machine' ? { ...step, do: 'turn the wheel' } : step),
     )
-    expect(codesOf({ ...whole, steps: turned }, sheet)).toContain('procedure/wheel-not-clear')
-    const open = whole.steps.filter((step) => step.do !== 'nip by hand')
-    expect(codesOf({ ...whole, steps: open }, sheet)).toContain('procedure/wheel-turned-with-plug-out')
-    const raised = whole.steps.flatMap((step): Step[] =>
+    expect(codesOf({ ...fullProcedure, steps: turnedSteps }, sheet)).toContain('procedure/wheel-not-clear')
+    const untightenedSteps = fullProcedure.steps.filter((step) => step.do !== 'nip by hand')
+    expect(codesOf({ ...fullProcedure, steps: untightenedSteps }, sheet)).toContain(
+      'procedure/wheel-turned-with-plug-out',
+    )
+    const withRaising = fullProcedure.steps.flatMap((step): Step[] =>
       step.do === 'roll the machine'
         ? [{ id: `up-${step.id}`, do: 'raise the machine', on: '/machine/supports/front-beam' }, step]
         : [step],
     )
-    expect(codesOf({ ...whole, steps: raised }, sheet)).toContain('procedure/run-on-stands')
+    expect(codesOf({ ...fullProcedure, steps: withRaising }, sheet)).toContain('procedure/run-on-stands')
   })
 })
 
 describe('filters and strainers', () => {
-  const whole = build(filterSheet, ['sump-change'])
-  const placeOf = (id: string) => whole.steps.findIndex((step) => step.id === id)
+  const fullProcedure = build(filterSheet, ['sump-change'])
+  const placeOf = (id: string) => fullProcedure.steps.findIndex((step) => step.id === id)
   const moved = (id: string, before: string) => {
-    const steps = whole.steps.toSpliced(placeOf(id), 1)
+    const steps = fullProcedure.steps.toSpliced(placeOf(id), 1)
     const to = steps.findIndex((step) => step.id === before)
-    return { ...whole, steps: steps.toSpliced(to, 0, whole.steps.find((step) => step.id === id) as Step) }
+    return {
+      ...fullProcedure,
+      steps: steps.toSpliced(to, 0, fullProcedure.steps.find((step) => step.id === id) as Step),
+    }
   }
 
   test('off over a pan while the drain is open, looked into, on and tight before the drain closes and oil goes in', () => {

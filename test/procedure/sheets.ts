@@ -155,7 +155,7 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
     volume: { kind: 'nominal', value: '120', unit: 'mL' },
     includedInRefill: false,
   } as const
-  const plain = options.makerFluid
+  const makerFluid = options.makerFluid
     ? ({ kind: 'maker fluid', name: 'Bremseolje V', limitedSlip: 'not stated' } as const)
     : ({
         kind: 'grade',
@@ -192,9 +192,9 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
         kind: 'oils',
         choices: [
           options.additive === 'always' || options.additive === 'for some oils'
-            ? { ...plain, additive }
-            : plain,
-          ...(options.additive === 'for some oils' ? [plain] : []),
+            ? { ...makerFluid, additive }
+            : makerFluid,
+          ...(options.additive === 'for some oils' ? [makerFluid] : []),
         ],
       },
       fill: {
@@ -231,10 +231,10 @@ export function makeSheet(
   gearcases: Readonly<Record<string, Gearcase>>,
   more: Partial<SpecSheet> = {},
 ): SpecSheet {
-  const service = (name: string, task: Service['task'], which: readonly string[]): Service => ({
+  const service = (name: string, task: Service['task'], gearcases: readonly string[]): Service => ({
     name,
     task,
-    gearcases: which,
+    gearcases,
     intervals: { repeat: { kind: 'interval', hours: '200' }, countFrom: 'completion' },
   })
   const all = Object.keys(gearcases)
@@ -362,12 +362,12 @@ const optionsArbitrary: fc.Arbitrary<CaseOptions> = fc
     drainOnSome: fc.constantFrom<Condition | undefined>(undefined, { variants: ['plain'] }),
   } as const)
   .map(({ drainOnSome, ...options }): CaseOptions => {
-    const raised = options.access !== 'from the ground'
+    const isRaised = options.access !== 'from the ground'
     return {
       ...options,
       ...(drainOnSome === undefined ? {} : { drainOnSome }),
       // Only a raised machine can be level on stands.
-      ...(options.attitude === 'level on stands' && !raised
+      ...(options.attitude === 'level on stands' && !isRaised
         ? { attitude: 'level on its wheels' as const }
         : {}),
       // The level of a gearcase with a turning opening is checked at that opening.

@@ -10,11 +10,11 @@ describe('laws', () => {
   test('the same steps give the same states, one for each step', () => {
     law(40, visitArbitrary, ({ sheet, services }) => {
       const procedure = build(sheet, services)
-      const once = simulateProcedure(procedure, sheet)
-      expect(simulateProcedure(procedure, sheet)).toEqual(once)
-      expect(once.states).toHaveLength(procedure.steps.length)
-      expect(once.end).toEqual(once.states.at(-1))
-      expect(JSON.parse(JSON.stringify(once))).toEqual(once)
+      const firstRun = simulateProcedure(procedure, sheet)
+      expect(simulateProcedure(procedure, sheet)).toEqual(firstRun)
+      expect(firstRun.states).toHaveLength(procedure.steps.length)
+      expect(firstRun.end).toEqual(firstRun.states.at(-1))
+      expect(JSON.parse(JSON.stringify(firstRun))).toEqual(firstRun)
     })
   })
 
@@ -30,14 +30,17 @@ describe('laws', () => {
 
   test('the order of keys in the sheet orders the work and changes nothing of its end', () => {
     law(40, visitArbitrary, ({ sheet, services }) => {
-      const turned = { ...sheet, gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()) }
+      const reversedSheet = {
+        ...sheet,
+        gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()),
+      }
       const procedure = build(sheet, services)
-      const one = simulateProcedure(procedure, sheet).end
-      const other = simulateProcedure(build(turned, services), turned).end
+      const firstEnd = simulateProcedure(procedure, sheet).end
+      const secondEnd = simulateProcedure(build(reversedSheet, services), reversedSheet).end
       const isDone = (action: Action) => procedure.steps.some((step) => step.do === action)
       // Rolling turns every wheel, and the pans must be away. So the wheel positions, and the pans that were put back
       // for a level check, depend on the last roll. After an oil change the pans are put away with the used oil.
-      const compared = (gearcases: (typeof one)['gearcases']) =>
+      const compared = (gearcases: (typeof firstEnd)['gearcases']) =>
         Object.fromEntries(
           Object.entries(gearcases).map(([key, gearcase]) => {
             if (!isDone('roll the machine')) return [key, gearcase]
@@ -45,8 +48,8 @@ describe('laws', () => {
             return [key, isDone('take used oil away') ? { ...rest, panPlaced } : rest]
           }),
         )
-      expect(compared(other.gearcases)).toEqual(compared(one.gearcases))
-      expect(other.openings).toEqual(one.openings)
+      expect(compared(secondEnd.gearcases)).toEqual(compared(firstEnd.gearcases))
+      expect(secondEnd.openings).toEqual(firstEnd.openings)
     })
   })
 })
@@ -80,15 +83,15 @@ describe('states', () => {
   })
 
   test('one pour fills every gearcase that shares the oil', () => {
-    const shared = build(sharedSheet, ['change'])
-    const { end } = simulateProcedure(shared, sharedSheet)
+    const sharedProcedure = build(sharedSheet, ['change'])
+    const { end } = simulateProcedure(sharedProcedure, sharedSheet)
     expect(end.gearcases['/gearcases/gearbox']?.oil).toBe('new')
     expect(end.gearcases['/gearcases/axle']?.oil).toBe('new')
   })
 
   test('a step that says too little leaves the state as it was', () => {
-    const odd = { ...procedure, steps: [{ id: 'odd', do: 'take out', on: '/nowhere' } as const] }
-    const run = simulateProcedure(odd, varietySheet)
+    const oddProcedure = { ...procedure, steps: [{ id: 'odd', do: 'take out', on: '/nowhere' } as const] }
+    const run = simulateProcedure(oddProcedure, varietySheet)
     expect(run.end).toEqual(run.start)
     expect(run.findings[0]?.code).toBe('procedure/unknown-part')
   })
@@ -161,8 +164,8 @@ describe('the work grows with the steps, not with their square', () => {
   }
 
   test('eight times the gearcases: eight times the steps, and no more looks at the machine for each', () => {
-    const [one, eight] = [countVisits(1), countVisits(8)]
-    expect(eight.steps / one.steps).toBeGreaterThan(7)
-    expect(eight.visits / eight.steps).toBeLessThan((1.5 * one.visits) / one.steps)
+    const [oneVisit, eightVisits] = [countVisits(1), countVisits(8)]
+    expect(eightVisits.steps / oneVisit.steps).toBeGreaterThan(7)
+    expect(eightVisits.visits / eightVisits.steps).toBeLessThan((1.5 * oneVisit.visits) / oneVisit.steps)
   })
 })

@@ -219,7 +219,7 @@ const VISITS: readonly Visit[] = [
   },
 ]
 
-function without(procedure: ProcedureDocument, id: string): ProcedureDocument {
+function withoutStep(procedure: ProcedureDocument, id: string): ProcedureDocument {
   return { ...procedure, steps: procedure.steps.filter((step) => step.id !== id) }
 }
 
@@ -229,24 +229,29 @@ function codes(procedure: ProcedureDocument, sheet: SpecSheet): readonly string[
 
 for (const { name, sheet, service, but } of VISITS)
   describe(`left out: ${name}`, () => {
-    const whole = build(sheet, [service])
+    const fullProcedure = build(sheet, [service])
     // Chocks may stay at a parked machine; they must be removed only before a run.
-    const atTheEnd = whole.steps.findLast((step) => step.do === 'clear away')?.id
+    const atTheEnd = fullProcedure.steps.findLast((step) => step.do === 'clear away')?.id
     test('every exception names a step that is there', () => {
-      const ids = whole.steps.map((step) => step.id)
+      const ids = fullProcedure.steps.map((step) => step.id)
       expect(Object.keys(but).filter((id) => !ids.includes(id))).toEqual([])
     })
-    test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s', (id, action) => {
+    test.each(fullProcedure.steps.map((step): [string, Action] => [step.id, step.do]))('%s', (id, action) => {
       const expected = id === atTheEnd ? '' : (but[id] ?? WITHOUT[action])
-      expect(codes(without(whole, id), sheet)).toEqual(expected === '' ? [] : [`procedure/${expected}`])
+      expect(codes(withoutStep(fullProcedure, id), sheet)).toEqual(
+        expected === '' ? [] : [`procedure/${expected}`],
+      )
     })
-    test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s: repaired', (id) => {
-      const shorterProcedure = without(whole, id)
-      const repaired = repairProcedure(shorterProcedure, sheet)
-      expect(repaired.left).toEqual([])
-      expect(repaired.applied.length).toBeLessThanOrEqual(1)
-      expect(validateProcedure(repaired.procedure, sheet)).toEqual([])
-    })
+    test.each(fullProcedure.steps.map((step): [string, Action] => [step.id, step.do]))(
+      '%s: repaired',
+      (id) => {
+        const shorterProcedure = withoutStep(fullProcedure, id)
+        const repair = repairProcedure(shorterProcedure, sheet)
+        expect(repair.left).toEqual([])
+        expect(repair.applied.length).toBeLessThanOrEqual(1)
+        expect(validateProcedure(repair.procedure, sheet)).toEqual([])
+      },
+    )
   })
 
 // Moved: the step is put directly before the other one. Derived by hand.
@@ -330,37 +335,37 @@ const MOVES: readonly (readonly [
 
 describe('moved', () => {
   test.each(MOVES)('%s (%s)', (_what, service, id, before, expected) => {
-    const whole = build(varietySheet, [service])
-    const step = whole.steps.find((candidate) => candidate.id === id)
-    const rest = whole.steps.filter((candidate) => candidate.id !== id)
+    const fullProcedure = build(varietySheet, [service])
+    const step = fullProcedure.steps.find((candidate) => candidate.id === id)
+    const rest = fullProcedure.steps.filter((candidate) => candidate.id !== id)
     const place = rest.findIndex((candidate) => candidate.id === before)
     if (step === undefined || place < 0) throw new Error(`${id} or ${before} is not there`)
-    const moved = { ...whole, steps: rest.toSpliced(place, 0, step) }
+    const moved = { ...fullProcedure, steps: rest.toSpliced(place, 0, step) }
     expect(codes(moved, varietySheet)).toEqual(expected.map((code) => `procedure/${code}`))
-    const repaired = repairProcedure(moved, varietySheet)
-    expect(repaired.left).toEqual([])
-    expect(repaired.applied.length).toBeLessThanOrEqual(2)
+    const repair = repairProcedure(moved, varietySheet)
+    expect(repair.left).toEqual([])
+    expect(repair.applied.length).toBeLessThanOrEqual(2)
   })
 })
 
 describe('two steps forgotten', () => {
   test('the fill plug neither cracked nor nipped: reported once, repaired with both', () => {
-    const whole = build(varietySheet, ['front-change'])
-    const shorterProcedure = without(without(whole, 'front-crack-fill'), 'front-nip-fill')
+    const fullProcedure = build(varietySheet, ['front-change'])
+    const shorterProcedure = withoutStep(withoutStep(fullProcedure, 'front-crack-fill'), 'front-nip-fill')
     expect(codes(shorterProcedure, varietySheet)).toEqual(['procedure/fill-not-cracked'])
-    const repaired = repairProcedure(shorterProcedure, varietySheet)
-    expect(repaired.left).toEqual([])
-    expect(repaired.applied).toHaveLength(2)
+    const repair = repairProcedure(shorterProcedure, varietySheet)
+    expect(repair.left).toEqual([])
+    expect(repair.applied).toHaveLength(2)
   })
 })
 
 describe('chocks', () => {
   test('at wheels that leave the ground', () => {
-    const whole = build(varietySheet, ['front-change'])
-    const steps = whole.steps.map(
+    const fullProcedure = build(varietySheet, ['front-change'])
+    const steps = fullProcedure.steps.map(
       (step): Step => (step.do === 'chock the wheels' ? { ...step, on: '/machine/axles/front' } : step),
     )
-    const findings = validateProcedure({ ...whole, steps }, varietySheet)
+    const findings = validateProcedure({ ...fullProcedure, steps }, varietySheet)
     expect(findings.map((finding) => finding.code)).toEqual(['procedure/chocks-on-lifted-wheels'])
     expect(findings[0]?.cures?.[0]).toMatchObject({
       op: 'add',
@@ -370,10 +375,10 @@ describe('chocks', () => {
 })
 
 describe('how a step is written', () => {
-  const whole = build(varietySheet, ['hub-change'])
+  const fullProcedure = build(varietySheet, ['hub-change'])
   const rewrite = (id: string, change: (step: Step) => unknown): ProcedureDocument => ({
-    ...whole,
-    steps: whole.steps.map((step) => (step.id === id ? (change(step) as Step) : step)),
+    ...fullProcedure,
+    steps: fullProcedure.steps.map((step) => (step.id === id ? (change(step) as Step) : step)),
   })
   const first = (procedure: ProcedureDocument) => validateProcedure(procedure, varietySheet)[0]
 
@@ -402,7 +407,7 @@ describe('how a step is written', () => {
       '/at/instance',
     ],
   ])('%s', (_what, change, code, isInsideRow) => {
-    const place = whole.steps.findIndex((step) => step.id === 'hub-left-clean-fill')
+    const place = fullProcedure.steps.findIndex((step) => step.id === 'hub-left-clean-fill')
     const finding = first(rewrite('hub-left-clean-fill', change))
     expect([finding?.code, finding?.path, finding?.severity]).toEqual([
       `procedure/${code}`,
@@ -441,8 +446,8 @@ describe('how a step is written', () => {
       }),
     })
     const right = '/gearcases/front/openings/drain/tightening'
-    const swapped = write({ tightening: '/gearcases/front/openings/fill/tightening' })
-    expect(validateProcedure(swapped, varietySheet)).toMatchObject([
+    const swappedTightening = write({ tightening: '/gearcases/front/openings/fill/tightening' })
+    expect(validateProcedure(swappedTightening, varietySheet)).toMatchObject([
       {
         code: 'procedure/wrong-figure',
         severity: 'error',
@@ -450,12 +455,12 @@ describe('how a step is written', () => {
         cures: [{ op: 'replace', path: `/steps/${place}/values/tightening`, value: right }],
       },
     ])
-    expect(repairProcedure(swapped, varietySheet).procedure).toEqual(front)
+    expect(repairProcedure(swappedTightening, varietySheet).procedure).toEqual(front)
     const withoutSource = write(undefined)
     expect(codes(withoutSource, varietySheet)).toEqual(['procedure/figure-missing'])
     expect(repairProcedure(withoutSource, varietySheet).procedure).toEqual(front)
-    const other = write({ seal: '/gearcases/front/openings/drain/seals/0' })
-    expect(codes(other, varietySheet)).toEqual(['procedure/figure-missing'])
+    const otherSeal = write({ seal: '/gearcases/front/openings/drain/seals/0' })
+    expect(codes(otherSeal, varietySheet)).toEqual(['procedure/figure-missing'])
     const lostPart = write({ tightening: right, extra: '/gearcases/constructor' })
     expect(codes(lostPart, varietySheet)).toEqual(['procedure/dangling-pointer'])
     expect(repairProcedure(lostPart, varietySheet).left).toEqual([])
@@ -466,18 +471,18 @@ describe('how a step is written', () => {
     const steps = rear.steps.map((step): Step => (step.id === 'record' ? { ...step, id: 'read' } : step))
     const brokenProcedure = { ...rear, steps }
     expect(codes(brokenProcedure, varietySheet)).toEqual(['procedure/duplicate-step-id'])
-    const repaired = repairProcedure(brokenProcedure, varietySheet)
-    expect(repaired.left).toEqual([])
-    expect(repaired.procedure.steps.at(-1)?.id).toBe('read-2')
+    const repair = repairProcedure(brokenProcedure, varietySheet)
+    expect(repair.left).toEqual([])
+    expect(repair.procedure.steps.at(-1)?.id).toBe('read-2')
   })
 
   test('a part that this machine does not have', () => {
     const sheet: SpecSheet = {
       ...varietySheet,
       gearcases: Object.fromEntries(
-        Object.entries(varietySheet.gearcases).map(([id, one]) => [
+        Object.entries(varietySheet.gearcases).map(([id, gearcase]) => [
           id,
-          id === 'rear' ? { ...one, appliesTo: { variants: ['winch'] } } : one,
+          id === 'rear' ? { ...gearcase, appliesTo: { variants: ['winch'] } } : gearcase,
         ]),
       ),
     }
@@ -490,16 +495,22 @@ describe('how a step is written', () => {
 describe('the document as a whole', () => {
   const rear = build(varietySheet, ['rear-check'])
   test('written for another sheet, or another revision of it', () => {
-    const other = validateProcedure({ ...rear, sheet: { id: 'other', revision: '2031-01' } }, varietySheet)
-    expect(other).toMatchObject([{ code: 'procedure/other-sheet', severity: 'error', path: '/sheet' }])
-    const older = validateProcedure({ ...rear, sheet: { ...rear.sheet, revision: '2029-01' } }, varietySheet)
-    expect(older).toMatchObject([{ code: 'procedure/other-sheet', severity: 'warning' }])
+    const otherResult = validateProcedure(
+      { ...rear, sheet: { id: 'other', revision: '2031-01' } },
+      varietySheet,
+    )
+    expect(otherResult).toMatchObject([{ code: 'procedure/other-sheet', severity: 'error', path: '/sheet' }])
+    const olderResult = validateProcedure(
+      { ...rear, sheet: { ...rear.sheet, revision: '2029-01' } },
+      varietySheet,
+    )
+    expect(olderResult).toMatchObject([{ code: 'procedure/other-sheet', severity: 'warning' }])
   })
   test('a service that the sheet does not have stays in what repair leaves', () => {
     const brokenProcedure = { ...rear, services: [...rear.services, 'polish'] }
     expect(codes(brokenProcedure, varietySheet)).toEqual(['procedure/unknown-service'])
-    const repaired = repairProcedure(brokenProcedure, varietySheet)
-    expect([repaired.applied, repaired.left.map((item) => item.code)]).toEqual([
+    const repair = repairProcedure(brokenProcedure, varietySheet)
+    expect([repair.applied, repair.left.map((item) => item.code)]).toEqual([
       [],
       ['procedure/unknown-service'],
     ])
@@ -514,14 +525,14 @@ describe('the document as a whole', () => {
   test('inputs stay as they were', () => {
     const before = JSON.stringify([rear, varietySheet])
     validateProcedure(rear, varietySheet)
-    repairProcedure(without(rear, 'record'), varietySheet)
+    repairProcedure(withoutStep(rear, 'record'), varietySheet)
     expect(JSON.stringify([rear, varietySheet])).toBe(before)
   })
 })
 
 describe('strange lists', () => {
   test('a figure, an id or a part that cannot be turned into text is quoted as what it is', () => {
-    const wordless = Object.create(null)
+    const withoutTexts = Object.create(null)
     const unreadable = { toString: {} }
     const steps = [
       {
@@ -531,9 +542,9 @@ describe('strange lists', () => {
         at: {},
         values: { '': unreadable },
       },
-      { id: unreadable, do: wordless },
-      { id: [wordless], do: 'read the manual', on: unreadable },
-      { id: [wordless], do: 'read the manual', on: [] },
+      { id: unreadable, do: withoutTexts },
+      { id: [withoutTexts], do: 'read the manual', on: unreadable },
+      { id: [withoutTexts], do: 'read the manual', on: [] },
     ] as unknown as readonly Step[]
     const { findings } = simulateProcedure({ ...build(varietySheet, ['rear-change']), steps }, varietySheet)
     const quoting = ['procedure/dangling-pointer', 'procedure/unknown-action', 'procedure/unknown-part']
@@ -557,12 +568,17 @@ describe('strange lists', () => {
       at: fc.oneof(fc.constantFrom(...rear.steps.map((step) => step.at)), fc.jsonValue()),
       values: fc.oneof(fc.constant(undefined), fc.dictionary(fc.string(), fc.jsonValue())),
     })
-    law(50, fc.array(odd, { maxLength: 12 }), fc.shuffledSubarray([...rear.steps]), (oddSteps, some) => {
-      const steps = [...oddSteps, ...some] as readonly Step[]
-      const { findings } = simulateProcedure({ ...rear, steps }, varietySheet)
-      for (const finding of findings) expect(Object.keys(procedureTexts)).toContain(finding.code)
-      expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
-    })
+    law(
+      50,
+      fc.array(odd, { maxLength: 12 }),
+      fc.shuffledSubarray([...rear.steps]),
+      (oddSteps, shuffledSteps) => {
+        const steps = [...oddSteps, ...shuffledSteps] as readonly Step[]
+        const { findings } = simulateProcedure({ ...rear, steps }, varietySheet)
+        for (const finding of findings) expect(Object.keys(procedureTexts)).toContain(finding.code)
+        expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
+      },
+    )
     const oddSteps = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
     const brokenProcedure = { ...rear, steps: oddSteps }
     const { findings } = simulateProcedure(brokenProcedure, varietySheet)

@@ -68,10 +68,10 @@ describe('convert, checked against whole fractions', () => {
   it('brings a decimal of up to 15 digits back unchanged when rounded to 15 digits', () => {
     const decimal = fc
       .tuple(fc.bigInt({ min: 1n, max: 999_999_999_999_999n }), fc.integer({ min: -15, max: 6 }))
-      .map(([digits, power]) => `${digits}e${power}`)
+      .map(([digits, exponent]) => `${digits}e${exponent}`)
     law(2000, fc.constantFrom(...pairs), decimal, ([from, to], text) => {
-      const there = convert({ value: Number(text), unit: from }, to)
-      const back = convert(there, from).value
+      const converted = convert({ value: Number(text), unit: from }, to)
+      const back = convert(converted, from).value
       expect(Number(back.toPrecision(15))).toBe(Number(text))
     })
   })
@@ -132,19 +132,19 @@ describe('convert, at its limits and misused', () => {
   })
 
   it('throws for what is no quantity', () => {
-    const odd = (value: unknown, unit: unknown, to: unknown) => () =>
+    const callWith = (value: unknown, unit: unknown, to: unknown) => () =>
       convert({ value: value as number, unit: unit as Unit }, to as Unit)
-    expect(odd('20', 'N.m', 'lbf.ft')).toThrow(TypeError)
-    expect(odd(null, 'N.m', 'lbf.ft')).toThrow(/value must be a number/)
-    expect(odd(Number.NaN, 'N.m', 'lbf.ft')).toThrow(RangeError)
-    expect(odd(Number.POSITIVE_INFINITY, 'N.m', 'lbf.ft')).toThrow(/finite/)
-    expect(odd(1, 'ft-lb', 'N.m')).toThrow(/unit id/)
-    expect(odd(1, 'N.m', '__proto__')).toThrow(TypeError)
-    expect(odd(1, 'toString', 'N.m')).toThrow(TypeError)
-    expect(odd(1, 'N.m', undefined)).toThrow(TypeError)
-    expect(odd(1, 'N.m', 'x'.repeat(1e6))).toThrow(/x…'/)
-    expect(odd(1, 'N.m', 'N')).toThrow(/of force/)
-    expect(odd(1, 'degC', 'degC_diff')).toThrow(TypeError)
+    expect(callWith('20', 'N.m', 'lbf.ft')).toThrow(TypeError)
+    expect(callWith(null, 'N.m', 'lbf.ft')).toThrow(/value must be a number/)
+    expect(callWith(Number.NaN, 'N.m', 'lbf.ft')).toThrow(RangeError)
+    expect(callWith(Number.POSITIVE_INFINITY, 'N.m', 'lbf.ft')).toThrow(/finite/)
+    expect(callWith(1, 'ft-lb', 'N.m')).toThrow(/unit id/)
+    expect(callWith(1, 'N.m', '__proto__')).toThrow(TypeError)
+    expect(callWith(1, 'toString', 'N.m')).toThrow(TypeError)
+    expect(callWith(1, 'N.m', undefined)).toThrow(TypeError)
+    expect(callWith(1, 'N.m', 'x'.repeat(1e6))).toThrow(/x…'/)
+    expect(callWith(1, 'N.m', 'N')).toThrow(/of force/)
+    expect(callWith(1, 'degC', 'degC_diff')).toThrow(TypeError)
   })
 
   it('does not touch its argument', () => {

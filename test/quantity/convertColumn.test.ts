@@ -53,10 +53,10 @@ describe('convertColumn', () => {
       (from, to, values) => {
         const result = convertColumn(Float64Array.from(values), from, to)
         count += values.length
-        const single = values.map((number) => convert({ value: number, unit: from }, to).value)
-        for (const [at, one] of single.entries())
-          if (!Object.is(result[at], one))
-            expect([from, to, values[at], result[at]]).toEqual([from, to, values[at], one])
+        const singleResults = values.map((number) => convert({ value: number, unit: from }, to).value)
+        for (const [at, value] of singleResults.entries())
+          if (!Object.is(result[at], value))
+            expect([from, to, values[at], result[at]]).toEqual([from, to, values[at], value])
       },
     )
     expect(count).toBeGreaterThanOrEqual(cases(60) * 500)
@@ -75,8 +75,8 @@ describe('convertColumn', () => {
       [inches, 'in', 'mm'],
       [inches, 'degC', 'degF'],
     ] as const) {
-      const single = Array.from(column, (value) => convert({ value, unit: from }, to).value)
-      expect(Array.from(convertColumn(column, from, to))).toEqual(single)
+      const singleResults = Array.from(column, (value) => convert({ value, unit: from }, to).value)
+      expect(Array.from(convertColumn(column, from, to))).toEqual(singleResults)
     }
   })
 

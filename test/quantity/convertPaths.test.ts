@@ -17,9 +17,9 @@ import {
   type Pair,
 } from './support/exactOracle.js'
 
-vi.mock('../../src/quantity/convertExactly.js', async (original) => {
-  const real = await original<typeof doubt>()
-  return { convertExactly: vi.fn(real.convertExactly) }
+vi.mock('../../src/quantity/convertExactly.js', async (importOriginal) => {
+  const realModule = await importOriginal<typeof doubt>()
+  return { convertExactly: vi.fn(realModule.convertExactly) }
 })
 
 const everyPair = allPairs(() => true)
@@ -46,10 +46,10 @@ describe('the path for doubtful cases', () => {
   })
 
   it('is not needed for what workshops convert', () => {
-    const ordinary = fc
+    const ordinaryValues = fc
       .tuple(fc.integer({ min: 1, max: 999_999 }), fc.integer({ min: 0, max: 3 }))
       .map(([digits, decimals]) => digits / 10 ** decimals)
-    law(10_000, fc.constantFrom(...everyPair), ordinary, ([from, to], value) => {
+    law(10_000, fc.constantFrom(...everyPair), ordinaryValues, ([from, to], value) => {
       convert({ value, unit: from }, to)
     })
     expect(convertSpy.mock.calls.length).toBeLessThanOrEqual(5)
@@ -142,8 +142,8 @@ describe('exact ties with small numbers', () => {
     ] as const) {
       const step = makeConversionStep(from, to)
       const most = Math.floor(2 ** 53 / step.denominator)
-      for (let q = most - 10_000; q < most; q++) {
-        const value = (q * step.denominator) / 2 ** 44
+      for (let multiple = most - 10_000; multiple < most; multiple++) {
+        const value = (multiple * step.denominator) / 2 ** 44
         const exact = exactResult(exactDouble(value), from, to)
         const result = convert({ value, unit: from }, to).value
         expect(isNearest(result, exact)).toBe(true)

@@ -121,7 +121,8 @@ describe('comparison', () => {
     law(1000, fc.constantFrom(...allPairs(() => true)), value, value, ([from, to], candidate, two) => {
       const first = { value: candidate, unit: from } as { value: string; unit: Unit }
       const second = { value: two, unit: to } as { value: string; unit: Unit }
-      const exact = (v: string | number) => exactDecimal(typeof v === 'string' ? v : plainDecimal(v))
+      const exact = (value: string | number) =>
+        exactDecimal(typeof value === 'string' ? value : plainDecimal(value))
       const [a, b] = exactResult(exact(candidate), from, to)
       const [c, d] = exact(two)
       const expected = a * d < c * b ? -1 : a * d > c * b ? 1 : 0
@@ -132,15 +133,15 @@ describe('comparison', () => {
 
   it('throws for what is no quantity', () => {
     const validQuantity = { value: 1, unit: 'N.m' } as const
-    const odd =
+    const callWith =
       (value: unknown, unit: unknown = 'N.m') =>
       () =>
         compareQuantities(validQuantity, { value: value as number, unit: unit as Unit })
-    expect(odd(Number.NaN)).toThrow(RangeError)
-    expect(odd(Number.NEGATIVE_INFINITY)).toThrow(/finite/)
-    expect(odd('1,5')).toThrow(TypeError)
-    expect(odd({})).toThrow(/second.value must be/)
-    expect(odd(1, 'L')).toThrow(TypeError)
+    expect(callWith(Number.NaN)).toThrow(RangeError)
+    expect(callWith(Number.NEGATIVE_INFINITY)).toThrow(/finite/)
+    expect(callWith('1,5')).toThrow(TypeError)
+    expect(callWith({})).toThrow(/second.value must be/)
+    expect(callWith(1, 'L')).toThrow(TypeError)
   })
 })
 

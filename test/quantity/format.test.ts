@@ -41,9 +41,9 @@ describe('numbers', () => {
         const expected = new Intl.NumberFormat(language, options as Intl.NumberFormatOptions)
           .format(value)
           .replace('-', '−')
-        const own = formatNumber(value, marks, { decimals })
+        const formatted = formatNumber(value, marks, { decimals })
         // Intl keeps the sign of a value that rounds to zero
-        expect(own).toBe(/^[−0.,]*$/.test(expected) ? expected.replace('−', '') : expected)
+        expect(formatted).toBe(/^[−0.,]*$/.test(expected) ? expected.replace('−', '') : expected)
       })
     },
   )
@@ -97,18 +97,18 @@ describe('numbers', () => {
   })
 
   it('throws for what is no number', () => {
-    const odd =
+    const callWith =
       (value: unknown, digits: NumberDigits = {}) =>
       () =>
         formatNumber(value as number, point, digits)
-    expect(odd(Number.NaN)).toThrow(RangeError)
-    expect(odd(Number.POSITIVE_INFINITY)).toThrow(/finite/)
-    expect(odd('1,5')).toThrow(TypeError)
-    expect(odd(null)).toThrow(TypeError)
-    expect(odd(1, { decimals: -1 })).toThrow(/0 to 20/)
-    expect(odd(1, { decimals: 21 })).toThrow(RangeError)
-    expect(odd(1, { atMost: 1.5 })).toThrow(RangeError)
-    expect(odd(1, { decimals: 20 })()).toBe('1.00000000000000000000')
+    expect(callWith(Number.NaN)).toThrow(RangeError)
+    expect(callWith(Number.POSITIVE_INFINITY)).toThrow(/finite/)
+    expect(callWith('1,5')).toThrow(TypeError)
+    expect(callWith(null)).toThrow(TypeError)
+    expect(callWith(1, { decimals: -1 })).toThrow(/0 to 20/)
+    expect(callWith(1, { decimals: 21 })).toThrow(RangeError)
+    expect(callWith(1, { atMost: 1.5 })).toThrow(RangeError)
+    expect(callWith(1, { decimals: 20 })()).toBe('1.00000000000000000000')
   })
 })
 

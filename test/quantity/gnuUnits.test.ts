@@ -77,8 +77,8 @@ describe('GNU units, an outside tool', () => {
       .trim()
       .split('\n')
       .map((line) => line.trim())
-    const odd = answers.filter((line) => !/^[0-9.e+-]+$/.test(line))
-    expect(odd).toEqual([])
+    const oddAnswers = answers.filter((line) => !/^[0-9.e+-]+$/.test(line))
+    expect(oddAnswers).toEqual([])
     expect(answers.length).toBe(pairs.length)
     pairs.forEach(([from, to], at) => {
       // GNU units computes in doubles: its fifteenth digit may be off by a few

@@ -55,12 +55,12 @@ describe('laws', () => {
     )
     const texts = fc.oneof(
       fc.string({ unit: 'binary' }),
-      fc.array(pieces, { maxLength: 14 }).map((some) => some.join('')),
+      fc.array(pieces, { maxLength: 14 }).map((words) => words.join('')),
     )
     law(2000, texts, (text) => {
       const result = parseQuantity(text)
-      const bad = result.findings.some(({ severity }) => severity === 'error')
-      expect(result.ok).toBe(!bad)
+      const hasError = result.findings.some(({ severity }) => severity === 'error')
+      expect(result.ok).toBe(!hasError)
       if (!result.ok) expect(result.findings.length).toBeGreaterThan(0)
     })
   })
@@ -114,10 +114,10 @@ describe('length', () => {
   })
 
   it('refuses a text of 201 characters, and not one of 200', () => {
-    const padded = (length: number): string => `20 N·m${' '.repeat(length - 6)}`
-    expect(parseQuantity(padded(199)).ok).toBe(true)
-    expect(parseQuantity(padded(200)).ok).toBe(true)
-    expect(parseQuantity(padded(201)).findings[0]?.params).toEqual({ length: 201, longest: 200 })
+    const padText = (length: number): string => `20 N·m${' '.repeat(length - 6)}`
+    expect(parseQuantity(padText(199)).ok).toBe(true)
+    expect(parseQuantity(padText(200)).ok).toBe(true)
+    expect(parseQuantity(padText(201)).findings[0]?.params).toEqual({ length: 201, longest: 200 })
   })
 })
 

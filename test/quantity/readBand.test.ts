@@ -12,8 +12,8 @@ import { law } from '../support/law.js'
 import { anyFigure } from './support/anyBand.js'
 
 /** Fractions need not be reduced: equal values have equal cross products. */
-function same(one: ReturnType<typeof exactOf>, other: ReturnType<typeof exactOf>): boolean {
-  return one.n * other.d === other.n * one.d
+function isSame(first: ReturnType<typeof exactOf>, second: ReturnType<typeof exactOf>): boolean {
+  return first.n * second.d === second.n * first.d
 }
 
 describe('readBand', () => {
@@ -65,7 +65,7 @@ describe('readBand', () => {
       [band.high, high],
     ] as const) {
       if (text === undefined || foundNumber === undefined) expect(foundNumber).toBe(text)
-      else expect(same(foundNumber, exactOf(text))).toBe(true)
+      else expect(isSame(foundNumber, exactOf(text))).toBe(true)
     }
   })
 
@@ -106,9 +106,9 @@ describe('exactIn', () => {
     )
     law(1000, decimals, units, ([count, places], [from, to, factor]) => {
       const text = (count / 10 ** places).toFixed(places)
-      const whole = { n: BigInt(count) * factor, d: 10n ** BigInt(places) }
-      expect(same(exactIn({ value: text, unit: from }, to), whole)).toBe(true)
-      expect(same(exactIn({ value: Number(text), unit: from }, to), whole)).toBe(true)
+      const wholeFraction = { n: BigInt(count) * factor, d: 10n ** BigInt(places) }
+      expect(isSame(exactIn({ value: text, unit: from }, to), wholeFraction)).toBe(true)
+      expect(isSame(exactIn({ value: Number(text), unit: from }, to), wholeFraction)).toBe(true)
     })
   })
 
@@ -117,7 +117,7 @@ describe('exactIn', () => {
       const { n, d } = exactIn({ value: count / 1000, unit: 'L' }, 'mL')
       if (n !== BigInt(count) * d) throw new Error(`${count / 1000} L is ${n}/${d} mL`)
     }
-    expect(same(exactOf(1e-7), { n: 1n, d: 10n ** 7n })).toBe(true)
-    expect(same(exactOf(2.5e21), { n: 25n * 10n ** 20n, d: 1n })).toBe(true)
+    expect(isSame(exactOf(1e-7), { n: 1n, d: 10n ** 7n })).toBe(true)
+    expect(isSame(exactOf(2.5e21), { n: 25n * 10n ** 20n, d: 1n })).toBe(true)
   })
 })

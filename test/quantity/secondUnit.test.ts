@@ -25,13 +25,13 @@ function endsOf(band: PrintedBand): { low?: Fraction; high?: Fraction } {
   return { low: subtract(value, exactDecimal(band.minus)), high: plus(value, exactDecimal(band.plus)) }
 }
 
-function leaves(band: PrintedBand, original: PrintedBand): boolean {
+function leaves(band: PrintedBand, originalBand: PrintedBand): boolean {
   const ownEnds = endsOf(band)
-  const outside = endsOf(original)
-  const low = outside.low && exactResult(outside.low, original.unit, band.unit)
-  const high = outside.high && exactResult(outside.high, original.unit, band.unit)
-  const below = low !== undefined && (ownEnds.low === undefined || isLess(ownEnds.low, low))
-  const above = high !== undefined && (ownEnds.high === undefined || isLess(high, ownEnds.high))
+  const outside = endsOf(originalBand)
+  const lowEnd = outside.low && exactResult(outside.low, originalBand.unit, band.unit)
+  const highEnd = outside.high && exactResult(outside.high, originalBand.unit, band.unit)
+  const below = lowEnd !== undefined && (ownEnds.low === undefined || isLess(ownEnds.low, lowEnd))
+  const above = highEnd !== undefined && (ownEnds.high === undefined || isLess(highEnd, ownEnds.high))
   return (
     below ||
     above ||
@@ -48,12 +48,12 @@ const bandAndUnit = anyBand.chain((band) =>
 describe('second units, laws', () => {
   it('never leave the manual’s band, and agree with it by our own rule', () => {
     let bands = 0
-    let unprintable = 0
+    let unprintableCount = 0
     law(11_000, bandAndUnit, ({ band, unit }) => {
       bands += 1
       const second = secondUnit(band, unit)
       if (second === null) {
-        unprintable += 1
+        unprintableCount += 1
         return
       }
       if (band.kind !== 'nominal' && leaves(second, band))
@@ -64,7 +64,7 @@ describe('second units, laws', () => {
         throw new Error(`${JSON.stringify(second)}: ${verdict}`)
     })
     expect(bands).toBeGreaterThanOrEqual(cases(11_000))
-    expect(unprintable / bands).toBeLessThan(0.1)
+    expect(unprintableCount / bands).toBeLessThan(0.1)
   })
 
   it('would leave it in three of four cases, were both ends rounded to nearest', () => {
@@ -72,7 +72,7 @@ describe('second units, laws', () => {
     let bands = 0
     law(1000, fc.integer({ min: 10, max: 200 }), fc.integer({ min: 2, max: 40 }), (low, width) => {
       bands += 1
-      const original: PrintedBand = {
+      const originalBand: PrintedBand = {
         kind: 'limits',
         min: String(low),
         max: String(low + width),
@@ -84,10 +84,10 @@ describe('second units, laws', () => {
         max: String(Math.round((low + width) / 1.355818)),
         unit: 'lbf.ft',
       }
-      if (leaves(rounded, original)) left += 1
-      const second = secondUnit(original, 'lbf.ft')
+      if (leaves(rounded, originalBand)) left += 1
+      const second = secondUnit(originalBand, 'lbf.ft')
       expect(second).not.toBe(null)
-      if (second) expect(leaves(second, original)).toBe(false)
+      if (second) expect(leaves(second, originalBand)).toBe(false)
     })
     console.log(
       `ordinary rounding leaves the band in ${((100 * left) / bands).toFixed(1)} % of ${bands} torque bands`,
@@ -137,8 +137,8 @@ describe('second units, published examples', () => {
     ['22', '22.9', 'N.m', 'lbf.ft', '16.3', '16.8'],
     // 22 … 23 N·m is 16.226 … 16.964 lbf·ft: no whole number lies inside, so a digit is added
     ['22', '23', 'N.m', 'lbf.ft', '16.3', '16.9'],
-  ] as const)('limits %s … %s %s are %s %s … %s', (min, max, from, to, low, high) => {
-    expect(secondUnit(limits(min, max, from), to)).toEqual(limits(low, high, to))
+  ] as const)('limits %s … %s %s are %s %s … %s', (min, max, from, to, lowEnd, highEnd) => {
+    expect(secondUnit(limits(min, max, from), to)).toEqual(limits(lowEnd, highEnd, to))
   })
 
   it('rounds a single limit inward', () => {
@@ -206,15 +206,15 @@ describe('second units, published examples', () => {
 
 describe('second units, misuse', () => {
   it('throws for what is no printed value', () => {
-    const odd =
+    const callWith =
       (value: unknown, unit: unknown = 'lbf.ft') =>
       () =>
         secondUnit(value as PrintedBand, unit as Unit)
-    expect(odd({ kind: 'not stated', unit: 'N.m' })).toThrow(/value.kind/)
-    expect(odd({ kind: 'nominal', value: 20, unit: 'N.m' })).toThrow(/value.value/)
-    expect(odd({ kind: 'nominal', value: '2O', unit: 'N.m' })).toThrow(TypeError)
-    expect(odd({ kind: 'limits', unit: 'N.m' })).toThrow(/min or max/)
-    expect(odd({ kind: 'nominal', value: '20', unit: 'nm' })).toThrow(/unit id/)
-    expect(odd({ kind: 'nominal', value: '20', unit: 'N.m' }, 'L')).toThrow(/volume/)
+    expect(callWith({ kind: 'not stated', unit: 'N.m' })).toThrow(/value.kind/)
+    expect(callWith({ kind: 'nominal', value: 20, unit: 'N.m' })).toThrow(/value.value/)
+    expect(callWith({ kind: 'nominal', value: '2O', unit: 'N.m' })).toThrow(TypeError)
+    expect(callWith({ kind: 'limits', unit: 'N.m' })).toThrow(/min or max/)
+    expect(callWith({ kind: 'nominal', value: '20', unit: 'nm' })).toThrow(/unit id/)
+    expect(callWith({ kind: 'nominal', value: '20', unit: 'N.m' }, 'L')).toThrow(/volume/)
   })
 })

@@ -97,18 +97,20 @@ describe('a record of what really happened', () => {
 })
 
 describe('what is refused', () => {
-  const refused = (record: ServiceRecord, of = set) => {
+  const expectRefused = (record: ServiceRecord, of = set) => {
     const appended = appendRecord({ document: record }, of)
     return appended.ok ? [] : appended.findings.map(({ code, path }) => `${code} ${path}`)
   }
 
   it('a record of another machine or sheet, and an id that is used', () => {
-    expect(refused({ ...exampleRecord, machine: 'station-9' })).toContain('record/machine-not-found /machine')
-    expect(refused(exampleRecord, { ...set, logs: [] })).toEqual(['record/machine-not-found /machine'])
-    expect(refused({ ...exampleRecord, sheet: { id: 'other', revision: '1' } })[0]).toBe(
+    expect(expectRefused({ ...exampleRecord, machine: 'station-9' })).toContain(
+      'record/machine-not-found /machine',
+    )
+    expect(expectRefused(exampleRecord, { ...set, logs: [] })).toEqual(['record/machine-not-found /machine'])
+    expect(expectRefused({ ...exampleRecord, sheet: { id: 'other', revision: '1' } })[0]).toBe(
       'record/other-sheet /sheet/id',
     )
-    expect(refused({ ...exampleRecord, id: 'station-2-2022' })).toContain('spec/id-used-twice /id')
+    expect(expectRefused({ ...exampleRecord, id: 'station-2-2022' })).toContain('spec/id-used-twice /id')
   })
 })
 
@@ -118,9 +120,9 @@ describe('what counts as done', () => {
     const [done] = append({ ...exampleRecord, entries: [entry] }).entries
     return done?.done === 'no' ? done.reason.code : done?.done
   }
-  const { refilled: _none, ...unfilled } = exampleRecord.entries[1] ?? {}
-  const without = (change: object) => {
-    const entry = { ...unfilled, ...change } as ServiceRecord['entries'][0]
+  const { refilled: _none, ...withoutRefill } = exampleRecord.entries[1] ?? {}
+  const entryWith = (change: object) => {
+    const entry = { ...withoutRefill, ...change } as ServiceRecord['entries'][0]
     const [done] = append({ ...exampleRecord, entries: [entry] }).entries
     return done?.done === 'no' ? done.reason.code : done?.done
   }
@@ -130,9 +132,9 @@ describe('what counts as done', () => {
     expect(isDoneAfter({ refilled: { value: 1, unit: 'mL' } })).toBe('yes')
     expect(isDoneAfter({ refilled: { value: 0, unit: 'mL' } })).toBe('record/new-oil-not-filled')
     expect(isDoneAfter({ opened: [] })).toBe('record/old-oil-not-drained')
-    expect(without({})).toBe('record/new-oil-not-filled')
-    expect(without({ level: 'at the mark' })).toBe('yes')
-    expect(without({ level: 'below' })).toBe('record/new-oil-not-filled')
+    expect(entryWith({})).toBe('record/new-oil-not-filled')
+    expect(entryWith({ level: 'at the mark' })).toBe('yes')
+    expect(entryWith({ level: 'below' })).toBe('record/new-oil-not-filled')
     expect(isDoneAfter({ notDone: 'the plug is seized' })).toBe('record/reported-not-done')
   })
 
@@ -144,8 +146,8 @@ describe('what counts as done', () => {
   it('what cannot be judged: no details, another revision, no sheet', () => {
     const entries = [{ service: 'gear-oil-change', gearcase: 'front', opened: [], tightened: [], seals: [] }]
     expect(append({ ...exampleRecord, detail: 'date and meters only', entries }).entries[0]?.done).toBe('yes')
-    const older = { ...exampleRecord, sheet: { ...exampleRecord.sheet, revision: '2021-01' }, entries }
-    expect(append(older).entries[0]?.done).toBe('yes')
+    const olderRecord = { ...exampleRecord, sheet: { ...exampleRecord.sheet, revision: '2021-01' }, entries }
+    expect(append(olderRecord).entries[0]?.done).toBe('yes')
     const withoutSheet = appendRecord({ document: { ...exampleRecord, entries } }, { ...set, sheets: [] })
     expect(withoutSheet.ok && withoutSheet.value.entries[0]?.done).toBe('yes')
   })
@@ -175,8 +177,8 @@ describe('what counts as done', () => {
 })
 
 describe('corrections', () => {
-  const wrong = CORRECTED[0]?.record as ServiceRecord
-  const first = append(wrong).log
+  const wrongRecord = CORRECTED[0]?.record as ServiceRecord
+  const first = append(wrongRecord).log
 
   it('a chain: the last word counts', () => {
     const secondCorrection = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
@@ -197,8 +199,8 @@ describe('corrections', () => {
       'drain torque set',
       '/fill by hand',
     ])
-    expect(root?.entries[1]?.seals).toEqual(wrong.entries[1]?.seals)
-    expect(root?.entries[0]).toEqual(wrong.entries[0])
+    expect(root?.entries[1]?.seals).toEqual(wrongRecord.entries[1]?.seals)
+    expect(root?.entries[0]).toEqual(wrongRecord.entries[0])
   })
 
   it('a wrong reading and a wrong date are put right; the readings of the correction are its own', () => {
@@ -229,13 +231,13 @@ describe('corrections', () => {
   })
 
   it('of an unknown record, of itself or in a circle: kept, found, and not counted', () => {
-    const unmatched = append(correctionOf({}, { corrects: 'station-2-2023-10-07' }), first)
-    expect(unmatched.findings[0]).toMatchObject({
+    const unmatchedCorrection = append(correctionOf({}, { corrects: 'station-2-2023-10-07' }), first)
+    expect(unmatchedCorrection.findings[0]).toMatchObject({
       code: 'record/corrects-unknown-record',
       path: '/corrects',
       params: { meant: 'station-2-2023-10-06' },
     })
-    expect(unmatched.entries[0]).toMatchObject({
+    expect(unmatchedCorrection.entries[0]).toMatchObject({
       done: 'no',
       reason: { code: 'record/corrected-record-missing' },
     })
@@ -255,9 +257,9 @@ describe('corrections', () => {
 
   it('checkRecord of a correction judges what it says in the record that it corrects', () => {
     const { log: before } = append(exampleRecord)
-    const opened = correctionOf({ opened: ['/gearcases/front/covers/none'] })
+    const openedCorrection = correctionOf({ opened: ['/gearcases/front/covers/none'] })
     expect(
-      checkRecord({ document: opened }, setWith(before)).map(({ code, path }) => `${code} ${path}`),
+      checkRecord({ document: openedCorrection }, setWith(before)).map(({ code, path }) => `${code} ${path}`),
     ).toEqual(['record/unknown-part /entries/0/opened/0'])
   })
 })

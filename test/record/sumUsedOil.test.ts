@@ -104,10 +104,10 @@ describe('sumUsedOil', () => {
       logOf(record('r', '2031-01-01', { usedOilLog: stated, entries: drained })),
     ]).lines
     expect(line).not.toHaveProperty('drained')
-    const two = sumUsedOil([
+    const twoRecords = sumUsedOil([
       logOf(record('r', '2031-01-01', { usedOilLog: [{ to: 'a' }, { to: 'b' }], entries: drained })),
     ])
-    expect(two).toMatchObject({ withoutVolume: 2, drained: litres(0) })
+    expect(twoRecords).toMatchObject({ withoutVolume: 2, drained: litres(0) })
     const none = sumUsedOil([logOf(record('r', '2031-01-01', { usedOilLog: [], entries: drained }))])
     expect(none.lines).toEqual([{ machine: 'one', record: 'r', date: '2031-01-01', drained: litres(0.9) }])
   })
@@ -125,10 +125,12 @@ describe('sumUsedOil', () => {
     law(200, fc.array(fc.array(usedOil, { maxLength: 3 }), { maxLength: 6 }), (lists) => {
       const records = lists.map((list, at) => record(`r-${at}`, '2031-01-01', { usedOilLog: list }))
       const { carriers, lines, ...all } = sumUsedOil([logOf(...records)])
-      const whole = ({ value }: { readonly value: number }) => Math.round(value * 1000)
+      const toMilli = ({ value }: { readonly value: number }) => Math.round(value * 1000)
       for (const key of ['volume', 'keptApart', 'withoutReceipt'] as const)
-        expect(carriers.reduce((sum, carrier) => sum + whole(carrier[key]), 0)).toBe(whole(all[key]))
-      expect(whole(all.volume)).toBe(lists.flat().reduce((sum, { volume }) => sum + (volume?.value ?? 0), 0))
+        expect(carriers.reduce((sum, carrier) => sum + toMilli(carrier[key]), 0)).toBe(toMilli(all[key]))
+      expect(toMilli(all.volume)).toBe(
+        lists.flat().reduce((sum, { volume }) => sum + (volume?.value ?? 0), 0),
+      )
       expect(lines.length).toBe(lists.flat().length)
     })
   })

@@ -10,9 +10,9 @@ import { correctionOf } from './support/corrections.js'
 const { records, ...documents } = setOf(readFolder('examples/tind-4'))
 const exampleRecord = records[0]?.document as ServiceRecord
 const log = documents.logs[0]?.document as MachineLog
-const plain = documents.sheets[0]?.document as SpecSheet
+const exampleSheet = documents.sheets[0]?.document as SpecSheet
 const sheet: SpecSheet = {
-  ...plain,
+  ...exampleSheet,
   warranty: {
     asks: ['photos', 'signature', 'wrench certificate'],
     source: { ref: 'om', confidence: 'read' },
@@ -61,9 +61,9 @@ describe('what a warranty asks of a record', () => {
     expect(placesOf(exampleRecord, correction)).toEqual([
       ['certificate-expired', '/records/4/certificates/1/validTo', undefined],
     ])
-    const { photos, ...without } = correction
+    const { photos, ...withoutPhotos } = correction
     expect(photos).toBeDefined()
-    expect(placesOf(exampleRecord, without)).toEqual([
+    expect(placesOf(exampleRecord, withoutPhotos)).toEqual([
       ['warranty-facts-missing', '/records/3', ['photos']],
       ['certificate-expired', '/records/4/certificates/1/validTo', undefined],
     ])
@@ -87,8 +87,12 @@ describe('what a warranty asks of a record', () => {
   })
 
   it('may be written in short notation', () => {
-    const { detail: _detail, ...short } = { ...exampleRecord, photos: ['IMG-1.jpg'], signature: 'A. Skarn' }
-    const read = parseServiceRecord(short)
+    const { detail: _detail, ...shortRecord } = {
+      ...exampleRecord,
+      photos: ['IMG-1.jpg'],
+      signature: 'A. Skarn',
+    }
+    const read = parseServiceRecord(shortRecord)
     expect(read.findings).toEqual([])
     expect(read.ok && [read.value.photos, read.value.signature]).toEqual([
       [{ file: 'IMG-1.jpg' }],

@@ -267,8 +267,8 @@ describe('partners', () => {
         ({ code, document }) => code.startsWith('procedure/') && document.name === 'procedure.json',
       ),
     ).toBe(true)
-    const other = { ...procedure, sheet: { id: 'hallbrekka-tind-4', revision: '2022-01' } }
-    expect(codes([add('/procedure.json', other)])).toEqual(['spec/sheet-of-other-revision'])
+    const otherProcedure = { ...procedure, sheet: { id: 'hallbrekka-tind-4', revision: '2022-01' } }
+    expect(codes([add('/procedure.json', otherProcedure)])).toEqual(['spec/sheet-of-other-revision'])
     const procedureElsewhere = { ...procedure, sheet: { id: 'nowhere', revision: '1' } }
     expect(codes([add('/procedure.json', procedureElsewhere)])).toEqual(['spec/sheet-not-found'])
     const contradicted = { ...procedure, identity: { variant: 'long', serial: 'TS00001' } }

@@ -56,23 +56,25 @@ function everyMachine(variants: readonly string[]): readonly Identity[] {
 
 describe('canBothBeMet', () => {
   it('says what trying every machine says', () => {
-    const world = fc.constantFrom<readonly string[]>([], ['short'], ['short', 'long']).chain((variants) =>
-      fc.record({
-        variants: fc.constant(variants),
-        whens: fc.tuple(...variants.map(() => optional(condition([])))),
-        first: condition(variants),
-        second: condition(variants),
-      }),
-    )
-    law(100, world, ({ variants, whens, first, second }) => {
+    const machineFacts = fc
+      .constantFrom<readonly string[]>([], ['short'], ['short', 'long'])
+      .chain((variants) =>
+        fc.record({
+          variants: fc.constant(variants),
+          conditions: fc.tuple(...variants.map(() => optional(condition([])))),
+          first: condition(variants),
+          second: condition(variants),
+        }),
+      )
+    law(100, machineFacts, ({ variants, conditions, first, second }) => {
       const entries = variants.map((id, place) => {
-        const when = whens[place]
+        const when = conditions[place]
         return [id, { name: id, ...(when === undefined ? {} : { when }) }] as const
       })
       const machine = { variants: Object.fromEntries(entries) }
       const sheet = { machine } as unknown as SpecSheet
-      const holds = (wanted: Condition, identity: Identity) =>
-        judgeFacts(wanted, identity, findCandidates(sheet, identity)).verdict === 'yes'
+      const holds = (condition: Condition, identity: Identity) =>
+        judgeFacts(condition, identity, findCandidates(sheet, identity)).verdict === 'yes'
       const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
       const found = everyMachine(variants).some(
         (candidate) =>

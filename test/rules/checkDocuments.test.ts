@@ -11,7 +11,7 @@ import { readVectors, runVector } from './support/vectors.js'
 const EMPTY: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
 const TODAY = '2023-11-02'
 
-function tind(): DocumentSet {
+function tindDocuments(): DocumentSet {
   const { procedures: _procedures, records: _records, ...others } = setOf(readFolder('examples/tind-4'))
   return { ...others, procedures: [], records: [] }
 }
@@ -49,23 +49,23 @@ describe('waivers', () => {
   const waiver = { code: 'spec/limits-reversed', path, reason: 'The manual prints it like this on page 58.' }
 
   it('keep a waived finding in its place, as information that names waiver and reason', () => {
-    const plain = checkDocuments(patchSheet(tind(), [reversed]))
-    const waived = checkDocuments(
-      patchSheet(tind(), [reversed, { op: 'add', path: '/waivers', value: [waiver] }]),
+    const findings = checkDocuments(patchSheet(tindDocuments(), [reversed]))
+    const waivedFindings = checkDocuments(
+      patchSheet(tindDocuments(), [reversed, { op: 'add', path: '/waivers', value: [waiver] }]),
     )
-    expect(plain.map(({ severity }) => severity)).toEqual(['error'])
-    expect(waived).toEqual([
-      { ...plain[0], severity: 'info', waived: { path: '/waivers/0', reason: waiver.reason } },
+    expect(findings.map(({ severity }) => severity)).toEqual(['error'])
+    expect(waivedFindings).toEqual([
+      { ...findings[0], severity: 'info', waived: { path: '/waivers/0', reason: waiver.reason } },
     ])
   })
 
   it('waive neither another code nor another place, and say that they waive nothing', () => {
-    for (const wrong of [
+    for (const wrongOptions of [
       { ...waiver, code: 'spec/tolerance-too-large' },
       { ...waiver, path: '/gearcases/rear/drainTemperature' },
     ]) {
       const found = checkDocuments(
-        patchSheet(tind(), [reversed, { op: 'add', path: '/waivers', value: [wrong] }]),
+        patchSheet(tindDocuments(), [reversed, { op: 'add', path: '/waivers', value: [wrongOptions] }]),
       )
       expect(found.map(({ code, severity }) => [code, severity])).toEqual([
         ['spec/limits-reversed', 'error'],
@@ -82,7 +82,7 @@ describe('waivers', () => {
     ]
     const found = (code: string) => {
       const waiver = { code, path: `${place}/severe/factor`, reason: 'As the manual prints it.' }
-      const set = patchSheet(tind(), [...patch, { op: 'add', path: '/waivers', value: [waiver] }])
+      const set = patchSheet(tindDocuments(), [...patch, { op: 'add', path: '/waivers', value: [waiver] }])
       return checkDocuments(set).map((finding) => [finding.code, finding.severity])
     }
     expect(found('interval/factor-leaves-part')).toEqual([['interval/fractional-period', 'info']])
@@ -101,7 +101,7 @@ describe('waivers', () => {
       check: () => [{ path: '/machine', params: {} }],
     })
     const value = [{ code: 'house/invented', path: '/machine', reason: 'Wanted so.' }]
-    const set = patchSheet(tind(), [{ op: 'add', path: '/waivers', value }])
+    const set = patchSheet(tindDocuments(), [{ op: 'add', path: '/waivers', value }])
     const found = checkDocuments(set, {}, [rule])
     expect(found.map(({ code, severity }) => [code, severity])).toEqual([['house/invented', 'info']])
   })
@@ -110,7 +110,7 @@ describe('waivers', () => {
 describe('a rule of the caller', () => {
   it('is given the index of the sheet, made once for all rules', () => {
     const seen = new Set<SheetIndex>()
-    const unread = defineRule({
+    const unreadRule = defineRule({
       code: 'house/page-missing',
       severity: 'info',
       about: 'spec-sheet',
@@ -121,10 +121,10 @@ describe('a rule of the caller', () => {
           .map(({ path, on }) => ({ path, params: { part: on.name } }))
       },
     })
-    const tornPageRule = defineRule({ ...unread, code: 'house/page-torn' })
+    const tornPageRule = defineRule({ ...unreadRule, code: 'house/page-torn' })
     const drain = '/gearcases/front/openings/drain/tightening'
-    const set = patchSheet(tind(), [{ op: 'remove', path: `${drain}/source/page` }])
-    const found = checkDocuments(set, {}, [unread, tornPageRule])
+    const set = patchSheet(tindDocuments(), [{ op: 'remove', path: `${drain}/source/page` }])
+    const found = checkDocuments(set, {}, [unreadRule, tornPageRule])
     expect(found.map(({ code, path }) => [code, path])).toContainEqual(['house/page-missing', drain])
     expect(found.filter(({ path }) => path === drain).map(({ code }) => code)).toEqual([
       'house/page-missing',
@@ -144,8 +144,8 @@ describe('a rule of the caller', () => {
           params: { gearcase: gearcase.name, log: log?.id, sheet: sheet?.document.id },
         })),
     })
-    const whole = setOf(readFolder('examples/tind-4'))
-    const found = checkDocuments(whole, {}, [rule]).filter(({ code }) => code === 'house/entry')
+    const fullSet = setOf(readFolder('examples/tind-4'))
+    const found = checkDocuments(fullSet, {}, [rule]).filter(({ code }) => code === 'house/entry')
     expect(found.length).toBeGreaterThan(1)
     for (const { params } of found)
       expect(params).toMatchObject({ log: 'station-2', sheet: 'hallbrekka-tind-4' })
@@ -166,11 +166,11 @@ describe('the runner', () => {
 
   it('asks the record rules of records inside a log, and points into the log', () => {
     const record = setOf(readFolder('examples/tind-4')).records[0]?.document
-    const logs = tind().logs.map(({ document }) => ({
+    const logs = tindDocuments().logs.map(({ document }) => ({
       name: 'log.json',
       document: { ...document, records: [...document.records, { ...record, readings: {} } as ServiceRecord] },
     }))
-    const found = checkDocuments({ ...tind(), logs })
+    const found = checkDocuments({ ...tindDocuments(), logs })
     expect(found.map(({ code, document, path }) => [code, document.name, path])).toEqual([
       ['record/reading-missing', 'log.json', '/records/3/readings'],
       ['record/reading-missing', 'log.json', '/records/3/readings'],
@@ -178,7 +178,7 @@ describe('the runner', () => {
   })
 
   it('gives findings in the order in which the document is written', () => {
-    const set = patchSheet(tind(), [
+    const set = patchSheet(tindDocuments(), [
       { op: 'replace', path: '/services/gear-oil-change/satisfies/0', value: 'x' },
       { op: 'replace', path: '/gearcases/rear/emptying', value: [] },
       { op: 'replace', path: '/gearcases/front/axle', value: 'x' },
@@ -208,9 +208,9 @@ describe('the runner', () => {
   )
 
   it('keeps silent of partners that are not in the set', () => {
-    const { logs } = tind()
+    const { logs } = tindDocuments()
     expect(checkDocuments({ ...EMPTY, logs })).toEqual([])
-    expect(checkDocuments({ ...EMPTY, toolboxes: tind().toolboxes })).toEqual([])
+    expect(checkDocuments({ ...EMPTY, toolboxes: tindDocuments().toolboxes })).toEqual([])
   })
 
   it('gives plain JSON, and changes nothing that it was given', () => {
@@ -218,7 +218,7 @@ describe('the runner', () => {
       const findings = runVector(vector)
       expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
     }
-    const set = deepFreeze(tind())
+    const set = deepFreeze(tindDocuments())
     expect(checkDocuments(set, { today: TODAY })).toEqual([])
   })
 
@@ -232,9 +232,9 @@ describe('the runner', () => {
 describe('retired codes', () => {
   it('name a rule of today, and no rule bears one', () => {
     const codes = [...allRules.map(({ code }) => code), ...shapeRuleCodes()]
-    for (const [old, now] of Object.entries(RETIRED_CODES)) {
-      expect(codes).toContain(now)
-      expect(codes).not.toContain(old)
+    for (const [oldCode, newCode] of Object.entries(RETIRED_CODES)) {
+      expect(codes).toContain(newCode)
+      expect(codes).not.toContain(oldCode)
     }
   })
 })
@@ -245,8 +245,11 @@ describe('misuse', () => {
     ['a text', 'set'],
     ['a set without lists', {}],
     ['a list that is none', { ...EMPTY, logs: {} }],
-    ['a document in the wrong list', { ...EMPTY, logs: tind().sheets }],
-    ['a document without its wrapping', { ...EMPTY, logs: tind().logs.map(({ document }) => document) }],
+    ['a document in the wrong list', { ...EMPTY, logs: tindDocuments().sheets }],
+    [
+      'a document without its wrapping',
+      { ...EMPTY, logs: tindDocuments().logs.map(({ document }) => document) },
+    ],
     ['a hole', { ...EMPTY, logs: [undefined] }],
   ])('refuses %s as a set', (_name, set) => {
     expect(() => checkDocuments(set as DocumentSet)).toThrow(TypeError)
@@ -272,14 +275,16 @@ describe('misuse', () => {
   })
 
   it('names what a document lacks that was not parsed', () => {
-    const logs = [{ document: { ...tind().logs[0]?.document, records: null } }]
+    const logs = [{ document: { ...tindDocuments().logs[0]?.document, records: null } }]
     expect(() => checkDocuments({ ...EMPTY, logs } as never)).toThrow(
       /^set\.logs\[0\]\.document\.records must be a list, got null; parse the document first$/,
     )
   })
 
   it('finds nothing behind ids such as constructor', () => {
-    const set = patchSheet(tind(), [{ op: 'replace', path: '/gearcases/front/axle', value: 'constructor' }])
+    const set = patchSheet(tindDocuments(), [
+      { op: 'replace', path: '/gearcases/front/axle', value: 'constructor' },
+    ])
     expect(checkDocuments(set).map(({ code }) => code)).toEqual(['spec/dangling-reference'])
   })
 

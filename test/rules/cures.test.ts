@@ -17,13 +17,13 @@ describe('cures', () => {
     const before = runVector(vector)
     for (const { code, path, document, cures } of before) {
       if (cures === undefined) continue
-      const repaired = patchedDocuments(vector).map((named) =>
+      const repairedDocuments = patchedDocuments(vector).map((named) =>
         named.name === document.name
           ? { ...named, document: applyPatch(named.document, cures) as typeof named.document }
           : named,
       )
       const { today } = vector
-      const after = checkDocuments(setOf(repaired), today === undefined ? {} : { today })
+      const after = checkDocuments(setOf(repairedDocuments), today === undefined ? {} : { today })
       const key = (finding: { code: string; path: string }) => `${finding.code} ${finding.path}`
       expect(after.map(key)).not.toContain(key({ code, path }))
       expect(before.map(key)).toEqual(expect.arrayContaining(after.map(key)))

@@ -38,13 +38,13 @@ describe('limits of the interval rules, at, just below and just above', () => {
   })
 
   test('severe against repeat, and the factor', () => {
-    const severe = (hours: string) =>
+    const severeHours = (hours: string) =>
       codes({
         severe: { kind: 'interval', interval: { kind: 'interval', hours }, criteria: 'mud' },
         first: undefined,
         window: undefined,
       })
-    expect([severe('200'), severe('200.001')]).toEqual([[], ['interval/severe-longer-than-repeat']])
+    expect([severeHours('200'), severeHours('200.001')]).toEqual([[], ['interval/severe-longer-than-repeat']])
     const factor = (value: string) => codes({ severe: { kind: 'factor', factor: value, criteria: 'mud' } })
     expect([factor('1'), factor('2'), factor('0.5'), factor('0.25'), factor('0.75')]).toEqual([
       [],
@@ -67,12 +67,12 @@ describe('limits of the interval rules, at, just below and just above', () => {
 
   test('implied speed, 1 and 80 km/h', () => {
     const speed = (km: string) => repeat({ hours: '200', distance: { value: km, unit: 'km' } })
-    const wrong = ['interval/implied-speed']
+    const expectedCodes = ['interval/implied-speed']
     expect([speed('199.999'), speed('200'), speed('16000'), speed('16000.001')]).toEqual([
-      wrong,
+      expectedCodes,
       [],
       [],
-      wrong,
+      expectedCodes,
     ])
   })
 
@@ -111,14 +111,14 @@ describe('limits of the interval rules, at, just below and just above', () => {
         .map(({ code }) => code)
         .filter((code) => code.startsWith('interval/'))
     }
-    const wrong = ['interval/log-speed']
+    const expectedCodes = ['interval/log-speed']
     expect([speed(10, 1300), speed(10, 1300.01), speed(4.9, 1300), speed(5, 651)]).toEqual([
       [],
-      wrong,
+      expectedCodes,
       [],
-      wrong,
+      expectedCodes,
     ])
     // 81 mi are 130.36 km.
-    expect([speed(10, 800, 'mi'), speed(10, 810, 'mi')]).toEqual([[], wrong])
+    expect([speed(10, 800, 'mi'), speed(10, 810, 'mi')]).toEqual([[], expectedCodes])
   })
 })

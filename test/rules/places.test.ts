@@ -22,8 +22,8 @@ describe('comparePlaces', () => {
   it('sorts places as they are written', () => {
     law(50, document, fc.infiniteStream(fc.nat()), (written, random) => {
       const places = placesOf(written)
-      const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
-      expect(shuffled.sort((item, other) => comparePointers(written, item, other))).toEqual(places)
+      const shuffledPlaces = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
+      expect(shuffledPlaces.sort((item, other) => comparePointers(written, item, other))).toEqual(places)
     })
   })
 

@@ -11,8 +11,8 @@ const catalogue = { ...en, texts: { ...en.texts, ...rulesTexts } }
 describe('English texts', () => {
   it('stand for every rule and for no other code', () => {
     const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
-    const own = codes.filter((code) => !code.startsWith('interval/'))
-    expect(Object.keys(rulesTexts).sort()).toEqual(own.sort())
+    const ruleCodes = codes.filter((code) => !code.startsWith('interval/'))
+    expect(Object.keys(rulesTexts).sort()).toEqual(ruleCodes.sort())
   })
 
   it.each(readVectors())('$file reads as plain sentences', ({ vector }) => {

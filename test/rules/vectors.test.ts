@@ -16,7 +16,7 @@ import {
   readVectors,
   runVector,
   summarise,
-  varied,
+  varyVector,
 } from './support/vectors.js'
 
 const vectors = readVectors()
@@ -65,13 +65,13 @@ describe('vectors', () => {
     ({ vector }) => {
       for (const variation of vector.also) {
         const { change, why, expect: expected } = variation
-        const one = varied(vector, variation)
-        expect({ change, found: runVector(one).map(summarise) }).toEqual({
+        const variedVector = varyVector(vector, variation)
+        expect({ change, found: runVector(variedVector).map(summarise) }).toEqual({
           change,
           found: compared(expected),
         })
         const ok = vector.refusedBy === undefined || expected.length === 0
-        for (const { document } of patchedDocuments(one)) {
+        for (const { document } of patchedDocuments(variedVector)) {
           const byParser = parseDocument('any', document).ok
           expect({ change, byParser, bySchema: schemaAccepts(document) }).toEqual({
             change,
@@ -95,7 +95,7 @@ describe('vectors', () => {
   })
 
   it('of every rule that compares with a figure or a date show its limit', () => {
-    const shown = new Set(
+    const shownCodes = new Set(
       vectors
         .filter(({ vector }) => vector.also.some((candidate) => candidate.case === 'boundary'))
         .map(({ vector }) => vector.code),
@@ -105,7 +105,7 @@ describe('vectors', () => {
         readComment(code).judges,
       ),
     )
-    expect(limits.filter((code) => !shown.has(code) && !NO_LIMIT.includes(code))).toEqual([])
+    expect(limits.filter((code) => !shownCodes.has(code) && !NO_LIMIT.includes(code))).toEqual([])
   })
 })
 

@@ -47,8 +47,8 @@ test('the deepest place of any document is the 12th level', () => {
     const below = [...Object.values(properties ?? {}), additionalProperties, items].filter(
       (inner): inner is JsonSchema => typeof inner === 'object' && inner !== null,
     )
-    const own = below.length > 0 ? 1 + Math.max(...below.map((inner) => levels(inner, root))) : 0
-    return Math.max(own, ...arms.map((arm) => levels(arm, root)))
+    const ownLevel = below.length > 0 ? 1 + Math.max(...below.map((inner) => levels(inner, root))) : 0
+    return Math.max(ownLevel, ...arms.map((arm) => levels(arm, root)))
   }
   const depths = DOCUMENT_NAMES.map((kind) => levels(toJsonSchema(kind), toJsonSchema(kind)))
   // By hand: the sheet, overrides, its entry, set, its entry, to, choices, its entry, additive, volume, printed, its

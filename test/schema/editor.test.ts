@@ -41,7 +41,7 @@ async function hover(kind: string, marked: string): Promise<string> {
 }
 
 /** The texts that are underlined. */
-async function underlined(kind: string, text: string): Promise<readonly string[]> {
+async function markedWords(kind: string, text: string): Promise<readonly string[]> {
   const { document, json } = open(kind, text)
   const found = await service.doValidation(document, json)
   return found.map(({ range }) => document.getText(range))
@@ -92,8 +92,8 @@ describe('hover', () => {
   })
 
   test('at a full form: the property, then the form', async () => {
-    const full = '{ "tight▮ening": { "kind": "not stated", "threadCondition": "dry" } }'
-    const text = await hover('spec-sheet', withOpening(full))
+    const fullText = '{ "tight▮ening": { "kind": "not stated", "threadCondition": "dry" } }'
+    const text = await hover('spec-sheet', withOpening(fullText))
     expect(text).toMatch(/^The tightening of the plug/)
     expect(text).toMatch(/a torque, turns past finger tight, or not stated/)
   })
@@ -106,14 +106,16 @@ describe('a mistake is underlined', () => {
     ['{ "tightening": "30 Nm of torque" }', '"30 Nm of torque"'],
     ['{ "magnet": "yes" }', '"yes"'],
   ])('%s', async (opening, place) => {
-    expect(await underlined('spec-sheet', withOpening(opening))).toEqual([place])
+    expect(await markedWords('spec-sheet', withOpening(opening))).toEqual([place])
   })
 
   test('and good documents are not, in short notation or in full', async () => {
-    expect(await underlined('spec-sheet', withOpening('{ "tightening": "30 N·m, dry [p. 62]" }'))).toEqual([])
-    const [full, short] = [readGoodDocuments(), readShortDocuments()]
-    expect(Math.min(full.length, short.length)).toBeGreaterThan(12)
-    for (const { file, text, value } of [...full, ...short])
-      expect([file, await underlined(String(value['kind']), text)]).toEqual([file, []])
+    expect(await markedWords('spec-sheet', withOpening('{ "tightening": "30 N·m, dry [p. 62]" }'))).toEqual(
+      [],
+    )
+    const [fullDocuments, shortDocuments] = [readGoodDocuments(), readShortDocuments()]
+    expect(Math.min(fullDocuments.length, shortDocuments.length)).toBeGreaterThan(12)
+    for (const { file, text, value } of [...fullDocuments, ...shortDocuments])
+      expect([file, await markedWords(String(value['kind']), text)]).toEqual([file, []])
   })
 })

@@ -29,8 +29,8 @@ test('every property of the schemas has a row', () => {
     for (const inner of Object.values(value)) walk(inner)
   }
   for (const { schema } of schemas.values()) walk({ ...schema, examples: undefined })
-  const shown = new Set(rows.flatMap((row) => /^\| `([^`]+)`/.exec(row)?.[1]?.split('.').at(-1) ?? []))
-  expect([...keys].filter((key) => !shown.has(key))).toEqual([])
+  const shownFields = new Set(rows.flatMap((row) => /^\| `([^`]+)`/.exec(row)?.[1]?.split('.').at(-1) ?? []))
+  expect([...keys].filter((key) => !shownFields.has(key))).toEqual([])
   expect(keys.size).toBeGreaterThan(150)
 })
 

@@ -30,17 +30,19 @@ const readings = fc.array(
   },
 )
 const text = fc.string({ unit: 'grapheme', maxLength: 12 }).map((inner) => `x${inner}x`)
-const optionally = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined })
+const orUndefined = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined })
 /** Logs with and without each of their lists, which may be empty. */
 const logs: fc.Arbitrary<MachineLog> = fc
   .record({
-    hours: optionally(readings),
-    distance: optionally(readings),
-    events: optionally(fc.array(fc.record({ kind: fc.constant('rebuild' as const), date: day, note: text }))),
+    hours: orUndefined(readings),
+    distance: orUndefined(readings),
+    events: orUndefined(
+      fc.array(fc.record({ kind: fc.constant('rebuild' as const), date: day, note: text })),
+    ),
     records: fc.array(fc.tuple(fc.constantFrom(...records), fc.integer({ min: 0, max: 999 })), {
       maxLength: 4,
     }),
-    topUps: optionally(
+    topUps: orUndefined(
       fc.array(
         fc.record({
           date: day,
@@ -50,7 +52,7 @@ const logs: fc.Arbitrary<MachineLog> = fc
         }),
       ),
     ),
-    pauses: optionally(fc.array(fc.record({ from: day, to: day }))),
+    pauses: orUndefined(fc.array(fc.record({ from: day, to: day }))),
     identity: fc.constantFrom({}, { serial: 'TL00418', modelYear: 2021 }),
   })
   .map(({ hours, distance, events, topUps, pauses, identity, records: chosen }) =>
@@ -104,13 +106,18 @@ describe('the history of a log', () => {
       const text = lines.map((line) => `${line}\n`).join('')
       const from = (lines[0] ?? '').length
       const cutText = text.slice(0, from + Math.round((text.length - from) * share))
-      const whole = cutText.split('\n').filter((candidate) => lines.includes(candidate))
+      const wholeLines = cutText.split('\n').filter((candidate) => lines.includes(candidate))
       const isCutOff = !lines.includes(cutText.trimEnd().split('\n').at(-1) ?? '')
       const read = parseHistory(cutText.split('\n'))
       expect(read).toEqual({
-        ...parseHistory(whole),
+        ...parseHistory(wholeLines),
         findings: isCutOff
-          ? [expect.objectContaining({ code: 'spec/history-cut-off', params: { line: whole.length + 1 } })]
+          ? [
+              expect.objectContaining({
+                code: 'spec/history-cut-off',
+                params: { line: wholeLines.length + 1 },
+              }),
+            ]
           : [],
       })
     })
@@ -168,8 +175,8 @@ describe('a line', () => {
     [line('/records', []), 'replaces-a-part'],
     [line('/meters', {}), 'replaces-a-part'],
     [line('/identity', {}), 'replaces-a-part'],
-  ])('%s is refused', (bad, problem) => {
-    const read = parseHistory([head, bad, line('/use', 'normal')], { name: 'two.jsonl' })
+  ])('%s is refused', (badText, problem) => {
+    const read = parseHistory([head, badText, line('/use', 'normal')], { name: 'two.jsonl' })
     expect(read.ok).toBe(false)
     const [finding] = read.findings
     expect(finding).toMatchObject({

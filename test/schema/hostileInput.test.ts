@@ -30,8 +30,8 @@ describe('data that is not plain', () => {
   class Shelf {
     name = 'x'
   }
-  const sparse = ['a', 'b']
-  delete sparse[0]
+  const sparseList = ['a', 'b']
+  delete sparseList[0]
   const listWithKey = Object.assign(['GL-4'], { more: 1 })
   const getter = Object.defineProperty({}, 'name', {
     enumerable: true,
@@ -65,7 +65,7 @@ describe('data that is not plain', () => {
     ['an instance', new Shelf(), 'class-instance', '/header'],
     ['a boxed string', Object('x'), 'class-instance', '/header'],
     ['an heir of data', Object.create({ name: 'x' }), 'class-instance', '/header'],
-    ['a sparse list', sparse, 'sparse-list', '/header'],
+    ['a sparse list', sparseList, 'sparse-list', '/header'],
     ['an endless sparse list', new Array(4_294_967_295), 'sparse-list', '/header'],
     ['a list with keys', listWithKey, 'list-with-keys', '/header'],
     ['a getter', getter, 'accessor', '/header/name'],
@@ -94,10 +94,10 @@ describe('data that is not plain', () => {
   })
 
   test('the same part twice is no cycle', () => {
-    const shared = stock()
-    const seals = shared['seals'] as Record<string, unknown>
+    const sharedStock = stock()
+    const seals = sharedStock['seals'] as Record<string, unknown>
     seals['again'] = seals['odd']
-    expect(parseStock(shared).ok).toBe(true)
+    expect(parseStock(sharedStock).ok).toBe(true)
   })
 
   test('parts that unfold without end are refused before they are unfolded', () => {
@@ -136,10 +136,10 @@ describe('names of built-ins', () => {
       [text.replace('{', `{"${key}":{"polluted":true},`), `/${key}`],
       [text.replace('"oil":{', `"oil":{"${key}":1,`), `/containers/fjellgir-1l/oil/${key}`],
     ] as const
-    for (const [bad, path] of placed)
-      expect(parseDocumentText('any', bad).findings.map((finding) => [finding.code, finding.path])).toEqual([
-        ['spec/forbidden-key', path],
-      ])
+    for (const [badStock, path] of placed)
+      expect(
+        parseDocumentText('any', badStock).findings.map((finding) => [finding.code, finding.path]),
+      ).toEqual([['spec/forbidden-key', path]])
     expect(({} as Record<string, unknown>)['polluted']).toBe(undefined)
   })
 
@@ -209,10 +209,10 @@ describe('depth and length', () => {
 
   test('foreign text is cut in findings, never through a character', () => {
     for (const size of [78, 79, 80, 81, 200]) {
-      const shown = String(findingsOf({ ...stock(), id: '😀'.repeat(size) })[0]?.params['found'])
-      expect(shown.length).toBeLessThanOrEqual(80)
+      const shownText = String(findingsOf({ ...stock(), id: '😀'.repeat(size) })[0]?.params['found'])
+      expect(shownText.length).toBeLessThanOrEqual(80)
       // A lone surrogate cannot be written in a URI.
-      expect(() => encodeURIComponent(shown)).not.toThrow()
+      expect(() => encodeURIComponent(shownText)).not.toThrow()
     }
   })
 })
@@ -260,9 +260,9 @@ describe('very much data', () => {
       `{"kind":"stock",${Array.from({ length: count - 1 }, (_, at) => `"k${at}":1`).join(',')}}`
     expect(codesOf(keys(MAX_KEYS))).not.toContain('spec/too-large')
     const above = keys(MAX_KEYS + 1)
-    const refused = { code: 'spec/too-large', params: { limit: MAX_KEYS } }
-    expect(parseDocumentText('any', above).findings).toMatchObject([refused])
-    expect(parseDocument('any', JSON.parse(above)).findings).toMatchObject([refused])
+    const refusal = { code: 'spec/too-large', params: { limit: MAX_KEYS } }
+    expect(parseDocumentText('any', above).findings).toMatchObject([refusal])
+    expect(parseDocument('any', JSON.parse(above)).findings).toMatchObject([refusal])
   })
 
   // A quadratic search would take many minutes: a bound that a slow machine keeps.

@@ -84,7 +84,7 @@ describe('published schemas', () => {
 
   test('every property and every union says what it is, in at most 200 characters', () => {
     expect(described.flatMap(({ missing }) => missing)).toEqual([])
-    const silent: string[] = []
+    const undescribed: string[] = []
     let texts = 0
     const walk = (node: SchemaNode, place: string): void => {
       const { properties = {}, oneOf, anyOf } = node
@@ -95,13 +95,13 @@ describe('published schemas', () => {
     }
     const say = ({ description = '' }: SchemaNode, place: string): void => {
       texts += 1
-      if (description === '' || description.length > 200) silent.push(place)
+      if (description === '' || description.length > 200) undescribed.push(place)
     }
     for (const [kind, { $defs = {}, ...schema }] of published) {
       walk(schema, kind)
       for (const [name, def] of Object.entries($defs)) walk(def, `${kind}#${name}`)
     }
-    expect(silent).toEqual([])
+    expect(undescribed).toEqual([])
     expect(texts).toBeGreaterThan(700)
   })
 
@@ -136,11 +136,11 @@ describe('published schemas', () => {
   test('`$schema` is a key of every document, and is kept', () => {
     const $schema = './node_modules/drivetrain-service/schemas/v1/some.json'
     for (const { kind, document } of validCases) {
-      const one = { kind, document: { $schema, ...(document as object) } }
-      const read = parseDocument(kind, one.document)
-      expect([read.findings, ajvAccepts(one)]).toEqual([[], true])
+      const example = { kind, document: { $schema, ...(document as object) } }
+      const read = parseDocument(kind, example.document)
+      expect([read.findings, ajvAccepts(example)]).toEqual([[], true])
       if (read.ok) expect(read.value.$schema).toBe($schema)
-      expect(parserAccepts({ kind, document: { ...one.document, $schema: 1 } })).toBe(false)
+      expect(parserAccepts({ kind, document: { ...example.document, $schema: 1 } })).toBe(false)
     }
   })
 
@@ -170,22 +170,22 @@ describe('ajv in strict mode says the same as the parse functions', () => {
 
   test('random changes of good documents', () => {
     let accepted = 0
-    let refused = 0
+    let refusedCount = 0
     law(400, mutated, (candidate) => {
-      const ours = parserAccepts(candidate)
-      if (ours) accepted += 1
-      else refused += 1
-      expect(ajvAccepts(candidate)).toBe(ours || onlyWeRefuse(candidate))
+      const isAccepted = parserAccepts(candidate)
+      if (isAccepted) accepted += 1
+      else refusedCount += 1
+      expect(ajvAccepts(candidate)).toBe(isAccepted || onlyWeRefuse(candidate))
     })
     // The law proves little unless both answers are common.
-    expect(Math.min(accepted, refused)).toBeGreaterThan(cases(400) / 20)
+    expect(Math.min(accepted, refusedCount)).toBeGreaterThan(cases(400) / 20)
   })
 })
 
 test("Debian's jsonschema says the same", (ctx) => {
   const python = '/usr/bin/python3'
-  const present = spawnSync(python, ['-c', 'import jsonschema'])
-  if (present.status !== 0) {
+  const pythonCheck = spawnSync(python, ['-c', 'import jsonschema'])
+  if (pythonCheck.status !== 0) {
     if (process.env['DRIVETRAIN_REQUIRE_TOOLS'] === '1') throw new Error('python3-jsonschema is missing')
     console.log('outside tool skipped: python3-jsonschema')
     return ctx.skip()
@@ -281,9 +281,9 @@ type Change =
   | { readonly kind: 'replace'; readonly value: unknown }
   | { readonly kind: 'add'; readonly key: string; readonly value: unknown }
 
-function mutate(document: unknown, where: number, change: Change): unknown {
+function mutate(document: unknown, position: number, change: Change): unknown {
   const places = listPlaces(document, [])
-  const tokens = places[Math.floor(where * places.length)] ?? []
+  const tokens = places[Math.floor(position * places.length)] ?? []
   const path = joinPointer(tokens)
   const value = readPointer(document, path)
   switch (change.kind) {
@@ -291,8 +291,10 @@ function mutate(document: unknown, where: number, change: Change): unknown {
       return tokens.length === 0 ? document : applyPatch(document, [{ op: 'remove', path }])
     case 'neighbour': {
       // A value from another place of the document, often with the right shape in the wrong place.
-      const other = places[Math.floor(where * 7919) % places.length] ?? []
-      return applyPatch(document, [{ op: 'replace', path, value: readPointer(document, joinPointer(other)) }])
+      const otherPlace = places[Math.floor(position * 7919) % places.length] ?? []
+      return applyPatch(document, [
+        { op: 'replace', path, value: readPointer(document, joinPointer(otherPlace)) },
+      ])
     }
     case 'replace':
       return applyPatch(document, [{ op: 'replace', path, value: change.value }])

@@ -54,10 +54,10 @@ describe('one finding for one mistake', () => {
   test('every cure makes its own finding go away', () => {
     let curedCount = 0
     for (const { of, patch } of SHAPE_MISTAKES) {
-      const bad = applyPatch(readFixture(of), patch)
-      for (const finding of parseDocument('any', bad).findings) {
+      const badDocument = applyPatch(readFixture(of), patch)
+      for (const finding of parseDocument('any', badDocument).findings) {
         if (finding.cures === undefined) continue
-        const after = parseDocument('any', applyPatch(bad, finding.cures))
+        const after = parseDocument('any', applyPatch(badDocument, finding.cures))
         expect(list(after)).not.toContainEqual([finding.code, finding.path])
         curedCount += 1
       }
@@ -109,13 +109,13 @@ describe('the head of a document', () => {
   })
 
   test('findings name the document, its id and the name of the caller', () => {
-    const bad = { ...readFixture('full.toolbox.json'), chocks: -1 }
-    expect(parseToolbox(bad, { name: 'box.json' }).findings[0]?.document).toEqual({
+    const badToolbox = { ...readFixture('full.toolbox.json'), chocks: -1 }
+    expect(parseToolbox(badToolbox, { name: 'box.json' }).findings[0]?.document).toEqual({
       kind: 'toolbox',
       id: 'station-box',
       name: 'box.json',
     })
-    expect(parseToolbox({ ...bad, id: 'No Id' }).findings[0]?.document).toEqual({ kind: 'toolbox' })
+    expect(parseToolbox({ ...badToolbox, id: 'No Id' }).findings[0]?.document).toEqual({ kind: 'toolbox' })
     expect(parseDocument('any', {}).findings[0]?.document).toEqual({ kind: 'text' })
   })
 
@@ -146,8 +146,8 @@ describe('the head of a document', () => {
   })
 
   test('a misspelled kind does not hide the rest', () => {
-    const bad = { ...readFixture('full.stock.json'), kind: 'stok', name: '' }
-    expect(list(parseDocument('any', bad))).toEqual([
+    const badStock = { ...readFixture('full.stock.json'), kind: 'stok', name: '' }
+    expect(list(parseDocument('any', badStock))).toEqual([
       ['spec/wrong-kind', '/kind'],
       ['spec/empty-text', '/name'],
     ])

@@ -36,8 +36,8 @@ describe('a table in place of a document', () => {
   ])('%j says what it is and what to do', async (words, files) => {
     const io = memoryIo(files)
     expect(await runCommand(words, io)).not.toBe(0)
-    const said = [...io.out, ...io.err].join('\n')
-    expect(said).toContain('This is a table (CSV) with the columns')
-    expect(said).toContain('spec/table-instead-of-document')
+    const output = [...io.out, ...io.err].join('\n')
+    expect(output).toContain('This is a table (CSV) with the columns')
+    expect(output).toContain('spec/table-instead-of-document')
   })
 })

@@ -159,8 +159,8 @@ describe('the schemas of results', () => {
     const counts = RESULT_NAMES.map((name) => all.filter(({ kind }) => kind === name).length)
     console.log(RESULT_NAMES.map((name, index) => `${name}: ${counts[index]}`).join(', '))
     expect(Math.min(...counts)).toBeGreaterThan(15)
-    const refused = all.filter((result) => !isAccepted(result))
-    expect(refused.map((result) => `${result.kind} ${result.what}: ${explain(result)}`)).toEqual([])
+    const refusedResults = all.filter((result) => !isAccepted(result))
+    expect(refusedResults.map((result) => `${result.kind} ${result.what}: ${explain(result)}`)).toEqual([])
   })
 
   it('refuse a result without a required key, with an unknown key, or with a value of another type', async () => {
@@ -199,19 +199,19 @@ describe('the schemas of results', () => {
     }
     const all = await results
     const samples = RESULT_NAMES.flatMap((name) => all.filter(({ kind }) => kind === name).slice(0, 12))
-    const spoiled = samples.map((result) => ({ ...result, value: { ...Object(result.value), zz: 1 } }))
+    const invalidResults = samples.map((result) => ({ ...result, value: { ...Object(result.value), zz: 1 } }))
     const script = `import json, sys, jsonschema
 given = json.load(sys.stdin)
 for schema in given["schemas"].values(): jsonschema.Draft202012Validator.check_schema(schema)
 judges = {kind: jsonschema.Draft202012Validator(schema) for kind, schema in given["schemas"].items()}
 print(json.dumps([judges[one["kind"]].is_valid(one["value"]) for one in given["cases"]]))`
-    const cases = [...samples, ...spoiled]
+    const cases = [...samples, ...invalidResults]
     const run = spawnSync(python, ['-c', script], {
       input: JSON.stringify({ schemas, cases }),
       encoding: 'utf8',
     })
     expect(run.stderr).toBe('')
-    expect(JSON.parse(run.stdout)).toEqual([...samples.map(() => true), ...spoiled.map(() => false)])
+    expect(JSON.parse(run.stdout)).toEqual([...samples.map(() => true), ...invalidResults.map(() => false)])
   })
 })
 

@@ -126,8 +126,8 @@ describe('repeated keys', () => {
     const count = (value: Model): number => {
       if (typeof value === 'number') return 0
       if (!('pairs' in value)) return value.reduce((sum: number, inner) => sum + count(inner), 0)
-      const own = value.pairs.length - new Set(value.pairs.map(([name]) => name)).size
-      return value.pairs.reduce((sum, [, inner]) => sum + count(inner), own)
+      const ownCount = value.pairs.length - new Set(value.pairs.map(([name]) => name)).size
+      return value.pairs.reduce((sum, [, inner]) => sum + count(inner), ownCount)
     }
     law(200, model, (value) => {
       const scan = scanJsonText(write(value))

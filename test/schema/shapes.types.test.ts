@@ -24,7 +24,7 @@ type Assigned = { [Kind in keyof Documents]: Shaped[Kind] extends Documents[Kind
 test('the interfaces say the same as the shapes', () => {
   expectTypeOf<Compared>().toEqualTypeOf<{ [Kind in keyof Documents]: true }>()
   expectTypeOf<Assigned>().toEqualTypeOf<{ [Kind in keyof Documents]: true }>()
-  const proved: { [Kind in keyof Documents]: true } = {
+  const allProved: { [Kind in keyof Documents]: true } = {
     'spec-sheet': true,
     'machine-log': true,
     toolbox: true,
@@ -32,7 +32,7 @@ test('the interfaces say the same as the shapes', () => {
     procedure: true,
     'service-record': true,
   } satisfies Compared & Assigned
-  expect(Object.keys(DOCUMENT_SHAPES)).toEqual(Object.keys(proved))
+  expect(Object.keys(DOCUMENT_SHAPES)).toEqual(Object.keys(allProved))
 })
 
 test('the comparison sees a key that is missing, optional or of another type', () => {
@@ -40,6 +40,6 @@ test('the comparison sees a key that is missing, optional or of another type', (
   expectTypeOf<Same<Flat<{ a: 1 }>, Flat<{ a?: 1 }>>>().toEqualTypeOf<false>()
   expectTypeOf<Same<Flat<{ a: 1 }>, Flat<{ a: 1; b?: 2 }>>>().toEqualTypeOf<false>()
   expectTypeOf<Same<Flat<{ a: [{ b: 'x' | 'y' }] }>, Flat<{ a: [{ b: 'x' }] }>>>().toEqualTypeOf<false>()
-  const seen: Same<{ a: 1 }, { a: 2 }> = false
-  expect(seen).toBe(false)
+  const isSame: Same<{ a: 1 }, { a: 2 }> = false
+  expect(isSame).toBe(false)
 })

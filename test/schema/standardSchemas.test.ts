@@ -72,13 +72,13 @@ describe('Standard Schema 1.1', () => {
 
   test('no getter of foreign data is called', async () => {
     const stock = { kind: 'stock', version: '1.0', id: 'shelf', name: 'Shelf', containers: {} }
-    const trap = Object.defineProperty({ ...stock }, 'seals', {
+    const throwingStock = Object.defineProperty({ ...stock }, 'seals', {
       enumerable: true,
       get: () => {
         throw new Error('called')
       },
     })
-    const { issues } = await stockSchema['~standard'].validate(trap)
+    const { issues } = await stockSchema['~standard'].validate(throwingStock)
     expect(issues?.map(({ path }) => path)).toEqual([['seals']])
   })
 })

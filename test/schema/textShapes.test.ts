@@ -110,9 +110,9 @@ test('law: a figure of the shape is a figure of the quantities', () => {
       fc.string(),
     ),
     (text) => {
-      const plain: boolean = isFigure(text)
-      expect(FIGURE_PATTERN.test(text)).toBe(plain)
-      expect(INTERVAL_FIGURE_PATTERN.test(text)).toBe(plain && Number(text) < 1_000_000)
+      const isFigureText: boolean = isFigure(text)
+      expect(FIGURE_PATTERN.test(text)).toBe(isFigureText)
+      expect(INTERVAL_FIGURE_PATTERN.test(text)).toBe(isFigureText && Number(text) < 1_000_000)
       expect(SIGNED_FIGURE_PATTERN.test(text)).toBe(isFigure(text, { minus: true }))
     },
   )

@@ -43,21 +43,21 @@ const drain = '/gearcases/front/openings/drain'
 const fill = '/gearcases/front/openings/fill'
 const codes = (task: { reasons: readonly { code: string }[] } | undefined) =>
   task?.reasons.map(({ code }) => code)
-const one = (seal: Seal, more: Partial<OpenedPart> = {}) =>
+const partWith = (seal: Seal, more: Partial<OpenedPart> = {}) =>
   listSealTasks([{ path: drain, seals: [seal], ...more }])[0]
 
 describe('listSealTasks', () => {
   it.each(['taken out', 'cracked loose', 'level check'] as const)(
     'a crush washer is new where the plug was %s',
     (how) => {
-      const task = one(washer, { how })
+      const task = partWith(washer, { how })
       expect(task).toMatchObject({ action: 'new', path: `${drain}/seals/0`, inspection: [] })
       expect(task?.reasons).toEqual([{ code: 'seal/crush-washer-every-opening', params: { how } }])
     },
   )
 
   it('without a word about how, the plug came out', () => {
-    expect(one(washer)?.reasons[0]?.params).toEqual({ how: 'taken out' })
+    expect(partWith(washer)?.reasons[0]?.params).toEqual({ how: 'taken out' })
   })
 
   it.each([
@@ -96,7 +96,7 @@ describe('listSealTasks', () => {
     ['a liquid gasket, whatever the sheet says', liquid, 'apply', 'seal/apply-new-liquid-gasket', 0],
     ['nothing stated', { kind: 'not stated' }, 'look up', 'seal/not-stated', 0],
   ] as [string, Seal, string, string, number][])('%s', (_, seal, action, code, lookText) => {
-    const task = one(seal)
+    const task = partWith(seal)
     expect(task?.action).toBe(action)
     expect(codes(task)).toEqual([code])
     expect(task?.inspection).toHaveLength(lookText)
@@ -115,13 +115,13 @@ describe('listSealTasks', () => {
   })
 
   it('cracked first and taken out later is one opening; left and right are two', () => {
-    const twice: OpenedPart[] = [
+    const openedTwice: OpenedPart[] = [
       { path: fill, seals: [washer], how: 'cracked loose', instance: 'left' },
       { path: fill, seals: [washer], instance: 'left' },
       { path: fill, seals: [washer], instance: 'right' },
       { path: fill, seals: [washer] },
     ]
-    expect(listSealTasks(twice).map(({ instance }) => instance)).toEqual(['left', 'right', undefined])
+    expect(listSealTasks(openedTwice).map(({ instance }) => instance)).toEqual(['left', 'right', undefined])
     expect(listSealTasks([])).toEqual([])
   })
 
@@ -136,12 +136,12 @@ describe('listSealTasks', () => {
     law(50, parts, (list) => {
       const keys = listSealTasks(list).map(({ path, instance }) => `${path} ${instance}`)
       expect(new Set(keys).size).toBe(keys.length)
-      const wanted = new Set(
+      const expectedPaths = new Set(
         list.flatMap(({ path, instance, seals }) =>
           seals.map((_, place) => `${path}/seals/${place} ${instance}`),
         ),
       )
-      expect(new Set(keys)).toEqual(wanted)
+      expect(new Set(keys)).toEqual(expectedPaths)
     })
   })
 
@@ -192,11 +192,11 @@ describe('matchStockSeals', () => {
 
   it('promises no piece twice to two lines', () => {
     const numbered = { ...washer, partNumber: 'W 18' }
-    const plain = {
+    const plainShelf = {
       ...washer,
       size: { ...(washer.size ?? { inside: '', outside: '', thickness: '' }), unit: 'mm' as const },
     }
-    const tasks = need(numbered, { ...plain, partNumber: 'W 18b' })
+    const tasks = need(numbered, { ...plainShelf, partNumber: 'W 18b' })
     const lines = matchStockSeals(tasks, { box: shelf(1) })
     expect(lines).toHaveLength(2)
     expect(lines.map(({ buy }) => buy)).toEqual([0, 1])
@@ -231,9 +231,9 @@ describe('matchStockSeals', () => {
     law(50, fc.array(fc.nat(5), { maxLength: 4 }), fc.integer({ min: 1, max: 9 }), (counts, needed) => {
       const stock = Object.fromEntries(counts.map((count, place) => [`s${place}`, shelf(count)]))
       const sealLine = line(need(...Array.from({ length: needed }, () => washer)), stock)
-      const taken = sealLine?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
-      expect(taken + (sealLine?.buy ?? 0)).toBe(needed)
-      expect(taken).toBe(
+      const takenCount = sealLine?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
+      expect(takenCount + (sealLine?.buy ?? 0)).toBe(needed)
+      expect(takenCount).toBe(
         Math.min(
           needed,
           counts.reduce((sum, count) => sum + count, 0),
@@ -325,8 +325,8 @@ describe('compareSeals', () => {
     ['none', { kind: 'none' }, { kind: 'none' }, 'no'],
     ['not stated', { kind: 'not stated' }, { kind: 'not stated' }, 'no'],
   ]
-  it.each(cases)('%s', (_, needed, offered, same) => {
-    expect(compareSeals(needed, offered)).toBe(same)
-    expect(compareSeals(offered, needed)).toBe(same)
+  it.each(cases)('%s', (_, needed, offered, areSame) => {
+    expect(compareSeals(needed, offered)).toBe(areSame)
+    expect(compareSeals(offered, needed)).toBe(areSame)
   })
 })

@@ -31,9 +31,9 @@ describe('checkWasherFit', () => {
   it('no ring of the table goes with the thread of another row, unless its inside is the same', () => {
     for (const [thread] of DIN_7603) {
       for (const [other, inside, outside, thickness] of DIN_7603) {
-        const own = thread.split('x')[0] === other.split('x')[0]
+        const hasSameDiameter = thread.split('x')[0] === other.split('x')[0]
         expect(checkWasherFit(thread, size(inside, outside, thickness)).verdict).toBe(
-          own ? 'in the table' : 'does not fit',
+          hasSameDiameter ? 'in the table' : 'does not fit',
         )
       }
     }
@@ -164,8 +164,11 @@ describe('checkORing', () => {
     expect(at('9.26')).toBe('differs')
     expect(at('9.23')).toBe('differs')
     expect(at('12.42')).toBe('differs')
-    const wrong = checkORing({ designation: '-214', size: { inside: '24.99', section: '2.62', unit: 'mm' } })
-    expect(codes(wrong)).toEqual(['seal/o-ring-differs'])
+    const wrongRing = checkORing({
+      designation: '-214',
+      size: { inside: '24.99', section: '2.62', unit: 'mm' },
+    })
+    expect(codes(wrongRing)).toEqual(['seal/o-ring-differs'])
   })
 
   it.each([

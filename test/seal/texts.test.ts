@@ -38,10 +38,10 @@ describe('texts of the seal module', () => {
   })
 
   it('each way of opening has its own words', () => {
-    const ways = ['taken out', 'cracked loose', 'level check'].map((how) =>
+    const openingTexts = ['taken out', 'cracked loose', 'level check'].map((how) =>
       say('seal/crush-washer-every-opening', { how }),
     )
-    expect(new Set(ways).size).toBe(3)
+    expect(new Set(openingTexts).size).toBe(3)
     expect(say('seal/buy', { count: 1 })).toBe('Buy 1.')
   })
 })

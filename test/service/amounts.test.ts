@@ -287,10 +287,10 @@ describe('sheets that say little', () => {
     const isOfPlate = ({ part }: { readonly part: { readonly path: string } }) =>
       part.path.startsWith('/shields/skid-plate')
     expect([before.tightenings.some(isOfPlate), plan.tightenings.some(isOfPlate)]).toEqual([true, false])
-    const stays = plan.steps.flatMap(({ cautions }) =>
+    const restingParts = plan.steps.flatMap(({ cautions }) =>
       cautions.filter(({ code }) => code === 'procedure/caution-shield-stays'),
     )
-    expect(stays).toEqual([
+    expect(restingParts).toEqual([
       { code: 'procedure/caution-shield-stays', params: { signal: 'notice', shield: 'front skid plate' } },
     ])
     const leaks = plan.steps.filter(({ do: action }) => action === 'check for leaks')

@@ -6,17 +6,17 @@ import { kitContents } from '../../src/v1/service.js'
 import { add, patched, replace } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
 
-const uncounted = planExample('tind-4', {
+const planWithoutCount = planExample('tind-4', {
   sheet: patched(replace('/shields/skid-plate/fasteners/count', 'not stated')),
 })
 
 it('fasteners of unstated number are to be counted: in plan, card, kit and record', () => {
-  expect(kitContents(uncounted).toCount).toEqual(['front skid plate'])
+  expect(kitContents(planWithoutCount).toCount).toEqual(['front skid plate'])
   expect(kitContents(planExample('tind-4'))).not.toHaveProperty('toCount')
-  expect(renderText(cardOf(uncounted)).replace(/\s+/g, ' ')).toContain(
+  expect(renderText(cardOf(planWithoutCount)).replace(/\s+/g, ' ')).toContain(
     'number of fasteners not stated. Count them.',
   )
-  expect(prefillRecord(uncounted)).toContain('# Count the fasteners (front skid plate): the manual')
+  expect(prefillRecord(planWithoutCount)).toContain('# Count the fasteners (front skid plate): the manual')
   expect(prefillRecord(planExample('tind-4'))).not.toContain('#')
 })
 
@@ -24,8 +24,8 @@ it('what a sheet asks for besides is in the kit, and kits that differ in it are 
   const plan = planExample('tind-4', {
     sheet: patched(add('/services/gear-oil-change/supplies', ['brake cleaner', 'rags'])),
   })
-  const [own, usual] = [kitContents(plan), kitContents(planExample('tind-4'))]
-  expect(own.supplies).toEqual(['brake cleaner'])
-  expect(usual).not.toHaveProperty('supplies')
-  expect(groupKits([own, usual, kitContents(uncounted)])).toHaveLength(3)
+  const [clipKit, usualKit] = [kitContents(plan), kitContents(planExample('tind-4'))]
+  expect(clipKit.supplies).toEqual(['brake cleaner'])
+  expect(usualKit).not.toHaveProperty('supplies')
+  expect(groupKits([clipKit, usualKit, kitContents(planWithoutCount)])).toHaveLength(3)
 })

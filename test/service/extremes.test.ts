@@ -132,8 +132,8 @@ function runAllFunctions(folder: string, changes: readonly Change[], mayRefuse =
   const findings = checkDocuments(set, { today: TODAY })
   for (const finding of [...findings, ...plan.findings])
     expect(renderMessage(finding, en)).not.toMatch(/NaN|Infinity|undefined|\[object/)
-  const told = [plan, kitContents(plan), findings, remainingStock(rest.stock, plan)]
-  for (const [path, value] of walk(told))
+  const outputs = [plan, kitContents(plan), findings, remainingStock(rest.stock, plan)]
+  for (const [path, value] of walk(outputs))
     if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${path} is ${value}`)
   return true
 }

@@ -69,8 +69,8 @@ describe('what a technician reads on the card of', () => {
 
   it('a loader: what was secured is released before the run and at the end, and not for a roll to the mark', () => {
     const steps = stepsOf('loader axle with wheel ends')
-    const released = steps.match(/Release what you secured for the work: bucket, articulation\./g)
-    expect(released).toHaveLength(2)
+    const releaseSteps = steps.match(/Release what you secured for the work: bucket, articulation\./g)
+    expect(releaseSteps).toHaveLength(2)
     expect(steps.indexOf('Release what you secured')).toBeGreaterThan(
       steps.lastIndexOf('Move the machine slowly'),
     )

@@ -81,14 +81,18 @@ describe('the oil that a gearcase lost', () => {
       { date: '2022-11-20', value: 301.4 },
       { date: '2023-02-01', value: 20 },
     ]
-    const swapped = {
+    const swappedMeter = {
       ...withTopUps(topUp('2023-02-01', 60)),
       meters: { hours: { unit: 'h', readings } },
     } as const
-    const records = swapped.records.slice(0, 2)
-    expect(front({ ...swapped, records, events: [swap] }).hours).toEqual({ min: 58.6, max: 58.6, unit: 'h' })
-    expect(front({ ...swapped, records }).hours).toBeUndefined()
-    expect(say(front({ ...swapped, records }))).toContain('73 days')
+    const records = swappedMeter.records.slice(0, 2)
+    expect(front({ ...swappedMeter, records, events: [swap] }).hours).toEqual({
+      min: 58.6,
+      max: 58.6,
+      unit: 'h',
+    })
+    expect(front({ ...swappedMeter, records }).hours).toBeUndefined()
+    expect(say(front({ ...swappedMeter, records }))).toContain('73 days')
   })
 
   it('one small top-up: look for leaks; more than a tenth of the fill: find the leak', () => {
@@ -132,10 +136,10 @@ describe('the oil that a gearcase lost', () => {
   })
 
   it('a rebuild ends the count, and what is later than today is not counted', () => {
-    const rebuilt = { kind: 'rebuild', date: '2023-08-15', gearcases: ['front'] } as const
+    const rebuildEvent = { kind: 'rebuild', date: '2023-08-15', gearcases: ['front'] } as const
     const twoTopUps = withTopUps(topUp('2023-08-01', 50), topUp('2023-09-01', 60))
-    expect(front({ ...twoTopUps, events: [rebuilt] }).added).toEqual({ value: 60, unit: 'mL' })
-    expect(front({ ...twoTopUps, events: [{ ...rebuilt, gearcases: ['rear'] }] }).count).toBe(2)
+    expect(front({ ...twoTopUps, events: [rebuildEvent] }).added).toEqual({ value: 60, unit: 'mL' })
+    expect(front({ ...twoTopUps, events: [{ ...rebuildEvent, gearcases: ['rear'] }] }).count).toBe(2)
     expect(front(twoTopUps, '2023-08-31').added).toEqual({ value: 50, unit: 'mL' })
   })
 
@@ -214,7 +218,7 @@ describe('laws', () => {
       expect(total).toBe(list.reduce((sum, { millilitres }) => sum + millilitres, 0))
       const inLitres = list.map((item) => ({ ...item, millilitres: item.millilitres / 1000 }))
       const litres = logOf(inLitres.toReversed())
-      const other = judge({
+      const otherJudgement = judge({
         ...litres,
         topUps:
           litres.topUps?.map((topUp) => ({
@@ -224,9 +228,9 @@ describe('laws', () => {
       })
       for (const [place, { verdict, percentOfFill, hours }] of judge(logOf(list)).entries())
         expect({ verdict, percentOfFill, hours }).toEqual({
-          verdict: other[place]?.verdict,
-          percentOfFill: other[place]?.percentOfFill,
-          hours: other[place]?.hours,
+          verdict: otherJudgement[place]?.verdict,
+          percentOfFill: otherJudgement[place]?.percentOfFill,
+          hours: otherJudgement[place]?.hours,
         })
     })
   })

@@ -4,7 +4,7 @@ import type { SpecSheet } from '../../src/v1/spec.js'
 import { planExample } from '../support/planExample.js'
 
 const ADDITIVE = 'limited-slip additive'
-const additives = (sheet: (sheet: SpecSheet) => SpecSheet = (same) => same) => {
+const additives = (sheet: (sheet: SpecSheet) => SpecSheet = (unchanged) => unchanged) => {
   const kit = kitContents(planExample('bud-3', { sheet }))
   return [kit.oil, kit.buy.oil].map((oils) => oils.filter(({ oil }) => oil === ADDITIVE))
 }
@@ -16,13 +16,13 @@ describe('the additive of a limited-slip differential', () => {
   })
 
   it('is left out where the manual states no volume', () => {
-    const unstated = (sheet: SpecSheet): SpecSheet =>
+    const withoutVolume = (sheet: SpecSheet): SpecSheet =>
       JSON.parse(
         JSON.stringify(sheet, (key, value) =>
           key === 'additive' ? { ...value, volume: { kind: 'not stated', unit: 'mL' } } : value,
         ),
       )
-    expect(additives(unstated)).toEqual([[], []])
+    expect(additives(withoutVolume)).toEqual([[], []])
   })
 })
 

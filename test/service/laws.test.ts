@@ -37,7 +37,7 @@ const requests: fc.Arbitrary<VisitRequest> = fc
   })
   .map((drawn) => {
     const { toolbox, stock, ambient: _ambient, ...base } = requestOf(drawn.folder)
-    const two = (value: number) => String(value).padStart(2, '0')
+    const twoDigits = (value: number) => String(value).padStart(2, '0')
     const identity = Object.fromEntries(
       Object.entries(base.log.identity).filter(
         ([fact]) => !drawn.identity.some((candidate) => candidate === fact),
@@ -48,7 +48,7 @@ const requests: fc.Arbitrary<VisitRequest> = fc
       ...base,
       log: { ...base.log, identity },
       services: drawn.all ? Object.keys(base.sheet.services) : 'due',
-      today: `${drawn.year}-${two(drawn.month)}-${two(drawn.day)}`,
+      today: `${drawn.year}-${twoDigits(drawn.month)}-${twoDigits(drawn.day)}`,
       due: { ...base.due, severity: drawn.severity },
       iso6789: drawn.iso6789,
       ...(drawn.tolerance === undefined ? {} : { tolerancePercent: drawn.tolerance }),
@@ -78,7 +78,7 @@ function freeze<T>(value: T): T {
   return value
 }
 
-function planned(request: VisitRequest): JudgedPlan {
+function planFor(request: VisitRequest): JudgedPlan {
   const result = planRequest(request)
   if (!result.ok) throw new Error(JSON.stringify(result.findings))
   return { ...result.value, findings: result.findings }
@@ -113,7 +113,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
 
   it('has no pointer that dangles', () => {
     law(50, requests, (request) => {
-      const plan = planned(request)
+      const plan = planFor(request)
       for (const [list, pointer] of listPointers(plan)) {
         expect(pointer).toMatch(new RegExp(`^/${list}/[0-9]+$`))
         expect(readPointer(plan, pointer), pointer).toBeDefined()
@@ -132,24 +132,24 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
 
   it('takes and buys just what is needed, and takes no more than there is', () => {
     law(50, requests, (request) => {
-      const plan = planned(request)
-      const taken = new Map<Id, number>()
+      const plan = planFor(request)
+      const takenById = new Map<Id, number>()
       for (const { choice, needed, take, buy } of plan.oil) {
         const volumes = take.map(({ volume }) => convert(volume, 'mL').value)
         const sum = volumes.reduce((before, next) => before + next, 0)
         take.forEach(({ container }, place) => {
-          taken.set(container, (taken.get(container) ?? 0) + (volumes[place] ?? 0))
+          takenById.set(container, (takenById.get(container) ?? 0) + (volumes[place] ?? 0))
         })
         if (needed === undefined || choice === undefined) continue
         const boughtMl = buy === undefined ? 0 : convert(buy.volume, 'mL').value
         expect(sum + boughtMl).toBeCloseTo(convert(needed, 'mL').value, 6)
       }
-      for (const [id, volume] of taken) {
+      for (const [id, volume] of takenById) {
         const container = request.stock?.containers[id]
         if (container === undefined) throw new Error(`${id} is not on the shelf`)
-        const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
-        const there = container.count * convert(container.size, 'mL').value + opened
-        expect(volume).toBeLessThanOrEqual(there + 1e-6)
+        const openedMl = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
+        const heldMl = container.count * convert(container.size, 'mL').value + openedMl
+        expect(volume).toBeLessThanOrEqual(heldMl + 1e-6)
       }
       for (const { count, buy } of plan.seals) {
         expect(buy).toBeGreaterThanOrEqual(0)
@@ -182,12 +182,12 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
     })
     law(40, requests, (request) => {
       const { toolbox, stock } = request
-      const other = {
+      const otherRequest = {
         ...request,
         ...(toolbox === undefined ? {} : { toolbox: reversed(toolbox) }),
         ...(stock === undefined ? {} : { stock: reversed(stock) }),
       }
-      expect(needs(planned(other))).toEqual(needs(planned(request)))
+      expect(needs(planFor(otherRequest))).toEqual(needs(planFor(request)))
     })
   })
 
@@ -195,12 +195,12 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
     law(40, requests, fc.nat({ max: 3 }), (request, more) => {
       if (request.stock === undefined) return
       let stock = request.stock
-      const taken = new Map<Id, number>()
+      const takenById = new Map<Id, number>()
       const used = new Map<Id, number>()
       for (let visit = 0; visit <= more; visit++) {
-        const plan = planned({ ...request, stock })
+        const plan = planFor({ ...request, stock })
         for (const { container, volume } of plan.oil.flatMap(({ take }) => take))
-          taken.set(container, (taken.get(container) ?? 0) + convert(volume, 'mL').value)
+          takenById.set(container, (takenById.get(container) ?? 0) + convert(volume, 'mL').value)
         for (const { seal, stock: piece, take, count, buy } of plan.seals) {
           if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') continue
           const pieces = take ?? (piece === undefined ? [] : [{ id: piece.id, count: count - buy }])
@@ -213,7 +213,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
         }
         stock = left
       }
-      for (const [id, volume] of taken) {
+      for (const [id, volume] of takenById) {
         const container = request.stock.containers[id]
         if (container === undefined) throw new Error(id)
         const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
@@ -248,43 +248,43 @@ function listRemovable(document: object, most: number): readonly string[] {
 describe('a fact taken away', () => {
   it.each(FOLDERS)('%s: never stops the plan by a fault, whichever it is', (folder) => {
     const request = requestOf(folder)
-    let tried = 0
+    let triedCount = 0
     for (const part of ['sheet', 'log', 'toolbox', 'stock'] as const) {
       const document = request[part]
       if (document === undefined) continue
       for (const path of listRemovable(document, cases(60))) {
         const read = parseDocument('any', applyPatch(document, [{ op: 'remove', path }]))
         if (!read.ok) continue
-        tried += 1
+        triedCount += 1
         const withoutPart = { ...request, [part]: read.value } as VisitRequest
         expect(() => planRequest(withoutPart), `${part}${path}`).not.toThrow()
       }
     }
-    expect(tried).toBeGreaterThan(40)
+    expect(triedCount).toBeGreaterThan(40)
   })
 
   it.each(FOLDERS)('%s: a figure that the manual leaves out is named as missing', (folder) => {
     const request = requestOf(folder)
-    const { figures } = planned(request)
-    let tried = 0
+    const { figures } = planFor(request)
+    let triedCount = 0
     for (const { path, leaf, role, resolved } of figures) {
       if (resolved.kind !== 'stated') continue
       const value = { kind: 'not stated', ...(leaf === 'tightening' ? { threadCondition: 'dry' } : {}) }
       const sheet = applyPatch(request.sheet, [
         { op: 'replace', path: resolved.trace.path, value },
       ]) as SpecSheet
-      const plan = planned({ ...request, sheet })
+      const plan = planFor({ ...request, sheet })
       const named = [...plan.missing.map(({ path: at }) => at), ...plan.findings.map(({ path: at }) => at)]
       expect(named, `${role} ${path}`).toContain(path)
-      tried += 1
+      triedCount += 1
     }
-    expect(tried).toBeGreaterThan(5)
+    expect(triedCount).toBeGreaterThan(5)
   })
 
   it('a fact of the caller taken away is missing: toolbox, stock, temperature', () => {
     const reasons = (fact: 'toolbox' | 'stock' | 'ambient') => {
       const { [fact]: _gone, ...request } = requestOf('tind-4')
-      const plan = planned(request as VisitRequest)
+      const plan = planFor(request as VisitRequest)
       return plan.missing.map(({ reason }) => reason.code)
     }
     expect(reasons('toolbox')).toContain('service/no-toolbox')

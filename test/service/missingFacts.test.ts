@@ -90,9 +90,9 @@ describe('a fact after the other taken away', () => {
       kind: 'not kept',
       reason: { code: 'service/no-toolbox', params: {} },
     })
-    const open = plan.missing.filter(({ kind }) => kind === 'not settled')
-    expect(open.map(({ reason }) => reason.code)).toEqual(['service/settings-need-toolbox'])
-    expect(open[0]?.reason.params['parts']).toHaveLength(5)
+    const unsettled = plan.missing.filter(({ kind }) => kind === 'not settled')
+    expect(unsettled.map(({ reason }) => reason.code)).toEqual(['service/settings-need-toolbox'])
+    expect(unsettled[0]?.reason.params['parts']).toHaveLength(5)
     expect(planned.findings.map(({ code, severity }) => [code, severity])).toEqual([
       ['service/settings-need-toolbox', 'warning'],
     ])

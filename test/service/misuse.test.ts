@@ -89,9 +89,9 @@ describe('planVisit: misuse throws and names the argument', () => {
       /tolerancePercent must be above 0 and below 100, got 100/,
     ],
     ['a NaN tolerance', { ...request, tolerancePercent: Number.NaN }, RangeError, /tolerancePercent/],
-  ])('%s', (_what, asked, kind, said) => {
+  ])('%s', (_what, asked, kind, message) => {
     expect(() => planRequest(asked)).toThrow(kind)
-    expect(() => planRequest(asked)).toThrow(said)
+    expect(() => planRequest(asked)).toThrow(message)
   })
 
   it.each([
@@ -135,9 +135,9 @@ describe('a key that a function does not know is refused by name, with the near 
       /did you mean today/,
     ],
     ['a circumstance', () => checkRecord(record, set, { toDay: today } as Anything), /toDay/],
-  ])('%s', (_what, call, said) => {
+  ])('%s', (_what, call, message) => {
     expect(call).toThrow(TypeError)
-    expect(call).toThrow(said)
+    expect(call).toThrow(message)
   })
 })
 
@@ -250,9 +250,9 @@ describe('the other functions: misuse throws and names the argument', () => {
       TypeError,
       /^record/,
     ],
-  ])('%s', (_what, call, kind, said) => {
+  ])('%s', (_what, call, kind, message) => {
     expect(call).toThrow(kind)
-    expect(call).toThrow(said)
+    expect(call).toThrow(message)
   })
 
   it('checkRecord names what is wrong in the set and in the facts', () => {
@@ -272,11 +272,11 @@ describe('the other functions: misuse throws and names the argument', () => {
 
 describe('what documents hold wrongly gives findings, not faults', () => {
   it('a log of another sheet, or of another revision of it', () => {
-    for (const other of [
+    for (const otherSheet of [
       { id: 'other', revision: '2023-03' },
       { ...log.sheet, revision: '1' },
     ]) {
-      const planned = planRequest({ ...request, log: { ...log, sheet: other } })
+      const planned = planRequest({ ...request, log: { ...log, sheet: otherSheet } })
       expect(planned).toMatchObject({
         ok: false,
         findings: [{ code: 'service/wrong-sheet', severity: 'error', path: '/sheet' }],

@@ -71,7 +71,7 @@ describe('orderList', () => {
         expect(oil?.leftOver?.value).toBeCloseTo(total - needed, 4)
         // One container fewer of any size would not be enough.
         const smallest = Math.min(
-          ...(oil?.containers ?? []).map(({ size: one }) => convertExactly(one.value, one.unit, 'mL')),
+          ...(oil?.containers ?? []).map(({ size }) => convertExactly(size.value, size.unit, 'mL')),
         )
         expect(oil?.leftOver?.value).toBeLessThan(smallest + 1e-6)
       },
@@ -98,8 +98,8 @@ describe('seals that are inspected', () => {
   })
 
   it('make another kit', () => {
-    const { spares: _spares, ...without } = kit
-    expect(groupKits([kit, without, kit]).map(({ machines }) => machines.length)).toEqual([2, 1])
+    const { spares: _spares, ...withoutSpares } = kit
+    expect(groupKits([kit, withoutSpares, kit]).map(({ machines }) => machines.length)).toEqual([2, 1])
   })
 })
 

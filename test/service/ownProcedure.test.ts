@@ -14,7 +14,7 @@ const built = buildProcedure({
   services: ['gear-oil-change'],
 })
 if (!built.ok) throw new Error('no procedure for the first example')
-const own: ProcedureDocument = { ...built.value, id: 'own', name: 'Our own order' }
+const ownProcedure: ProcedureDocument = { ...built.value, id: 'own', name: 'Our own order' }
 const planned = (procedure: ProcedureDocument, more: Partial<VisitRequest> = {}) =>
   planRequest({ ...request, procedure, ...more })
 function planOf(procedure: ProcedureDocument, more: Partial<VisitRequest> = {}) {
@@ -22,37 +22,42 @@ function planOf(procedure: ProcedureDocument, more: Partial<VisitRequest> = {}) 
   if (!result.ok) throw new Error(JSON.stringify(result.findings))
   return { ...result.value, findings: result.findings }
 }
-const without = (...actions: readonly string[]): ProcedureDocument => ({
-  ...own,
-  steps: own.steps.filter(({ do: action }) => !actions.includes(action)),
+const withoutActions = (...actions: readonly string[]): ProcedureDocument => ({
+  ...ownProcedure,
+  steps: ownProcedure.steps.filter(({ do: action }) => !actions.includes(action)),
 })
 
 describe("a writer's procedure", () => {
   it('gives the plan its steps, time, tools, seals and its name, and no finding if it is good', () => {
-    const plan = planOf(own)
-    expect(plan.steps.map(({ id }) => id)).toEqual(own.steps.map(({ id }) => id))
+    const plan = planOf(ownProcedure)
+    expect(plan.steps.map(({ id }) => id)).toEqual(ownProcedure.steps.map(({ id }) => id))
     expect(plan.procedure).toEqual({ id: 'own', name: 'Our own order' })
     expect(plan.findings.filter(({ document }) => document.kind === 'procedure')).toEqual([])
     expect(renderText(cardOf(plan))).toContain('Steps: Our own order')
-    const shorter = planOf(without('wipe down', 'remove shield', 'refit shield'))
+    const shorterPlan = planOf(withoutActions('wipe down', 'remove shield', 'refit shield'))
     // Twice 2 min, 5 min and 6 min less.
-    expect(shorter.time.minutes).toBe(plan.time.minutes - 15)
+    expect(shorterPlan.time.minutes).toBe(plan.time.minutes - 15)
     const sizes = ({ tools }: typeof plan) => tools.flatMap(({ drive }) => drive?.size ?? [])
     expect(sizes(plan)).toContain('13 mm')
-    expect(sizes(shorter)).not.toContain('13 mm')
+    expect(sizes(shorterPlan)).not.toContain('13 mm')
   })
 
   it('keeps its notes, which are on the card', () => {
-    const [first, ...others] = own.steps
+    const [first, ...others] = ownProcedure.steps
     if (first === undefined) throw new Error('no steps')
-    const noted = planOf({ ...own, steps: [{ ...first, note: 'The manual is in the cab.' }, ...others] })
+    const noted = planOf({
+      ...ownProcedure,
+      steps: [{ ...first, note: 'The manual is in the cab.' }, ...others],
+    })
     expect(renderText(cardOf(noted))).toContain('The manual is in the cab.')
   })
 
   it('that is not safe says so before everything else, with its findings', () => {
-    const unsafe = without('chock the wheels')
-    const plan = planOf(unsafe)
-    const errors = validateProcedure(unsafe, request.sheet).filter(({ severity }) => severity === 'error')
+    const unsafeProcedure = withoutActions('chock the wheels')
+    const plan = planOf(unsafeProcedure)
+    const errors = validateProcedure(unsafeProcedure, request.sheet).filter(
+      ({ severity }) => severity === 'error',
+    )
     expect(errors.map(({ code }) => code)).toContain('procedure/wheels-not-chocked')
     expect(plan.cautions[0]).toEqual({
       code: 'service/procedure-errors',
@@ -88,12 +93,12 @@ describe("a writer's procedure", () => {
   })
 
   it('of some gearcases leaves the others as they are', () => {
-    const only = [{ service: 'gear-oil-change', gearcase: 'rear' }]
+    const rearChange = [{ service: 'gear-oil-change', gearcase: 'rear' }]
     const rear = buildProcedure({
       sheet: request.sheet,
       identity: request.log.identity,
       services: ['gear-oil-change'],
-      only,
+      only: rearChange,
     })
     if (!rear.ok) throw new Error('no procedure for the rear')
     expect(planOf(rear.value).work.map(({ part }) => part.path)).toEqual(['/gearcases/rear'])
@@ -101,18 +106,18 @@ describe("a writer's procedure", () => {
 
   it('is for this machine: its variant and its events count, not those of the document', () => {
     const events = [{ kind: 'submersion', date: '2023-10-05' }] as const
-    const plan = planOf(own, { log: { ...request.log, events } })
+    const plan = planOf(ownProcedure, { log: { ...request.log, events } })
     expect(plan.findings.map(({ code }) => code)).toContain('procedure/machine-must-not-run')
   })
 
   it('of another sheet is refused, of another revision it is planned with a warning', () => {
-    const other = planned({ ...own, sheet: { id: 'another', revision: '1' } })
-    expect(other).toMatchObject({
+    const otherPlan = planned({ ...ownProcedure, sheet: { id: 'another', revision: '1' } })
+    expect(otherPlan).toMatchObject({
       ok: false,
       findings: [{ code: 'procedure/other-sheet', severity: 'error' }],
     })
-    const older = planOf({ ...own, sheet: { ...own.sheet, revision: '2019' } })
-    expect(older.findings).toContainEqual(
+    const olderPlan = planOf({ ...ownProcedure, sheet: { ...ownProcedure.sheet, revision: '2019' } })
+    expect(olderPlan.findings).toContainEqual(
       expect.objectContaining({ code: 'procedure/other-sheet', severity: 'warning' }),
     )
   })
@@ -130,12 +135,12 @@ describe("a writer's procedure", () => {
 
 describe('law', () => {
   it('any list of the steps gives a plan of these steps and a card', () => {
-    law(25, fc.array(fc.nat({ max: own.steps.length - 1 }), { maxLength: 60 }), (places) => {
+    law(25, fc.array(fc.nat({ max: ownProcedure.steps.length - 1 }), { maxLength: 60 }), (places) => {
       const steps = places.flatMap((place, at) => {
-        const step = own.steps[place]
+        const step = ownProcedure.steps[place]
         return step === undefined ? [] : [{ ...step, id: `s${at}` }]
       })
-      const plan = planOf({ ...own, steps })
+      const plan = planOf({ ...ownProcedure, steps })
       expect(plan.lines.flatMap((line) => line.steps)).toEqual(steps.map(({ id }) => id))
       expect(renderText(cardOf(plan)).length).toBeGreaterThan(100)
     })

@@ -9,7 +9,7 @@ import { add, patched } from '../support/patched.js'
 import { cardOf, planExample, requestExample } from '../support/planExample.js'
 
 const DRAIN = '/gearcases/front/openings/drain/seals/0'
-const plain = (text: string) => text.replaceAll(/[\u00a0\s]+/g, ' ')
+const normalizeSpaces = (text: string) => text.replaceAll(/[\u00a0\s]+/g, ' ')
 
 function planWith(change: object) {
   const sheet = patched(...Object.entries(change).map(([key, value]) => add(`${DRAIN}/${key}`, value)))
@@ -34,7 +34,7 @@ describe('a part with a superseding number', () => {
     expect(orderList([kitContents(planWithoutNumbers)]).seals.map(({ name }) => name)).toContain(
       'HB-1419 (was HB-1418) crush washer 14 × 18 × 1.5 mm',
     )
-    expect(plain(renderText(cardOf(plan)))).toContain('HB-1419 (was HB-1418)')
+    expect(normalizeSpaces(renderText(cardOf(plan)))).toContain('HB-1419 (was HB-1418)')
   })
 
   it('is in stock under each of its numbers', () => {
@@ -48,7 +48,7 @@ describe('a part with a superseding number', () => {
 
   it('an example has one: its new number is on the card', () => {
     const plan = planExample('reach-55')
-    expect(plain(renderText(cardOf(plan)))).toContain('BR-3011 (was BR-3001)')
+    expect(normalizeSpaces(renderText(cardOf(plan)))).toContain('BR-3011 (was BR-3001)')
   })
 })
 

@@ -48,7 +48,7 @@ describe('sealant for several plugs', () => {
 })
 
 describe('1.15: the working temperature that seals are judged by', () => {
-  const working = (value: string) => (sheet: SpecSheet) => ({
+  const setWorkingTemperature = (value: string) => (sheet: SpecSheet) => ({
     ...sheet,
     gearcases: {
       ...sheet.gearcases,
@@ -61,12 +61,16 @@ describe('1.15: the working temperature that seals are judged by', () => {
 
   it('is among the figures of its gearcase, and nowhere where none is stated', () => {
     const text = (plan: ReturnType<typeof planExample>) => renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
-    expect(text(planExample('tind-4', { sheet: working('90') }))).toMatch(/Working temperature: .{0,9}90 °C/)
+    expect(text(planExample('tind-4', { sheet: setWorkingTemperature('90') }))).toMatch(
+      /Working temperature: .{0,9}90 °C/,
+    )
     expect(text(planExample('tind-4'))).not.toContain('Working temperature')
   })
 
   it('is named in the finding about a ring that may not last', () => {
-    const sheets = [{ name: 'sheet.json', document: working('90')(readExample('tind-4', 'sheet')) }]
+    const sheets = [
+      { name: 'sheet.json', document: setWorkingTemperature('90')(readExample('tind-4', 'sheet')) },
+    ]
     const set = { sheets, logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
     const found = checkDocuments(set, { today: TODAY }).filter(
       ({ code }) => code === 'seal/material-doubtful-in-oil',

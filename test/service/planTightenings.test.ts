@@ -93,8 +93,8 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
     expect(planned.findings.map(({ code, severity, path }) => [code, severity, path])).toEqual([
       ['service/no-wrench-fits', 'warning', FILL],
     ])
-    const open = planned.missing.filter(({ kind }) => kind === 'not settled')
-    expect(open.map(({ path, reason }) => [path, reason.code])).toEqual([
+    const unsettled = planned.missing.filter(({ kind }) => kind === 'not settled')
+    expect(unsettled.map(({ path, reason }) => [path, reason.code])).toEqual([
       [FILL, 'service/torque-not-settled'],
     ])
     expect(planned.wrenches.reasons.map(say)).toEqual([
@@ -109,9 +109,9 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
   })
 
   it('one that cannot be judged is a finding too, and not settled', () => {
-    const one = plan({ kind: 'limits', max: '9.3', unit: 'lbf.ft' })
+    const limitedPlan = plan({ kind: 'limits', max: '9.3', unit: 'lbf.ft' })
     const unknown = plan(NOMINAL_TORQUE, { type: 'dial' })
-    for (const planned of [one, unknown]) {
+    for (const planned of [limitedPlan, unknown]) {
       expect(rowOf(planned)?.verdict).toBe('cannot tell')
       expect(planned.findings.map(({ code }) => code)).toEqual(['service/no-wrench-fits'])
       expect(planned.missing.map(({ kind }) => kind)).toContain('not settled')

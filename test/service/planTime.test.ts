@@ -23,8 +23,8 @@ const visit = (minutes: number, change: object = {}): ServiceRecord => ({
   ...change,
 })
 const logOf = (...records: readonly ServiceRecord[]): MachineLog => ({ ...log, records })
-function timeOf(one: MachineLog, facts: Partial<VisitFacts> = {}, options: Partial<VisitOptions> = {}) {
-  const planned = planVisit({ sheet, log: one, today: '2023-10-06', ...facts }, { ...OPTIONS, ...options })
+function timeOf(log: MachineLog, facts: Partial<VisitFacts> = {}, options: Partial<VisitOptions> = {}) {
+  const planned = planVisit({ sheet, log, today: '2023-10-06', ...facts }, { ...OPTIONS, ...options })
   if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
   return planned.value.time
 }
@@ -62,7 +62,7 @@ describe("the workshop's own time", () => {
 
   it('counts only the same work on the same sheet, done, up to today, with the last word on its time', () => {
     const [entry] = first.entries
-    const others = [
+    const otherLogs = [
       visit(10, { entries: [entry] }),
       visit(10, { sheet: { id: 'other', revision: '1' } }),
       visit(10, { date: '2024-01-01' }),
@@ -74,14 +74,17 @@ describe("the workshop's own time", () => {
     ]
     const corrected = visit(300)
     const correction = visit(80, { id: 'correction', corrects: corrected.id, entries: [] })
-    const time = timeOf(logOf(...others, visit(70), visit(90), corrected, correction))
+    const time = timeOf(logOf(...otherLogs, visit(70), visit(90), corrected, correction))
     expect(time).toMatchObject({ minutes: 80, visits: { count: 3, min: 70, max: 90 } })
   })
 
   it('other machines of the sheet count if their logs are given, this one only once', () => {
-    const one = logOf(visit(70), visit(80))
-    const other = { ...logOf(visit(90)), id: 'station-9' }
-    expect(timeOf(one, { otherLogs: [one, other] })).toMatchObject({ minutes: 80, visits: { count: 3 } })
+    const firstLog = logOf(visit(70), visit(80))
+    const otherLog = { ...logOf(visit(90)), id: 'station-9' }
+    expect(timeOf(firstLog, { otherLogs: [firstLog, otherLog] })).toMatchObject({
+      minutes: 80,
+      visits: { count: 3 },
+    })
   })
 
   it('law: the median is between the ends, and no order or unit changes it', () => {
@@ -104,9 +107,9 @@ describe("the workshop's own time", () => {
 })
 
 describe('the cost of the labour', () => {
-  const own = logOf(visit(85), visit(85), visit(85))
+  const ownLog = logOf(visit(85), visit(85), visit(85))
   const costOf = (amount: number, currency = 'EUR') =>
-    timeOf(own, {}, { labourRate: { amount, currency } }).labour?.cost.amount
+    timeOf(ownLog, {}, { labourRate: { amount, currency } }).labour?.cost.amount
 
   it('is exact, and rounded once to the coins of the currency', () => {
     expect(costOf(65)).toBe(92.08)
@@ -115,7 +118,7 @@ describe('the cost of the labour', () => {
     // 85 min at 0.6 are 0.85; the doubles 85 × 0.6 / 60 are less.
     expect(costOf(0.6)).toBe(0.85)
     expect(costOf(0)).toBe(0)
-    expect(say(timeOf(own, {}, { labourRate: { amount: 65, currency: 'EUR' } })).at(-1)).toBe(
+    expect(say(timeOf(ownLog, {}, { labourRate: { amount: 65, currency: 'EUR' } })).at(-1)).toBe(
       'Labour: 92.08 EUR at 65 EUR an hour.',
     )
   })

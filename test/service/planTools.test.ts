@@ -101,9 +101,9 @@ describe('tools', () => {
     })
 
     it('a mass that is not stated, or has no upper end, cannot be told', () => {
-      const open = ['cannot tell', 'pair', 'service/mass-not-stated']
-      expect(stands({ pair: [2, 1000] }, { kind: 'not stated' })).toEqual([open])
-      expect(stands({ pair: [2, 1000] }, { kind: 'limits', min: '600', unit: 'kg' })).toEqual([open])
+      const undecidedPair = ['cannot tell', 'pair', 'service/mass-not-stated']
+      expect(stands({ pair: [2, 1000] }, { kind: 'not stated' })).toEqual([undecidedPair])
+      expect(stands({ pair: [2, 1000] }, { kind: 'limits', min: '600', unit: 'kg' })).toEqual([undecidedPair])
     })
 
     it('one is too few; two sets of one do together; a weak one does not count', () => {

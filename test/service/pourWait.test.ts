@@ -77,13 +77,13 @@ describe('the wait for the hose', () => {
   })
 
   it('1.11: where no usual hose can be calculated, the end sign is alone', () => {
-    const short = (box: Toolbox): Toolbox => {
+    const shortBox = (box: Toolbox): Toolbox => {
       const boxWithoutBore = withoutBore(box)
       const [[id, filler] = []] = Object.entries(boxWithoutBore.fillers)
       if (id === undefined || filler === undefined) throw new Error('no filler')
       const hose = { ...filler.hose, drop: { value: 2, unit: 'm' }, length: { value: 1, unit: 'm' } } as const
       return { ...boxWithoutBore, fillers: { [id]: { ...filler, hose } } }
     }
-    expect(codesOf(planExample('kvist-2', { toolbox: short }))).toEqual(['service/hose-bore-not-known'])
+    expect(codesOf(planExample('kvist-2', { toolbox: shortBox }))).toEqual(['service/hose-bore-not-known'])
   })
 })

@@ -11,18 +11,18 @@ describe('kits of several machines', () => {
   const kit = kitContents(plan)
 
   it('alike are one list to pack, and their orders add up', () => {
-    const other = { ...kit, machine: { id: 'station-3', name: 'Station 3' } }
-    expect(groupKits([kit, other])).toEqual([{ machines: [kit.machine, other.machine], kit }])
-    const [oil] = orderList([kit, other]).oil
-    const [single] = kit.buy.oil
-    expect(oil?.volume.value).toBeCloseTo(2 * (single?.volume.value ?? 0), 9)
+    const otherKit = { ...kit, machine: { id: 'station-3', name: 'Station 3' } }
+    expect(groupKits([kit, otherKit])).toEqual([{ machines: [kit.machine, otherKit.machine], kit }])
+    const [oil] = orderList([kit, otherKit]).oil
+    const [oilToBuy] = kit.buy.oil
+    expect(oil?.volume.value).toBeCloseTo(2 * (oilToBuy?.volume.value ?? 0), 9)
   })
 
   it('that differ in one washer are two', () => {
     const [first, ...rest] = kit.seals
     if (first === undefined) throw new Error('no seals')
-    const other = { ...kit, seals: [{ ...first, count: first.count + 1 }, ...rest] }
-    expect(groupKits([kit, other])).toHaveLength(2)
+    const otherKit = { ...kit, seals: [{ ...first, count: first.count + 1 }, ...rest] }
+    expect(groupKits([kit, otherKit])).toHaveLength(2)
   })
 
   it('none is nothing', () => {

@@ -48,11 +48,11 @@ describe('signal words', () => {
     const html = renderHtml(cardOf(planExample('kvist-2')))
     const boxes = html.match(/<div class="caution.*?<\/div>/gs) ?? []
     const notices = boxes.filter((box) => box.includes('NOTICE:'))
-    const others = boxes.filter((box) => /WARNING:|CAUTION:/.test(box))
+    const boxesWithWords = boxes.filter((box) => /WARNING:|CAUTION:/.test(box))
     expect(notices.length).toBeGreaterThan(0)
-    expect(others.length).toBeGreaterThan(0)
+    expect(boxesWithWords.length).toBeGreaterThan(0)
     expect(notices.filter((box) => box.includes('sign-caution'))).toEqual([])
-    expect(others.filter((box) => !box.includes('sign-caution'))).toEqual([])
+    expect(boxesWithWords.filter((box) => !box.includes('sign-caution'))).toEqual([])
     const head = html.match(/<aside class="cautions".*?<\/aside>/s)?.[0] ?? ''
     expect(head).toMatch(/NOTICE:/)
     expect(head).not.toMatch(/sign-caution/)

@@ -26,8 +26,8 @@ it('is a key of the sheet, a list of texts', () => {
     ok: true,
     findings: [],
   })
-  const bad = patched(add('/services/gear-oil-change/supplies', 'brake cleaner'))(
+  const badSupplies = patched(add('/services/gear-oil-change/supplies', 'brake cleaner'))(
     readExample('tind-4', 'sheet'),
   )
-  expect(parseDocument('spec-sheet', bad).ok).toBe(false)
+  expect(parseDocument('spec-sheet', badSupplies).ok).toBe(false)
 })

@@ -93,7 +93,7 @@ it('three figures give a wrench setting without an order of work', () => {
 })
 
 describe('facts that a manual leaves out, one by one, in a whole sheet', () => {
-  const whole = (path: string, value: unknown) =>
+  const replaceWhole = (path: string, value: unknown) =>
     planExample('tind-4', {
       sheet: (sheet) => applyPatch(sheet, [{ op: 'replace', path, value }]) as SpecSheet,
     })
@@ -105,13 +105,13 @@ describe('facts that a manual leaves out, one by one, in a whole sheet', () => {
     ['/gearcases/front/oilSpace/fill/method', NOT_STATED, '/gearcases/front/oilSpace/fill/method'],
     [`${FILL}/drive`, NOT_STATED, `${FILL}/drive`],
   ])('%s: listed as not stated, and the work is planned', (path, value, at) => {
-    const plan = whole(path, value)
+    const plan = replaceWhole(path, value)
     expect(plan.steps.length).toBeGreaterThan(20)
     expect(plan.missing).toContainEqual(expect.objectContaining({ kind: 'not stated', path: at }))
   })
 
   it('when to replace a washer: a new one, and the reason says why', () => {
-    const seal = whole(`${DRAIN}/seals/0/replace`, 'not stated').seals.find(({ part }) =>
+    const seal = replaceWhole(`${DRAIN}/seals/0/replace`, 'not stated').seals.find(({ part }) =>
       part.path.startsWith(DRAIN),
     )
     expect(seal).toMatchObject({
@@ -121,7 +121,7 @@ describe('facts that a manual leaves out, one by one, in a whole sheet', () => {
   })
 
   it('the form of a washer: printed without one', () => {
-    const card = renderText(cardOf(whole(`${DRAIN}/seals/0/form`, 'not stated')))
+    const card = renderText(cardOf(replaceWhole(`${DRAIN}/seals/0/form`, 'not stated')))
     expect(card).not.toMatch(/form not stated|undefined/)
   })
 })

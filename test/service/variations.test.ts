@@ -6,13 +6,13 @@ import { planExample, requestExample, TODAY } from '../support/planExample.js'
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
 
 describe('oil spaces that are shared', () => {
-  const shared = (owner: string) => ({ kind: 'shared', with: owner })
+  const sharedWith = (owner: string) => ({ kind: 'shared', with: owner })
 
   it('in a circle: nobody owns the oil, nothing is due, and nothing hangs', () => {
     const plan = planExample('tind-4', {
       sheet: patched(
-        replace('/gearcases/front/oilSpace', shared('rear')),
-        replace('/gearcases/rear/oilSpace', shared('front')),
+        replace('/gearcases/front/oilSpace', sharedWith('rear')),
+        replace('/gearcases/rear/oilSpace', sharedWith('front')),
       ),
     })
     expect(plan.due).toEqual([])
@@ -21,7 +21,7 @@ describe('oil spaces that are shared', () => {
 
   it('with a gearcase that is not there: the rest is planned', () => {
     const plan = planExample('tind-4', {
-      sheet: patched(replace('/gearcases/rear/oilSpace', shared('nowhere'))),
+      sheet: patched(replace('/gearcases/rear/oilSpace', sharedWith('nowhere'))),
     })
     expect(plan.work.map(({ part }) => part.path)).toEqual(['/gearcases/front'])
     expect(plan.oil.map(({ needed }) => needed)).toEqual([{ value: 450, unit: 'mL' }])
@@ -110,8 +110,8 @@ describe('services and gearcases', () => {
       { code: 'service/part-not-known', params: { facts: ['market'] } },
     ])
     const southernLog = { ...log, identity: { ...log.identity, market: 'south' } }
-    const there = listDue({ sheet, log: southernLog, today: TODAY }, options)
-    expect(there.map(({ gearcase }) => gearcase)).toEqual(['front', 'front'])
+    const dueThere = listDue({ sheet, log: southernLog, today: TODAY }, options)
+    expect(dueThere.map(({ gearcase }) => gearcase)).toEqual(['front', 'front'])
   })
 })
 

@@ -135,10 +135,9 @@ describe('wallFacts', () => {
   const machine = example('tind-4')
 
   it('does not depend on the amounts in stock', () => {
-    const containers = Object.entries(machine.stock.containers).map(([id, { opened: _opened, ...one }]) => [
-      id,
-      { ...one, count: 0 },
-    ])
+    const containers = Object.entries(machine.stock.containers).map(
+      ([id, { opened: _opened, ...container }]) => [id, { ...container, count: 0 }],
+    )
     const emptyStock = { ...machine.stock, containers: Object.fromEntries(containers), seals: {} }
     expect(factsOf({ ...machine, stock: emptyStock })).toEqual(factsOf(machine))
     expect(JSON.stringify(factsOf(machine))).not.toContain('"today"')
@@ -161,8 +160,8 @@ describe('wallFacts', () => {
   })
 
   it('has the settings of each wrench on its own scale: inside its ends, on its marks', () => {
-    for (const [, one] of MACHINES)
-      for (const { scales } of factsOf(one).wrenches)
+    for (const [, machine] of MACHINES)
+      for (const { scales } of factsOf(machine).wrenches)
         for (const { scale, settings } of scales) {
           expect(settings.length).toBeGreaterThan(0)
           for (const { setting } of settings) {

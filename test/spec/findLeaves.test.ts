@@ -121,8 +121,8 @@ describe('diffSheets', () => {
         to: { path: dryFillPath, leaf: { kind: 'not stated' } },
       },
     ])
-    const removed = change({ op: 'remove', path: '/overrides/0/set/3' })
-    expect(removed.leaves).toMatchObject([
+    const withoutLeaf = change({ op: 'remove', path: '/overrides/0/set/3' })
+    expect(withoutLeaf.leaves).toMatchObject([
       {
         change: 'removed',
         of: '/gearcases/rear/covers/rear-cover/seal',
@@ -132,13 +132,13 @@ describe('diffSheets', () => {
   })
 
   test('overrides are paired by their condition, whatever its order or theirs', () => {
-    const other = {
+    const otherOverride = {
       set: [{ kind: 'value', path: refill, to: { kind: 'nominal', value: '9', unit: 'L' } }],
       when: { market: ['IS'] },
     }
-    const first = applyPatch(cover, [{ op: 'add', path: '/overrides/-', value: other }]) as SpecSheet
+    const first = applyPatch(cover, [{ op: 'add', path: '/overrides/-', value: otherOverride }]) as SpecSheet
     const second = applyPatch(cover, [
-      { op: 'add', path: '/overrides/0', value: other },
+      { op: 'add', path: '/overrides/0', value: otherOverride },
       {
         op: 'replace',
         path: '/overrides/1/when',
@@ -146,8 +146,10 @@ describe('diffSheets', () => {
       },
     ]) as SpecSheet
     expect(diffSheets(first, second)).toEqual({ leaves: [], facts: [] })
-    const twice = applyPatch(first, [{ op: 'add', path: '/overrides/-', value: other }]) as SpecSheet
-    expect(diffSheets(first, twice).leaves).toMatchObject([{ change: 'added', of: refill }])
+    const twoOverrides = applyPatch(first, [
+      { op: 'add', path: '/overrides/-', value: otherOverride },
+    ]) as SpecSheet
+    expect(diffSheets(first, twoOverrides).leaves).toMatchObject([{ change: 'added', of: refill }])
   })
 
   test('facts outside leaves', () => {
@@ -173,7 +175,7 @@ describe('diffSheets', () => {
   })
 
   test('what is no sheet, or goes deeper than any, is refused by its argument', () => {
-    const [sheet] = sheets.map(([, one]) => one)
+    const [sheet] = sheets.map(([, document]) => document)
     const ring: Record<string, unknown> = {}
     ring['one'] = ring['other'] = ring
     const nest = (levels: number): unknown => Array.from({ length: levels }).reduce((inner) => [inner], 1)

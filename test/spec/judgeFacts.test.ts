@@ -155,15 +155,15 @@ test('law: a yes or no never turns when a missing fact becomes known, and all fa
     },
     { requiredKeys: [] },
   )
-  const whole = fc.record({
+  const allFacts = fc.record({
     modelYear: year,
     serial: fc.tuple(fc.constantFrom('K', 'L'), digits).map((parts) => parts.join('')),
     market: fc.constantFrom('NO', 'SE', 'FI'),
   })
   const facts = fc.subarray(['modelYear', 'serial', 'market'] as const)
-  law(500, condition, whole, facts, (when, known, left) => {
-    const partly: Identity = Object.fromEntries(left.map((fact) => [fact, known[fact]]))
-    const before = judge(when, partly)
+  law(500, condition, allFacts, facts, (when, known, left) => {
+    const knownPart: Identity = Object.fromEntries(left.map((fact) => [fact, known[fact]]))
+    const before = judge(when, knownPart)
     const after = judge(when, known)
     expect(after.verdict).not.toBe('cannot tell')
     if (before.verdict !== 'cannot tell') expect(before.verdict).toBe(after.verdict)

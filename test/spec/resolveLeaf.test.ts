@@ -44,21 +44,21 @@ describe('stated', () => {
 
   test('the source inside a torque counts for its tightening', () => {
     const bolts = '/gearcases/rear/covers/rear-cover/bolts/tightening'
-    const unsourced = applyPatch(cover, [{ op: 'remove', path: `${bolts}/source` }]) as SpecSheet
-    expect(resolveLeaf(unsourced, {}, 'tightening', bolts)).toMatchObject({
+    const coverWithoutSource = applyPatch(cover, [{ op: 'remove', path: `${bolts}/source` }]) as SpecSheet
+    expect(resolveLeaf(coverWithoutSource, {}, 'tightening', bolts)).toMatchObject({
       trace: { source: { page: '78' } },
     })
   })
 
   test('a condition that is open is no matter where all candidates say the same', () => {
-    const same = applyPatch(cover, [
+    const sameCover = applyPatch(cover, [
       {
         op: 'replace',
         path: '/overrides/0/set/0/to',
         value: { kind: 'nominal', value: '2.3', unit: 'L', asPrinted: '2.3 l (2 1/2 US qt)' },
       },
     ]) as SpecSheet
-    const found = resolveLeaf(same, {}, 'value', refill)
+    const found = resolveLeaf(sameCover, {}, 'value', refill)
     expect(found).toMatchObject({ kind: 'stated', value: { value: '2.3' }, trace: { path: refill } })
     if (found.kind === 'stated') expect(codes(found.trace)).toContain('spec/candidates-agree')
   })
@@ -135,16 +135,16 @@ describe('cannot tell', () => {
   })
 
   test('two overrides that apply at once: both are candidates with the reason, even if they agree', () => {
-    const twice = applyPatch(cover, [
+    const twoOverrides = applyPatch(cover, [
       { op: 'add', path: '/overrides/-', value: cover.overrides?.[0] },
     ]) as SpecSheet
-    const found = resolveLeaf(twice, limitedIdentity, 'value', refill)
+    const found = resolveLeaf(twoOverrides, limitedIdentity, 'value', refill)
     expect(found).toMatchObject({ kind: 'cannot tell', missing: [] })
     if (found.kind === 'cannot tell') {
       expect(found.candidates).toHaveLength(2)
       for (const { trace } of found.candidates) expect(codes(trace)).toContain('spec/overrides-overlap')
     }
-    expect(resolveLeaf(twice, { market: 'NO' }, 'value', refill)).toMatchObject({ kind: 'stated' })
+    expect(resolveLeaf(twoOverrides, { market: 'NO' }, 'value', refill)).toMatchObject({ kind: 'stated' })
   })
 
   test('an override of another kind, or of a part of the leaf, never passes in silence', () => {
@@ -227,21 +227,21 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
         ],
       })),
     }))
-  const truth = fc.record({
+  const identityFacts = fc.record({
     variant: fc.constantFrom(...names),
     modelYear: fc.constantFrom(...years),
     market: fc.constantFrom('NO', 'SE', 'FI'),
   })
-  const told = fc.subarray(['variant', 'modelYear', 'market'] as const)
+  const knownFacts = fc.subarray(['variant', 'modelYear', 'market'] as const)
   let decided = 0
-  let open = 0
-  law(500, sheet, truth, told, (written, whole, facts) => {
+  let undecidedCount = 0
+  law(500, sheet, identityFacts, knownFacts, (written, whole, facts) => {
     const { variants } = written.machine
     // A second implementation with two values, since it knows every fact.
     const inYears = (range: { from?: number; to?: number } | undefined) =>
       (range?.from ?? 0) <= whole.modelYear && whole.modelYear <= (range?.to ?? 9999)
-    const own = variants[whole.variant]
-    if (own === undefined || !inYears(own.when.modelYears)) return
+    const ownVariant = variants[whole.variant]
+    if (ownVariant === undefined || !inYears(ownVariant.when.modelYears)) return
     const applicable = written.overrides.filter(
       ({ when }) =>
         (when.variants?.includes(whole.variant) ?? true) &&
@@ -256,14 +256,14 @@ test('law: the figure of the whole truth is the answer, or among the candidates 
       decided += 1
       expect(found.value).toMatchObject({ value: right })
     } else if (found.kind === 'cannot tell') {
-      open += 1
+      undecidedCount += 1
       expect(found.candidates.map(({ value }) => value)).toContainEqual(
         expect.objectContaining({ value: right }),
       )
       expect(facts).not.toHaveLength(3)
     } else expect.unreachable('every figure is stated here')
   })
-  expect(Math.min(decided, open)).toBeGreaterThan(cases(10))
+  expect(Math.min(decided, undecidedCount)).toBeGreaterThan(cases(10))
 })
 
 test('the places of leaves are all those that the shape of a sheet has', () => {

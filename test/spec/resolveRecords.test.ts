@@ -73,12 +73,12 @@ describe('resolveRecords', () => {
           ({ corrects }, at) => corrects !== undefined && rootOf(list, at) === place,
         )
         for (const gearcase of ['front', 'rear']) {
-          const own = list[place]?.entries.find((candidate) => candidate.gearcase === gearcase)
-          const said = corrections.flatMap(({ entries }) =>
+          const ownEntry = list[place]?.entries.find((candidate) => candidate.gearcase === gearcase)
+          const corrected = corrections.flatMap(({ entries }) =>
             entries.filter((candidate) => candidate.gearcase === gearcase),
           )
           const [entry] = record.entries.filter((candidate) => candidate.gearcase === gearcase)
-          const words = own === undefined ? said : [own, ...said]
+          const words = ownEntry === undefined ? corrected : [ownEntry, ...corrected]
           expect(entry === undefined).toBe(words.length === 0)
           const levels = words.flatMap(({ level }) => level ?? [])
           expect(entry?.level).toBe(levels.at(-1))

@@ -35,12 +35,12 @@ const render = ({ code, params }: { readonly code: string; readonly params: Para
 const sheetOf = (variants: Record<string, Variant>) => ({
   machine: { make: 'Hallbrekka', model: 'Tind', type: 'carrier', variants, axles: {}, supports: {} },
 })
-const two = sheetOf({
+const twoOverrides = sheetOf({
   early: { name: 'early', when: { modelYears: { to: 2019 } } },
   late: { name: 'late', when: { modelYears: { from: 2020, to: 2025 } } },
 })
 const judge = (condition: Condition, identity: Identity) =>
-  judgeFacts(condition, identity, findCandidates(two, identity)).reasons
+  judgeFacts(condition, identity, findCandidates(twoOverrides, identity)).reasons
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
 const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'
 const resolve = (identity: Identity, ...patch: Parameters<typeof applyPatch>[1]) => {
@@ -50,7 +50,7 @@ const resolve = (identity: Identity, ...patch: Parameters<typeof applyPatch>[1])
     : found.trace.reasons
 }
 
-const said = [
+const allTexts = [
   ...SHAPE_MISTAKES.flatMap(
     ({ of, patch }) => parseDocument('any', applyPatch(readFixture(of), patch)).findings,
   ),
@@ -94,13 +94,13 @@ const said = [
     (note) => parseDocument('any', { ...readFixture('full.stock.json'), header: note }).findings,
   ),
   ...[
-    resolveVariant(two, {}),
-    resolveVariant(two, { modelYear: 2019 }),
-    resolveVariant(two, { modelYear: 2026 }),
-    resolveVariant(two, { variant: 'late' }),
-    resolveVariant(two, { variant: 'late', modelYear: 2019 }),
-    resolveVariant(two, { variant: 'late', modelYear: 2026 }),
-    resolveVariant(two, { variant: 'other' }),
+    resolveVariant(twoOverrides, {}),
+    resolveVariant(twoOverrides, { modelYear: 2019 }),
+    resolveVariant(twoOverrides, { modelYear: 2026 }),
+    resolveVariant(twoOverrides, { variant: 'late' }),
+    resolveVariant(twoOverrides, { variant: 'late', modelYear: 2019 }),
+    resolveVariant(twoOverrides, { variant: 'late', modelYear: 2026 }),
+    resolveVariant(twoOverrides, { variant: 'other' }),
     resolveVariant(sheetOf({}), {}),
     resolveVariant(sheetOf({}), { variant: 'other' }),
     resolveVariant(sheetOf({ one: { name: 'one' } }), {}),
@@ -156,7 +156,7 @@ const said = [
 ]
 
 describe('texts', () => {
-  const texts = [...new Set(said.map(render))]
+  const texts = [...new Set(allTexts.map(render))]
 
   test.each(texts)('%s', (text) => {
     expect(text).toMatch(/^[A-Z0-9"½-].*[.?]$/s)
@@ -164,7 +164,7 @@ describe('texts', () => {
   })
 
   test('nearly every code of the module has been said', () => {
-    const codes = new Set(said.map(({ code }) => code))
+    const codes = new Set(allTexts.map(({ code }) => code))
     // Other tests cover too much data, YAML and tables.
     const unusedCodes = Object.keys(specTexts).filter((code) => !codes.has(code))
     expect(unusedCodes.filter((code) => !/yaml|table/.test(code))).toEqual([

@@ -12,16 +12,16 @@ export interface Call {
  */
 export async function captureCalls(code: string): Promise<readonly Call[]> {
   const calls: Call[] = []
-  const watched = (name: string, entryValue: unknown): unknown =>
+  const watch = (name: string, entryValue: unknown): unknown =>
     typeof entryValue !== 'function' || /^class/.test(String(entryValue))
       ? entryValue
       : (...args: readonly unknown[]) => {
           calls.push({ name, args })
           return entryValue(...args)
         }
-  const quiet = { log: () => undefined }
-  await runCode(code, { console: quiet }, (entry) =>
-    Object.fromEntries(Object.entries(entry).map(([name, entryValue]) => [name, watched(name, entryValue)])),
+  const quietConsole = { log: () => undefined }
+  await runCode(code, { console: quietConsole }, (entry) =>
+    Object.fromEntries(Object.entries(entry).map(([name, entryValue]) => [name, watch(name, entryValue)])),
   )
   return calls
 }

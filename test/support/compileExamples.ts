@@ -23,13 +23,13 @@ export function compileExamples(examples: readonly Example[]): ReadonlyMap<strin
       : ts.createSourceFile(path, text, languageOptions)
   }
   const cache = ts.createModuleResolutionCache(ROOT, (name) => name, options)
-  host.resolveModuleNameLiterals = (names, from, redirected, used, sourceFile) =>
+  host.resolveModuleNameLiterals = (names, from, redirectedReference, used, sourceFile) =>
     names.map((name) => {
       const resolvedFileName = sourceOf(name.text)
       if (resolvedFileName !== undefined)
         return { resolvedModule: { resolvedFileName, extension: ts.Extension.Ts } }
       const mode = ts.getModeForUsageLocation(sourceFile, name, used)
-      return ts.resolveModuleName(name.text, from, used, host, cache, redirected, mode)
+      return ts.resolveModuleName(name.text, from, used, host, cache, redirectedReference, mode)
     })
   const program = ts.createProgram([...files.keys()], options, host)
   return new Map(

@@ -184,12 +184,12 @@ function expectOil(plan: JudgedPlan, visit: ExpectedVisit): void {
       const lines = plan.oil.filter(({ choice }) => choice === row.choice)
       const ml = (value: number): unknown => expect.closeTo(value, 6)
       expect(sum(lines.map(({ needed }) => millilitres(needed)))).toEqual(ml(row.neededMl))
-      const taken = new Map<string, number>()
+      const takenMl = new Map<string, number>()
       for (const { container, opened, volume } of lines.flatMap(({ take }) => take)) {
         const key = `${container} ${opened}`
-        taken.set(key, (taken.get(key) ?? 0) + millilitres(volume))
+        takenMl.set(key, (takenMl.get(key) ?? 0) + millilitres(volume))
       }
-      expect([...taken].sort()).toEqual(
+      expect([...takenMl].sort()).toEqual(
         row.take.map(({ container, opened, ml: volume }) => [`${container} ${opened}`, ml(volume)]).sort(),
       )
       const purchases = lines.flatMap(({ buy }) => (buy === undefined ? [] : [buy]))
@@ -235,19 +235,19 @@ const LISTED_TOOLS: ReadonlySet<string> = new Set(['socket', 'adaptor', 'stands'
 
 function expectTools(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('lists the sockets, adaptors and stands of the table and no others', () => {
-    const told = plan.tools.flatMap(({ kind, have, verdict }) =>
+    const found = plan.tools.flatMap(({ kind, have, verdict }) =>
       LISTED_TOOLS.has(kind) ? [`${kind} ${have?.id ?? 'none'} ${verdict}`] : [],
     )
-    expect(told.sort()).toEqual(
+    expect(found.sort()).toEqual(
       visit.tools.map(({ kind, have, verdict }) => `${kind} ${have ?? 'none'} ${verdict}`).sort(),
     )
   })
 
   it('measures each refill with the vessel of the table', () => {
-    const told = plan.tools.flatMap((tool) =>
+    const found = plan.tools.flatMap((tool) =>
       tool.kind === 'vessel' ? [`${tool.for[0]?.path} ${tool.have?.id} ${tool.verdict}`] : [],
     )
-    expect(told.sort()).toEqual(
+    expect(found.sort()).toEqual(
       visit.vessels.map(({ gearcase, have, verdict }) => `/gearcases/${gearcase} ${have} ${verdict}`).sort(),
     )
   })
@@ -273,15 +273,17 @@ function expectWaits(plan: JudgedPlan, visit: ExpectedVisit): void {
     })
 
   it('waits as the table says, in whole seconds or until it is seen', () => {
-    const told = plan.waits.map(({ kind, part, seconds }) => `${kind} ${part.path} ${seconds ?? 'no number'}`)
+    const found = plan.waits.map(
+      ({ kind, part, seconds }) => `${kind} ${part.path} ${seconds ?? 'no number'}`,
+    )
     const expected = visit.waits.map(({ kind, on, seconds }) => `${kind} ${on} ${seconds ?? 'no number'}`)
-    expect(told.sort()).toEqual(expected.sort())
+    expect(found.sort()).toEqual(expected.sort())
   })
 }
 
 function expectMissing(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('misses what the table says is missing, and nothing else', () => {
-    const told = plan.missing.flatMap(({ kind, path, part, reason }) => {
+    const found = plan.missing.flatMap(({ kind, path, part, reason }) => {
       const { reason: inner, parts = [part] } = reason.params as {
         readonly reason?: { readonly code?: string }
         readonly parts?: readonly PartName[]
@@ -293,7 +295,7 @@ function expectMissing(plan: JudgedPlan, visit: ExpectedVisit): void {
     const expected = visit.missing.flatMap(({ kind, code, reason, path, on, times }) =>
       on.flatMap((part) => new Array<string>(times).fill([kind, code, reason, path, part].join(' '))),
     )
-    expect(told.sort()).toEqual(expected.sort())
+    expect(found.sort()).toEqual(expected.sort())
   })
 
   it('finds wrong what the table says is wrong, and nothing else', () => {

@@ -21,7 +21,7 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
   const own = (path: string): string | undefined => (Object.hasOwn(files, path) ? files[path] : undefined)
   const inMemory = (path: string): boolean =>
     Object.keys(files).some((file) => path === '.' || file.startsWith(`${path}/`))
-  const real = makeNodeIo()
+  const nodeIo = makeNodeIo()
   return {
     written,
     out,
@@ -37,9 +37,9 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
         },
       }),
     kindOf: async (path) =>
-      own(path) !== undefined ? 'file' : inMemory(path) ? 'folder' : real.kindOf(path),
+      own(path) !== undefined ? 'file' : inMemory(path) ? 'folder' : nodeIo.kindOf(path),
     listFolder: async (path) => {
-      if (!inMemory(path)) return real.listFolder(path)
+      if (!inMemory(path)) return nodeIo.listFolder(path)
       const folderEntries = Object.keys(files)
         .filter((file) => path === '.' || file.startsWith(`${path}/`))
         .map((file) => (path === '.' ? file : file.slice(path.length + 1)).split('/'))

@@ -24,12 +24,12 @@ export interface Changes {
 
 /** The facts and options for one example machine: 6 °C, and the defaults of the command line. */
 export function requestExample(folder: string, changes: Changes = {}): VisitRequest {
-  const same = <T>(value: T): T => value
+  const unchanged = <T>(value: T): T => value
   return {
-    sheet: (changes.sheet ?? same)(readExample(folder, 'sheet')),
-    log: (changes.log ?? same)(readExample(folder, 'log', changes.logFile)),
-    toolbox: (changes.toolbox ?? same)(readExample(folder, 'toolbox')),
-    stock: (changes.stock ?? same)(readExample(folder, 'stock')),
+    sheet: (changes.sheet ?? unchanged)(readExample(folder, 'sheet')),
+    log: (changes.log ?? unchanged)(readExample(folder, 'log', changes.logFile)),
+    toolbox: (changes.toolbox ?? unchanged)(readExample(folder, 'toolbox')),
+    stock: (changes.stock ?? unchanged)(readExample(folder, 'stock')),
     services: changes.services ?? 'due',
     today: TODAY,
     ambient: { value: 6, unit: 'degC' },

@@ -48,7 +48,7 @@ export function readPublicApi(): PublicApi {
     const module = source && checker.getSymbolAtLocation(source)
     if (module === undefined) throw new Error(`src/${entry}.ts exports nothing`)
     const names = checker.getExportsOfModule(module).map((symbol) => {
-      const origin = original(symbol, checker)
+      const origin = resolveAlias(symbol, checker)
       const name = describe(origin, symbol.name, checker)
       declared.set(origin, name)
       waiting.push(origin)
@@ -124,7 +124,7 @@ export function countFunctions(entries: readonly ApiEntry[]): number {
 
 const byName = (first: ApiName, second: ApiName): number => (first.name < second.name ? -1 : 1)
 
-function original(symbol: ts.Symbol, checker: ts.TypeChecker): ts.Symbol {
+function resolveAlias(symbol: ts.Symbol, checker: ts.TypeChecker): ts.Symbol {
   return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol
 }
 
@@ -182,7 +182,7 @@ function namedTypes(symbol: ts.Symbol, checker: ts.TypeChecker): readonly ts.Sym
           ? node.exprName
           : node.expression
       const at = checker.getSymbolAtLocation(name)
-      const origin = at && original(at, checker)
+      const origin = at && resolveAlias(at, checker)
       const declaration = origin?.declarations?.[0]
       if (
         origin !== undefined &&

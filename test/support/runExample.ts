@@ -29,14 +29,14 @@ export function instrument(code: string): { readonly code: string; readonly clai
     node.forEachChild(visit)
     if (!ts.isExpressionStatement(node)) return
     const after = code.slice(node.end)
-    const said = /^;?[ \t]*(?:\r?\n[ \t]*)?\/\/ => (.*(?:\r?\n[ \t]*\/\/ {3,}.*)*)/.exec(after)?.[1]
-    if (said === undefined) return
+    const claimText = /^;?[ \t]*(?:\r?\n[ \t]*)?\/\/ => (.*(?:\r?\n[ \t]*\/\/ {3,}.*)*)/.exec(after)?.[1]
+    if (claimText === undefined) return
     const { expression } = node
     const logged =
       ts.isCallExpression(expression) && expression.expression.getText(file) === 'console.log'
         ? expression.arguments.map((argument) => argument.getText(file))
         : [expression.getText(file)]
-    const text = `__claim([${logged.join(', ')}], ${JSON.stringify(said.replace(/\r?\n[ \t]*\/\/ +/g, ' ').trim())})`
+    const text = `__claim([${logged.join(', ')}], ${JSON.stringify(claimText.replace(/\r?\n[ \t]*\/\/ +/g, ' ').trim())})`
     edits.push({ from: node.getStart(file), to: node.end, text })
   }
   file.forEachChild(visit)
@@ -50,7 +50,7 @@ export function instrument(code: string): { readonly code: string; readonly clai
 export async function runExample(code: string): Promise<readonly Claim[]> {
   const claims: Claim[] = []
   await runCode(instrument(code).code, {
-    __claim: (shown: readonly unknown[], said: string) => claims.push(judge(shown, said)),
+    __claim: (shown: readonly unknown[], claimText: string) => claims.push(judge(shown, claimText)),
   })
   return claims
 }
@@ -73,17 +73,19 @@ export async function runCode(
   await new AsyncFunction(...Object.keys(all), outputText)(...Object.values(all))
 }
 
-function judge(shown: readonly unknown[], said: string): Claim {
+function judge(shown: readonly unknown[], claimText: string): Claim {
   const words = shown.map((value) => (typeof value === 'string' ? value : JSON.stringify(value))).join(' ')
-  const meant = evaluate(said)
+  const claimedValue = evaluate(claimText)
   const holds =
-    words === said ||
-    (meant.ok && shown.length === 1 && isDeepStrictEqual(plain(shown[0]), plain(meant.value))) ||
-    (meant.ok && typeof meant.value === 'string' && words === meant.value)
-  return { said, shown: words, holds }
+    words === claimText ||
+    (claimedValue.ok &&
+      shown.length === 1 &&
+      isDeepStrictEqual(toPlainValue(shown[0]), toPlainValue(claimedValue.value))) ||
+    (claimedValue.ok && typeof claimedValue.value === 'string' && words === claimedValue.value)
+  return { said: claimText, shown: words, holds }
 }
 
-function plain(value: unknown): unknown {
+function toPlainValue(value: unknown): unknown {
   return value === undefined || typeof value === 'bigint' ? value : JSON.parse(JSON.stringify(value))
 }
 

@@ -28,7 +28,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
   // The converter only calls `get` of a registry.
   const metadata = shapeKeywords as unknown as z.$ZodRegistry<{ id?: string }>
   const { $schema, ...schema } = z.toJSONSchema(shape, { metadata, io: 'input' })
-  const full: JsonSchema = JSON.parse(
+  const fullSchema: JsonSchema = JSON.parse(
     JSON.stringify({
       $schema,
       $id: `https://unpkg.com/drivetrain-service/schemas/v1/${kind}.json`,
@@ -37,7 +37,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
     }),
   )
   const places = PLACE_TABLES[kind]?.()
-  return places === undefined ? full : allowShort(full, places)
+  return places === undefined ? fullSchema : allowShort(fullSchema, places)
 }
 
 const TITLES: Readonly<Record<DocumentName, string>> = {
@@ -78,8 +78,8 @@ function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
         const subschema = findSubschema(alternative, key)
         if (subschema === undefined) continue
         allowTexts(subschema, node)
-        const short = makeShortSchema(node)
-        if (short !== undefined) replaceSchema(subschema, ifThenElse(...short, { ...subschema }))
+        const shortSchema = makeShortSchema(node)
+        if (shortSchema !== undefined) replaceSchema(subschema, ifThenElse(...shortSchema, { ...subschema }))
       }
     }
   }

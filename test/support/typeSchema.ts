@@ -37,9 +37,9 @@ export function makeTypeSchema(type: ts.Type, checker: ts.TypeChecker): JsonSche
     if (known !== undefined) return { $ref: `#/$defs/${known}` }
     const name = nameOf(part)
     if (name === undefined) return writeBody(part)
-    const taken = Object.keys(bodies)
+    const usedNames = Object.keys(bodies)
     let freeName = name
-    for (let count = 2; taken.includes(freeName); count++) freeName = `${name}-${count}`
+    for (let count = 2; usedNames.includes(freeName); count++) freeName = `${name}-${count}`
     definitions.set(key, freeName)
     // The name is taken before the body is written, for types that contain themselves.
     bodies[freeName] = {}
@@ -84,18 +84,18 @@ export function makeTypeSchema(type: ts.Type, checker: ts.TypeChecker): JsonSche
 
   function writeUnion(union: ts.UnionType): Schema {
     const members = union.types.filter(({ flags }) => !(flags & ts.TypeFlags.Undefined))
-    const [only] = members
-    if (members.length === 1 && only !== undefined) return write(only)
+    const [onlyMember] = members
+    if (members.length === 1 && onlyMember !== undefined) return write(onlyMember)
     const codes = findCodes(members)
     if (codes !== undefined) return codes
     const isBoolean = ({ flags }: ts.Type) => (flags & ts.TypeFlags.BooleanLiteral) !== 0
     const texts = members.flatMap((member) => (member.isStringLiteral() ? [member.value] : []))
     const booleans = members.filter(isBoolean)
-    const others = members.filter((member) => !member.isStringLiteral() && !isBoolean(member)).map(write)
+    const otherTypes = members.filter((member) => !member.isStringLiteral() && !isBoolean(member)).map(write)
     const alternatives = [
       ...(texts.length > 0 ? [{ type: 'string', enum: texts.toSorted() }] : []),
       ...(booleans.length === 2 ? [{ type: 'boolean' }] : booleans.map(write)),
-      ...others,
+      ...otherTypes,
     ]
     return alternatives.length === 1 ? (alternatives[0] ?? {}) : { anyOf: alternatives }
   }
@@ -123,8 +123,8 @@ export function makeTypeSchema(type: ts.Type, checker: ts.TypeChecker): JsonSche
       // A key that may only be undefined is never in JSON.
       if (type.flags & (ts.TypeFlags.Undefined | ts.TypeFlags.Never)) continue
       // The fields of documents are described in the schemas of the documents.
-      const isOfDocument = symbol.declarations?.some((one) =>
-        one.getSourceFile().fileName.includes('src/spec/'),
+      const isOfDocument = symbol.declarations?.some((declaration) =>
+        declaration.getSourceFile().fileName.includes('src/spec/'),
       )
       const comment = isOfDocument ? [] : symbol.getDocumentationComment(checker)
       const description = ts.displayPartsToString(comment).replaceAll(/\s+/g, ' ')
@@ -181,11 +181,11 @@ function shareRepeated(root: Schema, bodies: Readonly<Record<string, Schema>>): 
   const counts = new Map<string, number>()
   visit({ root, bodies })
   const names = new Map<string, string>()
-  const shared: Record<string, unknown> = {}
+  const sharedProperties: Record<string, unknown> = {}
   const definitions: Record<string, unknown> = {}
   for (const [name, body] of Object.entries(bodies)) definitions[name] = replace(body, name, true)
   const schema = replace(root, 'root', true) as Schema
-  const all = Object.entries({ ...definitions, ...shared }).sort(([first], [second]) =>
+  const all = Object.entries({ ...definitions, ...sharedProperties }).sort(([first], [second]) =>
     first < second ? -1 : 1,
   )
   return all.length === 0 ? schema : { ...schema, $defs: Object.fromEntries(all) }
@@ -215,10 +215,11 @@ function shareRepeated(root: Schema, bodies: Readonly<Record<string, Schema>>): 
     let name = names.get(text)
     if (name === undefined) {
       name = toWords(key)
-      for (let count = 2; name in bodies || name in shared; count++) name = `${toWords(key)}-${count}`
+      for (let count = 2; name in bodies || name in sharedProperties; count++)
+        name = `${toWords(key)}-${count}`
       names.set(text, name)
-      shared[name] = {}
-      shared[name] = replaceInside(rest, key)
+      sharedProperties[name] = {}
+      sharedProperties[name] = replaceInside(rest, key)
     }
     return { ...(description !== undefined && { description }), $ref: `#/$defs/${name}` }
   }

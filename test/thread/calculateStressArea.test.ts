@@ -75,9 +75,9 @@ describe('calculateStressArea and calculatePitchDiameter', () => {
 
   it('throws TypeError for pipe threads and anything else', () => {
     const pipe = parseThread('G 1/2')
-    for (const wrong of [pipe.ok && pipe.value, undefined, null, 'M10', {}]) {
-      expect(() => calculateStressArea(wrong as never)).toThrow(TypeError)
-      expect(() => calculatePitchDiameter(wrong as never)).toThrow(TypeError)
+    for (const wrongThread of [pipe.ok && pipe.value, undefined, null, 'M10', {}]) {
+      expect(() => calculateStressArea(wrongThread as never)).toThrow(TypeError)
+      expect(() => calculatePitchDiameter(wrongThread as never)).toThrow(TypeError)
     }
   })
 })

@@ -147,9 +147,9 @@ describe('parseThread', () => {
   })
 
   it('warns of an unusual pitch without refusing', () => {
-    const odd = parseThread('M18x1.7')
-    expect(odd.ok && odd.value.designation).toBe('M18x1.7')
-    expect(odd.findings.map(({ code, severity }) => [code, severity])).toEqual([
+    const oddPitch = parseThread('M18x1.7')
+    expect(oddPitch.ok && oddPitch.value.designation).toBe('M18x1.7')
+    expect(oddPitch.findings.map(({ code, severity }) => [code, severity])).toEqual([
       ['thread/unusual-pitch', 'warning'],
     ])
   })

@@ -76,11 +76,11 @@ describe('adaptorSetting', () => {
 
   it('gives the torque back when the lever is multiplied out, and asks for lengths in any unit', () => {
     law(50, length, length, length, angle, (torque, lever, extension, degrees) => {
-      const reach = lever + extension * Math.cos((degrees * Math.PI) / 180)
-      if (reach < lever * 0.01) return
+      const effectiveLever = lever + extension * Math.cos((degrees * Math.PI) / 180)
+      if (effectiveLever < lever * 0.01) return
       const { setting, ratio } = adaptorSetting(question(torque, lever, extension, degrees))
-      expect((setting.value * reach) / lever / torque).toBeCloseTo(1, 9)
-      expect(ratio).toBeCloseTo(lever / reach, 6)
+      expect((setting.value * effectiveLever) / lever / torque).toBeCloseTo(1, 9)
+      expect(ratio).toBeCloseTo(lever / effectiveLever, 6)
     })
     const mixedSetting = adaptorSetting({
       torque: { value: 30, unit: 'N.m' },

@@ -46,15 +46,15 @@ const NONSENSE: readonly unknown[] = [
 
 /** Throws a TypeError or RangeError with a short message that names the argument. */
 function misuse(call: () => unknown): void {
-  let thrown: unknown
+  let thrownValue: unknown
   try {
     call()
   } catch (error) {
-    thrown = error
+    thrownValue = error
   }
-  expect(thrown instanceof TypeError || thrown instanceof RangeError).toBe(true)
-  expect((thrown as Error).message).toMatch(/ must /)
-  expect((thrown as Error).message.length).toBeLessThan(300)
+  expect(thrownValue instanceof TypeError || thrownValue instanceof RangeError).toBe(true)
+  expect((thrownValue as Error).message).toMatch(/ must /)
+  expect((thrownValue as Error).message.length).toBeLessThan(300)
 }
 
 describe('misuse by the programmer throws, and says what must be', () => {

@@ -23,14 +23,14 @@ const NEWTON_METRES: Readonly<Partial<Record<TorqueUnit, string>>> = {
 }
 
 /** A decimal text in whole units of 10^-places. */
-function whole(text: string, places: number): bigint {
+function toInteger(text: string, places: number): bigint {
   const [front = '0', back = ''] = text.split('.')
   return BigInt(front + back.padEnd(places, '0'))
 }
 
 /** Decimal text × unit, in 10^-22 N·m: 6 decimals and 16 more of the factor. */
 function toGrains(text: string, unit: TorqueUnit): bigint {
-  return whole(text, 6) * whole(NEWTON_METRES[unit] ?? '', SCALE - 6)
+  return toInteger(text, 6) * toInteger(NEWTON_METRES[unit] ?? '', SCALE - 6)
 }
 
 interface Judged {
@@ -50,8 +50,12 @@ function trySettings(
 ): Judged | undefined {
   let best: (Judged & { readonly distance: bigint; readonly size: bigint; readonly own: boolean }) | undefined
   for (const [index, scale] of wrench.scales.entries()) {
-    const step = whole(String(scale.graduation), 3)
-    for (let mark = whole(String(scale.lowest), 3); mark <= whole(String(scale.highest), 3); mark += step) {
+    const step = toInteger(String(scale.graduation), 3)
+    for (
+      let mark = toInteger(String(scale.lowest), 3);
+      mark <= toInteger(String(scale.highest), 3);
+      mark += step
+    ) {
       const text = `${mark / 1000n}.${String(mark % 1000n).padStart(3, '0')}`
       const size = toGrains(text, scale.unit)
       if (size <= 0n || size < low || size > high) continue
@@ -59,12 +63,12 @@ function trySettings(
         const { min, max } = wrench.declaredRange
         if (size < toGrains(String(min.value), min.unit) || size > toGrains(String(max.value), max.unit))
           continue
-      } else if (iso6789 === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
+      } else if (iso6789 === '2003' && mark * 5n < toInteger(String(scale.highest), 3)) continue
       const { accuracy } = wrench
       if (accuracy.kind === 'ISO 6789') throw new Error('this judge knows stated errors only')
-      const percent = whole(String(accuracy.percent), 3) // in 1/100,000
+      const percent = toInteger(String(accuracy.percent), 3) // in 1/100,000
       const ofReading = accuracy.kind === 'of reading'
-      const top = whole(String(scale.highest), 3)
+      const top = toInteger(String(scale.highest), 3)
       const errorOf = (ofReading ? mark : top) * percent
       if (!ofReading && mark * 100_000n <= errorOf) continue
       if (wrench.type === 'electronic' && iso6789 === '2017' && step * 400_000n > errorOf) continue
@@ -253,7 +257,7 @@ describe('checkWrench: laws', () => {
         ['N.m', 'cN.m'],
         ['kgf.m', 'kgf.cm'],
       ] as const) {
-        const told = (unit: TorqueUnit, from: string, to: string) => {
+        const convertedFit = (unit: TorqueUnit, from: string, to: string) => {
           const stated = torque({ kind: 'limits', min: from, max: to, unit })
           const { verdict, setting, reasons } = checkWrench(wrench, stated, { iso6789 })
           return {
@@ -264,8 +268,8 @@ describe('checkWrench: laws', () => {
             judged: [verdict, reasons.map(({ code }) => code)],
           }
         }
-        const inSmall = told(small, times100(min), times100(max))
-        const inLarge = told(large, min, max)
+        const inSmall = convertedFit(small, times100(min), times100(max))
+        const inLarge = convertedFit(large, min, max)
         if (inSmall.scale === inLarge.scale) {
           expect(inSmall).toEqual({ ...inLarge, inOwnUnit: inSmall.inOwnUnit })
           continue
@@ -282,10 +286,10 @@ describe('checkWrench: laws', () => {
       if (stated.kind !== 'limits') return
       const { setting } = checkWrench(wrench, torque(stated), { iso6789 })
       if (setting === undefined) return
-      const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
-      expect(checkWrench(wrench, torque(wider), { iso6789 }).setting).toBeDefined()
-      const more = { ...wrench, scales: [...wrench.scales, extraScale] }
-      expect(checkWrench(more, torque(stated), { iso6789 }).setting).toBeDefined()
+      const widerTorque = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
+      expect(checkWrench(wrench, torque(widerTorque), { iso6789 }).setting).toBeDefined()
+      const wrenchWithExtra = { ...wrench, scales: [...wrench.scales, extraScale] }
+      expect(checkWrench(wrenchWithExtra, torque(stated), { iso6789 }).setting).toBeDefined()
     })
   })
 })

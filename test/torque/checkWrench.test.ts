@@ -13,7 +13,7 @@ const BY_2003 = { iso6789: '2003' } as const
 const codes = (wrench: TorqueWrench, tightening: Tightening, options: WrenchOptions = BY_2017) =>
   checkWrench(wrench, tightening, options).reasons.map(({ code }) => code)
 
-const told = (wrench: TorqueWrench, tightening: Tightening, options: WrenchOptions = BY_2017) => {
+const judge = (wrench: TorqueWrench, tightening: Tightening, options: WrenchOptions = BY_2017) => {
   const { verdict, setting } = checkWrench(wrench, tightening, options)
   return [verdict, setting?.setting.value]
 }
@@ -33,12 +33,12 @@ describe('checkWrench: published values', () => {
 
   it.each(ISO_6789_TARGETS)('10 to 100 N·m at $target: 2017 $in2017, 2003 $in2003', (row) => {
     const wrench = clickWrench(10, 100)
-    const wide = { tolerancePercent: 4.9 }
-    const now = codes(wrench, nominalWith(row.target, '0', '0'), { ...BY_2017, ...wide })
+    const wideTolerance = { tolerancePercent: 4.9 }
+    const now = codes(wrench, nominalWith(row.target, '0', '0'), { ...BY_2017, ...wideTolerance })
     expect(now.includes('torque/low-on-scale')).toBe(row.in2017 === 'low')
     expect(now.includes('torque/above-highest-mark')).toBe(row.in2017 === 'refused')
-    const then = checkWrench(wrench, nominalWith(row.target, '0', '0'), { ...BY_2003, ...wide })
-    expect(then.verdict === 'does not fit').toBe(row.in2003 === 'refused')
+    const fitIn2003 = checkWrench(wrench, nominalWith(row.target, '0', '0'), { ...BY_2003, ...wideTolerance })
+    expect(fitIn2003.verdict === 'does not fit').toBe(row.in2003 === 'refused')
   })
 
   it('±6 % up to and including 10 N·m, ±4 % above (ISO 6789, R2)', () => {
@@ -62,25 +62,25 @@ describe('checkWrench: published values', () => {
 
 describe('checkWrench: which mark', () => {
   it('takes the mark nearest to the nominal, or to the middle of two limits', () => {
-    expect(told(clickWrench(10, 100), limits('39', '49'))).toEqual(['fits', 44])
-    expect(told(clickWrench(10, 100), nominalWith('40', '5', '9'))).toEqual(['fits', 40])
-    expect(told(clickWrench(10, 100, 5), nominalWith('42', '4', '4'))).toEqual(['fits', 40])
+    expect(judge(clickWrench(10, 100), limits('39', '49'))).toEqual(['fits', 44])
+    expect(judge(clickWrench(10, 100), nominalWith('40', '5', '9'))).toEqual(['fits', 40])
+    expect(judge(clickWrench(10, 100, 5), nominalWith('42', '4', '4'))).toEqual(['fits', 40])
   })
 
   it('ties go lower', () => {
-    expect(told(clickWrench(10, 100), limits('40', '45'))).toEqual(['fits', 42])
-    expect(told(clickWrench(10, 100, 2), nominalWith('41', '3', '3'))).toEqual(['fits', 40])
+    expect(judge(clickWrench(10, 100), limits('40', '45'))).toEqual(['fits', 42])
+    expect(judge(clickWrench(10, 100, 2), nominalWith('41', '3', '3'))).toEqual(['fits', 40])
   })
 
   it('never leaves the band for a nearer mark', () => {
     // 41 is nearer to 40.9 than 40, but only 40 is inside 39.5 to 40.95
-    expect(told(clickWrench(10, 100), nominalWith('40.9', '1.4', '0.05'))[1]).toBe(40)
+    expect(judge(clickWrench(10, 100), nominalWith('40.9', '1.4', '0.05'))[1]).toBe(40)
   })
 
   it('ends of the band belong to it; just outside no mark is inside', () => {
     const wrench = clickWrench(10, 100)
-    expect(told(wrench, limits('40', '40.9'))[1]).toBe(40)
-    expect(told(wrench, limits('39.1', '40'))[1]).toBe(40)
+    expect(judge(wrench, limits('40', '40.9'))[1]).toBe(40)
+    expect(judge(wrench, limits('39.1', '40'))[1]).toBe(40)
     const outside = checkWrench(wrench, limits('40.000001', '40.999999'), BY_2017)
     expect(outside.verdict).toBe('does not fit')
     expect(outside.reasons).toEqual([
@@ -102,13 +102,13 @@ describe('checkWrench: which mark', () => {
   })
 
   it('counts marks from the lowest: 5, 7, 9 on a scale from 5 in steps of 2', () => {
-    expect(told(clickWrench(5, 25, 2), limits('8', '9'))[1]).toBe(9)
-    expect(told(clickWrench(5, 25, 2), limits('8', '8.5'))[0]).toBe('does not fit')
+    expect(judge(clickWrench(5, 25, 2), limits('8', '9'))[1]).toBe(9)
+    expect(judge(clickWrench(5, 25, 2), limits('8', '8.5'))[0]).toBe('does not fit')
   })
 
   it('a scale whose highest is no whole step ends at the last mark', () => {
-    expect(told(clickWrench(10, 75, 10), limits('71', '75'))[0]).toBe('does not fit')
-    expect(told(clickWrench(10, 75, 10), limits('65', '75'))[1]).toBe(70)
+    expect(judge(clickWrench(10, 75, 10), limits('71', '75'))[0]).toBe('does not fit')
+    expect(judge(clickWrench(10, 75, 10), limits('65', '75'))[1]).toBe(70)
   })
 
   it('looks at every scale and converts exactly', () => {
@@ -163,7 +163,7 @@ describe('checkWrench: which mark', () => {
       unit: 'N.m',
       printed: [{ kind: 'limits', min: '100', max: '200', unit: 'lbf.ft' }],
     } as const
-    expect(told(clickWrench(10, 100), torque(stated))).toEqual(['fits', 44])
+    expect(judge(clickWrench(10, 100), torque(stated))).toEqual(['fits', 44])
   })
 })
 
@@ -171,16 +171,16 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
   const wrench = clickWrench(10, 100)
 
   it('the lowest mark belongs to the range (2017)', () => {
-    expect(told(wrench, limits('9', '10'))[1]).toBe(10)
+    expect(judge(wrench, limits('9', '10'))[1]).toBe(10)
     expect(codes(wrench, limits('9', '9.999999'))).toEqual(['torque/below-lowest-mark'])
-    expect(told(wrench, limits('9', '10.000001'))[1]).toBe(10)
+    expect(judge(wrench, limits('9', '10.000001'))[1]).toBe(10)
   })
 
   it('20 % of full scale belongs to the range (2003)', () => {
-    expect(told(wrench, limits('19', '20'), BY_2003)[1]).toBe(20)
+    expect(judge(wrench, limits('19', '20'), BY_2003)[1]).toBe(20)
     expect(codes(wrench, limits('19', '19.999999'), BY_2003)).toEqual(['torque/below-fifth-of-scale'])
-    expect(told(wrench, limits('19', '20.000001'), BY_2003)[1]).toBe(20)
-    expect(told(wrench, limits('18', '22'), BY_2003)).toEqual(['fits', 20])
+    expect(judge(wrench, limits('19', '20.000001'), BY_2003)[1]).toBe(20)
+    expect(judge(wrench, limits('18', '22'), BY_2003)).toEqual(['fits', 20])
   })
 
   it('2003 still needs a mark: a scale that starts above 20 % keeps its lowest', () => {
@@ -188,13 +188,13 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
   })
 
   it('the highest mark belongs to the range', () => {
-    expect(told(wrench, limits('100', '110'))[1]).toBe(100)
-    expect(told(wrench, limits('99.999999', '110'))[1]).toBe(100)
+    expect(judge(wrench, limits('100', '110'))[1]).toBe(100)
+    expect(judge(wrench, limits('99.999999', '110'))[1]).toBe(100)
     expect(codes(wrench, limits('100.000001', '110'))).toEqual(['torque/above-highest-mark'])
   })
 
   it('below 20 % is said under 2017, at 20 % it is not', () => {
-    expect(told(wrench, limits('18', '20'))).toEqual(['fits with care', 19])
+    expect(judge(wrench, limits('18', '20'))).toEqual(['fits with care', 19])
     expect(codes(wrench, limits('18', '20'))).toContain('torque/low-on-scale')
     expect(codes(wrench, limits('20', '20'))).not.toContain('torque/low-on-scale')
   })
@@ -203,10 +203,10 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
     const declaredRange = { min: { value: 15, unit: 'N.m' }, max: { value: 900, unit: 'kgf.cm' } } as const
     const declared = clickWrench(10, 100, 1, { declaredRange })
     for (const options of [BY_2017, BY_2003]) {
-      expect(told(declared, limits('14', '15'), options)[1]).toBe(15)
+      expect(judge(declared, limits('14', '15'), options)[1]).toBe(15)
       expect(codes(declared, limits('14', '14.999999'), options)).toEqual(['torque/below-declared-range'])
       // 900 kgf·cm = 88.25985 N·m exactly
-      expect(told(declared, limits('88', '95'), options)[1]).toBe(88)
+      expect(judge(declared, limits('88', '95'), options)[1]).toBe(88)
       expect(codes(declared, limits('88.259851', '95'), options)).toEqual(['torque/above-declared-range'])
       expect(codes(declared, limits('88.25985', '95'), options)).toEqual(['torque/no-mark-in-band'])
       expect(codes(declared, limits('14.5', '16.5'), options)).not.toContain('torque/low-on-scale')
@@ -218,14 +218,17 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
       { unit: 'N.m', lowest: 10, highest: 50, graduation: 1 },
       { unit: 'lbf.ft', lowest: 50, highest: 100, graduation: 1 },
     ] as const
-    const two = clickWrench(1, 2, 1, { scales })
-    expect(codes(two, limits('52', '60'))).toEqual(['torque/above-highest-mark', 'torque/below-lowest-mark'])
+    const twoScales = clickWrench(1, 2, 1, { scales })
+    expect(codes(twoScales, limits('52', '60'))).toEqual([
+      'torque/above-highest-mark',
+      'torque/below-lowest-mark',
+    ])
   })
 
   it('a mark at zero is no setting', () => {
     expect(codes(clickWrench(0, 100), limits('0', '0.5'))).toEqual(['torque/no-mark-in-band'])
     expect(codes(clickWrench(0, 100), limits('0', '0'))).toEqual(['torque/below-lowest-mark'])
-    expect(told(clickWrench(0, 100), limits('0', '1'))[1]).toBe(1)
+    expect(judge(clickWrench(0, 100), limits('0', '1'))[1]).toBe(1)
   })
 })
 
@@ -265,7 +268,7 @@ describe('checkWrench: true band', () => {
   it('a setting as small as its full-scale error is refused; one step above it is not', () => {
     const wrench = clickWrench(1, 100, 1, { accuracy: { kind: 'of full scale', percent: 3 } })
     expect(codes(wrench, limits('2.5', '3'))).toEqual(['torque/error-as-large-as-setting'])
-    expect(told(wrench, limits('2.5', '4'))[1]).toBe(4)
+    expect(judge(wrench, limits('2.5', '4'))[1]).toBe(4)
   })
 })
 
@@ -276,10 +279,10 @@ describe('checkWrench: electronic wrenches (ISO 6789:2017: step at most a quarte
   it('±2 % of reading with steps of 0.1: from 20 N·m', () => {
     // by hand: 0.1 <= 0.25 · 0.02 · S, so S >= 20
     const wrench = electronic({ kind: 'of reading', percent: 2 })
-    expect(told(wrench, limits('19.9', '20'))[1]).toBe(20)
+    expect(judge(wrench, limits('19.9', '20'))[1]).toBe(20)
     expect(codes(wrench, limits('19.8', '19.9'))).toEqual(['torque/resolution-too-coarse'])
-    expect(told(wrench, limits('20.1', '20.1'))[1]).toBe(20.1)
-    expect(told(wrench, limits('19.8', '19.9'), { iso6789: '2003' })[0]).toBe('does not fit')
+    expect(judge(wrench, limits('20.1', '20.1'))[1]).toBe(20.1)
+    expect(judge(wrench, limits('19.8', '19.9'), { iso6789: '2003' })[0]).toBe('does not fit')
     expect(codes(wrench, limits('19.8', '19.9'), { iso6789: '2003' })).toEqual([
       'torque/below-fifth-of-scale',
     ])
@@ -287,7 +290,7 @@ describe('checkWrench: electronic wrenches (ISO 6789:2017: step at most a quarte
 
   it('of full scale the step is fine everywhere or nowhere', () => {
     // by hand: a quarter of 0.4 % of 100 is 0.1
-    expect(told(electronic({ kind: 'of full scale', percent: 0.4 }), limits('30', '30'))[1]).toBe(30)
+    expect(judge(electronic({ kind: 'of full scale', percent: 0.4 }), limits('30', '30'))[1]).toBe(30)
     expect(codes(electronic({ kind: 'of full scale', percent: 0.39 }), limits('30', '30'))).toEqual([
       'torque/resolution-too-coarse',
     ])
@@ -299,7 +302,7 @@ describe('checkWrench: electronic wrenches (ISO 6789:2017: step at most a quarte
       const verdict = checkWrench(wrench, limits('40', '44'), BY_2017)
       expect(verdict.verdict).toBe('cannot tell')
       expect(verdict.reasons).toEqual([{ code: 'torque/iso-figure-unknown', params: { type } }])
-      expect(told(wrench, limits('140', '144'))[0]).toBe('does not fit')
+      expect(judge(wrench, limits('140', '144'))[0]).toBe('does not fit')
     }
   })
 })
@@ -337,8 +340,8 @@ describe('checkWrench: what the manual does not say', () => {
     expect(below.setting?.setting.value).toBe(40)
     // by hand: (40 − 40.4) ÷ 40.4 = −0.990099 %
     expect(below.reasons[0]?.params['percent']).toBeCloseTo(-0.990099, 6)
-    expect(told(wrench, nominal('40.5'))).toEqual(['fits with care', 40])
-    expect(told(wrench, nominal('40.6'))).toEqual(['fits with care', 41])
+    expect(judge(wrench, nominal('40.5'))).toEqual(['fits with care', 40])
+    expect(judge(wrench, nominal('40.6'))).toEqual(['fits with care', 41])
     expect(checkWrench(wrench, nominal('140'), BY_2017).verdict).toBe('does not fit')
     expect(checkWrench(wrench, nominal('100.1'), BY_2017).verdict).toBe('does not fit')
   })
@@ -346,8 +349,8 @@ describe('checkWrench: what the manual does not say', () => {
   it('a mark further from a bare nominal than the wrench’s own error does not fit; as far as it, it does', () => {
     // by hand: 4 % of 50 is 2, so 48 and 52 may be set for 50; 4 % of 49.9 is 1.996, and 48 is 1.9 away
     const coarse = clickWrench(12, 100, 12)
-    expect(told(coarse, nominal('50'))).toEqual(['fits with care', 48])
-    expect(told(coarse, nominal('49.9'))).toEqual(['fits with care', 48])
+    expect(judge(coarse, nominal('50'))).toEqual(['fits with care', 48])
+    expect(judge(coarse, nominal('49.9'))).toEqual(['fits with care', 48])
     const outsideResult = checkWrench(coarse, nominal('50.000001'), BY_2017)
     expect([outsideResult.verdict, outsideResult.setting]).toEqual(['does not fit', undefined])
     expect(outsideResult.reasons.map(({ code }) => code)).toEqual([
@@ -362,14 +365,14 @@ describe('checkWrench: what the manual does not say', () => {
     // 3 % of full scale 96 is 2.88, at every torque: 45.12 reaches 48, 45.119999 does not
     const accuracy = { kind: 'of full scale', percent: 3 } as const
     const ofScale = clickWrench(12, 96, 12, { accuracy })
-    expect(told(ofScale, nominal('45.12'))).toEqual(['fits with care', 48])
-    expect(told(ofScale, nominal('45.119999'))[0]).toBe('does not fit')
-    expect(told(ofScale, nominal('45'), { ...BY_2017, tolerancePercent: 10 })[1]).toBe(48)
+    expect(judge(ofScale, nominal('45.12'))).toEqual(['fits with care', 48])
+    expect(judge(ofScale, nominal('45.119999'))[0]).toBe('does not fit')
+    expect(judge(ofScale, nominal('45'), { ...BY_2017, tolerancePercent: 10 })[1]).toBe(48)
   })
 
   it('where the wrench’s error is not known, a bare nominal beside its marks cannot tell', () => {
     const dial = clickWrench(10, 100, 1, { type: 'dial' })
-    expect(told(dial, nominal('40.5'))).toEqual(['cannot tell', undefined])
+    expect(judge(dial, nominal('40.5'))).toEqual(['cannot tell', undefined])
     expect(codes(dial, nominal('40.5'))).toEqual(['torque/band-not-stated', 'torque/iso-figure-unknown'])
   })
 
@@ -415,7 +418,7 @@ describe('checkWrench: what the manual does not say', () => {
 
 describe('checkWrench: stages, angle, adaptor', () => {
   it('the worst stage decides, and its reasons are given', () => {
-    const staged = torque(
+    const stagedTorque = torque(
       { kind: 'limits', min: '80', max: '90', unit: 'N.m' },
       {
         stages: [
@@ -424,7 +427,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
         ],
       },
     )
-    const { verdict, setting, stages, reasons } = checkWrench(clickWrench(10, 100), staged, BY_2017)
+    const { verdict, setting, stages, reasons } = checkWrench(clickWrench(10, 100), stagedTorque, BY_2017)
     expect(verdict).toBe('does not fit')
     expect(setting).toBeUndefined()
     expect(stages.map((stage) => stage.verdict)).toEqual(['fits', 'does not fit'])
@@ -438,12 +441,12 @@ describe('checkWrench: stages, angle, adaptor', () => {
     const narrowBand = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
     const oneLimit = { kind: 'limits', max: '40.5', unit: 'N.m' } as const
     const beyond = { kind: 'nominal', value: '400', unit: 'N.m' } as const
-    const worst = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
+    const fitOfStages = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
       checkWrench(clickWrench(10, 100), torque(last, { stages }), BY_2017).verdict
-    expect(worst(fits, fits)).toBe('fits')
-    expect(worst(fits, narrowBand, fits)).toBe('fits with care')
-    expect(worst(fits, narrowBand, oneLimit)).toBe('cannot tell')
-    expect(worst(fits, beyond, oneLimit, narrowBand)).toBe('does not fit')
+    expect(fitOfStages(fits, fits)).toBe('fits')
+    expect(fitOfStages(fits, narrowBand, fits)).toBe('fits with care')
+    expect(fitOfStages(fits, narrowBand, oneLimit)).toBe('cannot tell')
+    expect(fitOfStages(fits, beyond, oneLimit, narrowBand)).toBe('does not fit')
   })
 
   it('an angle after the torque is said and changes no verdict', () => {
@@ -483,23 +486,26 @@ describe('checkWrench: stages, angle, adaptor', () => {
 
   it('square to the handle it corrects nothing; without a lever length it is `cannot tell`', () => {
     const wrench = clickWrench(10, 100, 1, { leverLength: { value: 400, unit: 'mm' } })
-    const square = { extension: { value: 7, unit: 'cm' }, angle: { value: 90, unit: 'deg' } } as const
-    const plain = checkWrench(wrench, limits('39', '49'), BY_2017)
-    expect(checkWrench(wrench, limits('39', '49'), { ...BY_2017, adaptor: square }).setting).toEqual(
-      plain.setting,
+    const squareExtension = {
+      extension: { value: 7, unit: 'cm' },
+      angle: { value: 90, unit: 'deg' },
+    } as const
+    const plainFit = checkWrench(wrench, limits('39', '49'), BY_2017)
+    expect(checkWrench(wrench, limits('39', '49'), { ...BY_2017, adaptor: squareExtension }).setting).toEqual(
+      plainFit.setting,
     )
-    expect(codes(clickWrench(10, 100), limits('39', '49'), { ...BY_2017, adaptor: square })).toEqual([
-      'torque/lever-length-missing',
-    ])
+    expect(codes(clickWrench(10, 100), limits('39', '49'), { ...BY_2017, adaptor: squareExtension })).toEqual(
+      ['torque/lever-length-missing'],
+    )
   })
 
   it('straight extensions and drive adaptors change nothing; a crowfoot without its extension is `cannot tell`', () => {
     const wrench = clickWrench(10, 100)
-    const plain = checkWrench(wrench, limits('39', '49'), BY_2017)
+    const plainFit = checkWrench(wrench, limits('39', '49'), BY_2017)
     const extension = { value: 150, unit: 'mm' } as const
     for (const kind of ['straight extension', 'drive adaptor'] as const)
       expect(checkWrench(wrench, limits('39', '49'), { ...BY_2017, adaptor: { kind, extension } })).toEqual(
-        plain,
+        plainFit,
       )
     expect(codes(wrench, limits('39', '49'), { ...BY_2017, adaptor: { kind: 'crowfoot' } })).toEqual([
       'torque/extension-missing',

@@ -155,20 +155,20 @@ describe('chooseWrenches', () => {
 
   it('squares: exact, or through one drive adaptor, never through a crowfoot or an extension', () => {
     const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
-    const plain = chooseWrenches({ middle: middleWrench }, tasks, BY_2017)
-    expect(plain.uncovered[0]?.wrenches[0]?.reasons).toEqual([
+    const plainChoice = chooseWrenches({ middle: middleWrench }, tasks, BY_2017)
+    expect(plainChoice.uncovered[0]?.wrenches[0]?.reasons).toEqual([
       { code: 'torque/drive-does-not-reach', params: { wrench: '1/2 in', required: '3/8 in' } },
     ])
     const adaptor = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
       ({ name: 'half to three eighths', kind, from: '1/2 in', to: '3/8 in' }) as const
-    const reach = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
+    const codesWith = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
       chooseWrenches({ middle: middleWrench }, tasks, {
         ...BY_2017,
         adaptors: { step: adaptor(kind) },
       }).covered.map(({ wrench, through }) => [wrench, through])
-    expect(reach('drive adaptor')).toEqual([['middle', 'step']])
-    expect(reach('crowfoot')).toEqual([])
-    expect(reach('straight extension')).toEqual([])
+    expect(codesWith('drive adaptor')).toEqual([['middle', 'step']])
+    expect(codesWith('crowfoot')).toEqual([])
+    expect(codesWith('straight extension')).toEqual([])
     // with the right square drive in the toolbox, the adaptor is not needed
     const direct = clickWrench(20, 100, 1, { drive: '3/8 in' })
     expect(
@@ -190,8 +190,8 @@ describe('chooseWrenches', () => {
     expect(['9.5 mm', '10 mm', '12 mm', '19 mm'].map(at)).toEqual([[], [], [], []])
     const step = { name: 'step', kind: 'drive adaptor', from: '12.7 mm', to: '9.5 mm' } as const
     const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
-    const reached = chooseWrenches({ middle: middleWrench }, tasks, { ...BY_2017, adaptors: { step } })
-    expect(reached.covered.map(({ through }) => through)).toEqual(['step'])
+    const adaptedChoice = chooseWrenches({ middle: middleWrench }, tasks, { ...BY_2017, adaptors: { step } })
+    expect(adaptedChoice.covered.map(({ through }) => through)).toEqual(['step'])
   })
 
   it('not stated, turns and one limit are reported once, and nothing is to be bought for them', () => {

@@ -51,7 +51,7 @@ describe('calculateProofLoad', () => {
   })
 
   it.each(SAE_J429)('SAE J429 grade %s from %f to %f in: %s ksi (R2)', (grade, from, to, ksi) => {
-    const sized = (inches: number): UnifiedThread => ({
+    const unifiedThread = (inches: number): UnifiedThread => ({
       kind: 'unified',
       designation: `${inches}`,
       form: 'parallel',
@@ -60,15 +60,15 @@ describe('calculateProofLoad', () => {
       series: 'UNC',
     })
     const stress = (inches: number) => {
-      const proof = calculateProofLoad(sized(inches), `grade ${grade}`)
+      const proof = calculateProofLoad(unifiedThread(inches), `grade ${grade}`)
       // 1 ksi = 6.894757293168361 MPa
       return proof.verdict === 'load'
         ? (proof.stress.value / 6.894757293168361).toFixed(0)
         : proof.reasons[0]?.code
     }
     expect([stress(from), stress(to)]).toEqual([ksi, ksi])
-    const others = SAE_J429.filter((row) => row[0] === grade && (row[1] !== from || row[2] !== to))
-    if (others.length > 0) return
+    const otherRows = SAE_J429.filter((row) => row[0] === grade && (row[1] !== from || row[2] !== to))
+    if (otherRows.length > 0) return
     expect([stress(from - 0.01), stress(to + 0.01)]).toEqual([
       'torque/class-not-for-size',
       'torque/class-not-for-size',

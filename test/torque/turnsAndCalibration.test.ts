@@ -21,9 +21,9 @@ describe('readTurnsBand and judgeTurns', () => {
       max: 3,
       reasons: [{ code: 'torque/turns', params: { min: '1.5', max: '3' } }],
     })
-    const open = readTurnsBand(turns('2'))
-    expect(open.verdict === 'turns' && [open.min, open.max]).toEqual([2, undefined])
-    expect(open.reasons[0]?.code).toBe('torque/turns-without-maximum')
+    const openBand = readTurnsBand(turns('2'))
+    expect(openBand.verdict === 'turns' && [openBand.min, openBand.max]).toEqual([2, undefined])
+    expect(openBand.reasons[0]?.code).toBe('torque/turns-without-maximum')
   })
 
   it('cannot tell where nothing is stated, or a torque is', () => {

@@ -53,7 +53,7 @@ function paths(args: readonly unknown[]): readonly Path[] {
   ])
 }
 
-function spoil(args: readonly unknown[], [place, key]: Path, by: unknown): readonly unknown[] {
+function replaceArgument(args: readonly unknown[], [place, key]: Path, by: unknown): readonly unknown[] {
   return args.map((arg, at) => {
     if (at !== place) return arg
     if (key === undefined) return by
@@ -67,9 +67,9 @@ const functions = Object.entries<unknown>({ ...library, ...codes, ...card }).fil
     typeof entry[1] === 'function' && !/^class/.test(Function.prototype.toString.call(entry[1])),
 )
 const calls: Call[] = []
-const shown = new Set(functions.map(([name]) => name))
+const functionNames = new Set(functions.map(([name]) => name))
 for (const { code, of } of docExamples())
-  if (of !== undefined && shown.has(of)) calls.push(...(await captureCalls(code)))
+  if (of !== undefined && functionNames.has(of)) calls.push(...(await captureCalls(code)))
 
 describe('an argument, or a key of one, that is anything at all', () => {
   it.each(functions)('%s', async (name, run) => {
@@ -79,7 +79,7 @@ describe('an argument, or a key of one, that is anything at all', () => {
     for (const { args } of own) {
       for (const path of paths(args)) {
         for (const [kind, by] of Object.entries(HOSTILE)) {
-          const fault = await faultOf(() => run(...spoil(args, path, by)))
+          const fault = await faultOf(() => run(...replaceArgument(args, path, by)))
           if (fault !== undefined) faults.push(`${JSON.stringify(path)} ${kind}: ${fault}`)
         }
       }

@@ -83,33 +83,33 @@ describe('the walls between modules', () => {
   })
 
   it('lower never imports higher, and neighbours do not import each other', () => {
-    const bad = imports.filter((link) => {
+    const badImports = imports.filter((link) => {
       const to = target(link)
       if (to === undefined) return false
       const [lower, upper] = [moduleOf(to), moduleOf(link.from)]
       if (lower === upper) return false
       return levelOf(lower) >= levelOf(upper)
     })
-    expect(bad).toEqual([])
+    expect(badImports).toEqual([])
   })
 
   it('another module is entered through its index', () => {
-    const past = imports.flatMap((link) => {
+    const deepImports = imports.flatMap((link) => {
       const to = target(link)
       return to === undefined || moduleOf(to) === moduleOf(link.from) || DOORS.test(to)
         ? []
         : [`${link.from} -> ${to}`]
     })
-    expect(past).toEqual([])
+    expect(deepImports).toEqual([])
   })
 
   it('calculations take only types from spec', () => {
     const calculations = new Set(['interval', 'torque', 'oil', 'fill', 'seal'])
-    const bad = imports.filter(
+    const badImports = imports.filter(
       (link) =>
         calculations.has(moduleOf(link.from)) && moduleOf(target(link) ?? '') === 'spec' && !link.typeOnly,
     )
-    expect(bad).toEqual([])
+    expect(badImports).toEqual([])
   })
 
   it('zod is imported in schema alone, convert-units in one file of quantity, decimal.js in one of service', () => {
@@ -138,8 +138,8 @@ describe('the walls between modules', () => {
   })
 
   it('node and files are touched by the command line alone', () => {
-    const bad = imports.filter(({ from, to }) => to.startsWith('node:') && moduleOf(from) !== 'cli')
-    expect(bad).toEqual([])
+    const badImports = imports.filter(({ from, to }) => to.startsWith('node:') && moduleOf(from) !== 'cli')
+    expect(badImports).toEqual([])
   })
 
   it('no circles inside or across modules, types included', () => {
@@ -165,7 +165,7 @@ describe('the walls between modules', () => {
   })
 
   it('no clock, no randomness, no code from text outside the command line', () => {
-    const bad = files
+    const badImports = files
       .filter((file) => moduleOf(file) !== 'cli')
       .filter((file) => {
         const text = readFileSync(join(SRC, file), 'utf8')
@@ -173,6 +173,6 @@ describe('the walls between modules', () => {
           .replace(/\/\/.*$/gm, '')
         return /\bnew Date\b|\bDate\.now\b|\bMath\.random\b|\beval\(|\bnew Function\b|\bprocess\./.test(text)
       })
-    expect(bad).toEqual([])
+    expect(badImports).toEqual([])
   })
 })

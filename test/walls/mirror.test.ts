@@ -36,8 +36,8 @@ it('each folder of tests is a module of src, and each module has one', () => {
   const tested = foldersIn('test')
   expect(tested.filter((name) => !modules.includes(name) && !(name in NO_MODULE))).toEqual([])
   expect(modules.filter((name) => !tested.includes(name) && !(name in NO_TESTS))).toEqual([])
-  const stale = [...Object.keys(NO_MODULE).filter((name) => modules.includes(name))]
-  expect(stale.concat(Object.keys(NO_TESTS).filter((name) => tested.includes(name)))).toEqual([])
+  const staleNames = [...Object.keys(NO_MODULE).filter((name) => modules.includes(name))]
+  expect(staleNames.concat(Object.keys(NO_TESTS).filter((name) => tested.includes(name)))).toEqual([])
 })
 
 it('each public function has a test file of its name, or a test that uses it', async () => {
@@ -50,8 +50,8 @@ it('each public function has a test file of its name, or a test that uses it', a
   const named = new Set(files.map((file) => basename(file, '.test.ts')))
   const names = [...(await publicFunctions()).keys()]
   expect(names.length).toBeGreaterThan(40)
-  const untested = names.filter((name) => !named.has(name) && !tests.has(name))
-  expect(untested.sort()).toEqual(Object.keys(NO_CALL).sort())
+  const untestedNames = names.filter((name) => !named.has(name) && !tests.has(name))
+  expect(untestedNames.sort()).toEqual(Object.keys(NO_CALL).sort())
 })
 
 /** The names that the code of a test file uses; an import alone does not count. */

@@ -108,15 +108,15 @@ describe('the comparison', () => {
   it('sees a step that a plan lost, and takes no other order for one', () => {
     const plan = (...steps: readonly Json[]): Json => ({ plans: { due: { value: { steps } } } })
     const drain = { id: 'a', do: 'let drain', part: { path: '/gearcases/front' }, figures: {} }
-    const warm = { id: 'b', do: 'warm the oil', figures: {} }
+    const warmStep = { id: 'b', do: 'warm the oil', figures: {} }
     const carryStep = { id: 'c', do: 'carry to level ground', figures: {} }
-    expect(lostSteps(plan(warm, drain), plan(drain, carryStep, { ...warm, id: 'z', cautions: [] }))).toEqual(
-      [],
-    )
+    expect(
+      lostSteps(plan(warmStep, drain), plan(drain, carryStep, { ...warmStep, id: 'z', cautions: [] })),
+    ).toEqual([])
     expect(lostSteps(plan(drain, drain), plan(drain))).toHaveLength(1)
     expect(lostSteps(plan(drain), plan({ ...drain, figures: { place: '/figures/1' } }))).toHaveLength(1)
-    expect(lostSteps(plan(warm, drain), plan(drain))).toHaveLength(1)
-    expect(lostSteps(plan(warm, drain), plan(carryStep, drain))).toEqual([])
+    expect(lostSteps(plan(warmStep, drain), plan(drain))).toHaveLength(1)
+    expect(lostSteps(plan(warmStep, drain), plan(carryStep, drain))).toEqual([])
   })
 
   it('takes a set that is refused now only with the finding that its rule had', () => {

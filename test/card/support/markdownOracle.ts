@@ -125,8 +125,8 @@ function renderPart(part: CardPart, card: CardModel): RootContent[] {
         ),
         paragraph([strong([text(part.columns.say)])]),
         ...scene.say.map((speech): RootContent => {
-          const said = paragraph([text(speech.text)])
-          return speech.isCaution ? { type: 'blockquote', children: [said] } : said
+          const spokenText = paragraph([text(speech.text)])
+          return speech.isCaution ? { type: 'blockquote', children: [spokenText] } : spokenText
         }),
         ...(scene.screen.length === 0
           ? []

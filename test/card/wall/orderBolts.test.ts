@@ -5,7 +5,7 @@ import { orderCrosswise, orderFromMiddle } from '../../../src/card/wall/orderBol
 const sequenceOf = (numbers: readonly number[]) =>
   numbers
     .map((number, place) => ({ number, place }))
-    .toSorted((one, other) => one.number - other.number)
+    .toSorted((first, second) => first.number - second.number)
     .map(({ place }) => place)
 
 it('has the usual crosswise orders (common practice, no source)', () => {
@@ -20,7 +20,7 @@ it('has the usual crosswise orders (common practice, no source)', () => {
 it('tightens every bolt once; crosswise, each pair of an even circle is opposite', () => {
   for (let count = 3; count <= 20; count++) {
     const sequence = sequenceOf(orderCrosswise(count))
-    expect(sequence.toSorted((one, other) => one - other)).toEqual(
+    expect(sequence.toSorted((first, second) => first - second)).toEqual(
       Array.from({ length: count }, (_, at) => at),
     )
     for (const [at, place] of sequence.entries()) {
@@ -39,6 +39,6 @@ it('goes from the middle outwards: no bolt is nearer to the middle than those be
       Math.abs((place % columns) - (columns - 1) / 2),
     )
     expect(distances).toHaveLength(count)
-    expect(distances).toEqual(distances.toSorted((one, other) => one - other))
+    expect(distances).toEqual(distances.toSorted((first, second) => first - second))
   }
 })

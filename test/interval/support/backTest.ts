@@ -3,7 +3,7 @@ import { type ForecastOptions, forecastDue } from '../../../src/v1/interval/mete
 import type { MachineLog } from '../../../src/v1/spec.js'
 import { addDays } from '../../support/addDays.js'
 import { log } from './machine.js'
-import { seeded } from './randomRows.js'
+import { seedRandom } from './randomRows.js'
 
 /** A history up to today, and the day on which the due point is really reached. */
 interface History {
@@ -65,36 +65,36 @@ function dailyUse(random: Random, count: number, use: Daily, swapFast?: number):
   const rate = 0.25 + random()
   let day = 0
   let total = 0
-  let shown = 0
+  let shownHours = 0
   let speedFactor = 1
   const useDays = (days: number): void => {
     for (const end = day + days; day < end; day++) {
       const used = rate * use(day, random)
       total += used * speedFactor
-      shown += used * speedFactor
+      shownHours += used * speedFactor
     }
   }
   for (let index = 0; index < count; index++) {
     useDays(7 + Math.floor(15 * random()))
-    readings.push([addDays(START, day), tenth(shown)])
+    readings.push([addDays(START, day), tenth(shownHours)])
     if (swapFast !== undefined && index === Math.floor(count / 2)) {
       events.push({
         kind: 'meter swap',
         date: addDays(START, day + 1),
         meter: 'hours',
-        oldReading: tenth(shown),
+        oldReading: tenth(shownHours),
         newReading: 0,
       })
       speedFactor = swapFast
-      shown = 0
+      shownHours = 0
       useDays(2)
     }
   }
   const today = addDays(START, day)
   const history = total
-  const dueAt = tenth(shown + (history / day) * (30 + day * random()))
+  const dueAt = tenth(shownHours + (history / day) * (30 + day * random()))
   const machine = log({ hours: readings, ...(events.length > 0 ? { events } : {}) })
-  while (shown < dueAt) useDays(1)
+  while (shownHours < dueAt) useDays(1)
   return { machine, today, dueAt, trueDay: addDays(START, day) }
 }
 
@@ -125,7 +125,7 @@ export function backTest(
 ): BackTestRow {
   const make = GENERATORS[generator]
   if (make === undefined) throw new RangeError(`generator is ${generator}`)
-  const random = seeded(1968)
+  const random = seedRandom(1968)
   let covered = 0
   const errors: number[] = []
   for (let index = 0; index < histories; index++) {

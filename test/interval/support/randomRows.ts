@@ -8,7 +8,7 @@ import { log, question, stated } from './machine.js'
 export const TODAY = '2031-10-06'
 
 /** A seeded generator (mulberry32), so that every run draws the same rows. */
-export function seeded(seed: number): () => number {
+export function seedRandom(seed: number): () => number {
   let state = seed
   return () => {
     state = (state + 0x6d2b79f5) | 0
@@ -23,21 +23,21 @@ export function seeded(seed: number): () => number {
  * by one count; meters that are missing, unread, stale, or that fall or jump; events before and after the last service.
  */
 export function randomRow(random: () => number, index: number): DueRow {
-  const pick = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T
-  const whole = (below: number): number => Math.floor(random() * below)
+  const pickOne = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T
+  const wholeNumber = (below: number): number => Math.floor(random() * below)
   const monthEnd = (): string =>
-    addDays(addPeriod('2029-01-01', 'P1M', 1 + whole(33)), -1 - pick(0, 0, 0, 1, 2))
-  const lastDate = random() < 0.5 ? monthEnd() : addDays('2029-01-01', whole(1008))
-  const hoursDate = random() < 0.7 ? addDays(TODAY, -whole(40)) : lastDate
+    addDays(addPeriod('2029-01-01', 'P1M', 1 + wholeNumber(33)), -1 - pickOne(0, 0, 0, 1, 2))
+  const lastDate = random() < 0.5 ? monthEnd() : addDays('2029-01-01', wholeNumber(1008))
+  const hoursDate = random() < 0.7 ? addDays(TODAY, -wholeNumber(40)) : lastDate
   const readOn = compareDates(hoursDate, lastDate) < 0 ? lastDate : hoursDate
   const row: { -readonly [Key in keyof DueRow]: DueRow[Key] } = { id: `m-${index}`, lastDate }
   if (random() < 0.8) {
-    const every = pick(50, 100, 250, 250.5, 499.999, 1000)
-    const base = whole(9_000_000) / pick(1, 10, 100, 1000, 10_000)
+    const every = pickOne(50, 100, 250, 250.5, 499.999, 1000)
+    const base = wholeNumber(9_000_000) / pickOne(1, 10, 100, 1000, 10_000)
     row.everyHours = every
     row.lastHours = base
     row.hoursDate = readOn
-    const used = pick(
+    const used = pickOne(
       0,
       every,
       every * random() * 2,
@@ -47,7 +47,7 @@ export function randomRow(random: () => number, index: number): DueRow {
       every + 0.001,
       every + 10.001,
     )
-    const countStep = pick(1000, 1000, 10_000)
+    const countStep = pickOne(1000, 1000, 10_000)
     row.hours = Math.round((base + used) * countStep) / countStep
     if (random() < 0.5) row.windowHours = 10
     if (random() < 0.03) row.noHourMeter = true
@@ -56,11 +56,11 @@ export function randomRow(random: () => number, index: number): DueRow {
     if (random() < 0.03 && readOn !== lastDate) row.lastHours = null
   }
   if (random() < 0.7) {
-    const unit = pick('km', 'mi')
-    const every = pick(500, 1000, 5000, 3000, 1609.344)
-    const everyUnit = pick('km', 'mi')
+    const unit = pickOne('km', 'mi')
+    const every = pickOne(500, 1000, 5000, 3000, 1609.344)
+    const everyUnit = pickOne('km', 'mi')
     const inMeterUnit = everyUnit === unit ? every : unit === 'km' ? every * 1.609344 : every / 1.609344
-    const base = whole(2_000_000) / pick(1, 10, 1000)
+    const base = wholeNumber(2_000_000) / pickOne(1, 10, 1000)
     row.everyDistance = every
     row.everyDistanceUnit = everyUnit
     row.distanceUnit = unit
@@ -68,7 +68,7 @@ export function randomRow(random: () => number, index: number): DueRow {
     row.distanceDate = readOn
     row.distance =
       base +
-      pick(
+      pickOne(
         0,
         inMeterUnit,
         inMeterUnit * random() * 2,
@@ -80,12 +80,12 @@ export function randomRow(random: () => number, index: number): DueRow {
     if (random() < 0.03) row.noOdometer = true
   }
   if (random() < 0.8) {
-    if (random() < 0.9) row.everyMonths = pick(1, 2, 3, 6, 11, 12, 24, 36, 13)
-    if (random() < 0.2 || row.everyMonths === undefined) row.everyDays = pick(7, 14, 30, 90, 400, 1)
-    if (random() < 0.4) row.windowMonths = pick(0, 1)
-    if (random() < 0.4) row.windowDays = pick(0, 7, 14, 31)
+    if (random() < 0.9) row.everyMonths = pickOne(1, 2, 3, 6, 11, 12, 24, 36, 13)
+    if (random() < 0.2 || row.everyMonths === undefined) row.everyDays = pickOne(7, 14, 30, 90, 400, 1)
+    if (random() < 0.4) row.windowMonths = pickOne(0, 1)
+    if (random() < 0.4) row.windowDays = pickOne(0, 7, 14, 31)
   }
-  if (random() < 0.05) row.eventDate = addDays(TODAY, pick(-400, -30, -1, 0, 1))
+  if (random() < 0.05) row.eventDate = addDays(TODAY, pickOne(-400, -30, -1, 0, 1))
   return row
 }
 

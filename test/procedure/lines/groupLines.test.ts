@@ -30,16 +30,17 @@ const idsOf = (...steps: readonly Step[]) => linesOf(steps).map((line) => line.s
 
 describe('laws', () => {
   it('the lines one after the other are the steps again, in the builder’s order and in any other', () => {
-    const shuffled = fc.tuple(visitArbitrary, fc.array(fc.nat()), fc.nat())
-    law(100, shuffled, ([{ sheet, services }, swaps, drop]) => {
+    const shuffledVisit = fc.tuple(visitArbitrary, fc.array(fc.nat()), fc.nat())
+    law(100, shuffledVisit, ([{ sheet, services }, swaps, drop]) => {
       const { steps } = build(sheet, services)
-      const own = steps.filter((_, place) => place % 7 !== drop % 11)
+      const ownSteps = steps.filter((_, place) => place % 7 !== drop % 11)
       for (const place of swaps) {
-        const [first, second] = [place % own.length, (place * 31 + drop) % own.length]
-        const [one, other] = [own[first], own[second]] as const
-        if (one !== undefined && other !== undefined) [own[first], own[second]] = [other, one]
+        const [first, second] = [place % ownSteps.length, (place * 31 + drop) % ownSteps.length]
+        const [firstStep, secondStep] = [ownSteps[first], ownSteps[second]] as const
+        if (firstStep !== undefined && secondStep !== undefined)
+          [ownSteps[first], ownSteps[second]] = [secondStep, firstStep]
       }
-      for (const list of [steps, own])
+      for (const list of [steps, ownSteps])
         expect(linesOf(list).flatMap((line) => line.steps)).toEqual(list.map(({ id }) => id))
     })
   })

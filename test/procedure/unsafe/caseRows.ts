@@ -14,8 +14,8 @@ export const REAR: readonly Row[] = [
       const close = steps.slice(placeOf(steps, 'rear-old-seal-fill'), placeOf(steps, 'settle'))
       const fill = steps.slice(placeOf(steps, 'rear-measure'), placeOf(steps, 'rear-old-seal-fill'))
       const head = steps.slice(0, placeOf(steps, 'rear-measure'))
-      const open = steps.slice(placeOf(steps, 'settle'), placeOf(steps, 'rear-level-fill-2'))
-      return [...head, ...close, ...open, ...fill, ...steps.slice(placeOf(steps, 'rear-level-fill-2'))]
+      const openSteps = steps.slice(placeOf(steps, 'settle'), placeOf(steps, 'rear-level-fill-2'))
+      return [...head, ...close, ...openSteps, ...fill, ...steps.slice(placeOf(steps, 'rear-level-fill-2'))]
     },
     'run-without-oil',
     'no-short-run',
@@ -23,10 +23,10 @@ export const REAR: readonly Row[] = [
   [
     'driven with the plugs loose',
     (steps) => {
-      const trip = ['clear', 'run', 'park-2', 'stop-2', 'chock-2'].map(
+      const runSteps = ['clear', 'run', 'park-2', 'stop-2', 'chock-2'].map(
         (id): Step => ({ ...(steps[placeOf(steps, id)] as Step), id: `${id}-early` }),
       )
-      return steps.toSpliced(placeOf(steps, 'rear-pan-drain'), 0, ...trip)
+      return steps.toSpliced(placeOf(steps, 'rear-pan-drain'), 0, ...runSteps)
     },
     'part-not-tightened',
   ],

@@ -26,7 +26,7 @@ export const drop =
   (steps) =>
     ids.reduce<readonly Step[]>((left, id) => left.toSpliced(placeOf(left, id), 1), steps)
 
-export const put =
+export const insert =
   (step: Omit<Step, 'id'>, before: string): Edit =>
   (steps) =>
     steps.toSpliced(placeOf(steps, before), 0, { id: 'put-in', ...step })
@@ -43,7 +43,7 @@ export const again =
   (id: string, before: string): Edit =>
   (steps) => {
     const { id: _id, ...step } = steps[placeOf(steps, id)] as Step
-    return put(step, before)(steps)
+    return insert(step, before)(steps)
   }
 
 export const change =

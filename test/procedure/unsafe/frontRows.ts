@@ -1,4 +1,4 @@
-import { again, applyBoth, change, drop, move, placeOf, put, type Row } from './edits.js'
+import { again, applyBoth, change, drop, insert, move, placeOf, type Row } from './edits.js'
 
 // Raised at the front, by quantity, with magnet, breather and a plate under the plugs.
 export const FRONT: readonly Row[] = [
@@ -163,7 +163,7 @@ export const FRONT: readonly Row[] = [
   ],
   [
     'the chocks are taken away below the raised machine',
-    put({ do: 'clear away' }, 'front-clean-fill'),
+    insert({ do: 'clear away' }, 'front-clean-fill'),
     'wheels-not-chocked',
   ],
   ['gloves on when the work is done', move('protect', 'record'), 'protection-not-worn'],

@@ -20,13 +20,13 @@ const rolledSheet = makeSheet({
 const rolled = build(rolledSheet, ['change'])
 
 /** The plate under the raised case is refitted before the run. */
-const plated = makeSheet({ box: makeCase('box', { access: 'front', shield: true }) })
+const boxSheet = makeSheet({ box: makeCase('box', { access: 'front', shield: true }) })
 const platedSheet = {
-  ...plated,
+  ...boxSheet,
   shields: Object.fromEntries(
-    Object.entries(plated.shields ?? {}).map(([id, one]) => [
+    Object.entries(boxSheet.shields ?? {}).map(([id, shield]) => [
       id,
-      { ...one, guards: 'the underside' as const },
+      { ...shield, guards: 'the underside' as const },
     ]),
   ),
 }
@@ -49,12 +49,17 @@ const oilFirstSheet = makeSheet({ box: oilFirst })
 export const DOUBTFUL_SHEET = (() => {
   const appliesTo: Condition = { variants: ['plain'] }
   const box = makeCase('box', { out: 'cover', shield: true, filters: ['spin-on'] })
-  const some = <T extends object>(parts: Readonly<Record<string, T>> = {}) =>
+  const oddParts = <T extends object>(parts: Readonly<Record<string, T>> = {}) =>
     Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, { ...part, appliesTo }]))
   const sheet = makeSheet({
-    box: { ...box, covers: some(box.covers), filters: some(box.filters ?? {}), openings: some(box.openings) },
+    box: {
+      ...box,
+      covers: oddParts(box.covers),
+      filters: oddParts(box.filters ?? {}),
+      openings: oddParts(box.openings),
+    },
   })
-  return { ...sheet, shields: some(sheet.shields) }
+  return { ...sheet, shields: oddParts(sheet.shields) }
 })()
 
 const CHOCK_REAR: Step = { ...CHOCK_FRONT, id: 'chock-rear', on: '/machine/axles/rear' }

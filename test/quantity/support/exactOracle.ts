@@ -10,28 +10,28 @@ export type Fraction = readonly [numerator: bigint, denominator: bigint]
 
 const by = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * c, b * d]
 const per = ([a, b]: Fraction, [c, d]: Fraction): Fraction => [a * d, b * c]
-const whole = (n: bigint): Fraction => [n, 1n]
+const wholeFraction = (n: bigint): Fraction => [n, 1n]
 
 const inch: Fraction = [254n, 10000n]
-const foot = by(inch, whole(12n))
-const mile = by(foot, whole(5280n))
+const foot = by(inch, wholeFraction(12n))
+const mile = by(foot, wholeFraction(5280n))
 const pound: Fraction = [45359237n, 100000000n]
-const ounce = per(pound, whole(16n))
+const ounce = per(pound, wholeFraction(16n))
 const gravity: Fraction = [980665n, 100000n]
 const poundForce = by(pound, gravity)
 const ounceForce = by(ounce, gravity)
 const litre: Fraction = [1n, 1000n]
-const gallonUs = by(whole(231n), by(inch, by(inch, inch)))
+const gallonUs = by(wholeFraction(231n), by(inch, by(inch, inch)))
 const gallonImperial = by([454609n, 100000n], litre)
 const milli: Fraction = [1n, 1000n]
 const centi: Fraction = [1n, 100n]
 
 /** One unit in coherent SI units (kelvins for a temperature interval). */
 const IN_SI: { readonly [U in Unit]: Fraction } = {
-  'N.m': whole(1n),
+  'N.m': wholeFraction(1n),
   'cN.m': centi,
   'dN.m': [1n, 10n],
-  'kN.m': whole(1000n),
+  'kN.m': wholeFraction(1000n),
   'lbf.ft': by(poundForce, foot),
   'lbf.in': by(poundForce, inch),
   'ozf.in': by(ounceForce, inch),
@@ -40,48 +40,48 @@ const IN_SI: { readonly [U in Unit]: Fraction } = {
   mL: by(milli, litre),
   L: litre,
   cm3: by(centi, by(centi, centi)),
-  fl_oz_us: per(gallonUs, whole(128n)),
-  pt_us: per(gallonUs, whole(8n)),
-  qt_us: per(gallonUs, whole(4n)),
+  fl_oz_us: per(gallonUs, wholeFraction(128n)),
+  pt_us: per(gallonUs, wholeFraction(8n)),
+  qt_us: per(gallonUs, wholeFraction(4n)),
   gal_us: gallonUs,
-  fl_oz_imp: per(gallonImperial, whole(160n)),
-  pt_imp: per(gallonImperial, whole(8n)),
-  qt_imp: per(gallonImperial, whole(4n)),
+  fl_oz_imp: per(gallonImperial, wholeFraction(160n)),
+  pt_imp: per(gallonImperial, wholeFraction(8n)),
+  qt_imp: per(gallonImperial, wholeFraction(4n)),
   gal_imp: gallonImperial,
   mm: milli,
   cm: centi,
-  m: whole(1n),
+  m: wholeFraction(1n),
   in: inch,
   ft: foot,
-  km: whole(1000n),
+  km: wholeFraction(1000n),
   mi: mile,
-  N: whole(1n),
-  kN: whole(1000n),
+  N: wholeFraction(1n),
+  kN: wholeFraction(1000n),
   lbf: poundForce,
-  kPa: whole(1000n),
-  MPa: whole(1000000n),
-  bar: whole(100000n),
+  kPa: wholeFraction(1000n),
+  MPa: wholeFraction(1000000n),
+  bar: wholeFraction(100000n),
   psi: per(poundForce, by(inch, inch)),
-  degC: whole(1n),
+  degC: wholeFraction(1n),
   degF: [5n, 9n],
-  K: whole(1n),
-  degC_diff: whole(1n),
+  K: wholeFraction(1n),
+  degC_diff: wholeFraction(1n),
   degF_diff: [5n, 9n],
-  K_diff: whole(1n),
+  K_diff: wholeFraction(1n),
   g: milli,
-  kg: whole(1n),
+  kg: wholeFraction(1n),
   oz: ounce,
   lb: pound,
-  h: whole(3600n),
-  min: whole(60n),
-  s: whole(1n),
-  d: whole(86400n),
-  deg: whole(1n),
+  h: wholeFraction(3600n),
+  min: wholeFraction(60n),
+  s: wholeFraction(1n),
+  d: wholeFraction(86400n),
+  deg: wholeFraction(1n),
   'km/h': [1000n, 3600n],
-  mph: per(mile, whole(3600n)),
+  mph: per(mile, wholeFraction(3600n)),
   'mm2/s': by(milli, milli),
   'mPa.s': milli,
-  'kg/m3': whole(1n),
+  'kg/m3': wholeFraction(1n),
 }
 
 /** The zero of the scale, in degrees of the unit above absolute zero. */
@@ -100,9 +100,9 @@ export function exactDouble(value: number): Fraction {
   const bits = bitsOf(value)
   const exponent = Number((bits >> 52n) & 0x7ffn)
   const mantissa = (bits & 0xfffffffffffffn) | (exponent === 0 ? 0n : 1n << 52n)
-  const power = (exponent === 0 ? 1 : exponent) - 1075
+  const exponentOfTwo = (exponent === 0 ? 1 : exponent) - 1075
   const signed = bits >> 63n ? -mantissa : mantissa
-  return power >= 0 ? [signed << BigInt(power), 1n] : [signed, 1n << BigInt(-power)]
+  return exponentOfTwo >= 0 ? [signed << BigInt(exponentOfTwo), 1n] : [signed, 1n << BigInt(-exponentOfTwo)]
 }
 
 export function exactDecimal(text: string): Fraction {
@@ -138,13 +138,13 @@ export function isNearest(result: number, exact: Fraction): boolean {
   const size: Fraction = [exact[0] < 0n ? -exact[0] : exact[0], exact[1]]
   if (result === 0) return exact[0] === 0n
   if (result < 0 !== exact[0] < 0n) return false
-  const own = distance(exactDouble(Math.abs(result)), size)
+  const ownGap = distance(exactDouble(Math.abs(result)), size)
   for (const step of [1n, -1n]) {
     const other = neighbour(Math.abs(result), step)
     if (!Number.isFinite(other)) continue
     const gap = distance(exactDouble(other), size)
-    if (isLess(gap, own)) return false
-    const tie = !isLess(own, gap)
+    if (isLess(gap, ownGap)) return false
+    const tie = !isLess(ownGap, gap)
     if (tie && bitsOf(Math.abs(result)) % 2n !== 0n) return false
   }
   return true

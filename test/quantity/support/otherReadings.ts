@@ -11,16 +11,16 @@ export interface OtherReadings {
 
 export function otherReadings(text: string): OtherReadings {
   return {
-    mathjs: tried(() => mathUnit(text).toSI().format({ precision: 6 })),
-    jsQuantities: tried(() => {
+    mathjs: tryRead(() => mathUnit(text).toSI().format({ precision: 6 })),
+    jsQuantities: tryRead(() => {
       const base = Qty(text).toBase()
       return `${Number(base.scalar.toPrecision(6))} ${base.units()}`
     }),
-    unitmath: tried(() => unitmath(text).toSI().toString({ precision: 6 })),
+    unitmath: tryRead(() => unitmath(text).toSI().toString({ precision: 6 })),
   }
 }
 
-function tried(read: () => string): string {
+function tryRead(read: () => string): string {
   try {
     return read().replaceAll('|', '\\|')
   } catch (error) {

@@ -98,7 +98,7 @@ export function readingPage(): string {
             .map(([key, value]) => `${key}: ${value}`)
             .join(', ')
     return [
-      visible(text),
+      showSpaces(text),
       asked,
       readingText(parseQuantity(text, options)),
       other.mathjs,
@@ -128,7 +128,7 @@ export function readingPage(): string {
 }
 
 /** A text in which every kind of space is visible. */
-function visible(text: string): string {
+function showSpaces(text: string): string {
   const named = text.replace(
     /[\t\u00a0\u2009\u202f\u3000]/g,
     (space) => `[U+${space.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`,

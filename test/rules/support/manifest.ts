@@ -129,8 +129,8 @@ export interface RuleText {
 export function readComment(code: string): RuleText {
   const isHeldByShape = shapeRuleCodes().includes(code)
   const source = readFileSync(isHeldByShape ? SHAPE_RULES_FILE : `src/rules/${code}.ts`, 'utf8')
-  const what = isHeldByShape ? ` *'${code}':` : 'export const rule = '
-  const comment = new RegExp(`/\\*\\*\\n?((?:(?!\\*/)[\\s\\S])*)\\*/\\n${what}`).exec(source)?.[1] ?? ''
+  const ruleStart = isHeldByShape ? ` *'${code}':` : 'export const rule = '
+  const comment = new RegExp(`/\\*\\*\\n?((?:(?!\\*/)[\\s\\S])*)\\*/\\n${ruleStart}`).exec(source)?.[1] ?? ''
   const text = comment.replaceAll(/^ *\* ?/gm, '').trim()
   const [catches = '', ...rest] = text.split(
     /\n+(?=About: |Judges: |Place: |Params: |Harm: |Source: |House rule|Common practice)/,

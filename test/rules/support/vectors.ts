@@ -93,7 +93,7 @@ export function runVector(vector: Vector): readonly Finding[] {
 }
 
 /** A variation as a separate vector. */
-export function varied(vector: Vector, { change, expect }: Variation): Vector {
+export function varyVector(vector: Vector, { change, expect }: Variation): Vector {
   return { ...vector, patch: [...vector.patch, change], expect }
 }
 

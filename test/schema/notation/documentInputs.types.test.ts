@@ -94,13 +94,13 @@ test('what the types allow is read', () => {
 })
 
 test('every full document is one, and what reading refuses is not', () => {
-  const full: readonly unknown[] = [
+  const fullDocuments: readonly unknown[] = [
     (given: ServiceRecord): ServiceRecordInput => given,
     (given: MachineLog): MachineLogInput => given,
     (given: Toolbox): ToolboxInput => given,
     (given: Stock): StockInput => given,
   ]
-  expect(full).toHaveLength(4)
+  expect(fullDocuments).toHaveLength(4)
   // @ts-expect-error: a record needs the readings
   const noReadings: ServiceRecordInput = {
     kind: 'service-record',

@@ -7,29 +7,29 @@ import { findWritten } from '../../../src/spec/findWritten.js'
 import { checkDocuments } from '../../../src/v1/rules.js'
 import { sheetHead } from './support/sheetHead.js'
 
-const short = (name: string): unknown =>
+const readShort = (name: string): unknown =>
   parse(
     readFileSync(
       existsSync(`examples/${name}`) ? `examples/${name}/sheet.yaml` : `test/fixtures/short/${name}.yaml`,
       'utf8',
     ),
   )
-const full = (name: string): unknown =>
+const readFull = (name: string): unknown =>
   JSON.parse(readFileSync(`schemas/v1/vectors/bases/${name}/sheet.json`, 'utf8'))
 
 test.each(['acre-26', 'bud-3', 'kvist-2', 'reach-55', 'tind-4'])(
   '%s in short notation is the full sheet',
   (name) => {
-    const read = parseSpecSheet(short(name))
+    const read = parseSpecSheet(readShort(name))
     expect(read.findings).toEqual([])
-    expect(read.ok && read.value).toEqual(full(name))
+    expect(read.ok && read.value).toEqual(readFull(name))
   },
 )
 
 test.each(['interval-only', 'three-figures', 'two-variants'])(
   '%s is a whole sheet: the rest is not stated',
   (name) => {
-    expect(parseSpecSheet(short(name)).findings).toEqual([])
+    expect(parseSpecSheet(readShort(name)).findings).toEqual([])
   },
 )
 
@@ -63,7 +63,7 @@ test('bolts without a torque keep the page of their own text', () => {
 })
 
 test('three figures become a sheet with everything else not stated', () => {
-  const read = parseSpecSheet(short('three-figures'))
+  const read = parseSpecSheet(readShort('three-figures'))
   const source = { ref: 'manual', page: '31', confidence: 'read' }
   const notStated = { kind: 'not stated' }
   // Typed by hand from docs/notation.md.
@@ -250,6 +250,6 @@ describe('where it was written', () => {
     }
     const disagreements = checkDocuments(set).filter(({ code }) => code.startsWith('quantity/'))
     expect(disagreements).toMatchObject([{ path: `${opening}/tightening`, range: [8, 17] }])
-    expect(parseSpecSheet(full('tind-4'))).not.toHaveProperty('places')
+    expect(parseSpecSheet(readFull('tind-4'))).not.toHaveProperty('places')
   })
 })

@@ -62,10 +62,15 @@ describe('hostile data', () => {
 
   test('keys that are names of built-ins, at every level', () => {
     for (const key of ['toString', 'valueOf', 'hasOwnProperty']) {
-      const odd = { [key]: 'x' }
-      const rear = { type: 'gearbox', ...odd, openings: { drain: { ...odd, seals: odd } }, oilSpace: odd }
+      const oddValue = { [key]: 'x' }
+      const rear = {
+        type: 'gearbox',
+        ...oddValue,
+        openings: { drain: { ...oddValue, seals: oddValue } },
+        oilSpace: oddValue,
+      }
       const data = sheet({
-        ...odd,
+        ...oddValue,
         gearcases: { rear },
         overrides: [{ when: 'market NO', set: { [`/${key}`]: '1 L' } }],
       })
@@ -77,15 +82,15 @@ describe('hostile data', () => {
     const selfReference: { self?: unknown } = {}
     selfReference.self = selfReference
     expect(codes(sheet({ gearcases: selfReference })).map(([code]) => code)).toContain('spec/not-plain-data')
-    for (const odd of [null, 3, true, [], [[]], { kind: [] }, { kind: 'nominal' }]) {
-      expect(withMass(odd).ok).toBe(false)
+    for (const oddValue of [null, 3, true, [], [[]], { kind: [] }, { kind: 'nominal' }]) {
+      expect(withMass(oddValue).ok).toBe(false)
       const found = parseSpecSheet(
         sheet({
-          machine: odd,
-          sources: odd,
-          gearcases: { rear: odd },
-          services: { change: odd },
-          overrides: odd,
+          machine: oddValue,
+          sources: oddValue,
+          gearcases: { rear: oddValue },
+          services: { change: oddValue },
+          overrides: oddValue,
         }),
       )
       expect(found.ok).toBe(false)

@@ -14,7 +14,7 @@ const head = { kind: 'service-record', version: '1.0', id: 'r', machine: 'statio
 const sheet = { id: 'hallbrekka-tind-4', revision: '2023-03' }
 
 describe('a service record', () => {
-  const short = {
+  const shortSheet = {
     ...head,
     sheet: 'hallbrekka-tind-4, revision 2023-03',
     readings: '512.8 h, 4411 km',
@@ -40,7 +40,7 @@ describe('a service record', () => {
   }
 
   test('in short notation is the full record', () => {
-    const read = parseServiceRecord(short)
+    const read = parseServiceRecord(shortSheet)
     expect(read.findings).toEqual([])
     // Typed by hand from docs/notation.md.
     expect(read.ok && read.value).toEqual({
@@ -101,16 +101,19 @@ describe('a service record', () => {
   })
 
   test('an entry with details is one text, and back', () => {
-    const tind = JSON.parse(
+    const tindSheet = JSON.parse(
       readFileSync('schemas/v1/vectors/bases/tind-4/record.json', 'utf8'),
     ) as ServiceRecord
     const withoutPartNumber = ({ partNumber: _none, ...seal }: ServiceRecord['entries'][0]['seals'][0]) =>
       seal
-    const entries = tind.entries.map((entry) => ({ ...entry, seals: entry.seals.map(withoutPartNumber) }))
-    const record = { ...tind, entries }
-    const short = writeShort(record)
-    expect(short.entries).toHaveLength(2)
-    const read = parseServiceRecord(short)
+    const entries = tindSheet.entries.map((entry) => ({
+      ...entry,
+      seals: entry.seals.map(withoutPartNumber),
+    }))
+    const record = { ...tindSheet, entries }
+    const shortRecord = writeShort(record)
+    expect(shortRecord.entries).toHaveLength(2)
+    const read = parseServiceRecord(shortRecord)
     expect(read.ok && read.value).toEqual(record)
   })
 
@@ -126,10 +129,10 @@ describe('a service record', () => {
   })
 
   test('a mistake in a text is found at the place and characters where it was written', () => {
-    const [, entry] = short.entries
+    const [, entry] = shortSheet.entries
     const tightened = { '/gearcases/rear/openings/fill': '9.5 lbf-ft with click-quarter' }
-    const wrong = { ...short, entries: [{ ...(entry as object), tightened, refilled: '470 cc' }] }
-    expect(parseServiceRecord(wrong).findings).toMatchObject([
+    const wrongRecord = { ...shortSheet, entries: [{ ...(entry as object), tightened, refilled: '470 cc' }] }
+    expect(parseServiceRecord(wrongRecord).findings).toMatchObject([
       {
         code: 'spec/bad-notation',
         path: '/entries/0/refilled',
@@ -142,7 +145,7 @@ describe('a service record', () => {
         cures: [{ value: '9.5 lbf·ft with click-quarter' }],
       },
     ])
-    const read = parseServiceRecord(short)
+    const read = parseServiceRecord(shortSheet)
     const torque = findWritten(read.places ?? [], '/entries/1/tightened/0/torque')
     expect(torque).toEqual({
       path: '/entries/1/tightened/~1gearcases~1rear~1openings~1fill',
@@ -168,7 +171,7 @@ describe('a service record', () => {
 })
 
 /** The full documents of the tests and examples, by kind; a log's records too. */
-const full = (kind: DocumentName) =>
+const fullDocument = (kind: DocumentName) =>
   ['test/fixtures', 'schemas/v1/vectors/bases'].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
       .filter((file) => file.endsWith('.json') && !file.includes('frozen') && !file.includes('sets'))
@@ -185,7 +188,7 @@ const full = (kind: DocumentName) =>
 const kinds = ['machine-log', 'toolbox', 'stock', 'service-record'] as const
 
 describe.each(kinds)('%s', (kind) => {
-  const documents = full(kind)
+  const documents = fullDocument(kind)
 
   test('there are some', () => {
     expect(documents.length).toBeGreaterThan(3)
@@ -216,7 +219,7 @@ function expectSame(kind: DocumentName, document: AnyDocument): void {
 }
 
 test('an example of a whole visit has one line for the head of each thing that was done', () => {
-  const [, record] = full('service-record').find(([file]) => file === 'tind-4/record.json') ?? []
+  const [, record] = fullDocument('service-record').find(([file]) => file === 'tind-4/record.json') ?? []
   const { entries, ...head } = writeShort(record as ServiceRecord)
   expect(head).toMatchObject({
     sheet: 'hallbrekka-tind-4, revision 2023-03',

@@ -51,13 +51,13 @@ test('what the type allows is read', () => {
 })
 
 test('every full sheet is one, and what reading refuses is not', () => {
-  const full = (sheet: SpecSheet): SpecSheetInput => sheet
-  expect(full).toBeInstanceOf(Function)
+  const fullSheet = (sheet: SpecSheet): SpecSheetInput => sheet
+  expect(fullSheet).toBeInstanceOf(Function)
   // @ts-expect-error: the machine is required
   const noMachine: SpecSheetInput = { kind: 'spec-sheet', version: '1.0', id: 'a', revision: '1' }
   // @ts-expect-error: a gearcase is never one text
   const text: SpecSheetInput = { ...input, gearcases: { rear: 'gearbox' } }
   // @ts-expect-error: only sections have a source
   const source: SpecSheetInput = { ...input, machine: { ...input.machine, source: 'p. 3' } }
-  for (const wrong of [noMachine, text, source]) expect(parseSpecSheet(wrong).ok).toBe(false)
+  for (const wrongInput of [noMachine, text, source]) expect(parseSpecSheet(wrongInput).ok).toBe(false)
 })

@@ -17,8 +17,8 @@ const sheets = ['test', 'schemas/v1/vectors/bases'].flatMap((folder) =>
 )
 
 test.each(sheets)('%s is the same after short notation', (_file, sheet) => {
-  const short = writeShort(sheet)
-  const read = parseSpecSheet(short)
+  const shortSheet = writeShort(sheet)
+  const read = parseSpecSheet(shortSheet)
   expect(read.findings).toEqual([])
   expect(read.ok && read.value).toEqual(sheet)
 })
@@ -30,12 +30,12 @@ test('there are many', () => {
 test('generated sheets are the same after short notation', () => {
   let validCount = 0
   law(500, anySheet(sheets.map(([, sheet]) => sheet)), (generated) => {
-    const full = parseSpecSheet(generated)
-    if (!full.ok) return
+    const fullResult = parseSpecSheet(generated)
+    if (!fullResult.ok) return
     validCount += 1
-    const read = parseSpecSheet(writeShort(full.value))
+    const read = parseSpecSheet(writeShort(fullResult.value))
     expect(read.findings).toEqual([])
-    expect(read.ok && read.value).toEqual(full.value)
+    expect(read.ok && read.value).toEqual(fullResult.value)
   })
   expect(validCount).toBeGreaterThan(cases(300))
 })

@@ -133,7 +133,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   ): void {
     const symbols = propertiesOf(types, key)
     const [symbol] = symbols
-    const [own] = symbols.map(commentOf).filter((text) => text !== '')
+    const [ownComment] = symbols.map(commentOf).filter((text) => text !== '')
     const [ofAny] = propertiesOf(all, key)
       .map(commentOf)
       .filter((text) => text !== '')
@@ -143,7 +143,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     const text =
       symbol === undefined && key === 'source'
         ? SECTION_SOURCE
-        : (own ?? ofTypes(types) ?? ofAny ?? ofTypes(all))
+        : (ownComment ?? ofTypes(types) ?? ofAny ?? ofTypes(all))
     if (text !== undefined && isInline(child)) child.description = text
     for (const form of [child.then, child.else])
       if (text !== undefined && form?.anyOf !== undefined) form.description = text

@@ -98,9 +98,9 @@ ${[...new Set(rows)].join('\n')}
     for (const arm of arms) {
       const words = wordsOf(arm.properties?.['kind'])
       for (const row of rowsOf(arm, '')) {
-        const same = `${row.field} ${row.field === 'kind' ? words.join() : `${row.node.description} ${typeOf(row.node)}`}`
-        const known = merged.get(same)
-        if (known === undefined) merged.set(same, { ...row, kinds: [...words] })
+        const rowKey = `${row.field} ${row.field === 'kind' ? words.join() : `${row.node.description} ${typeOf(row.node)}`}`
+        const known = merged.get(rowKey)
+        if (known === undefined) merged.set(rowKey, { ...row, kinds: [...words] })
         else known.kinds.push(...words)
       }
     }
@@ -117,16 +117,16 @@ ${[...new Set(rows)].join('\n')}
     { field, node, isNeeded, kinds }: Row & { readonly kinds: readonly string[] },
     section: string,
   ): string {
-    const only =
+    const onlyVariant =
       kinds.length === 0 ? '' : `With ${[...new Set(kinds)].map((word) => `\`${word}\``).join(', ')}: `
-    const short = node.then?.$ref?.startsWith('#/$defs/text-') ? defOf(node.then.$ref) : undefined
-    const type = short === undefined ? typeOf(node) : `${typeOf(node)} or [text](notation.md)`
+    const shortNode = node.then?.$ref?.startsWith('#/$defs/text-') ? defOf(node.then.$ref) : undefined
+    const type = shortNode === undefined ? typeOf(node) : `${typeOf(node)} or [text](notation.md)`
     const cells = [
       `\`${field}\``,
-      `${only}${node.description ?? ''}`,
+      `${onlyVariant}${node.description ?? ''}`,
       type,
       isNeeded ? 'yes' : 'no',
-      exampleOf(node, short, `${section} ${field}`),
+      exampleOf(node, shortNode, `${section} ${field}`),
     ]
     return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`
   }
@@ -249,8 +249,8 @@ ${[...new Set(rows)].join('\n')}
   function collectFields(node: SchemaNode, value: unknown, section: string, prefix: string): void {
     if (typeof value !== 'object' || value === null) return
     const full = fullOf(node)
-    const own = section === kind && prefix === '' ? section : (names.get(full) ?? section)
-    const at = own === section ? prefix : ''
+    const ownSection = section === kind && prefix === '' ? section : (names.get(full) ?? section)
+    const at = ownSection === section ? prefix : ''
     if (Array.isArray(value)) {
       if (full.items !== undefined)
         for (const candidate of value)
@@ -278,10 +278,10 @@ ${[...new Set(rows)].join('\n')}
       const inner = holder[key]
       if (inner === undefined) continue
       const text = JSON.stringify(inner)
-      const name = `${own} ${at}${key}`
+      const name = `${ownSection} ${at}${key}`
       if (text.length <= LONGEST_EXAMPLE && text !== '{}' && text !== '[]' && !examples.has(name))
         examples.set(name, text)
-      collectFields(child, inner, own, `${at}${key}.`)
+      collectFields(child, inner, ownSection, `${at}${key}.`)
     }
   }
 }

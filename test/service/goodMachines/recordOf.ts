@@ -33,7 +33,7 @@ function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]):
   const shares = plan.work.filter((work) => work.part.path === part.path).length
   const volume = { value: (needed?.value ?? 0) / shares, unit: needed?.unit ?? 'mL' }
   const [take] = oil?.take ?? []
-  const sucked = myRecord(['suck out the oil']).length > 0
+  const isSuckedOut = myRecord(['suck out the oil']).length > 0
   const seals = myRecord(['fit new seal', 'apply sealant', 'inspect the seal']).map(
     ({ do: action, part: seal }): RecordedSeal => ({
       on: seal?.path ?? '',
@@ -52,7 +52,7 @@ function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]):
     service,
     gearcase: part.path.split('/')[2] ?? '',
     ...(part.instance && { instance: part.instance.id }),
-    drained: sucked ? 'not judged' : volume,
+    drained: isSuckedOut ? 'not judged' : volume,
     refilled: volume,
     oil: { name: take?.name ?? '', ...(take && { container: take.container }) },
     oilFinding: 'dark',

@@ -34,8 +34,8 @@ const compareItems = (
 
 /** For lists of different lengths, only the part between their equal ends. */
 function compareLists(set: string, frozen: readonly Json[], present: readonly Json[], path: string) {
-  const same = frozen.length === present.length
-  const [front, back] = same ? [0, 0] : commonEnds(frozen, present)
+  const isSameLength = frozen.length === present.length
+  const [front, back] = isSameLength ? [0, 0] : commonEnds(frozen, present)
   const length = Math.max(frozen.length, present.length) - front - back
   return Array.from({ length }, (_none, step) => front + step).flatMap((place) =>
     compareItems(

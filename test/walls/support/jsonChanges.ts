@@ -30,11 +30,11 @@ const split = (path: string): string[] =>
 
 /** The number of equal items at the start of two lists, and at the end of the rest. */
 export function commonEnds(left: readonly Json[], right: readonly Json[]): readonly [number, number] {
-  const shorter = Math.min(left.length, right.length)
+  const sharedLength = Math.min(left.length, right.length)
   let front = 0
-  while (front < shorter && isSame(left[front], right[front])) front += 1
+  while (front < sharedLength && isSame(left[front], right[front])) front += 1
   let back = 0
-  while (back < shorter - front && isSame(left.at(-1 - back), right.at(-1 - back))) back += 1
+  while (back < sharedLength - front && isSame(left.at(-1 - back), right.at(-1 - back))) back += 1
   return [front, back]
 }
 
@@ -61,11 +61,11 @@ export function findChanges(before: Json, after: Json, path = ''): Change[] {
 
 /** The result of the changes to `before`, which is not changed itself. */
 export function applyChanges(before: Json, changes: readonly Change[]): Json {
-  const whole = { root: structuredClone(before) }
+  const wrapper = { root: structuredClone(before) }
   for (const change of changes) {
     const tokens = ['root', ...split(change[0])]
     const last = tokens.pop() as string
-    const holder = tokens.reduce((node: never, token) => node[token] as never, whole as never) as Record<
+    const holder = tokens.reduce((node: never, token) => node[token] as never, wrapper as never) as Record<
       string,
       Json
     >
@@ -73,5 +73,5 @@ export function applyChanges(before: Json, changes: readonly Change[]): Json {
     else if (change.length === 2) holder[last] = structuredClone(change[1])
     else (holder[last] as Json[]).splice(change[1], change[2], ...structuredClone(change[3]))
   }
-  return whole.root
+  return wrapper.root
 }

@@ -108,7 +108,7 @@ export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set
     added.reduce((before, entry) => {
       if (!Object.hasOwn(before, entry.key) || !matchesPattern(entry.at ?? '/**', path)) return before
       used.add(entry)
-      return without(before, entry.key)
+      return withoutKey(before, entry.key)
     }, holder),
   )
 }
@@ -130,7 +130,7 @@ function leaveOutNew(present: Json, table: readonly Rename[], used: Set<Rename>)
   return inLists(present)
 }
 
-const without = (holder: JsonObject, key: string): JsonObject =>
+const withoutKey = (holder: JsonObject, key: string): JsonObject =>
   Object.fromEntries(Object.entries(holder).filter(([name]) => name !== key))
 
 function visitOf(entry: Rename): Visit | undefined {
@@ -150,7 +150,7 @@ function visitOf(entry: Rename): Visit | undefined {
     }
   return (holder, path) => {
     if (!Object.hasOwn(holder, entry.key) || !appliesAt(path)) return holder
-    const rest = without(holder, entry.key)
+    const rest = withoutKey(holder, entry.key)
     return 'to' in entry ? { ...rest, [entry.to]: holder[entry.key] as Json } : rest
   }
 }
@@ -181,9 +181,9 @@ function move(holder: JsonObject, from: string, to: string): JsonObject {
 /** An object that becomes empty is removed too. */
 function take(holder: JsonObject, [key = '', ...rest]: readonly string[]): JsonObject {
   const inner = holder[key]
-  if (rest.length === 0 || !isObject(inner)) return without(holder, key)
+  if (rest.length === 0 || !isObject(inner)) return withoutKey(holder, key)
   const left = take(inner, rest)
-  return Object.keys(left).length === 0 ? without(holder, key) : { ...holder, [key]: left }
+  return Object.keys(left).length === 0 ? withoutKey(holder, key) : { ...holder, [key]: left }
 }
 
 function place(holder: JsonObject, [key = '', ...rest]: readonly string[], value: Json): JsonObject {

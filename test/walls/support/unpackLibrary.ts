@@ -8,11 +8,15 @@ const ROOT = new URL('../../../', import.meta.url).pathname
 /** Packs the built files as npm does, unpacks them into the modules of an app, and returns the folder of the app. */
 export function unpackLibrary(): string {
   const folder = mkdtempSync(join(tmpdir(), 'drivetrain-service-'))
-  const packed = execFileSync('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
-    cwd: ROOT,
-    encoding: 'utf8',
-  })
-  const [{ filename }] = JSON.parse(packed) as [{ filename: string }]
+  const packOutput = execFileSync(
+    'npm',
+    ['pack', '--ignore-scripts', '--json', '--pack-destination', folder],
+    {
+      cwd: ROOT,
+      encoding: 'utf8',
+    },
+  )
+  const [{ filename }] = JSON.parse(packOutput) as [{ filename: string }]
   const modules = join(folder, 'node_modules')
   const library = join(modules, 'drivetrain-service')
   mkdirSync(library, { recursive: true })

@@ -75,9 +75,12 @@ export function anyDocument(documents: readonly AnyDocument[]): fc.Arbitrary<unk
     const leaves = leavesOf(document)
     const change = fc.constantFrom(...leaves).chain((leaf): fc.Arbitrary<PatchOperation> => {
       const { path, key } = leaf
-      const other = valueFor(leaf, [...(seen.get(key) ?? [])])
+      const otherValue = valueFor(leaf, [...(seen.get(key) ?? [])])
       return fc.oneof(
-        { weight: 12, arbitrary: other.map((value): PatchOperation => ({ op: 'replace', path, value })) },
+        {
+          weight: 12,
+          arbitrary: otherValue.map((value): PatchOperation => ({ op: 'replace', path, value })),
+        },
         { weight: 1, arbitrary: fc.constant<PatchOperation>({ op: 'remove', path }) },
       )
     })
@@ -107,7 +110,7 @@ function tryPatch(data: unknown, operation: PatchOperation): unknown {
 
 function leavesOf(value: unknown, tokens: readonly string[] = []): readonly Leaf[] {
   if (typeof value === 'object' && value !== null)
-    return Object.entries(value).flatMap(([key, one]) => leavesOf(one, [...tokens, key]))
+    return Object.entries(value).flatMap(([key, child]) => leavesOf(child, [...tokens, key]))
   const key = tokens.findLast((token) => !/^\d+$/.test(token)) ?? ''
   return ['kind', 'version', '$schema'].includes(key) && tokens.length === 1
     ? []

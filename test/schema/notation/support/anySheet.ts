@@ -138,12 +138,12 @@ const size = fc.record({
   unit: oneOf('mm', 'in'),
 })
 const rubber = oneOf('NBR', 'FKM', 'not stated')
-const sealed = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>, required: readonly string[]) =>
+const closedRecord = (fields: Readonly<Record<string, fc.Arbitrary<unknown>>>, required: readonly string[]) =>
   withSource(
     fc.record({ ...fields, ...purchasedSeal }, { requiredKeys: ['kind', 'replace', ...required] as never }),
   )
 const seal = fc.oneof(
-  sealed(
+  closedRecord(
     {
       kind: fc.constant('crush washer'),
       form: oneOf('flat', 'folded', 'captive', 'not stated'),
@@ -152,10 +152,11 @@ const seal = fc.oneof(
     },
     ['form', 'material'],
   ),
-  sealed({ kind: fc.constant('bonded seal'), material: rubber, form: fc.constant('profile ring'), size }, [
-    'material',
-  ]),
-  sealed(
+  closedRecord(
+    { kind: fc.constant('bonded seal'), material: rubber, form: fc.constant('profile ring'), size },
+    ['material'],
+  ),
+  closedRecord(
     {
       kind: fc.constant('o-ring'),
       material: rubber,
@@ -164,9 +165,9 @@ const seal = fc.oneof(
     },
     ['material'],
   ),
-  sealed({ kind: fc.constant('thread sealant'), product: words }, ['product']),
-  sealed({ kind: fc.constant('gasket'), material: words }, ['material']),
-  sealed(
+  closedRecord({ kind: fc.constant('thread sealant'), product: words }, ['product']),
+  closedRecord({ kind: fc.constant('gasket'), material: words }, ['material']),
+  closedRecord(
     {
       kind: fc.constant('liquid gasket'),
       product: words,
@@ -308,5 +309,5 @@ function namePlaces(value: unknown, tokens: readonly string[] = []): readonly st
   if (tokens.at(-1) === 'oils') return []
   if (typeof value !== 'object' || value === null)
     return tokens.at(-1) === 'name' ? [joinPointer(tokens)] : []
-  return Object.entries(value).flatMap(([key, one]) => namePlaces(one, [...tokens, key]))
+  return Object.entries(value).flatMap(([key, child]) => namePlaces(child, [...tokens, key]))
 }
