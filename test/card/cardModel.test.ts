@@ -62,7 +62,7 @@ function formatFigure(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], 
 }
 
 describe('cardModel', () => {
-  it('makes a card of a plan that knows next to nothing, and says so', () => {
+  it('makes a card of a plan with hardly any facts, and says so', () => {
     const card = cardOf(BARE_PLAN)
     expect(card.sections.map(({ id }) => id)).toEqual(['due', 'ready', 'missing', 'record', 'sources'])
     expect(card.cautions.cautions).toEqual([])
@@ -217,7 +217,7 @@ describe('figures in words', () => {
 })
 
 describe('spans', () => {
-  it('joins what is there and leaves no separator for what is not', () => {
+  it('joins the stated parts, without a separator for a missing one', () => {
     expect(write(joinLines([[{ text: 'a' }], [], [{ text: 'b' }]], ', '))).toBe('a, b')
   })
 

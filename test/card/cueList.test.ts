@@ -120,7 +120,7 @@ describe('cueList', () => {
     expect(find('Rear gearcase: fill').screen.map(joinSpans)).toContain('6\u00a0min later')
   })
 
-  it('points every value on the screen into the plan or the differences', () => {
+  it('gives for every value on the screen its pointer into the plan or the differences', () => {
     for (const { plan, cues, differences } of EXAMPLES)
       for (const { screen, say, hold, from, seconds } of cues) {
         const pointers = [
@@ -142,7 +142,7 @@ describe('cueList', () => {
     expect(opening?.seconds).toBe(15)
   })
 
-  it('throws for what is no plan', () => {
+  it('throws for an invalid plan', () => {
     expect(() => cueList({} as never, en)).toThrow('plan must be a visit plan')
   })
 })

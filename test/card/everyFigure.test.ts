@@ -120,7 +120,7 @@ const PLANS: readonly (readonly [string, JudgedPlan])[] = [
 ]
 
 describe('every figure on the card', () => {
-  it.each(PLANS)('%s: stands in the plan under its pointer', (_name, plan) => {
+  it.each(PLANS)('%s: is in the plan at its pointer', (_name, plan) => {
     const html = renderHtml(cardOf(plan))
     expect(wrongFigures(fromHtml(html), plan)).toEqual([])
     expect(figuresOn(html).length).toBeGreaterThan(30)

@@ -40,7 +40,7 @@ describe('a visit without work', () => {
     expect(plan).not.toHaveProperty('pan')
   })
 
-  it('its expert’s card is what is missing', () => {
+  it('its card with all details lists the missing facts', () => {
     expect(shortenCard(card).sections.map(({ id }) => id)).toEqual(['missing'])
   })
 

@@ -85,7 +85,7 @@ const anyText = fc
   )
 
 describe('Markdown of cards, held against mdast-util-to-markdown', () => {
-  it.each(planExamples())('%s reads as the tree that is meant', (_name, plan) => {
+  it.each(planExamples())('%s gives the expected tree', (_name, plan) => {
     for (const card of [cardOf(plan), shortenCard(cardOf(plan))]) {
       const markdown = renderMarkdown(card)
       expect(withoutPosition(read(markdown))).toEqual(withoutPosition(cardTree(card)))
@@ -94,7 +94,7 @@ describe('Markdown of cards, held against mdast-util-to-markdown', () => {
     }
   })
 
-  it('reads as the tree that is meant, whatever the texts are', () => {
+  it('gives the expected tree for any texts', () => {
     const card = cardOf(SKARNFELL_PLAN)
     law(25, fc.array(anyText, { minLength: 30, maxLength: 90 }), (texts) => {
       const hostileCard = withTexts(card, texts)

@@ -75,7 +75,7 @@ describe('an additive', () => {
     expect(last).toBeGreaterThan(oil)
   })
 
-  it('on top of the refill leaves the whole refill to the oil', () => {
+  it('added to the refill does not reduce the oil', () => {
     const text = withAdditive('front', { includedInRefill: false })
     expect(text).toContain('Pour the 1.4 L of oil in slowly')
   })
@@ -255,7 +255,7 @@ describe('a level', () => {
     expect(textOf('tind-4', level({ kind: 'dipstick', opening: 'fill', reading }))).toContain(spokenTexts)
   })
 
-  it('after filling, a tenth too much stops the work and clearly less asks why', () => {
+  it('after filling, a tenth too much stops the work, and clearly too little is questioned', () => {
     const text = textOf('tind-4', level(hole))
     expect(text).toContain(
       'If it is low, top up with the same oil. If more than 770 mL has gone in, stop the work. If much less went in than stated, make sure that the machine is level and the case was fully drained.',
@@ -263,7 +263,7 @@ describe('a level', () => {
     expect(text).toContain('If it is high, let the excess run out.')
   })
 
-  it('that is only checked and is high asks for water and for a neighbour before it is let out', () => {
+  it('if the checked level is high, the card asks about water and a neighbouring gearcase before draining', () => {
     const plan = planExample('tind-4', { sheet: level(hole), services: ['gear-oil-check'] })
     const text = renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
     expect(text).toContain(
@@ -375,7 +375,7 @@ describe('what a technician reads at a plug', () => {
     expect(text).not.toMatch(/dipstick plug, crack|Crack the dipstick plug/)
   })
 
-  it('only the fill plug that is tried first says that nothing is drained if it stays tight', () => {
+  it('only the fill plug loosened first says not to drain if it cannot be loosened', () => {
     const text = textOf('tind-4')
     expect(text).toContain(
       'Clean around the fill plug, crack it loose with the 10 mm hex bit socket and turn it back in by hand. If it stays tight, leave the oil in.',

@@ -209,7 +209,7 @@ describe('paperModel', () => {
     ).toEqual([['Two-speed gearbox'], ['shares the oil of the rear axle with wet brakes'], [], []])
   })
 
-  it('throws for what is no paper', () => {
+  it('throws for an invalid paper', () => {
     expect(() => paperModel({} as never, en)).toThrow('facts.kind must be')
     expect(() => paperModel({ kind: 'record', plan: {} } as never, en)).toThrow(
       'facts.plan must be a visit plan',

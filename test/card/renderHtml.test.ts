@@ -100,7 +100,7 @@ describe('renderHtml', () => {
     expect(lifting).toBeGreaterThan(html.indexOf('Chock both sides of each wheel of the'))
   })
 
-  it('uses only colours with a contrast of 4.5 and more on what they stand on', () => {
+  it('uses only colours with a contrast of at least 4.5 to their background', () => {
     const style = textOf(named('style')[0] as Element)
     // Light, dark (unchanged values as in light), print.
     const blocks = [...style.matchAll(/\{((?:page:[^;]*;)?--(?:ink|soft)[^}]*)\}/g)].map(
@@ -125,7 +125,7 @@ describe('renderHtml', () => {
     expect(JSON.parse(JSON.stringify(card))).toEqual(card)
   })
 
-  it('says that the variant cannot be told and what is missing, and that a torque is not stated', () => {
+  it('says that the variant is unknown and what is missing, and that a torque is not stated', () => {
     const text = textOf(fromHtml(renderHtml(cardOf(PLAN_WITHOUT_VARIANT))))
     expect(text).toContain('not known without the serial number and variant')
     expect(text).toContain('Tind 4 S, short bed or Tind 4 L, long bed')
@@ -140,7 +140,7 @@ describe('renderHtml', () => {
     expect(html).toContain('15.8\u00a0imp\u00a0fl\u00a0oz</span> (calculated)')
   })
 
-  it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {
+  it.each(HOSTILE_NAMES)('keeps its structure with any names in the sheet: %j', (name) => {
     const hostileHtml = renderHtml(cardOf(withHostileNames(name)))
     const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
     const plainTags = tags(renderHtml(cardOf(withHostileNames('plain'))))
@@ -166,7 +166,7 @@ describe('renderHtml', () => {
     expect(`${rewritten}\n` === written).toBe(true)
   })
 
-  it('throws for what is no card, no plan and no catalogue', () => {
+  it('throws for an invalid card, plan or catalogue', () => {
     expect(() => renderHtml({} as never)).toThrow("card must be a card, with kind 'service-card'")
     expect(() => renderHtml(null as never)).toThrow(TypeError)
     const sheet = { kind: 'spec-sheet' }
@@ -196,7 +196,7 @@ describe('the short card', () => {
     expect(shortHtml.length).toBeLessThan(html.length)
   })
 
-  it('throws for what is no card', () => {
+  it('throws for an invalid card', () => {
     expect(() => shortenCard({} as never)).toThrow(TypeError)
     expect(() => renderHtml(shortenCard(undefined as never))).toThrow(TypeError)
   })

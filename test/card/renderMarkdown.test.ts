@@ -47,7 +47,7 @@ describe('renderMarkdown', () => {
     expect(text.indexOf('own manual and the local codes')).toBeLessThan(text.indexOf('What is due'))
   })
 
-  it('says that the variant cannot be told', () => {
+  it('says that the variant is unknown', () => {
     const text = textOf(read(renderMarkdown(cardOf(PLAN_WITHOUT_VARIANT))))
     expect(text).toContain('not known without the serial number and variant')
   })
@@ -70,7 +70,7 @@ describe('renderMarkdown', () => {
     }
   })
 
-  it('throws for what is no card', () => {
+  it('throws for an invalid card', () => {
     expect(() => renderMarkdown({ kind: 'other' } as never)).toThrow(TypeError)
     expect(() => renderMarkdown(undefined as never)).toThrow(TypeError)
   })

@@ -29,7 +29,7 @@ describe('renderText', () => {
     )
   })
 
-  it('says that the variant cannot be told and that a torque is not stated', () => {
+  it('says that the variant is unknown and that a torque is not stated', () => {
     const unknown = renderText(cardOf(PLAN_WITHOUT_VARIANT))
     expect(unknown).toContain('Variant: not known without the serial number and variant')
     expect(unknown).toMatch(/^ +The manual says: not stated: see the manual$/m)
@@ -57,7 +57,7 @@ describe('renderText', () => {
     expect(tooLong).toEqual([])
   })
 
-  it('throws for what is no card', () => {
+  it('throws for an invalid card', () => {
     expect(() => renderText({} as never)).toThrow(TypeError)
     expect(() => renderText(null as never)).toThrow(TypeError)
   })

@@ -107,7 +107,7 @@ describe('renderWebVtt', () => {
     expect(() => renderWebVtt(cues, ['0', 60] as never)).toThrow(TypeError)
   })
 
-  it.each(HOSTILE_NAMES)('keeps its form, whatever the sheet calls things: %j', (name) => {
+  it.each(HOSTILE_NAMES)('keeps its form with any names in the sheet: %j', (name) => {
     const hostileCues = cueList(withHostileNames(name), en)
     const written = renderWebVtt(
       hostileCues,

@@ -12,7 +12,7 @@ describe('the short card', () => {
     )
   })
 
-  it('still says what is missing where something is', () => {
+  it('still lists missing facts', () => {
     const html = renderHtml(shortenCard(cardOf(planExample('kvist-2'))))
     expect(html).toContain('Not in the manual; not known')
     expect(html).toContain('torque not stated')

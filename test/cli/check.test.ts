@@ -213,7 +213,7 @@ describe('the same mistake in many files', () => {
     expect((await check(['all'], sets(2))).out.match(/error/g)).toHaveLength(2)
   })
 
-  it('another mistake in one of them is listed apart', async () => {
+  it('another mistake in one of them is listed separately', async () => {
     const files = { ...sets(3), 'all/10/a.yaml': `${STOCK}colour: red\n` }
     const { out } = await check(['all'], files)
     expect(out.match(/error/g)).toHaveLength(2)

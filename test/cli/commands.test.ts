@@ -89,7 +89,7 @@ describe('plan', () => {
     expect(order).toEqual([...order].sort((first, second) => first - second))
   })
 
-  it('is one JSON document when asked, and the same twice', async () => {
+  it('is one JSON document with --format json, and the same in a second run', async () => {
     const firstRun = await run(['plan', TIND, ...VISIT, '--format', 'json'])
     const secondRun = await run(['plan', TIND, ...VISIT, '--format', 'json'])
     expect(firstRun.out).toBe(secondRun.out)
@@ -135,7 +135,7 @@ describe('plan', () => {
     expect(JSON.parse(out)).toMatchObject({ plan: { ambient: { value: 43, unit: 'degF' } } })
   })
 
-  it('asks which machine, where there are several', async () => {
+  it('asks which machine if there are several', async () => {
     const { code, err } = await run(['plan', 'examples/acre-26', ...VISIT])
     expect(code).toBe(2)
     expect(err).toMatch(/--machine station-12 or station-6 or station-5/)
@@ -228,7 +228,7 @@ describe('record', () => {
     ])
   })
 
-  it('after it nothing is due any more', async () => {
+  it('afterwards nothing is due', async () => {
     const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',

@@ -30,7 +30,7 @@ describe('help', () => {
     expect(await run(name, '--help')).toEqual({ code, out, err: '' })
   })
 
-  it('for an unknown command says which one may be meant', async () => {
+  it('for an unknown command suggests the most similar one', async () => {
     expect(await run('help', 'plam')).toMatchObject({
       code: 2,
       err: expect.stringContaining('did you mean plan?'),

@@ -109,7 +109,7 @@ describe('due over logs that come one a line', () => {
     expect(logs.answers.map(({ machine }) => machine)).toEqual(['one'])
   })
 
-  it('ends with a code of its own when something is due, or cannot be judged, where that is asked for', async () => {
+  it('with --exit-code, has separate exit codes for due and for undecided', async () => {
     const row = (lastDate: string | null) => JSON.stringify({ lastDate, everyMonths: 6 })
     const ends = async (text: string, ...words: readonly string[]) =>
       (await run(['due', '-', '--exit-code', ...DAY, ...words], { [PIPED]: text })).code
@@ -225,7 +225,7 @@ describe('lines of a stream', () => {
       ])
   })
 
-  it('come as texts too; nothing is nothing', async () => {
+  it('can also be texts; an empty text is no value', async () => {
     expect(await collect(['a\nb', 'c\n'])).toEqual([
       [1, 'a'],
       [2, 'bc'],

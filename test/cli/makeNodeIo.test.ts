@@ -79,7 +79,7 @@ describe('commands over real files', () => {
     expect(await readdir(at('cards'))).toHaveLength(4)
   })
 
-  it('says of a place that takes no file that it takes none, as the caller’s to change', async () => {
+  it('reports a target that cannot be a file as an error of the caller', async () => {
     await writeFile(at('a-file'), '')
     const { code, err } = await run('card', 'examples/tind-4', ...visit, '--out', at('a-file'))
     expect(code).toBe(2)
@@ -97,7 +97,7 @@ describe('commands over real files', () => {
     ['EACCES', /no permission to read/],
     ['EISDIR', /expected a file, found a folder/],
     ['EMFILE', /cannot be read \(.*EMFILE/],
-  ])('says of a file that the system refuses with %s why', async (code, message) => {
+  ])('gives the reason for a file that the system refuses with %s', async (code, message) => {
     const refusing = {
       ...io,
       kindOf: async () => 'file' as const,

@@ -34,7 +34,7 @@ describe('kits', () => {
     expect((await run(['kits', TIND, ...VISIT, '--service', 'nothing', '--format', 'json'])).code).toBe(1)
   })
 
-  it('two toolboxes or stocks are no set: which is meant is not guessed', async () => {
+  it('two toolboxes or stocks are an error: none is chosen by guess', async () => {
     for (const kind of ['toolbox', 'stock']) {
       const files = [
         `${TIND}/sheet.yaml`,
@@ -50,7 +50,7 @@ describe('kits', () => {
     }
   })
 
-  it('without toolbox and stock everything is to be ordered; nothing due is said', async () => {
+  it('without toolbox and stock everything is ordered; reports when nothing is due', async () => {
     const files = [`${TIND}/sheet.yaml`, `${TIND}/log.yaml`]
     expect((await run(['kits', ...files, ...VISIT])).out).toMatch(/To order, for all kits\n {2}1400.mL/)
     expect(await run(['kits', ...files, '--today', '2022-11-21'])).toMatchObject({
@@ -222,7 +222,7 @@ describe('repair', () => {
     expect((await run(['repair', 'a.json'], { 'a.json': '{' })).code).toBe(1)
   })
 
-  it('reports what no change cures, by the name of the file', async () => {
+  it('reports findings that no change fixes, with the file name', async () => {
     const procedure = JSON.parse(text('tind-4/procedure'))
     const files = {
       'set/procedure.json': JSON.stringify({ ...procedure, services: ['nothing'] }),

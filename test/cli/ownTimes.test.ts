@@ -30,7 +30,7 @@ async function run(...words: readonly string[]) {
 }
 
 describe('own times', () => {
-  it('few visits: the plan keeps the estimate and says so', async () => {
+  it('with few visits the plan keeps the estimate and says so', async () => {
     const { out } = await run('plan', 'set', '--full', '--level', 'error')
     expect(out).toMatch(
       /Working time: .*our estimate.* 2 visits with the same work on record; from 3 visits on/,

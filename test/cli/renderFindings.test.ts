@@ -66,7 +66,7 @@ describe('place', () => {
     ['kind: stock\nseals: &x 1\nname:\n  - *x\n', { line: 4, column: 5 }],
     ['{"kind": "stock",\n "kind": "stock"}', { line: 2, column: 2 }],
     ['kind: stock\nname: x\nkind: stock\n', { line: 3, column: 1 }],
-  ])('of what is wrong with %j is where reading stopped', (text, position) => {
+  ])('%j: the finding is at the position where reading stopped', (text, position) => {
     const name = text.startsWith('kind') ? 'a.yaml' : 'a.json'
     const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText('any', text, { name })
     expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })], en)[0]?.position).toEqual(position)

@@ -169,7 +169,7 @@ describe('links', () => {
   })
 })
 
-describe('what is no file is refused and stays', () => {
+describe('anything but a file is refused and unchanged', () => {
   const expectRefused = async (word: string) => {
     const before = await lstat(log)
     await expect(save(log, 'x')).rejects.toThrow(`log.json: is ${word}, not a file; nothing was written`)
@@ -320,7 +320,7 @@ describe('writers that die', () => {
     }
   })
 
-  it('a claim of a process that runs is waited for, then taken if it goes', async () => {
+  it('waits for the claim of a running process, then takes it when the process ends', async () => {
     const claim = await claimOf('')
     await writeFile(claim, (await text(claim)) || `process ${process.pid} on x`)
     setTimeout(() => void rm(claim), 80)
@@ -372,7 +372,7 @@ describe('writers at the same time', () => {
     expect(seen.size).toBeGreaterThan(2)
   })
 
-  it('a program that knows no claims and writes meanwhile is not overwritten', async () => {
+  it('a change by a program without claims is not overwritten', async () => {
     await save(log, 'old\n')
     let isFirst = true
     const onStep = async (step: SaveStep) => {

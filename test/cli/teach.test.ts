@@ -130,7 +130,7 @@ describe('a naive first sheet', () => {
       expect(out).toContain(text)
   })
 
-  it('with a text that is not understood gives the place, what is expected, and two examples or the correct text', async () => {
+  it('for an invalid text gives its position, the expected form, and two examples or the correct text', async () => {
     const { out } = await check(NAIVE.texts)
     expect(out).toContain(
       '    copper washer 14 x 18\n    ^^^^^^^^^^^^^^^^^^^^^\n    write its seal, such as\n      seals: flat copper',

@@ -54,7 +54,7 @@ describe('the terminal', () => {
       expect(text).toContain(message)
   })
 
-  it('names a missing quantity apart from its oil, and counts the facts that it does not name', async () => {
+  it('lists a missing quantity separately from its oil, and counts the facts that are not listed', async () => {
     const sheet = readFileSync('examples/kvist-2/sheet.yaml', 'utf8').replace(/^ *fill: 300 mL.*\n/m, '')
     const files = {
       'set/sheet.yaml': sheet,

@@ -147,7 +147,7 @@ describe('record --top-up', () => {
     expect(written.size).toBe(0)
   })
 
-  it('asks which of two hubs', async () => {
+  it('asks which of the two hubs', async () => {
     const { code, err } = await run(
       ['record', '--top-up', OIL, '--at', 'hub', 'examples/acre-26/log.yaml', 'examples/acre-26/sheet.yaml'],
       {},

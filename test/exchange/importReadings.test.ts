@@ -99,7 +99,7 @@ describe('shapes', () => {
   })
 })
 
-describe('what is left out, and said', () => {
+describe('omitted values, each with a finding', () => {
   const hours = (CumulativeOperatingHours: unknown) => codes({ ...MACHINE, CumulativeOperatingHours })
   const distance = (change: object) => codes({ ...MACHINE, Distance: { ...MACHINE.Distance, ...change } })
 

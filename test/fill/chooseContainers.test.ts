@@ -70,7 +70,7 @@ describe('the rule', () => {
     expect(codes(choice)).toContain('fill/containers-short')
   })
 
-  it('an empty shelf: everything is missing and nothing is known to buy', () => {
+  it('an empty shelf: everything is missing, and no container to buy is known', () => {
     expect(chooseContainers({}, { value: '2', unit: 'qt_us' })).toEqual({
       verdict: 'short',
       needed: { value: 2, unit: 'qt_us' },
@@ -295,7 +295,7 @@ describe('amounts that no shelf has', () => {
     expect(chooseContainers(oneBottle, { value: 1e9, unit: 'L' }).verdict).toBe('short')
   })
 
-  it('containers too small to be counted are not bought, and nothing is said to be left over', () => {
+  it('containers too small to count are not bought, and no remainder is given', () => {
     for (const size of [1e-300, 5e-324, 1e-9, 0]) {
       const choice = chooseContainers({ drop: container(size, 'mL', 3) }, { value: '350', unit: 'mL' })
       expect([choice.verdict, choice.buy, choice.short?.value]).toEqual([

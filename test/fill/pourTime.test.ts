@@ -344,7 +344,7 @@ describe('several fillings, short pours', () => {
     expect(twoFillings.hoseEmpties).toEqual(first.hoseEmpties)
   })
 
-  it('less oil than the hose holds never fills it; the last part is the slug’s whole way', () => {
+  it('less oil than the hose holds never fills it; all of it drains in the last part', () => {
     const littleOil = pour({ volume: 100 })
     expect(littleOil.funnelEmpties.time.value).toBe(0)
     expect(littleOil.hoseEmpties).toEqual(pour().hoseEmpties)

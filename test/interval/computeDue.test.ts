@@ -223,7 +223,7 @@ describe('meters', () => {
     expect(since('2031-01-15', 800)).toContain('interval/display-changed')
   })
 
-  test('across a fall that no event explains nothing is subtracted', () => {
+  test('nothing is subtracted across an unexplained fall of the meter', () => {
     const verdict = judge(
       { repeat: stated({ hours: '100' }) },
       { hours: [['2031-03-01', 45]], records: [{ date: '2031-01-01', hours: 780 }] },
@@ -303,7 +303,7 @@ describe('first service, rebuild and use', () => {
     ])
   })
 
-  test('a rebuild of this gearcase starts first again', () => {
+  test('after a rebuild of this gearcase, the first interval applies again', () => {
     const rebuild = (gearcases?: readonly string[]): MachineLog['events'] => [
       { kind: 'rebuild', date: '2031-05-01', ...(gearcases && { gearcases }) },
     ]
@@ -656,7 +656,7 @@ describe('bad input', () => {
     }
   })
 
-  test('what is no question, no interval or no log is named', () => {
+  test('the error names an argument that is no question, interval or log', () => {
     const expectRefused = (change: object, message: string) =>
       expect(ask(change)).toThrow(new TypeError(`${message}; parse the document first`))
     expect(() => computeDue(undefined as unknown as IntervalFacts, OPTIONS)).toThrow(

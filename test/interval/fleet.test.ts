@@ -170,7 +170,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
 })
 
 describe('rows and columns', () => {
-  test('unusable fields are named, and their limit is `cannot tell`', () => {
+  test('unusable fields are listed, and their limit is `cannot tell`', () => {
     const oneColumn = createDueColumns(1)
     const judge = (row: DueRow) => {
       const unusable = writeDueRow(oneColumn, 0, row)
@@ -349,7 +349,7 @@ describe('rows and columns', () => {
     ).toThrow(RangeError)
   })
 
-  test('what is no columns is named, to those who write and to those who judge', () => {
+  test('the error names an argument that is not columns, for writing and for judging', () => {
     const validColumns = createDueColumns(2)
     const expectRefused = (columns: unknown, message: string | RegExp) => {
       const judge = () =>

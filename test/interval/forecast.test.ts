@@ -307,7 +307,7 @@ describe('forecastDue', () => {
     ).toBe('cannot tell')
   })
 
-  test('a line that is behind the last reading is said to be', () => {
+  test('a line below the last reading is reported', () => {
     const hours = [
       ['2031-01-01', 0],
       ['2031-01-11', 40],
@@ -461,7 +461,7 @@ describe('back-test with known truth (the table of docs/intervals.md)', () => {
     }
   })
 
-  test('the wrong idea of the scatter, and histories that neither knows, are printed with their misses', () => {
+  test('prints the misses for the wrong noise model, and for histories that fit no model', () => {
     const rows = Object.keys(GENERATORS).flatMap((generator) =>
       (['from day to day', 'about a steady line'] as const).map((scatter) =>
         backTest(generator, scatter, 1500, [6, 12, 24]),

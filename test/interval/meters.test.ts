@@ -289,7 +289,7 @@ describe('findings', () => {
     expect(readMeters(log({}))).toEqual({ findings: [] })
   })
 
-  test('what is no log, or no list of one, is named', () => {
+  test('the error names an argument that is no log, or no list in it', () => {
     const validLog = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
     const expectRefused = (machine: unknown, message: string) =>
       expect(() => readMeters(machine as MachineLog)).toThrow(

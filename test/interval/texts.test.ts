@@ -57,7 +57,7 @@ describe('English sentences', () => {
     )
   })
 
-  test('what is missing says what to do', () => {
+  test('the text about missing facts says what to do', () => {
     const machine = log({ hours: [], km: [['2031-01-01', 5]], records: [{ date: '2031-01-02' }] })
     const intervals = { repeat: stated({ hours: '100', distance: { value: '500', unit: 'km' } }) }
     expect(say(computeDue(question(intervals, machine, '2031-01-03'), OPTIONS).missing)).toEqual([

@@ -78,7 +78,7 @@ describe('the English catalogue', () => {
     expect(en.card.duration(0)).toBe('0\u00a0s')
   })
 
-  it('says what is not known even where no fact is named', () => {
+  it('says what is unknown even if no fact is named', () => {
     expect(en.card.cannotTell([])).toBe('not known: see the manual')
     expect(en.card.cannotTell(['serial number', 'model year'])).toBe(
       'not known without the serial number and model year',

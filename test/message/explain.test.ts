@@ -33,7 +33,7 @@ describe('explain', () => {
     expect(explain(deepReason, en)).toEqual([line('deep')])
   })
 
-  it('throws for what is no result', () => {
+  it('throws for an invalid result', () => {
     expect(() => explain(null, en)).toThrow('result must be an object, not null')
     expect(() => explain('text', en)).toThrow(TypeError)
   })

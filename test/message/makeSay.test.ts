@@ -22,7 +22,7 @@ describe('makeSay', () => {
     expect(say.quantity({ kind: 'limits', min: '34', max: '44', unit: 'N.m' })).toBe('34–44\u00a0N·m')
   })
 
-  it('says plainly what is no quantity', () => {
+  it('says that a value is no quantity', () => {
     expect(say.quantity(undefined)).toBe('–')
     expect(say.quantity(4)).toBe('4')
     expect(say.quantity('x\ny')).toBe('x\\u{a}y')

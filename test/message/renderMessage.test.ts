@@ -76,7 +76,7 @@ describe('renderMessage', () => {
     expect(renderMessage(inner as never, en)).not.toMatch(FORBIDDEN)
   })
 
-  it('throws for what is no catalogue', () => {
+  it('throws for an invalid catalogue', () => {
     for (const catalogue of [undefined, 5, { ...en, texts: undefined }])
       expect(() => renderMessage({ code: 'a/b', params: {} }, catalogue as never)).toThrow(
         /^catalogue must be .*message\/en/,
@@ -164,7 +164,7 @@ describe('cleanText', () => {
     expect(cleanText('a'.repeat(401))).toBe(`${'a'.repeat(400)}…`)
   })
 
-  it('throws for what is no string', () => {
+  it('throws for an invalid string', () => {
     expect(() => cleanText(5 as never)).toThrow('text must be a string, got 5')
   })
 

@@ -140,7 +140,7 @@ describe('the English steps', () => {
     }
   })
 
-  it('tell the torque, the setting, the turns and the gap apart', () => {
+  it('keep torque, setting, turns and gap distinct', () => {
     const { full } = en.steps.tighten
     expect(
       full({ part: 'drain plug', torque: '20–25 N·m', setting: '22.5 N·m', wrench: 'small wrench' }),
@@ -206,7 +206,7 @@ describe('what can hurt or cannot be done as printed', () => {
     )
   })
 
-  it('a new filter is called what it is', () => {
+  it('a new filter has the name of its kind', () => {
     expect(write('fit filter', { part: 'hydraulic filter', filter: SPIN_ON })).toContain(
       'Take a new hydraulic filter.',
     )

@@ -73,7 +73,7 @@ describe('judgeAmbientBand', () => {
     expect(judgeAmbientBand(undefined, undefined)).toMatchObject({ verdict: 'yes' })
   })
 
-  it('throws for what is no temperature', () => {
+  it('throws for an invalid temperature', () => {
     // @ts-expect-error
     expect(() => judgeAmbientBand(band, { value: 1, unit: 'mm' })).toThrow(/ambient.unit/)
     // @ts-expect-error
@@ -125,7 +125,7 @@ describe('judgeOilChoices', () => {
     expect(judgeOilChoices({ kind: 'oils', choices: [oil('90')] }).verdict).toBe('yes')
   })
 
-  it('names that none is meant for the day, and that none is stated', () => {
+  it('reports that no oil suits the temperature, and that none is stated', () => {
     const none = judgeOilChoices({ kind: 'oils', choices }, celsius(-30))
     expect(none.reasons).toEqual([{ code: 'oil/no-oil-for-ambient', params: { ambient: celsius(-30) } }])
     expect(judgeOilChoices({ kind: 'not stated' }, celsius(20))).toEqual({

@@ -108,7 +108,7 @@ describe('viscosity', () => {
     expect(oilMeets(permitted({ edition: '2019' }), oilInRange, plainFacts).viscosity).toBe('ask')
   })
 
-  it('a label whose own viscosity is not in its grade is asked about', () => {
+  it('a label whose viscosity is outside its grade is questioned', () => {
     const judgement = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plainFacts)
     expect(judgement.viscosity).toBe('ask')
     expect(codes(judgement)[0]).toBe('oil/label-contradicts-viscosity')

@@ -167,7 +167,7 @@ describe('findCautions', () => {
 })
 
 describe('texts reach every finding that building can give', () => {
-  test('of a machine that cannot be told', () => {
+  test('for an unknown machine', () => {
     const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: { variants: ['winch'] } }) })
     for (const finding of buildProcedure({ sheet, identity: {}, services: ['change', 'none'] }).findings)
       expect(Object.keys(procedureTexts)).toContain(finding.code)

@@ -61,7 +61,7 @@ describe('a machine on ramps', () => {
     ['for a service', ['front-change', 'rear-check'], false],
     ['after the run', ['front-change', 'rear-change'], true],
   ] as const)(
-    'a guard off for a level check on the ground %s: stands are used',
+    'a guard removed for a level check on the ground %s: stands are used',
     (_when, services, recheck) => {
       const caseOptions = { method: 'sight glass', ownLevel: true, shield: true, recheck } as const
       const sheet = sheetOf({

@@ -122,7 +122,7 @@ describe('variety', () => {
     expect(chock?.on).toBe('/machine/axles/rear')
   })
 
-  test('a recheck of a wheel’s opening needs a second lift, and that is said', () => {
+  test('a recheck of an opening in a wheel needs a second lift, with a finding', () => {
     const sheet = makeSheet({
       hub: makeCase('hub', {
         access: 'front',
@@ -140,7 +140,7 @@ describe('variety', () => {
   })
 })
 
-describe('what cannot be told, and what cannot be done', () => {
+describe('unknown facts, and impossible work', () => {
   const winchOnly = { variants: ['winch'] }
 
   test('a drain plug that only some variants have', () => {
@@ -300,7 +300,7 @@ describe('only some of the gearcases', () => {
     expect(sharedProcedure.value.steps.map((step) => step.id)).toContain('axle-drain-drain')
   })
 
-  test('what names nothing is told', () => {
+  test('references to nothing are reported', () => {
     const built = buildProcedure({
       sheet: varietySheet,
       identity: {},

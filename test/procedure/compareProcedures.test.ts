@@ -15,7 +15,7 @@ function change(id: string, write: (step: Step) => Step | undefined): ProcedureD
 }
 
 describe('laws', () => {
-  test('a procedure has the effect of itself, whatever its names, notes and ids', () => {
+  test('names, notes and ids do not change the effect of a procedure', () => {
     law(40, visitArbitrary, ({ sheet, services }) => {
       const procedure = build(sheet, services)
       const renamedProcedure: ProcedureDocument = {
@@ -141,7 +141,7 @@ describe('what differs', () => {
     )
   })
 
-  test('a figure that no document can hold is compared as what it is', () => {
+  test('a figure that is invalid in a document is compared as it is', () => {
     const withFigure = (figure: unknown) =>
       ({ ...fullProcedure, steps: [{ id: 'a', do: 'record', values: { figure } }] }) as never
     expect(compareProcedures(withFigure(10n), withFigure(10n), varietySheet).verdict).toBe('same')

@@ -39,7 +39,7 @@ describe('laws', () => {
     })
   })
 
-  test('the changes told are the changes made', () => {
+  test('the reported changes are those made', () => {
     law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const fullProcedure = build(sheet, services)
       const shorterProcedure = {
@@ -80,7 +80,7 @@ describe('laws', () => {
 })
 
 describe('proposals', () => {
-  test('nothing is changed where nothing is wrong', () => {
+  test('nothing changes in a valid procedure', () => {
     const fullProcedure = build(varietySheet, ['front-change'])
     const nothing = { procedure: fullProcedure, applied: [], fixed: [], left: [], stopped: 'done' }
     expect(repairProcedure(fullProcedure, varietySheet)).toEqual(nothing)
@@ -102,7 +102,7 @@ describe('proposals', () => {
     expect(ids.indexOf('front-crack-fill')).toBeLessThan(ids.indexOf('front-crack-drain'))
   })
 
-  test('many mistakes: as far as it goes, and never worse', () => {
+  test('many mistakes: fixes as many as it can, and never adds one', () => {
     const fullProcedure = build(varietySheet, ['rear-change'])
     const steps: readonly Step[] = fullProcedure.steps.filter((_step, place) => place % 4 !== 0)
     const brokenProcedure = { ...fullProcedure, steps }

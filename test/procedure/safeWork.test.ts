@@ -272,7 +272,7 @@ test('a visit ends with pan and chocks away, also where only levels are checked'
     expect(wordsOf(build(varietySheet, [service]).steps).slice(-2)).toEqual(['clear away', 'record'])
 })
 
-describe('the last look, guards and what is secured', () => {
+describe('the last check, guards and secured parts', () => {
   const SECURE = [
     { item: 'loader', how: 'lower it to the ground', when: 'before work' },
     { item: 'PTO', how: 'disengage it', when: 'before a run' },

@@ -531,7 +531,7 @@ describe('the document as a whole', () => {
 })
 
 describe('strange lists', () => {
-  test('a figure, an id or a part that cannot be turned into text is quoted as what it is', () => {
+  test('a figure, id or part that cannot be written as text is quoted by its kind', () => {
     const withoutTexts = Object.create(null)
     const unreadable = { toString: {} }
     const steps = [
@@ -585,7 +585,7 @@ describe('strange lists', () => {
     expect(codes(brokenProcedure, varietySheet)).toEqual(findings.map((finding) => finding.code))
   })
 
-  test('three thousand times the same step: every finding is told', () => {
+  test('three thousand times the same step: every finding is reported', () => {
     const rear = build(varietySheet, ['rear-change'])
     const steps = Array.from(
       { length: 3000 },
@@ -600,7 +600,7 @@ describe('strange lists', () => {
     expect(findings.filter((finding) => finding.code === 'procedure/oil-not-measured')).toHaveLength(3000)
   })
 
-  test('a whole procedure backwards is told, and repair ends', () => {
+  test('a procedure in reverse order has findings, and repair ends', () => {
     const rear = build(varietySheet, ['rear-change'])
     const reversedProcedure = { ...rear, steps: rear.steps.toReversed() }
     const before = codes(reversedProcedure, varietySheet).length

@@ -131,7 +131,7 @@ describe('convert, at its limits and misused', () => {
     expect(convert({ value: 21.5, unit: 'degC' }, 'degC').value).toBe(21.5)
   })
 
-  it('throws for what is no quantity', () => {
+  it('throws for an invalid quantity', () => {
     const callWith = (value: unknown, unit: unknown, to: unknown) => () =>
       convert({ value: value as number, unit: unit as Unit }, to as Unit)
     expect(callWith('20', 'N.m', 'lbf.ft')).toThrow(TypeError)

@@ -92,7 +92,7 @@ describe('convertColumn', () => {
     expect(() => convertColumn(column(1e308), 'kN', 'N')).toThrow(/too large/)
   })
 
-  it('throws for what is no column', () => {
+  it('throws for an invalid column', () => {
     expect(() => convertColumn([1, 2] as unknown as Float64Array, 'N.m', 'lbf.ft')).toThrow(TypeError)
     expect(() => convertColumn(new Float64Array(1), 'N.m', 'nm' as Unit)).toThrow(TypeError)
     expect(convertColumn(new Float64Array(0), 'N.m', 'lbf.ft').length).toBe(0)

@@ -30,7 +30,7 @@ beforeEach(() => {
 })
 
 describe('the path for doubtful cases', () => {
-  it('is right by itself for every pair, at all magnitudes', () => {
+  it('is correct for every pair, at all magnitudes', () => {
     law(400, fc.constantFrom(...everyPair), anyDouble, ([from, to]: Pair, value) => {
       const exact = exactResult(exactDouble(value), from, to)
       fc.pre(isNormal(exact))
@@ -55,7 +55,7 @@ describe('the path for doubtful cases', () => {
     expect(convertSpy.mock.calls.length).toBeLessThanOrEqual(5)
   })
 
-  it('is taken for magnitudes where halves of a product could be lost', () => {
+  it('is used for magnitudes where parts of a product could be lost', () => {
     expect(
       isNearest(
         convert({ value: 1e290, unit: 'lbf.ft' }, 'N.m').value,

@@ -86,7 +86,7 @@ describe('convertFigure', () => {
     })
   })
 
-  it('throws for what is no figure or no unit', () => {
+  it('throws for an invalid figure or unit', () => {
     expect(() => convertFigure('1e3', 'N.m', 'lbf.ft')).toThrow(TypeError)
     expect(() => convertFigure(20 as unknown as string, 'N.m', 'lbf.ft')).toThrow(/figure must be/)
     expect(() => convertFigure('1', 'N.m', 'L')).toThrow(/of volume/)
@@ -112,7 +112,7 @@ describe('comparison', () => {
     expect(compareQuantities({ value: '-40', unit: 'degC' }, { value: -40, unit: 'degF' })).toBe(0)
   })
 
-  it('equals the comparison of whole fractions and turns round with its arguments', () => {
+  it('equals the comparison of exact fractions, and is reversed with its arguments', () => {
     const value = fc.oneof(anyFigure(), fc.double({ min: -1e6, max: 1e6, noNaN: true }))
     // the digits of another package, without an exponent; its own constructor, since other code may change the shared
     // one
@@ -131,7 +131,7 @@ describe('comparison', () => {
     })
   })
 
-  it('throws for what is no quantity', () => {
+  it('throws for an invalid quantity', () => {
     const validQuantity = { value: 1, unit: 'N.m' } as const
     const callWith =
       (value: unknown, unit: unknown = 'N.m') =>

@@ -88,7 +88,7 @@ describe('numbers', () => {
     expect(formatNumber(1234567, { decimal: '.', group: '$&', groupFrom: 4 })).toBe('1$&234$&567')
   })
 
-  it('drops trailing zeros where at most so many decimals are asked for, and keeps a figure’s own', () => {
+  it('drops trailing zeros for a maximum number of decimals, and keeps those of a figure', () => {
     expect(formatNumber(1.5, point, { atMost: 3 })).toBe('1.5')
     expect(formatNumber(100, point, { atMost: 3 })).toBe('100')
     expect(formatNumber(100, point, { atMost: 0 })).toBe('100')
@@ -96,7 +96,7 @@ describe('numbers', () => {
     expect(formatNumber('10.00', point, { atMost: 1 })).toBe('10.00')
   })
 
-  it('throws for what is no number', () => {
+  it('throws for an invalid number', () => {
     const callWith =
       (value: unknown, digits: NumberDigits = {}) =>
       () =>
@@ -115,7 +115,7 @@ describe('numbers', () => {
 describe('quantities', () => {
   const band = (value: PrintedBand): string => formatQuantity(value, point)
 
-  it('stand with a no-break space before the symbol, but for degrees of angle', () => {
+  it('have a no-break space before the symbol, except degrees of angle', () => {
     expect(formatQuantity({ value: '20.0', unit: 'N.m' }, point)).toBe(`20.0${space}N·m`)
     expect(formatQuantity({ value: 20.04, unit: 'N.m' }, point, { decimals: 1 })).toBe(`20.0${space}N·m`)
     expect(formatQuantity({ value: 90, unit: 'deg' }, point)).toBe('90°')

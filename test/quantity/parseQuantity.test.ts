@@ -122,7 +122,7 @@ describe('length', () => {
 })
 
 describe('misuse', () => {
-  it('throws for what is no text or no option', () => {
+  it('throws for an invalid text or option', () => {
     const read = (text: unknown, options?: unknown) => () =>
       parseQuantity(text as string, options as ReadingOptions)
     expect(read(20)).toThrow(TypeError)

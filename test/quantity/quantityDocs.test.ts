@@ -24,7 +24,7 @@ describe('generated pages', () => {
 })
 
 describe('other libraries’ own tables', () => {
-  it('have errors no larger than are known, and ours are found by none of them', () => {
+  it('have errors no larger than known, and find none of ours', () => {
     for (const { unit, convertUnits, mathjs, jsQuantities } of otherTables()) {
       // known: convert-units 3.0.0-beta.8 to 4e-7 here, mathjs 15.2.0 to 6e-11 (psi), js-quantities 1.8.0 to 4e-7
       expect(convertUnits ?? 0, unit).toBeLessThan(4e-7)

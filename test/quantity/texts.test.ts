@@ -29,7 +29,7 @@ describe('English texts of the module', () => {
     expect([...seen].sort()).toEqual(Object.keys(quantityTexts).sort())
   })
 
-  it('are whole sentences without holes', () => {
+  it('are whole sentences without gaps', () => {
     for (const reason of reasonsSeen()) {
       const text = renderMessage(reason, en)
       expect(text).toMatch(/^[A-Z“0-9≥−].*[.?]$/s)
@@ -46,7 +46,7 @@ describe('English texts of the module', () => {
     ['20 nm', 'Upper and lower case change the meaning of “nm”. Did you mean N·m?'],
     ['1.234 L', '“1.234 L” can mean 1.234 or 1234. Say whether the comma or the point is the decimal mark.'],
     ['44–34 N·m', 'Minimum 44 exceeds maximum 34. Put the smaller one first.'],
-  ])('says of “%s” what to do', (text, sentence) => {
+  ])('the text of “%s” says what to do', (text, sentence) => {
     const [finding] = parseQuantity(text).findings
     expect(finding && renderMessage(finding, en)).toBe(sentence)
   })

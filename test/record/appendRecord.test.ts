@@ -191,7 +191,7 @@ describe('corrections', () => {
     expect(append(third, second.log).faults).toEqual([])
   })
 
-  it('an item of a list takes the place of that of the same part; what is left out stays', () => {
+  it('an item of a list replaces the one of the same part; omitted items stay', () => {
     const tightened = [{ kind: 'by hand', on: '/gearcases/front/openings/fill' }] as const
     const { log: after } = append(correctionOf({ tightened }), first)
     const [, , , root] = resolveLog(after, sheet).log.records
@@ -246,7 +246,7 @@ describe('corrections', () => {
     expect(selfCorrection.entries[0]?.done).toBe('no')
   })
 
-  it('checkDocuments finds what is left, in the record that says it', () => {
+  it('checkDocuments finds the remaining mistakes, in the record that contains them', () => {
     const secondCorrection = correctionOf({ refilled: { value: 510, unit: 'mL' } }, { id: 'second' })
     const { log: after } = append(secondCorrection, first)
     const found = checkDocuments(setWith(after), { today: TODAY }).map(({ code, path }) => `${code} ${path}`)

@@ -135,7 +135,7 @@ describe('sumUsedOil', () => {
     })
   })
 
-  it('refuses what is no log, no day and no volume', () => {
+  it('refuses an invalid log, day and volume', () => {
     const withVolume = (value: unknown) => [
       logOf(record('r', '2031-01-01', { usedOilLog: [{ volume: { value, unit: 'L' } as never }] })),
     ]

@@ -43,7 +43,7 @@ const placesOf = (...more: readonly ServiceRecord[]) =>
     (params as { readonly lacks?: unknown }).lacks,
   ])
 
-describe('what a warranty asks of a record', () => {
+describe('the facts that a warranty requires in a record', () => {
   it('is one finding with the list, at the record in its log; history without details is not judged', () => {
     const [finding, ...others] = findingsOf(exampleRecord)
     expect(others).toEqual([])

@@ -29,7 +29,7 @@ describe('good examples', () => {
     expect(checkDocuments(setOf(readFolder(folder)), { today: TODAY })).toEqual([])
   })
 
-  it('stay clean when all sheets and logs stand in one set', () => {
+  it('have no findings when all sheets and logs are in one set', () => {
     const { sheets, logs } = setOf(goodFolders().flatMap(readFolder))
     expect(checkDocuments({ ...EMPTY, sheets, logs }, { today: TODAY })).toEqual([])
   })
@@ -74,7 +74,7 @@ describe('waivers', () => {
     }
   })
 
-  it('of a retired code waive what is found under its name of today', () => {
+  it('with a retired code apply to findings of its present code', () => {
     const place = '/services/gear-oil-change/intervals'
     const patch: readonly PatchOperation[] = [
       { op: 'add', path: `${place}/repeat/period`, value: 'P3M' },
@@ -266,7 +266,7 @@ describe('misuse', () => {
     )
   })
 
-  it('refuses facts that it does not know, with the near one', () => {
+  it('refuses unknown facts, and suggests a similar one', () => {
     expect(() => checkDocuments(EMPTY, { todya: '2023-10-06' } as never)).toThrow(/todya.*today/)
   })
 

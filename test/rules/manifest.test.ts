@@ -16,7 +16,7 @@ describe('the manifest of rules', () => {
     expect(readFileSync(MANIFEST_FILE, 'utf8')).toBe(writeManifest())
   })
 
-  it('stands in the documentation as a table', () => {
+  it('is in the documentation as a table', () => {
     const page = readFileSync(TABLE_FILE, 'utf8')
     expect(page).toContain('| `spec/limits-reversed` | error | machine |')
     expect(writeTable(page)).toBe(page)
@@ -24,7 +24,7 @@ describe('the manifest of rules', () => {
 
   const codes = [...ruleCodes(), ...shapeRuleCodes()]
 
-  it.each(codes)('says of %s what it catches, judges, points at and rests on', (code) => {
+  it.each(codes)('%s states its purpose, fields, place and basis', (code) => {
     const { catches, judges, place, params, harm, basis } = readComment(code)
     expect(catches.length).toBeGreaterThan(40)
     expect(judges).toMatch(/^[A-Z`].{20,}[.:]/)
@@ -34,7 +34,7 @@ describe('the manifest of rules', () => {
     for (const meaning of Object.values(params)) expect(meaning).toMatch(/\w/)
   })
 
-  it('marks what a shape holds, and says which documents it is about', () => {
+  it('marks rules of a shape, and lists their documents', () => {
     const { rules } = JSON.parse(writeManifest()) as { readonly rules: readonly Record<string, unknown>[] }
     expect(
       rules

@@ -9,7 +9,7 @@ import { readVectors, runVector } from './support/vectors.js'
 const catalogue = { ...en, texts: { ...en.texts, ...rulesTexts } }
 
 describe('English texts', () => {
-  it('stand for every rule and for no other code', () => {
+  it('exist for every rule and for no other code', () => {
     const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
     const ruleCodes = codes.filter((code) => !code.startsWith('interval/'))
     expect(Object.keys(rulesTexts).sort()).toEqual(ruleCodes.sort())

@@ -87,7 +87,7 @@ describe('data that is not plain', () => {
     ])
   })
 
-  test('a document that holds itself', () => {
+  test('a document that contains itself', () => {
     const cyclic = stock()
     cyclic['containers'] = { ...(cyclic['containers'] as object), self: cyclic }
     expect(found(cyclic)).toEqual([['spec/not-plain-data', '/containers/self', 'cycle']])

@@ -65,7 +65,7 @@ describe('one finding for one mistake', () => {
     expect(curedCount).toBeGreaterThan(10)
   })
 
-  test('what was meant is named where it is near', () => {
+  test('a similar valid name is suggested', () => {
     const meant = (of: string, path: string, value: unknown) => {
       const patched = applyPatch(readFixture(of), [{ op: 'replace', path, value }])
       const [first]: readonly Finding[] = parseDocument('any', patched).findings
@@ -154,7 +154,7 @@ describe('the head of a document', () => {
   })
 })
 
-describe('what is handed in stays as it is', () => {
+describe('the argument is not changed', () => {
   test('the value is a copy, and the input is not changed', () => {
     const input = readFixture('full.stock.json')
     const before = JSON.stringify(input)

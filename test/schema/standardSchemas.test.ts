@@ -59,7 +59,7 @@ describe('Standard Schema 1.1', () => {
     expect(lists).toBeGreaterThan(10)
   })
 
-  test('the message says code and params, and the finding is there for other words', async () => {
+  test('the message has code and params, and the finding is there for other texts', async () => {
     const { issues } = await stockSchema['~standard'].validate({
       kind: 'stock',
       version: '1.0',

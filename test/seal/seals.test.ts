@@ -170,7 +170,7 @@ describe('matchStockSeals', () => {
   const line = (tasks: readonly SealTask[], stock: Record<string, StockSeal>) =>
     matchStockSeals(tasks, stock)[0]
 
-  it('counts what is needed, takes what is there, buys the rest', () => {
+  it('counts the needed seals, takes those in stock, buys the rest', () => {
     const tasks = need(washer, washer, { ...washer, source: { ref: 'manual', confidence: 'read' } })
     const sealLine = line(tasks, { box: shelf(2) })
     expect(sealLine).toMatchObject({
@@ -202,14 +202,14 @@ describe('matchStockSeals', () => {
     expect(lines.map(({ buy }) => buy)).toEqual([0, 1])
   })
 
-  it('what is only perhaps the same is named, not taken', () => {
+  it('a seal that may be the same is named, not taken', () => {
     const { size: _, ...sealWithoutSize } = washer
     const sealLine = line(need(sealWithoutSize), { box: shelf(5), empty: shelf(0) })
     expect(sealLine).toMatchObject({ buy: 1, take: [], possibleMatches: ['box'] })
     expect(codes(sealLine)).toEqual(['seal/buy', 'seal/stock-may-match'])
   })
 
-  it('a seal to be inspected is had ready, and not bought', () => {
+  it('a seal to be inspected is kept ready, and not bought', () => {
     const sealLine = line(need(ring, ring), {})
     expect(sealLine).toMatchObject({ needed: 0, toInspect: 2, buy: 0 })
     expect(sealLine?.reasons).toEqual([{ code: 'seal/keep-spare', params: { count: 2 } }])

@@ -28,7 +28,7 @@ describe('checkWasherFit', () => {
     expect(checkWasherFit(thread, size(inside, outside, thickness)).verdict).toBe('in the table')
   })
 
-  it('no ring of the table goes with the thread of another row, unless its inside is the same', () => {
+  it('no ring of the table fits the thread of another row, unless its inside diameter is the same', () => {
     for (const [thread] of DIN_7603) {
       for (const [other, inside, outside, thickness] of DIN_7603) {
         const hasSameDiameter = thread.split('x')[0] === other.split('x')[0]
@@ -196,7 +196,7 @@ describe('checkORing', () => {
     ])
   })
 
-  it('says where nothing is described or no row is known', () => {
+  it('reports a missing description and an unknown row', () => {
     expect(codes(checkORing({}))).toEqual(['seal/o-ring-not-described'])
     expect(codes(checkORing({ size: { inside: '33.33', section: '3.53', unit: 'mm' } }))).toEqual([
       'seal/o-ring-size-not-in-table',

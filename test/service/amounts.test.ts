@@ -143,7 +143,7 @@ describe('refills and oils', () => {
     expect(found?.additive?.needed?.value).toBe(additive)
   })
 
-  it('a maker fluid that the shelf has not: told, its pour time cannot be told, and the plan goes on', () => {
+  it('a maker fluid that is not in stock is reported, its pour time is unknown, and the plan continues', () => {
     const plan = planExample('tind-4', {
       sheet: patched(
         replace('/gearcases/front/oilSpace/oils', {

@@ -20,7 +20,7 @@ it('fasteners of unstated number are to be counted: in plan, card, kit and recor
   expect(prefillRecord(planExample('tind-4'))).not.toContain('#')
 })
 
-it('what a sheet asks for besides is in the kit, and kits that differ in it are two', () => {
+it('further supplies of a sheet are in the kit, and kits with different supplies are separate', () => {
   const plan = planExample('tind-4', {
     sheet: patched(add('/services/gear-oil-change/supplies', ['brake cleaner', 'rags'])),
   })

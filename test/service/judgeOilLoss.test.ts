@@ -166,7 +166,7 @@ describe('the oil that a gearcase lost', () => {
     expect(front(unknown).reasons.at(-1)?.code).toBe('service/oil-start-not-known')
   })
 
-  it('of two hubs the one that is named; none named: cannot tell which', () => {
+  it('the named one of two hubs; none named: cannot tell which', () => {
     const acre = documents('acre-26')
     const judgeHubs = (instance?: string) =>
       judgeOilLoss({

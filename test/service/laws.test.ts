@@ -246,7 +246,7 @@ function listRemovable(document: object, most: number): readonly string[] {
 }
 
 describe('a fact taken away', () => {
-  it.each(FOLDERS)('%s: never stops the plan by a fault, whichever it is', (folder) => {
+  it.each(FOLDERS)('%s: no fault stops the plan', (folder) => {
     const request = requestOf(folder)
     let triedCount = 0
     for (const part of ['sheet', 'log', 'toolbox', 'stock'] as const) {

@@ -97,7 +97,7 @@ describe('planVisit: misuse throws and names the argument', () => {
   it.each([
     [0.001, 'K'],
     [999.9, 'K'],
-  ] as const)('the ends of what is a temperature are taken: %s %s', (value, unit) => {
+  ] as const)('the lowest and highest valid temperatures are accepted: %s %s', (value, unit) => {
     expect(planRequest({ ...request, ambient: { value, unit } }).ok).toBe(true)
   })
 
@@ -107,7 +107,7 @@ describe('planVisit: misuse throws and names the argument', () => {
   })
 })
 
-describe('a key that a function does not know is refused by name, with the near one', () => {
+describe('an unknown key is refused by name, and a similar one is suggested', () => {
   const facts = { sheet, log, today }
   const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
   const record = { document } as Anything
@@ -270,7 +270,7 @@ describe('the other functions: misuse throws and names the argument', () => {
   })
 })
 
-describe('what documents hold wrongly gives findings, not faults', () => {
+describe('invalid documents give findings, not exceptions', () => {
   it('a log of another sheet, or of another revision of it', () => {
     for (const otherSheet of [
       { id: 'other', revision: '2023-03' },
@@ -284,7 +284,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
     }
   })
 
-  it('services that the sheet does not know, each told; `constructor` is none of them', () => {
+  it('each service that is not in the sheet is reported; `constructor` too', () => {
     const planned = planRequest({ ...request, services: ['constructor', 'gear-oil-change', '__proto__'] })
     expect(planned.ok).toBe(false)
     expect(planned.findings.map(({ code, params }) => [code, 'service' in params && params.service])).toEqual(
@@ -295,7 +295,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
     )
   })
 
-  it('a named service that this variant has not is told, and nothing is taken up', () => {
+  it('a named service that this variant does not have is reported, and not planned', () => {
     const services = { ...sheet.services }
     const change = services['gear-oil-change']
     if (change === undefined) throw new Error('no service')

@@ -69,7 +69,7 @@ describe("a writer's procedure", () => {
     expect(text.indexOf('Do not follow them')).toBeLessThan(text.indexOf('What is due'))
   })
 
-  it('decides the services; others that are asked for are refused', () => {
+  it('decides the services; other requested services are refused', () => {
     const check = buildProcedure({
       sheet: request.sheet,
       identity: request.log.identity,

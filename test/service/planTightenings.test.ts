@@ -118,7 +118,7 @@ describe('a stated torque and one wrench of 40 to 200 lbf·in', () => {
     }
   })
 
-  it('what is not stated or goes by turns is listed, and is no finding', () => {
+  it('a tightening that is not stated or by turns is listed, and is no finding', () => {
     const before = planExample('kvist-2')
     expect(before.missing.filter(({ reason }) => reason.params['role'] === 'tightening')).toHaveLength(2)
     expect(before.missing.map(({ kind }) => kind)).not.toContain('not settled')

@@ -37,7 +37,7 @@ describe('tools', () => {
     })
   })
 
-  it('a hexagon without a size cannot be told', () => {
+  it('for a hexagon without a size the tool is unknown', () => {
     expect(socketFor({ kind: 'internal hex' })).toMatchObject({
       verdict: 'cannot tell',
       reasons: [{ code: 'service/drive-not-stated' }],
@@ -100,7 +100,7 @@ describe('tools', () => {
       expect(stands({ pair: [2, most - 0.1] }, mass)).toEqual([['does not fit', 'pair', WEAK]])
     })
 
-    it('a mass that is not stated, or has no upper end, cannot be told', () => {
+    it('a mass that is not stated, or has no upper end, is `cannot tell`', () => {
       const undecidedPair = ['cannot tell', 'pair', 'service/mass-not-stated']
       expect(stands({ pair: [2, 1000] }, { kind: 'not stated' })).toEqual([undecidedPair])
       expect(stands({ pair: [2, 1000] }, { kind: 'limits', min: '600', unit: 'kg' })).toEqual([undecidedPair])
@@ -175,7 +175,7 @@ describe('tools', () => {
       ])
     })
 
-    it('asked for, ramps are used where the manual is silent, and refused where it forbids them', () => {
+    it('requested ramps are used if the manual does not mention them, and refused if it forbids them', () => {
       const asked = { stands: set(2, 1000), raiseOn: 'ramps' } as const
       expect(planOn(undefined, asked, 'silent')).toEqual({
         ...{ ramps: true, tools: [['ramps', 'missing', 'service/ramps-missing']] },
@@ -221,7 +221,7 @@ describe('tools', () => {
       expect(found({ date: '2023-02-11', cyclesSince })).toEqual(expected)
     })
 
-    it('both may have run out, and both are told', () => {
+    it('both may have expired, and both are reported', () => {
       expect(found({ date: '2022-01-01', cyclesSince: 6000 })).toHaveLength(2)
     })
 
@@ -230,7 +230,7 @@ describe('tools', () => {
         expect(found({ date, cyclesSince: 0 })).toEqual([])
     })
 
-    it('a date that nobody kept is information', () => {
+    it('a missing date is information', () => {
       expect(found(undefined)).toEqual([['service/calibration-not-recorded', WRENCH, undefined]])
     })
   })
@@ -245,7 +245,7 @@ describe('tools', () => {
         },
       })
 
-    it('is left out and told for each scale; the other wrenches work on', () => {
+    it('is left out and reported for each scale; the other wrenches are used', () => {
       const plan = withScale(3)
       expect(
         plan.findings
@@ -300,7 +300,7 @@ describe('tools', () => {
       }
     })
 
-    it('without a temperature the first hose is listed, and its time cannot be told', () => {
+    it('without a temperature the first hose is listed, and its time is unknown', () => {
       const { ambient: _ambient, ...request } = requestExample(
         'tind-4',
         toolbox({ fillers: { long: longFunnel, wide: wideFunnel } }),
@@ -312,13 +312,13 @@ describe('tools', () => {
       ])
     })
 
-    it('no hose at all is told', () => {
+    it('a missing hose is reported', () => {
       const plan = planExample('tind-4', toolbox({ fillers: {} }))
       const pours = plan.waits.filter(({ kind }) => kind === 'pour')
       expect(pours.map(({ reasons }) => reasons[0]?.code)).toEqual(['service/no-filler', 'service/no-filler'])
     })
 
-    it('of pans the smallest that holds all; too small and none are told', () => {
+    it('the smallest pan that holds all oil; reports pans that are too small, and no pan', () => {
       const pan = (value: number) => ({ name: `${value} mL`, size: { value, unit: 'mL' as const } })
       const verdict = (pans: Toolbox['pans']) => {
         const plan = planExample('tind-4', toolbox({ pans }))

@@ -10,7 +10,7 @@ describe('kits of several machines', () => {
   const plan = planExample('tind-4')
   const kit = kitContents(plan)
 
-  it('alike are one list to pack, and their orders add up', () => {
+  it('that are equal are one packing list, and their orders add up', () => {
     const otherKit = { ...kit, machine: { id: 'station-3', name: 'Station 3' } }
     expect(groupKits([kit, otherKit])).toEqual([{ machines: [kit.machine, otherKit.machine], kit }])
     const [oil] = orderList([kit, otherKit]).oil

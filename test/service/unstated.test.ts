@@ -54,7 +54,7 @@ describe.each([
   ['intervals alone', INTERVAL_ONLY],
   ['three figures', THREE_FIGURES],
 ])('a sheet of %s', (_what, sheet) => {
-  it('is a good sheet: what is left out is information', () => {
+  it('is a valid sheet: omitted facts are information', () => {
     const severities = check(sheet)
       .filter(({ path }) => path.startsWith('/gearcases'))
       .map(({ severity }) => severity)

@@ -8,7 +8,7 @@ const codes = (found: readonly { readonly code: string }[]) => found.map(({ code
 describe('oil spaces that are shared', () => {
   const sharedWith = (owner: string) => ({ kind: 'shared', with: owner })
 
-  it('in a circle: nobody owns the oil, nothing is due, and nothing hangs', () => {
+  it('in a circle: no gearcase owns the oil, nothing is due, and planning ends', () => {
     const plan = planExample('tind-4', {
       sheet: patched(
         replace('/gearcases/front/oilSpace', sharedWith('rear')),

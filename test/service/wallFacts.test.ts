@@ -82,7 +82,7 @@ describe.each(MACHINES)('the wall facts of %s', (_name, machine) => {
     )
   })
 
-  it('name for each line of the job the steps of the procedure that it is there for', () => {
+  it('give the steps of the procedure for each line of the job', () => {
     const steps = new Set(plan.steps.map(({ id }) => id))
     const phrases = facts.job.flatMap((line) => line.phrases)
     expect(facts.job.length).toBeLessThanOrEqual(10)

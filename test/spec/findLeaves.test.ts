@@ -174,7 +174,7 @@ describe('diffSheets', () => {
     })
   })
 
-  test('what is no sheet, or goes deeper than any, is refused by its argument', () => {
+  test('an invalid or too deep sheet is refused by the name of its argument', () => {
     const [sheet] = sheets.map(([, document]) => document)
     const ring: Record<string, unknown> = {}
     ring['one'] = ring['other'] = ring
@@ -187,7 +187,7 @@ describe('diffSheets', () => {
     expect(diffSheets({ machine: nest(31) } as never, { machine: nest(31) } as never).facts).toEqual([])
   })
 
-  test('law: what is added one way is removed the other', () => {
+  test('law: facts added in one direction are removed in the other', () => {
     for (const [, from] of sheets)
       for (const [, to] of sheets) {
         const forwardChanges = diffSheets(from, to)

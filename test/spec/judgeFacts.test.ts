@@ -193,7 +193,7 @@ describe('judgePart', () => {
     expect(judgePart(cover, { market: 'FI' }, '/gearcases/rear/covers/side-cover').verdict).toBe('yes')
     expect(judgePart(cover, { market: 'NO' }, '/gearcases/rear/covers/side-cover').verdict).toBe('no')
   })
-  test('the condition of what it sits in, asked from inside', () => {
+  test('the condition of the containing part, from a part inside', () => {
     const inside = {
       ...taper,
       gearcases: {

@@ -187,7 +187,7 @@ test('misuse throws', () => {
   )
 })
 
-test('law: the figure of the whole truth is the answer, or among the candidates of what is known of it', () => {
+test('law: the figure for all facts is the answer, or among the candidates for some facts', () => {
   const years = [2018, 2019, 2020, 2021]
   const names = ['one', 'two', 'three']
   const condition = fc.record(

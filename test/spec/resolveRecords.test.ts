@@ -58,7 +58,7 @@ function rootOf(list: readonly ServiceRecord[], place: number): number | undefin
 }
 
 describe('resolveRecords', () => {
-  it('keeps every record at its place, and each part is what the last record said of it', () => {
+  it('keeps the order of the records, and each part is as in the last record', () => {
     law(2000, records, (list) => {
       const resolved = resolveRecords(list)
       expect(resolved).toHaveLength(list.length)
@@ -87,7 +87,7 @@ describe('resolveRecords', () => {
     })
   })
 
-  it('says of each part of a correction where it is written', () => {
+  it('gives the source of each part of a correction', () => {
     law(1000, records, (list) => {
       for (const { record, places } of resolveRecords(list))
         for (const [at, from] of places) {

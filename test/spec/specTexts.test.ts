@@ -163,7 +163,7 @@ describe('texts', () => {
     expect(text).not.toMatch(/undefined|NaN\b|\[object|\.\.| {2}| \./)
   })
 
-  test('nearly every code of the module has been said', () => {
+  test('nearly every code of the module occurred', () => {
     const codes = new Set(allTexts.map(({ code }) => code))
     // Other tests cover too much data, YAML and tables.
     const unusedCodes = Object.keys(specTexts).filter((code) => !codes.has(code))

@@ -173,14 +173,14 @@ function expectTightenings(plan: JudgedPlan, visit: ExpectedVisit): void {
     )
   })
 
-  it('takes no more wrenches than it takes', () => {
+  it('takes no more wrenches than needed', () => {
     expect([...plan.wrenches.use].sort()).toEqual([...visit.wrenches.expected].sort())
   })
 }
 
 function expectOil(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.oil)
-    it(`takes ${row.choice} from the shelf and buys what is short`, () => {
+    it(`takes ${row.choice} from the shelf and buys the rest`, () => {
       const lines = plan.oil.filter(({ choice }) => choice === row.choice)
       const ml = (value: number): unknown => expect.closeTo(value, 6)
       expect(sum(lines.map(({ needed }) => millilitres(needed)))).toEqual(ml(row.neededMl))
@@ -199,7 +199,7 @@ function expectOil(plan: JudgedPlan, visit: ExpectedVisit): void {
       )
     })
 
-  it('takes no oil beside those of the table', () => {
+  it('takes only the oils of the table', () => {
     expect(new Set(plan.oil.map(({ choice }) => choice))).toEqual(
       new Set(visit.oil.map(({ choice }) => choice)),
     )
@@ -272,7 +272,7 @@ function expectWaits(plan: JudgedPlan, visit: ExpectedVisit): void {
       expect(wait?.seconds).toBe(row.totalWhole)
     })
 
-  it('waits as the table says, in whole seconds or until it is seen', () => {
+  it('has the waits of the table, in whole seconds or until an event', () => {
     const found = plan.waits.map(
       ({ kind, part, seconds }) => `${kind} ${part.path} ${seconds ?? 'no number'}`,
     )

@@ -174,7 +174,7 @@ function bandOf(stated: StatedValue<TorqueUnit>): readonly [low: bigint, high: b
 }
 
 describe('checkWrench: laws', () => {
-  it('equals a judge that tries every mark in whole numbers', () => {
+  it('equals a second implementation that tries every mark in whole numbers', () => {
     let fitting = 0
     law(400, wrenchArb, statedArb, editionArb, (wrench, stated, iso6789) => {
       const [low, high, twiceAim] = bandOf(stated)

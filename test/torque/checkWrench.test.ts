@@ -193,7 +193,7 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
     expect(codes(wrench, limits('100.000001', '110'))).toEqual(['torque/above-highest-mark'])
   })
 
-  it('below 20 % is said under 2017, at 20 % it is not', () => {
+  it('below 20 % is reported under 2017, at 20 % it is not', () => {
     expect(judge(wrench, limits('18', '20'))).toEqual(['fits with care', 19])
     expect(codes(wrench, limits('18', '20'))).toContain('torque/low-on-scale')
     expect(codes(wrench, limits('20', '20'))).not.toContain('torque/low-on-scale')
@@ -376,7 +376,7 @@ describe('checkWrench: what the manual does not say', () => {
     expect(codes(dial, nominal('40.5'))).toEqual(['torque/band-not-stated', 'torque/iso-figure-unknown'])
   })
 
-  it('a tolerance of the caller makes a band, and is said', () => {
+  it('a tolerance of the caller gives a band, and is reported', () => {
     const { verdict, band, reasons } = checkWrench(wrench, nominal('40.5'), {
       ...BY_2017,
       tolerancePercent: 10,
@@ -449,7 +449,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
     expect(fitOfStages(fits, beyond, oneLimit, narrowBand)).toBe('does not fit')
   })
 
-  it('an angle after the torque is said and changes no verdict', () => {
+  it('an angle after the torque is reported and changes no verdict', () => {
     for (const [thenAngle, angle] of [
       [{ kind: 'nominal', value: '90', unit: 'deg' }, { nominal: '90' }],
       [

@@ -62,7 +62,7 @@ describe('chooseWrenches', () => {
     expect(covered.map(({ fit }) => fit.verdict)).toEqual(['fits with care', 'fits'])
   })
 
-  it('lists what stays uncovered, why by wrench, and ranges to get of at most five to one', () => {
+  it('lists uncovered tasks with a reason for each wrench, and ranges to buy of at most five to one', () => {
     const tasks = [
       { on: '/a', tightening: limits('39', '49') },
       { on: '/b', tightening: limits('290', '310'), drive: '1/2 in' },

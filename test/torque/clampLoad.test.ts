@@ -126,7 +126,7 @@ describe('clampLoad', () => {
     },
   )
 
-  it('above the proof load is said; at it still counts as below', () => {
+  it('above the proof load is reported; at the proof load counts as below', () => {
     const ask = (value: number) =>
       clampLoad({
         torque: { value, unit: 'N.m' },

@@ -71,7 +71,7 @@ const functionNames = new Set(functions.map(([name]) => name))
 for (const { code, of } of docExamples())
   if (of !== undefined && functionNames.has(of)) calls.push(...(await captureCalls(code)))
 
-describe('an argument, or a key of one, that is anything at all', () => {
+describe('an argument, or a key of one, with any value', () => {
   it.each(functions)('%s', async (name, run) => {
     const own = calls.filter((call) => call.name === name)
     expect(own.length, 'calls in the examples of the documentation').toBeGreaterThan(0)

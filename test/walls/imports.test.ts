@@ -67,7 +67,7 @@ const DOORS = /^([a-z0-9]+|message\/[a-z]{2}|quantity\/unitCodes)\/index\.ts$/
 const levelOf = (module: string): number => LEVELS.findIndex((level) => level.includes(module))
 
 describe('the walls between modules', () => {
-  it('finds the imports at all', () => {
+  it('finds imports', () => {
     expect(files.length).toBeGreaterThan(100)
     expect(imports.length).toBeGreaterThan(300)
     expect(imports.filter((link) => link.typeOnly).length).toBeGreaterThan(100)

@@ -105,7 +105,7 @@ describe('the comparison', () => {
     expect(compare({ a: [], verdict: {} })).toEqual(['/a/0', '/verdict/kind', '/old'])
   })
 
-  it('sees a step that a plan lost, and takes no other order for one', () => {
+  it('finds a step that a plan lost, but not a new order', () => {
     const plan = (...steps: readonly Json[]): Json => ({ plans: { due: { value: { steps } } } })
     const drain = { id: 'a', do: 'let drain', part: { path: '/gearcases/front' }, figures: {} }
     const warmStep = { id: 'b', do: 'warm the oil', figures: {} }
@@ -119,7 +119,7 @@ describe('the comparison', () => {
     expect(lostSteps(plan(warmStep, drain), plan(carryStep, drain))).toEqual([])
   })
 
-  it('takes a set that is refused now only with the finding that its rule had', () => {
+  it('accepts a set that is now refused only with the finding of its old rule', () => {
     const found = { code: 'x/y', severity: 'error', path: '/a', params: { n: 1 } }
     const frozen: Json = {
       read: { 'a.json': { ok: true, findings: [], value: [] } },

@@ -140,7 +140,7 @@ describe('what cannot be left out', () => {
     ])
   })
 
-  test('the opening of a fill method where two could be meant, at the text that needs it', () => {
+  test('an ambiguous opening of a fill method, at the text that needs it', () => {
     const openings = { fill: drain, upper: { ...drain, uses: 'fill' } }
     expect(found({ gearcases: { rear: gearcase(openings) } })).toEqual([
       ['spec/missing-key', '/gearcases/rear/oilSpace/fill'],
