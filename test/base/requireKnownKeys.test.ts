@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { requireKnownKeys } from '../../src/base/requireKnownKeys.js'
 
-test('an unknown key is refused with the near one, or with all known keys', () => {
+test('an unknown key is refused with a similar one, or with all known keys', () => {
   const known = ['iso6789', 'tolerancePercent']
   const call = (value: object) => () => requireKnownKeys('options', value, known)
   expect(call({ iso6789: '2017', tolerancePercent: undefined })).not.toThrow()

@@ -132,7 +132,7 @@ describe('equal to a Temporal implementation', () => {
 })
 
 describe('laws', () => {
-  test('every day number has one text and comes back', () => {
+  test('every day number has one text, which gives the number again', () => {
     let wrongCount = 0
     let before = ''
     for (let day = FIRST_DAY; day <= LAST_DAY; day += 1) {

@@ -132,7 +132,7 @@ describe('every figure on the card', () => {
     expect(figuresOn(html).length).toBeGreaterThan(8)
   })
 
-  it('is missed by this test when it is changed', () => {
+  it('fails this test when it is changed', () => {
     const html = renderHtml(cardOf(SKARNFELL_PLAN))
     const forgedHtml = html.replace('>22.5\u00a0N·m</span>', '>25.5\u00a0N·m</span>')
     expect(forgedHtml).not.toBe(html)

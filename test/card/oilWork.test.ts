@@ -342,7 +342,7 @@ describe('a cover', () => {
     )
   })
 
-  it('that carries bearings comes off and goes on only by the manual', () => {
+  it('that carries bearings is removed and refitted only by the manual', () => {
     const text = cover({ carriesBearings: true })
     expect(text).toContain("Take off the rear cover only by the machine's manual: it carries bearings.")
     expect(text).toContain("Fit the rear cover only by the machine's manual: its shims set the bearings.")

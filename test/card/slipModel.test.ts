@@ -136,7 +136,7 @@ describe('the slip on paper', () => {
     expect(lostSpans).toEqual([])
   })
 
-  it('has the last word: a correction takes the fault away', () => {
+  it('decides: a correction removes the fault', () => {
     const [{ record, correction }] = CORRECTED as [(typeof CORRECTED)[0]]
     for (const text of writtenOf(slipOf(record))) expect(text).toContain('520 mL of station gear oil')
     for (const text of writtenOf(slipOf(record, correction))) {

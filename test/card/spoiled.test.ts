@@ -65,7 +65,7 @@ const { findings, ...plan } = planExample('kvist-2')
 const card = cardModel({ value: plan, findings }, en)
 
 describe('a spoiled plan', () => {
-  it('is refused by name or read', () => {
+  it('is read or refused by name', () => {
     expect(paths(plan, 3).length).toBeGreaterThan(150)
     expect(faultsOf(plan, 3, (value: VisitPlan) => cardModel({ value, findings }, en))).toEqual([])
     expect(faultsOf(plan, 3, (value: VisitPlan) => cueList(value, en))).toEqual([])
@@ -92,7 +92,7 @@ describe('a spoiled plan', () => {
 })
 
 describe("a spoiled owner's slip", () => {
-  it('is refused by name or read', () => {
+  it('is read or refused by name', () => {
     const { sheet, log, today, due } = requestExample('acre-26')
     const slip = ownerSlip({ sheet, log, today, faults: [] }, { due })
     expect(paths(slip, 5).length).toBeGreaterThan(80)

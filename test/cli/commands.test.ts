@@ -331,7 +331,7 @@ describe('repair', () => {
     },
   )
 
-  it('has nothing to fix in a good procedure', async () => {
+  it('has nothing to fix in a valid procedure', async () => {
     expect(await run(['repair', TIND])).toMatchObject({
       code: 0,
       out: expect.stringContaining('Nothing to fix'),

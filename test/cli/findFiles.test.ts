@@ -76,7 +76,7 @@ describe('check of a folder', () => {
     })
   })
 
-  it('what is wrong below is found, and the counts do not mix with output for programs', async () => {
+  it('mistakes in subfolders are found, and the counts do not mix with output for programs', async () => {
     await mkdir(at('bad', 'deep', 'er'), { recursive: true })
     await writeFile(at('bad', 'deep', 'er', 'sheet.json'), '{}')
     const { code, out, err } = await run('check', at('bad'), '--format', 'json')
@@ -167,7 +167,7 @@ describe('patterns', () => {
     expect(await find([`${at()}/${pattern}`])).toMatchObject(found)
   })
 
-  it('what matches nothing is a wrong command line', async () => {
+  it('a pattern without a match is a wrong command line', async () => {
     for (const pattern of ['*.toml', 'tind/log.json/*', '(*', '[a', 'no/**'])
       expect(await run('check', `${root}/${pattern}`)).toMatchObject({
         code: 2,

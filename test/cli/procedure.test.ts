@@ -116,7 +116,7 @@ describe('--procedure', () => {
     }
   })
 
-  it('that is not safe says so at the top of the card, and where', async () => {
+  it('that is not safe has a warning at the top of the card, with the place', async () => {
     const file = await runOwn((steps) => steps.filter(({ do: action }) => action !== 'chock the wheels'))
     const { code, out } = await run(['plan', TIND, ...VISIT, '--procedure', 'own.json'], { 'own.json': file })
     expect(code).toBe(1)

@@ -56,7 +56,7 @@ describe('a key that appears twice is a finding with its place', () => {
   })
 })
 
-describe('what is not read says why', () => {
+describe('a file that is not read has a reason', () => {
   it('broken text', () => {
     expect(problem('a: [1, 2')).toMatch(/YAML/)
   })

@@ -12,7 +12,7 @@ async function dueOn(today: string, paths: readonly string[] = [FOLDER], files =
 }
 
 describe('the first service after a rebuild', () => {
-  it('is due after the first interval again, counted from the rebuild, for the hubs that were rebuilt alone', async () => {
+  it('only for the rebuilt hubs, the first interval applies again from the rebuild', async () => {
     const lines = (await dueOn('2023-10-06')).split('\n  DUE').map((service) => service.split('\n'))
     const of = (name: string) => lines.find(([head]) => head?.includes(`oil change, ${name}`)) ?? []
     for (const side of ['left', 'right'])

@@ -27,7 +27,7 @@ describe('slip', () => {
     expect(out).toContain('Record: station-2-2023-10-06')
   })
 
-  it('is else about the last visit of the log, or about one that is named', async () => {
+  it('otherwise is about the last visit of the log, or a named one', async () => {
     expect((await run(FILES)).out).toContain('Record: station-2-check-2023')
     expect((await run([...FILES, '--record', 'station-2-2022'])).out).toContain('Record: station-2-2022')
   })

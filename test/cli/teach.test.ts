@@ -278,7 +278,7 @@ describe('a document without a kind is read as what it looks like, and everythin
   })
 })
 
-describe('what a stranger stumbled over', () => {
+describe('mistakes that a new user made', () => {
   const sheet = (rest: string) => `kind: spec-sheet
 version: "1.0"
 id: kalv-2

@@ -52,7 +52,7 @@ describe('the rule', () => {
     expect(codes(choice)).toEqual(['fill/opened-first', 'fill/opened-first', 'fill/containers-left-over'])
   })
 
-  it('an opened one alone may do; what it keeps is left over', () => {
+  it('one opened container can be enough; the rest is left over', () => {
     const choice = chooseContainers({ drum: container(20, 'L', 1, 12) }, L(1.5))
     expect(choice.use).toEqual([{ id: 'drum', opened: L(1.5), full: 0 }])
     expect(choice.leftOver).toEqual(L(10.5))
@@ -189,7 +189,7 @@ describe('laws', () => {
     })
   })
 
-  it('taken and left over are what the shelf gives, and never more than it has (law)', () => {
+  it('used oil and remaining oil add up to the opened containers, within the stock (law)', () => {
     const shelf = fc.dictionary(
       fc.constantFrom('a', 'b', 'c', 'd'),
       fc.record({
@@ -221,7 +221,7 @@ describe('laws', () => {
     })
   })
 
-  it('does not care in which unit the same need is stated (law)', () => {
+  it('is the same for a need in any unit (law)', () => {
     const shelf = { quart: container(1, 'qt_us', 9), litre: container(1, 'L', 9) }
     law(50, fc.integer({ min: 1, max: 9000 }), (need) => {
       const [inMl, inL] = [
@@ -232,7 +232,7 @@ describe('laws', () => {
     })
   })
 
-  it('too many combinations: a good choice, and it says that it was not the last word', () => {
+  it('too many combinations: a good choice, reported as possibly not the best', () => {
     const kinds = Array.from({ length: 12 }, (_, place) => ({
       size: BigInt(1_000_003 + place * 7919),
       count: 60,

@@ -294,7 +294,7 @@ describe('first service, rebuild and use', () => {
     expect([after.verdict, after.lines[0]?.left]).toEqual(['due', { value: 0, unit: 'h' }])
   })
 
-  test('without a date of first use the calendar cannot tell, the hours can', () => {
+  test('without a date of first use the calendar limit is undecided, the hour limit is not', () => {
     const verdict = judge(intervals, { hours: [['2031-02-01', 51]] }, '2031-02-01')
     expect([verdict.verdict, verdict.lines.map((line) => line.verdict), codes(verdict.missing)]).toEqual([
       'overdue',
@@ -480,7 +480,7 @@ describe('events, instances and services that count', () => {
   })
 })
 
-describe('what the sheet does not say', () => {
+describe('facts that the sheet does not state', () => {
   const cannotTell: Resolved<Interval> = { kind: 'cannot tell', missing: ['variant'], candidates: [] }
   const parts = { hours: [['2031-03-12', 260]] as const, records: [{ date: '2031-03-01', hours: 0 }] }
 
@@ -631,7 +631,7 @@ describe('bad input', () => {
     expect(ask({ today: 5 })).toThrow(TypeError)
   })
 
-  test('an unknown option or fact is refused by name, with the near one', () => {
+  test('an unknown option or fact is refused by name, with a similar one', () => {
     expect(ask({}, { soon: { hour: 10 } })).toThrow(
       new TypeError("options.soon must not have the key 'hour'; did you mean hours?"),
     )
@@ -719,7 +719,7 @@ describe('bad input', () => {
     ).toThrow("intervals.severe.factor must be a decimal such as '0.5', got 'half'")
   })
 
-  test('meter values that are none are left out with a reason', () => {
+  test('invalid meter values are left out with a reason', () => {
     for (const value of [Number.NaN, -1, Number.POSITIVE_INFINITY, 1e300]) {
       const verdict = judge(
         every250,

@@ -288,7 +288,7 @@ describe('rows and columns', () => {
     ])
   })
 
-  test('a row with any field that cannot be used is never green', () => {
+  test('a row with an unusable field is never green', () => {
     for (const [field, value] of [
       ['eventDate', '2031-02-30'],
       ['everyDays', -1],

@@ -156,7 +156,7 @@ describe('due over JSON Lines', () => {
     ).rejects.toThrow(RangeError)
   })
 
-  test('a misspelt field is a finding with the near name; columns of other use are named once', async () => {
+  test('a misspelt field is a finding with a similar name; other columns are listed once', async () => {
     const rows = [
       { id: 1, lastDate: TODAY, everyMonth: 6, customer: 'A' },
       { id: 2, lastDate: TODAY, everyMonths: 6, everyYears: 1, depot: 'north' },

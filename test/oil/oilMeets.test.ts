@@ -313,7 +313,7 @@ describe('ambient and the whole', () => {
     expect(at(30.01)).toMatchObject({ ambient: 'no', verdict: 'no' })
   })
 
-  it('no beats ask, ask beats yes (law over all aspects)', () => {
+  it('no outweighs ask, ask outweighs yes (law over all aspects)', () => {
     const categories = fc.subarray(['GL-4', 'GL-5', 'MT-1', 'X'])
     const grade = fc.constantFrom('80W-90', '75W-90', '90', '85W-140', 'nonsense')
     const slip = fc.constantFrom('required', 'not permitted', 'either', 'not stated' as const)

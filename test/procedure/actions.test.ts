@@ -121,7 +121,7 @@ describe('findCautions', () => {
   })
   const codesOf = (step: Step) => findCautions(taper, step).map((caution) => caution.code)
 
-  test('a washer plug is never helped by more torque; a taper plug has its turns', () => {
+  test('more torque never helps a plug with a washer; a taper plug has its turns', () => {
     expect(codesOf({ id: 'a', do: 'tighten', on: '/gearcases/box/openings/drain' })).toEqual([
       'procedure/caution-weeping-washer',
     ])

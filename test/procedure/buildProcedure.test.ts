@@ -395,7 +395,7 @@ describe('misuse throws', () => {
   ])('%s: TypeError', (_what, given, options?: unknown) => {
     expect(() => buildProcedure(given as never, options as never)).toThrow(TypeError)
   })
-  test('a key that is not known, with the near one', () => {
+  test('an unknown key, with a similar one', () => {
     expect(() => buildProcedure({ ...facts, service: 'change' } as never)).toThrow(
       /^facts.*service.*did you mean services\?$/,
     )

@@ -131,7 +131,7 @@ describe('by places in the list alone', () => {
     })
   })
 
-  test('a shield goes back as often as it comes off, each time after a look for leaks at what is behind it', () => {
+  test('a shield is refitted as often as it is removed, each time after a leak check behind it', () => {
     eachVisit((sheet, steps) => {
       const off = places(steps, 'remove shield')
       const on = places(steps, 'refit shield')
@@ -168,10 +168,10 @@ describe('by places in the list alone', () => {
   })
 })
 
-describe('what is not known of the machine', () => {
+describe('unknown facts of the machine', () => {
   const winch = { variants: ['winch'] }
 
-  test('which seal it has: a new one is never wrong', () => {
+  test('which seal it has: a new one is always correct', () => {
     const sheet = makeSheet(
       { rear: makeCase('rear', { seal: O_RING }) },
       {
@@ -196,7 +196,7 @@ describe('what is not known of the machine', () => {
     expect(listActions({})).toEqual(['take off old seal', 'fit new seal'])
   })
 
-  test('which oil it takes: the additive step is there where some oil needs it', () => {
+  test('which oil it needs: the additive step is included if some oil needs it', () => {
     const plainCase = makeCase('rear', {})
     const { oilSpace: mixed } = makeCase('rear', { additive: 'always' })
     if (mixed.kind !== 'own') throw new Error('an own oil space is required')

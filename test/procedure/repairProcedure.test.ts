@@ -125,7 +125,7 @@ describe('proposals', () => {
 })
 
 describe('broken by chance', () => {
-  test('a procedure with 1 to 3 random edits comes back right, and a second repair changes nothing', () => {
+  test('a procedure with 1 to 3 random edits is repaired, and a second repair changes nothing', () => {
     law(40, brokenArbitrary, expectRepaired)
   })
 

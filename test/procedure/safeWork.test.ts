@@ -176,7 +176,7 @@ describe('1.4: several ways of draining', () => {
     expect(codesOf({ ...built, steps }, sheet)).toEqual(['procedure/drain-left-closed'])
   })
 
-  test('another kind of way, or a fill plug, is what the manual prefers less, so it stays closed', () => {
+  test('another way to empty, or a fill plug, is a second choice of the manual, so it stays closed', () => {
     const emptyingWays = [plug('drain'), { kind: 'suction', opening: 'fill' }, plug('fill')] as const
     const { steps } = build(caseWith(emptyingWays), ['change'])
     expect(worked(steps, 'let drain')).toEqual(drains.slice(0, 1))

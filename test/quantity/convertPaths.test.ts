@@ -45,7 +45,7 @@ describe('the path for doubtful cases', () => {
     })
   })
 
-  it('is not needed for what workshops convert', () => {
+  it('is not needed for usual conversions', () => {
     const ordinaryValues = fc
       .tuple(fc.integer({ min: 1, max: 999_999 }), fc.integer({ min: 0, max: 3 }))
       .map(([digits, decimals]) => digits / 10 ** decimals)
@@ -114,7 +114,7 @@ function inverse(value: bigint, modulus: bigint): bigint {
 }
 
 describe('the nearest misses of a tie', () => {
-  it('come out right, the nearest of them by the path for doubt, alone and in a column', () => {
+  it('ties are rounded correctly, alone and in a column, and near ties use exact arithmetic', () => {
     const values = nearTies()
     expect(values.length).toBeGreaterThan(300)
     const column = convertColumn(Float64Array.from(values), 'N.m', 'lbf.ft')

@@ -197,7 +197,7 @@ describe('second units, published examples', () => {
     expect(secondUnit(nominal('7.5', 'in'), 'mm')).toEqual(nominal('190', 'mm'))
   })
 
-  it('is null where nine digits or six decimals do not do', () => {
+  it('is null if nine digits or six decimals are not enough', () => {
     expect(secondUnit(nominal('999999999', 'kN.m'), 'cN.m')).toBe(null)
     expect(secondUnit(limits('0.000001', '0.000002', 'cN.m'), 'kN.m')).toBe(null)
     expect(secondUnit(limits('999999999', undefined, 'kN.m'), 'cN.m')).toBe(null)

@@ -24,7 +24,7 @@ function reasonsSeen(): Reason[] {
 }
 
 describe('English texts of the module', () => {
-  it('exist for every code that comes out, and every code that has one comes out', () => {
+  it('exist for every code that occurs, and every code with one occurs', () => {
     const seen = new Set(reasonsSeen().map(({ code }) => code))
     expect([...seen].sort()).toEqual(Object.keys(quantityTexts).sort())
   })

@@ -45,7 +45,7 @@ describe('checkRecord', () => {
     )
   })
 
-  it('refuses a list of records that is none beside the record itself', () => {
+  it('refuses an invalid list of records, and the record', () => {
     const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
     const record = { document } as never
     for (const records of [undefined, {}])

@@ -133,7 +133,7 @@ describe('a rule of the caller', () => {
     expect(seen.size).toBe(1)
   })
 
-  it('is given a record with what its sheet and log say of it', () => {
+  it('gets a record with its facts from sheet and log', () => {
     const rule = defineRule({
       code: 'house/entry',
       severity: 'info',

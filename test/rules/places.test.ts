@@ -27,7 +27,7 @@ describe('comparePlaces', () => {
     })
   })
 
-  it('puts places that are not there behind those that are, by name', () => {
+  it('sorts missing places after existing ones, by name', () => {
     const places = ['/x/b', '/a', '/x/a', '', '/y']
     expect(places.sort((place, other) => comparePointers({ y: 1, a: 2 }, place, other))).toEqual([
       '',

@@ -125,7 +125,7 @@ describe('the history of a log', () => {
 })
 
 describe('a line', () => {
-  it('adds what was not known, and a list that was not there', () => {
+  it('adds unknown facts and a missing list', () => {
     const lines = [
       head,
       '',

@@ -114,7 +114,7 @@ describe('listSealTasks', () => {
     ])
   })
 
-  it('cracked first and taken out later is one opening; left and right are two', () => {
+  it('a plug cracked loose and later removed is one opening; left and right are two', () => {
     const openedTwice: OpenedPart[] = [
       { path: fill, seals: [washer], how: 'cracked loose', instance: 'left' },
       { path: fill, seals: [washer], instance: 'left' },

@@ -111,7 +111,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
     })
   })
 
-  it('has no pointer that dangles', () => {
+  it('has no dangling pointer', () => {
     law(50, requests, (request) => {
       const plan = planFor(request)
       for (const [list, pointer] of listPointers(plan)) {
@@ -191,7 +191,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
     })
   })
 
-  it('never takes what the visit before has taken', () => {
+  it('never takes the oil and parts of the previous visit', () => {
     law(40, requests, fc.nat({ max: 3 }), (request, more) => {
       if (request.stock === undefined) return
       let stock = request.stock

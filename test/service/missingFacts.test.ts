@@ -123,7 +123,7 @@ describe('a fact after the other taken away', () => {
     expect(planned.value.seals.every(isSpare)).toBe(false)
   })
 
-  it('no ambient temperature: no pour time, and the oil is not chosen by it', () => {
+  it('no ambient temperature: no pour time, and the oil is chosen without it', () => {
     const { ambient: _ambient, ...request } = requestExample('tind-4')
     const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')

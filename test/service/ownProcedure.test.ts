@@ -42,7 +42,7 @@ describe("a writer's procedure", () => {
     expect(sizes(shorterPlan)).not.toContain('13 mm')
   })
 
-  it('keeps its notes, which are on the card', () => {
+  it('keeps its notes, and the card shows them', () => {
     const [first, ...others] = ownProcedure.steps
     if (first === undefined) throw new Error('no steps')
     const noted = planOf({
@@ -52,7 +52,7 @@ describe("a writer's procedure", () => {
     expect(renderText(cardOf(noted))).toContain('The manual is in the cab.')
   })
 
-  it('that is not safe says so before everything else, with its findings', () => {
+  it('that is not safe has its findings first', () => {
     const unsafeProcedure = withoutActions('chock the wheels')
     const plan = planOf(unsafeProcedure)
     const errors = validateProcedure(unsafeProcedure, request.sheet).filter(
@@ -110,7 +110,7 @@ describe("a writer's procedure", () => {
     expect(plan.findings.map(({ code }) => code)).toContain('procedure/machine-must-not-run')
   })
 
-  it('of another sheet is refused, of another revision it is planned with a warning', () => {
+  it('of another sheet is refused; of another revision is planned with a warning', () => {
     const otherPlan = planned({ ...ownProcedure, sheet: { id: 'another', revision: '1' } })
     expect(otherPlan).toMatchObject({
       ok: false,

@@ -51,7 +51,7 @@ describe("the workshop's own time", () => {
     expect(timeOf(logOf(visit(71), visit(60), hours, visit(80))).minutes).toBe(75.5)
   })
 
-  it('of fewer than three visits: the estimate stays, and it says so', () => {
+  it('of fewer than three visits: keeps the estimate and says so', () => {
     const time = timeOf(logOf(visit(70), visit(95)))
     expect(time).toMatchObject({ minutes: estimate, basis: 'house estimate', visits: { count: 2 } })
     expect(say(time).at(-1)).toBe(

@@ -119,7 +119,7 @@ describe('tools', () => {
       expect(stands({ none: [0, 1000] })).toEqual([['does not fit', 'none', 'service/stands-too-few']])
     })
 
-    it('a set that is enough alone comes before two', () => {
+    it('one sufficient set comes before two sets', () => {
       expect(stands({ one: [1, 2000], pair: [2, 1000] })).toEqual([['fits', 'pair', HOLD]])
     })
   })

@@ -8,7 +8,7 @@ import { readExample } from '../support/readExample.js'
 const supplies = ['brake cleaner', 'gloves and goggles', 'constructor', 'brake cleaner']
 const sheet = patched(add('/services/gear-oil-change/supplies', supplies))
 
-it('what a service needs besides is on the plan once, after what its steps need', () => {
+it('further supplies of a service are on the plan once, after those of its steps', () => {
   const plan = planExample('tind-4', { sheet })
   const listed = plan.consumables.map(({ params }) => params['supply'])
   expect(listed.slice(-2)).toEqual(['brake cleaner', 'constructor'])

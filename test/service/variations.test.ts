@@ -61,7 +61,7 @@ describe('services and gearcases', () => {
     expect(check.map(({ coveredBy }) => coveredBy)).toEqual(['gear oil change', 'gear oil change'])
   })
 
-  it('of two that each count as the other, the first is done, never none', () => {
+  it('of two services that each count as the other, the first is done', () => {
     const plan = planExample('tind-4', {
       sheet: patched(add('/services/gear-oil-check/satisfies', ['gear-oil-change'])),
       services: ['gear-oil-check', 'gear-oil-change'],
@@ -116,7 +116,7 @@ describe('services and gearcases', () => {
 })
 
 describe('who the machine is', () => {
-  it('facts of which one contradicts the stated variant', () => {
+  it('facts that contradict the stated variant', () => {
     const plan = planExample('tind-4', {
       log: (log) => ({ ...log, identity: { variant: 'short', serial: 'TL00418' } }),
     })

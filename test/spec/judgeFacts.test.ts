@@ -136,7 +136,7 @@ test('one part that fails decides, whatever else is open; missing facts are thos
   expect(answer(condition, { modelYear: 2020, market: 'NO', serial: 'K1' })).toBe('yes')
 })
 
-test('law: a yes or no never turns when a missing fact becomes known, and all facts together decide', () => {
+test('law: a yes or no never changes when a missing fact becomes known, and all facts together decide', () => {
   const year = fc.integer({ min: 2017, max: 2022 })
   const bound = fc.option(year, { nil: undefined })
   const digits = fc.constantFrom('01', '02', '03', '04')

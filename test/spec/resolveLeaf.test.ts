@@ -147,7 +147,7 @@ describe('cannot tell', () => {
     expect(resolveLeaf(twoOverrides, { market: 'NO' }, 'value', refill)).toMatchObject({ kind: 'stated' })
   })
 
-  test('an override of another kind, or of a part of the leaf, never passes in silence', () => {
+  test('an override of another kind, or of a part of the leaf, always has a finding', () => {
     for (const change of [
       { op: 'replace', path: '/overrides/0/set/0/kind', value: 'place' },
       { op: 'replace', path: '/overrides/0/set/0/path', value: `${refill}/value` },
@@ -266,7 +266,7 @@ test('law: the figure for all facts is the answer, or among the candidates for s
   expect(Math.min(decided, undecidedCount)).toBeGreaterThan(cases(10))
 })
 
-test('the places of leaves are all those that the shape of a sheet has', () => {
+test('the places of leaves are all those of the shape of a sheet', () => {
   // The second way: from the published schema, wherever it refers to the shape of a leaf.
   const schema = toJsonSchema('spec-sheet')
   const kinds: Readonly<Record<string, string>> = {

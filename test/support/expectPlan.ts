@@ -68,7 +68,7 @@ function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
     })
   }
 
-  it('lists no service beside those of the table', () => {
+  it('lists only the services of the table', () => {
     const listed = plan.due.map(({ service, part }) => `${service} ${nameOf(part)}`)
     const expected = visit.due.flatMap(({ service, gearcases }) =>
       gearcases.map((gearcase) => `${service} ${gearcase}`),
@@ -119,7 +119,7 @@ function expectFigures(plan: JudgedPlan, visit: ExpectedVisit): void {
       expect(figure?.resolved).toMatchObject({ kind: 'stated', trace: { path: row.path } })
     })
 
-  it('lists no refill beside those of the table', () => {
+  it('lists only the refills of the table', () => {
     expect(plan.figures.filter(({ role }) => role === 'refill')).toHaveLength(visit.refills.length)
   })
 
@@ -167,7 +167,7 @@ function expectTightenings(plan: JudgedPlan, visit: ExpectedVisit): void {
       expect(found?.trueBand?.unit).toBe(row.bandUnit ?? row.unit)
     })
 
-  it('lists no tightening beside those of the table', () => {
+  it('lists only the tightenings of the table', () => {
     expect(plan.tightenings.map(({ part }) => part.path).sort()).toEqual(
       visit.tightenings.map(({ on }) => on).sort(),
     )
@@ -224,7 +224,7 @@ function expectSeals(plan: JudgedPlan, visit: ExpectedVisit): void {
       expect(Math.max(...lines.map(({ stock }) => stock?.have ?? 0))).toBe(row.have)
     })
 
-  it('lists no seal beside those of the table', () => {
+  it('lists only the seals of the table', () => {
     expect(new Set(plan.seals.map(({ seal }) => sealName(seal)))).toEqual(
       new Set(visit.seals.map(({ part }) => part)),
     )

@@ -250,7 +250,7 @@ describe('an option or fact that is not known', () => {
   const wrench = clickWrench(10, 100)
   const band = limits('39', '49')
 
-  it('is refused by name, with the near one', () => {
+  it('is refused by name, with a similar one', () => {
     const misspeltOptions = { ...BY_2017, tolerancePercnt: 10 } as typeof BY_2017
     expect(() => checkWrench(wrench, band, misspeltOptions)).toThrow(/tolerancePercnt.*tolerancePercent/)
     expect(() => checkWrench(wrench, band, { ...BY_2017, edition: '2017' } as typeof BY_2017)).toThrow(

@@ -288,7 +288,7 @@ describe('checkWrench: electronic wrenches (ISO 6789:2017: step at most a quarte
     ])
   })
 
-  it('of full scale the step is fine everywhere or nowhere', () => {
+  it('of full scale the step is fine enough everywhere or nowhere', () => {
     // by hand: a quarter of 0.4 % of 100 is 0.1
     expect(judge(electronic({ kind: 'of full scale', percent: 0.4 }), limits('30', '30'))[1]).toBe(30)
     expect(codes(electronic({ kind: 'of full scale', percent: 0.39 }), limits('30', '30'))).toEqual([

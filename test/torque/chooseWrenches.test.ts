@@ -319,7 +319,7 @@ describe('chooseWrenches', () => {
     })
   })
 
-  it('what it says to get would cover what was uncovered, at 20 % of full scale or more', () => {
+  it('the proposed wrench covers the uncovered tasks, at 20 % of full scale or more', () => {
     law(50, tasksArb, (tasks) => {
       const { toBuy, uncovered } = chooseWrenches({}, tasks, BY_2017)
       const byTask = new Map(tasks.map((task) => [task.on, task]))

@@ -37,7 +37,7 @@ describe('the surface of version 1', () => {
     ).toContain(`api ${fingerprint}`)
   })
 
-  it('is exported by package.json as the list of entries has it', () => {
+  it('is exported by package.json as in the list of entries', () => {
     expect(JSON.parse(read('package.json')).exports).toEqual(packageExports())
   })
 

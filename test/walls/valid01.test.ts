@@ -65,7 +65,7 @@ describe('what was valid under 0.1', () => {
     expect(lost).toEqual([])
   })
 
-  it('is never frozen anew', () => {
+  it('is never frozen again', () => {
     expect(hashBaseline()).toBe('961183728e88e96882f3d47e3c9973a99bbbcf883985536b59ea59c6702a6774')
   })
 

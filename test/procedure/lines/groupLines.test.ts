@@ -45,7 +45,7 @@ describe('laws', () => {
     })
   })
 
-  it('no line is of two conditions, and but for a vent, a leak check and a nipped plug, of two parts', () => {
+  it('no line has two conditions, or two parts except for a vent, a leak check and a nipped plug', () => {
     law(50, visitArbitrary, ({ sheet, services }) => {
       const { steps } = build(sheet, services)
       for (const { kind, steps: ids } of linesOf(steps)) {

@@ -148,7 +148,7 @@ describe('what cannot be left out', () => {
     expect(found({ gearcases: { rear: gearcase(openings, '1 L, by quantity at upper') } })).toEqual([])
   })
 
-  test('a misspelled key is one mistake with the near key, though the key was filled in', () => {
+  test('a misspelled key is one mistake with a similar key, though the key was filled in', () => {
     const openings = { drain: { drive: 'hand', seal: 'none' } }
     const read = parseSpecSheet({ ...sheetHead, gearcases: { rear: gearcase(openings, '1 L') } })
     expect(read.findings).toMatchObject([

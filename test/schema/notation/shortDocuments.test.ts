@@ -153,7 +153,7 @@ describe('a service record', () => {
     })
   })
 
-  test('what is no text under a pointer, and a key that is no pointer, are findings', () => {
+  test('a value under a pointer that is no text, and a key that is no pointer, are findings', () => {
     const found = (tightened: object) =>
       parseServiceRecord({
         ...head,

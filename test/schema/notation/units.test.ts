@@ -94,7 +94,7 @@ describe('what only parseQuantity reads gets the corrected text', () => {
     ['torque', '3 kg·m', ['3 kgf·m'], 'quantity/mass-unit-for-force'],
     ['torque', '22 lb', [], 'quantity/unit-of-other-measure'],
     ['torque', '30 N·m (22 lb)', [], 'quantity/unit-of-other-measure'],
-  ] as const)('%s %s is never taken in silence: %j', (measure, text, readings, reason) => {
+  ] as const)('%s %s is never accepted without a finding: %j', (measure, text, readings, reason) => {
     const finding = refusal(MEASURES[measure], text)
     expect(listFixes(finding)).toEqual(readings)
     expect(finding.params.reason).toBe(reason)
