@@ -48,6 +48,8 @@ const CHUNKS = Object.fromEntries(
 const SHARING = [
   ...ENTRIES.filter((name) => !SINGLE_FILES.includes(name)),
   ...['readOptions', 'loadCatalogue', 'cleanLine', 'saveFile'].map((name) => `cli/${name}`),
+  // The page to try it (docs/page) shows the lines of `plan`.
+  'card/summariseVisit',
   // A test compares these sums with those of the whole decimal.js.
   'service/kitSums',
   ...readdirSync('src/cli/commands').map((file) => `cli/commands/${file.replace(/\.ts$/, '')}`),
@@ -140,7 +142,7 @@ const markPure: Plugin = {
 
 /**
  * Three chunks for all that `/v1/service` loads: what `/v1/spec` loads too, decimal.js with its sums, whose prototype a
- * bundler cannot drop, and the rest.
+ * bundler cannot drop, and the rest. One chunk for the cards.
  */
 const chooseChunk: ManualChunksOption = (id, { getModuleInfo }) => {
   const users = new Set<string>()
@@ -151,7 +153,11 @@ const chooseChunk: ManualChunksOption = (id, { getModuleInfo }) => {
   }
   addUsers(id)
   const isLoadedBy = (entry: string): boolean => [...users].some((user) => user.endsWith(`/dist/${entry}.js`))
-  if (getModuleInfo(id)?.isEntry || !isLoadedBy('v1/service')) return undefined
+  if (getModuleInfo(id)?.isEntry) return undefined
+  if (!isLoadedBy('v1/service'))
+    return !isLoadedBy('v1/message') && (isLoadedBy('v1/card') || isLoadedBy('card/summariseVisit'))
+      ? 'card'
+      : undefined
   if (isLoadedBy('v1/spec')) return 'rooms'
   return isLoadedBy('service/kitSums') ? 'sums' : 'service'
 }

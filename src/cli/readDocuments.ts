@@ -1,11 +1,10 @@
 import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
-import { parseDocument, parseDocumentText, parseHistory, readTableHead } from '../schema/index.js'
+import { parseHistory, readTableHead } from '../schema/index.js'
 import type { AnyDocument, ProcedureDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import { type CliIo, requireReadable, UsageError } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
-import { findHiddenMistakes, type ParsedDocument } from './findHiddenMistakes.js'
-import { readYaml } from './readYaml.js'
+import { readJsonDocument, readYamlDocument, replaceTabs } from './readDocumentText.js'
 
 /** A closed set of documents read from files, with the findings of the parser. */
 export interface FileSet {
@@ -94,42 +93,6 @@ async function readFileSet(name: string, files: readonly string[], io: CliIo): P
     records: listOfKind('service-record'),
   }
   return { name, set, findings, texts }
-}
-
-function replaceTabs(text: string): string {
-  return text.replaceAll(/^[ \t]+/gm, (indent) => indent.replaceAll('\t', '  '))
-}
-
-/** Codes for texts that are not data. */
-const SYNTAX_CODES: readonly string[] = [
-  'spec/table-instead-of-document',
-  'spec/not-json',
-  'spec/too-long',
-  'spec/too-deep',
-  'spec/too-large',
-]
-
-function readJsonDocument(text: string, name: string): ParsedDocument {
-  const parsed = parseDocumentText('any', text, { name })
-  const isJson = parsed.ok || !parsed.findings.some(({ code }) => SYNTAX_CODES.includes(code))
-  return isJson && !parsed.ok
-    ? findHiddenMistakes(JSON.parse(text.replace(/^\uFEFF/, '')), parsed, name)
-    : parsed
-}
-
-function readYamlDocument(text: string, name: string): ParsedDocument {
-  const parsedYaml = readYaml(text, name)
-  if (!parsedYaml.ok) {
-    // Tabs are one mistake: to find others, the text is read with spaces instead.
-    const spacedText = replaceTabs(text)
-    return spacedText === text
-      ? parsedYaml
-      : { ok: false, findings: [...parsedYaml.findings, ...readYamlDocument(spacedText, name).findings] }
-  }
-  const parsed = findHiddenMistakes(parsedYaml.value, parseDocument('any', parsedYaml.value, { name }), name)
-  const findings = [...parsedYaml.findings, ...parsed.findings]
-  const hasErrors = findings.some(({ severity }) => severity === 'error')
-  return parsed.ok && !hasErrors ? { ...parsed, findings } : { ok: false, findings }
 }
 
 /** The documents of one kind in all sets. */

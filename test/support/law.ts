@@ -32,3 +32,15 @@ export function law<Values extends [unknown, ...unknown[]]>(
 ): void {
   fc.assert(fc.property(...arbitrariesAndPredicate), { seed, numRuns: cases(runs) })
 }
+
+/** {@link law} for a predicate that returns a promise. */
+export function lawAsync<Values extends [unknown, ...unknown[]]>(
+  runs: number,
+  ...arbitrariesAndPredicate: [
+    ...arbitraries: { [Place in keyof Values]: fc.Arbitrary<Values[Place]> },
+    // biome-ignore lint/suspicious/noConfusingVoidType: a predicate returns or throws, as in fast-check
+    predicate: (...values: Values) => Promise<boolean | void>,
+  ]
+): Promise<void> {
+  return fc.assert(fc.asyncProperty(...arbitrariesAndPredicate), { seed, numRuns: cases(runs) })
+}

@@ -13,6 +13,7 @@ const NO_MODULE: Readonly<Record<string, string>> = {
   docs: 'examples and samples of every module',
   expected: 'tables made by hand, read by tests of several modules',
   fixtures: 'documents, read by tests of several modules',
+  page: 'the page to try it, whose sources are in docs/page',
   published: 'numbers out of print, read by tests of several modules',
   support: 'helpers of the tests',
   walls: 'what holds between the modules and for the package',

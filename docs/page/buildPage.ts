@@ -1,0 +1,101 @@
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { build, type Plugin } from 'esbuild'
+import { type JsonSchema, trimSchema } from './trimSchema.js'
+
+const SOURCES = 'docs/page'
+/** Files that are served as they are. */
+const STATIC_FILES = ['index.html', 'question.html', 'style.css', 'icon.svg']
+
+/** The machines to start from, with the day of the examples. */
+const EXAMPLES = [
+  ['tind-4', 'Tind 4: a work machine, oil change due'],
+  ['bud-3', 'Bud 3: a van, overdue'],
+  ['kvist-2', 'Kvist 2: a brush cutter without torques'],
+] as const
+const EXAMPLE_DAY = '2023-10-06'
+
+/** Each text of the page, and the schema that explains it. */
+const SCHEMAS = { sheet: 'spec-sheet', log: 'machine-log', toolbox: 'toolbox' } as const
+
+/**
+ * The page runs the built package: what it imports from the entries of `src/` comes from `dist/`. Texts are read by the
+ * files of the command line, which take the modules of the library from its entries too.
+ */
+const packedLibrary: Plugin = {
+  name: 'the packed library',
+  setup: ({ onResolve }) => {
+    const root = process.cwd()
+    const toDist = (file: string) => ({ path: join(root, 'dist', `${file}.js`), sideEffects: false })
+    onResolve({ filter: /\/src\/(v1\/.*|card\/summariseVisit)\.js$/ }, ({ path }) =>
+      toDist(path.replace(/^.*\/src\/(.*)\.js$/, '$1')),
+    )
+    onResolve({ filter: /^\.\.\/(schema|spec)\/index\.js$/ }, () => toDist('v1/spec'))
+    onResolve({ filter: /^yaml$/ }, () => ({ path: join(root, 'node_modules/yaml/browser/index.js') }))
+  },
+}
+
+/** Modules made of files that are no code. */
+const madeModules: Plugin = {
+  name: 'made modules',
+  setup: ({ onResolve, onLoad }) => {
+    onResolve({ filter: /^page:/ }, ({ path }) => ({ path, namespace: 'made' }))
+    onLoad({ filter: /./, namespace: 'made' }, ({ path }) => ({
+      contents:
+        path === 'page:examples' ? writeExamples() : path === 'page:help' ? writeHelp() : writeLanguages(),
+      resolveDir: process.cwd(),
+    }))
+  },
+}
+
+function writeExamples(): string {
+  const examples = EXAMPLES.map(([folder, label]) => {
+    const read = (name: string): string => readFileSync(`examples/${folder}/${name}.yaml`, 'utf8')
+    const texts = { sheet: read('sheet'), log: read('log'), toolbox: read('toolbox') }
+    return { label, today: EXAMPLE_DAY, ambient: 6, texts }
+  })
+  return `export const examples = ${JSON.stringify(examples)}`
+}
+
+function writeHelp(): string {
+  const help = Object.entries(SCHEMAS).map(([name, kind]) => {
+    const schema = JSON.parse(readFileSync(`schemas/v1/${kind}.json`, 'utf8')) as JsonSchema
+    return [name, trimSchema(schema)]
+  })
+  // A text is parsed faster than an object literal.
+  return `export const help = JSON.parse(${JSON.stringify(JSON.stringify(Object.fromEntries(help)))})`
+}
+
+/** English is in the page; each other language of the package is a file that is loaded when it is chosen. */
+function writeLanguages(): string {
+  const tags = readdirSync('dist/v1/message')
+    .filter((file) => file.endsWith('.js') && file !== 'en.js')
+    .map((file) => file.slice(0, -'.js'.length))
+  const entries = tags.map(
+    (tag) =>
+      `${JSON.stringify(tag)}: () => import('./dist/v1/message/${tag}.js').then((module) => module[${JSON.stringify(tag)}])`,
+  )
+  return `export const languages = {${entries.join(',')}}`
+}
+
+/** Builds the two pages into a folder that any file server can serve. */
+export async function buildPage(folder: string): Promise<void> {
+  if (!existsSync('dist/index.js')) throw new Error('no dist/: run npm run build first')
+  rmSync(folder, { recursive: true, force: true })
+  mkdirSync(folder, { recursive: true })
+  for (const file of STATIC_FILES) cpSync(join(SOURCES, file), join(folder, file))
+  cpSync('dist/LICENCES.md', join(folder, 'licences.md'))
+  await build({
+    entryPoints: [join(SOURCES, 'index.ts'), join(SOURCES, 'question.ts')],
+    outdir: folder,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'browser',
+    target: 'es2022',
+    minify: true,
+    legalComments: 'none',
+    logLevel: 'warning',
+    plugins: [madeModules, packedLibrary],
+  })
+}
