@@ -2,6 +2,7 @@ import { dropUndefined } from '../../src/base/dropUndefined.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { type CardModel, cueList, paperModel, slipModel, wallModel } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
+import type { Catalogue } from '../../src/v1/message.js'
 import {
   kitContents,
   listVariantDifferences,
@@ -49,27 +50,27 @@ const WALL_CARDS = [
   ['kvist-2', {}],
 ] as const
 
-/** Every paper of every example. */
-export function listPapers(): readonly ListedPaper[] {
+/** Every paper of every example in one language. */
+export function listPapers(catalogue: Catalogue = en): readonly ListedPaper[] {
   const { sheet, log, today, due } = requestExample('acre-26')
-  const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), en)
+  const slip = slipModel(ownerSlip({ sheet, log, today, faults: [] }, { due }), catalogue)
   return [
-    ...listVisitPapers(),
+    ...listVisitPapers(catalogue),
     { name: 'the slip of an owner', card: slip, most: 1 },
     ...WALL_CARDS.map(([folder, identity]) => {
       const { sheet, toolbox, stock } = requestExample(folder)
       const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
       if (!facts.ok) throw new Error(JSON.stringify(facts.findings))
       const name = `wall card of ${folder} ${Object.values(identity).join('')}`.trim()
-      return { name, card: wallModel(facts.value, en), most: 2 }
+      return { name, card: wallModel(facts.value, catalogue), most: 2 }
     }),
   ]
 }
 
-function listVisitPapers(): readonly ListedPaper[] {
+function listVisitPapers(catalogue: Catalogue): readonly ListedPaper[] {
   const plans = [...planExamples(), ['plan with every feature', PLAN_WITHOUT_VARIANT] as const]
   return plans.flatMap(([name, plan]) => {
-    const card = cardOf(plan)
+    const card = cardOf(plan, catalogue)
     const most = LONGER[name]?.pages ?? MOST_PAGES
     const visit = [
       { name, card, most },
@@ -85,7 +86,7 @@ function listVisitPapers(): readonly ListedPaper[] {
     const kit = kitContents(plan)
     const makePaper = (paper: string, facts: Parameters<typeof paperModel>[0], most = 1) => ({
       name: `${paper} of ${name}`,
-      card: paperModel(facts, en),
+      card: paperModel(facts, catalogue),
       most,
     })
     return [
@@ -95,7 +96,11 @@ function listVisitPapers(): readonly ListedPaper[] {
       // The other papers of a second log of a machine look the same.
       ...(file === 'log'
         ? [
-            makePaper('cue sheet', { kind: 'cues', plan, cues: cueList(plan, en, differences) }, CUE_PAGES),
+            makePaper(
+              'cue sheet',
+              { kind: 'cues', plan, cues: cueList(plan, catalogue, differences) },
+              CUE_PAGES,
+            ),
             makePaper('record', { kind: 'record', plan }),
             makePaper('pick list', { kind: 'picks', kits: [kit, kit], today: plan.today }),
             makePaper('chart', lubeChart({ sheet, identity: log.identity })),
