@@ -4,6 +4,7 @@ import { UsageError } from './cliIo.js'
 /** The languages, each loaded on use. */
 const LANGUAGES: Readonly<Record<string, () => Promise<Catalogue>>> = {
   en: async () => (await import('../message/en/index.js')).en,
+  es: async () => (await import('../message/es/index.js')).es,
 }
 
 /** The names for `--language`. */
