@@ -3,6 +3,7 @@ import { UsageError } from './cliIo.js'
 
 /** The languages, each loaded on use. */
 const LANGUAGES: Readonly<Record<string, () => Promise<Catalogue>>> = {
+  de: async () => (await import('../message/de/index.js')).de,
   en: async () => (await import('../message/en/index.js')).en,
   es: async () => (await import('../message/es/index.js')).es,
 }

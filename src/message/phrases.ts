@@ -11,6 +11,10 @@ export const capitalize = (text: string): string => text.charAt(0).toUpperCase()
 export const writeUnitName = (unit: string, say: Say): string =>
   say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
+/** A figure without a unit, with its printed digits and the language's marks: `1.50`. */
+export const writeFigure = (figure: string, say: Say): string =>
+  say.quantity({ value: figure, unit: 'mm' }).replace(/\s*mm$/, '')
+
 /** The language's word for a document value; a value that the table lacks is shown as it is typed. */
 export const nameOf = (names: Readonly<Record<string, string>>, value: string): string =>
   Object.hasOwn(names, value) ? (names[value] ?? value) : value

@@ -70,7 +70,7 @@ const listFolderTexts = (language: string) =>
   readdirSync(join(FOLDERS, language)).flatMap((file) => listTexts(join(FOLDERS, language, file)))
 
 /** Words of English sentences that no other language here has. */
-const ENGLISH_WORD = /\b(the|with|and|which|from|are|was|does|this|that|have|your|its|must)\b/i
+const ENGLISH_WORD = /\b(the|with|and|which|from|are|does|this|that|have|your|its|must)\b/i
 
 /** The names of all texts, with the kind of each. */
 function listKeys(value: unknown, path = ''): readonly string[] {

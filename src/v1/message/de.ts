@@ -1,0 +1,1 @@
+export { de, deCalculations } from '../../message/de/index.js'
