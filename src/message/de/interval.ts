@@ -46,7 +46,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     return `Seit Beginn der Zählung wurde der Zähler (${writeMeterName(meter)}) getauscht oder zurückgestellt oder ist übergelaufen: Er zeigt ${amount} ${Number(value) < 0 ? 'mehr' : 'weniger'} als ohne diese Änderung.`
   },
   'interval/date-in-the-future': ({ what, date }, say) =>
-    `Stand vom ${say.date(date)} (${writeMeterName(what)}): Das Datum liegt nach heute, der Stand zählt nicht.`,
+    `Stand vom ${say.date(date)} (${writeMeterName(what)}): Das Datum liegt in der Zukunft, der Stand zählt nicht.`,
 
   'interval/reading-missing': ({ meter }) =>
     `Kein Zählerstand (${writeMeterName(meter)}). Zähler ablesen und Stand eintragen.`,
@@ -105,7 +105,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `„${text}“ beginnt nicht mit einem Datum; der Stand wird übergangen.`,
 
   'interval/first-longer-than-repeat': ({ by }, say) =>
-    `Das Erstintervall ist länger als das folgende (${say.list(by.map((limit) => nameOf(cardWords.dueBy, limit)))}). Die meisten Anleitungen legen den ersten Wechsel früh: Anleitung prüfen.`,
+    `Das Erstintervall ist länger als das folgende (${say.list(by.map((limit) => nameOf(cardWords.dueBy, limit)))}). Die meisten Anleitungen sehen den ersten Wechsel früh vor: Anleitung prüfen.`,
   'interval/severe-longer-than-repeat': ({ by }) =>
     by === 'factor'
       ? 'Der Faktor für erschwerten Einsatz liegt über 1 und würde das Intervall verlängern. Erschwerter Einsatz verkürzt es: Anleitung prüfen.'

@@ -26,7 +26,7 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/grade-impossible': ({ grade, system }) =>
     `Kein Öl kann ${grade} sein: Die beiden Teile widersprechen sich in ${system}.`,
   'oil/edition-not-known': ({ edition, system, known }, say) =>
-    `Unbekannte Ausgabe „${edition}“ von ${system}. Bekannte Ausgaben: ${say.list(known)}; alle wurden berücksichtigt.`,
+    `Unbekannte Ausgabe „${edition}“ von ${system}. Bekannte Ausgaben: ${say.list(known.map((name) => `„${name}“`))}; alle wurden berücksichtigt.`,
   'oil/grade-same': ({ grade }) => `Auf dem Etikett steht ${grade}, wie die Anleitung verlangt.`,
   'oil/multigrade-covers': ({ permitted, offered }) =>
     `${offered} erfüllt alle Grenzen von ${permitted} und auch die einer weiteren Klasse.`,

@@ -83,7 +83,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/dangling-reference': ({ to, id, ...names }, say) =>
     `Das Datenblatt hat ${nameOf(NO_TARGETS, to)} „${id}“.${writeSuggestion(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
-    `Doppelte Kennung „${id}“ („${kind}“) in diesem Satz. Jedem Dokument eine eigene Kennung geben.`,
+    `Doppelte Kennung „${id}“ („${kind}“) in diesem Dokumentensatz. Jedem Dokument eine eigene Kennung geben.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
     `Die Maschine hat ${say.number(count)} × „${gearcase}“. Gilt die Menge für eines oder für alle? „per“ ergänzen.`,
   'spec/limits-reversed': ({ min, max, unit }, say) =>
@@ -111,9 +111,9 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
     `Seriennummern ${prefix}${from} bis ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
   'spec/sheet-not-found': ({ id, ...names }, say) =>
-    `Kein Datenblatt „${id}“ in diesem Satz.${writeSuggestion(names, say)}`,
+    `Kein Datenblatt „${id}“ in diesem Dokumentensatz.${writeSuggestion(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
-    `Hier steht Revision „${revision}“ des Datenblatts „${id}“; der Satz hat ${say.list(known.map((knownRevision) => `„${knownRevision}“`))}. Beide vergleichen, dann die richtige Revision nennen.`,
+    `Hier steht Revision „${revision}“ des Datenblatts „${id}“; der Dokumentensatz hat ${say.list(known.map((knownRevision) => `„${knownRevision}“`))}. Beide vergleichen, dann die richtige Revision nennen.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `Eine Toleranz von − ${writeFigure(minus, say)} + ${writeFigure(plus, say)} auf ${say.quantity({ value, unit })} ist so groß wie der Wert. Dezimalzeichen prüfen.`,
   'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
@@ -151,7 +151,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/implausible-mass': ({ mass }, say) =>
     `Eine Maschine von ${say.quantity(mass)} ist unplausibel, und die Tragfähigkeit der Böcke wird damit verglichen. Wurden Tonnen und Kilogramm verwechselt?`,
   'spec/source-date-in-the-future': ({ date, today }, say) =>
-    `Diese Quelle trägt das Datum ${say.date(date)}, nach heute, ${say.date(today)}. Jahr prüfen.`,
+    `Diese Quelle trägt ein Datum in der Zukunft: ${say.date(date)} (heute: ${say.date(today)}). Jahr prüfen.`,
   'spec/override-far-from-base': ({ figure, base }, say) =>
     `${say.quantity(figure)} bei manchen Maschinen und ${say.quantity(base)} bei den anderen weichen stark voneinander ab. Dezimalzeichen und Einheit prüfen.`,
   'spec/size-spelling': ({ size, meant }) =>
@@ -159,7 +159,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/override-equals-base': ({ target }) =>
     `Diese Überschreibung setzt den Wert, den das Datenblatt bei ${target} schon hat. Entfernen oder den Wert prüfen.`,
   'spec/model-year-gap': ({ from, to }) =>
-    `Keine Variante gilt für die Modelljahre ${from === to ? from : `${from} bis ${to}`}. Prüfen, ob damals eine Maschine gebaut wurde.`,
+    `Keine Variante gilt für ${from === to ? `das Modelljahr ${from}` : `die Modelljahre ${from} bis ${to}`}. Prüfen, ob damals eine Maschine gebaut wurde.`,
   // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} und ${say.quantity(second)} unterscheiden sich um mehr als ein Zehntel. Die kürzere Strecke entscheidet.`,
@@ -225,7 +225,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'oil/ambient-gap': ({ from, to }, say) =>
     `Zwischen ${say.quantity(from)} und ${say.quantity(to)} ist kein Öl dieser Liste zulässig. Bereiche prüfen.`,
   'oil/unknown-edition': ({ grade, system, edition, known }, say) =>
-    `${system}, Ausgabe „${edition}“: Die Grenzen von ${grade} sind nicht bekannt. Bekannte Ausgaben: ${say.list(known)}.`,
+    `${system}, Ausgabe „${edition}“: Die Grenzen von ${grade} sind nicht bekannt. Bekannte Ausgaben: ${say.list(known.map((name) => `„${name}“`))}.`,
   'oil/unknown-grade': ({ grade, system, others }, say) =>
     `${system} hat keine Klasse „${grade}“.${others.length === 0 ? '' : ` Vorhanden in: ${say.list(others)}.`}`,
   'oil/viscosity-outside-grade': ({ oil, grade, viscosity }, say) =>
@@ -248,9 +248,9 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${say.quantity({ value: hours, unit: 'h' })} zwischen zwei Wartungen sind unplausibel. Dezimalzeichen prüfen.`,
   // Logs, toolboxes and stocks.
   'log/date-in-the-future': ({ date, today }, say) =>
-    `${say.date(date)} liegt nach heute, ${say.date(today)}. Jahr und Monat prüfen.`,
+    `${say.date(date)} liegt in der Zukunft (heute: ${say.date(today)}). Jahr und Monat prüfen.`,
   'log/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
-    `${gearcase}: mit „${oil}“ nachgefüllt, keinem zulässigen Öl (${say.list(permitted)}). Öl wechseln, bevor die Maschine wieder arbeitet.`,
+    `${gearcase}: mit „${oil}“ nachgefüllt, nicht zulässig (zulässig: ${say.list(permitted)}). Öl wechseln, bevor die Maschine wieder arbeitet.`,
   'log/pause-reversed': ({ from, to }, say) =>
     `Die Pause endet am ${say.date(to)}, bevor sie am ${say.date(from)} beginnt.`,
   'log/record-of-other-machine': ({ machine, log, record }) =>
@@ -273,7 +273,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
     `${wrench}: ${say.number(percent)} % sind für einen Drehmomentschlüssel unplausibel. Kalibrierschein prüfen.`,
   'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
-    `${wrench}: kalibriert am ${say.date(date)}, nach heute, ${say.date(today)}. Kalibrierschein prüfen.`,
+    `${wrench}: Kalibrierung in der Zukunft: ${say.date(date)} (heute: ${say.date(today)}). Kalibrierschein prüfen.`,
   'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
     `${wrench}: Der angegebene Bereich endet bei ${say.quantity(max)}, nicht über seinem Anfang von ${say.quantity(min)}.`,
   'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
@@ -298,7 +298,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/corrects-unknown-record': ({ id, ...names }, say) =>
     `Das Betriebsbuch dieser Maschine hat keinen Nachweis „${id}“ zum Berichtigen.${writeSuggestion(names, say)}`,
   'record/date-in-the-future': ({ date, today }, say) =>
-    `Der Nachweis trägt das Datum ${say.date(date)}, nach heute, ${say.date(today)}. Jahr und Monat prüfen.`,
+    `Der Nachweis trägt ein Datum in der Zukunft: ${say.date(date)} (heute: ${say.date(today)}). Jahr und Monat prüfen.`,
   'record/leak-left': ({ gearcase, found }) =>
     `${gearcase}: geschlossen, obwohl es ${found === 'weeping' ? 'schwitzt' : 'tropft'}. Eine Schraube mit Dichtring braucht einen neuen Dichtring, nie mehr Drehmoment; eine kegelige Schraube darf innerhalb ihrer Umdrehungen nachgezogen werden.`,
   'record/level-not-right': ({ gearcase, level }) =>
@@ -306,11 +306,11 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? `${gearcase}: Ölstand nicht geprüft. Prüfen, bevor die Maschine arbeitet.`
       : `${gearcase}: Ölstand ${level === 'below' ? 'unter' : 'über'} der Markierung. Berichtigen, bevor die Maschine arbeitet.`,
   'record/machine-not-found': ({ id, ...names }, say) =>
-    `Kein Betriebsbuch der Maschine „${id}“ in diesem Satz.${writeSuggestion(names, say)}`,
+    `Kein Betriebsbuch der Maschine „${id}“ in diesem Dokumentensatz.${writeSuggestion(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
     `${gearcase}: ${METAL_FINDINGS[found]}, aber wieder befüllt. Maschine stillsetzen und das Getriebe öffnen lassen.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
-    `${gearcase}: mit „${oil}“ befüllt, keinem zulässigen Öl (${say.list(permitted)}). Ablassen, bevor die Maschine arbeitet.`,
+    `${gearcase}: mit „${oil}“ befüllt, nicht zulässig (zulässig: ${say.list(permitted)}). Ablassen, bevor die Maschine arbeitet.`,
   'record/part-not-on-machine': ({ part }) =>
     `Diese Maschine hat nach Variante, Seriennummer, Modelljahr oder Markt kein „${part}“. Prüfen, ob der Nachweis zu einer anderen Maschine gehört.`,
   'record/plug-not-tightened': ({ part }) =>
@@ -339,11 +339,11 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
     `${part}: ${say.count(turns, 'Umdrehung', 'Umdrehungen')} über handfest; das Datenblatt gibt ${max === undefined ? `mindestens ${writeFigure(min, say)}` : `${writeFigure(min, say)} bis ${writeFigure(max, say)}`} an.`,
   'record/unknown-container': ({ id, ...names }, say) =>
-    `Kein Gebinde „${id}“ in diesem Satz.${writeSuggestion(names, say)}`,
+    `Kein Gebinde „${id}“ in diesem Dokumentensatz.${writeSuggestion(names, say)}`,
   'record/unknown-part': ({ id, ...names }, say) =>
     `Das Datenblatt hat hier kein „${id}“.${writeSuggestion(names, say)}`,
   'record/unknown-tool': ({ id, ...names }, say) =>
-    `Kein Drehmomentschlüssel „${id}“ in diesem Satz.${writeSuggestion(names, say)}`,
+    `Kein Drehmomentschlüssel „${id}“ in diesem Dokumentensatz.${writeSuggestion(names, say)}`,
   'record/water-in-the-oil': ({ gearcase }) =>
     `${gearcase}: milchiges Öl. Eintrittsstelle des Wassers suchen, dann das Öl nach kurzem Lauf erneut wechseln.`,
   'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>
