@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { toCardinal } from 'n2words/es-ES'
 import { describe, expect, it } from 'vitest'
 import { es } from '../../src/message/es/index.js'
-import { join, withA, withDe } from '../../src/message/es/words.js'
+import { join, withDe } from '../../src/message/es/words.js'
 import { UNITS_BY_MEASURE, type Unit } from '../../src/quantity/unit.js'
 import type { StepParams } from '../../src/v1/message.js'
 import { explain, renderMessage } from '../../src/v1/message.js'
@@ -216,13 +216,12 @@ describe('Spanish sentences', () => {
 })
 
 describe('articles, lists and plurals', () => {
-  it('joins “de” and “a” to an article', () => {
+  it('joins “de” to an article', () => {
     expect([withDe('el tapón'), withDe('la tapa'), withDe('“el 4”')]).toEqual([
       'del tapón',
       'de la tapa',
       'de “el 4”',
     ])
-    expect([withA('el tapón'), withA('la tapa')]).toEqual(['al tapón', 'a la tapa'])
   })
 
   // Source: RAE, consulta sobre la conjunción y/e (epe.es, 2023-09-13) and o/u before the sound of o (memoflores.tv).

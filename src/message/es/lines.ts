@@ -172,11 +172,11 @@ export const lineTexts: readonly LineText[] = [
     actions: ['wipe the seal face', 'inspect the seal'],
     full: (faceStep, sealStep) =>
       isSealRing(sealStep)
-        ? `Limpiar ${writePart(faceStep, 'el tapón')} y su asiento. Buscar cortes y aplastamientos en ${writeSeal(sealStep, 'the')}. Si hay alguno, cambiarla.`
+        ? `Limpiar ${writePart(faceStep, 'el tapón')} y su asiento. Buscar cortes y aplastamientos en ${writeSeal(sealStep, 'definite')}. Si hay alguno, cambiarla.`
         : undefined,
     short: (faceStep, sealStep) =>
       isSealRing(sealStep)
-        ? `Limpiar ${writeShortPart(faceStep, 'tapón')} y asiento, inspeccionar ${writeSeal(sealStep, 'the')}`
+        ? `Limpiar ${writeShortPart(faceStep, 'tapón')} y asiento, inspeccionar ${writeSeal(sealStep, 'definite')}`
         : undefined,
   },
   {

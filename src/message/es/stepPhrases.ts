@@ -1,6 +1,6 @@
 import type { Seal, WheelMark } from '../../spec/index.js'
 import type { StepParams } from '../catalogue.js'
-import { quote, withA, withDe } from './words.js'
+import { quote, withDe } from './words.js'
 
 export const WHEEL_WORDS: Readonly<Record<WheelMark, string>> = {
   'mark down': 'abajo',
@@ -25,9 +25,8 @@ export function writePart({ part, instance, gearcase }: StepParams, fallback: st
   return `${part === undefined ? fallback : quote(part)}${instanceText}${gearcaseText}`
 }
 
-/** Joined to “de” and “a”: `del tapón de llenado`, `de “fill plug”`. */
+/** Joined to “de”: `del tapón de llenado`, `de “fill plug”`. */
 export const writeOfPart = (params: StepParams, fallback: string) => withDe(writePart(params, fallback))
-export const writeToPart = (params: StepParams, fallback: string) => withA(writePart(params, fallback))
 
 /** `el orificio de “fill plug”`: oil goes in where the plug was. */
 export const writeHole = (params: StepParams) =>
@@ -48,10 +47,10 @@ export const writeStuckWasher = ({ seal }: StepParams) =>
     ? ' Si está pegada al tapón o a la caja, rasparla. No rayar la cara.'
     : ''
 
-type SealForms = Readonly<Record<'the' | 'old' | 'oldShort' | 'new' | 'newShort', string>>
+type SealForms = Readonly<Record<'definite' | 'old' | 'oldShort' | 'new' | 'newShort', string>>
 
 const makeFeminine = (name: string): SealForms => ({
-  the: `la ${name}`,
+  definite: `la ${name}`,
   old: `la ${name} vieja`,
   oldShort: `${name} vieja`,
   new: `una ${name} nueva`,
@@ -65,7 +64,7 @@ const SEAL_FORMS: Readonly<Record<Seal['kind'], SealForms>> = {
   'liquid gasket': makeFeminine('junta líquida'),
   'o-ring': makeFeminine('junta tórica'),
   'thread sealant': {
-    the: 'el sellador de roscas',
+    definite: 'el sellador de roscas',
     old: 'el sellador de roscas viejo',
     oldShort: 'sellador de roscas viejo',
     new: 'sellador de roscas nuevo',
@@ -200,36 +199,44 @@ export function stopLimitText(stopAt: string): string {
   return `Si ha entrado más de ${stopAt}, parar el trabajo. Si ha entrado mucho menos de lo indicado, comprobar que la máquina está nivelada y que la caja se drenó del todo.`
 }
 
+type CoverPosition = NonNullable<NonNullable<StepParams['cover']>['position']>
+
+const REMAINING_BOLTS: Readonly<Record<CoverPosition, string>> = {
+  upright: 'Dejar dos tornillos flojos arriba.',
+  bottom: 'Dejar puestos, flojos, los tornillos de un lado.',
+  'not stated': 'Dejar dos tornillos flojos arriba; en una tapa inferior, los de un lado.',
+}
+
 /** Common practice, no source: if a cover is loosened on all sides at once, all the oil comes out. */
 export function takeOffCoverText(params: StepParams): string {
   const cover = writePart(params, 'la tapa')
   if (params.cover?.carriesBearings === true)
     return `Quitar ${cover} solo según el manual de la máquina: lleva rodamientos. Mantener el orden de las láminas de ajuste. Apartar la cara del aceite.`
-  const position = params.cover?.position ?? 'not stated'
-  const remainingBoltsText = {
-    upright: 'Dejar dos tornillos flojos arriba.',
-    bottom: 'Dejar puestos, flojos, los tornillos de un lado.',
-    'not stated': 'Dejar dos tornillos flojos arriba; en una tapa inferior, los de un lado.',
-  }[position]
+  const { position } = params.cover ?? {}
+  const remainingBoltsText =
+    position === undefined ? REMAINING_BOLTS['not stated'] : REMAINING_BOLTS[position]
   return `Aflojar todos los tornillos ${writeOfPart(params, 'la tapa')}. ${remainingBoltsText} Quitar los demás. Despegar ${position === 'bottom' ? 'por el lado abierto' : 'por abajo'}. Apartar la cara del aceite. Cuando ${params.fluid === 'grease' ? 'ya no salga grasa' : 'el aceite solo gotee'}, quitar ${cover}.`
 }
 
 type BoltPattern = NonNullable<NonNullable<StepParams['cover']>['pattern']>
 
-/** The order of tightening; empty if it is not stated. */
-export const BOLT_ORDERS: Readonly<Record<BoltPattern, string>> = {
+const BOLT_ORDERS: Readonly<Record<BoltPattern, string>> = {
   'from the middle outwards': 'del centro hacia fuera',
   crosswise: 'en cruz',
   'in turn': 'uno tras otro',
   'not stated': '',
 }
 
+/** The order of tightening; empty if it is not stated. */
+export const writeBoltOrder = ({ cover }: StepParams) =>
+  cover?.pattern === undefined ? '' : BOLT_ORDERS[cover.pattern]
+
 export function writeCoverTightening(params: StepParams): string {
   const { cover, torque, hasStages } = params
   const bolts = `los tornillos ${writeOfPart(params, 'la tapa')}`
   if (cover?.carriesBearings === true)
     return `${writeTightening(params, bolts)} Seguir solo el manual de la máquina: las láminas de ajuste fijan los rodamientos.`
-  const order = BOLT_ORDERS[cover?.pattern ?? 'not stated']
+  const order = writeBoltOrder(params)
   const snugText = torque === undefined || hasStages === true ? '' : `Enroscar ${bolts} hasta que asienten. `
   const boltsText = order === '' || torque === undefined ? bolts : `${bolts}, ${order},`
   const unknownOrderText =

@@ -1,9 +1,9 @@
 import type { StepTexts } from '../catalogue.js'
 import {
-  BOLT_ORDERS,
   takeOffCoverText,
   WHEEL_MARKS,
   WHEEL_WORDS,
+  writeBoltOrder,
   writeCoverTightening,
   writeFluid,
   writeHole,
@@ -331,9 +331,9 @@ export const stepTexts: StepTexts = {
   },
   'inspect the seal': {
     full: (params) =>
-      `Buscar cortes y aplastamientos en ${writeSeal(params, 'the')} ${writeOfPart(params, 'la abertura')}. Si hay alguno, cambiarla.`,
-    short: (params) => `Inspeccionar ${writeSeal(params, 'the')}: ${writeShortPart(params, 'abertura')}`,
-    show: (params) => `${writeSeal(params, 'the')}, girada despacio.`,
+      `Buscar cortes y aplastamientos en ${writeSeal(params, 'definite')} ${writeOfPart(params, 'la abertura')}. Si hay alguno, cambiarla.`,
+    short: (params) => `Inspeccionar ${writeSeal(params, 'definite')}: ${writeShortPart(params, 'abertura')}`,
+    show: (params) => `${writeSeal(params, 'definite')}, girada despacio.`,
   },
   'apply sealant': {
     full: (params) => {
@@ -367,7 +367,7 @@ export const stepTexts: StepTexts = {
   'tighten cover': {
     full: writeCoverTightening,
     short: (params) => {
-      const order = BOLT_ORDERS[params.cover?.pattern ?? 'not stated']
+      const order = writeBoltOrder(params)
       return writeShortTightening(
         params,
         `${writeShortPart(params, 'tapa')}, tornillos${order === '' ? '' : ` (${order})`}`,

@@ -40,9 +40,6 @@ export function join(items: readonly string[], word: 'y' | 'o'): string {
 export const withDe = (text: string): string =>
   text.startsWith('el ') ? `del ${text.slice(3)}` : `de ${text}`
 
-/** “a el” becomes “al”. */
-export const withA = (text: string): string => (text.startsWith('el ') ? `al ${text.slice(3)}` : `a ${text}`)
-
 /** A name from a document: its language and gender are unknown, so it has no article. */
 export const quote = (name: string): string => `“${name}”`
 
