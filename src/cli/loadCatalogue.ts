@@ -6,6 +6,7 @@ const LANGUAGES: Readonly<Record<string, () => Promise<Catalogue>>> = {
   de: async () => (await import('../message/de/index.js')).de,
   en: async () => (await import('../message/en/index.js')).en,
   es: async () => (await import('../message/es/index.js')).es,
+  fr: async () => (await import('../message/fr/index.js')).fr,
 }
 
 /** The names for `--language`. */

@@ -1,0 +1,1 @@
+export { fr, frCalculations } from '../../message/fr/index.js'
