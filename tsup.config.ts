@@ -154,10 +154,11 @@ const chooseChunk: ManualChunksOption = (id, { getModuleInfo }) => {
   addUsers(id)
   const isLoadedBy = (entry: string): boolean => [...users].some((user) => user.endsWith(`/dist/${entry}.js`))
   if (getModuleInfo(id)?.isEntry) return undefined
-  if (!isLoadedBy('v1/service'))
-    return !isLoadedBy('v1/message') && (isLoadedBy('v1/card') || isLoadedBy('card/summariseVisit'))
-      ? 'card'
-      : undefined
+  if (!isLoadedBy('v1/service')) {
+    // Named, since a chunk takes what it imports with it, unless that has a chunk of its own.
+    if (isLoadedBy('v1/message')) return 'message'
+    return isLoadedBy('v1/card') || isLoadedBy('card/summariseVisit') ? 'card' : undefined
+  }
   if (isLoadedBy('v1/spec')) return 'rooms'
   return isLoadedBy('service/kitSums') ? 'sums' : 'service'
 }

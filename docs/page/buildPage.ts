@@ -1,6 +1,6 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { build, type Plugin } from 'esbuild'
+import { type BuildOptions, build, type Plugin } from 'esbuild'
 import { type JsonSchema, trimSchema } from './trimSchema.js'
 
 const SOURCES = 'docs/page'
@@ -85,11 +85,9 @@ export async function buildPage(folder: string): Promise<void> {
   mkdirSync(folder, { recursive: true })
   for (const file of STATIC_FILES) cpSync(join(SOURCES, file), join(folder, file))
   cpSync('dist/LICENCES.md', join(folder, 'licences.md'))
-  await build({
-    entryPoints: [join(SOURCES, 'index.ts'), join(SOURCES, 'question.ts')],
+  const options: BuildOptions = {
     outdir: folder,
     bundle: true,
-    splitting: true,
     format: 'esm',
     platform: 'browser',
     target: 'es2022',
@@ -97,5 +95,8 @@ export async function buildPage(folder: string): Promise<void> {
     legalComments: 'none',
     logLevel: 'warning',
     plugins: [madeModules, packedLibrary],
-  })
+  }
+  await build({ ...options, entryPoints: [join(SOURCES, 'index.ts')], splitting: true })
+  // Built alone: a file for both pages would have all that the other one uses.
+  await build({ ...options, entryPoints: [join(SOURCES, 'question.ts')] })
 }

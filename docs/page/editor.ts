@@ -104,7 +104,7 @@ function listExtensions(name: TextName, { labels, onChange, onMeaning }: EditorO
       ...lintKeymap,
       ...defaultKeymap,
     ]),
-    EditorView.contentAttributes.of({ 'aria-label': labels[name], autocapitalize: 'off' }),
+    EditorView.contentAttributes.of({ 'aria-label': labels[name], autocapitalize: 'off', tabindex: '0' }),
     EditorView.updateListener.of(({ docChanged, selectionSet, state }) => {
       const text = docChanged || selectionSet ? state.doc.toString() : ''
       if (docChanged) onChange(name, text)
