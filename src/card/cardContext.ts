@@ -1,6 +1,6 @@
 import type { JsonPointer, Reason } from '../base/index.js'
 import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity } from '../message/index.js'
-import type { Quantity } from '../quantity/index.js'
+import { type Figure, formatNumber, type Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
 import { capitalise, joinLines, joinSpans, quoteOptionalText, quoteText, writeWords } from './spans.js'
@@ -37,6 +37,13 @@ export function writeQuantity(
     )
   return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, pointer, tone)
 }
+
+/** A printed number without a unit, such as the factor of a severe interval. */
+export const writeFactor = (
+  { catalogue: { marks } }: TextContext,
+  factor: Figure | undefined,
+  pointer: JsonPointer,
+): Line => (factor === undefined ? [] : quoteText(formatNumber(factor, marks), pointer, 'printed'))
 
 /** A name of the plan; in speech, its numbers are words. Empty if it is not in the plan. */
 export function quoteName(

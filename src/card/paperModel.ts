@@ -53,7 +53,7 @@ const CHART_SHAPE: Shape = {
   sources: { '*': {} },
 }
 const PICKS_SHAPE: Shape = {
-  kits: [{ machine: {}, oil: [{ volume: {} }], seals: [{}], tools: [{}] }],
+  kits: [{ machine: {}, oil: [{ volume: {} }], seals: [{ seal: {} }], tools: [{}] }],
 }
 const DIFFERENCES_SHAPE: Shape = {
   machine: {},

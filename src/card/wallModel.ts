@@ -2,7 +2,7 @@ import { type JsonPointer, requireShape, requireTree, type Shape } from '../base
 import { type Catalogue, cleanText } from '../message/index.js'
 import type { WallFacts, WallInterval } from '../service/index.js'
 import { buildSourcesSection } from './buildSourcesSection.js'
-import { writeReason } from './cardContext.js'
+import { writeFactor, writeReason } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
 import { markChecked } from './requireCard.js'
 import { requireWords } from './requireWords.js'
@@ -209,7 +209,7 @@ function listIntervals(context: WallContext, interval: WallInterval, place: numb
           ...(severe.interval === undefined
             ? [
                 ...writeWords(`${labels.times} `),
-                ...quoteText(severe.factor ?? '', `${pointer}/severe/factor`, 'printed'),
+                ...writeFactor(context, severe.factor, `${pointer}/severe/factor`),
               ]
             : write(severe.interval)),
           ...writeWords(' ('),

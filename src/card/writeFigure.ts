@@ -1,14 +1,17 @@
 import type { JsonPointer } from '../base/index.js'
-import { showQuantity } from '../message/index.js'
+import { type Catalogue, showQuantity } from '../message/index.js'
 import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
 import {
+  type BondedSeal,
   type CasePosition,
+  type CrushWasher,
   type Drive,
   formatOilName,
   type Leaf,
   type NumberedPart,
   type OilsStated,
+  type ORing,
   type PrintedValue,
   type Seal,
   type StatedValue,
@@ -161,8 +164,16 @@ function writeOils(context: TextContext, { choices }: OilsStated, pointer: JsonP
   )
 }
 
+type SealSize = NonNullable<(CrushWasher | BondedSeal | ORing)['size']>
+
+/** `14 × 18 × 1.5 mm`, with the marks of the language. */
+export const formatSealSize = ({ unit, ...sizes }: SealSize, { marks }: Catalogue): string =>
+  `${Object.values(sizes)
+    .map((figure) => formatNumber(figure, marks))
+    .join(' × ')}\u00a0${unit}`
+
 /** A seal such as `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, with its part number. */
-export function writeSeal({ words }: TextContext, seal: Seal, pointer: JsonPointer): Line {
+export function writeSeal({ words, catalogue }: TextContext, seal: Seal, pointer: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoteText(words.notStated, pointer, 'gap')
   const lines = [quoteText(words.seals[seal.kind], `${pointer}/kind`)]
   if ('form' in seal && seal.form !== 'not stated')
@@ -171,15 +182,26 @@ export function writeSeal({ words }: TextContext, seal: Seal, pointer: JsonPoint
     if (seal.material !== 'not stated')
       lines.push(quoteText(words.sealMaterials[seal.material], `${pointer}/material`))
     if (seal.kind === 'o-ring') lines.push(quoteOptionalText(seal.designation, `${pointer}/designation`))
-    if (seal.size !== undefined) {
-      const { unit, ...sizes } = seal.size
-      lines.push(quoteText(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${pointer}/size`, 'printed'))
-    }
+    if (seal.size !== undefined)
+      lines.push(quoteText(formatSealSize(seal.size, catalogue), `${pointer}/size`, 'printed'))
   }
   if (seal.kind === 'gasket') lines.push(quoteText(seal.material, `${pointer}/material`))
   if ('product' in seal) lines.push(quoteText(seal.product, `${pointer}/product`))
   if ('replace' in seal) lines.push(writePartNumber(seal, pointer, words.labels.supersedes))
   return joinLines(lines, ', ')
+}
+
+/** A seal as in a parts list: number, kind, and product or size. */
+export function writeListedSeal({ words, catalogue }: TextContext, seal: Seal, pointer: JsonPointer): Line {
+  if (seal.kind === 'none' || seal.kind === 'not stated') return quoteText(words.notStated, pointer, 'gap')
+  const product =
+    'product' in seal
+      ? quoteText(seal.product, `${pointer}/product`)
+      : 'size' in seal && seal.size !== undefined
+        ? quoteText(formatSealSize(seal.size, catalogue), `${pointer}/size`)
+        : []
+  const number = 'replace' in seal ? writePartNumber(seal, pointer, words.labels.supersedes) : []
+  return joinLines([number, quoteText(words.seals[seal.kind], `${pointer}/kind`), product], ' ')
 }
 
 /** The number to buy and the one that it supersedes. */

@@ -94,10 +94,10 @@ export function kitContents(plan: VisitPlan): Kit {
   )
   const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: describeSeal(seal), count: buy }))
   const filters = sumFilters(
-    (plan.filters ?? []).map(({ kind, part, count, ...numbers }) => ({
-      name: `${formatPartNumber(numbers) ?? part.part ?? ''} ${kind}`.trim(),
-      count,
-    })),
+    (plan.filters ?? []).map(({ kind, part: { part: partName = '' }, count, ...numbers }) => {
+      const part = formatPartNumber(numbers) ?? partName
+      return { name: `${part} ${kind}`.trim(), kind, part, count }
+    }),
   )
   const tools = new Map<Id, string>()
   for (const { wrench } of plan.tightenings) if (wrench !== undefined) tools.set(wrench.id, wrench.name)

@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import { UNIT_FACTORS } from '../quantity/index.js'
-import type { Seal } from '../spec/index.js'
+import type { Filter, Seal } from '../spec/index.js'
 import type { SoldOil } from './visitPlan.js'
 
 export interface KitOil {
@@ -21,6 +21,9 @@ export interface KitSeal {
 export interface KitFilter {
   /** Part number and kind. */
   readonly name: string
+  readonly kind: Filter['kind']
+  /** The part number, else the name of the part. */
+  readonly part: string
   readonly count: number
 }
 
@@ -74,7 +77,8 @@ export function sumSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
 
 /** Adds up counts by the name of the filter; undefined if there are none. */
 export function sumFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
-  const sums = new Map<string, number>()
-  for (const { name, count } of filters) sums.set(name, count + (sums.get(name) ?? 0))
-  return sums.size === 0 ? undefined : [...sums].map(([name, count]) => ({ name, count }))
+  const sums = new Map<string, KitFilter>()
+  for (const filter of filters)
+    sums.set(filter.name, { ...filter, count: filter.count + (sums.get(filter.name)?.count ?? 0) })
+  return sums.size === 0 ? undefined : [...sums.values()]
 }

@@ -124,6 +124,12 @@ describe.each(TRANSLATIONS)('%s', (language) => {
     expect([...new Set(different)]).toEqual([])
   })
 
+  it('writes no number with a decimal point on any paper', () => {
+    const texts = listPapers(catalogue).map(({ card }) => renderText(card, { width: 1000 }))
+    const numbers = texts.flatMap((text) => text.match(/(?<![0-9A-Za-z./-])[0-9]+\.[0-9]+(?![0-9.])/g) ?? [])
+    expect(numbers).toEqual([])
+  })
+
   it('has the decimal mark of Unicode CLDR, as Intl gives it', () => {
     const parts = new Intl.NumberFormat(language).formatToParts(1.5)
     expect(catalogue.marks.decimal).toBe(parts.find(({ type }) => type === 'decimal')?.value)

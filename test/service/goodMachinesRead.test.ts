@@ -119,6 +119,8 @@ describe('what a technician reads on the card of', () => {
     if (machine === undefined) throw new Error(name)
     const planned = planOf(machine)
     expect(renderText(cardModel(planned, en))).toMatch(/Found inside: suction strainer: .*clean.*pieces/)
-    expect(kitContents(planned.value).buy.filters).toEqual([{ name: 'TL-8810 spin-on filter', count: 1 }])
+    expect(kitContents(planned.value).buy.filters).toEqual([
+      { name: 'TL-8810 spin-on filter', kind: 'spin-on filter', part: 'TL-8810', count: 1 },
+    ])
   })
 })

@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { ChartGearcase, ChartService, LubeChart } from '../../service/index.js'
-import { type TextContext, writePart } from '../cardContext.js'
+import { type TextContext, writeFactor, writePart } from '../cardContext.js'
 import type { CardCell, CardSection, Line } from '../cardParts.js'
 import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from '../spans.js'
 import { writeFigure, writeSecondaryFigures } from '../writeFigure.js'
@@ -115,7 +115,7 @@ function writeService(
       ? []
       : [
           severe.interval === undefined
-            ? [...writeWords('× '), ...quoteText(severe.factor ?? '', `${pointer}/severe/factor`, 'printed')]
+            ? [...writeWords('× '), ...writeFactor(context, severe.factor, `${pointer}/severe/factor`)]
             : writeInterval(severe.interval, `${pointer}/severe/interval`),
           quoteText(severe.criteria, `${pointer}/severe/criteria`),
         ]

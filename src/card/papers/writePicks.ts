@@ -3,6 +3,7 @@ import { type Kit, pickList } from '../../service/index.js'
 import { type TextContext, writeQuantity } from '../cardContext.js'
 import type { CardList, CardSection, Line } from '../cardParts.js'
 import { capitalise, joinLines, makeListPart, quoteText, writeWords } from '../spans.js'
+import { writeListedSeal } from '../writeFigure.js'
 
 /** The pick list of a day: sums with boxes to tick, each with its share for every machine; then the tools. */
 export function writePicks(context: TextContext, kits: readonly Kit[]): readonly CardSection[] {
@@ -45,14 +46,22 @@ export function writePicks(context: TextContext, kits: readonly Kit[]): readonly
       return writeQuantity(context, kit.oil[own]?.volume, `${pointer}/oil/${own}/volume`)
     }),
   }))
-  const writePieces = (list: 'seals' | 'filters'): CardList['items'] =>
-    sums[list].map(({ name, count }, index) => ({
-      line: [
-        ...writeCount(count, `/sums/${list}/${index}/count`),
-        ...quoteText(name, `/sums/${list}/${index}/name`),
-      ],
-      notes: shareOf(list, name),
-    }))
+  const seals: CardList['items'] = sums.seals.map(({ seal, name, count }, index) => ({
+    line: [
+      ...writeCount(count, `/sums/seals/${index}/count`),
+      ...writeListedSeal(context, seal, `/sums/seals/${index}/seal`),
+    ],
+    notes: shareOf('seals', name),
+  }))
+  const filters: CardList['items'] = sums.filters.map(({ part, kind, name, count }, index) => ({
+    line: [
+      ...writeCount(count, `/sums/filters/${index}/count`),
+      ...quoteText(part, `/sums/filters/${index}/part`),
+      ...writeWords(' '),
+      ...quoteText(words.filters[kind], `/sums/filters/${index}/kind`),
+    ],
+    notes: shareOf('filters', name),
+  }))
   const supplies = [
     ...(sums.sampleBottles === 0
       ? []
@@ -70,8 +79,8 @@ export function writePicks(context: TextContext, kits: readonly Kit[]): readonly
   const tools = sums.tools.map(({ name }, index) => capitalise(quoteText(name, `/sums/tools/${index}/name`)))
   const parts = [
     ...makeListPart(oil, { heading: labels.oil, box }),
-    ...makeListPart(writePieces('seals'), { heading: labels.seals, box }),
-    ...makeListPart(writePieces('filters'), { heading: labels.filters, box }),
+    ...makeListPart(seals, { heading: labels.seals, box }),
+    ...makeListPart(filters, { heading: labels.filters, box }),
     ...makeListPart(supplies, { heading: labels.consumables, box }),
   ]
   return [

@@ -3,7 +3,13 @@ import type { WallPart } from '../../service/index.js'
 import { writeQuantity } from '../cardContext.js'
 import type { Line, PanelRow } from '../cardParts.js'
 import { capitalise, dropEmptyLines, joinLines, quoteOptionalText, quoteText, writeWords } from '../spans.js'
-import { writeDrive, writeFigure, writePartNumber, writeSecondaryFigures } from '../writeFigure.js'
+import {
+  formatSealSize,
+  writeDrive,
+  writeFigure,
+  writePartNumber,
+  writeSecondaryFigures,
+} from '../writeFigure.js'
 import { findFact, type WallContext, writeFigureAt, writeMark } from './wallContext.js'
 
 /** The row of one part: mark, tool, the manual's figure, setting, seal and place. */
@@ -52,11 +58,10 @@ function writeShortSeal(context: WallContext, pointer: JsonPointer): Line {
   const at = `${pointer}/resolved/value`
   const { words } = context
   const size = 'size' in seal ? seal.size : undefined
-  const { unit, ...sizes } = size ?? { unit: '' }
   return joinLines(
     [
       quoteText(words.seals[seal.kind], `${at}/kind`),
-      size === undefined ? [] : quoteText(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${at}/size`),
+      size === undefined ? [] : quoteText(formatSealSize(size, context.catalogue), `${at}/size`),
       'product' in seal ? quoteText(seal.product, `${at}/product`) : [],
       writePartNumber(seal, at, words.labels.supersedes),
       seal.replace === 'on condition' ? quoteText(words.replace[seal.replace], `${at}/replace`) : [],
