@@ -1,4 +1,5 @@
 import type { JsonPointer } from '../../base/index.js'
+import { formatNumber } from '../../quantity/index.js'
 import type { SlipWork } from '../../service/index.js'
 import { writePart, writeQuantity } from '../cardContext.js'
 import type { Line } from '../cardParts.js'
@@ -57,7 +58,10 @@ function writeTightened(context: SlipContext, tightenings: SlipWork['tightened']
       tightening.kind === 'torque set'
         ? writeQuantity(context, tightening.torque, `${pointer}/torque`)
         : tightening.kind === 'turns'
-          ? [...quoteText(String(tightening.turns), `${pointer}/turns`), ...writeWords(labels.turns)]
+          ? [
+              ...quoteText(formatNumber(tightening.turns, context.catalogue.marks), `${pointer}/turns`),
+              ...writeWords(labels.turns),
+            ]
           : quoteText(tightened[tightening.kind] ?? '', `${pointer}/kind`)
     return joinLines([writePart(tightening.part, `${pointer}/part`, false), value], ' ')
   })
