@@ -72,6 +72,8 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
     setTexts: (texts) => {
       for (const name of TEXT_NAMES) states.set(name, makeState(name, texts[name]))
       view.setState(stateOf(shown))
+      view.scrollDOM.scrollTop = 0
+      options.onMeaning('')
     },
     setFindings: (next) => {
       findings = next
@@ -104,6 +106,7 @@ function listExtensions(name: TextName, { labels, onChange, onMeaning }: EditorO
       ...lintKeymap,
       ...defaultKeymap,
     ]),
+    EditorView.domEventHandlers({ beforeinput: typeOverSelection }),
     EditorView.contentAttributes.of({ 'aria-label': labels[name], autocapitalize: 'off', tabindex: '0' }),
     EditorView.updateListener.of(({ docChanged, selectionSet, state }) => {
       const text = docChanged || selectionSet ? state.doc.toString() : ''
@@ -123,6 +126,14 @@ const breakLine: StateCommand = ({ state, dispatch }) => {
     return { changes: { from, to, insert }, range: EditorSelection.cursor(from + insert.length) }
   })
   dispatch(state.update(changes, { scrollIntoView: true, userEvent: 'input' }))
+  return true
+}
+
+/** Typing over a selection: the browser would write elements with styles, which the content policy refuses. */
+function typeOverSelection({ inputType, data }: InputEvent, view: EditorView): boolean {
+  if (inputType !== 'insertText' || data === null || view.composing || view.state.selection.main.empty)
+    return false
+  view.dispatch(view.state.replaceSelection(data), { userEvent: 'input.type' })
   return true
 }
 
@@ -196,7 +207,8 @@ function describeKey(name: TextName, text: string, position: number): string {
   const key = listKeys(text).find(({ from, to }) => from <= position && position <= to)
   const path = key?.path ?? pathAtCursor(text, position).path
   const about = findNode(help[name], path)?.about
-  return about === undefined ? '' : `${path.at(-1)}: ${about}`
+  const last = path.findLast((token) => !/^\d+$/.test(token))
+  return about === undefined ? '' : `${last}: ${about}`
 }
 
 function toDiagnostic({ from, to, severity, message, fixes }: TextFinding, length: number) {

@@ -206,6 +206,12 @@ function showCard(question: Question): void {
   const template = document.createElement('template')
   // The library escapes every text of a document; the content policy runs no script in any case.
   template.innerHTML = renderHtml(wall.card, { form: 'fragment' })
+  // A page has one main part, and the card is in it.
+  for (const part of template.content.querySelectorAll('main')) {
+    const box = document.createElement('div')
+    box.append(...part.childNodes)
+    part.replaceWith(box)
+  }
   find('card').lang = catalogue.language
   cardRoot.replaceChildren(template.content)
   showFigures(answerFigures(wall.figures, inputs.units.value as UnitChoice, catalogue))
