@@ -132,8 +132,7 @@ export function findEntry<Name extends 'figures' | 'oil' | 'tightenings' | 'wait
 ):
   | { readonly entry: VisitPlan[Name][number]; readonly pointer: JsonPointer; readonly index: number }
   | undefined {
-  const found = new RegExp(`^/${listName}/(0|[1-9][0-9]*)$`).exec(pointer ?? '')
-  const index = Number(found?.[1] ?? -1)
-  const entry = plan[listName][index]
-  return entry === undefined ? undefined : { entry, pointer: `/${listName}/${index}`, index }
+  const [found, list, index] = /^\/(\w+)\/(0|[1-9][0-9]*)$/.exec(pointer ?? '') ?? []
+  const entry = list === listName ? plan[listName][Number(index)] : undefined
+  return entry && found ? { entry, pointer: found, index: Number(index) } : undefined
 }

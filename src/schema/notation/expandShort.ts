@@ -9,7 +9,7 @@ import {
 import type { ReportMistake } from '../reportMistake.js'
 import type { Notation } from './notation.js'
 import type { Defaults, Expander, Holder, Place, PlaceNode, PlaceTable } from './placeTable.js'
-import { asObject, findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
+import { findChildNode, makeChildPlace, makeDefault } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { completeSource } from './readSection.js'
 import { reportUnreadableText } from './reportUnreadableText.js'
@@ -59,19 +59,12 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   }
 
   function expandChildren(value: unknown, node: PlaceNode, place: Place): unknown {
-    if (Array.isArray(value)) {
-      const entry = node.children?.['*']
-      if (entry !== undefined)
-        for (const [at, one] of value.entries())
-          value[at] = expandValue(one, entry, makeChildPlace(place, String(at)))
-      return value
-    }
-    const holder = asObject(value)
-    return holder === undefined ? value : expandHolder(holder, node, place)
+    return typeof value === 'object' && value !== null ? expandHolder(value as Holder, node, place) : value
   }
 
+  /** Expands an object or a list. */
   function expandHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
-    const { defaults, laterDefaults } = node
+    const { defaults, laterDefaults } = Array.isArray(holder) ? {} : node
     const innerPlace = {
       ...place,
       section: node.section ? node.section(holder, node, place, expander) : place.section,

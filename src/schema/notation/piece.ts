@@ -27,7 +27,8 @@ export interface Reading {
  * undefined; to try another piece, go back with {@link retry}.
  */
 export interface Piece {
-  readonly pattern: string
+  /** Only schemas need it. */
+  readonly pattern: () => string
   readonly read: (reading: Reading) => unknown
 }
 
@@ -44,6 +45,14 @@ export function retry(piece: Piece, reading: Reading): unknown {
   return value
 }
 
+/** Notes what was expected at the furthest index. */
+export function noteExpected(reading: Reading, expected: NotationPart | undefined): void {
+  if (expected === undefined || reading.at < reading.furthest) return
+  if (reading.at > reading.furthest) reading.expected = []
+  reading.furthest = reading.at
+  reading.expected.push(expected)
+}
+
 /** The found groups of a {@link term}. */
 export type Found = Readonly<Record<string, string>>
 
@@ -58,19 +67,12 @@ export function term(
 ): Piece {
   let stickyPattern: RegExp | undefined
   return {
-    pattern,
+    pattern: () => pattern,
     read: (reading) => {
       stickyPattern ??= new RegExp(pattern, 'uy')
       stickyPattern.lastIndex = reading.at
       const match = stickyPattern.exec(reading.text)
-      if (match === null) {
-        if (expected !== undefined && reading.at >= reading.furthest) {
-          if (reading.at > reading.furthest) reading.expected = []
-          reading.furthest = reading.at
-          reading.expected.push(expected)
-        }
-        return undefined
-      }
+      if (match === null) return noteExpected(reading, expected)
       reading.at += match[0].length
       const found: Found = dropUndefined({ ...match.groups })
       return typeof build === 'function' ? build(found) : { ...build, ...found }
@@ -82,8 +84,14 @@ export function term(
 export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
 
 /** Fixed words and their value, by default an empty object, which adds nothing to a {@link sequence}. */
-export const words = (text: string, expected?: NotationPart, value: object = {}): Piece =>
-  term(escapePattern(text), expected, value)
+export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
+  pattern: () => escapePattern(text),
+  read: (reading) => {
+    if (!reading.text.startsWith(text, reading.at)) return noteExpected(reading, expected)
+    reading.at += text.length
+    return { ...value }
+  },
+})
 
 /** Words that are also the kind. */
 export const kindWords = (kind: string, expected?: NotationPart): Piece => words(kind, expected, { kind })
@@ -115,10 +123,10 @@ export type Part = Piece | string | { readonly [key: string]: unknown; readonly 
 export function sequence(...parts: readonly Part[]): Piece {
   const pieces = parts.map((part): Piece => {
     if (typeof part === 'string') return words(part)
-    return part.read ? part : { pattern: '', read: () => part }
+    return part.read ? part : { pattern: () => '', read: () => part }
   })
   return {
-    pattern: pieces.map(({ pattern }) => pattern).join(''),
+    pattern: () => pieces.map(({ pattern }) => pattern()).join(''),
     read: (reading) => {
       const joinedValue = {}
       for (const piece of pieces) {
@@ -151,14 +159,14 @@ export const labelled = (label: string, key: string, piece: Piece, expected?: No
 
 export function optional(...parts: readonly Part[]): Piece {
   const piece = sequence(...parts)
-  return { pattern: `(${piece.pattern})?`, read: (reading) => retry(piece, reading) ?? {} }
+  return { pattern: () => `(${piece.pattern()})?`, read: (reading) => retry(piece, reading) ?? {} }
 }
 
 /** Optional parts after a comma. */
 export const afterComma = (...parts: readonly Part[]): Piece => optional(', ', ...parts)
 
 export const oneOf = (...pieces: readonly Piece[]): Piece => ({
-  pattern: `(${pieces.map(({ pattern }) => pattern).join('|')})`,
+  pattern: () => `(${pieces.map(({ pattern }) => pattern()).join('|')})`,
   read: (reading) => {
     for (const piece of pieces) {
       const value = retry(piece, reading)
@@ -172,7 +180,7 @@ export const oneOf = (...pieces: readonly Piece[]): Piece => ({
 export function listOf(piece: Piece, separator: string): Piece {
   const separatorPiece = words(separator)
   return {
-    pattern: `${piece.pattern}(${separatorPiece.pattern}${piece.pattern})*`,
+    pattern: () => `${piece.pattern()}(${separatorPiece.pattern()}${piece.pattern()})*`,
     read: (reading) => {
       const entries: unknown[] = []
       for (;;) {

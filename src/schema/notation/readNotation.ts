@@ -26,5 +26,7 @@ export function readNotation(
 
 /** The pattern of a notation for every schema reader: without group names, and for the whole text. */
 export function buildPattern({ piece }: Notation): string {
-  return `^(${piece().pattern.replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
+  return `^(${piece()
+    .pattern()
+    .replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
 }

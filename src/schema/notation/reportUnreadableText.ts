@@ -20,12 +20,11 @@ export function reportUnreadableText(
   path: JsonPointer,
   reportMistake: ReportMistake,
 ): Finding<SpecCodes> {
-  const { from, to, found, isInWord, replace } = findSegment(text, stop.at)
-  const { amounts, reason } = findUnit(found, isInWord ? [] : stop.expected)
+  const { from, to, found, isInWord, texts, reason } = findSegment(text, stop, [])
   const isThousands = THOUSANDS_PATTERN.test(text)
   const probableTexts = isThousands
     ? [text.replace(THOUSANDS_PATTERN, '$1$2'), text.replace(THOUSANDS_PATTERN, '$1.$2')]
-    : [text, ...amounts.map(replace)]
+    : [text, ...texts]
   const fixes = [...new Set(probableTexts.map((item) => correctText(notation, item)))]
     .filter((value) => value !== undefined && value !== text)
     .map((value): Fix => ({ op: 'replace', path, value }))
@@ -43,18 +42,19 @@ export function reportUnreadableText(
 const THOUSANDS_PATTERN = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
 
 /**
- * The part of the text around an index, up to the next punctuation mark, and the text with another in its
- * place. `isInWord`: a word was read in part.
+ * The part of the text around an index, up to the next punctuation mark, and the texts with a probable amount in its
+ * place. `isInWord`: a word was read in part, and may be of these measures.
  */
-function findSegment(text: string, at: number) {
+function findSegment(text: string, { at, expected }: StopPoint, inWord: StopPoint['expected']) {
   const isInWord = /^[a-z]{2}/i.test(text.slice(at - 1))
   const start = isInWord ? text.slice(0, at).search(/[^,;()[\]]*$/) : at
   const from = start + text.slice(start).search(/[^ ,;([]|$/)
   const length = text.slice(from).search(/ (with|by|of|on) |[;()[\]]|,(?!\d)|$/)
   const found = text.slice(from, from + length).trimEnd()
   const to = from + found.length
-  const replace = (other: string) => text.slice(0, from) + other + text.slice(to)
-  return { from, to, found, isInWord, replace }
+  const { amounts, reason } = findUnit(found, isInWord ? inWord : expected)
+  const texts = amounts.map((amount) => text.slice(0, from) + amount + text.slice(to))
+  return { from, to, found, isInWord, texts, reason }
 }
 
 /**
@@ -103,12 +103,11 @@ function correctText(notation: Notation, text: string): string | undefined {
 const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
 
 /** The text with each common slip corrected in turn. */
-function listCorrections(text: string, { at, expected }: StopPoint, { slips }: Notation): readonly string[] {
-  const { found, isInWord, replace } = findSegment(text, at)
-  const { amounts, reason } = findUnit(found, isInWord ? ALL_MEASURES : expected)
+function listCorrections(text: string, stop: StopPoint, { slips }: Notation): readonly string[] {
+  const { texts, reason } = findSegment(text, stop, ALL_MEASURES)
   return [
     ...[...COMMON_SLIPS, ...slips].map(([slip, right]) => text.replace(slip, right)),
-    ...(amounts.length === 1 && reason === undefined ? amounts.map(replace) : []),
-    `${text.slice(0, at)},${text.slice(at)}`,
+    ...(texts.length === 1 && reason === undefined ? texts : []),
+    `${text.slice(0, stop.at)},${text.slice(stop.at)}`,
   ]
 }

@@ -17,12 +17,12 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const notStated = withSchemaId('not-stated', kind('not stated', { 'source?': sourceRef }))
 
   /** The three forms of a printed value, with extra fields. */
-  const makeAlternatives = <const Units extends readonly string[], ExtraFields extends Fields>(
-    units: Units,
+  const makeAlternatives = <Unit extends string, ExtraFields extends Fields>(
+    unit: ReturnType<typeof oneOf<Unit>>,
     figure: typeof text.figure,
     extraFields: ExtraFields,
   ) => {
-    const commonFields = { unit: oneOf<Units[number]>(units), 'asPrinted?': text.text, ...extraFields }
+    const commonFields = { unit, 'asPrinted?': text.text, ...extraFields }
     const limits = kind('limits', { 'min?': figure, 'max?': figure, ...commonFields }, [
       // Limits without both ends include every value.
       meetsCheck<{ min?: string; max?: string }>(
@@ -48,8 +48,9 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     units: Units,
     figure = text.figure,
   ) => {
-    const printed = namedUnion(`printed-${name}`, makeAlternatives(units, figure, {}))
-    const arms = makeAlternatives(units, figure, { 'printed?': list(printed), 'source?': sourceRef })
+    const unit = oneOf<Units[number]>(units)
+    const printed = namedUnion(`printed-${name}`, makeAlternatives(unit, figure, {}))
+    const arms = makeAlternatives(unit, figure, { 'printed?': list(printed), 'source?': sourceRef })
     return {
       arms,
       stated: namedUnion(`stated-${name}`, arms),
