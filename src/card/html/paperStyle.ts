@@ -1,5 +1,6 @@
 import type { CardModel } from '../cardParts.js'
-import { SHARED_STYLE } from './sharedStyle.js'
+import { type SizedPaper, writeBaseStyle } from './baseStyle.js'
+import { SHEET_STYLE } from './sheetStyle.js'
 import { VISIT_STYLE } from './visitStyle.js'
 import { WALL_STYLE } from './wallStyle.js'
 
@@ -8,7 +9,7 @@ const HIDDEN_STYLE = 'position:absolute;width:1px;height:1px;overflow:hidden;cli
 /** The cue sheet: across the page, spoken words large enough to read from a stand. */
 const CUES_STYLE = `
 .scenes{display:grid;gap:14px}
-.scene{display:grid;grid-template-columns:minmax(0,25%) minmax(0,1fr) minmax(0,27%);gap:4px 22px;border-top:3px solid var(--ink);padding:6px 0 8px}
+.scene{display:grid;grid-template-columns:minmax(0,25%) minmax(0,1fr) minmax(0,27%);gap:4px 22px;border-top:var(--thick) solid var(--ink);padding:6px 0 8px}
 .scene-head{grid-column:1/-1;display:flex;justify-content:space-between;gap:16px;align-items:baseline}
 .scene-head h3{font-size:1.35em;margin:0}
 .scene .label{color:var(--soft);margin-bottom:2px}
@@ -26,11 +27,11 @@ const CUES_STYLE = `
 }
 @media print{
 @page service-card{size:landscape;margin:10mm}
-&{--body:10pt;--head:13pt;line-height:1.22}
+&{line-height:1.22}
 .scenes{gap:6px}
 .scene{break-inside:avoid}
-.scene-head h3,.say p{font-size:14pt;line-height:1.26}
-.say p.label{font-size:9pt}
+.scene-head h3,.say p{font-size:var(--figure);line-height:1.26}
+.say p.label{font-size:var(--small)}
 .hold{background:none}
 #filming{break-before:page}
 #filming .parts{columns:3}
@@ -43,7 +44,7 @@ const PAGE_STYLE = `
 #picks>.parts,#tools>.parts{columns:300px 2;column-gap:30px}
 label .main,label .note{display:block}
 @media print{
-&{--body:11pt;--head:13pt;--name:22pt;--gap:12px;line-height:1.3}
+&{--gap:12px;line-height:1.3}
 th,td{padding:4px 8px 4px 0}
 .list li{padding:2px 0}
 .blanks{margin-bottom:10px}
@@ -75,23 +76,31 @@ h1{font-size:1.2rem;line-height:1.1}
 .row.small dt{margin-inline-end:5px}
 @media print{
 &{padding:0;max-width:none;line-height:1.08}
-h1{font-size:11pt}
-.row.large .main{font-size:12.5pt;line-height:1.1}
+h1{font-size:var(--name)}
+.row.large .main{font-size:var(--figure);line-height:1.1}
 }
 `
 
-const STYLES: { readonly [Extent in CardModel['extent']]?: string } = {
-  cues: CUES_STYLE,
-  label: `${LABEL_STYLE}@media print{@page service-card{size:62mm 29mm;margin:1.5mm 2mm}}`,
-  'label-upright': `${LABEL_STYLE}@media print{@page service-card{size:29mm 62mm;margin:1.5mm 1.5mm}}`,
-  chart: `${PAGE_STYLE}@media print{@page service-card{size:landscape;margin:10mm}}`,
-  picks: PAGE_STYLE,
-  differences: `${PAGE_STYLE}@media print{&{--body:13pt}}`,
-  record: PAGE_STYLE,
+/** The layout of each paper and the sizes that it has. */
+const STYLES: { readonly [Extent in CardModel['extent']]: readonly [sizes: SizedPaper, layout: string] } = {
+  full: ['visit', SHEET_STYLE + VISIT_STYLE],
+  short: ['visit', SHEET_STYLE + VISIT_STYLE],
+  slip: ['slip', SHEET_STYLE + VISIT_STYLE],
+  wall: ['wall', WALL_STYLE],
+  cues: ['cues', SHEET_STYLE + CUES_STYLE],
+  label: ['label', `${SHEET_STYLE + LABEL_STYLE}@page service-card{size:62mm 29mm;margin:1.5mm 2mm}`],
+  'label-upright': [
+    'label',
+    `${SHEET_STYLE + LABEL_STYLE}@page service-card{size:29mm 62mm;margin:1.5mm 1.5mm}`,
+  ],
+  chart: ['page', `${SHEET_STYLE + PAGE_STYLE}@page service-card{size:landscape;margin:10mm}`],
+  picks: ['page', SHEET_STYLE + PAGE_STYLE],
+  differences: ['columns', SHEET_STYLE + PAGE_STYLE],
+  record: ['page', SHEET_STYLE + PAGE_STYLE],
 }
 
 /** The whole style of a paper, not yet scoped. */
 export function styleOfPaper(extent: CardModel['extent']): string {
-  if (extent === 'wall') return WALL_STYLE
-  return SHARED_STYLE + ((Object.hasOwn(STYLES, extent) ? STYLES[extent] : undefined) ?? VISIT_STYLE)
+  const [sizes, layout] = Object.hasOwn(STYLES, extent) ? STYLES[extent] : STYLES.full
+  return writeBaseStyle(sizes) + layout
 }

@@ -42,8 +42,8 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 #figures>.parts{display:block;columns:2;column-gap:14px}
 .plate{border:0;border-radius:0;padding:0;margin-bottom:1px}
 .plate-head,.plate-head h3,.plate dl,.row,.row dt,.row dd,.row div{display:inline;font-size:inherit;padding:0;border:0}
-.plate-head h3,#tightening th .main{font-size:10pt}
-.row.large .main,.row.middle .main,.row.small .main{font-size:10pt}
+.plate-head h3,#tightening th .main{font-size:var(--line)}
+.row.large .main,.row.middle .main,.row.small .main{font-size:var(--line)}
 .row dt{margin-inline:6px 3px}
 .row+.row::before{content:" · "}
 .row .note::before{content:" "}
@@ -53,8 +53,8 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 #tightening tbody{display:block}
 #tightening tr{display:block;border-top:1px solid var(--rule)}
 #tightening th,#tightening td,#tightening td div,#tightening th div{display:inline;border:0;padding:0}
-#tightening td div{font-size:9pt}
-#tightening td:nth-child(2) .main{font-size:9pt}
+#tightening td div{font-size:var(--small)}
+#tightening td:nth-child(2) .main{font-size:var(--small)}
 #tightening h2{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 #tightening .note::before,#tightening td:not(.empty)::before{content:" "}
 #tightening td:not(.empty):nth-last-child(-n+2)::before{content:" · " attr(data-label) " "}
@@ -63,7 +63,7 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 #record{break-inside:avoid}
 #record .label,#record h3{white-space:nowrap}
 .blanks{display:flex;flex-wrap:wrap;gap:0 12px;align-items:flex-end}
-.blanks h3{font-size:10pt;min-height:5.6mm;align-self:flex-end}
+.blanks h3{font-size:var(--line);min-height:5.6mm;align-self:flex-end}
 .fields{display:contents}
 .blank{flex:1 1 auto}
 .blank.ticks{flex:0 1 auto;gap:0 7px;min-height:4.6mm}
@@ -85,10 +85,10 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .step details{display:none}
 .step .figures{float:inline-end;border:0;padding:0;text-align:end;line-height:1.12}
 .step .figures>span{display:inline-block;margin-inline-start:2.5mm}
-.step .figures [data-from]{font-size:11pt}
+.step .figures [data-from]{font-size:var(--head)}
 .group{margin-bottom:0}
-.group h3{padding:0 6px;font-size:10pt}
-#waits h2,#sources h2{font-size:9pt;border:0;margin:0}
+.group h3{padding:0 6px;font-size:var(--line)}
+#waits h2,#sources h2{font-size:var(--small);border:0;margin:0}
 #waits,#sources{margin-top:3px}
 #waits h2,#waits div,#waits ul,#sources h2,#sources div,#sources ul,#waits li,#waits li *,#sources li,#sources li *{display:inline}
 #waits li::before,#sources li::before{content:" · "}
@@ -96,6 +96,6 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 #waits li:not(:has(.note)):not(:has([data-from^="/time"])){display:none}
 .group h3{margin:1px 0 0;line-height:1.1}
 &.full #tightening td:nth-child(2):not(:has(.gap)),&.full #tightening td:nth-child(5){display:none}
-&.slip{--body:10pt;--head:12pt;--gap:10px}
+&.slip{--gap:10px}
 }
 `

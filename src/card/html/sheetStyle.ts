@@ -1,29 +1,19 @@
-/**
- * The type, lines and signs that all papers share. `&` is the element around the paper; {@link scopeStyle} keeps every
- * rule inside it. No meaning depends on colour alone, tints are not printed, and no text is smaller than 9 pt.
- *
- * Sizes: `--small` notes, `--body` text, `--line` the order of work, `--head` headings, `--figure` figures, `--name` the machine.
- */
-export const SHARED_STYLE = `
-&{--ink:#12181b;--soft:#46525a;--rule:#86929a;--tint:#eaf0f0;--deep:#0b4851;--warn:#fff1c4;--paper:#fff;--small:.9rem;--body:1rem;--line:1rem;--head:1.2rem;--figure:1.9rem;--name:2.6rem;--gap:26px;color-scheme:light dark;background:var(--paper);color:var(--ink);font:var(--body)/1.4 "Segoe UI",Roboto,"Helvetica Neue",Arial,"Liberation Sans",sans-serif;font-size:var(--body);overflow-wrap:anywhere;max-width:1120px;margin:0 auto;padding:0 30px 28px}
-&,*{box-sizing:border-box}
-h1,h2,h3,p,ul,ol,dl,dd{margin:0;padding:0}
-ul,ol{list-style:none}
+/** The layout of papers that are also read on a screen: banner, sections, tables, lists, boxes to tick. `&` is the paper. */
+export const SHEET_STYLE = `
+&{max-width:1120px;margin:0 auto;padding:0 30px 28px}
 h1{font-size:var(--name);line-height:1.05;letter-spacing:-.01em}
-h2{font-size:var(--head);line-height:1.2;color:var(--deep);border-bottom:3px solid var(--deep);padding-bottom:3px;margin:var(--gap) 0 10px}
+h2{font-size:var(--head);line-height:1.2;color:var(--deep);border-bottom:var(--thick) solid var(--deep);padding-bottom:3px;margin:var(--gap) 0 10px}
 h3{font-size:1.05em;line-height:1.25;margin:0 0 4px}
-h2,h3,caption{break-after:avoid}
 tr,li,.blanks,.plate,.caution{break-inside:avoid}
 .note,.about,.facts,.legend,thead th,.header-note,.label{font-size:var(--small);line-height:1.3}
 .note,.about,.facts,.legend,thead th{color:var(--soft)}
 .label{font-weight:700}
-.gap{font-weight:700;text-decoration:underline dashed 1.5px;text-underline-offset:2px}
 .computed{font-style:italic}
 .also,td .printed,td .computed{display:inline-block;max-width:100%}
 .number,.figures,table,.row .main{font-variant-numeric:tabular-nums}
-header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;border-top:14px solid var(--deep);padding-top:14px}
+header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;border-top:var(--band) solid var(--deep);padding-top:14px}
 .title{font-weight:700;color:var(--deep)}
-.variant{border:3px solid var(--ink);border-radius:12px;padding:8px 16px 10px;align-self:start}
+.variant{border:var(--thick) solid var(--ink);border-radius:var(--corner);padding:8px 16px 10px;align-self:start}
 .variant .main{font-size:var(--head);font-weight:700;line-height:1.2}
 .variant.unknown{border-style:dashed}
 .variant.unknown .main+.main{font-size:var(--small);font-weight:400}
@@ -35,10 +25,10 @@ header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;bo
 .cautions,.caution{display:flex;gap:9px;align-items:center;background:var(--warn);color:var(--ink);border:2px solid var(--ink);padding:4px 9px;margin:3px 0 5px;line-height:1.25}
 .cautions{margin-top:14px}
 .caution.notice{background:none}
-.sign-caution{width:1.4em;height:1.3em;flex:none}
-table{width:100%;border-collapse:collapse;margin-bottom:10px}
+.sign-caution{width:1.4em;height:1.3em}
+table{margin-bottom:10px}
 caption{text-align:start;font-weight:700;padding:2px 0 4px}
-th,td{text-align:start;vertical-align:top;padding:6px 14px 6px 0;border-top:1px solid var(--rule)}
+th,td{padding:6px 14px 6px 0;border-top:var(--thin) solid var(--rule)}
 th:last-child,td:last-child{padding-inline-end:0}
 thead th{border-top:0;padding-bottom:2px;vertical-align:bottom}
 thead th{overflow-wrap:normal}
@@ -47,9 +37,9 @@ tbody th .note{font-weight:400}
 .legend{display:flex;flex-wrap:wrap;gap:2px 18px;margin-bottom:8px}
 .sign svg{width:24px;height:12px;margin-inline-end:5px}
 .scale{display:block;width:170px;max-width:100%;height:auto}
-.plate{border:3px solid var(--ink);border-radius:16px;padding:10px 18px 12px}
+.plate{border:var(--thick) solid var(--ink);border-radius:var(--corner);padding:10px 18px 12px}
 .plate-head{display:flex;justify-content:space-between;align-items:center;gap:12px;border-bottom:2px solid var(--ink);padding-bottom:6px}
-.plate-head h3{font-size:1.5em;line-height:1.1;margin:0}
+.plate-head h3{font-size:var(--title);line-height:1.1;margin:0}
 .picture{width:96px;height:67px;flex:none}
 .picture.wheel-marks{width:150px;height:50px}
 .list li{padding:2px 0}
@@ -78,16 +68,12 @@ td.empty{display:none}
 td::before{content:attr(data-label);color:var(--soft);font-size:var(--small)}
 .boxed .box,.step .box,.choice .box{width:1.5em;height:1.5em;margin:0}
 }
-@media screen and (prefers-color-scheme:dark){
-&{--ink:#eef3f4;--soft:#b4c0c5;--rule:#7d8a91;--tint:#22303a;--deep:#8fd3dc;--warn:#4a3a00;--paper:#10171b}
-}
-@page service-card{margin:7mm}
 @media print{
-&{page:service-card;--soft:#2c363c;--small:9pt;--body:9pt;--line:10pt;--head:11pt;--figure:14pt;--name:19pt;--gap:5px;color-scheme:light;line-height:1.13;max-width:none;padding:0}
-h2{padding-bottom:1px;border-bottom-width:2px;margin-bottom:2px}
+&{line-height:1.13;max-width:none;padding:0}
+h2{padding-bottom:1px;margin-bottom:2px}
 h3{margin-bottom:1px}
-header{grid-template-columns:1fr 38%;border-top-width:5px;padding-top:3px;gap:2px 16px}
-.variant{padding:1px 10px 2px;border-width:2px}
+header{grid-template-columns:1fr 38%;padding-top:3px;gap:2px 16px}
+.variant{padding:1px 10px 2px}
 .note,.about,.facts,.legend,thead th,.header-note,.label{line-height:1.13}
 .facts{gap:0 14px}
 .authority{padding:0 0 0 8px;border-inline-start-width:5px}
@@ -97,7 +83,7 @@ th,td{padding:1px 8px 1px 0}
 table{margin-bottom:2px}
 caption{padding:1px 0}
 .scale{width:118px}
-.plate{padding:2px 10px;border-width:2px;border-radius:10px}
+.plate{padding:2px 10px}
 .plate-head{padding-bottom:1px}
 .picture{width:46px;height:32px}
 .picture.wheel-marks{width:84px;height:28px}
