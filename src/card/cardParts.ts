@@ -174,6 +174,8 @@ export type CardDrawing =
   | {
       readonly kind: 'true sizes'
       readonly checkLine: { readonly millimetres: number; readonly label: string }
+      /** `beside`: small, so that a card of one gearcase stays on one page. `below`: large, for a page of their own. */
+      readonly labels: 'beside' | 'below'
       /** In millimetres. */
       readonly shapes: readonly ({ readonly labels: readonly string[] } & (
         | { readonly kind: 'ring'; readonly insideDiameter: number; readonly outsideDiameter: number }

@@ -89,6 +89,7 @@ const DRAWING_SHAPES: Readonly<Record<CardDrawing['kind'], Shape>> = {
   bolts: { numbers: ['number'], layout: 'string' },
   'true sizes': {
     checkLine: { millimetres: 'number', label: 'string' },
+    labels: 'string',
     shapes: [{ kind: 'string', labels: ['string'] }],
   },
 }

@@ -1,4 +1,5 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import { type Browser, chromium } from 'playwright-core'
 import { renderHtml } from '../../src/v1/card.js'
 import { type ListedPaper, listPapers } from './listPapers.js'
@@ -90,6 +91,44 @@ const FIND_TALL_STEPS = `(() => [...document.querySelectorAll('.step label')]
   .filter((element) => element.getBoundingClientRect().height > innerHeight)
   .map((element) => 'a line is higher than the screen: ' + element.textContent.slice(0, 40)))()`
 
+/** A general checker of accessibility; its rules for WCAG and its own best practices. */
+const AXE = readFileSync(
+  createRequire(`${process.cwd()}/package.json`).resolve('axe-core/axe.min.js'),
+  'utf8',
+)
+
+/** Runs in the page, after {@link AXE}: each rule that is broken, with the first element that breaks it. */
+const FIND_BARRIERS = `axe.run({ resultTypes: ['violations'] }).then(({ violations }) =>
+  violations.map(({ id, nodes }) => id + ': ' + nodes[0].html.slice(0, 120)))`
+
+const VIEWS = {
+  light: { width: 1180, media: 'screen', colorScheme: 'light' },
+  dark: { width: 1180, media: 'screen', colorScheme: 'dark' },
+  phone: { width: 320, media: 'screen', colorScheme: 'light' },
+  print: { width: 740, media: 'print', colorScheme: 'light' },
+} as const
+
+/** What keeps a reader out of a paper in light, dark, on a phone and as it is printed. */
+async function findBarriers(browser: Browser, html: string): Promise<string[]> {
+  // The card forbids scripts, and the checker is one.
+  const context = await browser.newContext({ bypassCSP: true })
+  const page = await context.newPage()
+  await page.setContent(html)
+  await page.evaluate(AXE)
+  const found: string[] = []
+  for (const [name, { width, media, colorScheme }] of Object.entries(VIEWS)) {
+    await page.setViewportSize({ width, height: 900 })
+    await page.emulateMedia({ media, colorScheme })
+    const barriers = await page.evaluate<string[]>(FIND_BARRIERS)
+    found.push(...barriers.map((text) => `${name}: ${text}`))
+  }
+  await context.close()
+  return found
+}
+
+/** Heights of the pages in millimetres, without margins of 7 mm. */
+const PAGE_HEIGHTS = { A4: 297 - 14, Letter: 279.4 - 14 } as const
+
 /** Pages of a PDF, counted in its own objects. */
 const pagesOf = (pdf: Uint8Array) =>
   Buffer.from(pdf)
@@ -130,6 +169,19 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   }
   const [a4, letter] = [await printWith('A4', 7), await printWith('Letter', 7)]
   output.write(`${file}-a4.pdf`, a4)
+  if (card.extent === 'wall')
+    for (const [format, pdf] of [
+      ['A4', a4],
+      ['Letter', letter],
+    ] as const) {
+      // If two thirds of a page fit behind the last line, the last page is less than a third full.
+      const height = (PAGE_HEIGHTS[format] * 2) / 3
+      await page.evaluate(`document.querySelector('footer').insertAdjacentHTML('beforeend',
+        '<div id="filler" style="break-inside:avoid;height:${height}mm"></div>')`)
+      if (pagesOf(pdf) > 1 && pagesOf(await printWith(format, 7)) === pagesOf(pdf))
+        found.push(`${name}: the last page of ${format} is less than a third full`)
+      await page.evaluate(`document.querySelector('#filler').remove()`)
+    }
   const isWhole = a4.includes('/StructTreeRoot') && a4.includes('/Outlines') && a4.includes('/Title')
   if (!isWhole) found.push(`${name}: the PDF has no tags, outline or title`)
   if (WITH_ALL_MARGINS.has(name))
@@ -163,6 +215,7 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   })
   output.write(`${file}-print-grey.png`, await page.screenshot({ fullPage: true }))
   await page.close()
+  found.push(...(await findBarriers(browser, html)).map((text) => `${name}, ${text}`))
   return { judged: { name, a4: pagesOf(a4), letter: pagesOf(letter) }, complaints: [...failures, ...found] }
 }
 
@@ -170,12 +223,15 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
  * Renders the card of every example in Chromium. Nothing may be outside its box at 320, 768 and 1180 px, and no card
  * may need too many printed pages.
  */
-export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
+export async function judgeCards(
+  output: Output,
+  isChosen: (name: string) => boolean = () => true,
+): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGUMENTS.split(' ') })
   const cards: JudgedCard[] = []
   const complaints: string[] = []
   try {
-    for (const paper of listPapers()) {
+    for (const paper of listPapers().filter(({ name }) => isChosen(name))) {
       const { name, most } = paper
       const { judged, complaints: found } = await judgeCard(browser, paper, output)
       cards.push(judged)

@@ -27,7 +27,7 @@ const PAGE_SIZES = { ...VISIT_SIZES, body: 11, head: 13, title: 16, name: 22 }
 /** On paper, in points. */
 export const PAPER_SIZES: Readonly<Record<SizedPaper, Readonly<Record<TypeSize, number>>>> = {
   visit: VISIT_SIZES,
-  slip: { ...VISIT_SIZES, body: 10, head: 12 },
+  slip: { ...VISIT_SIZES, small: 10, body: 12, head: 14 },
   page: PAGE_SIZES,
   columns: { ...PAGE_SIZES, body: 13, title: 19 },
   cues: { ...VISIT_SIZES, body: 10, head: 13 },
@@ -66,6 +66,9 @@ export const LINES = {
   screen: { thin: '1px', thick: '3px', band: '14px', corner: '12px', gap: '26px' },
   paper: { thin: '1px', thick: '2px', band: '5px', corner: '10px', gap: '5px' },
 } as const
+
+/** For headings that only screen readers need. */
+export const HIDDEN_STYLE = 'position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)'
 
 const write = (values: Readonly<Record<string, string>>): string =>
   Object.entries(values)

@@ -4,17 +4,31 @@ import { drawLine, drawText, inMillimetres, roundOff } from './drawShapes.js'
 
 /** Width of the drawing in millimetres: it fits on A4 and Letter with wide margins. */
 const WIDTH = 160
-const LINE = 3.9
-const GAP = 4
+const GAP = 4.5
+/** In millimetres: font, line and mean width of a character of the labels; the space above the shapes and below a row. */
+const TYPE = {
+  beside: { font: 3.3, line: 3.9, character: 1.75, top: 12, below: 4 },
+  below: { font: 4.2, line: 5.4, character: 2.2, top: 18, below: 14 },
+} as const
 
 type TrueSizes = Extract<CardDrawing, { kind: 'true sizes' }>
+type Shape = TrueSizes['shapes'][number]
 
-/** Rings and hexagons in true size, with their labels below, and a line to check the size of the print. */
-export function drawTrueSizes({ checkLine, shapes }: TrueSizes, meaning: string): Html {
+/** Rings and hexagons in true size with their labels, and a line to check the size of the print. */
+export function drawTrueSizes({ checkLine, shapes, labels }: TrueSizes, meaning: string): Html {
+  const type = TYPE[labels]
+  const isBeside = labels === 'beside'
   const cells = shapes.map((shape) => {
     const across = shape.kind === 'ring' ? shape.outsideDiameter : (shape.acrossFlats * 2) / Math.sqrt(3)
-    const text = Math.max(...shape.labels.map((label) => label.length * 1.75), 0)
-    return { shape, across, width: Math.max(across, text, 14) + GAP }
+    const text = Math.max(...shape.labels.map((label) => label.length * type.character), 0)
+    const lines = shape.labels.length * type.line
+    return {
+      shape,
+      across,
+      width: GAP + (isBeside ? across + 2 + text : Math.max(across, text)),
+      height: isBeside ? Math.max(across, lines) : across,
+      lines,
+    }
   })
   const rows: (typeof cells)[] = []
   let used = WIDTH + 1
@@ -26,23 +40,19 @@ export function drawTrueSizes({ checkLine, shapes }: TrueSizes, meaning: string)
     rows.at(-1)?.push(cell)
     used += cell.width
   }
-  let top = 10
+  let top: number = type.top
   const drawn = rows.map((row) => {
-    const tallest = Math.max(...row.map(({ across }) => across))
-    const labels = Math.max(...row.map(({ shape }) => shape.labels.length))
+    const tallest = Math.max(...row.map(({ height }) => height))
     let left = 0
-    const html = row.map(({ shape, width }) => {
-      const x = left + width / 2
+    const html = row.map(({ shape, across, width, lines }) => {
+      const x = left + (isBeside ? across : width) / 2
       const y = top + tallest / 2
+      const textX = isBeside ? left + across + 2 : x
+      const textY = isBeside ? y - lines / 2 + type.font : top + tallest + 2 + type.font
       left += width
-      return [
-        drawShape(shape, x, y),
-        shape.labels.map((label, place) =>
-          drawText(x, top + tallest + 4.2 + place * LINE, label, 3.3, place === 0 ? 'bold' : undefined),
-        ),
-      ]
+      return [drawShape(shape, x, y), drawLabels(shape, textX, textY, labels)]
     })
-    top += tallest + labels * LINE + 8
+    top += tallest + type.below + (isBeside ? 0 : Math.max(...row.map(({ lines }) => lines)))
     return html
   })
   const { millimetres, label } = checkLine
@@ -50,7 +60,7 @@ export function drawTrueSizes({ checkLine, shapes }: TrueSizes, meaning: string)
     'svg.drawing',
     inMillimetres(WIDTH, top),
     createTag('title', meaning),
-    drawText(millimetres + 4, 5, label, 3.6, 'bold', 'start'),
+    drawText(millimetres + 4, 5.5, label, isBeside ? 3.6 : 4.6, 'bold', 'start'),
     drawLine(0.5, 4, millimetres + 0.5, 4, 0.3),
     drawLine(0.5, 1.5, 0.5, 6.5, 0.3),
     drawLine(millimetres + 0.5, 1.5, millimetres + 0.5, 6.5, 0.3),
@@ -58,7 +68,15 @@ export function drawTrueSizes({ checkLine, shapes }: TrueSizes, meaning: string)
   )
 }
 
-function drawShape(shape: TrueSizes['shapes'][number], x: number, y: number): Html {
+function drawLabels({ labels }: Shape, x: number, y: number, place: TrueSizes['labels']): readonly Html[] {
+  const { font, line } = TYPE[place]
+  const anchor = place === 'beside' ? 'start' : 'middle'
+  return labels.map((label, index) =>
+    drawText(x, y + index * line, label, font, index === 0 ? 'bold' : undefined, anchor),
+  )
+}
+
+function drawShape(shape: Shape, x: number, y: number): Html {
   const outline = { fill: 'none', stroke: 'currentColor' }
   if (shape.kind === 'ring') {
     // One stroke as wide as the ring.

@@ -1,10 +1,8 @@
 import type { CardModel } from '../cardParts.js'
-import { type SizedPaper, writeBaseStyle } from './baseStyle.js'
+import { HIDDEN_STYLE, type SizedPaper, writeBaseStyle } from './baseStyle.js'
 import { SHEET_STYLE } from './sheetStyle.js'
 import { VISIT_STYLE } from './visitStyle.js'
 import { WALL_STYLE } from './wallStyle.js'
-
-const HIDDEN_STYLE = 'position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)'
 
 /** The cue sheet: across the page, spoken words large enough to read from a stand. */
 const CUES_STYLE = `
@@ -60,7 +58,8 @@ th,td{padding:4px 8px 4px 0}
 const LABEL_STYLE = `
 &{padding:6px 10px;max-width:360px}
 header{display:block;border:0;padding:0}
-.title,.about,.variant,.header-note,h2,.plate-head .picture{display:none}
+.title,.about,.variant,.header-note,.plate-head .picture{display:none}
+h2{${HIDDEN_STYLE}}
 h1{font-size:1.2rem;line-height:1.1}
 .plate{border:0;padding:0;border-radius:0}
 .plate-head{padding:0;border-width:1px}

@@ -60,11 +60,11 @@ export function renderWall(
     'div.page',
     header,
     createTag(
-      'p.authority',
-      authority.map((sentence, place) => [place === 0 ? '' : ' ', createTag('strong', sentence)]),
-    ),
-    createTag(
       'main',
+      createTag(
+        'p.authority',
+        authority.map((sentence, place) => [place === 0 ? '' : ' ', createTag('strong', sentence)]),
+      ),
       render(sections.filter(isMissingSection)),
       warning,
       render(

@@ -72,7 +72,8 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 #due .list ul{flex:1 1 60%}
 #due td div{display:inline;margin-inline-end:4px}
 #due .list .note{display:inline}
-.limit{display:inline-block;width:14mm;height:2.8mm;vertical-align:-.3mm}
+.limit{display:inline-block;width:11mm;height:2.2mm}
+#due th,#due td{padding-inline-end:5px}
 #due .list,#due .list ul,#tightening .list ul,#missing .list ul{display:flex;flex-wrap:wrap;gap:0 14px}
 .steps li{padding:.7px 0}
 .before{display:flex;flex-wrap:wrap;gap:0 12px;border:1.2px solid var(--ink);padding:1px 5px;margin:1px 0;break-inside:avoid;break-after:avoid}

@@ -1,4 +1,4 @@
-import { inPoints, PAPER_SIZES } from './baseStyle.js'
+import { HIDDEN_STYLE, inPoints, PAPER_SIZES } from './baseStyle.js'
 
 /** The layout of a wall card: one colour, and the sizes of the paper also on a screen. */
 export const WALL_STYLE = `
@@ -17,13 +17,14 @@ dl.other{grid-column:1/-1;font-size:var(--body);line-height:1.2}
 dl.other div{display:inline;margin-inline-end:3mm}
 .authority{margin:.8mm 0}
 h2{font-size:var(--line);line-height:1.15;border-bottom:.3mm solid;margin:1.1mm 0 .6mm}
-section#panels>h2{display:none}
+section#panels>h2{${HIDDEN_STYLE}}
 .cautions{display:flex;gap:3mm;align-items:center;border:.6mm solid;padding:.4mm 2.5mm;font-size:var(--line);line-height:1.18}
 .cautions p:first-child{font-weight:700}
 .sign-caution{width:9mm;height:8mm}
 #wallMissing ul{columns:2;column-gap:6mm}
 #wallMissing li::before{content:"• "}
 #panels>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,88mm),1fr));gap:2mm;margin-top:1.2mm}
+.panel,#settings,#pours,#wallMissing{font-size:var(--small)}
 .panel{border:.5mm solid;border-radius:2mm;padding:1mm 1.6mm .8mm;break-inside:avoid}
 .panel:only-child{grid-column:1/-1}
 .panel-head{display:flex;justify-content:space-between;align-items:baseline;gap:2mm;border-bottom:.3mm solid;padding-bottom:.5mm}
@@ -66,7 +67,7 @@ figure.jug{width:18mm}
 figure.jug figcaption,figure.true-sizes figcaption{display:none}
 footer{margin-top:1.2mm;font-size:var(--small);line-height:1.15}
 #wallSources{border-top:.3mm solid;padding-top:.6mm}
-#wallSources h2{display:none}
+#wallSources h2{${HIDDEN_STYLE}}
 #wallSources ul{display:inline}
 #wallSources li{display:inline}
 #wallSources li>div,#wallSources li .main{display:inline}

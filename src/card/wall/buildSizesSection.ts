@@ -30,6 +30,8 @@ export function buildSizesSection(context: WallContext): CardSection {
               drawing: {
                 kind: 'true sizes',
                 checkLine: { millimetres: CHECK_LINE.value, label },
+                // Two gearcases fill the first page, and the sizes move to the next.
+                labels: facts.panels.length > 1 ? 'below' : 'beside',
                 shapes: described.map(({ shape }) => shape),
               },
               text: described.map(({ line }) => line),
