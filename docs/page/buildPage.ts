@@ -39,10 +39,14 @@ const packedLibrary: Plugin = {
 const madeModules: Plugin = {
   name: 'made modules',
   setup: ({ onResolve, onLoad }) => {
-    onResolve({ filter: /^page:/ }, ({ path }) => ({ path, namespace: 'made' }))
+    onResolve({ filter: /^virtual:/ }, ({ path }) => ({ path, namespace: 'made' }))
     onLoad({ filter: /./, namespace: 'made' }, ({ path }) => ({
       contents:
-        path === 'page:examples' ? writeExamples() : path === 'page:help' ? writeHelp() : writeLanguages(),
+        path === 'virtual:examples'
+          ? writeExamples()
+          : path === 'virtual:help'
+            ? writeHelp()
+            : writeLanguages(),
       resolveDir: process.cwd(),
     }))
   },

@@ -1,4 +1,4 @@
-import { help } from 'page:help'
+import { help } from 'virtual:help'
 import {
   autocompletion,
   type Completion,

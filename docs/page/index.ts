@@ -1,5 +1,5 @@
-import { examples } from 'page:examples'
-import { languages } from 'page:languages'
+import { examples } from 'virtual:examples'
+import { languages } from 'virtual:languages'
 import { cardStyle, renderHtml } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
 import type { Catalogue } from '../../src/v1/message.js'

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { extname, join } from 'node:path'
+import axe from 'axe-core'
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildPage } from '../../docs/page/buildPage.js'
@@ -15,7 +15,6 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
 }
 const EXAMPLES = { tind: '0', bud: '1', kvist: '2' } as const
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 let folder = ''
 let browser: Browser | undefined
@@ -206,7 +205,12 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await waitForAnswer(page)
     await page.selectOption('#example', EXAMPLES.kvist)
     await page.locator('#card h1', { hasText: 'Kvist 2' }).waitFor()
-    expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1)
+    const pdf = await page.pdf({ format: 'A4' })
+    expect(pagesOf(pdf)).toBe(1)
+    // An empty page has no font.
+    expect(pdf.includes('/FontDescriptor')).toBe(true)
+    // Paper is as narrow as a small screen, whose parts must not hide the card.
+    await page.setViewportSize({ width: 740, height: 1000 })
     await page.emulateMedia({ media: 'print' })
     for (const hidden of ['header.top', '.text', '.answer', 'footer'])
       expect(await page.locator(hidden).first().isVisible(), hidden).toBe(false)
@@ -288,7 +292,7 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
         await page.keyboard.type('\nmood: good')
         await page.locator('#findings button').first().waitFor()
       } else await page.locator('#due-answer strong').waitFor()
-      await page.evaluate(AXE)
+      await page.evaluate(axe.source)
       // The headings of the card are those of a paper of its own, in the middle of the page.
       const found = await page.evaluate<readonly string[]>(
         `axe.run(document, { resultTypes: ['violations'], rules: { 'heading-order': { enabled: false } } }).then(({ violations }) =>
