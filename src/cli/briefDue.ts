@@ -21,20 +21,21 @@ export interface BriefDue {
 /** One short row for each service of a machine. */
 export function listBriefDue(machine: Id, due: readonly ServiceDue[], faults = 0): readonly BriefDue[] {
   return due.map(({ service, gearcase, part, verdict, dueBy, dueOn, lines }) => {
+    // Hot path: no spread.
+    const row: MutableRow = { machine, service, gearcase }
+    if (part.instance !== undefined) row.instance = part.instance.id
+    row.verdict = verdict
+    if (dueBy !== undefined) row.dueBy = dueBy
     const left = lines.find(({ by }) => by === dueBy)?.left
-    return {
-      machine,
-      service,
-      gearcase,
-      ...(part.instance && { instance: part.instance.id }),
-      verdict,
-      ...(dueBy && { dueBy }),
-      ...(left && { left }),
-      ...(dueOn && { dueOn }),
-      ...(faults > 0 && { faults }),
-    }
+    if (left !== undefined) row.left = left
+    if (dueOn !== undefined) row.dueOn = dueOn
+    if (faults > 0) row.faults = faults
+    return row as BriefDue
   })
 }
+
+/** A row that is not yet complete. */
+type MutableRow = { -readonly [Key in keyof BriefDue]?: BriefDue[Key] }
 
 const COLUMNS = [
   'machine',
@@ -49,9 +50,21 @@ const COLUMNS = [
   'faults',
 ]
 
-/** The rows as JSON Lines. */
-export const writeBriefLines = (rows: readonly BriefDue[]): string =>
-  rows.map((row) => `${JSON.stringify(row)}\n`).join('')
+/** The rows as JSON Lines. Hot path: no field has a character that JSON escapes, since ids are parsed. */
+export function writeBriefLines(rows: readonly BriefDue[]): string {
+  let text = ''
+  for (const { machine, service, gearcase, instance, verdict, dueBy, left, dueOn, faults } of rows) {
+    text += `{"machine":"${machine}","service":"${service}","gearcase":"${gearcase}"`
+    if (instance !== undefined) text += `,"instance":"${instance}"`
+    text += `,"verdict":"${verdict}"`
+    if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
+    if (left !== undefined) text += `,"left":{"value":${left.value},"unit":"${left.unit}"}`
+    if (dueOn !== undefined) text += `,"dueOn":"${dueOn}"`
+    if (faults !== undefined) text += `,"faults":${faults}`
+    text += '}\n'
+  }
+  return text
+}
 
 /** The head of the table of {@link writeBriefRows}. */
 export const writeBriefHead = (): string => writeCsv([COLUMNS])

@@ -4,13 +4,13 @@ import type { Finding } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DueOptions, DueState } from '../interval/index.js'
 import { type Catalogue, renderMessage } from '../message/index.js'
-import { type OpenFault, openFaults } from '../record/index.js'
-import { parseDocumentText } from '../schema/index.js'
-import { judgeOilLoss, listDue, type OilLoss, type ServiceDue } from '../service/index.js'
-import type { MachineLog, SpecSheet } from '../spec/index.js'
+import { type OpenFault, openFaults, resolveParsedLog } from '../record/index.js'
+import type { DocumentSet } from '../rules/index.js'
+import { createLogReader } from '../schema/index.js'
+import { createDueLister, judgeOilLoss, type OilLoss, type ServiceDue } from '../service/index.js'
+import type { MachineLog, SheetReference, SpecSheet } from '../spec/index.js'
 import { selectLosses } from './describeState.js'
-import { findSheet } from './readDocuments.js'
-import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
+import { MAX_LINE_LENGTH, readLineGroups, type TextLine } from './readLines.js'
 
 export interface LogLinesOptions {
   /** JSON Lines: one machine log on each line; blank lines are skipped. */
@@ -56,7 +56,7 @@ export interface LineAnswer {
 const PROGRESS_STEP = 1000
 
 /**
- * Judges machine logs, one on each line, with one log in memory at a time. A line that cannot be read gives its findings.
+ * Judges machine logs, one on each line, with one chunk of the stream in memory at a time. A line that cannot be read gives its findings.
  */
 export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesSummary> {
   const { input, output, onProgress, writeAnswer = (answer) => `${JSON.stringify(answer)}\n` } = options
@@ -64,53 +64,83 @@ export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesS
   let refusedLines = 0
   let machinesWithFaults = 0
   const verdicts = new Set<DueState>()
-  for await (const textLine of readLines(input)) {
-    lines += 1
-    const answer = judgeLine(textLine, options)
-    if (lines % PROGRESS_STEP === 0) onProgress?.(lines)
-    if (answer === undefined) continue
-    if (answer.due === undefined) refusedLines += 1
-    else for (const { verdict } of answer.due) verdicts.add(verdict)
-    if (answer.faults !== undefined) machinesWithFaults += 1
-    if (!output.write(writeAnswer(answer))) await once(output, 'drain')
+  const judgeLine = createLineJudge(options)
+  for await (const group of readLineGroups(input)) {
+    let text = ''
+    for (const textLine of group) {
+      lines += 1
+      const answer = judgeLine(textLine)
+      if (lines % PROGRESS_STEP === 0) onProgress?.(lines)
+      if (answer === undefined) continue
+      if (answer.due === undefined) refusedLines += 1
+      else for (const { verdict } of answer.due) verdicts.add(verdict)
+      if (answer.faults !== undefined) machinesWithFaults += 1
+      text += writeAnswer(answer)
+    }
+    if (!output.write(text)) await once(output, 'drain')
   }
   return { lines, refusedLines, machinesWithFaults, verdicts }
 }
 
-function judgeLine({ line, text, length }: TextLine, options: LogLinesOptions): LineAnswer | undefined {
-  const { sheets, today, catalogue, chooseOptions, machine } = options
-  const name = `line ${line}`
-  if (text === undefined)
-    return { line, findings: addMessages([makeTooLongFinding(name, length)], catalogue) }
-  const parsed = parseDocumentText('machine-log', text, { name })
-  if (!parsed.ok) return { line, findings: addMessages(parsed.findings, catalogue) }
-  const log = parsed.value
-  if (machine !== undefined && log.id !== machine) return undefined
-  const machineFields = { line, machine: log.id, name: log.name }
-  const sheet = findSheet(sheets, log.sheet)
-  if (sheet === undefined)
+type LineJudge = (line: TextLine) => LineAnswer | undefined
+
+/** What the logs of one sheet share is resolved once. */
+function createLineJudge({ sheets, today, catalogue, chooseOptions, machine }: LogLinesOptions): LineJudge {
+  const readLog = createLogReader()
+  const listers = new Map<SpecSheet, ReturnType<typeof createDueLister>>()
+  const getLister = (sheet: SpecSheet) => {
+    const lister = listers.get(sheet) ?? createDueLister(sheet)
+    listers.set(sheet, lister)
+    return lister
+  }
+  const sheetByName = new Map<string, SpecSheet>()
+  const nameSheet = ({ id, revision }: SheetReference) => `${id} ${revision}`
+  // The first of two equal sheets counts, as in findSheet.
+  for (const sheet of sheets.toReversed()) sheetByName.set(nameSheet(sheet), sheet)
+  return ({ line, text, length }) => {
+    const name = `line ${line}`
+    if (text === undefined)
+      return { line, findings: addMessages([makeTooLongFinding(name, length)], catalogue) }
+    const parsed = readLog(text, { name })
+    if (!parsed.ok) return { line, findings: addMessages(parsed.findings, catalogue) }
+    const log = parsed.value
+    if (machine !== undefined && log.id !== machine) return undefined
+    const machineFields = { line, machine: log.id, name: log.name }
+    const sheet = sheetByName.get(nameSheet(log.sheet))
+    if (sheet === undefined)
+      return {
+        ...machineFields,
+        findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)], catalogue),
+      }
+    const due = getLister(sheet)(resolveParsedLog(log, sheet), today, chooseOptions(log))
+    const faults = mayHaveFaults(log) ? openFaults({ document: log }, makeSet(sheet), { today }) : []
     return {
       ...machineFields,
-      findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)], catalogue),
+      due,
+      ...(faults.length > 0 && { faults }),
+      ...(mayLoseOil(log) && selectLosses(judgeOilLoss({ sheet, log, today }))),
+      ...(parsed.findings.length > 0 && { findings: addMessages(parsed.findings, catalogue) }),
     }
-  const due = listDue({ sheet, log, today }, chooseOptions(log))
-  const set = {
-    sheets: [{ document: sheet }],
-    logs: [],
-    toolboxes: [],
-    stocks: [],
-    procedures: [],
-    records: [],
-  }
-  const faults = openFaults({ document: log }, set, { today })
-  return {
-    ...machineFields,
-    due,
-    ...(faults.length > 0 && { faults }),
-    ...selectLosses(judgeOilLoss({ sheet, log, today })),
-    ...(parsed.findings.length === 0 ? {} : { findings: addMessages(parsed.findings, catalogue) }),
   }
 }
+
+const makeSet = (sheet: SpecSheet): DocumentSet => ({
+  sheets: [{ document: sheet }],
+  logs: [],
+  toolboxes: [],
+  stocks: [],
+  procedures: [],
+  records: [],
+})
+
+// Most logs have no such record, so most are not judged for faults and losses.
+
+const mayHaveFaults = ({ records }: MachineLog): boolean =>
+  records.some(({ detail, shields }) => detail === 'full' || shields !== undefined)
+
+const mayLoseOil = ({ topUps, records }: MachineLog): boolean =>
+  topUps !== undefined ||
+  records.some(({ entries }) => entries.some(({ refilled }) => refilled !== undefined))
 
 function addMessages(
   findings: readonly Finding[],

@@ -20,6 +20,14 @@ export async function* readLines(
   input: Readable,
   maxLength: number = MAX_LINE_LENGTH,
 ): AsyncGenerator<TextLine> {
+  for await (const lines of readLineGroups(input, maxLength)) yield* lines
+}
+
+/** The lines of {@link readLines} that end in each chunk of the stream: waiting for each line would take longer than reading it. */
+export async function* readLineGroups(
+  input: Readable,
+  maxLength: number = MAX_LINE_LENGTH,
+): AsyncGenerator<readonly TextLine[]> {
   const decoder = new StringDecoder('utf8')
   let pieces: string[] = []
   let length = 0
@@ -29,24 +37,32 @@ export async function* readLines(
     if (length <= maxLength) pieces.push(piece)
     else pieces = []
   }
-  const endLine = (): TextLine | undefined => {
+  const endLine = (lines: TextLine[]): void => {
     line += 1
-    const text = length <= maxLength ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
-    const position = { line, length }
+    const [first = ''] = pieces
+    // Hot path: most lines are in one piece, and end without a carriage return.
+    let text = pieces.length > 1 ? pieces.join('') : first
+    if (text.startsWith('\uFEFF')) text = text.slice(1)
+    if (text.endsWith('\r')) text = text.slice(0, -1)
+    if (length > maxLength) lines.push({ line, length })
+    else if (text.trim() !== '') lines.push({ line, length, text })
     pieces = []
     length = 0
-    return text === undefined ? position : text.trim() === '' ? undefined : { ...position, text }
   }
   for await (const chunk of input) {
+    const lines: TextLine[] = []
     const text: string = typeof chunk === 'string' ? chunk : decoder.write(chunk)
-    const parts = text.split('\n')
-    for (const [index, part] of parts.entries()) {
-      addPiece(part)
-      const finishedLine = index < parts.length - 1 ? endLine() : undefined
-      if (finishedLine !== undefined) yield finishedLine
+    let start = 0
+    for (let end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', start)) {
+      addPiece(text.slice(start, end))
+      endLine(lines)
+      start = end + 1
     }
+    addPiece(text.slice(start))
+    if (lines.length > 0) yield lines
   }
   addPiece(decoder.end())
-  const lastLine = length > 0 ? endLine() : undefined
-  if (lastLine !== undefined) yield lastLine
+  const lastLines: TextLine[] = []
+  if (length > 0) endLine(lastLines)
+  if (lastLines.length > 0) yield lastLines
 }

@@ -1,6 +1,6 @@
 import { type Reason, refuse } from '../base/index.js'
 import { isFigure } from '../quantity/index.js'
-import type { Interval, Resolved } from '../spec/index.js'
+import type { Interval, IntervalStated, Resolved } from '../spec/index.js'
 import { intervalReason } from './codes.js'
 import type { DueIntervals, DueOptions } from './intervalFacts.js'
 import { quantityFromCounts } from './meterCount.js'
@@ -28,10 +28,16 @@ export function chooseLimits(
   isFirstNeeded: boolean,
   reasons: Reason[],
   missing: Reason[],
+  limitsRead?: Map<IntervalStated, Limits>,
 ): ChosenLimits | undefined {
   const { first, severe, window } = intervals
   const readInterval = (interval: Resolved<Interval>, intervalName: string): Limits | undefined => {
-    if (interval.kind === 'stated') return readLimits(interval.value, intervalName)
+    if (interval.kind === 'stated') {
+      const { value } = interval
+      const limits = limitsRead?.get(value) ?? readLimits(value, intervalName)
+      limitsRead?.set(value, limits)
+      return limits
+    }
     missing.push(
       interval.kind === 'not stated'
         ? intervalReason('interval/interval-not-stated', { which: intervalName })

@@ -1,6 +1,6 @@
 // Exports for other modules.
 export type { IntervalCodes } from './codes.js'
-export { computeDue } from './computeDue.js'
+export { computeDue, createDueJudge } from './computeDue.js'
 export { computeDueColumns } from './computeDueColumns.js'
 export { countPauseDays } from './countPauseDays.js'
 export { createDueColumns } from './createDueColumns.js'

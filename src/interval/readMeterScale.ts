@@ -11,11 +11,12 @@ import type { MeterPoint } from './meterState.js'
 
 /** A meter as a scale for a limit; undefined if the machine has no such meter. Bad readings are added to `reasons`. */
 export function readMeterScale(
-  { facts, today, start, reasons }: DueCase,
+  { facts, known: { meters }, today, start, reasons }: DueCase,
   by: MeterName,
 ): LimitScale | Reason | undefined {
   const { log } = facts
-  const meter = accumulateMeter(log, by, today)
+  if (meters[by] === undefined) meters[by] = accumulateMeter(log, by, today) ?? null
+  const meter = meters[by]
   if (!meter) return undefined
   for (const { code, severity, params } of meter.notes)
     if (severity === 'error') reasons.push({ code, params })

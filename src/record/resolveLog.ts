@@ -54,6 +54,11 @@ export interface ResolvedLog {
 export function resolveLog(log: MachineLog, sheet: SpecSheet): ResolvedLog {
   requireLog('log', log)
   requireDocument('sheet', sheet, 'spec-sheet')
+  return resolveParsedLog(log, sheet)
+}
+
+/** {@link resolveLog} for a log and a sheet that were parsed here. */
+export function resolveParsedLog(log: MachineLog, sheet: SpecSheet): ResolvedLog {
   const notDone: NotDone[] = []
   const records = resolveRecords(log.records).map(({ record }) => {
     const entries = record.entries.filter((entry) => {

@@ -1,5 +1,6 @@
 // The functions and types for other modules.
 
+export { createLogReader } from './createLogReader.js'
 export { parseNotation } from './notation/sheetNotations.js'
 export { writeShort } from './notation/writeShort.js'
 export { writeText } from './notation/writeText.js'

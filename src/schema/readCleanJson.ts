@@ -2,7 +2,7 @@ import { MAX_DEPTH, MAX_KEYS, MAX_STRING_LENGTH } from '../base/index.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 
 /** In characters. A longer text may have more values than a document, so it is scanned first. */
-const MAX_CLEAN_LENGTH = 1_000_000
+export const MAX_CLEAN_LENGTH = 1_000_000
 
 /**
  * The value of a JSON text that needs no further look: valid, no key twice, within the limits of documents. Undefined for
@@ -13,7 +13,7 @@ export function readCleanJson(text: string): unknown {
   if (text.length > MAX_CLEAN_LENGTH) return undefined
   try {
     const value: unknown = JSON.parse(text)
-    return countKeys(value, 0) === countColons(text) ? value : undefined
+    return hasEachKeyOnce(text, countKeys(value, 0)) ? value : undefined
   } catch {
     return undefined
   }
@@ -37,6 +37,17 @@ function countKeys(value: unknown, depth: number): number {
     }
   }
   return count
+}
+
+/** Whether no key of a valid JSON text is repeated; `keys` is the number of keys in its value. */
+export function hasEachKeyOnce(text: string, keys: number): boolean {
+  // Most texts have no colon in a string: then each colon follows a quote. A repeated key would add a colon.
+  let colons = 0
+  for (let at = text.indexOf(':'); at >= 0; at = text.indexOf(':', at + 1)) {
+    if (text.charCodeAt(at - 1) !== QUOTE) return countColons(text) === keys
+    colons++
+  }
+  return colons === keys || countColons(text) === keys
 }
 
 /** The colons of a valid JSON text outside its strings: one after each key. */

@@ -2,6 +2,7 @@
 
 export { chooseVisit } from './chooseVisit.js'
 export type { ServiceCodes } from './codes.js'
+export { createDueLister } from './createDueLister.js'
 export { groupKits } from './groupKits.js'
 export { judgeOilLoss, type OilLoss, type Span } from './judgeOilLoss.js'
 export { type Kit, kitContents } from './kitContents.js'
