@@ -24,6 +24,8 @@ export interface CliIo {
   readonly openOutput: () => Writable
   /** The kind of a path; links are followed. */
   readonly kindOf: (path: string) => Promise<PathKind>
+  /** The size of a file in bytes. */
+  readonly sizeOf: (path: string) => Promise<number>
   /** The entries of a folder, sorted by name. */
   readonly listFolder: (path: string) => Promise<readonly FolderEntry[]>
   /**

@@ -94,7 +94,7 @@ With --write-baseline it accepts all findings of today; with --baseline it then 
     help: `Prints every service of every machine with its verdict and reasons. With --every no document is needed: it prints whether one
 service is due, from the manual's interval and the meter readings at the last service and now.
 
-For fleets: JSON Lines from a file or standard input (-), with one machine log on each line. Prints one line of JSON for each line, in constant memory. For a line that cannot be read it prints findings and continues; the exit code is then 1. With --brief or --format csv it prints a short line for each service.
+For fleets: JSON Lines from a file or standard input (-), with one machine log on each line. Prints one line of JSON for each line, in constant memory. For a line that cannot be read it prints findings and continues; the exit code is then 1. With --brief or --format csv it prints a short line for each service, with --format summary only the number of machines for each day and place.
 Without a sheet each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
 A misspelt field gives a finding and the verdict "cannot tell"; other columns are ignored and listed at the end.`,
@@ -109,7 +109,7 @@ A misspelt field gives a finding and the verdict "cannot tell"; other columns ar
       'language',
       'format',
     ],
-    formats: ['json', 'csv'],
+    formats: ['json', 'csv', 'summary'],
     exitCodes: `0 every document and line was read, 1 findings in them, 2 usage error or a file that cannot be read;
 with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
   },

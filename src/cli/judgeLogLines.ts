@@ -24,10 +24,10 @@ export interface LogLinesOptions {
   /** Only this machine is judged. */
   readonly machine?: string
   /** The text of an answer, with its line ends; one line of JSON if absent. */
-  readonly writeAnswer?: (answer: LineAnswer) => string
+  readonly writeAnswer?: (answer: LineAnswer, place?: string) => string
   /** The language of the findings' messages. */
   readonly catalogue: Catalogue
-  /** Called after every thousand lines. */
+  /** Called after each thousand lines, later after each ten thousand, and so on. */
   readonly onProgress?: (lines: number) => void
 }
 
@@ -53,7 +53,7 @@ export interface LineAnswer {
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }
 
-const PROGRESS_STEP = 1000
+const FIRST_PROGRESS = 1000
 
 /**
  * Judges machine logs, one on each line, with one chunk of the stream in memory at a time. A line that cannot be read gives its findings.
@@ -69,20 +69,27 @@ export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesS
     let text = ''
     for (const textLine of group) {
       lines += 1
-      const answer = judgeLine(textLine)
-      if (lines % PROGRESS_STEP === 0) onProgress?.(lines)
-      if (answer === undefined) continue
+      const judged = judgeLine(textLine)
+      if (lines >= FIRST_PROGRESS && lines % 10 ** Math.floor(Math.log10(lines)) === 0) onProgress?.(lines)
+      if (judged === undefined) continue
+      const { answer, place } = judged
       if (answer.due === undefined) refusedLines += 1
       else for (const { verdict } of answer.due) verdicts.add(verdict)
       if (answer.faults !== undefined) machinesWithFaults += 1
-      text += writeAnswer(answer)
+      text += writeAnswer(answer, place)
     }
-    if (!output.write(text)) await once(output, 'drain')
+    if (text !== '' && !output.write(text)) await once(output, 'drain')
   }
   return { lines, refusedLines, machinesWithFaults, verdicts }
 }
 
-type LineJudge = (line: TextLine) => LineAnswer | undefined
+type LineJudge = (line: TextLine) => JudgedLine | undefined
+
+interface JudgedLine {
+  readonly answer: LineAnswer
+  /** Where the machine is kept. */
+  readonly place?: string | undefined
+}
 
 /** What the logs of one sheet share is resolved once. */
 function createLineJudge({ sheets, today, catalogue, chooseOptions, machine }: LogLinesOptions): LineJudge {
@@ -100,27 +107,30 @@ function createLineJudge({ sheets, today, catalogue, chooseOptions, machine }: L
   return ({ line, text, length }) => {
     const name = `line ${line}`
     if (text === undefined)
-      return { line, findings: addMessages([makeTooLongFinding(name, length)], catalogue) }
+      return { answer: { line, findings: addMessages([makeTooLongFinding(name, length)], catalogue) } }
     const parsed = readLog(text, { name })
-    if (!parsed.ok) return { line, findings: addMessages(parsed.findings, catalogue) }
+    if (!parsed.ok) return { answer: { line, findings: addMessages(parsed.findings, catalogue) } }
     const log = parsed.value
     if (machine !== undefined && log.id !== machine) return undefined
     const machineFields = { line, machine: log.id, name: log.name }
     const sheet = sheetByName.get(nameSheet(log.sheet))
     if (sheet === undefined)
       return {
-        ...machineFields,
-        findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)], catalogue),
+        answer: {
+          ...machineFields,
+          findings: addMessages([...parsed.findings, makeNoSheetFinding(log, sheets, name)], catalogue),
+        },
       }
     const due = getLister(sheet)(resolveParsedLog(log, sheet), today, chooseOptions(log))
     const faults = mayHaveFaults(log) ? openFaults({ document: log }, makeSet(sheet), { today }) : []
-    return {
+    const answer = {
       ...machineFields,
       due,
       ...(faults.length > 0 && { faults }),
       ...(mayLoseOil(log) && selectLosses(judgeOilLoss({ sheet, log, today }))),
       ...(parsed.findings.length > 0 && { findings: addMessages(parsed.findings, catalogue) }),
     }
+    return { answer, place: log.place }
   }
 }
 

@@ -9,6 +9,7 @@ export function makeNodeIo(saveOptions: SaveOptions = {}): CliIo {
     readText: (path) => readFile(path, 'utf8'),
     openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
     openOutput: () => process.stdout,
+    sizeOf: async (path) => (await stat(path)).size,
     kindOf: async (path) => kindOf(await stat(path)),
     listFolder: async (path) => {
       const entries = await readdir(path, { withFileTypes: true })

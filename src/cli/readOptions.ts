@@ -89,6 +89,7 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
       'sarif',
       'vtt',
       'csv',
+      'summary',
       'markdown',
       'html',
     ]),

@@ -8,7 +8,7 @@ import { renderReport } from './renderReport.js'
 import { renderSarif } from './renderSarif.js'
 
 /** Output formats of all commands; findings are text, JSON or SARIF. */
-export type Format = 'text' | 'json' | 'sarif' | 'vtt' | 'csv' | 'markdown' | 'html'
+export type Format = 'text' | 'json' | 'sarif' | 'vtt' | 'csv' | 'summary' | 'markdown' | 'html'
 
 const SEVERITY_RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 

@@ -8,6 +8,8 @@ import type { Id } from './specValue.js'
 export interface MachineLog extends DocumentHead<'machine-log'> {
   /** The workshop's name for this machine. */
   readonly name: string
+  /** Where the machine is kept: `Depot north`. Only for lists by place. */
+  readonly place?: string
   /** The spec sheet of the machine. */
   readonly sheet: SheetReference
   /** The known facts of this machine: variant, model year, serial number, market. */

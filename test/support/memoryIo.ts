@@ -36,6 +36,7 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
           done()
         },
       }),
+    sizeOf: async (path) => own(path)?.length ?? nodeIo.sizeOf(path),
     kindOf: async (path) =>
       own(path) !== undefined ? 'file' : inMemory(path) ? 'folder' : nodeIo.kindOf(path),
     listFolder: async (path) => {

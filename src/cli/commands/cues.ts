@@ -36,7 +36,8 @@ export async function runCues(options: Options, io: CommandIo): Promise<ExitCode
       markdown: () => renderMarkdown(paper),
       text: () => renderText(paper, { width: Math.max(io.columns ?? 80, 20) }),
     }
-    io.print(texts[format === 'sarif' || format === 'csv' ? 'text' : format]().trimEnd())
+    const known = format === 'sarif' || format === 'csv' || format === 'summary' ? 'text' : format
+    io.print(texts[known]().trimEnd())
     return exitCode
   }
   const basePath = join(out, plan.machine.log)

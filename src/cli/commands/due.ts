@@ -1,4 +1,4 @@
-import type { Writable } from 'node:stream'
+import type { Readable, Writable } from 'node:stream'
 import { wrapText } from '../../card/index.js'
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { explain } from '../../message/index.js'
@@ -9,8 +9,9 @@ import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { cleanLine, formatCount } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, makeReadError, requireReadable, UsageError } from '../cliIo.js'
 import { describeFaults, describeLosses, describeSamples, selectLosses } from '../describeState.js'
+import { createDueSummary } from '../dueSummary.js'
 import { STANDARD_INPUT } from '../findFiles.js'
-import { judgeLogLines, type LineAnswer } from '../judgeLogLines.js'
+import { judgeLogLines, type LineAnswer, type LogLinesOptions } from '../judgeLogLines.js'
 import { judgeRowLines } from '../judgeRowLines.js'
 import { isHistoryPath, listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -28,7 +29,8 @@ export async function runDue(options: Options, io: CommandIo): Promise<ExitCode>
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { today } = options
-  const machines = listMachines(sets, options).map(({ log, sheet, fileSet }) => ({
+  const logs = listMachines(sets, options)
+  const machines = logs.map(({ log, sheet, fileSet }) => ({
     machine: log.id,
     name: log.name,
     faults: openFaults({ document: log }, fileSet.set, { today }),
@@ -36,7 +38,14 @@ export async function runDue(options: Options, io: CommandIo): Promise<ExitCode>
     ...selectLosses(judgeOilLoss({ sheet, log, today })),
     ...selectSamples(listOpenSamples(log)),
   }))
-  if (options.brief || options.format === 'csv') {
+  if (options.format === 'summary') {
+    const summary = createDueSummary(today)
+    for (const [index, { log }] of logs.entries()) {
+      const { due = [], faults = [] } = machines[index] ?? {}
+      summary.add(log.place, due, faults.length)
+    }
+    io.print(summary.write().trimEnd())
+  } else if (options.brief || options.format === 'csv') {
     const rows = machines.flatMap(({ machine, due, faults }) => listBriefDue(machine, due, faults.length))
     const text = options.format === 'csv' ? writeBriefHead() + writeBriefRows(rows) : writeBriefLines(rows)
     if (text !== '') io.print(text.trimEnd())
@@ -121,19 +130,45 @@ function describeService(line: ServiceDue, { catalogue }: CommandIo): string[] {
   return [heading, ...reasons]
 }
 
-/** How the answer to a line is written: whole, or its services in short. Findings of a table go to standard error. */
-function chooseAnswerText({ brief, format }: Options, io: CommandIo, output: Writable) {
+interface AnswerText extends Pick<LogLinesOptions, 'writeAnswer'> {
+  /** The text after the last line. */
+  readonly end?: () => string
+}
+
+/** The share of a file that is read, if its size is known. */
+function describeShare(input: Readable, size: number | undefined): string {
+  const bytesRead = 'bytesRead' in input ? Number(input.bytesRead) : undefined
+  return bytesRead === undefined || !size ? '' : `, ${Math.floor((100 * bytesRead) / size)} %`
+}
+
+/** How the answer to a line is written: whole, its services in short, or only counted. Findings of a table go to standard error. */
+function chooseAnswerText({ brief, format, today }: Options, io: CommandIo, output: Writable): AnswerText {
   const isTable = format === 'csv'
+  const printFindings = ({ line, findings = [] }: LineAnswer): void => {
+    for (const { message } of findings) io.printError(cleanLine(`line ${line}: ${message}`))
+  }
+  if (format === 'summary') {
+    const summary = createDueSummary(today)
+    return {
+      writeAnswer: (answer, place) => {
+        printFindings(answer)
+        const { due, faults = [] } = answer
+        if (due !== undefined) summary.add(place, due, faults.length)
+        return ''
+      },
+      end: summary.write,
+    }
+  }
   if (!brief && !isTable) return {}
   if (isTable) output.write(writeBriefHead())
   const writeRows = isTable ? writeBriefRows : writeBriefLines
   return {
-    writeAnswer: (answer: LineAnswer): string => {
+    writeAnswer: (answer) => {
       const { line, machine, due = [], faults, findings = [] } = answer
       const rows = writeRows(listBriefDue(machine ?? '', due, faults?.length))
       if (findings.length === 0) return rows
       if (!isTable) return `${rows}${JSON.stringify({ line, machine, findings })}\n`
-      for (const { message } of findings) io.printError(cleanLine(`line ${line}: ${message}`))
+      printFindings(answer)
       return rows
     },
   }
@@ -156,9 +191,9 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Co
   const { today } = options
   try {
     if (sheets.length === 0) {
-      if (options.brief || options.format === 'csv')
+      if (options.brief || options.format === 'csv' || options.format === 'summary')
         throw new UsageError(
-          'due: --brief and --format csv need logs and a sheet; rows have short answers already',
+          'due: --brief, --format csv and --format summary need logs and a sheet; rows have short answers already',
         )
       const { soon, staleAfter } = options.due
       const summary = await judgeRowLines({ input, output, today, soon, staleAfter, catalogue: io.catalogue })
@@ -169,6 +204,8 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Co
       const verdicts = DUE_STATES.filter((dueState) => summary.countByState[dueState] > 0)
       return errorCount > 0 ? 1 : chooseExitCode(new Set(verdicts), options)
     }
+    const size = path === undefined ? undefined : await io.sizeOf(path)
+    const answerText = chooseAnswerText(options, io, output)
     const summary = await judgeLogLines({
       input,
       output,
@@ -177,9 +214,10 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Co
       catalogue: io.catalogue,
       chooseOptions: (log) => chooseDueOptions(options, log),
       ...(options.machine === undefined ? {} : { machine: options.machine }),
-      ...chooseAnswerText(options, io, output),
-      onProgress: (count) => io.printError(`${count} lines`),
+      ...answerText,
+      onProgress: (count) => io.printError(`${count} lines${describeShare(input, size)}`),
     })
+    if (answerText.end !== undefined) output.write(answerText.end())
     io.printError(`${formatCount(summary.lines, 'line')}, ${summary.refusedLines} with errors.`)
     return summary.refusedLines > 0
       ? 1

@@ -31,6 +31,7 @@ export const machineLogShape = /* @__PURE__ */ buildOnce(() => {
   return documentShape('machine-log', {
     name: text.text,
     'header?': text.text,
+    'place?': text.text,
     sheet: sheetReferenceShape(),
     identity: identityShape(),
     'commissioned?': date,
