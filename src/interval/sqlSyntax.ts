@@ -1,6 +1,6 @@
 import type { DateText } from '../calendar/index.js'
 
-export type SqlDialect = 'postgresql' | 'duckdb' | 'sqlite'
+export type SqlDialect = 'postgresql' | 'duckdb' | 'sqlite' | 'clickhouse'
 
 /** The syntax that differs between databases. */
 export interface SqlSyntax {
@@ -12,6 +12,9 @@ export interface SqlSyntax {
   readonly floor: (number: string) => string
   readonly ceil: (number: string) => string
   readonly daysBetween: (from: string, to: string) => string
+  /** The types for NULL as a date and as a text. */
+  readonly dateType: string
+  readonly textType: string
   /** A date plus months, limited to the end of the month, plus days. */
   readonly addPeriod: (date: string, months: string, days: string) => string
   /** Whether a due date, calculated from known values, is past the calendar's end. */
@@ -28,6 +31,8 @@ export const COMMON_SYNTAX: Omit<SqlSyntax, 'doubleType' | 'addPeriod'> = {
   smallestOf: 'least',
   quoteName: (name) => `"${name.replaceAll('"', '""')}"`,
   date,
+  dateType: 'date',
+  textType: 'text',
   floor: (number) => `floor(${number})`,
   ceil: (number) => `ceil(${number})`,
   daysBetween: (from, to) => `${to} - ${from}`,
@@ -46,6 +51,18 @@ export const SQL_SYNTAX: Readonly<
     doubleType: 'double',
     addPeriod: (day, months, days) =>
       `CAST(${day} + to_months(${castToInteger(months)}) + to_days(${castToInteger(days)}) AS date)`,
+  },
+  // `Date32` ends with 2299; a later due date counts as past the calendar. A backslash escapes in names too.
+  clickhouse: {
+    doubleType: 'Nullable(Float64)',
+    dateType: 'Nullable(Date32)',
+    textType: 'Nullable(String)',
+    quoteName: (name) => `\`${name.replaceAll('\\', '\\\\').replaceAll('`', '\\`')}\``,
+    date: (text) => `toDate32('${text}')`,
+    daysBetween: (from, to) => `dateDiff('day', ${from}, ${to})`,
+    addPeriod: (day, months, days) =>
+      `addDays(addMonths(${day}, CAST(${months} AS Nullable(Int32))), CAST(${days} AS Nullable(Int32)))`,
+    isPastCalendar: (day) => `${day} > toDate32('2299-12-31')`,
   },
   // Dates are text. Some builds have no floor and ceil. Months are added to the first day of the month, and
   // the result is limited to the last day of its month.

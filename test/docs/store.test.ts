@@ -23,7 +23,7 @@ interface Database {
   readonly run: (sql: string) => Promise<readonly Record<string, unknown>[]>
   readonly close: () => Promise<void>
 }
-const OPEN: Readonly<Record<SqlDialect, () => Promise<Database>>> = {
+const OPEN: Readonly<Record<Exclude<SqlDialect, 'clickhouse'>, () => Promise<Database>>> = {
   duckdb: async () => {
     const connection = await (await DuckDBInstance.create(':memory:')).connect()
     return {

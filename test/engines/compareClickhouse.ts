@@ -1,0 +1,89 @@
+import { createRequire } from 'node:module'
+import { join } from 'node:path'
+import type { DueRow } from '../../src/v1/interval/fleet.js'
+import {
+  computeDueColumns,
+  createDueColumns,
+  DUE_STATES,
+  dueSql,
+  writeDueRow,
+} from '../../src/v1/interval/fleet.js'
+import { randomRow, seedRandom, TODAY } from '../interval/support/randomRows.js'
+
+// Compares the verdicts of ClickHouse, embedded by chdb, with those of computeDueColumns; run by `npm run test:engines`.
+
+const [folder = ''] = process.argv.slice(2)
+const { Session } = createRequire(join(folder, 'package.json'))('chdb') as {
+  readonly Session: new () => { query: (sql: string, format?: string) => string; cleanup: () => void }
+}
+
+const ROWS = 20_000
+const OPTION_SETS = [
+  {
+    soon: { hours: 20, distance: { value: 200, unit: 'km' }, days: 30, fraction: 0.9 },
+    staleAfter: { days: 21 },
+  },
+  { soon: { distance: { value: 50, unit: 'mi' } }, staleAfter: { days: 0 } },
+  { soon: {}, staleAfter: { days: 1000 } },
+] as const
+const TYPES = {
+  Date32: ['lastDate', 'hoursDate', 'distanceDate', 'eventDate'],
+  Float64: [
+    'lastHours',
+    'lastDistance',
+    'hours',
+    'distance',
+    'everyHours',
+    'everyDistance',
+    'windowHours',
+    'windowDistance',
+  ],
+  String: ['distanceUnit', 'everyDistanceUnit'],
+  Int32: ['everyMonths', 'everyDays', 'windowMonths', 'windowDays'],
+  Bool: ['noHourMeter', 'noOdometer'],
+} as const
+const FIELDS = Object.entries(TYPES).flatMap(([type, names]) => names.map((name) => [name, type] as const))
+const snake = (field: string) => field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+const literal = (value: unknown) =>
+  value === undefined || value === null ? 'NULL' : typeof value === 'string' ? `'${value}'` : String(value)
+
+const random = seedRandom(20_311_006)
+const rows: readonly DueRow[] = Array.from({ length: ROWS }, (_nothing, index) => randomRow(random, index))
+const columns = createDueColumns(ROWS)
+for (const [index, row] of rows.entries()) writeDueRow(columns, index, row)
+
+const session = new Session()
+session.query('CREATE DATABASE fleets ENGINE = Atomic')
+const fields = FIELDS.map(([name, type]) => `${snake(name)} Nullable(${type})`).join(', ')
+session.query(`CREATE TABLE fleets.fleet (n Int32, ${fields}) ENGINE = MergeTree ORDER BY n`)
+for (let start = 0; start < ROWS; start += 1000) {
+  const values = rows
+    .slice(start, start + 1000)
+    .map((row, index) => `(${start + index}, ${FIELDS.map(([name]) => literal(row[name])).join(', ')})`)
+  session.query(`INSERT INTO fleets.fleet VALUES ${values.join(', ')}`)
+}
+session.query('USE fleets')
+
+let differences = 0
+let compared = 0
+for (const options of OPTION_SETS) {
+  const { verdict } = computeDueColumns(columns, TODAY, options)
+  const facts = { ...options, today: TODAY }
+  for (const sql of [
+    `SELECT n, ${dueSql('clickhouse', facts)} AS verdict FROM fleet ORDER BY n`,
+    `${dueSql('clickhouse', { ...facts, query: { table: 'fleet', columns: ['n'] } })} ORDER BY n`,
+  ]) {
+    const answers = session.query(sql, 'TabSeparated').trimEnd().split('\n')
+    if (answers.length !== ROWS) throw new Error(`expected ${ROWS} rows, found ${answers.length}`)
+    for (const [index, line] of answers.entries()) {
+      const expected = DUE_STATES[verdict[index] ?? 2]
+      compared += 1
+      if (line.split('\t')[1] === expected) continue
+      differences += 1
+      if (differences <= 5) console.log(JSON.stringify({ row: rows[index], clickhouse: line, expected }))
+    }
+  }
+}
+session.cleanup()
+console.log(`ClickHouse: ${compared} verdicts compared, ${differences} differ`)
+if (differences > 0) process.exitCode = 1

@@ -1,0 +1,19 @@
+// `npm run test:engines`: compares dueSql in engines that are too large for `npm ci` (chdb, 546 MB). They are installed once
+// in a temporary folder of their own.
+import { spawnSync } from 'node:child_process'
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+const VERSION = '3.4.0'
+const folder = join(tmpdir(), `drivetrain-engines-chdb-${VERSION}`)
+const run = (command, words, cwd) => {
+  const { status } = spawnSync(command, words, { cwd, stdio: 'inherit' })
+  if (status !== 0) process.exit(status ?? 1)
+}
+if (!existsSync(join(folder, 'node_modules', 'chdb', 'package.json'))) {
+  mkdirSync(folder, { recursive: true })
+  writeFileSync(join(folder, 'package.json'), '{ "private": true }')
+  run('npm', ['install', `chdb@${VERSION}`, '--no-audit', '--no-fund'], folder)
+}
+run('node', ['test/support/run.mjs', 'test/engines/compareClickhouse.ts', folder], process.cwd())
