@@ -552,7 +552,7 @@ describe('dueSql', () => {
 
   test('misuse throws', () => {
     expect(() => dueSql('oracle' as 'duckdb', options)).toThrow(
-      "dialect must be 'postgresql', 'duckdb' or 'sqlite', got 'oracle'",
+      "dialect must be 'postgresql', 'duckdb', 'sqlite' or 'clickhouse', got 'oracle'",
     )
     expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
     expect(() => dueSql('duckdb', { ...options, today: undefined } as unknown as DueSqlOptions)).toThrow(
@@ -564,7 +564,7 @@ describe('dueSql', () => {
     ).toThrow(TypeError)
     for (const [value, shownValue] of ANYTHING)
       expect(() => dueSql(value as 'duckdb', options)).toThrow(
-        `dialect must be 'postgresql', 'duckdb' or 'sqlite', got ${shownValue}`,
+        `dialect must be 'postgresql', 'duckdb', 'sqlite' or 'clickhouse', got ${shownValue}`,
       )
     for (const none of [undefined, null])
       expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options must be an object')
