@@ -11,6 +11,7 @@ const NO_MODULE: Readonly<Record<string, string>> = {
   bench: 'how fast, not how right',
   browser: 'cards laid out in a browser: several modules at once',
   docs: 'examples and samples of every module',
+  engines: 'what needs an engine that is too large to install for each run',
   expected: 'tables made by hand, read by tests of several modules',
   fixtures: 'documents, read by tests of several modules',
   page: 'the page to try it, whose sources are in docs/page',
