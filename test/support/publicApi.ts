@@ -10,6 +10,9 @@ export interface ApiName {
   readonly name: string
   readonly kind: 'function' | 'data' | 'type'
   readonly summary: string
+  /** The equation or method, and the source, as the comment gives them. */
+  readonly method?: string
+  readonly source?: string
   readonly text: string
 }
 
@@ -113,7 +116,60 @@ import { convert } from 'drivetrain-service/v1/quantity'
 convert({ value: 1, unit: 'lbf.ft' }, 'N.m').value // => 1.3558179483314003
 \`\`\`
 
+| entry | subject |
+| --- | --- |
+| \`drivetrain-service/v1/quantity\` | units, correctly rounded conversion, reading and printing of quantities |
+| \`…/quantity/codes\` | UCUM, UN/ECE Rec 20 and QUDT codes of the units |
+| \`…/calendar\` | dates and periods |
+| \`…/thread\` | thread designations |
+| \`…/spec\` | reading the six kinds of documents; figures of one machine |
+| \`…/interval\` | due services, and the limit that comes first |
+| \`…/interval/meters\` | meters with swaps and rollovers, forecasts, telematics |
+| \`…/interval/fleet\` | columns for a million records; the same calculation as SQL |
+| \`…/torque\` | wrenches for a torque, settings, actual torque, adaptors |
+| \`…/oil\` | permitted oils; viscosity at a temperature |
+| \`…/fill\` | pouring times, containers, vessels, pans |
+| \`…/seal\` | seals to replace, and their fit |
+| \`…/procedure\` | safe orders of work: build, check, repair and compare procedures |
+| \`…/rules\` | named checks over documents |
+| \`…/service\` | the plan of a visit, checks of records, kits and order lists |
+| \`…/message\`, \`…/message/en\` and the other languages | texts of all codes, one entry for each language |
+| \`…/card\` | cards as HTML, Markdown and text; cue lists |
+| \`drivetrain-service/schemas/v1/*\` | JSON Schemas, the rule manifest and test vectors, for any language |
+
 ${rows.join('\n')}`
+}
+
+/** `docs/formulas.md`: the formula and source of each function whose comment has both. */
+export function renderFormulaPage({ entries }: PublicApi): string {
+  const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('*', '\\*')
+  const shown = new Set<string>()
+  const rows = entries.flatMap(({ entry, names }) =>
+    names.flatMap(({ name, method, source }) => {
+      if (method === undefined || source === undefined || shown.has(name)) return []
+      shown.add(name)
+      return [`| \`${name}\` (\`${entry.slice(3)}\`) | ${cell(method)} | ${cell(source)} |`]
+    }),
+  )
+  return `# Formulas and sources
+
+Each function that calculates with a formula, with the source of the formula. *Read* is said only of what was read; \`from memory\`
+is said of the rest. The pages on [torque](torque.md), [oil](oil.md), [filling](fill.md) and [seals](seals.md) have the sources of
+tables and limits, [rules](rules.md) those of each rule. Tests compare the results with published worked examples
+(\`test/published/\`). Generated from the comments by \`npm run generate\`.
+
+\`\`\`ts
+import { viscosityAt } from 'drivetrain-service/v1/oil'
+
+const label = { kv40: { value: 143, unit: 'mm2/s' }, kv100: { value: 15.1, unit: 'mm2/s' } } as const
+const at = viscosityAt(label, { value: 5, unit: 'degC' })
+at.verdict === 'viscosity' && Math.round(at.viscosity.value) // => 1621
+\`\`\`
+
+| function | formula | source |
+| --- | --- | --- |
+${rows.join('\n')}
+`
 }
 
 export function countFunctions(entries: readonly ApiEntry[]): number {
@@ -133,14 +189,40 @@ function describe(symbol: ts.Symbol, name: string, checker: ts.TypeChecker): Api
   if (node === undefined) throw new Error(`${name} is declared nowhere`)
   const kind = ts.isFunctionDeclaration(node) ? 'function' : ts.isVariableDeclaration(node) ? 'data' : 'type'
   const comment = ts.displayPartsToString(symbol.getDocumentationComment(checker))
-  return { name, kind, summary: firstSentence(comment), text: declarationText(node, checker) }
+  const about = kind === 'function' ? readMethod(node) : {}
+  return { name, kind, summary: firstSentence(comment), ...about, text: declarationText(node, checker) }
 }
 
-function firstSentence(comment: string): string {
-  const line = comment
-    .replace(/\{@link (\w+) ?\}/g, '`$1`')
+/** The paragraphs of a comment that have an equation, above its tags, and the one that names the source. */
+function readMethod(node: ts.Node): { readonly method?: string; readonly source?: string } {
+  const file = node.getSourceFile()
+  const range = ts.getLeadingCommentRanges(file.text, node.getFullStart())?.at(-1)
+  if (range === undefined) return {}
+  const paragraphs = file.text
+    .slice(range.pos + 3, range.end - 2)
+    .replace(/^[ \t]*\* ?/gm, '')
+    .split(/@example/)[0]
+    ?.split(/\n\s*\n|\n(?=@)/)
+    .map(plainLine)
+    .filter((paragraph) => paragraph !== '')
+  if (paragraphs === undefined) return {}
+  const firstTag = paragraphs.findIndex((paragraph) => paragraph.startsWith('@'))
+  const method = paragraphs
+    .slice(1, firstTag < 0 ? undefined : firstTag)
+    .filter((paragraph) => / [=≤≥] |∫/.test(paragraph) && !paragraph.startsWith('Source:'))
+    .join(' ')
+  const source = paragraphs.find((paragraph) => paragraph.startsWith('Source:'))?.slice(8)
+  return { ...(method === '' ? {} : { method }), ...(source === undefined ? {} : { source }) }
+}
+
+const plainLine = (text: string): string =>
+  text
+    .replace(/\{@link\s+(\w+) ?\}/g, '`$1`')
     .replace(/\s+/g, ' ')
     .trim()
+
+function firstSentence(comment: string): string {
+  const line = plainLine(comment)
   const sentence = /^.*?[.:;](?= |$)/.exec(line)?.[0] ?? line
   return sentence.replace(/[:;]$/, '.').replaceAll('|', '\\|')
 }

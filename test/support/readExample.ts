@@ -10,7 +10,8 @@ import type {
 } from '../../src/v1/spec.js'
 import { parseDocument } from '../../src/v1/spec.js'
 
-const EXAMPLES = new URL('../../examples/', import.meta.url)
+// Not import.meta.url: run.mjs bundles this into node_modules, which a worktree may share.
+const EXAMPLES = `${process.cwd()}/examples/`
 
 interface Kinds {
   readonly procedure: ProcedureDocument
@@ -28,10 +29,10 @@ export function readExample<Kind extends keyof Kinds>(
   file: string = kind,
 ): Kinds[Kind] {
   const [path = ''] = [`${folder}/${file}.yaml`, `${folder}/${file}.json`].filter((candidate) =>
-    existsSync(new URL(candidate, EXAMPLES)),
+    existsSync(EXAMPLES + candidate),
   )
   // YAML reads JSON too.
-  const read = parseDocument('any', parse(readFileSync(new URL(path, EXAMPLES), 'utf8')))
+  const read = parseDocument('any', parse(readFileSync(EXAMPLES + path, 'utf8')))
   if (!read.ok || read.findings.length > 0) throw new Error(JSON.stringify(read.findings))
   return read.value as Kinds[Kind]
 }

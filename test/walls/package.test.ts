@@ -251,6 +251,9 @@ describe('what an entry costs in a browser', () => {
     const wholeBundle = await bundle(`export * from 'drivetrain-service'`)
     console.log(`main job: ${main.kB.toFixed(1)} kB gzip; everything: ${wholeBundle.kB.toFixed(1)} kB`)
     expect(main.kB).toBeLessThanOrEqual(MAIN_JOB_CEILING)
+    const readme = readFileSync(join(ROOT, 'README.md'), 'utf8').replaceAll('\n', ' ')
+    expect(readme).toContain(`at most ${MAIN_JOB_CEILING} kB gzip`)
+    expect(readme).toContain(`at most ${CEILINGS['./v1/interval']?.[0]} kB`)
     expect(wholeBundle.kB).toBeLessThanOrEqual(EVERYTHING_CEILING)
   })
 

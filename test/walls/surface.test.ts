@@ -8,6 +8,7 @@ import {
   readPublicApi,
   renderApiPage,
   renderApiReport,
+  renderFormulaPage,
 } from '../support/publicApi.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
@@ -23,7 +24,8 @@ describe('the surface of version 1', () => {
     expect(values.filter(({ summary }) => summary === '').map(({ name }) => name)).toEqual([])
   })
 
-  it('is what docs/api.md and the committed report show', () => {
+  it('is what docs/api.md, docs/formulas.md and the committed report show', () => {
+    expect(renderFormulaPage(api) === read('docs/formulas.md'), 'run npm run generate').toBe(true)
     expect(renderApiPage(api) === read('docs/api.md'), 'run npm run generate').toBe(true)
     expect(renderApiReport(api) === read('docs/api-report.txt'), 'run npm run generate').toBe(true)
   })
