@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
+import { exampleMachines } from '../support/exampleMachines.js'
 import { type JudgedPlan, planRequest } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
@@ -7,10 +8,7 @@ const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 
 /** The visit of every log of every example machine, on the day and at the temperature of the examples. */
 export function planExamples(): (readonly [string, JudgedPlan])[] {
-  const machines = readdirSync(EXAMPLES, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.yaml'))
-    .map(({ name }) => name)
-  return machines.flatMap((machine) => {
+  return exampleMachines().flatMap((machine) => {
     const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.yaml$/.test(file))
     return logs.map((log) => {
       const planned = planRequest({

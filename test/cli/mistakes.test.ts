@@ -1,7 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { dayWords } from '../support/dayWords.js'
+import { exampleMachines } from '../support/exampleMachines.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { MISTAKES, type Mistake } from '../support/mistakes.js'
 import { mistakeFolder, mistakesText } from '../support/writeMistakes.js'
@@ -33,18 +34,18 @@ describe('the mistakes that people make', () => {
 })
 
 describe('the good examples', () => {
-  const folders = readdirSync('examples', { withFileTypes: true }).filter((entry) => entry.isDirectory())
+  const folders = exampleMachines()
 
   it('are five, each sheet of at most 120 lines', () => {
-    const lines = folders.map(({ name }) => {
+    const lines = folders.map((name) => {
       return readFileSync(`examples/${name}/sheet.yaml`, 'utf8').trimEnd().split('\n').length
     })
-    console.log(folders.map(({ name }, at) => `${name}/sheet.yaml: ${lines[at]} lines`).join('\n'))
+    console.log(folders.map((name, at) => `${name}/sheet.yaml: ${lines[at]} lines`).join('\n'))
     expect(lines).toHaveLength(5)
     expect(Math.max(...lines)).toBeLessThanOrEqual(120)
   })
 
-  it.each(folders)('$name: nothing to find', async ({ name }) => {
+  it.each(folders)('%s: nothing to find', async (name) => {
     const found = await findingsOf('check', `examples/${name}`)
     expect(found.findings).toEqual([])
     expect(found.code).toBe(0)

@@ -1,8 +1,8 @@
-import { readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { readPointer } from '../../src/base/pointers.js'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
+import { exampleMachines } from '../support/exampleMachines.js'
 import { law } from '../support/law.js'
 import { readExample } from '../support/readExample.js'
 import { build, makeCase, makeSheet, sharedSheet, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
@@ -320,9 +320,7 @@ describe('only some of the gearcases', () => {
 })
 
 describe('the examples', () => {
-  const sheets = readdirSync('examples', { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map(({ name }): [string, SpecSheet] => [name, readExample(name, 'sheet')])
+  const sheets = exampleMachines().map((name): [string, SpecSheet] => [name, readExample(name, 'sheet')])
 
   test('are there', () => expect(sheets.length).toBeGreaterThan(0))
 

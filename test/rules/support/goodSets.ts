@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import type { DocumentSet, Named } from '../../../src/rules/rule.js'
 import { parseDocument } from '../../../src/schema/parseDocument.js'
+import { exampleMachines } from '../../support/exampleMachines.js'
 
 const LIST_OF_KIND = {
   'spec-sheet': 'sheets',
@@ -19,12 +20,9 @@ export interface ReadDocument {
   readonly document: { readonly kind: Kind; readonly id: string }
 }
 
-/** The folders of `examples/`. Each has a good set. */
+/** The folders of the example machines. Each has a good set. */
 export function goodFolders(): readonly string[] {
-  return readdirSync('examples', { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map((entry) => `examples/${entry.name}`)
-    .sort()
+  return exampleMachines().map((name) => `examples/${name}`)
 }
 
 /** The documents of one folder, in the order of their file names. */
