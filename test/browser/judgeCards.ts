@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { type Browser, chromium } from 'playwright-core'
 import { renderHtml } from '../../src/v1/card.js'
+import type { Catalogue } from '../../src/v1/message.js'
 import { type ListedPaper, listPapers } from './listPapers.js'
 
 export const CHROMIUM = '/usr/bin/chromium'
@@ -15,10 +16,10 @@ const MARGINS = [0, 7, 12.7, 25]
 const WITH_ALL_MARGINS: ReadonlySet<string> = new Set(['tind-4/log', 'acre-26/log'])
 /** Labels have a page size of their own, in millimetres. */
 const LABEL_SIZES: {
-  readonly [extent: string]: { readonly width: number; readonly margin: number; readonly margins: string }
+  readonly [extent: string]: { readonly width: number; readonly margin: number }
 } = {
-  label: { width: 62, margin: 2, margins: '1.5mm 2mm' },
-  'label-upright': { width: 29, margin: 1.5, margins: '1.5mm' },
+  label: { width: 62, margin: 2 },
+  'label-upright': { width: 29, margin: 1.5 },
 }
 /** Papers that are printed across the page. */
 const LANDSCAPE: ReadonlySet<string> = new Set(['cues', 'chart'])
@@ -30,6 +31,13 @@ export interface JudgedCard {
   readonly name: string
   readonly a4: number
   readonly letter: number
+}
+
+/** Which papers are judged; by default each in English. Without `axe` it takes half the time. */
+interface Choice {
+  readonly catalogue?: Catalogue
+  readonly isChosen?: (name: string) => boolean
+  readonly axe?: boolean
 }
 
 interface Output {
@@ -135,7 +143,7 @@ const pagesOf = (pdf: Uint8Array) =>
     .toString('latin1')
     .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 
-async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: Output) {
+async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: Output, axe: boolean) {
   const html = renderHtml(card)
   const label = LABEL_SIZES[card.extent]
   const file = name.replace(/[^a-z0-9]+/g, '-')
@@ -156,10 +164,10 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   }
   found.push(...(await page.evaluate<string[]>(FIND_TALL_STEPS)).map((text) => `${name}: ${text}`))
   output.write(`${file}-320px.png`, await page.screenshot({ fullPage: true }))
-  const printWith = async (format: 'A4' | 'Letter', margin: number) => {
-    // A label keeps its own margins.
-    const margins = label?.margins ?? `${margin}mm`
-    const content = `@page service-card{margin:${margins}}`
+  const printWith = async (format: 'A4' | 'Letter', margin?: number) => {
+    // Without a margin, and a label always: the paper's own.
+    const isOwn = margin === undefined || label !== undefined
+    const content = `@page service-card{${isOwn ? '' : `margin:${margin}mm`}}`
     const style = await page.addStyleTag({ content })
     const size = label === undefined ? { format } : { preferCSSPageSize: true }
     const landscape = label === undefined && LANDSCAPE.has(card.extent)
@@ -167,7 +175,7 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
     await style.evaluate((element) => (element as unknown as { remove: () => void }).remove())
     return pdf
   }
-  const [a4, letter] = [await printWith('A4', 7), await printWith('Letter', 7)]
+  const [a4, letter] = [await printWith('A4'), await printWith('Letter')]
   output.write(`${file}-a4.pdf`, a4)
   if (card.extent === 'wall')
     for (const [format, pdf] of [
@@ -178,7 +186,7 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
       const height = (PAGE_HEIGHTS[format] * 2) / 3
       await page.evaluate(`document.querySelector('footer').insertAdjacentHTML('beforeend',
         '<div id="filler" style="break-inside:avoid;height:${height}mm"></div>')`)
-      if (pagesOf(pdf) > 1 && pagesOf(await printWith(format, 7)) === pagesOf(pdf))
+      if (pagesOf(pdf) > 1 && pagesOf(await printWith(format)) === pagesOf(pdf))
         found.push(`${name}: the last page of ${format} is less than a third full`)
       await page.evaluate(`document.querySelector('#filler').remove()`)
     }
@@ -215,7 +223,7 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
   })
   output.write(`${file}-print-grey.png`, await page.screenshot({ fullPage: true }))
   await page.close()
-  found.push(...(await findBarriers(browser, html)).map((text) => `${name}, ${text}`))
+  if (axe) found.push(...(await findBarriers(browser, html)).map((text) => `${name}, ${text}`))
   return { judged: { name, a4: pagesOf(a4), letter: pagesOf(letter) }, complaints: [...failures, ...found] }
 }
 
@@ -225,15 +233,15 @@ async function judgeCard(browser: Browser, { name, card }: ListedPaper, output: 
  */
 export async function judgeCards(
   output: Output,
-  isChosen: (name: string) => boolean = () => true,
+  { catalogue, isChosen = () => true, axe = true }: Choice = {},
 ): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGUMENTS.split(' ') })
   const cards: JudgedCard[] = []
   const complaints: string[] = []
   try {
-    for (const paper of listPapers().filter(({ name }) => isChosen(name))) {
+    for (const paper of listPapers(catalogue).filter(({ name }) => isChosen(name))) {
       const { name, most } = paper
-      const { judged, complaints: found } = await judgeCard(browser, paper, output)
+      const { judged, complaints: found } = await judgeCard(browser, paper, output, axe)
       cards.push(judged)
       complaints.push(...found)
       for (const [format, count] of [

@@ -23,7 +23,9 @@ export function drawScale(
   const toX = (value: number) => roundOff(MARGIN + ((value - lowest) / (highest - lowest)) * width)
   const labels = placeLabels(settings.map(({ label, value }) => ({ label, x: toX(value) })))
   const rows = Math.max(1, ...labels.map(({ row }) => row + 1))
-  const base = 4.2 * rows + 6
+  // A label beside its pointer needs a line that is steep enough to follow.
+  const isBeside = labels.some(({ x, at }) => Math.abs(at - x) >= 1)
+  const base = 4.2 * rows + (isBeside ? 8 : 6)
   const labelled = chooseLabelled(steps, graduation, width)
   const marks = Array.from({ length: steps + 1 }, (_step, place) => {
     const value = Number((lowest + place * graduation).toPrecision(9))
@@ -78,24 +80,46 @@ interface PlacedLabel {
 
 const SPACE = 2
 
+/** Each label as near its pointer as the labels beside it allow: those that would touch move apart by the same amount. */
 function placeLabels(labels: readonly { readonly label: string; readonly x: number }[]): PlacedLabel[] {
   const sorted = labels
     .map(({ label, x }) => ({ label, x, half: label.length * 0.98 }))
     .toSorted((item, other) => item.x - other.x)
   const rows = Math.ceil(sorted.reduce((sum, { half }) => sum + 2 * half + SPACE, 0) / WIDTH)
-  return Array.from({ length: rows }, (_row, row) => {
-    const own = sorted.filter((_label, place) => place % rows === row)
-    let free = 0
-    const fromLeft = own.map((item) => {
-      const at = Math.max(item.x, free + item.half)
-      free = at + item.half + SPACE
-      return { ...item, at }
-    })
-    let end = WIDTH
-    return fromLeft.toReversed().map(({ label, x, half, at: target }) => {
-      const at = Math.min(target, end - half)
-      end = at - half - SPACE
-      return { label, x, at: roundOff(at), row }
-    })
-  }).flat()
+  return Array.from({ length: rows }, (_row, row) =>
+    placeRow(
+      sorted.filter((_label, place) => place % rows === row),
+      row,
+    ),
+  ).flat()
+}
+
+function placeRow(own: readonly { label: string; x: number; half: number }[], row: number): PlacedLabel[] {
+  let end = -SPACE
+  // If the labels stood in one block, each would be this far from its start.
+  const steps = own.map(({ half }) => {
+    const step = end + SPACE + half
+    end = step + half
+    return step
+  })
+  // Starts of blocks from left to right; blocks that would overlap become one, at the mean of their labels.
+  const blocks: { sum: number; count: number }[] = []
+  for (const [place, { x }] of own.entries()) {
+    let block = { sum: x - (steps[place] ?? 0), count: 1 }
+    for (let before = blocks.at(-1); before !== undefined; before = blocks.at(-1)) {
+      if (before.sum / before.count < block.sum / block.count) break
+      block = { sum: before.sum + block.sum, count: before.count + block.count }
+      blocks.pop()
+    }
+    blocks.push(block)
+  }
+  const starts = blocks.flatMap(({ sum, count }) =>
+    Array.from({ length: count }, () => Math.max(0, Math.min(sum / count, WIDTH - end))),
+  )
+  return own.map(({ label, x }, place) => ({
+    label,
+    x,
+    at: roundOff((starts[place] ?? 0) + (steps[place] ?? 0)),
+    row,
+  }))
 }

@@ -7,7 +7,7 @@ import { WALL_STYLE } from './wallStyle.js'
 /** The cue sheet: across the page, spoken words large enough to read from a stand. */
 const CUES_STYLE = `
 .scenes{display:grid;gap:14px}
-.scene{display:grid;grid-template-columns:minmax(0,25%) minmax(0,1fr) minmax(0,27%);gap:4px 22px;border-top:var(--thick) solid var(--ink);padding:6px 0 8px}
+.scene{display:grid;grid-template-columns:minmax(0,22%) minmax(0,1fr) minmax(0,24%);gap:4px 22px;border-top:var(--thick) solid var(--ink);padding:6px 0 8px}
 .scene-head{grid-column:1/-1;display:flex;justify-content:space-between;gap:16px;align-items:baseline}
 .scene-head h3{font-size:1.35em;margin:0}
 .scene .label{color:var(--soft);margin-bottom:2px}

@@ -38,7 +38,7 @@ section#panels>h2{${HIDDEN_STYLE}}
 .panel thead td:first-child{width:15%}
 .panel thead th:nth-child(2){width:19%}
 .panel thead th:nth-child(4){width:33%}
-.big .printed,.setting .big,.quantity,.small .also{white-space:nowrap}
+.big .printed,.setting .big,.small .also{white-space:nowrap}
 .big .gap,.quantity .gap{display:inline-block;white-space:normal;font-size:var(--body);line-height:1.2}
 .panel tbody{border-top:.3mm solid}
 .panel tbody th,.panel tbody td{padding:.5mm .8mm .4mm 0}
@@ -60,6 +60,7 @@ figcaption{font-weight:700;line-height:1.15}
 #settings .list ul,#pours .list ul{display:flex;flex-wrap:wrap;gap:0 4mm}
 .panel figure{float:inline-end;clear:inline-end;margin-inline-start:2mm;text-align:end}
 .panel figure .drawing{margin-inline-start:auto}
+.panel figcaption,.setting .small{text-wrap:balance}
 .panel figcaption{font-weight:400;max-width:32mm;margin-inline-start:auto}
 figure.scale,figure.pour{width:92mm}
 figure.pour:not(:last-child){width:72mm}
