@@ -247,7 +247,7 @@ export default defineConfig([
     entry: files(['cli/main']),
     splitting: false,
     format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|cleanLine|saveFile)\.js$/],
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|loadCatalogue|cleanLine|saveFile)\.js$/],
   },
   {
     ...SHARED,

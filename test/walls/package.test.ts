@@ -215,6 +215,12 @@ console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((l
     expect(size / 1e6).toBeLessThanOrEqual(PACKED_CEILING)
   })
 
+  it('starts a command without the texts of a language: they are files of their own', () => {
+    // 34 kB; a language is 160 kB or more.
+    const { size } = statSync(join(folder, 'node_modules/drivetrain-service/dist/cli/main.js'))
+    expect(size / 1000).toBeLessThan(60)
+  })
+
   it('reads its schemas as files of the package', () => {
     const text = runNode(
       'schema.cjs',
