@@ -1,4 +1,4 @@
-// Puts the guides beside the API in one site: their order, their short names in the navigation, and a link to the page to try it.
+// Puts the guides beside the API in one site: their order, their short names in the navigation, a link to the page to try it.
 import { readdirSync } from 'node:fs'
 import { Converter, JSX } from 'typedoc'
 
@@ -72,6 +72,10 @@ export function load(app) {
     const { name, group } = [...PAGES.values()][next++]
     page.name = name
     page.frontmatter.group = group
+  })
+  // A wide table scrolls on a phone, so the keyboard must reach it.
+  app.renderer.on('endPage', (page) => {
+    page.contents = page.contents?.replaceAll('<table>', '<table tabindex="0">')
   })
   app.renderer.hooks.on('sidebar.begin', (context) =>
     JSX.createElement(
