@@ -1,10 +1,11 @@
 import { type Reason, refuse } from '../base/index.js'
 import { isFigure } from '../quantity/index.js'
-import type { Interval, IntervalStated, Resolved } from '../spec/index.js'
+import type { Interval, Resolved } from '../spec/index.js'
 import { intervalReason } from './codes.js'
+import type { DueReaders } from './dueCase.js'
 import type { DueIntervals, DueOptions } from './intervalFacts.js'
 import { quantityFromCounts } from './meterCount.js'
-import { LIMIT_NAMES, type Limits, readLimits } from './readLimits.js'
+import { LIMIT_NAMES, type Limits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
@@ -28,16 +29,11 @@ export function chooseLimits(
   isFirstNeeded: boolean,
   reasons: Reason[],
   missing: Reason[],
-  limitsRead?: Map<IntervalStated, Limits>,
+  readLimits: DueReaders['limits'],
 ): ChosenLimits | undefined {
   const { first, severe, window } = intervals
   const readInterval = (interval: Resolved<Interval>, intervalName: string): Limits | undefined => {
-    if (interval.kind === 'stated') {
-      const { value } = interval
-      const limits = limitsRead?.get(value) ?? readLimits(value, intervalName)
-      limitsRead?.set(value, limits)
-      return limits
-    }
+    if (interval.kind === 'stated') return readLimits(interval.value, intervalName)
     missing.push(
       interval.kind === 'not stated'
         ? intervalReason('interval/interval-not-stated', { which: intervalName })

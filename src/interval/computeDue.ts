@@ -1,21 +1,20 @@
 import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
 import { type DateText, dayNumberOf } from '../calendar/index.js'
-import type { IntervalStated, MachineLog } from '../spec/index.js'
-import { insertByDay } from './accumulateMeter.js'
+import { accumulateMeter, insertByDay } from './accumulateMeter.js'
 import { chooseLimits } from './chooseLimits.js'
 import { intervalReason } from './codes.js'
-import type { CountOrigin, DueCase, DueMemory } from './dueCase.js'
+import type { CountOrigin, DueCase, DueReaders } from './dueCase.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
-import { LIMIT_NAMES, type Limits } from './readLimits.js'
+import { LIMIT_NAMES, readLimits } from './readLimits.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 const FACT_KEYS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
 /** The parts of the facts that this function reads. */
-const FACTS_SHAPE: Shape = {
+export const FACTS_SHAPE: Shape = {
   intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
   log: LOG_SHAPE,
 }
@@ -70,42 +69,15 @@ export function computeDue(facts: IntervalFacts, options: DueOptions): DueVerdic
   requireDueOptions(options)
   try {
     requireKnownKeys('facts', facts, FACT_KEYS)
-    return judgeService(facts, options, { meters: {} })
+    return judgeService(facts, options, { meters: accumulateMeter, limits: readLimits })
   } catch (error) {
-    throw explainError(facts, error)
+    requireShape('facts', facts, FACTS_SHAPE)
+    throw error
   }
 }
 
-/** Throws an error that names the wrong field, if there is one. */
-function explainError(facts: IntervalFacts, error: unknown): unknown {
-  requireShape('facts', facts, FACTS_SHAPE)
-  return error
-}
-
-/**
- * Judges many services of one machine as {@link computeDue} does, but adds up its meters and reads each interval only once. `limitsRead` may be used again for other logs. Logs and
- * intervals must be parsed, and not change meanwhile.
- */
-export function createDueJudge(
-  log: MachineLog,
-  today: DateText,
-  options: DueOptions,
-  limitsRead: Map<IntervalStated, Limits>,
-): (facts: Omit<IntervalFacts, 'log' | 'today'>) => DueVerdict {
-  requireDueOptions(options)
-  const known: DueMemory = { meters: {}, limitsRead }
-  return ({ intervals, service, doneBy, gearcase, instance, events }) => {
-    // Hot path: no spread.
-    const facts = { intervals, log, service, doneBy, gearcase, instance, events, today } as IntervalFacts
-    try {
-      return judgeService(facts, options, known)
-    } catch (error) {
-      throw explainError(facts, error)
-    }
-  }
-}
-
-function judgeService(facts: IntervalFacts, options: DueOptions, known: DueMemory): DueVerdict {
+/** {@link computeDue} without a check of its arguments. */
+export function judgeService(facts: IntervalFacts, options: DueOptions, readers: DueReaders): DueVerdict {
   const { log, gearcase, intervals } = facts
   const today = dayNumberOf(facts.today)
   if (Number.isNaN(today)) throw refuse('facts.today', facts.today, 'a date YYYY-MM-DD', 'string')
@@ -136,12 +108,12 @@ function judgeService(facts: IntervalFacts, options: DueOptions, known: DueMemor
   const start = completions.at(-1) ?? origin
   // A schedule is counted from its first point, even after completions.
   const isFirstNeeded = start === origin || intervals.countFrom !== 'completion'
-  const limits = chooseLimits(intervals, options.severity, isFirstNeeded, reasons, missing, known.limitsRead)
+  const limits = chooseLimits(intervals, options.severity, isFirstNeeded, reasons, missing, readers.limits)
   if (limits) {
     const due: DueCase = {
       facts,
       options,
-      known,
+      readers,
       today,
       limits,
       completions,

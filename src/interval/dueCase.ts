@@ -1,11 +1,10 @@
 import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { IntervalStated, MeterName } from '../spec/index.js'
+import type { accumulateMeter } from './accumulateMeter.js'
 import type { ChosenLimits } from './chooseLimits.js'
 import type { DueLine } from './dueVerdict.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
-import type { MeterState } from './meterState.js'
-import type { Limits } from './readLimits.js'
+import type { readLimits } from './readLimits.js'
 
 /** A possible start of the count: a completion, first use, or a rebuild. */
 export interface CountOrigin {
@@ -18,19 +17,17 @@ export interface CountOrigin {
   readonly record: number
 }
 
-/** What the judgements of several services share. */
-export interface DueMemory {
-  /** Meters that are already added up; null: the machine has no such meter. */
-  readonly meters: { [Name in MeterName]?: MeterState | null }
-  /** Intervals that are already read. */
-  readonly limitsRead?: Map<IntervalStated, Limits>
+/** Reads meters and intervals; those of {@link createDueJudge} remember what they read. */
+export interface DueReaders {
+  readonly meters: typeof accumulateMeter
+  readonly limits: typeof readLimits
 }
 
 /** The facts of one judgement, calculated once for all its lines. */
 export interface DueCase {
   readonly facts: IntervalFacts
   readonly options: DueOptions
-  readonly known: DueMemory
+  readonly readers: DueReaders
   readonly today: number
   readonly limits: ChosenLimits
   /** Completions; if `first` counts from a rebuild, only those after it. */

@@ -1,9 +1,10 @@
 // Exports for other modules.
 export type { IntervalCodes } from './codes.js'
-export { computeDue, createDueJudge } from './computeDue.js'
+export { computeDue } from './computeDue.js'
 export { computeDueColumns } from './computeDueColumns.js'
 export { countPauseDays } from './countPauseDays.js'
 export { createDueColumns } from './createDueColumns.js'
+export { createDueJudge } from './createDueJudge.js'
 export { DUE_LIMITS, DUE_STATES, type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 export { DUE_ROW_FIELDS, type DueRow, suggestFields } from './dueRow.js'
 export { type DueSqlOptions, dueSql } from './dueSql.js'

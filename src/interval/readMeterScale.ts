@@ -1,7 +1,6 @@
 import type { Reason } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { MeterName } from '../spec/index.js'
-import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
 import { countPauseDays } from './countPauseDays.js'
 import type { CountOrigin, DueCase } from './dueCase.js'
@@ -11,12 +10,11 @@ import type { MeterPoint } from './meterState.js'
 
 /** A meter as a scale for a limit; undefined if the machine has no such meter. Bad readings are added to `reasons`. */
 export function readMeterScale(
-  { facts, known: { meters }, today, start, reasons }: DueCase,
+  { facts, readers, today, start, reasons }: DueCase,
   by: MeterName,
 ): LimitScale | Reason | undefined {
   const { log } = facts
-  if (meters[by] === undefined) meters[by] = accumulateMeter(log, by, today) ?? null
-  const meter = meters[by]
+  const meter = readers.meters(log, by, today)
   if (!meter) return undefined
   for (const { code, severity, params } of meter.notes)
     if (severity === 'error') reasons.push({ code, params })
