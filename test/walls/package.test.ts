@@ -27,8 +27,8 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   ],
   './v1/interval/meters': [7, 'meters read, forecast and imported'],
   './v1/interval/fleet': [
-    6.1,
-    'columns, SQL and the list by day; 0.3 of it writes a whole query, which an engine runs three times as fast',
+    6.3,
+    'columns, SQL and the list by day; 0.2 of it is ClickHouse and absent columns, 0.3 of it writes a whole query, which an engine runs three times as fast',
   ],
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
@@ -42,7 +42,8 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
 const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
-  ['computeDue', 7],
+  // 7 before the services of one log share its meters and limits, which `due` over a fleet needs.
+  ['computeDue', 7.05],
   // 26.8 before the positions of plugs on a gearcase.
   ['parseSpecSheet', 27.1],
   // 15.2 before the short notation: its reader, the units and the explanations of mistakes take 5 kB.
@@ -56,8 +57,9 @@ const FUNCTION_CEILINGS = [
   // records, 66.5 before the check of a writer's procedure, 69.7 before oil loss, 71.4 before the workshop's own times
   // and the cost of labour, 72.2 before the faster search for fixes, 73.1 before parts with several numbers, 73.7
   // before oil samples with their step, needs and label. 76.4 before the wall card, which shares these parts. 76.57
-  // before the faster walk over the leaves, which halves the time of the rules.
-  ['planVisit', 76.8],
+  // before the faster walk over the leaves, which halves the time of the rules, 76.8 before meters and limits that the
+  // services of one log share and the filters' kinds for other languages.
+  ['planVisit', 77.1],
 ] as const
 
 /**
@@ -69,7 +71,7 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 112
+const MAIN_JOB_CEILING = 112.2
 
 /**
  * Everything at once, which no bundle needs: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
@@ -79,15 +81,16 @@ const MAIN_JOB_CEILING = 112
  * stay on, 172.8 before parts with several numbers, 173.8 before oil samples, 174.7 before
  * ramps and the owner's slip, 177.8 before warranty terms, 178.4 before the wall card, 182.5 before cue sheets by
  * scenes and the small papers, 182.6 before the faster walk over the leaves, 182.8 before
- * the case with its plugs on paper, positions with two rules, orders in whole containers and whole queries.
+ * the case with its plugs on paper, positions with two rules, orders in whole containers and whole queries, 185 before ClickHouse and a reader of logs
+ * that is as fast as its fleet needs.
  */
-const EVERYTHING_CEILING = 185
+const EVERYTHING_CEILING = 185.8
 
 /**
  * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in
- * `packageTypes.long.test.ts`.
+ * `packageTypes.long.test.ts`. It was 0.79 before German, Spanish and French, 65 kB each, and a picture of the wall card.
  */
-const PACKED_CEILING = 0.79
+const PACKED_CEILING = 0.99
 
 let folder = ''
 
