@@ -1,7 +1,7 @@
 import { nameOf } from '../phrases.js'
 
 /** The meters of a log. */
-export const METER_NAMES = {
+const METER_NAMES = {
   hours: 'Betriebsstundenzähler',
   distance: 'Wegstreckenzähler',
 } as const
