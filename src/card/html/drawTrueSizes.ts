@@ -40,6 +40,8 @@ export function drawTrueSizes({ checkLine, shapes, labels }: TrueSizes, meaning:
     rows.at(-1)?.push(cell)
     used += cell.width
   }
+  // Two rows of large labels fill the page; more, as with the longer words of some languages, must fit on it.
+  const below = !isBeside && rows.length > 2 ? 5 : type.below
   let top: number = type.top
   const drawn = rows.map((row) => {
     const tallest = Math.max(...row.map(({ height }) => height))
@@ -52,7 +54,7 @@ export function drawTrueSizes({ checkLine, shapes, labels }: TrueSizes, meaning:
       left += width
       return [drawShape(shape, x, y), drawLabels(shape, textX, textY, labels)]
     })
-    top += tallest + type.below + (isBeside ? 0 : Math.max(...row.map(({ lines }) => lines)))
+    top += tallest + below + (isBeside ? 0 : Math.max(...row.map(({ lines }) => lines)))
     return html
   })
   const { millimetres, label } = checkLine

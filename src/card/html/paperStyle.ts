@@ -74,9 +74,10 @@ h1{font-size:1.2rem;line-height:1.1}
 .row.small dt,.row.small dd,.row.small .main{display:inline}
 .row.small dt{margin-inline-end:5px}
 @media print{
-&{padding:0;max-width:none;line-height:1.08}
+&,h1,.plate-head h3{line-height:1}
+&{padding:0;max-width:none}
 h1{font-size:var(--name)}
-.row.large .main{font-size:var(--figure);line-height:1.1}
+.row.large .main{font-size:var(--figure);line-height:1}
 }
 `
 

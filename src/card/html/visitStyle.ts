@@ -27,7 +27,7 @@ label .main,label .note{display:block}
 .step .figures>span{display:block}
 .step .figures [data-from]{font-size:1.15em;font-weight:700}
 summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointer}
-#due td{overflow-wrap:break-word}
+#due th,#due td{overflow-wrap:break-word}
 .limit{display:block;width:100px;height:20px}
 #due .list .note{display:block}
 @media screen and (max-width:760px){
