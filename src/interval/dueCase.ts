@@ -1,10 +1,9 @@
 import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { accumulateMeter } from './accumulateMeter.js'
 import type { ChosenLimits } from './chooseLimits.js'
+import type { DueReaders } from './dueReaders.js'
 import type { DueLine } from './dueVerdict.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
-import type { readLimits } from './readLimits.js'
 
 /** A possible start of the count: a completion, first use, or a rebuild. */
 export interface CountOrigin {
@@ -15,12 +14,6 @@ export interface CountOrigin {
   readonly date: DateText
   /** Index of the record in the log; −1: not a record. */
   readonly record: number
-}
-
-/** Reads meters and intervals; those of {@link createDueJudge} remember what they read. */
-export interface DueReaders {
-  readonly meters: typeof accumulateMeter
-  readonly limits: typeof readLimits
 }
 
 /** The facts of one judgement, calculated once for all its lines. */

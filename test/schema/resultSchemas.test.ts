@@ -113,7 +113,8 @@ async function dueResults(): Promise<readonly Result[]> {
     catalogue: en,
     chooseOptions,
   })
-  return io.out.map((line, index) => ({
+  const answers = io.out.flatMap((text) => text.split('\n'))
+  return answers.map((line, index) => ({
     kind: 'due-line',
     what: `line ${index + 1}`,
     value: JSON.parse(line),
