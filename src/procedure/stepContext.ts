@@ -140,7 +140,7 @@ export function draftAt(
 }
 
 /** Another action on the part of a step or on a given part, without wheel marks. */
-export function draftOnStepPart(
+export function draftForSamePart(
   { step, instance }: StepContext,
   action: Action,
   part?: { readonly path: string },

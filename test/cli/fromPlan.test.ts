@@ -78,7 +78,7 @@ describe('record --from-plan', () => {
     const read = parseServiceRecord(parse(filled))
     expect(read.findings).toEqual([])
     if (!read.ok) throw new Error('not read')
-    const lacksOf = (record: ServiceRecord) => {
+    const listMissing = (record: ServiceRecord) => {
       const set = { sheets: [{ document: sheet(readExample('tind-4', 'sheet')) }], logs: [], stocks: [] }
       const found = checkRecord({ document: record }, { ...set, toolboxes: [], procedures: [], records: [] })
       return found.flatMap(({ code, params }) =>
@@ -86,9 +86,9 @@ describe('record --from-plan', () => {
       )
     }
     // A `?` in free text counts as missing; the part numbers of the seals are in the plan.
-    expect(lacksOf(read.value)).toEqual(WARRANTY_FACTS.filter((fact) => fact !== 'part numbers'))
+    expect(listMissing(read.value)).toEqual(WARRANTY_FACTS.filter((fact) => fact !== 'part numbers'))
     const filledRecord = parseServiceRecord(parse(filled.replaceAll('"?"', 'X-1')))
-    expect(filledRecord.ok && lacksOf(filledRecord.value)).toEqual([])
+    expect(filledRecord.ok && listMissing(filledRecord.value)).toEqual([])
   })
 
   it('claims nothing that nobody saw: measured values and findings are open', () => {

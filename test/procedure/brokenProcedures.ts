@@ -66,7 +66,7 @@ function breakSteps(steps: readonly Step[], { kind, at, to }: Edit): readonly St
   return steps.with(from, exchange(step, second)).with(other, exchange(second, step))
 }
 
-/** The step on the part of another step. */
+/** The step of an action on the same part as another step. */
 function exchange({ on: _on, at: _at, ...step }: Step, { on, at }: Step): Step {
   return { ...step, ...(on !== undefined && { on }), ...(at !== undefined && { at }) }
 }

@@ -40,7 +40,7 @@ describe('vectors', () => {
     expect(vector.why).toMatch(/\w+ \w+/)
   })
 
-  it.each(vectors)('$file changes a base that is good without it, and leaves it as it was', ({ vector }) => {
+  it.each(vectors)('$file makes a good base bad, and does not modify the base itself', ({ vector }) => {
     const before = JSON.stringify(baseFiles(vector))
     const after = Object.fromEntries(patchedDocuments(vector).map(({ name, document }) => [name, document]))
     expect(JSON.stringify(after)).not.toBe(before)

@@ -29,7 +29,7 @@ const pourOf = ({ waits }: ReturnType<typeof planExample>) => waits.find(({ kind
 const codesOf = (plan: ReturnType<typeof planExample>) => pourOf(plan)?.reasons.map(({ code }) => code)
 
 describe('the wait for the hose', () => {
-  it('is printed in whole minutes from the start of the pour, with its end sign', () => {
+  it('is printed in whole minutes from the start of the pour, with the sign that it is over', () => {
     const plan = planExample('kvist-2')
     const seconds = pourOf(plan)?.seconds ?? 0
     const minutes = Math.round(seconds / 60)
@@ -53,7 +53,7 @@ describe('the wait for the hose', () => {
     expect(textOf(at(-10))).toContain('At −10 °C oil is thick: keep the bottle indoors before the visit')
   })
 
-  it('1.11: where the bore is not known has its end sign, and a range for usual hoses', () => {
+  it('1.11: where the bore is not known says when it is over, and gives a range for usual hoses', () => {
     const box = withoutBore(readExample('kvist-2', 'toolbox'))
     expect(parseDocument('toolbox', box).ok).toBe(true)
     const plan = planExample('kvist-2', { toolbox: withoutBore })
@@ -76,7 +76,7 @@ describe('the wait for the hose', () => {
     expect(plan.findings).toEqual([])
   })
 
-  it('1.11: where no usual hose can be calculated, the end sign is alone', () => {
+  it('1.11: where no usual hose can be calculated, only says when it is over', () => {
     const shortBox = (box: Toolbox): Toolbox => {
       const boxWithoutBore = withoutBore(box)
       const [[id, filler] = []] = Object.entries(boxWithoutBore.fillers)

@@ -6,7 +6,7 @@ import { type Difference, findDifferences, isAccepted, reportDifferences } from 
 import { applyChanges, isSame, type Json } from './support/jsonChanges.js'
 import { judgeBase } from './support/judgeBase.js'
 import { lostSteps } from './support/lostSteps.js'
-import { leaveOutAdded, type Rename, refuseFrozen, renameFrozen } from './support/renames.js'
+import { omitAddedKeys, type Rename, refuseFrozen, renameFrozen } from './support/renames.js'
 
 const sections: Readonly<Record<string, readonly Rename[]>> = JSON.parse(
   readFileSync(`${FOLDER}/renames.json`, 'utf8'),
@@ -28,7 +28,7 @@ function compareBase(base: string) {
         ? first
         : refuseFrozen(set, renameFrozen(applyChanges(frozen.first, changes), table, used), table, used)
     lost.push(...lostSteps(applyChanges(frozen.first, changes), result).map((step) => `${set} ${step}`))
-    const after = leaveOutAdded(result, table, used)
+    const after = omitAddedKeys(result, table, used)
     return isSame(before, after) ? [] : findDifferences(set, before, after)
   })
   return {
@@ -86,7 +86,7 @@ describe('the comparison', () => {
     return findDifferences(
       'set/one',
       renameFrozen(before, entries, seen),
-      leaveOutAdded(after, entries, seen),
+      omitAddedKeys(after, entries, seen),
     )
       .filter((difference) => !isAccepted(difference, entries, seen))
       .map(({ path }) => path)

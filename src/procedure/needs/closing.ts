@@ -3,7 +3,7 @@ import type { MutableState } from '../state.js'
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
-  draftOnStepPart,
+  draftForSamePart,
   getCoverState,
   getFilterState,
   getGearcaseState,
@@ -16,40 +16,40 @@ import {
 export const CLOSING_NEEDS = {
   'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
-    (getPartState(context)?.magnetSeen ?? true) || [draftOnStepPart(context, 'inspect the magnet')],
+    (getPartState(context)?.magnetSeen ?? true) || [draftForSamePart(context, 'inspect the magnet')],
   'magnet-not-cleaned': (context) =>
     !hasMagnet(context) ||
-    (getPartState(context)?.magnetClean ?? true) || [draftOnStepPart(context, 'clean the magnet')],
+    (getPartState(context)?.magnetClean ?? true) || [draftForSamePart(context, 'clean the magnet')],
   'old-seal-not-removed': (context) =>
-    metIfEmpty(listOldSeals(context).map((seal) => draftOnStepPart(context, 'take off old seal', seal))),
+    metIfEmpty(listOldSeals(context).map((seal) => draftForSamePart(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
     (getPartState(context)?.faceWiped ?? true) || [
-      draftOnStepPart(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
+      draftForSamePart(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
     ],
   'seal-not-renewed': (context) =>
     metIfEmpty(
       listSealsNotReady(context).map((seal) =>
-        draftOnStepPart(context, ACTION_BY_TREATMENT[seal.treatment], seal),
+        draftForSamePart(context, ACTION_BY_TREATMENT[seal.treatment], seal),
       ),
     ),
   'part-not-fitted': (context) => {
     const position = getPartState(context)?.position ?? 'in'
     if (position === 'in' || position === 'tight') return true
-    return [draftOnStepPart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
+    return [draftForSamePart(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
   'part-not-tightened': (context) =>
     metIfEmpty(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     getCoverState(context.state, context.cover, context.instance).position === 'tight' || [
-      draftOnStepPart(context, 'tighten cover'),
+      draftForSamePart(context, 'tighten cover'),
     ],
   'gearcase-not-wiped': (context) =>
     listAffectedInstances(context).every(
       (affectedInstance) =>
         getGearcaseState(context.state, affectedInstance).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, affectedInstance)),
-    ) || [draftOnStepPart(context, 'wipe down')],
+    ) || [draftForSamePart(context, 'wipe down')],
   'leaks-not-checked': (context) => metIfEmpty(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 

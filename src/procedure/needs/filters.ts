@@ -2,7 +2,7 @@ import { isFilterRenewed } from '../../spec/index.js'
 import {
   draftAt,
   draftDraining,
-  draftOnStepPart,
+  draftForSamePart,
   getCoverState,
   getFilterState,
   getGearcaseState,
@@ -29,12 +29,12 @@ export const FILTER_NEEDS = {
   'filter-not-inspected': (context) => {
     const { state, filter, instance } = context
     if (filter === undefined || getFilterState(state, filter, instance).inspected) return true
-    return [draftOnStepPart(context, 'inspect the filter')]
+    return [draftForSamePart(context, 'inspect the filter')]
   },
   'filter-not-cleaned': (context) => {
     const { state, filter, instance } = context
     if (filter === undefined || isFilterRenewed(filter.filter)) return true
-    return getFilterState(state, filter, instance).cleaned || [draftOnStepPart(context, 'clean the filter')]
+    return getFilterState(state, filter, instance).cleaned || [draftForSamePart(context, 'clean the filter')]
   },
   'filter-left-out': ({ state, gearcase, opening, cover, instance }) => {
     const closedPath = opening?.path ?? cover?.path

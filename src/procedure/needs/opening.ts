@@ -4,7 +4,7 @@ import { findWheelMark, getPartToOpen, hasRole, makeInstanceKey } from '../layou
 import type { Need, StepContext, StepDraft } from '../stepContext.js'
 import {
   draftAt,
-  draftOnStepPart,
+  draftForSamePart,
   getGearcaseState,
   getOpeningState,
   getPartState,
@@ -16,7 +16,7 @@ const isRemoved: Need = (context) => {
   if (position === 'out' || position === 'off') return true
   const { opening, cover, filter } = context
   const action = cover ? 'take off cover' : filter ? 'take off filter' : 'take out'
-  return [draftOnStepPart(context, action, cover ?? filter ?? opening)]
+  return [draftForSamePart(context, action, cover ?? filter ?? opening)]
 }
 
 /** Preconditions of opening a gearcase: it can be filled again, spills no oil, and lets no dirt in. */
@@ -24,7 +24,7 @@ export const OPENING_NEEDS = {
   // A filter behind a plug or cover has no outside to clean.
   'area-not-cleaned': (context) =>
     context.filter?.behind !== undefined ||
-    (getPartState(context)?.areaClean ?? true) || [draftOnStepPart(context, 'clean around')],
+    (getPartState(context)?.areaClean ?? true) || [draftForSamePart(context, 'clean around')],
   'shield-in-the-way': ({ gearcase, indexedSheet, state }) => {
     const on = (gearcase?.shields ?? [])
       .flatMap((id) => indexedSheet.shields.get(id) ?? [])
@@ -42,12 +42,12 @@ export const OPENING_NEEDS = {
   'plug-not-cracked': (context) =>
     context.opening === undefined ||
     getOpeningState(context.state, context.opening, context.instance).position !== 'tight' || [
-      draftOnStepPart(context, 'crack loose'),
+      draftForSamePart(context, 'crack loose'),
     ],
   'no-pan': (context) =>
     context.target === undefined ||
     !letsOilOut(context) ||
-    getGearcaseState(context.state, context.target).panPlaced || [draftOnStepPart(context, 'place the pan')],
+    getGearcaseState(context.state, context.target).panPlaced || [draftForSamePart(context, 'place the pan')],
   'opening-closed': (context) => {
     const { state, step, owner, opening, instance } = context
     if (opening === undefined) return true
@@ -56,7 +56,7 @@ export const OPENING_NEEDS = {
     if (step.do === 'check the level' && method?.kind === 'sight glass' && method.opening === opening.id)
       return true
     return (
-      getOpeningState(state, opening, instance).position === 'out' || [draftOnStepPart(context, 'take out')]
+      getOpeningState(state, opening, instance).position === 'out' || [draftForSamePart(context, 'take out')]
     )
   },
   'drain-not-out': isRemoved,
@@ -72,7 +72,7 @@ export const OPENING_NEEDS = {
     )
     return (
       !isSampleRequired ||
-      getGearcaseState(state, target).oil !== 'old' || [draftOnStepPart(context, 'take an oil sample')]
+      getGearcaseState(state, target).oil !== 'old' || [draftForSamePart(context, 'take an oil sample')]
     )
   },
   // A sample from the pan, or of the sediment in the case, shows nothing about the gears.

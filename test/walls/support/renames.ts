@@ -100,7 +100,7 @@ export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[]
 }
 
 /** Today's result without the keys in the table that 0.1 did not have. */
-export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
+export function omitAddedKeys(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const added = table.filter((entry) => 'added' in entry)
   const known = leaveOutNew(present, table, used)
   if (added.length === 0) return known
