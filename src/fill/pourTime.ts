@@ -36,6 +36,9 @@ export type PourVerdict =
 
 /** Maximum Reynolds number of laminar flow, inclusive. */
 const MAX_LAMINAR_REYNOLDS = 2100
+
+/** Six digits: engines differ in the last ones of a logarithm, and reasons are compared. */
+const roundSum = (value: number): number => Number(value.toPrecision(6))
 const MAX_FILLINGS = 1000
 
 /**
@@ -92,10 +95,15 @@ export function pourTime(input: PourInput): PourVerdict {
   const plainTimes = addUpFillingTimes({ ...flow, kineticFactor: 0 }, volume)
   const reynolds = (correctedTimes.maxSpeed * flow.bore) / flow.viscosity
   if (!(reynolds <= MAX_LAMINAR_REYNOLDS))
-    return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR_REYNOLDS }))
+    return cannotTell(
+      fillReason('fill/flow-not-laminar', { reynolds: roundSum(reynolds), limit: MAX_LAMINAR_REYNOLDS }),
+    )
   const entrance = 0.06 * ((correctedTimes.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
-    const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const
+    const params = {
+      entrance: { value: roundSum(entrance * 1000), unit: 'mm' },
+      length: hose.length,
+    } as const
     return cannotTell(fillReason('fill/entrance-longer-than-hose', params))
   }
   const makePart = (time: number, uncorrected: number): PourPart => ({
@@ -106,9 +114,9 @@ export function pourTime(input: PourInput): PourVerdict {
   const hoseVolume = { value: calculateHoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
   const funnelSize = { value: calculateFunnelVolume(flow) * 1e6, unit: 'mL' } as const
   const reasons: Reason<keyof FillCodes>[] = [
-    fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR_REYNOLDS }),
+    fillReason('fill/flow-laminar', { reynolds: roundSum(reynolds), limit: MAX_LAMINAR_REYNOLDS }),
     fillReason('fill/kinetic-correction', {
-      seconds: total - plainTimes.fillSeconds - plainTimes.emptySeconds - plainTimes.drainSeconds,
+      seconds: roundSum(total - plainTimes.fillSeconds - plainTimes.emptySeconds - plainTimes.drainSeconds),
     }),
     ...(fillings > 1 ? [fillReason('fill/several-fillings', { fillings, funnel: funnelSize })] : []),
     ...(correctedTimes.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),

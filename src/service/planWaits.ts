@@ -156,13 +156,16 @@ function planHoseWait(
     part,
     seconds: Math.ceil(time.total.value),
     parts: [
-      { name: 'hose fills', seconds: time.hoseFills.time.value },
-      { name: 'funnel empties', seconds: time.funnelEmpties.time.value },
-      { name: 'hose empties', seconds: time.hoseEmpties.time.value },
+      { name: 'hose fills', seconds: roundToTenths(time.hoseFills.time) },
+      { name: 'funnel empties', seconds: roundToTenths(time.funnelEmpties.time) },
+      { name: 'hose empties', seconds: roundToTenths(time.hoseEmpties.time) },
     ],
     reasons: [pourReason, ...viscosity.reasons, ...time.reasons, ...warmingReasons],
   }
 }
+
+/** The model cannot answer for more digits, and engines differ in the last ones of a logarithm. */
+const roundToTenths = ({ value }: Quantity<'s'>): number => Math.round(value * 10) / 10
 
 /** Usual inside diameters of funnel hoses. Common practice, no source. */
 const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const

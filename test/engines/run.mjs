@@ -1,5 +1,5 @@
-// `npm run test:engines`: compares dueSql in engines that are too large for `npm ci` (chdb, 546 MB). They are installed once
-// in a temporary folder of their own.
+// `npm run test:engines`: what needs programs that are too large for `npm ci`, installed once in temporary folders of their
+// own: dueSql in ClickHouse (chdb, 546 MB); all texts in three versions of Node, and in Chromium.
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -17,3 +17,4 @@ if (!existsSync(join(folder, 'node_modules', 'chdb', 'package.json'))) {
   run('npm', ['install', `chdb@${VERSION}`, '--no-audit', '--no-fund'], folder)
 }
 run('node', ['test/support/run.mjs', 'test/engines/compareClickhouse.ts', folder], process.cwd())
+run('node', ['test/support/run.mjs', 'test/engines/compareRuntimes.ts'], process.cwd())

@@ -10,6 +10,9 @@ export type Rename = { readonly why: string } & (
   | { readonly key: string; readonly to: string; readonly at?: string }
   | { readonly key: string; readonly dropped: true; readonly at?: string }
   | { readonly key: string; readonly added: true; readonly at?: string }
+  /** A number that is now rounded to so many decimals, or digits. */
+  | { readonly key: string; readonly decimals: number; readonly at?: string }
+  | { readonly key: string; readonly digits: number; readonly at?: string }
   /** A word under a key; `prefix`: the beginning of pointers and other texts. */
   | {
       readonly value: Json
@@ -150,6 +153,13 @@ function visitOf(entry: Rename): Visit | undefined {
     }
   return (holder, path) => {
     if (!Object.hasOwn(holder, entry.key) || !appliesAt(path)) return holder
+    if ('decimals' in entry || 'digits' in entry) {
+      const value = holder[entry.key]
+      const round = (long: number) =>
+        Number('digits' in entry ? long.toPrecision(entry.digits) : long.toFixed(entry.decimals))
+      const rounded = typeof value === 'number' ? round(value) : value
+      return rounded === value || rounded === undefined ? holder : { ...holder, [entry.key]: rounded }
+    }
     const rest = withoutKey(holder, entry.key)
     return 'to' in entry ? { ...rest, [entry.to]: holder[entry.key] as Json } : rest
   }
