@@ -6,9 +6,10 @@ const ROOT = new URL('../../', import.meta.url).pathname
 
 /**
  * What the short notation adds to `parseSpecSheet`, in kB of gzip. The goal is 9. A fifth of it are explanations and
- * corrections of mistakes, a tenth the spellings of units.
+ * corrections of mistakes, a tenth the spellings of units. The names that the minifier gives change it by 0.03 when other
+ * rooms change.
  */
-const CEILING = 10.15
+const CEILING = 10.2
 
 /** The bundle of `parseSpecSheet` from the sources, with empty modules for these files. */
 async function bundle(empty: RegExp): Promise<string> {

@@ -65,8 +65,7 @@ function torqueStages(): Piece {
 /** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, `not stated`. */
 export const tighteningWithoutSource = (): Piece =>
   sequence(
-    // The kind first, as people read it.
-    { kind: NOT_STATED, threadCondition: NOT_STATED },
+    { threadCondition: NOT_STATED },
     oneOf(
       sequence({ kind: 'torque' }, torqueStages(), optional(labelled(' then ', 'thenAngle', angle()))),
       sequence(

@@ -186,10 +186,17 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     const name = then?.$ref?.replace('#/$defs/', '')
     if (name !== undefined) {
       const isLeaf = full?.$ref !== undefined && defOf(full.$ref).oneOf !== undefined
-      const examples = notationExamples(name)
+      const examples = notationExamples(name)?.map(putKindFirst)
       return isLeaf ? examples : examples?.slice(0, 1)
     }
     return $ref === '#/$defs/seal' ? notationExamples('text-seal')?.slice(1) : undefined
+  }
+
+  /** The kind first, as people read it. */
+  function putKindFirst(example: unknown): unknown {
+    if (typeof example !== 'object' || example === null || !('kind' in example)) return example
+    const { kind, ...others } = example
+    return { kind, ...others }
   }
 
   function propertiesOf(types: readonly ts.Type[], key: string): readonly ts.Symbol[] {
