@@ -84,7 +84,7 @@ describe('German findings', () => {
     [
       'procedure/caution-hot-oil',
       { signal: 'caution' },
-      'VORSICHT: Heißes Öl verursacht Verbrennungen. Abkühlen lassen, bis es nur noch warm ist; Gesicht und Hände fernhalten.',
+      'VORSICHT: Heißes Öl verbrüht. Abkühlen lassen, bis es nur noch warm ist; Gesicht und Hände fernhalten.',
     ],
     [
       'quantity/unit-of-other-measure',

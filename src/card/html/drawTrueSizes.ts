@@ -10,6 +10,8 @@ const TYPE = {
   beside: { font: 3.3, line: 3.9, character: 1.75, top: 12, below: 4 },
   below: { font: 4.2, line: 5.4, character: 2.2, top: 18, below: 14 },
 } as const
+/** Mean width of a character of large labels that need a third row, in millimetres. */
+const NARROW = 2
 
 type TrueSizes = Extract<CardDrawing, { kind: 'true sizes' }>
 type Shape = TrueSizes['shapes'][number]
@@ -18,30 +20,11 @@ type Shape = TrueSizes['shapes'][number]
 export function drawTrueSizes({ checkLine, shapes, labels }: TrueSizes, meaning: string): Html {
   const type = TYPE[labels]
   const isBeside = labels === 'beside'
-  const cells = shapes.map((shape) => {
-    const across = shape.kind === 'ring' ? shape.outsideDiameter : (shape.acrossFlats * 2) / Math.sqrt(3)
-    const text = Math.max(...shape.labels.map((label) => label.length * type.character), 0)
-    const lines = shape.labels.length * type.line
-    return {
-      shape,
-      across,
-      width: GAP + (isBeside ? across + 2 + text : Math.max(across, text)),
-      height: isBeside ? Math.max(across, lines) : across,
-      lines,
-    }
-  })
-  const rows: (typeof cells)[] = []
-  let used = WIDTH + 1
-  for (const cell of cells) {
-    if (used + cell.width > WIDTH) {
-      rows.push([])
-      used = 0
-    }
-    rows.at(-1)?.push(cell)
-    used += cell.width
-  }
-  // Two rows of large labels fill the page; more, as with the longer words of some languages, must fit on it.
-  const below = !isBeside && rows.length > 2 ? 5 : type.below
+  const usual = fillRows(shapes, labels, type.character)
+  // Two rows of large labels fill the page; longer words are set closer, with the size of a hexagon on its own line.
+  const isCrowded = !isBeside && usual.length > 2
+  const rows = isCrowded ? fillRows(shapes.map(splitLabels), labels, NARROW) : usual
+  const below = isCrowded ? 5 : type.below
   let top: number = type.top
   const drawn = rows.map((row) => {
     const tallest = Math.max(...row.map(({ height }) => height))
@@ -68,6 +51,40 @@ export function drawTrueSizes({ checkLine, shapes, labels }: TrueSizes, meaning:
     drawLine(millimetres + 0.5, 1.5, millimetres + 0.5, 6.5, 0.3),
     drawn,
   )
+}
+
+/** `hex key 8 mm` on two lines. */
+const splitLabels = (shape: Shape): Shape => ({
+  ...shape,
+  labels: shape.labels.flatMap((label) => label.split(/(?<=\p{L})\s(?=\d)/u)),
+})
+
+/** Shapes with their sizes in millimetres, in as many rows as the width needs. */
+function fillRows(shapes: readonly Shape[], labels: TrueSizes['labels'], character: number) {
+  const isBeside = labels === 'beside'
+  const cells = shapes.map((shape) => {
+    const across = shape.kind === 'ring' ? shape.outsideDiameter : (shape.acrossFlats * 2) / Math.sqrt(3)
+    const text = Math.max(...shape.labels.map((label) => label.length * character), 0)
+    const lines = shape.labels.length * TYPE[labels].line
+    return {
+      shape,
+      across,
+      width: GAP + (isBeside ? across + 2 + text : Math.max(across, text)),
+      height: isBeside ? Math.max(across, lines) : across,
+      lines,
+    }
+  })
+  const rows: (typeof cells)[] = []
+  let used = WIDTH + 1
+  for (const cell of cells) {
+    if (used + cell.width > WIDTH) {
+      rows.push([])
+      used = 0
+    }
+    rows.at(-1)?.push(cell)
+    used += cell.width
+  }
+  return rows
 }
 
 function drawLabels({ labels }: Shape, x: number, y: number, place: TrueSizes['labels']): readonly Html[] {

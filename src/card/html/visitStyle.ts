@@ -98,5 +98,19 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 .group h3{margin:1px 0 0;line-height:1.1}
 &.full #tightening td:nth-child(2):not(:has(.gap)),&.full #tightening td:nth-child(5){display:none}
 &.slip{--gap:10px}
+&:not(:lang(en)),&:not(:lang(en)) :is(.note,.about,.facts,.legend,.label,.cautions,.caution,.step .figures,.row dd .main){line-height:1.04}
+&:not(:lang(en)) .authority{display:block}
+&:not(:lang(en)) .authority p{display:inline}
+&:not(:lang(en)) .authority p+p::before{content:" "}
+&:not(:lang(en)) #due td:is(:nth-child(3),:nth-child(4)){white-space:nowrap}
+&:not(:lang(en)) h2{margin-top:4px;padding-bottom:0;line-height:1.1}
+&:not(:lang(en)) .blank{min-height:5.6mm}
+&:not(:lang(en)) .blanks{gap:0 8px}
+&:not(:lang(en)) .blank.ticks{gap:0 5px;min-height:4.4mm}
+&:not(:lang(en)) :is(.steps li,.before){padding-block:0}
+&:not(:lang(en)) .steps{column-gap:4mm}
+&:not(:lang(en)) .step label{gap:3px}
+&:not(:lang(en)) :is(.steps li,.before){break-inside:auto}
+&:not(:lang(en)) .step{break-inside:avoid}
 }
 `

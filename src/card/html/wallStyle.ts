@@ -73,6 +73,9 @@ footer{margin-top:1.2mm;font-size:var(--small);line-height:1.15}
 #wallSources li{display:inline}
 #wallSources li>div,#wallSources li .main{display:inline}
 #wallSources li+li::before{content:" · "}
+&:not(:lang(en)),&:not(:lang(en)) :is(.note,dl.other,ol.numbered,footer){line-height:1.08}
+&:not(:lang(en)) .cautions{line-height:1.12}
+&:not(:lang(en)) :is(ol.numbered>li,.panel tr.more td){padding-bottom:.2mm}
 @media screen{.page{padding:6mm 0}}
 @media screen and (max-width:760px){.page{padding:4mm}.panel figure{float:none;margin:0;text-align:start}.panel figure .drawing,.panel figcaption{margin:0}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:var(--line)}.setting .big{font-size:var(--head)}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
 `

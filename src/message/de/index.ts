@@ -72,7 +72,7 @@ export const de: Catalogue = {
   direction: 'ltr',
   review: {
     kind: 'not reviewed',
-    note: 'Übersetzung nicht geprüft: Im Zweifel gelten die englische Karte und die Betriebsanleitung der Maschine.',
+    note: 'Übersetzung ungeprüft: Im Zweifel gelten englische Karte und Anleitung.',
   },
   texts: { ...calculationTexts, ...procedureTexts, ...recordTexts, ...rulesTexts, ...serviceTexts },
   steps: stepTexts,

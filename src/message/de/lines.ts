@@ -65,7 +65,7 @@ function writeLeakPlaces(checks: StepList): string {
   const places = checks.map(({ gearcase, instance, shield }) => {
     const place =
       gearcase !== undefined && instance !== undefined ? `${gearcase} (${instance})` : (gearcase ?? instance)
-    const shieldText = shield && `durch die Löcher und an den Kanten (${shield})`
+    const shieldText = shield && `durch Löcher und an Kanten (${shield})`
     return [place, shieldText].filter((text) => text !== undefined).join(', ')
   })
   const namedPlaces = places.filter((place) => place !== '')
@@ -144,7 +144,7 @@ export const lineTexts: readonly LineText[] = [
     short: (outStep, { wait, fluid }) =>
       outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${writeShortPart(outStep, 'Einfüllschraube')} heraus, für Luft; ablaufen lassen, bis es nur noch tropft${wait === undefined ? '' : ` (mindestens ${wait})`}`,
+        : `${writeShortPart(outStep, 'Einfüllschraube')} heraus, für Luft; ablaufen, bis es nur tropft${wait === undefined ? '' : ` (mindestens ${wait})`}`,
   },
   {
     actions: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],

@@ -144,7 +144,7 @@ export const wallWords: WallWords = {
     untilDry: 'bis nichts mehr tropft',
     jug: 'Messbecher füllen bis',
     pours: 'dann bis',
-    checkLine: 'Wahre Größe nur, wenn diese Linie so lang ist:',
+    checkLine: 'Wahre Größe nur, wenn Linie misst:',
     acrossFlats: 'Schlüsselweite',
     wheelPositions: 'Rad drehen: Markierung',
     clockwise: 'von oben im Uhrzeigersinn',

@@ -53,7 +53,7 @@ export const cardWords: CardWords = {
     candidates: 'Uno de estos',
     caution: 'Precaución',
     consumables: 'Consumibles',
-    decides: '◀ límite decisivo',
+    decides: '◀ decisivo',
     distance: 'Distancia',
     each: 'por unidad',
     edition: 'edición',
@@ -250,7 +250,7 @@ export const cardWords: CardWords = {
   },
   replace: {
     'every opening': 'cambiar en cada apertura',
-    'on condition': 'inspeccionar; en caso de duda, cambiar',
+    'on condition': 'inspeccionar; si hay duda, cambiar',
     'not stated': 'cambio no indicado: poner una nueva',
     'cannot tell': 'cambio no indicado: poner una nueva',
   },
@@ -264,10 +264,10 @@ export const cardWords: CardWords = {
     'not stated': 'no indica si seca o aceitada',
   },
   limitedSlip: {
-    required: 'para deslizamiento limitado',
-    'not permitted': 'sin aditivo de deslizamiento limitado',
-    either: 'con o sin aditivo de deslizamiento limitado',
-    'not stated': 'deslizamiento limitado no indicado',
+    required: 'para autoblocante',
+    'not permitted': 'sin aditivo para autoblocante',
+    either: 'con o sin aditivo para autoblocante',
+    'not stated': 'autoblocante no indicado',
   },
   drives: {
     'external hex': 'hexágono',

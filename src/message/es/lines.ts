@@ -80,7 +80,7 @@ export const lineTexts: readonly LineText[] = [
     full: () =>
       'Estacionar la máquina en suelo llano y firme. Bajar los implementos, poner el freno de estacionamiento, parar el motor y sacar la llave de contacto. Esperar a que nada gire.',
     short: () =>
-      'Estacionar en llano; implementos abajo, freno puesto, motor parado, llave de contacto fuera',
+      'Estacionar en llano; implementos abajo, freno puesto, motor parado, llave fuera',
   },
   {
     actions: ['raise the machine', 'set on stands'],
@@ -144,7 +144,7 @@ export const lineTexts: readonly LineText[] = [
     short: (outStep, { wait, fluid }) =>
       outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${writeShortPart(outStep, 'tapón de llenado')}: retirar, para que entre aire; drenar hasta que solo gotee${wait === undefined ? '' : ` (al menos ${wait})`}`,
+        : `${writeShortPart(outStep, 'tapón de llenado')}: retirar, por el aire; drenar hasta que solo gotee${wait === undefined ? '' : ` (al menos ${wait})`}`,
   },
   {
     actions: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],

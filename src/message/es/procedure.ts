@@ -299,7 +299,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-weeping-taper': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Un tapón cónico que rezuma se puede girar más, pero solo dentro de las vueltas que da el manual.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Los rascadores y las arandelas pegadas cortan. Rascar en sentido contrario a la mano; no rayar la cara de sellado.`,
+    `${SIGNAL_WORDS[signal]}: Los rascadores y las arandelas pegadas cortan. Rascar alejándose de la mano; no rayar la cara de sellado.`,
   'procedure/caution-shield-stays': ({ signal, shield }) =>
     `${SIGNAL_WORDS[signal]}: ${quote(shield)} se queda en su sitio. Llegar al tapón por su agujero y limpiar el aceite que le caiga encima.`,
 }

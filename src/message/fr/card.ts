@@ -57,7 +57,7 @@ export const cardWords: CardWords = {
     candidates: 'Au choix',
     caution: 'Attention',
     consumables: 'Consommables',
-    decides: '◀ limite déterminante',
+    decides: '◀ déterminante',
     distance: 'Distance',
     each: 'par carter',
     edition: 'édition',
@@ -256,10 +256,10 @@ export const cardWords: CardWords = {
     'not stated': 'sec ou huilé : non indiqué',
   },
   limitedSlip: {
-    required: 'pour glissement limité',
-    'not permitted': 'sans additif pour glissement limité',
-    either: 'avec ou sans additif pour glissement limité',
-    'not stated': 'glissement limité : non indiqué',
+    required: 'pour autobloquant',
+    'not permitted': 'sans additif autobloquant',
+    either: 'avec ou sans additif autobloquant',
+    'not stated': 'autobloquant : non indiqué',
   },
   drives: {
     ...DRIVE_NAMES,

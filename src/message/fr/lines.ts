@@ -149,7 +149,7 @@ export const lineTexts: readonly LineText[] = [
     short: (outStep, { wait, fluid }) =>
       outStep.isOther !== true || fluid === 'grease'
         ? undefined
-        : `${writeShortPart(outStep, 'bouchon de remplissage')} : déposer, pour l’air ; laisser couler jusqu’au goutte-à-goutte${wait === undefined ? '' : ` (au moins ${wait})`}`,
+        : `${writeShortPart(outStep, 'bouchon de remplissage')} : déposer, pour l’air ; vider jusqu’aux gouttes${wait === undefined ? '' : ` (au moins ${wait})`}`,
   },
   {
     actions: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
@@ -170,7 +170,7 @@ export const lineTexts: readonly LineText[] = [
         : undefined,
     short: (sealStep, faceStep) =>
       isSealRing(sealStep)
-        ? `Retirer ${writeOldSeal(sealStep.seal ?? 'none')}, rien ne reste sur le carter ; ${writeShortPart(faceStep, 'bouchon')} et siège : essuyer`
+        ? `Retirer ${writeOldSeal(sealStep.seal ?? 'none')}, carter sans reste ; ${writeShortPart(faceStep, 'bouchon')} et siège : essuyer`
         : undefined,
   },
   {

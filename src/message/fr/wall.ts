@@ -144,7 +144,7 @@ export const wallWords: WallWords = {
     untilDry: 'jusqu’à ce que rien ne goutte',
     jug: 'Remplir le récipient à',
     pours: 'puis à',
-    checkLine: 'Grandeur nature seulement si ce trait mesure',
+    checkLine: 'Taille réelle seulement si ce trait fait',
     acrossFlats: 'sur plats',
     wheelPositions: 'Tourner la roue : son repère',
     clockwise: 'dans le sens horaire depuis le haut',
