@@ -102,7 +102,9 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 &:not(:lang(en)) .authority{display:block}
 &:not(:lang(en)) .authority p{display:inline}
 &:not(:lang(en)) .authority p+p::before{content:" "}
+@media (min-width:650px){
 &:not(:lang(en)) #due td:nth-child(n+3):nth-child(-n+4){white-space:nowrap}
+}
 &:not(:lang(en)) h2{margin-top:4px;padding-bottom:0;line-height:1.1}
 &:not(:lang(en)) .blank{min-height:5.6mm}
 &:not(:lang(en)) .blanks{gap:0 8px}
@@ -110,7 +112,5 @@ summary{color:var(--deep);font-size:var(--small);width:max-content;cursor:pointe
 &:not(:lang(en)) :is(.steps li,.before){padding-block:0}
 &:not(:lang(en)) .steps{column-gap:4mm}
 &:not(:lang(en)) .step label{gap:3px}
-&:not(:lang(en)) :is(.steps li,.before){break-inside:auto}
-&:not(:lang(en)) .step{break-inside:avoid}
 }
 `
