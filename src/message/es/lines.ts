@@ -79,8 +79,7 @@ export const lineTexts: readonly LineText[] = [
     actions: ['park on level ground', 'stop the engine'],
     full: () =>
       'Estacionar la máquina en suelo llano y firme. Bajar los implementos, poner el freno de estacionamiento, parar el motor y sacar la llave de contacto. Esperar a que nada gire.',
-    short: () =>
-      'Estacionar en llano; implementos abajo, freno puesto, motor parado, llave fuera',
+    short: () => 'Estacionar en llano; implementos abajo, freno puesto, motor parado, llave fuera',
   },
   {
     actions: ['raise the machine', 'set on stands'],
