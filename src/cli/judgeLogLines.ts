@@ -56,7 +56,8 @@ export interface LineAnswer {
 const FIRST_PROGRESS = 1000
 
 /**
- * Judges machine logs, one on each line, with one chunk of the stream in memory at a time. A line that cannot be read gives its findings.
+ * Judges machine logs, one on each line, with one chunk of the stream in memory at a time. A line that cannot be read gives
+ * its findings.
  */
 export async function judgeLogLines(options: LogLinesOptions): Promise<LogLinesSummary> {
   const { input, output, onProgress, writeAnswer = (answer) => `${JSON.stringify(answer)}\n` } = options

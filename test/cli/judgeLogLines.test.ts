@@ -4,7 +4,8 @@ import { judgeLogLines, type LineAnswer } from '../../src/cli/judgeLogLines.js'
 import { MAX_LINE_LENGTH, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { en } from '../../src/message/en/index.js'
-import { listDue } from '../../src/v1/service.js'
+import { openFaults } from '../../src/record/index.js'
+import { judgeOilLoss, listDue } from '../../src/v1/service.js'
 import { CORRECTED, type Corrected } from '../record/support/corrections.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
 import { requestExample, TODAY } from '../support/planExample.js'
@@ -12,6 +13,7 @@ import { requestExample, TODAY } from '../support/planExample.js'
 const { sheet, log, due: options } = requestExample('tind-4')
 const logLine = (id: string) => JSON.stringify({ ...log, id })
 const SHEET = 'examples/tind-4/sheet.yaml'
+const NO_OTHER_DOCUMENTS = { logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
 const DAY = ['--today', TODAY]
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
@@ -267,5 +269,35 @@ describe('lines of a stream', () => {
     })
     const withoutLog = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
     expect(withoutLog.answers[0]).not.toHaveProperty('faults')
+  })
+
+  it('faults and losses are those of the whole judgement, which most logs are spared', async () => {
+    const records = CORRECTED.map(({ record }) => ({ ...record, machine: log.id }))
+    const topUp = {
+      date: TODAY,
+      gearcase: 'rear',
+      volume: { value: 60, unit: 'mL' },
+      oil: 'own oil',
+    } as const
+    const logs = [
+      log,
+      ...records.map((record) => ({ ...log, records: [...log.records, record] })),
+      { ...log, records: [...log.records, ...records] },
+      { ...log, topUps: [topUp] },
+      { ...log, topUps: [] },
+      { ...log, records: [] },
+    ]
+    const text = logs.map((candidate) => JSON.stringify(candidate)).join('\n')
+    const { answers } = await run(['due', '-', SHEET, ...DAY], { [PIPED]: text })
+    const judged = answers.map(({ faults = [], oilLoss = [] }) => ({ faults, oilLoss }))
+    const set = { sheets: [{ document: sheet }], ...NO_OTHER_DOCUMENTS }
+    expect(judged).toEqual(
+      logs.map((candidate) => ({
+        faults: openFaults({ document: candidate }, set, { today: TODAY }),
+        oilLoss: judgeOilLoss({ sheet, log: candidate, today: TODAY }).filter(({ count }) => count > 0),
+      })),
+    )
+    for (const key of ['faults', 'oilLoss'] as const)
+      expect(judged.filter((answer) => answer[key].length > 0).length).toBeGreaterThan(0)
   })
 })

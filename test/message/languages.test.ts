@@ -103,6 +103,12 @@ describe.each(TRANSLATIONS)('%s', (language) => {
     expect(keys(catalogue)).toEqual(keys(en))
   })
 
+  it('joins the same steps into one line as English', () => {
+    const joined = ({ lines }: Catalogue) => lines.map(({ actions, anyOrder }) => ({ actions, anyOrder }))
+    expect(joined(en).length).toBeGreaterThan(10)
+    expect(joined(catalogue)).toEqual(joined(en))
+  })
+
   it('has no English text left', () => {
     const english = new Set(listFolderTexts('en').filter((text) => /[a-z]{2,} +[a-z]{2,}/i.test(text)))
     // Words to type into a document stay English, in quotes or as the value of a missing leaf.
@@ -150,7 +156,7 @@ describe.each(TRANSLATIONS)('%s', (language) => {
     }
   })
 
-  it('prints on every card with safety sentences that nobody has reviewed the translation', () => {
+  it('prints on every card with safety sentences that the translation is not reviewed', () => {
     const { review } = catalogue
     if (review.kind !== 'not reviewed') {
       expect(review).toMatchObject({ kind: 'reviewed', by: expect.stringMatching(/\S/) })

@@ -141,7 +141,10 @@ function describeShare(input: Readable, size: number | undefined): string {
   return bytesRead === undefined || !size ? '' : `, ${Math.floor((100 * bytesRead) / size)} %`
 }
 
-/** How the answer to a line is written: whole, its services in short, or only counted. Findings of a table go to standard error. */
+/**
+ * How the answer to a line is written: whole, its services in short, or only counted. Findings of a table go to standard
+ * error.
+ */
 function chooseAnswerText({ brief, format, today }: Options, io: CommandIo, output: Writable): AnswerText {
   const isTable = format === 'csv'
   const printFindings = ({ line, findings = [] }: LineAnswer): void => {

@@ -64,8 +64,8 @@ export const esCalculations: Messages = {
 
 /**
  * The Spanish catalogue: every message, step, label and spoken word, neutral for all countries that speak it. The
- * decimal mark is a comma. A narrow no-break space separates groups of three digits. Nobody has reviewed the
- * translation yet, and each card says so.
+ * decimal mark is a comma. A narrow no-break space separates groups of three digits. The translation is not
+ * reviewed yet, and each card says so.
  *
  * @example
  * ```ts

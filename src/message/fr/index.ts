@@ -62,7 +62,7 @@ export const frCalculations: Messages = {
 
 /**
  * The French catalogue: every message, step, label and spoken word. The decimal mark is a comma; a narrow no-break space
- * separates groups of three digits. Nobody has reviewed the translation: each card says so.
+ * separates groups of three digits. The translation is not reviewed: each card says so.
  *
  * @example
  * ```ts
