@@ -159,7 +159,7 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await dropFile(page, 'sheet.yaml', example('acre-26/sheet.yaml'))
     await page.getByText('The log is about').first().waitFor()
     await dropFile(page, 'log.json', JSON.stringify({ kind: 'machine-log', version: '1.0' }))
-    expect(await page.getByRole('tab', { name: 'Log' }).getAttribute('aria-selected')).toBe('true')
+    await page.getByRole('tab', { name: 'Log', selected: true }).waitFor()
     await page.locator('#findings', { hasText: 'log, line 1' }).waitFor()
     for (const [name, text, sentence] of [
       ['photo.png', 'PNG\0\0', 'photo.png is not a text.'],
