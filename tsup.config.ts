@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { type ManualChunksOption, type Plugin, rollup } from 'rollup'
 import { minify } from 'terser'
 import { defineConfig, type Options } from 'tsup'
+import { listLanguages } from './test/support/languageEntry.js'
 
 /** The public entries, one file each; `npm run generate` writes `exports` of package.json from this list. */
 export const ENTRIES: readonly string[] = [
@@ -14,9 +15,7 @@ export const ENTRIES: readonly string[] = [
   'v1/interval/fleet',
   'v1/interval/meters',
   'v1/message',
-  ...readdirSync('src/v1/message')
-    .map((file) => `v1/message/${file.replace(/\.ts$/, '')}`)
-    .sort(),
+  ...listLanguages('src/message').map((language) => `v1/message/${language}`),
   'v1/oil',
   'v1/procedure',
   'v1/quantity',

@@ -10,10 +10,12 @@ import { type Catalogue, renderMessage } from '../../src/v1/message.js'
 import { listPapers } from '../browser/listPapers.js'
 import { planExamples } from '../card/planExamples.js'
 import { readVectors } from '../rules/support/vectors.js'
+import { writeLanguageEntry } from '../support/languageEntry.js'
 import { LANGUAGES, loadLanguage } from '../support/languages.js'
 import { law } from '../support/law.js'
 
 const FOLDERS = join(import.meta.dirname, '../../src/message')
+const ENTRIES = join(import.meta.dirname, '../../src/v1/message')
 const TRANSLATIONS = LANGUAGES.filter((language) => language !== 'en')
 
 type Message = Parameters<typeof renderMessage>[0]
@@ -79,8 +81,9 @@ function listKeys(value: unknown, path = ''): readonly string[] {
 }
 
 it('each language has a folder, an entry and a name for --language', async () => {
-  const folders = readdirSync(FOLDERS, { withFileTypes: true }).filter((entry) => entry.isDirectory())
-  expect(folders.map(({ name }) => name).sort()).toEqual(LANGUAGES)
+  for (const language of LANGUAGES)
+    expect(readFileSync(join(ENTRIES, `${language}.ts`), 'utf8')).toBe(writeLanguageEntry(language))
+  expect(readdirSync(ENTRIES).length).toBe(LANGUAGES.length)
   expect([...LANGUAGE_NAMES].sort()).toEqual(LANGUAGES)
   for (const language of LANGUAGES) expect((await loadCatalogue(language)).language).toBe(language)
 })

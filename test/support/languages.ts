@@ -1,13 +1,9 @@
-import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Catalogue } from '../../src/v1/message.js'
+import { listLanguages } from './languageEntry.js'
 
-const ENTRIES = join(import.meta.dirname, '../../src/v1/message')
-
-/** The code of every language that the library has: one entry each. */
-export const LANGUAGES: readonly string[] = readdirSync(ENTRIES)
-  .map((file) => file.replace(/\.ts$/, ''))
-  .sort()
+/** The code of every language that the library has: one folder each. */
+export const LANGUAGES: readonly string[] = listLanguages(join(import.meta.dirname, '../../src/message'))
 
 /** The catalogue of a language, as an app imports it. */
 export async function loadLanguage(language: string): Promise<Catalogue> {

@@ -1,6 +1,7 @@
+import type { ToolKind } from '../../procedure/index.js'
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { capitalize, join } from '../phrases.js'
+import { capitalize, join, nameOf } from '../phrases.js'
 import { cardWords } from './card.js'
 import { METER_NAMES, SIGNAL_WORDS, writeFactNames } from './words.js'
 
@@ -15,6 +16,22 @@ const SUPPLY_NAMES: Readonly<Record<string, string>> = {
   solvent: 'solvent, and a tray to wash the strainer in',
   'suction pump': 'a suction pump with a hose that reaches the bottom of the case',
   'used-oil container': 'a closed container marked for used oil',
+}
+
+const TOOL_NAMES: Readonly<Record<ToolKind, string>> = {
+  chocks: 'chocks',
+  jack: 'jack',
+  stands: 'stands',
+  ramps: 'ramps',
+  brush: 'brush',
+  'breaker bar': 'breaker bar',
+  'socket or key': 'socket or key',
+  'drain pan': 'drain pan',
+  'suction pump': 'suction pump',
+  scraper: 'scraper',
+  'measuring vessel': 'measuring vessel',
+  'funnel and hose': 'funnel and hose',
+  'torque wrench': 'torque wrench',
 }
 
 const writeRole = (role: string): string =>
@@ -207,7 +224,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     ]
       .filter(Boolean)
       .join(', ')}; bottle number ____.`,
-  'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
+  'service/hand-tools': ({ tools }, say) =>
+    `Hand tools: ${say.list(tools.map((tool) => nameOf(TOOL_NAMES, tool)))}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
   'service/drain-limit-from-dry-fill': ({ part, volume }, say) =>

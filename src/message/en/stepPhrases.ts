@@ -157,8 +157,8 @@ export function writeCoverTightening(params: StepParams): string {
     return `${writeTightening(params, bolts)} Follow only the machine's manual: the shims set the bearings.`
   const pattern = cover?.pattern ?? 'not stated'
   const order = {
-    'from the middle outwards': pattern,
-    crosswise: pattern,
+    'from the middle outwards': 'from the middle outwards',
+    crosswise: 'crosswise',
     'in turn': 'one after the other',
     'not stated': '',
   }[pattern]
