@@ -30,6 +30,7 @@ const GROUPS = {
     seals: 'Seals',
     procedure: 'Orders of work',
     formulas: 'Formulas and sources',
+    checks: 'Outside checks',
   },
   Documents: {
     documents: 'The documents',

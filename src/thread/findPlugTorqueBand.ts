@@ -36,8 +36,9 @@ function listPublishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[
  *
  * Band = half the lowest to 1.75 × the highest published figure for that housing.
  *
- * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, from a secondary source. The width is
- * a house rule: the band includes every published figure, with a margin for other washers and lubricants. If
+ * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, from a secondary source. Their
+ * threads are oiled; no table for dry threads was found, so dry plugs are compared with this one too. The width is
+ * a house rule: the band includes every published figure, with a margin for other washers, and for dry threads. If
  * the housing is known, the ratio of its ends is less than 9.80665, so a figure inside it that is multiplied
  * or divided by 9.80665 or 12 is always outside.
  */

@@ -19,7 +19,9 @@ import {
   PERIODS_NOT_OF_THE_CALENDAR,
   PERIODS_READ,
   PERIODS_REFUSED,
+  POLYFILL_ADDITIONS,
 } from '../published/plainDateArithmetic.js'
+import { TEMPORAL } from '../published/referencePrograms.js'
 import { addDays } from '../support/addDays.js'
 import { cases, law } from '../support/law.js'
 
@@ -27,10 +29,13 @@ const anyDay = fc.integer({ min: FIRST_DAY, max: LAST_DAY })
 const anyDate = anyDay.map(dateFromDay)
 
 describe('published facts', () => {
-  test.each(ADDITIONS)('$start + $years y $months mo $days d is $result ($file)', (fact) => {
-    const { years = 0, months = 0, days = 0 } = fact
-    expect(addPeriod(fact.start, { years, months, weeks: 0, days })).toBe(fact.result)
-  })
+  test.each([...ADDITIONS, ...POLYFILL_ADDITIONS])(
+    '$start + $years y $months mo $days d is $result ($file)',
+    (fact) => {
+      const { years = 0, months = 0, days = 0 } = fact
+      expect(addPeriod(fact.start, { years, months, weeks: 0, days })).toBe(fact.result)
+    },
+  )
 
   test.each(DAY_COUNTS)('%s to %s is %d days (%s)', (from, to, days) => {
     expect(daysBetween(from, to)).toBe(days)
@@ -73,8 +78,9 @@ describe('published facts', () => {
 describe('equal to a Temporal implementation', () => {
   const day1600 = dayNumberOf('1600-01-01')
   const day2400 = dayNumberOf('2400-12-31')
+  const [adding, between, order, date] = TEMPORAL
 
-  test('adding periods, from 1600 to 2400', () => {
+  test(`${adding}, from 1600 to 2400`, () => {
     let counted = 0
     law(
       5000,
@@ -101,7 +107,7 @@ describe('equal to a Temporal implementation', () => {
     expect(counted).toBeGreaterThanOrEqual(cases(5000))
   })
 
-  test('days between, order, and what is a date', () => {
+  test(`${between}, ${order}, and ${date}`, () => {
     law(500, anyDay, anyDay, (candidate, other) => {
       const from = Temporal.PlainDate.from(dateFromDay(candidate))
       const to = Temporal.PlainDate.from(dateFromDay(other))

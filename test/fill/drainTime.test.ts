@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type DrainInput, drainTime } from '../../src/v1/fill.js'
+import { FREE_HOLES } from '../published/flowThroughTubes.js'
 import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
@@ -45,6 +46,26 @@ describe('drainTime', () => {
     // H = 0.092 m, V = √(2·9.80665·0.092) = 1.34329 m/s; area π/4·0.016² = 2.010619e-4 m²; 0.001/(V·area) = 3.7026 s
     const { least } = times({ kinematicViscosity: { value: 1e-6, unit: 'mm2/s' } })
     expect(least.toFixed(3)).toBe('3.703')
+  })
+
+  it.each(FREE_HOLES)('a hole without friction, $asks: $printed', (row) => {
+    const through = (litres: number, depth: number) =>
+      times({
+        volume: { value: litres, unit: 'L' },
+        depth: { value: depth, unit: 'm' },
+        opening: { bore: { value: row.hole, unit: 'm' }, length: { value: 1e-6, unit: 'mm' } },
+        kinematicViscosity: { value: 1e-9, unit: 'mm2/s' },
+      })
+    if (row.asks === 'time between two levels') {
+      const litres = (depth: number) => (Math.PI / 4) * row.tank ** 2 * depth * 1000
+      const straight = (depth: number) => through(litres(depth), depth).straight
+      const time = straight(row.from) - straight(row.to)
+      expect(Math.abs(time / Number(row.printed) - 1)).toBeLessThan(0.007)
+      return
+    }
+    const { least } = through(row.litres, row.depth)
+    const speed = row.litres / 1000 / ((Math.PI / 4) * row.hole ** 2) / least
+    expect((row.asks === 'speed' ? speed : least).toFixed(1)).toBe(row.printed)
   })
 
   it('very thick it is Hagen–Poiseuille: V = g·H·d²/(32·ν·ℓ), by hand', () => {

@@ -9,7 +9,15 @@ import {
   type HoseFlow,
 } from '../../src/fill/hoseFlow.js'
 import { type PourInput, type PourTime, pourTime } from '../../src/v1/fill.js'
-import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
+import {
+  BOOK_GRAVITY,
+  NOTEBOOK_TUBES,
+  SCHOOL_TUBES,
+  TEXTBOOK_TUBES,
+  WATER_TANK,
+  WHITE_6_17B,
+  WHITE_6_27,
+} from '../published/flowThroughTubes.js'
 import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
@@ -89,6 +97,23 @@ describe('published flow', () => {
     expect(time.toFixed(2)).toBe(seconds.toFixed(2))
     // Q ∝ d⁴: the bore for exactly 6 s rounds to the printed 1.5 mm
     expect((Number(boreMmWorked) * (time / seconds) ** 0.25).toFixed(1)).toBe(printed)
+  })
+
+  it.each([...TEXTBOOK_TUBES, ...SCHOOL_TUBES, ...NOTEBOOK_TUBES])('$place: $printed', (row) => {
+    const { bore, length, density, dynamic, given } = row
+    const tube = flowOf({ viscosity: (dynamic / density) * 1e6, bore: bore * 1000, length: length * 1000 }, 0)
+    const speedPerPascal = calculateSpeed(tube, 1 / (density * 9.80665), length)
+    const speed = 'flow' in given ? given.flow / calculateHoseArea(tube) : given.pressure * speedPerPascal
+    const found = {
+      pressure: speed / speedPerPascal,
+      flow: speed * calculateHoseArea(tube),
+      speed,
+      reynolds: (speed * tube.bore) / tube.viscosity,
+    }
+    for (const [name, printed] of Object.entries(row.printed)) {
+      const digits = printed.replace(/e.*/, '').replace(/^0?\.?0*|\./g, '').length
+      expect(Number(found[name as keyof typeof found].toPrecision(digits)), name).toBe(Number(printed))
+    }
   })
 
   it('water from a wide tank is refused: Re 15,677 by the laminar law', () => {

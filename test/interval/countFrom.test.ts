@@ -3,7 +3,14 @@ import { describe, expect, test } from 'vitest'
 import { addPeriod } from '../../src/v1/calendar.js'
 import { computeDue, type DueIntervals, type DueVerdict } from '../../src/v1/interval.js'
 import type { CountFrom } from '../../src/v1/spec.js'
-import { DATE_WINDOWS, EXCESS_COUNTED, HOUR_WINDOWS, WINDOW_ENDS } from '../published/inspectionWindows.js'
+import {
+  DATE_WINDOWS,
+  EXCESS_COUNTED,
+  HOUR_WINDOW_ENDS,
+  HOUR_WINDOWS,
+  WHICHEVER_FIRST,
+  WINDOW_ENDS,
+} from '../published/inspectionWindows.js'
 import { law } from '../support/law.js'
 import { type DoneOn, log, OPTIONS, question, stated } from './support/machine.js'
 
@@ -27,6 +34,7 @@ function nextHours(
     OPTIONS,
   )
 }
+const tenths = (hours: number): number => Math.round(hours * 10) / 10
 const dueAt = (verdict: DueVerdict) => verdict.lines[0]?.duePoint?.meter?.value
 const notes = (verdict: DueVerdict) =>
   verdict.reasons.map(({ code }) => code).filter((code) => /early|restarted/.test(code))
@@ -81,8 +89,35 @@ describe('published examples', () => {
     },
   )
 
-  test('an excess inside the allowance counts towards the next interval', () => {
-    const { interval, window, done, next } = EXCESS_COUNTED
+  test.each(HOUR_WINDOW_ENDS)('$interval h ± $window h due at $due: from $start to $end', (row) => {
+    const intervals = {
+      first: stated({ hours: String(row.due) }),
+      repeat: stated({ hours: row.interval }),
+      window: stated({ hours: row.window }),
+    }
+    const next = (done: number) => dueAt(nextHours(intervals, 'schedule inside window', [done]))
+    const scheduled = tenths(row.due + Number(row.interval))
+    expect([next(row.start), next(row.end)]).toEqual([scheduled, scheduled])
+    const outside = [tenths(row.start - 0.1), tenths(row.end + 0.1)]
+    expect(outside.map(next)).toEqual(outside.map((done) => tenths(done + Number(row.interval))))
+  })
+
+  test('14 days or 10 hours, whichever comes first: both due points', () => {
+    const { period, hours, done, due } = WHICHEVER_FIRST
+    const verdict = computeDue(
+      question(
+        { repeat: stated({ period, hours }) },
+        log({ hours: [[done.date, done.hours]], records: [done] }),
+        done.date,
+      ),
+      OPTIONS,
+    )
+    const points = verdict.lines.map(({ duePoint }) => duePoint?.date ?? duePoint?.meter?.value)
+    expect([...points].sort()).toEqual([due.hours, due.date].sort())
+  })
+
+  test.each(EXCESS_COUNTED)('an excess to $done h counts towards the next interval', (row) => {
+    const { interval, window, done, next } = row
     const intervals = { repeat: stated({ hours: interval }), window: stated({ hours: window }) }
     expect(dueAt(nextHours(intervals, 'schedule inside window', [done]))).toBe(next)
     expect(dueAt(nextHours(intervals, 'schedule', [done]))).toBe(next)

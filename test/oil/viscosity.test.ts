@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { calculateViscosityIndex } from '../../src/oil/calculateViscosityIndex.js'
 import { fitViscosityLine } from '../../src/oil/fitViscosityLine.js'
 import { viscosityAt } from '../../src/v1/oil.js'
-import { VI_EXAMPLES, VI_QUADRATICS, VI_ROWS } from '../published/viscosityIndex.js'
+import { VI_BY_HAND, VI_EXAMPLES, VI_QUADRATICS, VI_ROWS } from '../published/viscosityIndex.js'
 import { D341_GEAR_OIL, D341_KELVIN, D341_SPREADSHEET } from '../published/viscosityTemperature.js'
 import { law } from '../support/law.js'
 
@@ -172,8 +172,8 @@ describe('viscosity index by D2270', () => {
     return answer
   }
 
-  it.each(VI_EXAMPLES)(
-    '$kv40 and $kv100: $reported ($source, $mark)',
+  it.each([...VI_EXAMPLES, ...VI_BY_HAND])(
+    '$kv40 and $kv100: $reported ($source)',
     ({ kv40, kv100, reported, unrounded }) => {
       const answer = index(kv40, kv100)
       expect(answer.reported).toBe(reported)

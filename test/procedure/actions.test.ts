@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { procedureTexts } from '../../src/message/en/procedure.js'
 import { stepTexts } from '../../src/message/en/steps.js'
+import { HAZARDS } from '../../src/procedure/actionRow.js'
 import { findCautions } from '../../src/procedure/findCautions.js'
 import { NEEDS } from '../../src/procedure/needs.js'
 import { ACTIONS, buildProcedure } from '../../src/v1/procedure.js'
 import type { Step } from '../../src/v1/spec.js'
+import { MINOR_INJURIES, Z535_WORDS } from '../published/signalWords.js'
 import { build, makeCase, makeOpening, makeSheet, SEALANT, TURNS, varietySheet } from './sheets.js'
 
 const rows = Object.entries(ACTIONS)
@@ -32,6 +34,38 @@ describe('the table', () => {
     const words = rows.map(([, row]) => row.short)
     for (const word of words) expect(word).toMatch(/^[a-z][a-z-]*$/)
     expect(new Set(words).size).toBe(words.length)
+  })
+
+  // The worst that each hazard can do, judged here: a machine that falls or rolls, exhaust in a closed room.
+  const WORST: Readonly<Record<keyof typeof HAZARDS, string>> = {
+    mayMove: 'could kill or injure seriously',
+    exhaust: 'could kill or injure seriously',
+    lifting: 'could kill or injure seriously',
+    parkingBrake: 'could kill or injure seriously',
+    stands: 'could kill or injure seriously',
+    ramps: 'could kill or injure seriously',
+    rolling: 'could kill or injure seriously',
+    hotOil: 'could injure slightly or moderately',
+    oilOnSkin: 'could injure slightly or moderately',
+    wheelTurns: 'could injure slightly or moderately',
+    sharpScraper: 'could injure slightly or moderately',
+    mustNotRun: 'no injury',
+    chips: 'no injury',
+    usedOil: 'no injury',
+    weepingWasher: 'no injury',
+    weepingTaper: 'no injury',
+  }
+
+  test.each(Z535_WORDS)('$word is of what $worst', ({ word, worst }) => {
+    const named = Object.entries(HAZARDS).flatMap(([name, { signal }]) => (signal === word ? [name] : []))
+    expect(named).toEqual(
+      Object.keys(HAZARDS).filter((name) => WORST[name as keyof typeof HAZARDS] === worst),
+    )
+    if (word === 'danger') expect(named).toEqual([])
+  })
+
+  test.each(MINOR_INJURIES)('$injury ask for CAUTION: $hazard', ({ hazard }) => {
+    expect(HAZARDS[hazard].signal).toBe('caution')
   })
 
   test('danger is used of nothing, warning of what could kill, notice of damage alone', () => {

@@ -1,4 +1,5 @@
 import type { Unit } from '../../src/quantity/unit.js'
+import { published } from '../support/published.js'
 
 /**
  * Unit codes as read, two sources for each code:
@@ -121,8 +122,18 @@ const ROWS: readonly Row[] = [
   ['kg/m3', 'kg/m3', 'kg/m3', 'KMQ', '1', 'KiloGM-PER-M3', '1'],
 ]
 
-export const PUBLISHED_CODES: readonly PublishedCodes[] = ROWS.map(
-  ([unit, per, ucum, rec20, rec20Size, qudt, qudtSize, wrong]) => ({
+export const PUBLISHED_CODES: readonly PublishedCodes[] = published(
+  {
+    room: 'units',
+    source: 'UCUM, UN/ECE Recommendation 20 and QUDT, codes and sizes',
+    edition: '2.2 of 2024-06-17; revision 17; August 2026',
+    place: 'ucum-essence.xml; Annex I code list; VOCAB_QUDT-UNITS-ALL.ttl',
+    read: 'in the source',
+    agrees: 'exactly; a size to the printed digits, but for the rows that say what the source has wrong',
+    values: ({ rec20, rec20Size, qudt, qudtSize }) =>
+      [rec20, rec20Size, qudt, qudtSize].filter((cell) => cell !== null).length + 1,
+  },
+  ROWS.map(([unit, per, ucum, rec20, rec20Size, qudt, qudtSize, wrong]) => ({
     unit,
     per,
     ucum,
@@ -131,5 +142,5 @@ export const PUBLISHED_CODES: readonly PublishedCodes[] = ROWS.map(
     qudt,
     qudtSize,
     ...(wrong && { wrong }),
-  }),
+  })),
 )

@@ -1,7 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { convert, type Unit } from '../../src/v1/quantity.js'
-import { PUBLISHED_CONVERSIONS } from '../published/unitConversions.js'
+import {
+  FROM_DEFINITIONS,
+  IN_GNU_UNITS,
+  IN_LC1137,
+  IN_QUDT,
+  IN_REC20,
+  IN_SP811,
+} from '../published/unitConversions.js'
 import { cases, law } from '../support/law.js'
 import { anyDouble } from './support/anyDouble.js'
 import {
@@ -94,11 +101,14 @@ describe('convert, checked against whole fractions', () => {
 })
 
 describe('convert, checked against published figures', () => {
-  it.each(PUBLISHED_CONVERSIONS)('$value $from is $printed $to ($source)', ({ value, from, to, printed }) => {
-    const result = convert({ value, unit: from }, to).value
-    const digits = printed.replace(/^-?0*\.?0*/, '').replace('.', '').length
-    expect(Number(result.toPrecision(digits))).toBe(Number(printed))
-  })
+  it.each([...IN_GNU_UNITS, ...IN_QUDT, ...IN_REC20, ...IN_SP811, ...IN_LC1137, ...FROM_DEFINITIONS])(
+    '%d %s in %s is %s',
+    (value, from, to, printed) => {
+      const result = convert({ value, unit: from }, to).value
+      const digits = printed.replace(/^-?0*\.?0*/, '').replace('.', '').length
+      expect(Number(result.toPrecision(digits))).toBe(Number(printed))
+    },
+  )
 
   it('knows where the temperature scales meet', () => {
     // 180 Fahrenheit degrees from ice (32 °F) to steam (212 °F); both scales meet at −40: from the definitions

@@ -10,10 +10,10 @@ import {
   type ReadingOptions,
   type Unit,
 } from '../../src/v1/quantity.js'
-import { UNIT_TEXTS } from '../published/unitTexts.js'
 import { law } from '../support/law.js'
 import { anyBand } from './support/anyBand.js'
 import { readingText } from './support/readingText.js'
+import { UNIT_TEXTS } from './support/unitTexts.js'
 
 describe('the table of texts', () => {
   it.each(UNIT_TEXTS)('“$text” ($options) is $reading', ({ text, options, reading }) => {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
-import { UNIT_TEXTS } from '../published/unitTexts.js'
 import { otherTables } from './support/otherTables.js'
 import { readingPage, unitsPage } from './support/quantityDocs.js'
+import { UNIT_TEXTS } from './support/unitTexts.js'
 
 describe('generated pages', () => {
   it('docs/units.md is what the tables say, with every unit', () => {

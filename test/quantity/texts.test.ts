@@ -5,7 +5,7 @@ import { quantityTexts } from '../../src/message/en/quantity.js'
 import { comparePrintedFigures } from '../../src/quantity/comparePrintedFigures.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { type PrintedBand, parseQuantity, type Unit } from '../../src/v1/quantity.js'
-import { UNIT_TEXTS } from '../published/unitTexts.js'
+import { UNIT_TEXTS } from './support/unitTexts.js'
 
 const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', value, unit })
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { renderHtml } from '../../src/card/renderHtml.js'
 import { renderMarkdown } from '../../src/card/renderMarkdown.js'
 import { renderText } from '../../src/card/renderText.js'
+import { Z535_GREATEST, Z535_SYMBOL } from '../published/signalWords.js'
 import { add, patched } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
 
@@ -32,6 +33,13 @@ describe('signal words', () => {
     expect(new Set(words)).toEqual(new Set([word]))
   })
 
+  it('the greatest harm decides the word of a hazard that can do several', () => {
+    const hot = { kind: 'nominal', value: '80', unit: 'degC' }
+    const words = [planExample('kvist-2'), planAt(hot)].map((plan) => [...new Set(wordsOfHotOil(plan))])
+    expect(words.flat()).toEqual(Z535_GREATEST.could)
+    expect(words[1]).toEqual([Z535_GREATEST.word])
+  })
+
   it('is caution where no drain temperature is stated', () => {
     expect(new Set(wordsOfHotOil(planExample('kvist-2')))).toEqual(new Set(['caution']))
   })
@@ -47,8 +55,10 @@ describe('signal words', () => {
   it('a notice has no alert symbol; a caution and a warning have', () => {
     const html = renderHtml(cardOf(planExample('kvist-2')))
     const boxes = html.match(/<div class="caution.*?<\/div>/gs) ?? []
-    const notices = boxes.filter((box) => box.includes('NOTICE:'))
-    const boxesWithWords = boxes.filter((box) => /WARNING:|CAUTION:/.test(box))
+    const withWords = (words: readonly string[]) =>
+      boxes.filter((box) => words.some((word) => box.includes(`${word}:`)))
+    const notices = withWords(Z535_SYMBOL.without)
+    const boxesWithWords = withWords(Z535_SYMBOL.withSymbol)
     expect(notices.length).toBeGreaterThan(0)
     expect(boxesWithWords.length).toBeGreaterThan(0)
     expect(notices.filter((box) => box.includes('sign-caution'))).toEqual([])

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { LengthUnit } from '../../src/quantity/unit.js'
 import { type AdaptorInput, adaptorSetting } from '../../src/v1/torque.js'
-import { TORQUE_ADAPTORS } from '../published/torqueAdaptors.js'
+import { ANGLED_ADAPTOR, TORQUE_ADAPTORS } from '../published/torqueAdaptors.js'
 import { law } from '../support/law.js'
 
 const question = (
@@ -19,15 +19,18 @@ const question = (
 })
 
 describe('adaptorSetting', () => {
-  it.each(TORQUE_ADAPTORS)('$torque $unit, L $lever, E $extension: set $printed ($source, $mark)', (row) => {
-    const asked = {
-      ...question(row.torque, row.lever, row.extension, row.angle),
-      torque: { value: row.torque, unit: row.unit },
-    }
-    const { setting } = adaptorSetting(asked)
-    expect(setting.unit).toBe(row.unit)
-    expect(setting.value.toFixed(row.printed.split('.')[1]?.length ?? 0)).toBe(row.printed)
-  })
+  it.each([...TORQUE_ADAPTORS, ...ANGLED_ADAPTOR])(
+    '$torque $unit, L $lever, E $extension: set $printed ($source)',
+    (row) => {
+      const asked = {
+        ...question(row.torque, row.lever, row.extension, row.angle),
+        torque: { value: row.torque, unit: row.unit },
+      }
+      const { setting } = adaptorSetting(asked)
+      expect(setting.unit).toBe(row.unit)
+      expect(setting.value.toFixed(row.printed.split('.')[1]?.length ?? 0)).toBe(row.printed)
+    },
+  )
 
   it('shortening: an adaptor that points back takes L − E (US Army TM 1-1500-204-23-9)', () => {
     // by hand: 60 · 10/(10 − 4) = 100

@@ -8,7 +8,7 @@ import type { MetricThread, UnifiedThread } from '../../src/v1/thread.js'
 import { clampLoad } from '../../src/v1/torque.js'
 import { IFI_EXAMPLE, PROOF_LOADS, WORKED_CLAMP } from '../published/proofLoads.js'
 import { SAE_J429 } from '../published/proofSaeJ429.js'
-import { HEAD_SIZES, VDI_2230_FINE } from '../published/torqueVdi2230.js'
+import { VDI_2230_FINE } from '../published/torqueVdi2230.js'
 import { law } from '../support/law.js'
 
 function bolt(text: string): MetricThread | UnifiedThread {
@@ -181,6 +181,16 @@ describe('clampLoad', () => {
     )
   })
 })
+
+/** Across flats and ISO 273 medium holes in mm, from memory, for the bearing diameter (0.9·s + hole) / 2. */
+const HEAD_SIZES: Readonly<Record<string, readonly [flats: number, hole: number]>> = {
+  M8x1: [13, 9],
+  'M10x1.25': [16, 11],
+  'M12x1.25': [18, 13.5],
+  'M14x1.5': [21, 15.5],
+  'M16x1.5': [24, 17.5],
+  'M20x1.5': [30, 22],
+}
 
 describe('nutFactor against VDI 2230 (2001), fine threads (R2)', () => {
   const rows = VDI_2230_FINE.flatMap((row) => {

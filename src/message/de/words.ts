@@ -17,7 +17,7 @@ export const FACT_NAMES = {
 export const writeFactName = (fact: string): string => nameOf(FACT_NAMES, fact)
 export const writeFactNames = (facts: readonly string[]): readonly string[] => facts.map(writeFactName)
 
-/** Signal words in the sense of ISO 3864-2 and ANSI Z535.6; the German words are from memory. */
+/** Signal words in the sense of ISO 3864-2 and ANSI Z535.6; see docs/glossary-de.md. */
 export const SIGNAL_WORDS = {
   danger: 'GEFAHR',
   warning: 'WARNUNG',

@@ -17,8 +17,9 @@ import { sheetRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms); thread: as written; torque: as first printed; factor: the
  * factor; becomes: the torque times the factor; meant: the probable unit, absent if unknown
  * Harm: machine
- * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, from a secondary source. The sheet's
- * own figure always comes before a general table.
+ * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, from a secondary source. Its threads are
+ * oiled; a dry plug is compared with the same band, whose width is for such differences. The sheet's own figure always
+ * comes before a general table.
  */
 export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) =>
   sheet.tightenings.flatMap(({ path, tightening, on }) => {

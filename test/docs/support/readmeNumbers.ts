@@ -1,48 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import * as flowThroughTubes from '../../published/flowThroughTubes.js'
-import * as inspectionWindows from '../../published/inspectionWindows.js'
-import * as meterSignals from '../../published/meterSignals.js'
-import * as oilGrades from '../../published/oilGrades.js'
-import * as plainDateArithmetic from '../../published/plainDateArithmetic.js'
-import * as plugsMtn5183 from '../../published/plugsMtn5183.js'
-import * as proofLoads from '../../published/proofLoads.js'
-import * as proofSaeJ429 from '../../published/proofSaeJ429.js'
-import * as seals from '../../published/seals.js'
-import * as sen1968 from '../../published/sen1968.js'
-import * as threadStressAreas from '../../published/threadStressAreas.js'
-import * as torqueAdaptors from '../../published/torqueAdaptors.js'
-import * as torqueIso6789 from '../../published/torqueIso6789.js'
-import * as torqueVdi2230 from '../../published/torqueVdi2230.js'
-import * as unitCodes from '../../published/unitCodes.js'
-import * as unitConversions from '../../published/unitConversions.js'
-import * as unitTexts from '../../published/unitTexts.js'
-import * as viscosityIndex from '../../published/viscosityIndex.js'
-import * as viscosityTemperature from '../../published/viscosityTemperature.js'
 import { readVectors } from '../../rules/support/vectors.js'
 import { cardOf, planExample } from '../../support/planExample.js'
-
-/** Every file of `test/published/`; a test compares this list with the folder. */
-export const PUBLISHED = {
-  flowThroughTubes,
-  inspectionWindows,
-  meterSignals,
-  oilGrades,
-  plainDateArithmetic,
-  plugsMtn5183,
-  proofLoads,
-  proofSaeJ429,
-  seals,
-  sen1968,
-  threadStressAreas,
-  torqueAdaptors,
-  torqueIso6789,
-  torqueVdi2230,
-  unitCodes,
-  unitConversions,
-  unitTexts,
-  viscosityIndex,
-  viscosityTemperature,
-}
+import { countChecks, readTables } from './outsideChecks.js'
 
 const BEGIN = '<!-- numbers -->\n'
 const END = '<!-- end of numbers -->'
@@ -61,9 +20,7 @@ function renderNumbers(): string {
     new Set(spans.flatMap((span) => (span.tone === tone ? [span.from] : []))).size
   const { rules } = JSON.parse(readFileSync('schemas/v1/rules.json', 'utf8')) as { rules: readonly unknown[] }
   const cases = readVectors().reduce((sum, { vector }) => sum + 1 + vector.also.length, 0)
-  const rows = Object.values(PUBLISHED)
-    .flatMap((file) => Object.values(file as object).filter(Array.isArray))
-    .flat()
+  const checks = [...countChecks(readTables()).values()].reduce((sum, count) => sum + count, 0)
   const languages = readdirSync('src/v1/message').length
   return `| one visit of the example machine | by hand | here |
 | --- | --- | --- |
@@ -71,7 +28,7 @@ function renderNumbers(): string {
 | values to calculate and round | ${count('computed')} | calculated exactly, rounded once |
 | steps to put in a safe order | ${plan.steps.length} | built, and checked step by step |
 | checks of what was written | what someone thinks of | ${rules.length} rules, tried on ${cases} documents with and without a mistake |
-| outside checks of the method | – | ${rows.length} rows of published tables and worked examples |
+| outside checks of the method | – | [${checks}](docs/checks.md): rows of published tables and worked examples |
 | languages of a card | one | ${languages} |
 `
 }

@@ -3,10 +3,10 @@ import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
 import { TEMPERATURE_SHIFTS } from '../../../src/quantity/unitFactors.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
 import { parseQuantity, type Unit } from '../../../src/v1/quantity.js'
-import { UNIT_TEXTS } from '../../published/unitTexts.js'
 import { otherReadings } from './otherReadings.js'
 import { otherTables } from './otherTables.js'
 import { readingText } from './readingText.js'
+import { UNIT_TEXTS } from './unitTexts.js'
 
 const MADE =
   'Written by `node test/support/run.mjs test/quantity/support/writeQuantityDocs.ts`; a test compares it.'

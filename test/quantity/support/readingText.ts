@@ -1,7 +1,7 @@
 import type { Result } from '../../../src/base/finding.js'
 import type { PrintedBand } from '../../../src/v1/quantity.js'
 
-/** One line for a reading or a refusal, in the notation of `test/published/unitTexts.ts`. */
+/** One line for a reading or a refusal, in the notation of `unitTexts.ts`. */
 export function readingText(result: Result<PrintedBand>): string {
   const codes = result.findings.map(({ code, params }) => {
     const { candidates } = params

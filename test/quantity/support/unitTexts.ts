@@ -1,4 +1,4 @@
-import type { ReadingOptions } from '../../src/v1/quantity.js'
+import type { ReadingOptions } from '../../../src/v1/quantity.js'
 
 /**
  * Quantities as people write them, with the reading of a careful mechanic, typed by hand before the reader was run on
