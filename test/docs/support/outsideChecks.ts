@@ -67,11 +67,7 @@ const MOST_UNITS = 60
 /** Programs of others that judge results, but publish no values to compare. */
 const JUDGES: readonly (readonly [program: string, judges: string, test: string])[] = [
   ['ajv', 'the JSON Schemas, against the shapes of the library', 'test/schema/jsonSchema.test.ts'],
-  [
-    'python3-jsonschema',
-    'the same schemas, in Python',
-    'test/schema/jsonSchema.test.ts',
-  ],
+  ['python3-jsonschema', 'the same schemas, in Python', 'test/schema/jsonSchema.test.ts'],
   ['sql.js', 'the due rule as SQL', 'test/interval/fleet.test.ts'],
   ['csv-parse', 'tables that the command line writes', 'test/cli/sheetTable.test.ts'],
   ['n2words', 'numbers in spoken text, four languages', 'test/message/speech.test.ts'],
