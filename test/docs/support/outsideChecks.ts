@@ -70,7 +70,7 @@ const JUDGES: readonly (readonly [program: string, judges: string, test: string]
   ['python3-jsonschema', 'the same schemas, in Python', 'test/schema/jsonSchema.test.ts'],
   ['sql.js', 'the due rule as SQL', 'test/interval/fleet.test.ts'],
   ['csv-parse', 'tables that the command line writes', 'test/cli/sheetTable.test.ts'],
-  ['n2words', 'numbers in spoken text, four languages', 'test/message/speech.test.ts'],
+  ['n2words', 'numbers in words, German, Spanish and French', 'test/message/de.test.ts'],
 ]
 
 interface Table {
