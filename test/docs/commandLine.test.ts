@@ -54,6 +54,7 @@ describe('command lines of the README and the docs', () => {
       (page) => !/glossary-/.test(page) && !/```(console|ts|python)\n/.test(readFileSync(page, 'utf8')),
     )
     expect(pagesWithoutCode).toEqual([
+      'docs/checks.md',
       'docs/decisions.md',
       'docs/first-sheet.md',
       'docs/limits.md',
