@@ -9,24 +9,21 @@ export function refuse(name: string, value: unknown, expected: string, kind = ''
 
 /** Quotes a value in an error message: short, and safe for any value. */
 export function quoteValue(value: unknown): string {
-  if (typeof value === 'string') return value.length > 40 ? `'${value.slice(0, 40)}…'` : `'${value}'`
+  if (typeof value === 'string') return `'${value.length > 40 ? `${value.slice(0, 40)}…` : value}'`
+  if (Array.isArray(value)) return 'a list'
   if (value === null || typeof value === 'number' || typeof value === 'boolean') return String(value)
-  return typeof value
+  return typeof value === 'object' ? 'an object' : typeof value
 }
 
 /** Quotes foreign data for a finding: text unchanged, anything else in words. Never throws. */
 export function asText(value: unknown): string {
-  if (typeof value === 'string') return value
-  if (Array.isArray(value)) return 'a list'
-  return typeof value === 'object' && value !== null ? 'an object' : String(value)
+  return typeof value === 'string' ? value : quoteValue(value)
 }
 
 /** Throws TypeError if the value is not an object, or is a list. */
 export function requireObject(name: string, value: unknown): void {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    throw new TypeError(
-      `${name} must be an object, got ${Array.isArray(value) ? 'a list' : quoteValue(value)}`,
-    )
+    throw new TypeError(`${name} must be an object, got ${quoteValue(value)}`)
 }
 
 /** Throws TypeError if the value is not one of the allowed values. */

@@ -10,8 +10,7 @@ export function requireKnownKeys(name: string, value: object, knownKeys: readonl
   for (const key in value) {
     if (knownKeys.includes(key) || !Object.hasOwn(value, key)) continue
     const similarKey = knownKeys.find((name) => differByOneCharacter(name, key))
-    const hint =
-      similarKey === undefined ? `its keys are ${knownKeys.join(', ')}` : `did you mean ${similarKey}?`
+    const hint = similarKey ? `did you mean ${similarKey}?` : `its keys are ${knownKeys.join(', ')}`
     throw new TypeError(`${name} must not have the key ${quoteValue(key)}; ${hint}`)
   }
 }
@@ -24,9 +23,6 @@ function differByOneCharacter(first: string, second: string): boolean {
   let sameLetters = 0
   while (first[sameLetters] === second[sameLetters]) sameLetters++
   for (let end = 1; first.at(-end) === second.at(-end); end++) sameLetters++
-  return (
-    Math.max(first.length, second.length) - sameLetters < 3 &&
-    sameLetters > 1 &&
-    Math.abs(first.length - second.length) < 3
-  )
+  const longest = Math.max(first.length, second.length)
+  return sameLetters > 1 && longest - Math.min(sameLetters, first.length, second.length) < 3
 }

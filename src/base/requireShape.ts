@@ -17,14 +17,10 @@ export function requireShape(
   hint = 'parse the document first',
 ): void {
   const isList = Array.isArray(shape)
-  const hasShape =
-    typeof shape === 'string'
-      ? typeof value === shape
-      : typeof value === 'object' && value !== null && Array.isArray(value) === isList
-  if (!hasShape) {
-    const expected = typeof shape === 'string' ? `a ${shape}` : isList ? 'a list' : 'an object'
-    const actual = Array.isArray(value) ? 'a list' : quoteValue(value)
-    throw new TypeError(`${name} must be ${expected}, got ${actual}; ${hint}`)
+  const type = typeof shape === 'string' ? shape : 'object'
+  if (typeof value !== type || value === null || Array.isArray(value) !== isList) {
+    const expected = isList ? 'a list' : type === 'object' ? 'an object' : `a ${type}`
+    throw new TypeError(`${name} must be ${expected}, got ${quoteValue(value)}; ${hint}`)
   }
   if (typeof shape === 'string') return
   const fields = value as { readonly [key: string]: unknown }

@@ -17,11 +17,11 @@ export function parsePeriod(text: string): Result<Period, CalendarCodes> {
   return { ok: false, findings: [finding] }
 }
 
-const PERIOD = /^P(?:(\d{1,7})Y)?(?:(\d{1,7})M)?(?:(\d{1,7})W)?(?:(\d{1,7})D)?$/
+const PERIOD = /^P(?=\d)(?:(\d{1,7})Y)?(?:(\d{1,7})M)?(?:(\d{1,7})W)?(?:(\d{1,7})D)?$/
 
 /** The parts of a period; undefined if the text is not a period. */
 export function scanPeriod(text: string): Period | undefined {
-  const parts = text === 'P' ? null : PERIOD.exec(text)
+  const parts = PERIOD.exec(text)
   if (!parts) return undefined
   const [, years = 0, months = 0, weeks = 0, days = 0] = parts
   return { years: +years, months: +months, weeks: +weeks, days: +days }

@@ -38,12 +38,12 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   for (const { date, readings: recordReadings } of records) {
     const reading = name === 'hours' ? recordReadings.hours : recordReadings.distance
     if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
-    index += 1
+    index++
   }
   const changes: MeterChange[] = []
   index = -1
   for (const event of events) {
-    index += 1
+    index++
     if (!('meter' in event) || event.meter !== name) continue
     const { kind, date } = event
     const day = dayNumberOf(date)
@@ -52,7 +52,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     if (day <= lastDay)
       changes.push({ day, date, shown, count: 0, stretch: 0, list: 'events', index, newShown })
   }
-  if (changes.length > 1) changes.sort((first, second) => first.day - second.day)
+  changes.sort((first, second) => first.day - second.day)
   addUpReadings(state, changes)
   return state
 }

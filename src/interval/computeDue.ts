@@ -89,7 +89,7 @@ export function judgeService(facts: IntervalFacts, options: DueOptions, readers:
   const { commissioned, events = [] } = log
   let completions = findCompletions(facts, today, reasons)
   const firstDay = dayNumberOf(commissioned)
-  const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
+  const firstDate = Number.isNaN(firstDay) ? '' : (commissioned as DateText)
   let origin: CountOrigin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
   const lastDoneDay = completions.at(-1)?.day ?? NaN
   for (const event of events) {
@@ -168,16 +168,15 @@ function combineLines(
   // Every other verdict comes from a line that has a fraction or is an event.
   if (!verdict || !first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
-  const isOnlyLimit = lineCount === 1
   const decidedBy = isEvent
     ? 'event'
-    : isOnlyLimit
+    : lineCount === 1
       ? 'only limit'
       : areAllDaysKnown
         ? 'days'
         : 'fraction used'
   // Hot path: no spread.
-  if (!isEvent && !isOnlyLimit) {
+  if (!isEvent && lineCount > 1) {
     const params = dueOn ? { by: dueBy, decidedBy, dueOn } : { by: dueBy, decidedBy }
     reasons.push(intervalReason('interval/governing-limit', params))
   }
@@ -215,6 +214,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
 /** The day of an event or record; NaN if it is not a date or is after today; the latter adds a reason. */
 function readPastDay(date: DateText, today: number, source: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
-  if (day > today) reasons.push(intervalReason('interval/date-in-the-future', { what: source, date }))
-  return day <= today ? day : NaN
+  if (!(day > today)) return day
+  reasons.push(intervalReason('interval/date-in-the-future', { what: source, date }))
+  return NaN
 }

@@ -85,7 +85,7 @@ function describeStep(step: Step): string {
     step.at?.wheelMark,
     ...values.flat(),
   ]
-  return JSON.stringify(facts.map(asText))
+  return JSON.stringify(facts.map((fact) => (typeof fact === 'bigint' ? String(fact) : asText(fact))))
 }
 
 /** A finding without the id and place of its step. */

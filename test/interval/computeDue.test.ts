@@ -671,7 +671,7 @@ describe('bad input', () => {
     expectRefused({ log: 'two' }, "facts.log must be an object, got 'two'")
     expectRefused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     const { log: two } = validQuestion
-    expectRefused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got object')
+    expectRefused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got an object')
     expectRefused({ log: { ...two, records: [null] } }, 'facts.log.records[0] must be an object, got null')
     expectRefused(
       { log: { ...two, records: [...two.records, { ...two.records[0], entries: undefined }] } },

@@ -375,15 +375,15 @@ describe('rows and columns', () => {
       )
     expectRefused(
       { ...validColumns, hours: [5, 6] },
-      'columns.hours must be Float64Array of 2 rows or more, got object',
+      'columns.hours must be Float64Array of 2 rows or more, got a list',
     )
     expectRefused(
       { ...validColumns, hours: new Float32Array(2) },
-      'columns.hours must be Float64Array of 2 rows or more, got object',
+      'columns.hours must be Float64Array of 2 rows or more, got an object',
     )
     expectRefused(
       { ...validColumns, everyDays: new Int32Array(1) },
-      'columns.everyDays must be Int32Array of 2 rows or more, got object',
+      'columns.everyDays must be Int32Array of 2 rows or more, got an object',
     )
     // It is possible to judge only the first rows.
     expect(

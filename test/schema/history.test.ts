@@ -213,7 +213,7 @@ describe('what is no history, or no log', () => {
   it.each([
     [head, "'{"],
     [undefined, 'undefined'],
-    [{}, 'object'],
+    [{}, 'an object'],
   ])('%j as lines throws', (lines, givenLines) => {
     expect(() => parseHistory(lines as never)).toThrow(`lines must be a list of strings, got ${givenLines}`)
   })

@@ -180,7 +180,9 @@ test('misuse throws', () => {
   expect(() => resolveLeaf(cover, {}, 10n as never, refill)).toThrow(/^kind must be one of .*, got bigint$/)
   const withOverrides = (overrides: unknown) => () =>
     resolveLeaf({ ...cover, overrides } as never, {}, 'value', refill)
-  expect(withOverrides({})).toThrow(/^sheet\.overrides must be a list, got object; parse the document first$/)
+  expect(withOverrides({})).toThrow(
+    /^sheet\.overrides must be a list, got an object; parse the document first$/,
+  )
   expect(withOverrides([null])).toThrow(/^sheet\.overrides\[0\] must be an object, got null/)
   expect(withOverrides([{ when: {}, set: [{ kind: 'value', path: refill, to: null }] }])).toThrow(
     /^sheet\.overrides\[0\]\.set\[0\]\.to must be an object/,

@@ -148,7 +148,7 @@ test('misuse throws', () => {
   )
   expect(() => resolveVariant(byYear, { modelYear: Number.NaN })).toThrow(RangeError)
   expect(() => resolveVariant(byYear, { modelYear: Object.create(null) })).toThrow(
-    /^identity\.modelYear must be a whole number, got object$/,
+    /^identity\.modelYear must be a whole number, got an object$/,
   )
   expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
 })

@@ -7,6 +7,6 @@ export const ANYTHING: readonly (readonly [unknown, string])[] = [
   [10n, 'bigint'],
   [Symbol('s'), 'symbol'],
   [() => 1, 'function'],
-  [Object.create(null), 'object'],
-  [{ toString: {} }, 'object'],
+  [Object.create(null), 'an object'],
+  [{ toString: {} }, 'an object'],
 ]
