@@ -24,6 +24,7 @@ import { buildSizesSection } from './wall/buildSizesSection.js'
 import { findFact, listMarks, type WallContext } from './wall/wallContext.js'
 import { writeAuthority } from './writeAuthority.js'
 import { writeFigure } from './writeFigure.js'
+import { writeScaledInterval } from './writeInterval.js'
 
 const PART: Shape = { path: 'string' }
 /** The objects and lists of the facts that a card reads. */
@@ -35,9 +36,15 @@ const FACTS_SHAPE: Shape = {
   ],
   missing: [{ reason: { code: 'string', params: {} } }],
   panels: [
-    { part: PART, supports: ['string'], parts: [{ part: PART, seals: ['string'] }], tighten: ['number'] },
+    {
+      part: PART,
+      supports: ['string'],
+      parts: [{ part: PART, seals: ['string'] }],
+      loosen: ['string'],
+      tighten: ['string'],
+    },
   ],
-  job: [{ line: 'string', phrases: [{ phrase: 'string' }], 'only?': [PART] }],
+  job: [{ line: 'string', phrases: [{ phrase: 'string', 'only?': [PART] }] }],
   tightenings: [{ part: PART, figure: 'string' }],
   wrenches: [{ name: 'string', scales: [{ scale: {}, settings: [{ tightening: 'string', setting: {} }] }] }],
   oil: [{ part: PART }],
@@ -202,20 +209,19 @@ function listIntervals(context: WallContext, interval: WallInterval, place: numb
     return figure && at !== undefined ? writeFigure(context, figure, at).main : []
   }
   const { severe } = interval
+  const factor = writeFactor(context, severe?.factor, `${pointer}/severe/factor`)
+  const times = factor.length === 0 ? [] : [...writeWords(`${labels.times} `), ...factor]
+  const limits =
+    severe?.scaled === undefined
+      ? write(severe?.interval)
+      : writeScaledInterval(context, severe.scaled, `${pointer}/severe/scaled`)
+  const criteria = quoteOptionalText(severe?.criteria, `${pointer}/severe/criteria`)
   const severeValue =
     severe === undefined
       ? []
-      : [
-          ...(severe.interval === undefined
-            ? [
-                ...writeWords(`${labels.times} `),
-                ...writeFactor(context, severe.factor, `${pointer}/severe/factor`),
-              ]
-            : write(severe.interval)),
-          ...writeWords(' ('),
-          ...quoteText(severe.criteria, `${pointer}/severe/criteria`),
-          ...writeWords(')'),
-        ]
+      : limits.length === 0
+        ? [...times, ...writeWords(' ('), ...criteria, ...writeWords(')')]
+        : [...limits, ...writeWords(' ('), ...joinLines([times, criteria], ': '), ...writeWords(')')]
   const rows = [
     {
       label: cleanText(interval.serviceName),

@@ -39,3 +39,10 @@ export function writeInterval(context: TextContext, interval: IntervalStated, po
   if (interval.period !== undefined) limits.push(writePeriod(context, interval.period, `${pointer}/period`))
   return joinLines(limits, ', ')
 }
+
+/** An interval that was multiplied by the manual's factor: calculated, not printed. */
+export const writeScaledInterval = (
+  context: TextContext,
+  interval: IntervalStated,
+  pointer: JsonPointer,
+): Line => writeInterval(context, interval, pointer).map((span) => ({ ...span, tone: 'computed' }))

@@ -66,7 +66,7 @@ export function chooseLimits(
  * Multiplies limits by a factor, rounding half up; a period must give whole months and days. Millions are multiplied
  * separately, so that products of a factor below 9000 are exact.
  */
-function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
+export function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = Math.round(Number(factor) * MILLION)
   const scaledLimits: { -readonly [By in keyof Limits]: Limits[By] } = {}

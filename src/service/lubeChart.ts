@@ -1,5 +1,14 @@
 import { dropUndefined, type JsonPointer, requireObject } from '../base/index.js'
-import type { FillMethod, Id, Identity, MachineEventKind, Source, SpecSheet } from '../spec/index.js'
+import { scaleInterval } from '../interval/index.js'
+import type {
+  FillMethod,
+  Id,
+  Identity,
+  IntervalStated,
+  MachineEventKind,
+  Source,
+  SpecSheet,
+} from '../spec/index.js'
 import { judgePart, requireDocument, resolveLeaf } from '../spec/index.js'
 import { collectFigures } from './collectFigures.js'
 import { describeIdentity } from './describeIdentity.js'
@@ -35,7 +44,13 @@ export interface ChartService {
   readonly repeat: ChartInterval
   readonly first?: ChartInterval
   /** Another interval or a factor, and when it applies, in the manual's words. */
-  readonly severe?: { readonly interval?: ChartInterval; readonly factor?: string; readonly criteria: string }
+  readonly severe?: {
+    readonly interval?: ChartInterval
+    readonly factor?: string
+    /** The repeat interval times `factor`; absent if the interval is not stated, or a period is not whole days. */
+    readonly scaled?: IntervalStated
+    readonly criteria: string
+  }
   /** Events after which it is due before next use. */
   readonly events: readonly MachineEventKind[]
 }
@@ -114,19 +129,24 @@ function listChartServices(sheet: SpecSheet, identity: Identity): readonly Chart
       const path = `/services/${id}/intervals/${name}`
       return { path, resolved: resolveLeaf(sheet, identity, 'interval', path) }
     }
+    const repeat = at('repeat')
     return dropUndefined({
       serviceName: service.name,
       task: service.task,
       parts: [...new Set(parts.filter((part) => part.service === id).map(({ part }) => part.path))].map(
         (path) => describePart(sheet, path),
       ),
-      repeat: at('repeat'),
+      repeat,
       first: first && at('first'),
       severe:
         severe &&
         (severe.kind === 'interval'
           ? { interval: at('severe/interval'), criteria: severe.criteria }
-          : { factor: severe.factor, criteria: severe.criteria }),
+          : dropUndefined({
+              factor: severe.factor,
+              scaled: scaleInterval(repeat.resolved, severe.factor),
+              criteria: severe.criteria,
+            })),
       events: service.events ?? [],
     })
   })

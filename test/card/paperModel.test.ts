@@ -199,7 +199,7 @@ describe('paperModel', () => {
       ['Front axle oil change', 'front axle housing, hub reduction'],
       ['400\u00a0h, 24\u00a0months', 'Before next use after submersion, a rebuild'],
       ['50\u00a0h'],
-      ['× 0.5', 'working in water or mud above the axle'],
+      ['200\u00a0h, 12\u00a0months', '× 0.5', 'working in water or mud above the axle'],
     ])
     const loaderExample = EXAMPLES.find(({ name }) => name === 'reach-55/log') as (typeof EXAMPLES)[number]
     expect(

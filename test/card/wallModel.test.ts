@@ -129,6 +129,26 @@ describe('wallModel', () => {
     expect(places.slice(1)).toEqual(places.slice(1).toSorted((place, other) => place - other))
   })
 
+  it('names the plugs of a gearcase that shares the oil in the order of work, and severe use in figures', () => {
+    const text = renderText(wallModel(exampleFacts('reach-55'), en))
+    expect(text).toContain('Loosen F1, D1, D2. Tighten D1, D2, F1')
+    const acre = renderText(wallModel(exampleFacts('acre-26'), en)).replaceAll('\u00a0', ' ')
+    expect(acre.replaceAll(/\s+/g, ' ')).toContain('200 h')
+    expect(acre.replaceAll(/\s+/g, ' ')).toContain('the interval times 0.5: working in water')
+  })
+
+  it('names the drain plug of the gearcase that has one, and says where no level is read', () => {
+    const text = (folder: (typeof FOLDERS)[number], identity = {}) =>
+      renderText(wallModel(exampleFacts(folder, identity), en)).replaceAll(/\s+/g, ' ')
+    expect(text('bud-3', { variant: 'locking' })).toContain('Drain plug out (D2). Cover off (C1).')
+    expect(text('kvist-2')).toContain('No level to read: the measured quantity goes in.')
+    expect(text('kvist-2')).not.toContain('Read the level.')
+    expect(text('tind-4', { variant: 'long' })).toContain(
+      'Rear gearcase: Finish it first, with the machine on the ground. Front differential: Raise it onto rated stands.',
+    )
+    expect(text('acre-26')).toContain('Turn the wheel: mark down (hub reduction).')
+  })
+
   it('puts what the manual does not state before the warning', () => {
     const withoutToolbox = renderHtml(wallModel(exampleFacts('kvist-2'), en))
     expect(withoutToolbox.indexOf('Not in the manual')).toBeGreaterThan(0)

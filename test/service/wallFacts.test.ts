@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { planVisit, wallFacts } from '../../src/v1/service.js'
+import { lubeChart, planVisit, wallFacts } from '../../src/v1/service.js'
 import type { Identity, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
 import { readExample } from '../support/readExample.js'
 import { GOOD_MACHINES } from './goodMachines/index.js'
@@ -61,6 +61,22 @@ const servicesOf = (machine: Machine): readonly string[] => {
   return (changes.length > 0 ? changes : intervals).map(({ service }) => service)
 }
 
+/** Phrases whose order on the card is the order of work; seals and pans are prepared again for each plug. */
+const ORDERED: ReadonlySet<string> = new Set([
+  ...['stands', 'ramps', 'shields off', 'mark down', 'mark level', 'mark up', 'fill first', 'drain'],
+  ...['cover off', 'suck out', 'let drain', 'drain tight', 'cover tight', 'pour', 'hose', 'settle', 'level'],
+  ...[
+    'fill tight',
+    'dry behind shield',
+    'shields on',
+    'lower',
+    'run',
+    'recheck',
+    'tight again',
+    'leak check',
+  ],
+])
+
 describe.each(MACHINES)('the wall facts of %s', (_name, machine) => {
   const facts = factsOf(machine)
   const plan = planOf(machine, servicesOf(machine))
@@ -92,6 +108,25 @@ describe.each(MACHINES)('the wall facts of %s', (_name, machine) => {
     }
   })
 
+  it('name the work on each gearcase in the order of the procedure', () => {
+    const places = new Map(plan.steps.map(({ id }, place) => [id, place]))
+    const phrases = facts.job.flatMap((line) => line.phrases)
+    const finished = phrases.find(({ phrase }) => phrase === 'finish first')?.only ?? []
+    for (const { part } of facts.panels) {
+      const isFinished = finished.some(({ path }) => path === part.path)
+      const ordered = phrases.flatMap(({ phrase, steps }) => {
+        const own = steps.filter((id) => {
+          const on = plan.steps[places.get(id) ?? -1]?.part?.path ?? ''
+          return on.startsWith('/gearcases/') ? `${on}/`.startsWith(`${part.path}/`) : !isFinished
+        })
+        const first = Math.min(...own.map((id) => places.get(id) ?? Number.NaN))
+        return own.length > 0 && ORDERED.has(phrase) ? [`${String(first).padStart(3)} ${phrase}`] : []
+      })
+      expect(ordered.length, part.path).toBeGreaterThan(0)
+      expect(ordered, part.path).toEqual(ordered.toSorted())
+    }
+  })
+
   it('show each part once, in the order in which it is loosened, with its tightening', () => {
     const paths = facts.panels.flatMap(({ parts }) => parts.map(({ part }) => part.path))
     expect(paths.length).toBe(new Set(paths).size)
@@ -101,6 +136,54 @@ describe.each(MACHINES)('the wall facts of %s', (_name, machine) => {
         if (tightening !== undefined) expect(planned?.part.path).toBe(part.path)
       }
     expect(facts.tightenings.map(({ part }) => part.path).filter((path) => !paths.includes(path))).toEqual([])
+  })
+})
+
+describe('lines of the job that name their gearcases', () => {
+  const phrasesOf = (folder: (typeof FOLDERS)[number]) =>
+    factsOf(example(folder)).job.flatMap(({ line, phrases }) =>
+      phrases.map(({ phrase, only = [] }) =>
+        [line, phrase, only.map(({ path }) => path).join(' ')].join(': '),
+      ),
+    )
+
+  it('a level on the wheels is read before the machine is raised, or after it is lowered', () => {
+    expect(phrasesOf('tind-4')).toEqual(
+      expect.arrayContaining([
+        'raise: finish first: /gearcases/rear',
+        'raise: stands: /gearcases/front',
+        'fill: level: /gearcases/rear',
+        'fill: no level: /gearcases/front',
+      ]),
+    )
+    const acre = phrasesOf('acre-26')
+    expect(acre.filter((text) => /level: \/|lower/.test(text))).toEqual([
+      'fill: mark level: /gearcases/hub',
+      'fill: level: /gearcases/hub',
+      'shut: lower: ',
+      'shut: level: /gearcases/axle',
+    ])
+  })
+
+  it('a hub is turned to its mark before it is drained; no level is read where only the quantity counts', () => {
+    expect(phrasesOf('acre-26').indexOf('open: mark down: /gearcases/hub')).toBeGreaterThan(0)
+    const kvist = phrasesOf('kvist-2')
+    expect(kvist).toContain('fill: no level: ')
+    expect(kvist).not.toContain('fill: level: ')
+  })
+
+  it('a drain plug is named where another gearcase has none, and the drain of shared oil is tight first', () => {
+    expect(phrasesOf('bud-3')).toEqual(
+      expect.arrayContaining([
+        'drain: drain: /gearcases/transfer/openings/drain',
+        'close: drain tight: /gearcases/transfer/openings/drain',
+        'close: cover tight: /gearcases/rear/covers/rear-cover',
+      ]),
+    )
+    const tight = factsOf(example('reach-55')).job.flatMap(({ phrases }) =>
+      phrases.flatMap(({ phrase, steps }) => (phrase === 'drain tight' ? steps : [])),
+    )
+    expect(tight).toEqual(['axle-tighten-drain', 'gearbox-tighten-drain'])
   })
 })
 
@@ -211,6 +294,34 @@ describe('wallFacts', () => {
       /today/,
     )
     expect(() => wallFacts(machine, { iso6789: '1999' } as never)).toThrow(RangeError)
+  })
+
+  it('calculates the interval of severe use from the manual’s factor', () => {
+    const { intervals } = factsOf(example('acre-26'))
+    // 400 h × 0.5 and 24 months × 0.5, by hand.
+    expect(intervals[0]?.severe).toMatchObject({
+      factor: '0.5',
+      scaled: { kind: 'interval', hours: '200', period: 'P12M' },
+    })
+    const chart = lubeChart({ sheet: readExample('acre-26', 'sheet'), identity: {} })
+    expect(chart.services[0]?.severe?.scaled).toEqual(intervals[0]?.severe?.scaled)
+    const odd = structuredClone(readExample('acre-26', 'sheet')) as unknown as {
+      services: Record<string, { intervals: { repeat: { period: string } } }>
+    }
+    const [service] = Object.values(odd.services)
+    if (service === undefined) throw new Error('no service')
+    // Half of three months is not whole days.
+    service.intervals.repeat.period = 'P3M'
+    const sheet = odd as unknown as SpecSheet
+    expect(factsOf({ sheet, identity: {} }).intervals[0]?.severe).not.toHaveProperty('scaled')
+    service.intervals.repeat = {
+      kind: 'interval',
+      distance: { value: '5000', unit: 'km', printed: [{ value: '3000', unit: 'mi' }] },
+    } as never
+    expect(factsOf({ sheet, identity: {} }).intervals[0]?.severe?.scaled).toEqual({
+      kind: 'interval',
+      distance: { value: '2500', unit: 'km', printed: [{ value: '1500', unit: 'mi' }] },
+    })
   })
 
   it('gives intervals of all services: first, severe, and after the machine was under water', () => {

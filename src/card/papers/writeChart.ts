@@ -4,6 +4,7 @@ import { type TextContext, writeFactor, writePart } from '../cardContext.js'
 import type { CardCell, CardSection, Line } from '../cardParts.js'
 import { addLabel, capitalise, joinLines, makeCell, makeListPart, quoteText, writeWords } from '../spans.js'
 import { writeFigure, writeSecondaryFigures } from '../writeFigure.js'
+import { writeScaledInterval } from '../writeInterval.js'
 
 /** The lubrication chart: one row per gearcase, one row per service, and the sources. */
 export function writeChart(context: TextContext, facts: LubeChart): readonly CardSection[] {
@@ -114,6 +115,9 @@ function writeService(
     severe === undefined
       ? []
       : [
+          ...(severe.scaled === undefined
+            ? []
+            : [writeScaledInterval(context, severe.scaled, `${pointer}/severe/scaled`)]),
           severe.interval === undefined
             ? [...writeWords('× '), ...writeFactor(context, severe.factor, `${pointer}/severe/factor`)]
             : writeInterval(severe.interval, `${pointer}/severe/interval`),

@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../base/index.js'
 import { measureOf } from '../../quantity/index.js'
-import type { WallPanel, WallPart } from '../../service/index.js'
+import type { WallPanel } from '../../service/index.js'
 import { formatOilName } from '../../spec/index.js'
 import { writeQuantity } from '../cardContext.js'
 import type { CardPanel, Line } from '../cardParts.js'
@@ -79,27 +79,21 @@ export function buildPanel(context: WallContext, panel: WallPanel, place: number
   }
 }
 
-/** Loosen F1, D1. Tighten D1, F1. */
-function writeOrder(context: WallContext, { parts, tighten }: WallPanel): Line {
+/** Loosen F1, D1. Tighten D1, F1. With the plugs of a gearcase that shares the oil. */
+function writeOrder(context: WallContext, { loosen, tighten }: WallPanel): Line {
   const { labels } = context.wall
-  if (parts.length < 2) return []
-  const writeMarks = (list: readonly WallPart[]) =>
-    joinLines(
-      list.map(({ part }) => writeMark(context, part.path)),
-      ', ',
-    )
-  return joinLines(
-    [
-      [...writeWords(`${labels.loosen} `), ...writeMarks(parts)],
-      tighten.length < 2
-        ? []
-        : [
-            ...writeWords(`${labels.tighten} `),
-            ...writeMarks(tighten.flatMap((place) => parts[place] ?? [])),
-          ],
-    ],
-    '. ',
-  )
+  const writeOne = (label: string, paths: readonly JsonPointer[]) =>
+    paths.length < 2
+      ? []
+      : [
+          { text: label, tone: 'strong' as const },
+          ...writeWords(' '),
+          ...joinLines(
+            paths.map((path) => writeMark(context, path)),
+            ', ',
+          ),
+        ]
+  return joinLines([writeOne(labels.loosen, loosen), writeOne(labels.tighten, tighten)], '. ')
 }
 
 /** The permitted oils: the first one large, its conditions and the others below. */

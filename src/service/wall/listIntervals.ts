@@ -1,4 +1,5 @@
 import { dropUndefined, type JsonPointer } from '../../base/index.js'
+import { scaleInterval } from '../../interval/index.js'
 import { type Id, type Identity, resolveLeaf, type Service, type SpecSheet } from '../../spec/index.js'
 import type { ServiceOnGearcase } from '../listServiceParts.js'
 import { describePart } from '../names.js'
@@ -23,6 +24,8 @@ export function listIntervals(
     const own = services.filter((candidate) => candidate.service === service)
     const { name, task, intervals: stated, events = [] } = sheet.services[service] as Service
     const { severe } = stated
+    const repeat = addFigure(service, 'repeat')
+    const { resolved } = figures.at(-1) ?? {}
     return dropUndefined({
       service,
       serviceName: name,
@@ -30,14 +33,17 @@ export function listIntervals(
       gearcases: [...new Set(own.map(({ gearcase }) => gearcase))].map((gearcase) =>
         describePart(sheet, `/gearcases/${gearcase}`),
       ),
-      repeat: addFigure(service, 'repeat'),
+      repeat,
       first: stated.first && addFigure(service, 'first'),
       severe:
         severe &&
         dropUndefined({
           criteria: severe.criteria,
           interval: severe.kind === 'interval' ? addFigure(service, 'severe/interval') : undefined,
-          factor: severe.kind === 'factor' ? severe.factor : undefined,
+          ...(severe.kind === 'factor' && {
+            factor: severe.factor,
+            scaled: resolved && scaleInterval(resolved, severe.factor),
+          }),
         }),
       afterSubmersion: events.includes('submersion'),
     })

@@ -53,17 +53,17 @@ function makePanel(
     ({ on = '' }) =>
       findGearcaseId({ on } as Step) === id || shields.some((shield) => on === `/shields/${shield}`),
   )
-  const inOrder = (actions: ReadonlySet<Step['do']>) => [
-    ...new Set(ownSteps.flatMap(({ do: action, on }) => (on && actions.has(action) ? on : []))),
+  const inOrder = (actions: ReadonlySet<Step['do']>, steps = ownSteps) => [
+    ...new Set(steps.flatMap(({ do: action, on }) => (on && actions.has(action) ? on : []))),
   ]
   // Without a procedure, the order of the sheet.
   const withoutSteps = visit.partsWithoutSteps.filter((part) => part.startsWith(`${path}/`))
   const loosened = [...inOrder(LOOSENING), ...withoutSteps]
   const parts = loosened.map((on) => makePart(visit, on, tightenings))
-  const run = ownSteps.findIndex(({ do: action }) => action === 'short run')
-  const tightened = (run < 0 ? ownSteps : ownSteps.slice(0, run)).flatMap(({ do: action, on }) =>
-    on && TIGHTENING.has(action) ? on : [],
-  )
+  const oilSteps = procedure.steps.filter((step) => {
+    const gearcase = findGearcaseId(step)
+    return ownSteps.includes(step) || (gearcase !== undefined && findOilOwner(sheet, gearcase) === id)
+  })
   const space = sheet.gearcases[owner]?.oilSpace
   const fill = owner === id && space?.kind === 'own' ? space.fill : undefined
   const plannedOil = oil.findIndex(({ part }) => part.path === path)
@@ -100,7 +100,8 @@ function makePanel(
     breather: figures.pointerTo(`${path}/breather/place`),
     breatherPosition: figures.pointerTo(`${path}/breather/position`),
     parts,
-    tighten: [...new Set(tightened)].map((on) => loosened.indexOf(on)).filter((place) => place >= 0),
+    loosen: owner === id ? inOrder(LOOSENING, oilSteps) : [],
+    tighten: owner === id ? inOrder(TIGHTENING, oilSteps) : [],
   })
 }
 

@@ -5,6 +5,7 @@ import type {
   Drive,
   FillMethod,
   Id,
+  IntervalStated,
   Level,
   OpeningUse,
   Source,
@@ -66,6 +67,8 @@ export interface WallInterval {
     /** Pointer into `figures`; absent: the repeat interval times `factor`. */
     readonly interval?: JsonPointer
     readonly factor?: string
+    /** The repeat interval times `factor`; absent if the interval is not stated, or a period is not whole days. */
+    readonly scaled?: IntervalStated
   }
   /** Whether the service is due before the next use after the machine was under water. */
   readonly afterSubmersion: boolean
@@ -101,8 +104,12 @@ export interface WallPanel {
   readonly breatherPosition?: JsonPointer
   /** Openings, covers, filters and shields, in the order in which they are loosened. */
   readonly parts: readonly WallPart[]
-  /** Places in `parts`, in the order in which they are tightened for the last time before the run. */
-  readonly tighten: readonly number[]
+  /**
+   * Paths of the parts of this gearcase and of those that share its oil, in the order in which they are first loosened
+   * and first tightened; empty if the oil belongs to another gearcase.
+   */
+  readonly loosen: readonly JsonPointer[]
+  readonly tighten: readonly JsonPointer[]
 }
 
 /** A plug, cover, filter or shield of a panel. */
@@ -145,6 +152,7 @@ export type WallPhrase =
   | 'engine off'
   | 'chock'
   | 'secure'
+  | 'finish first'
   | 'stands'
   | 'ramps'
   | 'shields off'
@@ -171,29 +179,37 @@ export type WallPhrase =
   | 'drain tight'
   | 'cover tight'
   | 'cure'
-  | 'turn the wheel'
+  | 'mark down'
+  | 'mark level'
+  | 'mark up'
   | 'measure'
   | 'additive'
   | 'pour'
   | 'hose'
   | 'level'
+  | 'no level'
   | 'fill tight'
   | 'tighten'
-  | 'lower'
+  | 'dry behind shield'
   | 'shields on'
+  | 'lower'
   | 'all clear'
   | 'run'
   | 'settle'
   | 'recheck'
+  | 'tight again'
   | 'leak check'
   | 'used oil'
   | 'record'
 
 export interface WallJobLine {
   readonly line: WallJobName
-  readonly phrases: readonly { readonly phrase: WallPhrase; readonly steps: readonly Id[] }[]
-  /** The gearcases that the line is for; absent: all. */
-  readonly only?: readonly PartName[]
+  readonly phrases: readonly {
+    readonly phrase: WallPhrase
+    readonly steps: readonly Id[]
+    /** The openings, covers or gearcases that the phrase is for; absent: all that have them. */
+    readonly only?: readonly PartName[]
+  }[]
 }
 
 /** A torque wrench of the toolbox that the job uses. */
