@@ -31,6 +31,7 @@ const GROUPS = {
     procedure: 'Orders of work',
     formulas: 'Formulas and sources',
     checks: 'Outside checks',
+    laws: 'Laws',
   },
   Documents: {
     documents: 'The documents',

@@ -57,6 +57,7 @@ describe('command lines of the README and the docs', () => {
       'docs/checks.md',
       'docs/decisions.md',
       'docs/first-sheet.md',
+      'docs/laws.md',
       'docs/limits.md',
       'docs/safety.md',
       'docs/security.md',

@@ -1,5 +1,6 @@
 import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
+import fc from 'fast-check'
 import openSqlite from 'sql.js'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { dateFromDay } from '../../src/calendar/dayNumbers.js'
@@ -16,7 +17,7 @@ import {
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
 import { computeDue, type DueOptions } from '../../src/v1/interval.js'
-import { isLongRun } from '../support/law.js'
+import { isLongRun, law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 import { questionOf, randomRow, seedRandom, TODAY } from './support/randomRows.js'
 
@@ -167,6 +168,23 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
       .filter(({ sql, columns: own }) => sql !== own)
       .slice(0, 3)
   }
+})
+
+test('SQL gives the verdict of computeDue for other rows too, in SQLite (law)', async () => {
+  const { Database } = await openSqlite()
+  law(20, fc.nat(), fc.constantFrom(...OPTION_SETS), (drawnSeed, options) => {
+    const drawn = seedRandom(drawnSeed)
+    const few = Array.from({ length: 20 }, (_, index) => randomRow(drawn, index))
+    const database = new Database()
+    for (const statement of tableOf(few, 'real')) database.exec(statement)
+    const [answers] = database.exec(
+      `SELECT n, ${dueSql('sqlite', { ...options, today: TODAY })} FROM fleet ORDER BY n`,
+    )
+    database.close()
+    expect(answers?.values.map(([, state]) => state)).toEqual(
+      few.map((row) => computeDue(questionOf(row), options).verdict),
+    )
+  })
 })
 
 describe('rows and columns', () => {

@@ -1,6 +1,8 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { explain } from '../../src/v1/message.js'
+import { law } from '../support/law.js'
 
 const reason = (text: string) => ({ code: 'calendar/not-a-date', params: { text } })
 const line = (text: string) => `“${text}” is not a calendar date. Write year, month and day as in 2031-01-12.`
@@ -9,6 +11,16 @@ describe('explain', () => {
   it('gives every reason once, in the order in which it stands', () => {
     const result = { lines: [{ reasons: [reason('a'), reason('b')] }], reasons: [reason('a'), reason('c')] }
     expect(explain(result, en)).toEqual([line('a'), line('b'), line('c')])
+  })
+
+  it('gives every reason once and in order, however deep it is (law)', () => {
+    const texts = fc.array(fc.record({ text: fc.stringMatching(/^[a-z]{1,4}$/), depth: fc.nat({ max: 4 }) }))
+    law(100, texts, (drawn) => {
+      const nest = (value: unknown, depth: number): unknown =>
+        depth === 0 ? value : nest(depth % 2 === 0 ? { inner: value } : [value], depth - 1)
+      const result = drawn.map(({ text, depth }) => nest({ reasons: [reason(text)] }, depth))
+      expect(explain(result, en)).toEqual([...new Set(drawn.map(({ text }) => line(text)))])
+    })
   })
 
   it('takes a list, findings, and nothing', () => {

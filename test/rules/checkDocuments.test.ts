@@ -1,9 +1,11 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
 import { RETIRED_CODES } from '../../src/base/retiredCodes.js'
 import { allRules } from '../../src/rules/allRules.js'
 import { checkDocuments, type DocumentSet, defineRule, type SheetIndex } from '../../src/v1/rules.js'
 import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
+import { law } from '../support/law.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
 import { shapeRuleCodes } from './support/registry.js'
 import { readVectors, runVector } from './support/vectors.js'
@@ -108,6 +110,24 @@ describe('waivers', () => {
 })
 
 describe('a rule of the caller', () => {
+  it('is the rule that was given, and its findings are those of its check, in any number (law)', () => {
+    const places = fc.array(fc.constantFrom('/machine', '/gearcases', '/services', '/id'), { maxLength: 6 })
+    const severities = fc.constantFrom('error' as const, 'warning' as const, 'info' as const)
+    law(50, places, severities, (paths, severity) => {
+      const given = {
+        code: 'house/invented',
+        severity,
+        about: 'spec-sheet',
+        check: () => paths.map((path) => ({ path, params: {} })),
+      } as const
+      const rule = defineRule(given)
+      expect(rule).toBe(given)
+      const found = checkDocuments(tindDocuments(), {}, [rule]).filter(({ code }) => code === given.code)
+      expect(found.map(({ path }) => path).sort()).toEqual([...paths].sort())
+      expect(new Set(found.map((finding) => finding.severity))).toEqual(new Set(paths.map(() => severity)))
+    })
+  })
+
   it('is given the index of the sheet, made once for all rules', () => {
     const seen = new Set<SheetIndex>()
     const unreadRule = defineRule({

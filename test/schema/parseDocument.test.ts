@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import type { Finding, Result } from '../../src/base/finding.js'
@@ -12,6 +13,7 @@ import {
   parseToolbox,
 } from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from '../support/fixtures.js'
+import { law } from '../support/law.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 
 const list = (result: Result<unknown>) => result.findings.map(({ code, path }) => [code, path])
@@ -174,5 +176,44 @@ describe('the argument is not changed', () => {
     expect(() => parseDocumentText('stock', '{', misspeltField as never)).toThrow('did you mean name?')
     expect(() => parseDocumentText('any', 3 as never)).toThrow(TypeError)
     expect(() => parseDocumentText('any', '{}', null as never)).toThrow(TypeError)
+  })
+})
+
+describe('the parser of each kind', () => {
+  const documents = readGoodDocuments().map(({ value }) => value)
+  const paths = (value: unknown, path = ''): readonly string[] =>
+    typeof value === 'object' && value !== null
+      ? Object.entries(value).flatMap(([key, inner]) => {
+          const at = `${path}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`
+          return [at, ...paths(inner, at)]
+        })
+      : []
+
+  test('says what parseDocument says of its kind, whatever one value is changed to (law)', () => {
+    const changed = fc.constantFrom(...documents).chain((document) =>
+      fc.record({
+        kind: fc.constant(document['kind']),
+        path: fc.constantFrom(...paths(document)),
+        value: fc.oneof(fc.jsonValue({ maxDepth: 1 }), fc.constantFrom('0', 'x', '2023-10-06', 'mL', 1)),
+        document: fc.constant(document),
+      }),
+    )
+    let readCount = 0
+    law(500, changed, ({ document, kind, path, value }) => {
+      const data = applyPatch(document, [{ op: 'replace', path, value }])
+      const readers = {
+        'spec-sheet': parseSpecSheet,
+        'machine-log': parseMachineLog,
+        toolbox: parseToolbox,
+        stock: parseStock,
+        procedure: parseProcedure,
+        'service-record': parseServiceRecord,
+      }
+      const read = readers[kind as keyof typeof readers](data)
+      expect(read).toEqual(parseDocument(kind as keyof typeof readers, data))
+      if (read.ok) readCount += 1
+      else expect(read.findings.some(({ severity }) => severity === 'error')).toBe(true)
+    })
+    expect(readCount).toBeGreaterThan(5)
   })
 })

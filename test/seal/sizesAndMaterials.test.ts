@@ -155,6 +155,35 @@ describe('checkORing', () => {
     expect(checkORing({ designation }).verdict).toBe(answer)
   })
 
+  it('agrees exactly within half of the last printed digit and the rounding of the chart, in mm and inches (law)', () => {
+    const dash = fc.constantFrom(...AS568.map(([number]) => number))
+    const off = fc.integer({ min: -30, max: 30 })
+    law(
+      200,
+      dash,
+      fc.constantFrom('mm' as const, 'in' as const),
+      fc.integer({ min: 1, max: 3 }),
+      off,
+      (number, unit, decimals, by) => {
+        const { row } = checkORing({ designation: `-${number}` })
+        if (row === undefined) return expect.unreachable()
+        const perMm = unit === 'in' ? 1 / 25.4 : 1
+        const inside = row.inside.value * perMm
+        // some thousandths of the unit off, printed with one to three decimals
+        const printed = (inside + by / 1000).toFixed(decimals)
+        const section = (row.section.value * perMm).toFixed(3)
+        const gap = Math.abs(Number(printed) - inside)
+        const allowed = 0.5 * 10 ** -decimals + (unit === 'in' ? 0.0005 : 0.005)
+        if (Number(printed) <= 0 || Math.abs(gap - allowed) < 1e-8) return
+        const { verdict } = checkORing({
+          designation: `-${number}`,
+          size: { inside: printed, section, unit },
+        })
+        expect(verdict).toBe(gap < allowed ? 'agrees' : 'differs')
+      },
+    )
+  })
+
   it('a size that belongs to another ring differs; -012 is 9.2456 mm and reads as 9.2, 9.25 or 9.24', () => {
     const at = (inside: string) =>
       checkORing({ designation: '-012', size: { inside, section: '1.78', unit: 'mm' } }).verdict

@@ -4,7 +4,15 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/pointers.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
-import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
+import { listDue, listVariantDifferences, lubeChart, nextDue, wallFacts } from '../../src/v1/service.js'
+import {
+  type Id,
+  type Identity,
+  parseDocument,
+  resolveLeaf,
+  type SpecSheet,
+  type Stock,
+} from '../../src/v1/spec.js'
 import { cases, law } from '../support/law.js'
 import {
   type JudgedPlan,
@@ -291,5 +299,90 @@ describe('a fact taken away', () => {
     expect(reasons('stock')).toContain('service/no-stock')
     expect(reasons('ambient')).toContain('service/ambient-not-given')
     expect(planExample('tind-4').today).toBe(TODAY)
+  })
+})
+
+describe('facts for papers, over the same machines', () => {
+  it('nextDue has the earliest due points of listDue, and every service in one of its lists or none', () => {
+    law(50, requests, ({ sheet, log, today, due: options }) => {
+      const label = nextDue({ sheet, log, today }, options)
+      const due = listDue({ sheet, log, today }, options)
+      const points = (by: 'hours' | 'period') =>
+        due.flatMap(({ lines }) =>
+          lines.flatMap((line) => {
+            const point = line.by === by ? line.duePoint : undefined
+            const at = by === 'period' ? point?.date : point?.meter?.value
+            return at === undefined ? [] : [at]
+          }),
+        )
+      const earliest = (all: readonly (string | number)[]) =>
+        all.reduce<string | number | undefined>(
+          (first, at) => (first === undefined || at < first ? at : first),
+          undefined,
+        )
+      expect(label.date?.at).toBe(earliest(points('period')))
+      expect(label.hours?.at.value).toBe(earliest(points('hours')))
+      const count = (...verdicts: readonly string[]) =>
+        due.filter(({ verdict }) => verdicts.includes(verdict)).length
+      expect([label.dueNow.length, label.notKnown.length]).toEqual([
+        count('due', 'overdue'),
+        count('cannot tell'),
+      ])
+    })
+  })
+
+  it('a chart or wall card of a machine with fewer known facts never states another figure', () => {
+    law(40, requests, fc.subarray(['variant', 'modelYear', 'serial', 'market'] as const), (request, kept) => {
+      const { sheet, log } = request
+      const whole: Identity =
+        requestOf('tind-4').sheet === sheet ? requestOf('tind-4').log.identity : log.identity
+      const less = Object.fromEntries(
+        kept.flatMap((fact) => (whole[fact] === undefined ? [] : [[fact, whole[fact]]])),
+      )
+      const stated = (figures: ReturnType<typeof lubeChart>['figures']) =>
+        new Map(
+          figures.flatMap(({ path, resolved }) =>
+            resolved.kind === 'stated' ? [[path, resolved.value]] : [],
+          ),
+        )
+      const chartOf = (identity: Identity) => stated(lubeChart({ sheet, identity }).figures)
+      const wallOf = (identity: Identity) => {
+        const facts = wallFacts({ sheet, identity }, { iso6789: '2017' })
+        return facts.ok ? stated(facts.value.figures) : new Map()
+      }
+      for (const figuresOf of [chartOf, wallOf]) {
+        const all = figuresOf(whole)
+        for (const [path, value] of figuresOf(less))
+          if (all.has(path)) expect(value, path).toEqual(all.get(path))
+      }
+    })
+  })
+
+  it('listVariantDifferences lists a figure exactly if two variants have different ones, whatever overrides are left', () => {
+    let listed = 0
+    law(
+      40,
+      fc.constantFrom(...FOLDERS),
+      fc.array(fc.boolean(), { minLength: 8, maxLength: 8 }),
+      (folder, keep) => {
+        const { sheet } = requestOf(folder)
+        const overrides = sheet.overrides?.filter((_override, place) => keep[place % keep.length])
+        const changed = { ...sheet, ...(overrides && { overrides }) }
+        const differences = listVariantDifferences(changed)
+        listed += differences.length
+        for (const { kind, path, variants } of differences) {
+          expect(variants.map(({ variant }) => variant)).toEqual(Object.keys(sheet.machine.variants))
+          const shown = variants.map(({ variant, resolved }) => {
+            expect(resolved).toEqual(resolveLeaf(changed, { variant }, kind, path))
+            return resolved.kind === 'stated'
+              ? JSON.stringify({ ...resolved.value, source: 0 })
+              : resolved.kind
+          })
+          expect(new Set(shown).size).toBeGreaterThan(1)
+        }
+        if (Object.keys(sheet.machine.variants).length < 2) expect(differences).toEqual([])
+      },
+    )
+    expect(listed).toBeGreaterThan(3)
   })
 })

@@ -1,5 +1,7 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { resolveVariant, type Variant } from '../../src/v1/spec.js'
+import { law } from '../support/law.js'
 
 const sheetOf = (variants: Record<string, Variant>) => ({
   machine: { make: 'Hallbrekka', model: 'Tind', type: 'carrier', variants, axles: {}, supports: {} },
@@ -151,4 +153,55 @@ test('misuse throws', () => {
     /^identity\.modelYear must be a whole number, got an object$/,
   )
   expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
+})
+
+describe('laws', () => {
+  const range = fc
+    .tuple(fc.integer({ min: 2018, max: 2024 }), fc.integer({ min: 2018, max: 2024 }))
+    .map(([one, other]) => ({ from: Math.min(one, other), to: Math.max(one, other) }))
+  const when = fc.record(
+    { modelYears: range, market: fc.subarray(['NO', 'FI', 'SE'], { minLength: 1 }) },
+    { requiredKeys: [] },
+  )
+  const variants = fc.array(when, { minLength: 1, maxLength: 4 })
+  const identity = fc.record({
+    modelYear: fc.integer({ min: 2018, max: 2024 }),
+    market: fc.constantFrom('NO', 'FI', 'SE'),
+  })
+  const sheetWith = (list: readonly (readonly [number, Variant['when']])[]) =>
+    sheetOf(
+      Object.fromEntries(
+        list.map(([place, condition]) => [`v${place}`, { name: `v${place}`, when: condition ?? {} }]),
+      ),
+    )
+
+  test('the order of the variants does not matter, and a fact less never selects another one', () => {
+    let selected = 0
+    law(300, variants, identity, fc.subarray(['modelYear', 'market'] as const), (list, whole, known) => {
+      const numbered = list.map((condition, place) => [place, condition] as const)
+      const found = resolveVariant(sheetWith(numbered), whole)
+      const turned = resolveVariant(sheetWith([...numbered].reverse()), whole)
+      expect(turned.verdict).toBe(found.verdict)
+      // a second implementation: with every fact known, a variant is possible or not
+      const possible = numbered.flatMap(([place, { modelYears, market }]) =>
+        (modelYears === undefined ||
+          (modelYears.from <= whole.modelYear && whole.modelYear <= modelYears.to)) &&
+        (market?.includes(whole.market) ?? true)
+          ? [`v${place}`]
+          : [],
+      )
+      if (found.verdict === 'selected') expect(possible).toContain(found.variant)
+      if (found.verdict === 'contradiction') expect(possible).toEqual([])
+      if (found.verdict !== 'selected' || turned.verdict !== 'selected') return
+      selected += 1
+      expect(turned.variant).toBe(found.variant)
+      const less = resolveVariant(
+        sheetWith(numbered),
+        Object.fromEntries(known.map((fact) => [fact, whole[fact]])),
+      )
+      if (less.verdict === 'selected') expect(less.variant).toBe(found.variant)
+      else expect(less.verdict === 'cannot tell' && less.candidates).toContain(found.variant)
+    })
+    expect(selected).toBeGreaterThan(20)
+  })
 })

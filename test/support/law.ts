@@ -44,3 +44,24 @@ export function lawAsync<Values extends [unknown, ...unknown[]]>(
 ): Promise<void> {
   return fc.assert(fc.asyncProperty(...arbitrariesAndPredicate), { seed, numRuns: cases(runs) })
 }
+
+/**
+ * {@link law} for a model: any commands, in any order, are run on the real thing and on a simple model of it; each
+ * command compares the two.
+ */
+export function modelLaw<Model extends object, Real>(
+  runs: number,
+  commands: readonly fc.Arbitrary<fc.Command<Model, Real>>[],
+  start: () => { readonly model: Model; readonly real: Real },
+): void {
+  law(runs, fc.commands([...commands], { maxCommands: 20 }), (drawn) => fc.modelRun(start, drawn))
+}
+
+/** One command of a model; `check` says when it can be run. */
+export function command<Model extends object, Real>(
+  name: string,
+  run: (model: Model, real: Real) => void,
+  check: (model: Readonly<Model>) => boolean = () => true,
+): fc.Command<Model, Real> {
+  return { check, run, toString: () => name }
+}

@@ -1,9 +1,11 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { convertFigure } from '../../../src/quantity/convertFigure.js'
 import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { type CodeSystem, UNIT_CODES, unitOfCode } from '../../../src/quantity/unitCodes/index.js'
 import type { Unit } from '../../../src/v1/quantity.js'
 import { PUBLISHED_CODES } from '../../published/unitCodes.js'
+import { law } from '../../support/law.js'
 
 const units: readonly Unit[] = Object.values(UNITS_BY_MEASURE).flat()
 
@@ -73,6 +75,18 @@ describe('the unit of a code', () => {
       expect(unitOfCode('UN/ECE Rec 20', code)).toBe(null)
     }
     expect(unitOfCode('QUDT', 'FT-LB_F')).toBe(null)
+  })
+
+  it('has that code itself, whatever the text, and any other text is of no unit (law)', () => {
+    const systems = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
+    const known = PUBLISHED_CODES.flatMap(({ ucum, rec20, qudt }) => [ucum, rec20 ?? '', qudt ?? ''])
+    const text = fc.oneof(fc.constantFrom(...known), fc.string({ maxLength: 12 }))
+    law(500, fc.constantFrom('UCUM', 'UN/ECE Rec 20', 'QUDT'), text, (system, code) => {
+      const unit = unitOfCode(system, code)
+      const codesOf = (candidate: Unit) => UNIT_CODES[candidate][systems[system]]
+      if (unit === null) expect(units.filter((candidate) => codesOf(candidate) === code)).toEqual([])
+      else expect(codesOf(unit)).toBe(code)
+    })
   })
 
   it('is not looked for in an unknown system', () => {
