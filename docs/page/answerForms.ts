@@ -8,6 +8,7 @@ import {
   type TorqueUnit,
 } from '../../src/v1/quantity.js'
 import { checkWrench } from '../../src/v1/torque.js'
+import type { QuestionLabels } from './labels/labels.js'
 
 /** The fields of a form as typed; an empty text is an empty field. */
 export type Values = { readonly [field: string]: string }
@@ -24,23 +25,22 @@ const isPositive = (text: string | undefined): text is string =>
   text !== undefined && FIGURE.test(text) && Number(text) > 0
 
 /** The setting of a wrench for a torque, and the actual torque at that setting. */
-export function answerTorqueForm(values: Values, marks: NumberMarks): FormAnswer {
+export function answerTorqueForm(values: Values, marks: NumberMarks, labels: QuestionLabels): FormAnswer {
+  const { ask } = labels
   const { value, tolerance = '', unit, lowest = '', highest, step, scale, error } = values
-  if (!isPositive(value)) return { text: 'Type the torque that the manual states.' }
-  if (tolerance !== '' && !FIGURE.test(tolerance)) return { text: 'Type the tolerance, or leave it empty.' }
-  if (!isPositive(lowest)) return { text: 'Type the lowest mark of the wrench.' }
-  if (!isPositive(highest) || Number(highest) <= Number(lowest))
-    return { text: 'Type the highest mark of the wrench; it is above the lowest.' }
-  if (!isPositive(step)) return { text: 'Type the step between two marks.' }
-  if (!isPositive(error) || Number(error) >= 100)
-    return { text: 'Type the error of the wrench; 4 % is usual, its own paper comes first.' }
+  if (!isPositive(value)) return { text: ask.torque }
+  if (tolerance !== '' && !FIGURE.test(tolerance)) return { text: ask.tolerance }
+  if (!isPositive(lowest)) return { text: ask.lowest }
+  if (!isPositive(highest) || Number(highest) <= Number(lowest)) return { text: ask.highest }
+  if (!isPositive(step)) return { text: ask.step }
+  if (!isPositive(error) || Number(error) >= 100) return { text: ask.error }
   const torque: PrintedBand<TorqueUnit> =
     tolerance === '' || Number(tolerance) === 0
       ? { kind: 'nominal', value, unit: unit as TorqueUnit }
       : { kind: 'nominal with tolerance', value, minus: tolerance, plus: tolerance, unit: unit as TorqueUnit }
   const verdict = checkWrench(
     {
-      name: 'this wrench',
+      name: labels.wrench,
       type: 'click',
       drive: 'not stated',
       scales: [
@@ -57,14 +57,15 @@ export function answerTorqueForm(values: Values, marks: NumberMarks): FormAnswer
     { iso6789: '2017' },
   )
   const { setting } = verdict
-  if (setting === undefined) return { text: `${capitalize(verdict.verdict)}.`, result: verdict }
+  if (setting === undefined)
+    return {
+      text: labels.wrenchVerdicts[verdict.verdict === 'does not fit' ? 'does not fit' : 'cannot tell'],
+      result: verdict,
+    }
   const write = (quantity: Quantity): string => formatQuantity(quantity, marks, { atMost: 2 })
   const { min, max } = setting.trueBand.sheetUnit
-  const care = verdict.verdict === 'fits' ? '' : ', with care'
-  return {
-    text: `Set ${write(setting.setting)}${care}. Actual torque: ${write(min)} to ${write(max)}.`,
-    result: verdict,
-  }
+  const set = labels.setting(write(setting.setting), verdict.verdict !== 'fits')
+  return { text: `${set} ${labels.actual(write(min), write(max))}`, result: verdict }
 }
 
 /** Whether a text is a day of the calendar. */
@@ -74,18 +75,17 @@ function isDay(text: string): boolean {
 }
 
 /** Whether a service is due, from the interval and the meters on two days. */
-export function answerDueForm(values: Values, marks: NumberMarks): FormAnswer {
+export function answerDueForm(values: Values, marks: NumberMarks, labels: QuestionLabels): FormAnswer {
+  const { askDue } = labels
   const { hours = '', km = '', months = '', lastDate = '', nowDate = '' } = values
   const limits = [hours, km, months].filter((text) => text !== '')
-  if (limits.length === 0) return { text: 'Type at least one limit of the manual: hours, km or months.' }
-  if (!limits.every((text) => /^[1-9]\d{0,5}$/.test(text)))
-    return { text: 'A limit is a whole number above 0.' }
+  if (limits.length === 0) return { text: askDue.limit }
+  if (!limits.every((text) => /^[1-9]\d{0,5}$/.test(text))) return { text: askDue.wholeLimit }
   const days = [lastDate, nowDate]
-  if (!days.every(isDay)) return { text: 'Choose the day of the last service, and today.' }
-  if (lastDate > nowDate) return { text: 'The last service is after today: correct one of the days.' }
+  if (!days.every(isDay)) return { text: askDue.day }
+  if (lastDate > nowDate) return { text: askDue.order }
   const readings = ['lastHours', 'lastKm', 'nowHours', 'nowKm'].map((name) => values[name] ?? '')
-  if (!readings.every((text) => text === '' || FIGURE.test(text)))
-    return { text: 'A reading is a number with at most six decimals, or empty.' }
+  if (!readings.every((text) => text === '' || FIGURE.test(text))) return { text: askDue.reading }
   const [lastHours = '', lastKm = '', nowHours = '', nowKm = ''] = readings
   const verdict = judgeInterval(
     {
@@ -100,7 +100,7 @@ export function answerDueForm(values: Values, marks: NumberMarks): FormAnswer {
     },
     { soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 } },
   )
-  return { text: describeDue(verdict, marks), result: verdict }
+  return { text: describeDue(verdict, marks, labels), result: verdict }
 }
 
 const makeDay = (date: string, hours: string, km: string) => ({
@@ -109,19 +109,20 @@ const makeDay = (date: string, hours: string, km: string) => ({
   ...(km !== '' && { distance: { value: Number(km), unit: 'km' as const } }),
 })
 
-function describeDue({ verdict, lines, dueBy }: DueVerdict, marks: NumberMarks): string {
+function describeDue(
+  { verdict, lines, dueBy }: DueVerdict,
+  marks: NumberMarks,
+  { dueVerdicts, days, left: writeLeft }: QuestionLabels,
+): string {
   const { left, duePoint } = lines.find(({ by }) => by === dueBy) ?? {}
-  if (verdict === 'cannot tell' || left === undefined) return `${capitalize(verdict)}.`
+  if (verdict === 'cannot tell' || left === undefined) return `${dueVerdicts[verdict]}.`
   const write = (quantity: Quantity): string => formatQuantity(quantity, marks, { atMost: 1 })
   const size = Math.abs(left.value)
-  const amount =
-    left.unit === 'd' ? `${size} ${size === 1 ? 'day' : 'days'}` : write({ ...left, value: size })
+  const amount = left.unit === 'd' ? days(size) : write({ ...left, value: size })
   const point = duePoint?.meter
-    ? ` at ${write(duePoint.meter)}`
+    ? { at: write(duePoint.meter) }
     : duePoint?.date
-      ? ` on ${duePoint.date}`
-      : ''
-  return `${capitalize(verdict)}: ${amount} ${left.value < 0 ? 'over' : 'left'}, due${point}.`
+      ? { on: duePoint.date }
+      : undefined
+  return writeLeft(dueVerdicts[verdict], amount, left.value < 0, point)
 }
-
-const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -8,11 +8,7 @@ const SOURCES = 'docs/page'
 const STATIC_FILES = ['index.html', 'question.html', 'style.css', 'icon.svg']
 
 /** The machines to start from, with the day of the examples. */
-const EXAMPLES = [
-  ['tind-4', 'Tind 4: a work machine, oil change due'],
-  ['bud-3', 'Bud 3: a van, overdue'],
-  ['kvist-2', 'Kvist 2: a brush cutter without torques'],
-] as const
+const EXAMPLES = ['tind-4', 'bud-3', 'kvist-2'] as const
 const EXAMPLE_DAY = '2023-10-06'
 
 /** Each text of the page, and the schema that explains it. */
@@ -41,22 +37,17 @@ const madeModules: Plugin = {
   setup: ({ onResolve, onLoad }) => {
     onResolve({ filter: /^virtual:/ }, ({ path }) => ({ path, namespace: 'made' }))
     onLoad({ filter: /./, namespace: 'made' }, ({ path }) => ({
-      contents:
-        path === 'virtual:examples'
-          ? writeExamples()
-          : path === 'virtual:help'
-            ? writeHelp()
-            : writeLanguages(),
+      contents: MADE[path]?.() ?? '',
       resolveDir: process.cwd(),
     }))
   },
 }
 
 function writeExamples(): string {
-  const examples = EXAMPLES.map(([folder, label]) => {
+  const examples = EXAMPLES.map((folder) => {
     const read = (name: string): string => readFileSync(`examples/${folder}/${name}.yaml`, 'utf8')
     const texts = { sheet: read('sheet'), log: read('log'), toolbox: read('toolbox') }
-    return { label, today: EXAMPLE_DAY, ambient: 6, texts }
+    return { folder, today: EXAMPLE_DAY, ambient: 6, texts }
   })
   return `export const examples = ${JSON.stringify(examples)}`
 }
@@ -70,16 +61,30 @@ function writeHelp(): string {
   return `export const help = JSON.parse(${JSON.stringify(JSON.stringify(Object.fromEntries(help)))})`
 }
 
-/** English is in the page; each other language of the package is a file that is loaded when it is chosen. */
-function writeLanguages(): string {
+/** English is in each page; each other language of the package is loaded when it is chosen, with the page's own words. */
+function writeLanguages(page: keyof typeof TEXTS_OF_PAGE): string {
   const tags = readdirSync('dist/v1/message')
     .filter((file) => file.endsWith('.js') && file !== 'en.js')
     .map((file) => file.slice(0, -'.js'.length))
+  const { name, suffix, labels } = TEXTS_OF_PAGE[page]
   const entries = tags.map(
     (tag) =>
-      `${JSON.stringify(tag)}: () => import('./dist/v1/message/${tag}.js').then((module) => module[${JSON.stringify(tag)}])`,
+      `${JSON.stringify(tag)}: () => Promise.all([import('./dist/v1/message/${tag}.js'), import('./${SOURCES}/labels/${tag}.ts')]).then(([texts, words]) => ({ ${name}: texts[${JSON.stringify(tag + suffix)}], labels: words.${labels} }))`,
   )
   return `export const languages = {${entries.join(',')}}`
+}
+
+/** What each page takes from a language of the package, and from its own words. */
+const TEXTS_OF_PAGE = {
+  index: { name: 'catalogue', suffix: '', labels: 'pageLabels' },
+  question: { name: 'messages', suffix: 'Calculations', labels: 'questionLabels' },
+} as const
+
+const MADE: { readonly [path: string]: () => string } = {
+  'virtual:examples': writeExamples,
+  'virtual:help': writeHelp,
+  'virtual:languages': () => writeLanguages('index'),
+  'virtual:question-languages': () => writeLanguages('question'),
 }
 
 /** Builds the two pages into a folder that any file server can serve. */
@@ -102,5 +107,5 @@ export async function buildPage(folder: string): Promise<void> {
   }
   await build({ ...options, entryPoints: [join(SOURCES, 'index.ts')], splitting: true })
   // Built alone: a file for both pages would have all that the other one uses.
-  await build({ ...options, entryPoints: [join(SOURCES, 'question.ts')] })
+  await build({ ...options, entryPoints: [join(SOURCES, 'question.ts')], splitting: true })
 }

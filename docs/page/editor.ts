@@ -9,7 +9,7 @@ import {
 } from '@codemirror/autocomplete'
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands'
 import { lintKeymap, setDiagnostics } from '@codemirror/lint'
-import { EditorSelection, EditorState, type StateCommand } from '@codemirror/state'
+import { Compartment, EditorSelection, EditorState, type StateCommand } from '@codemirror/state'
 import {
   Decoration,
   drawSelection,
@@ -21,6 +21,7 @@ import {
   type TooltipView,
   ViewPlugin,
 } from '@codemirror/view'
+import type { PageLabels } from './labels/labels.js'
 import { listKeys, pathAtCursor } from './pathAtCursor.js'
 import { TEXT_NAMES, type TextFinding, type TextName, type Texts } from './readTexts.js'
 import { findNode, listExamples, type Suggestion, suggestKeys, suggestValues } from './schemaHelp.js'
@@ -30,12 +31,13 @@ export interface Editor {
   readonly setTexts: (texts: Texts) => void
   readonly setFindings: (findings: readonly TextFinding[]) => void
   readonly select: (from: number, to: number) => void
+  readonly setLabels: (labels: PageLabels) => void
 }
 
 export interface EditorOptions {
   readonly texts: Texts
   readonly name: TextName
-  readonly labels: Texts
+  readonly labels: PageLabels
   readonly selection: { readonly from: number; readonly to: number }
   readonly onChange: (name: TextName, text: string) => void
   /** Called with the meaning of the key at the cursor. */
@@ -47,8 +49,13 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
   const root = host.attachShadow({ mode: 'open' })
   let shown = options.name
   let findings: readonly TextFinding[] = []
+  let { labels } = options
+  const words = new Compartment()
   const makeState = (name: TextName, text: string): EditorState =>
-    EditorState.create({ doc: text, extensions: listExtensions(name, options) })
+    EditorState.create({
+      doc: text,
+      extensions: [words.of(listWords(name, labels)), listExtensions(name, options, () => labels)],
+    })
   const states = new Map(TEXT_NAMES.map((name) => [name, makeState(name, options.texts[name])]))
   const stateOf = (name: TextName): EditorState => states.get(name) ?? makeState(name, '')
   const view = new EditorView({ state: stateOf(shown), parent: root, root })
@@ -57,7 +64,7 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
     view.dispatch(
       setDiagnostics(
         view.state,
-        marked.map((finding) => toDiagnostic(finding, view.state.doc.length)),
+        marked.map((finding) => toDiagnostic(finding, view.state.doc.length, labels)),
       ),
     )
   }
@@ -79,6 +86,14 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
       findings = next
       markFindings()
     },
+    setLabels: (next) => {
+      labels = next
+      const relabel = (name: TextName, state: EditorState) =>
+        state.update({ effects: words.reconfigure(listWords(name, labels)) }).state
+      for (const name of TEXT_NAMES)
+        states.set(name, relabel(name, name === shown ? view.state : stateOf(name)))
+      view.setState(stateOf(shown))
+    },
     select: (from, to) => {
       const length = view.state.doc.length
       const [anchor, head] = [Math.min(from, length), Math.min(to, length)]
@@ -91,14 +106,20 @@ export function createEditor(host: HTMLElement, options: EditorOptions): Editor 
   }
 }
 
-function listExtensions(name: TextName, { labels, onChange, onMeaning }: EditorOptions) {
+/** What names the field and its lists to a screen reader. */
+const listWords = (name: TextName, { fields, phrases }: PageLabels) => [
+  EditorState.phrases.of(phrases),
+  EditorView.contentAttributes.of({ 'aria-label': fields[name] }),
+]
+
+function listExtensions(name: TextName, { onChange, onMeaning }: EditorOptions, labelsNow: () => PageLabels) {
   return [
     lineNumbers(),
     history(),
     drawSelection(),
     colours,
-    autocompletion({ override: [(context) => complete(name, context)], icons: false }),
-    hoverTooltip((view, position) => explainKey(name, view.state.doc.toString(), position)),
+    autocompletion({ override: [(context) => complete(name, context, labelsNow())], icons: false }),
+    hoverTooltip((view, position) => explainKey(name, view.state.doc.toString(), position, labelsNow())),
     keymap.of([
       { key: 'Enter', run: breakLine },
       ...completionKeymap,
@@ -107,7 +128,7 @@ function listExtensions(name: TextName, { labels, onChange, onMeaning }: EditorO
       ...defaultKeymap,
     ]),
     EditorView.domEventHandlers({ beforeinput: typeOverSelection }),
-    EditorView.contentAttributes.of({ 'aria-label': labels[name], autocapitalize: 'off', tabindex: '0' }),
+    EditorView.contentAttributes.of({ autocapitalize: 'off', tabindex: '0' }),
     EditorView.updateListener.of(({ docChanged, selectionSet, state }) => {
       const text = docChanged || selectionSet ? state.doc.toString() : ''
       if (docChanged) onChange(name, text)
@@ -137,7 +158,7 @@ function typeOverSelection({ inputType, data }: InputEvent, view: EditorView): b
   return true
 }
 
-function complete(name: TextName, context: CompletionContext): CompletionResult | null {
+function complete(name: TextName, context: CompletionContext, labels: PageLabels): CompletionResult | null {
   const text = context.state.doc.toString()
   const place = pathAtCursor(text, context.pos)
   if (!context.explicit && place.word === '' && place.at === 'key') return null
@@ -153,7 +174,7 @@ function complete(name: TextName, context: CompletionContext): CompletionResult 
         label: key.label,
         type: 'property',
         boost: -index,
-        info: () => describe(key),
+        info: () => describe(key, labels),
         apply: (view, _completion, start, end) => {
           const hasColon = /^\s*:/.test(view.state.sliceDoc(end, end + 9))
           const indent = ' '.repeat(place.column + 2)
@@ -170,7 +191,7 @@ function complete(name: TextName, context: CompletionContext): CompletionResult 
       label: value.label,
       type: 'text',
       boost: -index,
-      info: () => describe(value),
+      info: () => describe(value, labels),
       apply: place.isFlow || /^[\d.]+$/.test(value.label) ? quote(value.label) : value.label,
     }),
   )
@@ -181,15 +202,20 @@ function complete(name: TextName, context: CompletionContext): CompletionResult 
 const quote = (text: string): string =>
   /^[\w -]*$/.test(text) && /[a-z]/i.test(text) ? text : JSON.stringify(text)
 
-function describe({ about, examples }: Pick<Suggestion, 'about' | 'examples'>): HTMLElement {
+/** The schemas describe their keys in English. */
+function describe(
+  { about, examples }: Pick<Suggestion, 'about' | 'examples'>,
+  labels: PageLabels,
+): HTMLElement {
   const box = document.createElement('div')
   box.className = 'meaning'
-  const lines = [about, ...examples.map((example) => `Example: ${example}`)].filter((line) => line !== '')
+  box.lang = 'en'
+  const lines = [about, ...examples.map(labels.example)].filter((line) => line !== '')
   for (const line of lines) box.append(Object.assign(document.createElement('p'), { textContent: line }))
   return box
 }
 
-function explainKey(name: TextName, text: string, position: number) {
+function explainKey(name: TextName, text: string, position: number, labels: PageLabels) {
   const key = listKeys(text).find(({ from, to }) => from <= position && position <= to)
   const node = key && findNode(help[name], key.path)
   if (key === undefined || node?.about === undefined) return null
@@ -198,7 +224,7 @@ function explainKey(name: TextName, text: string, position: number) {
     pos: key.from,
     end: key.to,
     above: true,
-    create: (): TooltipView => ({ dom: describe({ about, examples: listExamples(node) }) }),
+    create: (): TooltipView => ({ dom: describe({ about, examples: listExamples(node) }, labels) }),
   }
 }
 
@@ -208,12 +234,16 @@ function describeKey(name: TextName, text: string, position: number): string {
   const path = key?.path ?? pathAtCursor(text, position).path
   const about = findNode(help[name], path)?.about
   const last = path.findLast((token) => !/^\d+$/.test(token))
-  return about === undefined ? '' : `${last}: ${about}`
+  return about === undefined || last === undefined ? '' : `${last}: ${about}`
 }
 
-function toDiagnostic({ from, to, severity, message, fixes }: TextFinding, length: number) {
+function toDiagnostic(
+  { from, to, severity, message, fixes }: TextFinding,
+  length: number,
+  labels: PageLabels,
+) {
   const [start, end] = [Math.min(from, length), Math.min(to, length)]
-  const advice = fixes.length === 0 ? '' : ` Write: ${fixes.join(' or ')}`
+  const advice = fixes.length === 0 ? '' : ` ${labels.advice(fixes)}`
   return { from: start, to: Math.max(end, start), severity, message: message + advice }
 }
 

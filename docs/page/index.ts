@@ -13,6 +13,9 @@ import {
   type UnitChoice,
 } from './answer.js'
 import type { Editor } from './editor.js'
+import { pageLabels as english } from './labels/en.js'
+import type { PageLabels } from './labels/labels.js'
+import { listLanguages, showTexts } from './labels/showTexts.js'
 import {
   checkTexts,
   KINDS,
@@ -25,7 +28,7 @@ import {
 import { readFragment, type Shared, writeFragment } from './shareLink.js'
 
 export interface Example {
-  readonly label: string
+  readonly folder: keyof PageLabels['examples']
   readonly today: string
   readonly ambient: number
   readonly texts: Texts
@@ -38,12 +41,6 @@ const MAX_FILE_SIZE = 2_000_000
 /** A longer address may be cut by programs for mail and chat. */
 const LONG_LINK = 8000
 const MAX_FINDINGS = 100
-
-const LABELS: Texts = {
-  sheet: 'Sheet in short notation',
-  log: 'Log in short notation',
-  toolbox: 'Tools in short notation',
-}
 
 const find = <Kind extends HTMLElement>(id: string): Kind => {
   const found = document.getElementById(id)
@@ -58,14 +55,16 @@ const inputs = {
   units: find<HTMLSelectElement>('units'),
   language: find<HTMLSelectElement>('language'),
 }
-const hintText = find('hint').textContent
 
 let texts: Texts = { sheet: '', log: '', toolbox: '' }
 let shown: TextName = 'sheet'
 let catalogue: Catalogue = en
+let labels: PageLabels = english
 let editor: Editor | undefined
 let findings: readonly TextFinding[] = []
 let timer: ReturnType<typeof setTimeout> | undefined
+/** The last sheet that could be read, unless there is no text at all. */
+let lastSheet: Question['sheet'] | undefined
 /** Counts the answers: an older one stops when a newer one begins. */
 let turn = 0
 /** The card is in a shadow tree, so that neither style changes the other. */
@@ -93,12 +92,15 @@ async function showAnswers(): Promise<void> {
   const own = turn
   const { today } = inputs
   if (!today.validity.valid || today.value === '') {
-    notify('Write a date.')
+    notify(labels.noDate)
     return
   }
   try {
     const read = readTexts(texts)
-    const { sheet, log, toolbox } = read
+    const { log, toolbox } = read
+    if (read.sheet !== undefined || texts.sheet.trim() === '') lastSheet = read.sheet
+    // While a text cannot be read, the answer is that to the text before it, in the chosen language and units.
+    const sheet = lastSheet
     const ambient = inputs.ambient.value === '' ? undefined : Number(inputs.ambient.value)
     const question: Question | undefined = sheet && {
       sheet,
@@ -111,7 +113,7 @@ async function showAnswers(): Promise<void> {
       ...(question === undefined
         ? [showMissing]
         : [showDue, showVisit, showCard].map((show) => () => show(question))),
-      () => showFindings(checkTexts(read, today.value, catalogue)),
+      () => showFindings(checkTexts(read, today.value, catalogue, labels)),
     ]
     for (const run of tasks) {
       run()
@@ -119,22 +121,15 @@ async function showAnswers(): Promise<void> {
       if (own !== turn) return
     }
   } catch (error) {
-    notify(`This page could not answer: ${error instanceof Error ? error.message : String(error)}`)
+    notify(labels.noAnswer(error instanceof Error ? error.message : String(error)))
   }
 }
 
-/** Without a readable sheet the last answers stay, unless there is no sheet at all. */
+/** Without any sheet there is no answer. */
 function showMissing(): void {
-  const isEmpty = texts.sheet.trim() === ''
-  const sentence = isEmpty
-    ? 'Write a sheet, drop a file, or start from an example.'
-    : 'The sheet cannot be read yet: see the findings.'
-  const isFirst = find('due').childElementCount === 0
-  if (isEmpty || isFirst) {
-    for (const id of ['due', 'visit', 'figures']) find(id).replaceChildren()
-    cardRoot.replaceChildren()
-    find('due').append(make('p', '', sentence))
-  }
+  for (const id of ['visit', 'figures']) fill(id)
+  cardRoot.replaceChildren()
+  fill('due', make('p', '', texts.sheet.trim() === '' ? labels.noSheet : labels.unreadableSheet))
 }
 
 function showFindings(next: readonly TextFinding[]): void {
@@ -143,17 +138,18 @@ function showFindings(next: readonly TextFinding[]): void {
   editor?.setFindings(findings)
   const items = findings.slice(0, MAX_FINDINGS).map((finding) => {
     const { name, line, message, fixes, severity } = finding
-    const place = make('span', 'place', `${name === 'toolbox' ? 'tools' : name}, line ${line}, ${severity}: `)
-    const advice = fixes.length === 0 ? '' : ` Write: ${fixes.join(' or ')}`
+    const where = labels.findingAt(labels.places[name], line, labels.severities[severity])
+    const place = make('span', 'place', `${where} `)
+    const advice = fixes.length === 0 ? '' : ` ${labels.advice(fixes)}`
     const button = make('button', severity, place, message + advice)
     button.setAttribute('type', 'button')
     button.addEventListener('click', () => void goTo(finding))
     return make('li', '', button)
   })
   const more = findings.length - items.length
-  if (more > 0) items.push(make('li', 'note', `and ${more} more`))
-  if (items.length === 0) items.push(make('li', 'note', 'No findings.'))
-  find('findings').replaceChildren(...items)
+  if (more > 0) items.push(make('li', 'note', labels.moreFindings(more)))
+  if (items.length === 0) items.push(make('li', 'note', labels.noFindings))
+  fill('findings', ...items)
 }
 
 async function goTo({ name, from, to }: TextFinding): Promise<void> {
@@ -178,11 +174,11 @@ function showDue(question: Question): void {
 }
 
 function describeNoLog({ sheet, log }: Question): string {
-  if (texts.log.trim() === '') return 'Write a log to see what is due: the tab Log.'
-  if (log === undefined) return 'The log cannot be read yet: see the findings.'
+  if (texts.log.trim() === '') return labels.noLog
+  if (log === undefined) return labels.unreadableLog
   if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
-    return `The log is about ${log.sheet.id}, revision ${log.sheet.revision}; this sheet is ${sheet.id}, revision ${sheet.revision}.`
-  return 'The sheet has no service.'
+    return labels.otherLog(log.sheet, sheet)
+  return labels.noService
 }
 
 function showVisit(question: Question): void {
@@ -191,14 +187,14 @@ function showVisit(question: Question): void {
     'visit',
     lines.length > 0
       ? make('ul', '', ...lines.map((line) => make('li', '', line)))
-      : make('p', '', 'No visit can be planned without a log of this sheet.'),
+      : make('p', '', labels.noVisit),
   )
 }
 
 function showCard(question: Question): void {
   const wall = answerWall(question, catalogue)
   if (wall === undefined) {
-    cardRoot.replaceChildren(make('p', '', 'No card can be made from this sheet yet.'))
+    cardRoot.replaceChildren(make('p', '', labels.noCard))
     fill('figures')
     return
   }
@@ -219,22 +215,25 @@ function showCard(question: Question): void {
 
 function showFigures(figures: ReturnType<typeof answerFigures>): void {
   if (figures.length === 0) {
-    fill('figures', make('p', '', 'The sheet states no refill and no torque.'))
+    fill('figures', make('p', '', labels.noFigures))
     return
   }
   const hasOther = figures.some(({ other }) => other !== undefined)
-  const heads = ['Part', 'Manual', ...(hasOther ? [inputs.units.selectedOptions[0]?.text ?? ''] : [])]
+  const heads = [
+    labels.part,
+    labels.manual,
+    ...(hasOther ? [inputs.units.selectedOptions[0]?.text ?? ''] : []),
+  ]
   const head = make('tr', '')
   for (const text of heads) head.append(Object.assign(make('th', '', text), { scope: 'col' }))
   const rows = figures.map(({ part, printed, other }) => {
     const name = Object.assign(make('th', '', part), { scope: 'row' })
     const cell = make('td', other?.isConverted ? 'converted' : '', other?.text ?? '')
-    if (other?.isConverted) cell.append(make('small', '', ' converted'))
+    if (other?.isConverted) cell.append(make('small', '', ` ${labels.converted}`))
     return make('tr', '', name, make('td', '', printed), ...(hasOther ? [cell] : []))
   })
   const table = make('table', '', make('thead', '', head), make('tbody', '', ...rows))
-  const note = 'Wrench settings and jug marks stay in the units of your own wrench and jug.'
-  fill('figures', table, ...(hasOther ? [make('p', 'note', note)] : []))
+  fill('figures', table, ...(hasOther ? [make('p', 'note', labels.otherUnits)] : []))
 }
 
 /** Replaces what a part of the page shows; texts of the library are in its language. */
@@ -266,7 +265,7 @@ function showTab(name: TextName): void {
   }
   find('editor').setAttribute('aria-labelledby', `tab-${name}`)
   plain.value = texts[name]
-  plain.setAttribute('aria-label', LABELS[name])
+  plain.setAttribute('aria-label', labels.fields[name])
   editor?.show(name)
 }
 
@@ -289,17 +288,17 @@ function loadEditor(): Promise<void> {
       editor = createEditor(host, {
         texts,
         name: shown,
-        labels: LABELS,
+        labels,
         selection: { from, to },
         onChange: changeText,
         onMeaning: (text) => {
-          find('hint').textContent = text === '' ? hintText : text
+          showHint(text)
         },
       })
       editor.setFindings(findings)
       if (isActive) editor.select(from, to)
     },
-    () => notify('The editor could not be loaded; the plain text field works without it.'),
+    () => notify(labels.noEditor),
   )
   return loading
 }
@@ -310,17 +309,16 @@ async function openFiles(files: Iterable<File>): Promise<void> {
   let last: TextName | undefined
   for (const file of files) {
     if (file.size > MAX_FILE_SIZE) {
-      notices.push(`${file.name} is too large: the page reads at most 2 MB.`)
+      notices.push(labels.tooLarge(file.name))
       continue
     }
     const text = (await file.text()).replace(/^\uFEFF/, '').replaceAll('\r\n', '\n')
     const kind = /^[\s{]*["']?kind["']?\s*:\s*["']?([a-z-]+)/m.exec(text)?.[1]
     const name = TEXT_NAMES.find((candidate) => KINDS[candidate] === kind)
-    if (text.includes('\0') || text.includes('\uFFFD')) notices.push(`${file.name} is not a text.`)
-    else if (name === undefined && kind !== undefined)
-      notices.push(`${file.name} is a ${kind}; this page reads sheets, logs and toolboxes.`)
+    if (text.includes('\0') || text.includes('\uFFFD')) notices.push(labels.notText(file.name))
+    else if (name === undefined && kind !== undefined) notices.push(labels.otherKind(file.name, kind))
     else if (name === undefined && !/\.(ya?ml|json)$/i.test(file.name))
-      notices.push(`${file.name} is neither YAML nor JSON.`)
+      notices.push(labels.otherFormat(file.name))
     else {
       last = name ?? shown
       next = { ...next, [last]: text }
@@ -355,25 +353,46 @@ async function shareLink(): Promise<void> {
   const fragment = await writeFragment(shared)
   history.replaceState(null, '', fragment)
   const length = location.href.length
-  const size =
-    length > LONG_LINK ? ` It has ${length} characters; some programs cut a link of this length.` : ''
+  const size = length > LONG_LINK ? ` ${labels.longLink(length)}` : ''
   try {
     await navigator.clipboard.writeText(location.href)
-    notify(`The link is copied. The text is in the link itself; nothing was sent.${size}`)
+    notify(labels.linkCopied + size)
   } catch {
-    notify(`The link is in the address bar. The text is in the link itself; nothing was sent.${size}`)
+    notify(labels.linkInBar + size)
   }
 }
 
 async function chooseLanguage(tag: string): Promise<void> {
   const load = languages[tag]
+  let notice = ''
   try {
-    catalogue = load === undefined ? en : await load()
+    ;({ catalogue, labels } = load === undefined ? { catalogue: en, labels: english } : await load())
   } catch {
-    notify('This language could not be loaded.')
+    notice = labels.noLanguage
   }
   inputs.language.value = catalogue.language
+  showLabels()
+  notify(notice)
   await showAnswers()
+}
+
+/** Writes all words that stand before an answer. */
+function showLabels(): void {
+  showTexts(catalogue.language, labels.texts)
+  plain.setAttribute('aria-label', labels.fields[shown])
+  for (const [place, { folder }] of examples.entries())
+    inputs.example.options[place]?.replaceChildren(labels.examples[folder])
+  const own = inputs.example.options[examples.length]
+  own?.replaceChildren(labels.texts.ownText)
+  find<HTMLAnchorElement>('question').href = `question.html#language=${catalogue.language}`
+  editor?.setLabels(labels)
+}
+
+/** The meaning of the key at the cursor, which the schemas give in English; without one, what to do. */
+function showHint(meaning: string): void {
+  const hint = find('hint')
+  hint.textContent = meaning === '' ? labels.texts.hint : meaning
+  hint.lang = meaning === '' ? catalogue.language : 'en'
 }
 
 function startExample(place: number): void {
@@ -389,8 +408,9 @@ async function start(): Promise<void> {
   const shared = location.hash === '' ? 'none' : await readFragment(location.hash)
   if (typeof shared === 'string') {
     startExample(0)
-    if (shared === 'broken')
-      notify('The link is incomplete or was changed, so its text cannot be read. This is an example.')
+    if (shared === 'broken') notify(labels.brokenLink)
+    const language = new URLSearchParams(location.hash.slice(1)).get('language')
+    if (language !== null && Object.hasOwn(languages, language)) return chooseLanguage(language)
   } else {
     inputs.today.value = shared.today ?? todayHere()
     inputs.ambient.value = shared.ambient === undefined ? '' : String(shared.ambient)
@@ -405,11 +425,10 @@ async function start(): Promise<void> {
 
 function connect(): void {
   inputs.example.append(
-    ...examples.map(({ label }, place) => new Option(label, String(place))),
-    new Option('own text', ''),
+    ...examples.map(({ folder }, place) => new Option(labels.examples[folder], String(place))),
+    new Option(labels.texts.ownText, ''),
   )
-  for (const tag of ['en', ...Object.keys(languages)])
-    inputs.language.append(new Option(new Intl.DisplayNames([tag], { type: 'language' }).of(tag) ?? tag, tag))
+  listLanguages(inputs.language, Object.keys(languages))
   inputs.example.addEventListener('change', () => {
     if (inputs.example.value === '') {
       inputs.today.value = todayHere()

@@ -1,18 +1,25 @@
+import { languages } from 'virtual:question-languages'
 import { calendarTexts } from '../../src/message/en/calendar.js'
 import { intervalTexts } from '../../src/message/en/interval.js'
 import { quantityTexts } from '../../src/message/en/quantity.js'
 import { torqueTexts } from '../../src/message/en/torque.js'
 import { explain, type Messages } from '../../src/v1/message.js'
 import { answerDueForm, answerTorqueForm, type FormAnswer, type Values } from './answerForms.js'
+import { questionLabels as englishLabels } from './labels/en.js'
+import type { QuestionLabels } from './labels/labels.js'
+import { listLanguages, showTexts } from './labels/showTexts.js'
 
 /** The English texts of these two questions: the package has them only with all other calculations. */
-const messages: Messages = {
+const english: Messages = {
   language: 'en',
   marks: { decimal: '.', group: '\u202f' },
   list: (items) => new Intl.ListFormat('en').format(items),
   plural: (value) => (value === 1 ? 'one' : 'other'),
   texts: { ...calendarTexts, ...intervalTexts, ...quantityTexts, ...torqueTexts },
 }
+
+let messages = english
+let labels: QuestionLabels = englishLabels
 
 const UNITS = { 'N.m': 'N·m', 'lbf.ft': 'lbf·ft', 'lbf.in': 'lbf·in', 'kgf.m': 'kgf·m', 'kgf.cm': 'kgf·cm' }
 
@@ -41,11 +48,9 @@ function readForm(form: HTMLFormElement): Values {
 function showAnswer(name: FormName, form: HTMLFormElement, output: HTMLOutputElement): void {
   let answer: FormAnswer
   try {
-    answer = FORMS[name](readForm(form), messages.marks)
+    answer = FORMS[name](readForm(form), messages.marks, labels)
   } catch (error) {
-    answer = {
-      text: `These figures cannot be used: ${error instanceof Error ? error.message : String(error)}`,
-    }
+    answer = { text: labels.unusable(error instanceof Error ? error.message : String(error)) }
   }
   const lines = answer.result === undefined ? [] : explain(answer.result, messages)
   const head = document.createElement('strong')
@@ -56,12 +61,12 @@ function showAnswer(name: FormName, form: HTMLFormElement, output: HTMLOutputEle
   )
 }
 
-/** The values of both forms are in the fragment of the address, which a browser never sends. */
+/** The values of both forms and the language are in the fragment of the address, which a browser never sends. */
 function keepValues(): void {
   const entries = forms.flatMap(({ name, form }) =>
     fieldsOf(form).map((field) => [`${name}.${field.name}`, field.value]),
   )
-  history.replaceState(null, '', `#${new URLSearchParams(entries)}`)
+  history.replaceState(null, '', `#${new URLSearchParams([...entries, ['language', messages.language]])}`)
 }
 
 function takeValues(): void {
@@ -94,9 +99,28 @@ for (const { name, form, output } of forms) {
   })
   form.addEventListener('submit', (event) => event.preventDefault())
 }
-addEventListener('hashchange', () => {
+const list = document.getElementById('language') as HTMLSelectElement
+
+async function chooseLanguage(tag: string): Promise<void> {
+  // The words before stay if a language cannot be loaded.
+  const loaded = await languages[tag]?.().catch(() => ({ messages, labels }))
+  ;({ messages, labels } = loaded ?? { messages: english, labels: englishLabels })
+  list.value = messages.language
+  showTexts(messages.language, labels.texts)
+  const whole = document.querySelector<HTMLAnchorElement>('[data-text=wholeSheet]')
+  if (whole !== null) whole.href = `index.html#language=${messages.language}`
+  showAll()
+}
+
+/** Answers at once in the language of the page, and again in that of the address. */
+function start(): void {
   takeValues()
   showAll()
-})
-takeValues()
-showAll()
+  const tag = new URLSearchParams(location.hash.slice(1)).get('language') ?? 'en'
+  if (tag !== messages.language) void chooseLanguage(tag)
+}
+
+listLanguages(list, Object.keys(languages))
+list.addEventListener('change', () => void chooseLanguage(list.value).then(keepValues))
+addEventListener('hashchange', start)
+start()

@@ -4,6 +4,7 @@ import { readJsonDocument, readYamlDocument, replaceTabs } from '../../src/cli/r
 import { type Catalogue, renderMessage } from '../../src/v1/message.js'
 import { checkDocuments, type DocumentSet, type Named } from '../../src/v1/rules.js'
 import type { AnyDocument, MachineLog, SpecCodes, SpecSheet, Toolbox } from '../../src/v1/spec.js'
+import type { PageLabels } from './labels/labels.js'
 
 /** The texts of the page, by name. An empty text is a missing document. */
 export type TextName = 'sheet' | 'log' | 'toolbox'
@@ -34,7 +35,7 @@ export interface ReadTexts {
   readonly set: DocumentSet
   /** What the reader found. */
   readonly findings: readonly Finding[]
-  readonly tooLong: readonly TextFinding[]
+  readonly tooLong: readonly TextName[]
 }
 
 /** In characters. A longer text would take seconds each time a key is pressed. */
@@ -43,14 +44,13 @@ export const MAX_TEXT_LENGTH = 200_000
 /** Reads the texts as the command line reads files. */
 export function readTexts(texts: Texts): ReadTexts {
   const findings: Finding[] = []
-  const tooLong: TextFinding[] = []
+  const tooLong: TextName[] = []
   const documents: Named<AnyDocument>[] = []
   for (const name of TEXT_NAMES) {
     const text = texts[name]
     if (text.trim() === '') continue
     if (text.length > MAX_TEXT_LENGTH) {
-      const message = `This text has ${text.length} characters. The page reads at most ${MAX_TEXT_LENGTH}; the command line reads more.`
-      tooLong.push({ name, from: 0, to: 1, line: 1, severity: 'error', message, fixes: [] })
+      tooLong.push(name)
       continue
     }
     const read = isJson(text) ? readJsonDocument(text, name) : readYamlDocument(text, name)
@@ -86,9 +86,14 @@ export function checkTexts(
   { texts, set, findings, tooLong }: ReadTexts,
   today: string,
   catalogue: Catalogue,
+  labels: Pick<PageLabels, 'tooLong'>,
 ): readonly TextFinding[] {
   const open = [...findings, ...checkDocuments(set, { today })].filter(({ waived }) => waived === undefined)
-  const placed = [...tooLong, ...open.map(makePlacer(texts, catalogue))]
+  const refused = tooLong.map((name): TextFinding => {
+    const message = labels.tooLong(texts[name].length, MAX_TEXT_LENGTH)
+    return { name, from: 0, to: 1, line: 1, severity: 'error', message, fixes: [] }
+  })
+  const placed = [...refused, ...open.map(makePlacer(texts, catalogue))]
   const rank = (finding: TextFinding) => TEXT_NAMES.indexOf(finding.name) * MAX_TEXT_LENGTH + finding.from
   return placed.sort((first, second) => rank(first) - rank(second))
 }

@@ -5,7 +5,19 @@ declare module 'virtual:examples' {
 declare module 'virtual:languages' {
   /** Languages beside English, each loaded when it is chosen. */
   export const languages: {
-    readonly [tag: string]: () => Promise<import('../../src/v1/message.js').Catalogue>
+    readonly [tag: string]: () => Promise<{
+      readonly catalogue: import('../../src/v1/message.js').Catalogue
+      readonly labels: import('./labels/labels.js').PageLabels
+    }>
+  }
+}
+declare module 'virtual:question-languages' {
+  /** The same for the page of one question, which needs the texts of calculations alone. */
+  export const languages: {
+    readonly [tag: string]: () => Promise<{
+      readonly messages: import('../../src/v1/message.js').Messages
+      readonly labels: import('./labels/labels.js').QuestionLabels
+    }>
   }
 }
 declare module 'virtual:help' {

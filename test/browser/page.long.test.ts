@@ -77,6 +77,14 @@ async function openEditor(page: Page): Promise<void> {
   await page.locator('.cm-content').waitFor()
 }
 
+/** The class and id of the element with the focus, also in the editor's shadow tree. */
+const readFocus = (page: Page) =>
+  page.evaluate<string>(
+    `(document.activeElement.shadowRoot?.activeElement ?? document.activeElement).className + ' #' + document.activeElement.id`,
+  )
+const waitForFocus = (page: Page, name: string) =>
+  expect.poll(() => readFocus(page), { timeout: 60_000 }).toContain(name)
+
 /** Puts the cursor at the end of the text that is shown. */
 async function goToEnd(page: Page): Promise<void> {
   await page.locator('.cm-content').click()
@@ -93,6 +101,10 @@ const dropFile = (page: Page, name: string, text: string) =>
     })(${JSON.stringify(name)}, ${JSON.stringify(text)})`,
   )
 
+/** Waits for a text; what an action changes is shown a moment later. */
+const waitForText = (page: Page, selector: string, text: string | RegExp) =>
+  page.locator(selector).filter({ hasText: text }).first().waitFor()
+
 const textOf = async (page: Page, selector: string) =>
   ((await page.locator(selector).textContent()) ?? '').replaceAll('\u00a0', ' ')
 const isWiderThanScreen = (page: Page) =>
@@ -103,27 +115,50 @@ const pagesOf = (pdf: Uint8Array) =>
     .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 const example = (file: string) => readFileSync(new URL(`../../examples/${file}`, import.meta.url), 'utf8')
 
+/** Names that the example's documents give to services and to the machine. */
+const NAMES = /^(gear oil (change|level check), (front|rear) |Station 2, Tind 4 L, long bed, )/
+
+/** What is the same in each language: names, numbers, symbols, keys to type, and words that two languages share. */
+const SHARED =
+  /^(?:[\d\s.,–-]*|Deutsch|English|español|français|Date|Documents|error|Manual|Air, °C|US|N·m|lbf·ft|lbf·in|kgf·m|kgf·cm)$/
+
+/** All words that are seen or read out: texts and names of fields, without the document's own text and names in it. */
+async function listWords(page: Page): Promise<readonly string[]> {
+  const words = await page.evaluate<readonly string[]>(`[...(function* walk(node) {
+    if (node.nodeType === Node.TEXT_NODE) yield node.data
+    if (node.nodeType !== Node.ELEMENT_NODE || /^(script|style|noscript)$/i.test(node.tagName)) return
+    if (node.matches('#card, #figures tbody, .cm-content, .cm-gutters, .meaning')) return
+    if (node.ariaLabel) yield node.ariaLabel
+    if (node.shadowRoot) for (const child of node.shadowRoot.childNodes) yield* walk(child)
+    for (const child of node.childNodes) yield* walk(child)
+  })(document.documentElement)]`)
+  return words
+    .map((word) => word.replaceAll(/\s+/g, ' ').trim())
+    .filter((word) => /\p{L}/u.test(word) && !SHARED.test(word) && !NAMES.test(word))
+}
+
 describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
   it('answers at once, and again as one types: the finding is at its characters', async () => {
     const { page, problems } = await open('index.html')
     await waitForAnswer(page)
-    expect(await textOf(page, '#due')).toContain('gear oil change')
-    expect(await textOf(page, '#visit')).toContain('Rear gearcase, drain plug: 28–34 N·m, set 31 N·m')
+    await waitForText(page, '#due', 'gear oil change')
+    await waitForText(page, '#visit', /Rear gearcase, drain plug: 28–34\sN·m, set 31\sN·m/)
     await page.getByText('No findings.').waitFor()
     await openEditor(page)
     await goToEnd(page)
     await page.keyboard.type('\nmood: good')
     await page.locator('.cm-lintRange-error').filter({ hasText: 'mood' }).waitFor()
-    expect(await textOf(page, '#findings')).toMatch(/sheet, line \d+, error: .*mood/)
-    expect(await page.locator('#stale').isVisible()).toBe(true)
+    await waitForText(page, '#findings', /sheet, line \d+, error: .*mood/)
+    await page.locator('#stale').waitFor()
     await page.locator('#findings button').first().click()
+    await waitForFocus(page, 'cm-content')
     await page.keyboard.type('header')
     await page.keyboard.press('Control+z')
     await page.keyboard.press('Control+z')
     await page.getByText('No findings.').waitFor()
     // A log that names a later reading makes another service overdue.
     await page.getByRole('tab', { name: 'Log' }).click()
-    expect(await textOf(page, '.cm-content')).toContain('machine-log')
+    await waitForText(page, '.cm-content', 'machine-log')
     expect(problems).toEqual([])
   })
 
@@ -146,7 +181,7 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await page.locator('.cm-tooltip-hover', { hasText: 'The revision of the sheet' }).waitFor()
     await page.locator('.cm-line', { hasText: 'type: bevel box' }).click()
     await page.keyboard.press('End')
-    expect(await textOf(page, '#hint')).toContain('The function of the gearcase')
+    await waitForText(page, '#hint', 'The function of the gearcase')
     for (let letter = 0; letter < 'bevel box'.length; letter++) await page.keyboard.press('Backspace')
     await page.keyboard.press('Control+Space')
     await page.locator('.cm-tooltip-autocomplete li', { hasText: 'hub reduction' }).waitFor()
@@ -186,11 +221,11 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     expect(link).toMatch(/^index\.html#s=/)
     const other = await open(link)
     await waitForAnswer(other.page)
-    expect(await other.page.locator('#plain').inputValue()).toBe(
-      `${example('tind-4/sheet.yaml')}\n# my own note: ± N·m`,
-    )
-    expect(await other.page.locator('#units').inputValue()).toBe('US')
-    expect(await textOf(other.page, '#due')).toContain('gear oil change')
+    await expect
+      .poll(() => other.page.locator('#plain').inputValue(), { timeout: 60_000 })
+      .toBe(`${example('tind-4/sheet.yaml')}\n# my own note: ± N·m`)
+    await expect.poll(() => other.page.locator('#units').inputValue(), { timeout: 60_000 }).toBe('US')
+    await waitForText(other.page, '#due', 'gear oil change')
     for (const broken of [link.slice(0, -20), 'index.html#s=%%%', 'index.html#s=AAAA']) {
       const opened = await open(broken)
       await opened.page.locator('#notice', { hasText: 'The link is incomplete' }).waitFor()
@@ -213,8 +248,8 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await page.setViewportSize({ width: 740, height: 1000 })
     await page.emulateMedia({ media: 'print' })
     for (const hidden of ['header.top', '.text', '.answer', 'footer'])
-      expect(await page.locator(hidden).first().isVisible(), hidden).toBe(false)
-    expect(await page.locator('#card h1').isVisible()).toBe(true)
+      await page.locator(hidden).first().waitFor({ state: 'hidden' })
+    await page.locator('#card h1').waitFor()
     expect(problems).toEqual([])
   })
 
@@ -237,8 +272,59 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await page.locator('#card h1', { hasText: 'Bud 3' }).waitFor()
     await page.selectOption('#units', 'US')
     await page.locator('#figures th', { hasText: 'US' }).waitFor()
-    expect(await textOf(page, '#figures')).toContain('lbf·ft')
+    await waitForText(page, '#figures', 'lbf·ft')
     expect(problems).toEqual([])
+  })
+
+  it.each(['index.html', 'question.html'])('%s: each word changes with the language', async (path) => {
+    const { page, problems } = await open(path)
+    if (path === 'index.html') {
+      await waitForAnswer(page)
+      await openEditor(page)
+      await goToEnd(page)
+      // A sheet with a finding that has a fix, and a file that the page does not read.
+      await page.keyboard.type('\nmood: good\nrevison: "2"')
+      await page.locator('#findings button').nth(1).waitFor()
+      // The answer to the text before follows the units and the language too.
+      await page.selectOption('#units', 'US')
+      await page.locator('#figures th', { hasText: 'US' }).waitFor()
+    } else await page.locator('#torque-answer', { hasText: 'Set 266' }).waitFor()
+    const english = new Set(await listWords(page))
+    expect(english.size).toBeGreaterThan(25)
+    for (const tag of ['de', 'es', 'fr', 'en']) {
+      await page.selectOption('#language', tag)
+      await page.locator(`html[lang=${tag}]`).waitFor()
+      if (path === 'index.html') {
+        await page.locator(`#card[lang=${tag}]`).waitFor()
+        await page.locator(`#findings[lang=${tag}] button`).nth(1).waitFor()
+      }
+      const words = await listWords(page)
+      expect(words.length).toBeGreaterThan(25)
+      if (tag === 'en') expect(new Set(words)).toEqual(english)
+      else expect(words.filter((word) => english.has(word))).toEqual([])
+      expect(await isWiderThanScreen(page)).toBe(false)
+    }
+    expect(problems).toEqual([])
+  })
+
+  it('the language goes along from one page to the other, and with a link', async () => {
+    const { page, problems } = await open('index.html')
+    await waitForAnswer(page)
+    await page.selectOption('#language', 'de')
+    await page.locator('html[lang=de]').waitFor()
+    await page.locator('#question').click()
+    await page.locator('h1', { hasText: 'Eine Frage' }).waitFor()
+    await waitForText(page, '#due-answer', 'Nicht fällig: 45 Tage übrig, fällig am 2023-11-20.')
+    await page.locator('#due [name=nowHours]').fill('560')
+    await waitForText(page, '#due-answer', /Überfällig: 8,6\sh darüber, fällig bei 551,4\sh\./)
+    const other = await open(page.url().slice(HOST.length + 1))
+    await waitForText(other.page, '#due-answer', 'Überfällig')
+    await page.locator('[data-text=wholeSheet]').click()
+    await page.locator('h1', { hasText: 'Ausprobieren' }).waitFor()
+    await page.locator('#card[lang=de]').waitFor()
+    await dropFile(page, 'notes.txt', 'remember the oil')
+    await page.locator('#notice', { hasText: 'notes.txt ist weder YAML noch JSON.' }).waitFor()
+    expect([...problems, ...other.problems]).toEqual([])
   })
 
   it('is used with the keyboard alone: every control is reached, and the editor lets go', async () => {
@@ -249,11 +335,7 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
       await page.keyboard.press('Tab')
       // The editor has replaced the plain text by the time that the next key comes.
       await page.waitForTimeout(60)
-      seen.add(
-        await page.evaluate<string>(
-          `(document.activeElement.shadowRoot?.activeElement ?? document.activeElement).className + ' #' + document.activeElement.id`,
-        ),
-      )
+      seen.add(await readFocus(page))
     }
     const names = [...seen].join('\n')
     for (const id of ['example', 'today', 'units', 'language', 'open', 'share', 'print', 'tab-sheet'])
@@ -261,11 +343,11 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     expect(names).toMatch(/cm-content|#plain/)
     await page.locator('#tab-sheet').focus()
     await page.keyboard.press('ArrowRight')
-    expect(await page.locator('#tab-log').getAttribute('aria-selected')).toBe('true')
+    await page.locator('#tab-log[aria-selected=true]').waitFor()
     // Past the editor come the services, which open with a key.
     await page.locator('#due summary').first().focus()
     await page.keyboard.press('Enter')
-    expect(await page.locator('#due details').first().getAttribute('open')).toBe('')
+    await page.locator('#due details').first().and(page.locator('[open]')).waitFor()
   })
 
   it('fits a screen of 320 px, with all its parts', async () => {
@@ -273,9 +355,11 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await waitForAnswer(page)
     for (const view of ['Text', 'Answer', 'Card']) {
       await page.getByRole('button', { name: view, exact: true }).click()
+      await page.locator(`body[data-view=${view.toLowerCase()}]`).waitFor()
       expect(await isWiderThanScreen(page), view).toBe(false)
     }
     await page.locator('#more summary').click()
+    await page.locator('#more[open]').waitFor()
     expect(await isWiderThanScreen(page)).toBe(false)
     const question = await open('question.html', { viewport: { width: 320, height: 640 } })
     expect(await isWiderThanScreen(question.page)).toBe(false)
@@ -316,6 +400,10 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
       '<img src=x onerror=alert(1)>: <script>alert(1)</script>',
       '{'.repeat(600),
     ]) {
+      // The findings of the text before are not those of this one.
+      await replaceText('')
+      await page.getByText('Write a sheet, drop a file, or start from an example.').waitFor()
+      await page.locator('#findings button').first().waitFor({ state: 'detached' })
       await replaceText(text)
       await page.locator('#findings button').first().waitFor()
       expect(await page.locator('img').count()).toBe(0)
@@ -358,7 +446,9 @@ describe.skipIf(!hasChromium())('the page to try it, in Chromium', () => {
     await page.locator('#due-answer', { hasText: 'Not due' }).waitFor()
     const other = await open(page.url().slice(HOST.length + 1))
     await other.page.locator('#torque-answer', { hasText: 'Set 222' }).waitFor()
-    expect(await other.page.locator('#due [name=nowHours]').inputValue()).toBe('560')
+    await expect
+      .poll(() => other.page.locator('#due [name=nowHours]').inputValue(), { timeout: 60_000 })
+      .toBe('560')
     const broken = await open('question.html#torque.value=<b>&torque.unit=furlong&due.nowDate=never')
     await broken.page.locator('#torque-answer', { hasText: 'Type the torque' }).waitFor()
     await broken.page.locator('#due-answer', { hasText: 'Choose the day' }).waitFor()

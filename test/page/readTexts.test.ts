@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { answerDue, answerFigures, answerVisit, answerWall, isLogOfSheet } from '../../docs/page/answer.js'
+import { pageLabels } from '../../docs/page/labels/en.js'
 import { checkTexts, MAX_TEXT_LENGTH, readTexts, type Texts } from '../../docs/page/readTexts.js'
 import { summariseVisit } from '../../src/card/summariseVisit.js'
 import { en } from '../../src/v1/message/en.js'
@@ -15,7 +16,7 @@ const tind = textsOf('tind-4')
 
 /** The findings of texts, each with the characters that it marks. */
 const marksOf = (texts: Texts) =>
-  checkTexts(readTexts(texts), TODAY, en).map(({ name, from, to, line, fixes }) => ({
+  checkTexts(readTexts(texts), TODAY, en, pageLabels).map(({ name, from, to, line, fixes }) => ({
     name,
     line,
     text: texts[name].slice(from, to),
@@ -58,6 +59,7 @@ describe('findings at their characters', () => {
       readTexts({ sheet: '# long\n'.repeat(MAX_TEXT_LENGTH), log: '', toolbox: '' }),
       TODAY,
       en,
+      pageLabels,
     )
     expect(finding?.message).toContain('at most 200000')
     expect(others).toEqual([])
