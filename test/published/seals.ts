@@ -66,7 +66,8 @@ export const ELASTOMERS = published(
     place: 'technical support page',
     read: 'where it is quoted',
     agrees: 'exactly',
-    values: () => 5,
+    // of a family that must never be used no limit is compared
+    values: ([, rating]) => (rating === 'E' ? 1 : 5),
   },
   [
     ['NBR', 'B', -30, 100, -50, 120],

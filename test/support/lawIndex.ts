@@ -5,7 +5,6 @@ import ts from 'typescript'
 /** One law: a call of `law`, `lawAsync` or `modelLaw`, with the functions that its predicate or its commands run. */
 export interface Law {
   readonly file: string
-  readonly line: number
   /** The titles of the suites and the test around it. */
   readonly title: string
   /** Cases as stated: `npm test` draws half of them. */
@@ -37,7 +36,6 @@ export function readLaws(): readonly Law[] {
   return [...sources.values()].flatMap((source) =>
     findLawCalls(source.tree).map((call) => ({
       file: source.file,
-      line: source.tree.getLineAndCharacterOfPosition(call.getStart(source.tree)).line + 1,
       title: titleOf(call),
       cases: call.arguments[0]?.getText(source.tree) ?? '',
       functions: [

@@ -1,3 +1,5 @@
+import { spoilRow } from './spoilRow.js'
+
 export type Room =
   | 'units'
   | 'calendar'
@@ -40,6 +42,11 @@ export interface OriginOfRows extends Origin {
   readonly values: number
 }
 
+/** One text for the origin of a table. */
+export function identify({ source, edition, place }: Origin): string {
+  return `${source}; ${edition}; ${place}`
+}
+
 const origins = new WeakMap<object, OriginOfRows>()
 
 type RowOf<Rows> = Rows extends readonly (infer Row)[] ? Row : Rows
@@ -48,15 +55,26 @@ type RowOf<Rows> = Rows extends readonly (infer Row)[] ? Row : Rows
  * Declares where a table of `test/published/` comes from; `docs/checks.md` lists it. A table has one statement for each
  * row, anything else is one worked example, unless `statements` says that several rows are of one statement. `values`
  * counts the published values of a row, if it compares more than one.
+ *
+ * In a run with the environment variable DRIVETRAIN_SPOIL the table that it names is spoiled, so that its test must fail:
+ * every row gets another value, or `spoiled` if another value would be as good.
  */
 export function published<const Rows extends object>(
   {
     statements,
     values = () => 1,
+    spoiled,
     ...origin
-  }: Origin & { readonly statements?: number; readonly values?: (row: RowOf<Rows>) => number },
-  rows: Rows,
+  }: Origin & {
+    readonly statements?: number
+    readonly values?: (row: RowOf<Rows>) => number
+    readonly spoiled?: unknown
+  },
+  given: Rows,
 ): Rows {
+  const isSpoiled = process.env['DRIVETRAIN_SPOIL'] === identify(origin)
+  const spoil = (row: unknown): unknown => spoiled ?? spoilRow(row)
+  const rows = isSpoiled ? ((Array.isArray(given) ? given.map(spoil) : spoil(given)) as Rows) : given
   const list = (Array.isArray(rows) ? rows : [rows]) as readonly RowOf<Rows>[]
   origins.set(rows, {
     ...origin,

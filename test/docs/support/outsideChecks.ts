@@ -127,7 +127,8 @@ What the tests compare with a standard, a handbook, a data set or a program of o
 - **Read** says how the value came here. *In the source* and *where it is quoted* (a page that prints the standard's numbers; the
   standard itself was not seen) count, and so does a program that runs in the test. Values that were *calculated* here from what a
   source states, or that are *from memory*, are listed at the end and do not count.
-- **Result**: every test named here passes in the commit of this page, with the agreement that is stated.
+- **Result**: every test named here passes in the commit of this page, with the agreement that is stated. And it can fail:
+  \`npm run test:all\` changes a value in each row of each table that was read, and its test notices (\`test/docs/checks.long.test.ts\`).
 
 \`\`\`sh
 npx vitest run --config test/vitest.config.ts test/oil   # the checks of one room
