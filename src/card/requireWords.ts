@@ -69,7 +69,7 @@ const buildWordsShape = (): Shape => ({
       ['scenes', 'shots', 'once', 'labels', 'headings'].map((name) => [name, { '*': 'string' }]),
     ),
     ...Object.fromEntries(
-      ['opening', 'place', 'interval', 'tools', 'oil', 'seals', 'otherVariant', 'later'].map((name) => [
+      ['opening', 'place', 'interval', 'tools', 'oil', 'seals', 'figure', 'otherVariant', 'later'].map((name) => [
         name,
         'function',
       ]),

@@ -1,3 +1,5 @@
+import type { FigureRole } from '../service/index.js'
+
 /** The kinds of scenes, in the order of a film. */
 export type SceneKind =
   | 'opening'
@@ -50,7 +52,9 @@ export interface CueWords {
   readonly tools: (names: readonly string[]) => string
   readonly oil: (facts: { part: string; volume?: string; oil?: string }) => string
   readonly seals: (seals: readonly { readonly count: number; readonly kind: string }[]) => string
-  /** A figure of another variant. */
+  /** The name of a figure inside a sentence: German keeps the capital of a noun. */
+  readonly figure: (role: FigureRole) => string
+  /** A figure of another variant; `role` as `figure` gives it. */
   readonly otherVariant: (facts: {
     variant: string
     role: string

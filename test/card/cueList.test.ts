@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readPointer } from '../../src/base/pointers.js'
 import { joinSpans } from '../../src/card/spans.js'
+import { de } from '../../src/message/de/index.js'
 import { en } from '../../src/message/en/index.js'
 import { listVariantDifferences } from '../../src/service/index.js'
 import { type Cue, cueList, paperModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
@@ -22,6 +23,16 @@ const textOf = ({ say }: Cue) => say.map(({ text }) => text).join(' ')
 const find = (title: string) => tindExample.cues.find((cue) => joinSpans(cue.title) === title) as Cue
 
 describe('cueList', () => {
+  it('in German keeps the capitals of nouns in what other variants have', () => {
+    const written = EXAMPLES.flatMap(({ plan, differences }) =>
+      cueList(plan, de, differences)
+        .filter(({ kind }) => kind === 'variants')
+        .flatMap(({ screen, say }) => [...screen.map(joinSpans), ...say.map(({ text }) => text)]),
+    ).join('\n')
+    expect(written).toMatch(/Drehmoment|Öl|Füllmenge/)
+    expect(written).not.toMatch(/(?<!\p{L})(drehmoment|öl|füllmenge|dichtung|werkzeuggröße)(?!\p{L})/u)
+  })
+
   it('has a row a scene: 9 to 16 of them for every example', () => {
     const counts = EXAMPLES.map(({ cues }) => cues.length)
     console.log(`scenes: ${EXAMPLES.map(({ name, cues }) => `${name} ${cues.length}`).join(', ')}`)

@@ -216,7 +216,7 @@ export function writeVariantsScene(
   differences: readonly VariantDifference[],
 ): SceneDraft | undefined {
   const { written, spoken } = contexts
-  const { plan, catalogue, words } = written
+  const { plan, catalogue } = written
   const { cues } = catalogue
   const sayText = makeSayText(contexts)
   const own = plan.machine.variant.verdict === 'one' ? plan.machine.variant.id : undefined
@@ -226,7 +226,7 @@ export function writeVariantsScene(
     if (!paths.has(path) || role === 'position') return []
     const pointer = `/differences/${index}`
     const name = joinLines(
-      [writePart(part, `${pointer}/part`), writeWords(words.roles[role].toLowerCase())],
+      [writePart(part, `${pointer}/part`), writeWords(cues.figure(role))],
       ', ',
     )
     return variants.flatMap(({ variant, name: variantName, resolved }, variantIndex) => {
@@ -237,7 +237,7 @@ export function writeVariantsScene(
         {
           sentence: cues.otherVariant({
             variant: sayText(variantName),
-            role: words.roles[role].toLowerCase(),
+            role: cues.figure(role),
             ...(part.gearcase !== undefined && { gearcase: sayText(part.gearcase) }),
             ...(part.part !== undefined && { part: sayText(part.part) }),
             value: role === 'place' || role === 'oils' ? sayText(value) : value,

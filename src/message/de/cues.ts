@@ -91,6 +91,7 @@ export const cueWords: CueWords = {
           seals.map(({ count, kind }) => writeSealCount(count, kind)),
           'und',
         )}.`,
+  figure: (role) => cardWords.roles[role],
   otherVariant: ({ variant, role, gearcase, part, value }) => {
     const places = [part, gearcase].filter((place) => place !== undefined)
     return `Variante ${variant}: ${capitalize(role)}${places.length === 0 ? '' : ` (${places.join(', ')})`}: ${value}.`

@@ -1,5 +1,6 @@
 import type { CueWords } from '../cueWords.js'
 import { capitalize, join } from '../phrases.js'
+import { cardWords } from './card.js'
 import { speechWords } from './speech.js'
 
 /** The cue sheet in English. */
@@ -80,6 +81,7 @@ export const cueWords: CueWords = {
           ),
           'and',
         )}.`,
+  figure: (role) => cardWords.roles[role].toLowerCase(),
   otherVariant: ({ variant, role, gearcase, part, value }) => {
     const places = [part, gearcase].filter((place) => place !== undefined)
     return `On the ${variant}, the ${role}${places.map((place) => ` of the ${place}`).join('')} is ${value}.`

@@ -98,6 +98,7 @@ export const cueWords: CueWords = {
           seals.map(({ count, kind }) => countSeals(count, kind)),
           'y',
         )}.`,
+  figure: (role) => cardWords.roles[role].toLowerCase(),
   otherVariant: ({ variant, role, gearcase, part, value }) => {
     const places = [gearcase, part].filter((place) => place !== undefined)
     return `Variante ${variant}${places.map((place) => `, ${place}`).join('')}: ${role}, ${value}.`

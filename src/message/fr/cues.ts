@@ -1,5 +1,6 @@
 import type { CueWords } from '../cueWords.js'
 import { capitalize, join } from '../phrases.js'
+import { cardWords } from './card.js'
 import { speechWords } from './speech.js'
 import { quote, SEAL_NOUNS } from './words.js'
 
@@ -87,6 +88,7 @@ export const cueWords: CueWords = {
           seals.map(({ count, kind }) => writeSealCount(count, kind)),
           'et',
         )}.`,
+  figure: (role) => cardWords.roles[role].toLowerCase(),
   otherVariant: ({ variant, role, gearcase, part, value }) => {
     const places = [part, gearcase].filter((place) => place !== undefined)
     return `Variante ${quote(variant)} : ${[role, ...places].join(', ')} : ${value}.`
