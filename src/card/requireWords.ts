@@ -69,10 +69,9 @@ const buildWordsShape = (): Shape => ({
       ['scenes', 'shots', 'once', 'labels', 'headings'].map((name) => [name, { '*': 'string' }]),
     ),
     ...Object.fromEntries(
-      ['opening', 'place', 'interval', 'tools', 'oil', 'seals', 'figure', 'otherVariant', 'later'].map((name) => [
-        name,
-        'function',
-      ]),
+      ['opening', 'place', 'interval', 'tools', 'oil', 'seals', 'figure', 'otherVariant', 'later'].map(
+        (name) => [name, 'function'],
+      ),
     ),
   },
   papers: { titles: { '*': 'string' }, sections: {}, columns: { '*': 'string' }, labels: { '*': 'string' } },

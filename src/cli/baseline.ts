@@ -50,7 +50,7 @@ export function parseBaseline(path: string, text: string): Baseline {
     data.version === '1.0' &&
     Array.isArray(data.findings) &&
     data.findings.every((entry: unknown) => typeof Object(entry).fingerprint === 'string')
-  if (!isBaseline) throw new UsageError(`${path} is not a baseline: write one with check --write-baseline`)
+  if (!isBaseline) throw new UsageError('notABaseline', { path })
   return data as Baseline
 }
 

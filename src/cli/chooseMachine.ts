@@ -31,12 +31,20 @@ export function listMachines(sets: readonly FileSet[], { machine }: Options): re
       })),
   )
   if (machines.length === 0)
-    throw new UsageError(
-      machine === undefined
-        ? 'no machine log among the files'
-        : `no log with the id ${machine} among the files`,
-    )
+    throw machine === undefined ? new UsageError('noLog') : new UsageError('noLogWithId', { id: machine })
   return machines
+}
+
+/** The only log selected by the options, with its sheet. */
+export function requireOneMachine(sets: readonly FileSet[], options: Options): MachineFiles {
+  const machines = listMachines(sets, options)
+  const [machine] = machines
+  if (machine === undefined || machines.length > 1)
+    throw new UsageError('severalLogs', {
+      ids: machines.map(({ log }) => log.id).join(', '),
+      count: machines.length,
+    })
+  return machine
 }
 
 function requireSheet({ set }: FileSet, { sheet: { id, revision } }: MachineLog, name: string): SpecSheet {
@@ -44,9 +52,7 @@ function requireSheet({ set }: FileSet, { sheet: { id, revision } }: MachineLog,
   const found = findSheet(sheets, { id, revision })
   if (found !== undefined) return found
   const others = sheets.map((sheet) => `${sheet.id} revision ${sheet.revision}`).join(', ')
-  throw new UsageError(
-    `${name}: sheet ${id} revision ${revision} is not among the files (${others || 'no sheet'})`,
-  )
+  throw new UsageError('sheetNotFound', { name, id, revision, found: others })
 }
 
 /** The due options for one machine: severity from `--severity`, else from `use` in its log, else normal. */
@@ -60,8 +66,8 @@ export function chooseToolboxAndStock({ set }: FileSet): {
   readonly stock?: Stock
 } {
   const { toolboxes, stocks } = set
-  if (toolboxes.length > 1) throw new UsageError('more than one toolbox among the files')
-  if (stocks.length > 1) throw new UsageError('more than one stock among the files')
+  if (toolboxes.length > 1) throw new UsageError('severalToolboxes')
+  if (stocks.length > 1) throw new UsageError('severalStocks')
   return dropUndefined({ toolbox: toolboxes[0]?.document, stock: stocks[0]?.document })
 }
 
@@ -101,8 +107,7 @@ export interface FilePlan {
 
 /** Plans a visit to the machine selected by the files and options. */
 export async function planFromFiles(command: string, options: Options, io: CommandIo): Promise<FilePlan> {
-  if (options.paths.length === 0)
-    throw new UsageError(`${command}: name the files or the folder of one machine`)
+  if (options.paths.length === 0) throw new UsageError('nameMachine', { command })
   const sets = await readDocuments(options.paths, io)
   const path = options.procedure
   const ownProcedure = path === undefined ? undefined : await readProcedure('--procedure', path, io)
@@ -119,7 +124,7 @@ export async function planFromFiles(command: string, options: Options, io: Comma
         listDocuments(times, ({ logs }) => logs),
       )
   if (planned?.value.procedure)
-    io.printError(cleanLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
+    io.printError(cleanLine(io.words.reports.steps({ name: planned.value.procedure.name, path: path ?? '' })))
   const locatedFindings = locateFindings([...readFindings, ...findings], allSets, io.catalogue)
   return dropUndefined({
     planned,
@@ -135,12 +140,7 @@ function planFromSets(
   ownProcedure: ProcedureDocument | undefined,
   otherLogs: readonly MachineLog[],
 ): { readonly planned: PlannedVisit | undefined; sheet: SpecSheet; readonly findings: readonly Finding[] } {
-  const machines = listMachines(sets, options)
-  const [machine] = machines
-  if (machine === undefined || machines.length > 1)
-    throw new UsageError(
-      `found ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
-    )
+  const machine = requireOneMachine(sets, options)
   const { set } = machine.fileSet
   const planned = planMachine(
     machine,
@@ -179,11 +179,14 @@ const removeProcedure = (
 /** The sheet with an oil sample at each oil change of this gearcase. */
 function addSample(sheet: SpecSheet, gearcase: string): SpecSheet {
   if (!Object.hasOwn(sheet.gearcases, gearcase))
-    throw new UsageError(`--sample ${gearcase}: expected one of ${Object.keys(sheet.gearcases).join(', ')}`)
+    throw new UsageError('notOneOf', {
+      given: `--sample ${gearcase}`,
+      expected: Object.keys(sheet.gearcases).join(', '),
+    })
   const isOilChange = ({ task, gearcases }: SpecSheet['services'][string]) =>
     task === 'change' && gearcases.includes(gearcase)
   if (!Object.values(sheet.services).some(isOilChange))
-    throw new UsageError(`--sample ${gearcase}: the sheet has no oil change of this gearcase`)
+    throw new UsageError('noOilChange', { given: `--sample ${gearcase}` })
   const services = Object.entries(sheet.services).map(([id, service]) => {
     const { samples = [] } = service
     const needsSample = isOilChange(service) && !samples.includes(gearcase)

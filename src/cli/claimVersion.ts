@@ -90,10 +90,10 @@ async function createClaim(path: string): Promise<boolean> {
   }
 }
 
-/** The process that holds a claim; undefined if it is dead. */
+/** The process that holds a claim: its number and host, empty if unknown; undefined if it is dead. */
 async function findHolder(path: string): Promise<string | undefined> {
-  const unknownHolder = 'another process'
-  const text = await readFile(path, 'utf8').catch(() => unknownHolder)
+  const unknownHolder = ''
+  const text = await readFile(path, 'utf8').catch(() => '?')
   const stats = await stat(path).catch(() => undefined)
   // The claim has just been released.
   if (stats === undefined) return unknownHolder
@@ -101,7 +101,7 @@ async function findHolder(path: string): Promise<string | undefined> {
   if (age > ABANDONED_AFTER_MS || (text === '' && age > EMPTY_CLAIM_AFTER_MS)) return undefined
   const [, pid, host] = /^process (\d+) on (.*)$/.exec(text) ?? []
   if (host === describeHost() && !isRunning(Number(pid))) return undefined
-  return text.replace(/ pid:\[\d+\]$/, '') || unknownHolder
+  return host === undefined ? unknownHolder : `${pid} on ${host.replace(/ pid:\[\d+\]$/, '')}`
 }
 
 /** The scope of process numbers: the host and, on Linux, the process namespace (a container has its own). */

@@ -7,8 +7,3 @@ import { cleanText } from '../message/index.js'
 export function cleanLine(text: string): string {
   return (text.match(/.{1,400}/gsu) ?? []).map(cleanText).join('')
 }
-
-/** `1 line`, `2 lines`. */
-export function formatCount(value: number, word: string): string {
-  return `${value} ${word}${value === 1 ? '' : 's'}`
-}

@@ -1,6 +1,8 @@
 import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
-import type { Catalogue } from '../message/index.js'
+import type { Catalogue, Messages } from '../message/index.js'
+import type { CliWords } from './message/cliWords.js'
+import type { ErrorTexts } from './message/errorTexts.js'
 
 /**
  * `other`: a pipe, a socket or a device. A link has the kind of its target. The exception is a link inside a
@@ -43,8 +45,18 @@ export interface CliIo {
   readonly today: () => DateText
 }
 
-/** What a command on documents uses: also the language of its answers. */
-export interface CommandIo extends CliIo {
+/** What every command uses: also the words of the command line in one language. */
+export interface WordIo extends CliIo {
+  readonly words: CliWords
+}
+
+/** What a question uses: also the texts of reasons. */
+export interface QuestionIo extends WordIo {
+  readonly catalogue: Messages
+}
+
+/** What a command on documents uses: also the texts of findings and cards. */
+export interface CommandIo extends WordIo {
   readonly catalogue: Catalogue
 }
 
@@ -54,18 +66,31 @@ export interface CommandIo extends CliIo {
  */
 export type ExitCode = 0 | 1 | 2 | 3 | 4
 
-/** An error in the command line or a file; exit code 2. */
-export class UsageError extends Error {
+/** The name of standard input in findings; its words are in the language. */
+export const INPUT_NAME = 'standard input'
+
+/** An error in the command line or a file; exit code 2. Its text is written last, in the language of the user. */
+export class UsageError<Key extends keyof ErrorTexts = keyof ErrorTexts> extends Error {
   override readonly name = 'UsageError'
+  readonly key: Key
+  readonly values: Parameters<ErrorTexts[Key]>[0] | undefined
+  constructor(key: Key, ...[values]: Parameters<ErrorTexts[Key]>) {
+    super(`${key} ${JSON.stringify(values ?? {})}`)
+    this.key = key
+    this.values = values
+  }
 }
 
 /** The error for a file that cannot be read. */
 export function makeReadError(path: string, error: unknown): UsageError {
   const code = (error as { code?: unknown }).code
-  if (code === 'ENOENT') return new UsageError(`${path}: no such file or folder`)
-  if (code === 'EISDIR') return new UsageError(`${path}: expected a file, found a folder`)
-  if (code === 'EACCES') return new UsageError(`${path}: no permission to read`)
-  return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
+  if (code === 'ENOENT') return new UsageError('noSuchFile', { path })
+  if (code === 'EISDIR') return new UsageError('folderNotFile', { path })
+  if (code === 'EACCES') return new UsageError('mayNotRead', { path })
+  return new UsageError('cannotRead', {
+    path,
+    problem: error instanceof Error ? error.message : String(error),
+  })
 }
 
 /** Waits for a read; throws a usage error if it fails. */

@@ -1,10 +1,11 @@
 import type { Finding, Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import { type Catalogue, renderMessage } from '../message/index.js'
+import { renderMessage } from '../message/index.js'
 import { type Kit, kitContents, remainingStock, type VisitPlan } from '../service/index.js'
 import type { Stock } from '../spec/index.js'
 import { chooseToolboxAndStock, listMachines, planMachine } from './chooseMachine.js'
 import { cleanLine } from './cleanLine.js'
+import type { CommandIo } from './cliIo.js'
 import type { FileSet } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 
@@ -80,9 +81,9 @@ function findDueDay({ due, today }: VisitPlan): DateText {
 /** The lines that name the undecided machines, with the reasons. */
 export const writeUndecided = (
   machines: readonly UndecidedMachine[],
-  catalogue: Catalogue,
+  { words, catalogue }: CommandIo,
 ): readonly string[] =>
   machines.flatMap(({ machine, reasons }) => [
-    cleanLine(`Not known for ${machine.name}`),
+    cleanLine(words.reports.notKnownFor({ machine: machine.name })),
     ...reasons.map((reason) => cleanLine(`  ${renderMessage(reason, catalogue)}`)),
   ])

@@ -1,6 +1,13 @@
 import { dirname, join, sep } from 'node:path'
 import { cleanLine } from './cleanLine.js'
-import { type CliIo, type FolderEntry, type PathKind, requireReadable, UsageError } from './cliIo.js'
+import {
+  type CliIo,
+  type FolderEntry,
+  type PathKind,
+  requireReadable,
+  UsageError,
+  type WordIo,
+} from './cliIo.js'
 
 /** The path that means standard input. */
 export const STANDARD_INPUT = '-'
@@ -25,7 +32,7 @@ const DOCUMENT_NAME = /\.(json|ya?ml|history\.jsonl)$/i
 
 /** The state of a search. */
 interface FileSearch {
-  readonly io: CliIo
+  readonly io: WordIo
   readonly below: boolean
   readonly files: string[]
   readonly folders: Map<string, Set<string>>
@@ -39,7 +46,7 @@ interface FileSearch {
  * Finds the JSON and YAML files of paths and patterns; with `below`, also in subfolders. A pipe is not
  * opened, because reading it could block for ever.
  */
-export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
+export async function findFiles(paths: readonly string[], io: WordIo, below = false): Promise<FoundFiles> {
   const skipped = { otherFiles: 0, pipes: 0, emptyFolders: 0, unsearchedFolders: 0 }
   const search: FileSearch = {
     io,
@@ -53,8 +60,10 @@ export async function findFiles(paths: readonly string[], io: CliIo, below = fal
   for (const path of paths) await addPath(search, path)
   const { files, folders, emptyNotices } = search
   if (paths.length > 0 && files.length === 0 && folders.size === 0)
-    throw new UsageError(emptyNotices.length === 0 ? 'no .json or .yaml file found' : emptyNotices.join('; '))
-  for (const note of emptyNotices) io.printError(cleanLine(`${note}; skipped`))
+    throw emptyNotices.length === 0
+      ? new UsageError('noDocumentFile')
+      : new UsageError('asWritten', { text: emptyNotices.join('; ') })
+  for (const notice of emptyNotices) io.printError(cleanLine(io.words.reports.skippedNotice({ notice })))
   return {
     files,
     folders: new Map([...folders].map(([folder, folderFiles]) => [folder, [...folderFiles]])),
@@ -71,15 +80,14 @@ async function addPath(search: FileSearch, path: string): Promise<void> {
   const kind = await kindOf(path, search.io)
   if (kind === undefined) await addMatches(search, path)
   else if (kind === 'folder') await addFolder(search, path)
-  else if (kind === 'other' && DOCUMENT_NAME.test(path))
-    throw new UsageError(`${path} is a pipe or device; to read it, use - < ${path}`)
+  else if (kind === 'other' && DOCUMENT_NAME.test(path)) throw new UsageError('pipe', { path })
   else files.push(path)
 }
 
 /** The files that match a pattern form one set. With `**` only files match, and each folder is a set. */
 async function addMatches(search: FileSearch, pattern: string): Promise<void> {
   const matches = await matchPattern(pattern, search.io)
-  if (matches.length === 0) throw new UsageError(`${pattern}: no file or folder matches`)
+  if (matches.length === 0) throw new UsageError('noMatch', { pattern })
   const byFolder = pattern.includes('**')
   for (const { path, kind } of matches) {
     if (kind === 'folder' || kind === 'folder link') {
@@ -92,12 +100,13 @@ async function addMatches(search: FileSearch, pattern: string): Promise<void> {
 
 /** Adds a named folder and, with `below`, its subfolders. */
 async function addFolder(search: FileSearch, path: string): Promise<void> {
-  const { folders, below, emptyNotices } = search
+  const { io, folders, below, emptyNotices } = search
+  const { emptyFolder, emptyFolderBelow } = io.words.reports
   const folder = dirname(join(path, 'x'))
   await searchFolder(search, folder)
   const prefix = join(folder, 'x').slice(0, -1)
   if (![...folders.keys()].some((found) => found === folder || (below && found.startsWith(prefix))))
-    emptyNotices.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
+    emptyNotices.push(below ? emptyFolderBelow({ path }) : emptyFolder({ path }))
 }
 
 async function searchFolder(search: FileSearch, folder: string): Promise<void> {
@@ -123,7 +132,7 @@ function addToFolder({ folders }: FileSearch, folder: string, file: string): voi
 function skipFile({ io, skipped }: FileSearch, path: string, kind: PathKind): void {
   if (kind === 'other' && DOCUMENT_NAME.test(path)) {
     skipped.pipes += 1
-    io.printError(cleanLine(`${path} is a pipe or device: skipped`))
+    io.printError(cleanLine(io.words.reports.skippedPipe({ path })))
   } else skipped.otherFiles += 1
 }
 

@@ -1,12 +1,11 @@
 import { basename, join } from 'node:path'
 import type { Finding } from '../base/index.js'
 import { type ImportedMachine, importReadings } from '../exchange/index.js'
-import type { Catalogue } from '../message/index.js'
 import { convertAmount } from '../quantity/index.js'
 import { parseDocument } from '../schema/index.js'
 import type { MachineLog, MeterReading, ServiceRecord } from '../spec/index.js'
 import { addReadings } from './addReadings.js'
-import { cleanLine, formatCount } from './cleanLine.js'
+import { cleanLine } from './cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './makeLocator.js'
 import { readDocuments, readWholeText } from './readDocuments.js'
@@ -33,12 +32,10 @@ interface SourceMachine {
  * mistake in any of them nothing is written. A table that names sheets also makes new logs.
  */
 export async function importFleet(options: Options, io: CommandIo): Promise<ExitCode> {
+  const { reports } = io.words
   const report = options.format === 'text' ? io.print : io.printError
   const { dataPaths, logPaths } = await sortPaths(options.paths, io)
-  if (dataPaths.length === 0)
-    throw new UsageError(
-      'import: name the telematics file and the log, in this order; or pages and tables, and a folder of logs',
-    )
+  if (dataPaths.length === 0) throw new UsageError('nameTelematics')
   const sets = logPaths.length === 0 ? [] : await readDocuments(logPaths, io)
   const logs = sets.flatMap(({ set }) =>
     set.logs.map(({ document, name }): KnownLog => ({ log: document, path: name })),
@@ -49,11 +46,11 @@ export async function importFleet(options: Options, io: CommandIo): Promise<Exit
     io.catalogue,
   )
   const sources = await readSources(dataPaths, logs, options, io)
-  const matched = matchLogs(sources.machines, logs, io.catalogue)
+  const matched = matchLogs(sources.machines, logs, io)
   const findings: LocatedFinding[] = [...readFindings, ...sources.findings, ...matched.findings]
   const sheets = sets.flatMap(({ set }) => set.sheets)
   const results = [...matched.machines].map(([known, machines]) => {
-    const records = machines.flatMap((machine) => readRecords(machine, known.log, findings, io.catalogue))
+    const records = machines.flatMap((machine) => readRecords(machine, known.log, findings, io))
     const extendLog = (log: MachineLog) => {
       const added = addReadings(log, joinReadings(machines))
       const known = new Set(log.records.map(({ id }) => id))
@@ -74,28 +71,21 @@ export async function importFleet(options: Options, io: CommandIo): Promise<Exit
     findings.push(...locateFindings(mistakes, sets, io.catalogue))
     return { known, extendLog, added, makeSet }
   })
-  if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
+  if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format, io))
   const hasErrors = findings.some(({ severity }) => severity === 'error')
   const sum = (count: (added: (typeof results)[number]['added']) => number): number =>
     results.reduce((total, { added }) => total + count(added), 0)
   report(
-    `${formatCount(results.length, 'log')}: ${formatCount(
-      sum(({ added }) => added.hours),
-      'reading',
-    )} of hours and ${formatCount(
-      sum(({ added }) => added.distance),
-      'reading',
-    )} of distance added; ${sum(({ keptDays }) => keptDays)} skipped, already in the logs; ${formatCount(
-      sum(({ newRecords }) => newRecords),
-      'record',
-    )} added.`,
+    reports.fleetAdded({
+      logs: results.length,
+      hours: sum(({ added }) => added.hours),
+      distance: sum(({ added }) => added.distance),
+      kept: sum(({ keptDays }) => keptDays),
+      records: sum(({ newRecords }) => newRecords),
+    }),
   )
   if (hasErrors || options.out === undefined) {
-    report(
-      hasErrors
-        ? 'Nothing is written.'
-        : 'Nothing is written: name the folder for the logs with --out FOLDER.',
-    )
+    report(hasErrors ? reports.nothingWritten : reports.nameLogFolder)
     return hasErrors ? 1 : chooseExitCode(findings, options.level)
   }
   let written = 0
@@ -107,10 +97,10 @@ export async function importFleet(options: Options, io: CommandIo): Promise<Exit
       return isWorse ? undefined : extended
     }
     if ((await saveLog(path, known.log, extend, io)) === undefined)
-      report(cleanLine(`${path}: changed meanwhile, and the readings no longer fit it; not written.`))
+      report(cleanLine(reports.logChangedAt({ path })))
     else written += 1
   }
-  report(cleanLine(`Written: ${formatCount(written, 'log')} in ${options.out}`))
+  report(cleanLine(reports.logsWritten({ folder: options.out, count: written })))
   return written === results.length ? chooseExitCode(findings, options.level) : 1
 }
 
@@ -155,7 +145,7 @@ async function readSources(
   for (const file of paths) {
     const text = await readWholeText(file, io)
     if (isTable(file)) {
-      const table = readReadingTable(text, file, options.decimal, only?.log.id)
+      const table = readReadingTable(text, file, options.decimal, io.words.reports, only?.log.id)
       machines.push(...table.machines.map((machine) => ({ file, machine })))
       findings.push(...table.findings)
       continue
@@ -164,7 +154,7 @@ async function readSources(
     try {
       data = JSON.parse(text.replace(/^\uFEFF/, ''))
     } catch {
-      throw new UsageError(`${file}: not JSON`)
+      throw new UsageError('notJson', { path: file })
     }
     const imported = importReadings(data, { edition: options.telematics })
     if (imported.ok) machines.push(...imported.value.machines.map((machine) => ({ file, machine })))
@@ -178,7 +168,11 @@ async function readSources(
 }
 
 /** Finds the log of each machine by id, serial number or PIN; makes a new log if the table names its sheet. */
-function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[], catalogue: Catalogue) {
+function matchLogs(
+  sources: readonly SourceMachine[],
+  logs: readonly KnownLog[],
+  { words: { reports }, catalogue }: CommandIo,
+) {
   const findings: LocatedFinding[] = []
   const logsByNumber = new Map<string, KnownLog[]>()
   const addLog = (known: KnownLog): void => {
@@ -191,11 +185,11 @@ function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[],
     const { equipmentId, serial, pin } = machine.header
     const numbers = [equipmentId, serial, pin].filter((number) => number !== undefined)
     const found = [...new Set(numbers.flatMap((number) => logsByNumber.get(number) ?? []))]
-    const [number = 'no number'] = numbers
+    const [number = reports.noNumber] = numbers
     const report = (code: string, message: string, severity: LocatedFinding['severity'] = 'error') =>
       void findings.push({
-        ...createCellReporter(file, severity)(code, 1, '', ''),
-        message: `${number}: ${message}`,
+        ...createCellReporter(file, reports, severity)(code, 1, '', ''),
+        message: reports.numbered({ number, message }),
         path: machine.path,
         params: { machine: number },
       })
@@ -211,10 +205,12 @@ function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[],
     const [known] = found
     if (known === undefined || found.length > 1) {
       const count = machine.hours.length + (machine.distance?.readings.length ?? 0)
-      if (known === undefined)
-        report('no-log', `no log has this number; ${formatCount(count, 'reading')} not added`, 'warning')
+      if (known === undefined) report('no-log', reports.noLogHasNumber({ count }), 'warning')
       else
-        report('several-logs', `several logs have this number: ${found.map(({ log }) => log.id).join(', ')}`)
+        report(
+          'several-logs',
+          reports.severalLogsHaveNumber({ ids: found.map(({ log }) => log.id).join(', ') }),
+        )
       continue
     }
     const list = machines.get(known)
@@ -229,7 +225,7 @@ function readRecords(
   { records = [] }: TableMachine,
   log: MachineLog,
   findings: LocatedFinding[],
-  catalogue: Catalogue,
+  { words, catalogue }: CommandIo,
 ): readonly ServiceRecord[] {
   return records.flatMap(
     ({ line, date, readings: { hours, distance }, by, entries }): readonly ServiceRecord[] => {
@@ -254,7 +250,7 @@ function readRecords(
       )
       const located = locateFindings(parsed.findings, [], catalogue).map((finding) => ({
         ...finding,
-        message: `Record of ${date}: ${finding.message}`,
+        message: words.reports.recordOf({ date, message: finding.message }),
         position: { line, column: 1 },
       }))
       findings.push(...located)

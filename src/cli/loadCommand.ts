@@ -1,12 +1,12 @@
 import type { Catalogue } from '../message/index.js'
-import type { CliIo, CommandIo, ExitCode } from './cliIo.js'
+import type { CommandIo, ExitCode, WordIo } from './cliIo.js'
 import type { CommandName } from './commandTable.js'
 import type { ParsedWords } from './parseWords.js'
 import type { Options } from './readOptions.js'
 import { runCompletion } from './runCompletion.js'
 
 /** Runs a command with its parsed words. */
-export type CommandRunner = (words: ParsedWords, io: CliIo) => Promise<ExitCode>
+export type CommandRunner = (words: ParsedWords, io: WordIo) => Promise<ExitCode>
 
 /** A command that works on documents, loaded when called. */
 const makeDocumentCommand =
@@ -24,11 +24,14 @@ const makeDocumentCommand =
 const loadCatalogue = async ({ values }: ParsedWords): Promise<Catalogue> =>
   (await import('./loadCatalogue.js')).loadCatalogue(values.language)
 
-/** A command that answers one question without a document. */
+/** A command that answers one question without a document; English comes with it, in the same file. */
 const makeQuestionCommand =
-  (name: keyof typeof import('./questions/index.js')): CommandRunner =>
-  async (words, io) =>
-    (await import('./questions/index.js'))[name](words, io)
+  (name: Exclude<keyof typeof import('./questions/index.js'), 'enCalculations'>): CommandRunner =>
+  async (words, io) => {
+    const questions = await import('./questions/index.js')
+    const catalogue = io.words.language === 'en' ? questions.enCalculations : await loadCatalogue(words)
+    return questions[name](words, { ...io, catalogue })
+  }
 
 const runDueOnDocuments = makeDocumentCommand(async () => (await import('./commands/due.js')).runDue)
 const runDueOnReadings = makeQuestionCommand('runDueQuestion')

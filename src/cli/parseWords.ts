@@ -34,29 +34,43 @@ const FLAGS: { readonly [name: string]: Flag } = {
 /** Parses words; an option of another command is a usage error. */
 export function parseWords(words: readonly string[], allowed: readonly OptionName[]): ParsedWords {
   const args = keepNegativeNumbers(words)
-  const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })
-  for (const token of tokens)
-    if (token.kind === 'option') refuseOtherOptions(token.name, token.rawName, allowed)
-  try {
-    const { values, positionals } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: true })
-    return {
-      values: values as ParsedWords['values'],
-      positionals: positionals.map((word) => (LEADING_MINUS.test(word) ? `-${word.slice(1)}` : word)),
-    }
-  } catch (error) {
-    throw new UsageError(error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error))
+  const config = { args, options: FLAGS, allowPositionals: true, strict: false, tokens: true } as const
+  const { values, positionals, tokens } = parseArgs(config)
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue
+    refuseOtherOptions(token.name, token.rawName, allowed)
+    requireValue(token)
   }
+  return {
+    values: values as ParsedWords['values'],
+    positionals: positionals.map((word) => (LEADING_MINUS.test(word) ? `-${word.slice(1)}` : word)),
+  }
+}
+
+/** A word that begins with a minus is another option, not a value, unless it is joined by `=`. */
+function requireValue({ name, rawName, value, inlineValue = false }: OptionToken): void {
+  if (FLAGS[name]?.type === 'boolean') {
+    if (value !== undefined) throw new UsageError('optionTakesNoValue', { option: rawName })
+  } else if (value === undefined || (!inlineValue && /^-./.test(value)))
+    throw new UsageError('optionNeedsValue', { option: rawName })
+}
+
+interface OptionToken {
+  readonly name: string
+  readonly rawName: string
+  readonly value?: string | undefined
+  readonly inlineValue?: boolean | undefined
 }
 
 function refuseOtherOptions(name: string, rawName: string, allowed: readonly OptionName[]): void {
   const allowedNames: readonly string[] = ['help', ...allowed]
   if (allowedNames.includes(name)) return
   const suggestion = suggestName(name, allowedNames)
-  const problem = isAnyOption(name) ? 'is not an option of this command' : 'is unknown'
-  const hint = suggestion === undefined ? '' : `; did you mean --${suggestion}?`
-  throw new UsageError(
-    `${rawName} ${problem}${hint} (options: ${allowed.map((option) => `--${option}`).join(', ')})`,
-  )
+  throw new UsageError(isAnyOption(name) ? 'otherCommandsOption' : 'unknownOption', {
+    option: rawName,
+    suggestion: suggestion === undefined ? '' : `--${suggestion}`,
+    options: allowed.map((option) => `--${option}`).join(', '),
+  })
 }
 
 function isAnyOption(name: string): boolean {

@@ -3,6 +3,7 @@ import { dropUndefined, splitPointer } from '../base/index.js'
 import { writeText } from '../schema/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import { cleanLine } from './cleanLine.js'
+import type { CliWords } from './message/cliWords.js'
 
 /** Marks a value that the technician must fill in: until then the document cannot be read. */
 const BLANK_MARK = '?'
@@ -12,7 +13,7 @@ const BLANK_MARK = '?'
  * the technician corrects them. Values that only the machine can show are `?`, so that no record claims an
  * unseen fact.
  */
-export function prefillRecord(plan: VisitPlan): string {
+export function prefillRecord(plan: VisitPlan, { reports }: CliWords): string {
   const { hours, distance } = plan.readings
   const { sheet, log } = plan.machine
   const meters = [hours && `${BLANK_MARK} h`, distance && `${BLANK_MARK} ${distance.unit}`].filter(Boolean)
@@ -50,10 +51,7 @@ export function prefillRecord(plan: VisitPlan): string {
   })
   const uncountedParts = plan.missing
     .filter(({ reason }) => reason.params['role'] === 'fasteners')
-    .map(
-      ({ part }) =>
-        `# Count the fasteners (${cleanLine(part?.part ?? '')}): the manual does not state their number.\n`,
-    )
+    .map(({ part }) => `# ${reports.countFasteners({ part: cleanLine(part?.part ?? '') })}\n`)
   // One line for each key and each gearcase: inner maps are in braces.
   const lines = Object.entries(record).map(([key, value]) => {
     const isList = Array.isArray(value)

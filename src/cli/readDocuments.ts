@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseHistory, readTableHead } from '../schema/index.js'
 import type { AnyDocument, ProcedureDocument, SheetReference, SpecSheet } from '../spec/index.js'
-import { type CliIo, requireReadable, UsageError } from './cliIo.js'
+import { type CliIo, INPUT_NAME, requireReadable, UsageError, type WordIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { readJsonDocument, readYamlDocument, replaceTabs } from './readDocumentText.js'
 
@@ -16,14 +16,11 @@ export interface FileSet {
   readonly texts: ReadonlyMap<string, string>
 }
 
-/** The name of standard input in findings. */
-const INPUT_NAME = 'standard input'
-
 /**
  * Reads files and folders. All named files form one closed set; the JSON and YAML files directly in a folder
  * form another.
  */
-export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly FileSet[]> {
+export async function readDocuments(paths: readonly string[], io: WordIo): Promise<readonly FileSet[]> {
   return readFoundFiles(await findFiles(paths, io), io)
 }
 
@@ -126,14 +123,15 @@ export function isHistoryPath(path: string): boolean {
 export async function readProcedure(
   flag: string,
   path: string,
-  io: CliIo,
+  io: WordIo,
 ): Promise<{ readonly sets: readonly FileSet[]; readonly procedure: ProcedureDocument | undefined }> {
   const sets = await readDocuments([path], io)
   const [procedure, ...others] = listDocuments(sets, (set) => set.procedures)
   const isReadable = sets.every(({ findings }) => findings.every(({ severity }) => severity !== 'error'))
   if (isReadable && (procedure === undefined || others.length > 0))
-    throw new UsageError(
-      `${flag} ${path}: expected one procedure, found ${procedure === undefined ? 0 : others.length + 1}`,
-    )
+    throw new UsageError('oneProcedure', {
+      given: `${flag} ${path}`,
+      count: procedure === undefined ? 0 : others.length + 1,
+    })
   return { sets, procedure: isReadable ? procedure : undefined }
 }

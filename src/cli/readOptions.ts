@@ -75,7 +75,7 @@ const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 /** Reads the options of a command. Defaults are as in the help text. */
 export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Options {
   const { machine, severity, out, procedure, from, to, assume, equipment, today = io.today() } = values
-  if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
+  if (!isDate(today)) throw new UsageError('notADate', { given: `--today ${today}` })
   const readNumberOption = (
     name: 'soon-hours' | 'soon-km' | 'soon-days' | 'stale-days',
     fallback: string,
@@ -141,23 +141,23 @@ export function readOptions({ values, positionals }: ParsedWords, io: CliIo): Op
 }
 
 function readPeriod(since: string | undefined, until: string | undefined): Options['period'] {
-  if (since !== undefined && !isDate(since))
-    throw new UsageError(`--since ${since}: expected a date such as 2023-10-06`)
-  if (until !== undefined && !isDate(until))
-    throw new UsageError(`--until ${until}: expected a date such as 2023-10-06`)
+  if (since !== undefined && !isDate(since)) throw new UsageError('notADate', { given: `--since ${since}` })
+  if (until !== undefined && !isDate(until)) throw new UsageError('notADate', { given: `--until ${until}` })
   if (since !== undefined && until !== undefined && until < since)
-    throw new UsageError(`--until ${until}: expected ${since} or later`)
+    throw new UsageError('untilBeforeSince', { given: `--until ${until}`, since })
   return dropUndefined({ from: since, to: until })
 }
 
 function requireWord<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
   const knownWord = words.find((known) => known === word)
-  if (knownWord === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
+  if (knownWord === undefined)
+    throw new UsageError('notOneOf', { given: `${flag} ${word}`, expected: words.join(', ') })
   return knownWord
 }
 
 function readNumber(flag: string, text: string): number {
-  if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: expected a number`)
+  if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text))
+    throw new UsageError('notANumber', { given: `${flag} ${text}` })
   return Number(text)
 }
 
@@ -165,8 +165,7 @@ function readNumber(flag: string, text: string): number {
 function readStarts(text: string): readonly number[] {
   return text.split(',').map((part) => {
     const time = /^(?:([0-9]{1,3}):)?([0-9]{1,2}):([0-9]{2}(?:\.[0-9]{1,3})?)$/.exec(part.trim())
-    if (time === null)
-      throw new UsageError(`--starts ${part.trim()}: expected a time such as 0:14 or 1:02:03.5`)
+    if (time === null) throw new UsageError('badTime', { given: `--starts ${part.trim()}` })
     const [, hours = '0', minutes, seconds] = time
     return Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds)
   })
@@ -174,15 +173,14 @@ function readStarts(text: string): readonly number[] {
 
 function readPercent(text: string): number {
   const percent = readNumber('--tolerance', text.replace(/ ?%$/, ''))
-  if (!(percent > 0 && percent < 100))
-    throw new UsageError(`--tolerance ${text}: expected a percentage above 0 and below 100`)
+  if (!(percent > 0 && percent < 100)) throw new UsageError('badPercentage', { given: `--tolerance ${text}` })
   return percent
 }
 
 function readLabourRate(text: string): Money {
   const [, amount, currency] = /^([0-9]{1,6}(?:\.[0-9]{1,3})?) ([A-Z]{3})$/.exec(text) ?? []
   if (amount === undefined || currency === undefined)
-    throw new UsageError(`--labour-rate ${text}: expected an amount and a currency, such as "65.50 EUR"`)
+    throw new UsageError('badRate', { given: `--labour-rate ${text}` })
   return { amount: Number(amount), currency }
 }
 
@@ -192,10 +190,10 @@ function readTemperature(text: string): Quantity<TemperatureUnit> {
   const quantity = parsed.ok && parsed.value.kind === 'nominal' ? parsed.value : undefined
   const unit = TEMPERATURE_UNITS.find((temperatureUnit) => temperatureUnit === quantity?.unit)
   if (quantity === undefined || unit === undefined)
-    throw new UsageError(`--ambient ${text}: expected a temperature such as 6degC or 43degF`)
+    throw new UsageError('badTemperature', { given: `--ambient ${text}` })
   const ambient = { value: Number(quantity.value), unit }
   const celsius = convert(ambient, 'degC').value
   if (!(celsius >= -100 && celsius <= 100))
-    throw new UsageError(`--ambient ${text}: expected -100 degC to 100 degC`)
+    throw new UsageError('temperatureOutOfRange', { given: `--ambient ${text}` })
   return ambient
 }

@@ -8,6 +8,7 @@ import type {
 } from '../quantity/index.js'
 import { convert, unitSymbol } from '../quantity/index.js'
 import type { SpecSheet } from '../spec/index.js'
+import type { BlankWords } from './message/blankWords.js'
 
 /** The units of the examples in a blank document. */
 export interface ExampleUnits {
@@ -29,31 +30,32 @@ export type LogSheet = Pick<SpecSheet, 'id' | 'revision'> & {
 }
 
 /** A machine log to fill in, for one sheet. */
-export function renderBlankLog(sheet: LogSheet, { distance }: ExampleUnits): string {
+export function renderBlankLog(sheet: LogSheet, { distance }: ExampleUnits, words: BlankWords): string {
   const { id, revision, machine, services } = sheet
   const variants = Object.keys(machine.variants)
   const entries = Object.entries(services).flatMap(([service, { gearcases }]) =>
     gearcases.map((gearcase) => `#      - ${service} of ${gearcase}\n`),
   )
   const formatReadings = (hours: number, distanceRun: number) => `${hours} h, ${distanceRun} ${distance}`
-  return `# Machine log: the facts, meter readings and services of one machine.
-# To fill in a part, delete its {} or [] and the # before the lines below it, then write your own values.
+  const plate = variants.length > 1 ? words.plateOrVariant({ variants: variants.join(', ') }) : words.plate
+  return `# ${words.log}
+# ${words.fillIn}
 kind: machine-log
 version: "1.0"
 id: machine-1
 name: Machine 1
 sheet: { id: ${id}, revision: ${JSON.stringify(revision)} }
-# First day of use.
+# ${words.firstDay}
 #commissioned: 2022-05-20
-# From its plate${variants.length > 1 ? `, or its variant: ${variants.join(' or ')}` : ''}.
+# ${plate}
 identity: {}
 #  serial: TS 00123
 #  modelYear: 2022
-${variants.length > 1 ? `#  variant: ${variants[0]}\n` : ''}# Readings of the hour meter, the odometer or both. The last one is the current state.
+${variants.length > 1 ? `#  variant: ${variants[0]}\n` : ''}# ${words.readings}
 meters: []
 #  - ${formatReadings(301.4, 1820)} on 2022-11-20
 #  - ${formatReadings(512.6, 3104)} on 2023-10-06
-# Services done: date, meter readings and work.
+# ${words.services}
 records: []
 #  - date: 2022-11-20
 #    readings: ${formatReadings(301.4, 1820)}
@@ -77,6 +79,7 @@ export function renderBlankSheet(
   gearcases: readonly string[],
   variants: readonly string[],
   units: ExampleUnits,
+  words: BlankWords,
 ): string {
   const [torqueSymbol, volumeSymbol, distanceSymbol, temperatureSymbol] = [
     units.torque,
@@ -91,8 +94,8 @@ export function renderBlankSheet(
   const refill = `${convertExample(units.volume, { value: 450, unit: 'mL' })} ${volumeSymbol}`
   const distance = `${convertExample(units.distance, { value: 2000, unit: 'km' })} ${distanceSymbol}`
   const ambient = `${writeTemperatureExample(-10)} to ${writeTemperatureExample(45)} ${temperatureSymbol}`
-  return `# Spec sheet. Replace "not stated" with what the manual prints, in its own units, as in the examples after #.
-# Leave "not stated" where the manual gives nothing. Other forms:
+  return `# ${words.sheet}
+# ${words.leaveNotStated}
 #   tightening: ${writeTorqueExample(25)}–${drainPlug}, dry
 #   tightening: ${writeTorqueExample(20)} ${torqueSymbol} then 90°, oiled
 #   fill: ${refill} (15 US fl oz), by quantity
@@ -102,9 +105,9 @@ export function renderBlankSheet(
 #   seals: o-ring 15.6 x 1.78 mm, on condition
 #   intervals: { first: 50 h, repeat: "200 h, 12 months" }
 #   thread: M14x1.5
-# Round brackets: the value in another unit. Square brackets: its page. "source": the page of a whole section.
-# If the fill hole sets the level, write "uses: fill, level" for that plug, and "fill: ${refill}, to level hole".
-${variants.length === 0 ? '# For a machine with several variants, start with: new --variants short,long\n' : ''}kind: spec-sheet
+# ${words.brackets}
+# ${words.levelHole({ fill: refill })}
+${variants.length === 0 ? `# ${words.severalVariants}\n` : ''}kind: spec-sheet
 version: "1.0"
 id: my-machine
 revision: "1"
@@ -124,7 +127,7 @@ ${variants.length === 0 ? '' : renderOverrideExample()}`
 
   /** Only an example: the differing values are known only when the sheet is written. */
   function renderOverrideExample(): string {
-    return `# Values that differ in one variant: the path of the value in this sheet, and the value.
+    return `# ${words.differing}
 #overrides:
 #  - when: variant ${variants.at(-1)}
 #    set:
@@ -135,7 +138,7 @@ ${variants.length === 0 ? '' : renderOverrideExample()}`
   function renderGearcase(id: string): string {
     const type = TYPE_PATTERNS.find(([pattern]) => pattern.test(id))?.[1] ?? 'differential'
     return `  ${id}:
-    type: ${type}  # or ${GEARCASE_TYPES.filter((gearcaseType) => gearcaseType !== type).join(', ')}
+    type: ${type}  # ${words.or} ${GEARCASE_TYPES.filter((gearcaseType) => gearcaseType !== type).join(', ')}
     access: not stated  # from the ground
     oilSpace:
       oils: not stated  # SAE 80W-90 GL-5
@@ -153,58 +156,59 @@ ${['fill', 'drain'].map(renderOpening).join('\n')}`
 }
 
 /** A stock of oil and seals to fill in. */
-export function renderBlankStock({ volume }: ExampleUnits): string {
+export function renderBlankStock({ volume }: ExampleUnits, words: BlankWords): string {
   const formatAmount = (value: number): string =>
     `${convertExample(volume, { value, unit: 'mL' }, 1)} ${unitSymbol(volume).replaceAll('\u00a0', ' ')}`
-  return `# Stock: oil and seals on the shelf. A plan takes from it and lists what to buy.
-# To fill in a part, delete its {} and the # before the lines below it, then write your own values.
+  const example = `{ size: ${formatAmount(1000)}, count: 2, oil: { name: gear oil, grade: 80W-90, system: SAE J306, kv100: 14.5 mm²/s } }`
+  return `# ${words.stock}
+# ${words.fillIn}
 kind: stock
 version: "1.0"
 id: my-shelf
 name: My shelf
-# Containers, with grade and categories from the label; "opened" is the rest in an opened one. Name and data of an oil go
-# under "oil": { size: ${formatAmount(1000)}, count: 2, oil: { name: gear oil, grade: 80W-90, system: SAE J306, kv100: 14.5 mm²/s } }
+# ${words.containers}
+# ${words.containerData} ${example}
 containers: {}
 #  bottle-80w-90: 2 x ${formatAmount(1000)} of 80W-90 GL-5, opened ${formatAmount(250)}
-# Seals.
+# ${words.seals}
 seals: {}
 #  copper-14: 10 x flat copper crush washer 14 x 18 x 1.5 mm
 `
 }
 
 /** A toolbox to fill in. */
-export function renderBlankToolbox({ torque, volume }: ExampleUnits): string {
+export function renderBlankToolbox({ torque, volume }: ExampleUnits, words: BlankWords): string {
   const writePlainSymbol = (unit: Unit) => unitSymbol(unit).replaceAll('\u00a0', ' ')
   const formatAmount = (value: number): number => convertExample(volume, { value, unit: 'mL' }, 1)
-  return `# Toolbox: the tools of the workshop. A plan checks them and gives the setting of each wrench.
-# To fill in a part, delete its {} and the # before the lines below it, then write your own values.
+  return `# ${words.toolbox}
+# ${words.fillIn}
 kind: toolbox
 version: "1.0"
 id: my-workshop
 name: My workshop
-# Torque wrenches: scale as marked, type and square drive. The accuracy is that of ISO 6789 unless you add the
-# maker's figure: "4 % of reading".
+# ${words.wrenches}
+# ${words.wrenchAccuracy}
 wrenches: {}
 #  half-inch-click: 20–100 ${writePlainSymbol(torque)} by 1, click, 1/2 in
-# Keys, sockets and bits, with the square drive if they have one.
+# ${words.sockets}
 sockets: {}
 #  hex-8: internal hex 8 mm, 1/2 in
 #  ring-19: external hex 19 mm
-# Measuring jugs and bottles: highest mark, and step between marks.
+# ${words.vessels}
 vessels: {}
 #  jug: ${formatAmount(1000)} ${writePlainSymbol(volume)} by ${formatAmount(50)}
-# Drain pans.
+# ${words.pans}
 pans: {}
 #  drain-pan: ${formatAmount(8000)} ${writePlainSymbol(volume)}
-# Funnels with a hose.
+# ${words.fillers}
 fillers: {}
 #  funnel:
 #    funnel: { shape: cone, diameter: 150 mm, depth: 120 mm }
 #    hose: { bore: 12 mm, length: 600 mm, drop: 500 mm }
-# Stands, with the rated load of one stand.
+# ${words.stands}
 stands: {}
 #  axle-stands: 2 x 1500 kg
-# Ramps for wheels, and the rated load of one.
+# ${words.ramps}
 # ramps: { wheel-ramps: 2 x 1000 kg }
 `
 }

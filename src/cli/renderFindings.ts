@@ -4,7 +4,7 @@ import type { SpecCodes } from '../spec/index.js'
 import type { CommandIo, ExitCode } from './cliIo.js'
 import { findTextRange, type LocatedFinding, makeLocator, type TextPosition } from './makeLocator.js'
 import type { FileSet } from './readDocuments.js'
-import { renderReport } from './renderReport.js'
+import { type Language, renderReport } from './renderReport.js'
 import { renderSarif } from './renderSarif.js'
 
 /** Output formats of all commands; findings are text, JSON or SARIF. */
@@ -26,7 +26,8 @@ export function chooseExitCode(findings: readonly Finding[], level: Severity): E
 /** Prints the findings of the parser; true if a document has an error and the command must stop. */
 export function reportReadErrors(sets: readonly FileSet[], io: CommandIo): boolean {
   const findings = sets.flatMap((fileSet) => fileSet.findings)
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
+  if (findings.length > 0)
+    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
   return findings.some(({ severity }) => severity === 'error')
 }
 
@@ -77,8 +78,12 @@ function compareTexts(first: string, second: string): number {
 }
 
 /** Writes findings in an output format. */
-export function renderFindings(findings: readonly LocatedFinding[], format: Format): string {
-  if (format !== 'json' && format !== 'sarif') return renderReport(findings)
+export function renderFindings(
+  findings: readonly LocatedFinding[],
+  format: Format,
+  language: Language,
+): string {
+  if (format !== 'json' && format !== 'sarif') return renderReport(findings, language)
   const report = format === 'sarif' ? renderSarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`
 }

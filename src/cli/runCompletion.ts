@@ -1,22 +1,23 @@
-import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import { type ExitCode, UsageError, type WordIo } from './cliIo.js'
 import { COMMAND_NAMES, COMMAND_TABLE, type CommandName } from './commandTable.js'
 import { findOption } from './findOption.js'
+import type { CliWords } from './message/cliWords.js'
 import type { OptionName } from './optionTable.js'
 import type { ParsedWords } from './parseWords.js'
 
-const SCRIPTS: { readonly [shell: string]: () => string } = {
+const SCRIPTS: { readonly [shell: string]: (words: CliWords) => string } = {
   bash: writeBash,
   zsh: writeZsh,
   fish: writeFish,
 }
 
 /** `completion`: prints a script for a shell, from the tables of commands and options. */
-export async function runCompletion({ positionals }: ParsedWords, io: CliIo): Promise<ExitCode> {
+export async function runCompletion({ positionals }: ParsedWords, io: WordIo): Promise<ExitCode> {
   const [shell = ''] = positionals
   const writeScript = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined
   if (writeScript === undefined || positionals.length !== 1)
-    throw new UsageError(`completion: expected one of ${Object.keys(SCRIPTS).join(', ')}`)
-  io.print(writeScript())
+    throw new UsageError('notOneOf', { given: 'completion', expected: Object.keys(SCRIPTS).join(', ') })
+  io.print(writeScript(io.words))
   return 0
 }
 
@@ -32,15 +33,15 @@ function listWords(command: CommandName): string {
 /** Quotes a text for all three shells. */
 const quote = (text: string): string => `'${text.replaceAll("'", '\u2019')}'`
 
-function writeBash(): string {
+function writeBash(words: CliWords): string {
   const cases = COMMAND_NAMES.map((command) => {
     const options = ['help', ...listOptions(command)].map((name) => `--${name}`)
     return `    ${command}) words='${[listWords(command), ...options].filter(Boolean).join(' ')}' ;;`
   })
   const values = COMMAND_NAMES.flatMap((command) =>
     listOptions(command).flatMap((name) => {
-      const { words } = findOption(command, name)
-      return words === undefined ? [] : [`    ${command}:--${name}) words='${words.join(' ')}' ;;`]
+      const { words: values } = findOption(command, name, words)
+      return values === undefined ? [] : [`    ${command}:--${name}) words='${values.join(' ')}' ;;`]
     }),
   )
   return `# bash completion of drivetrain-service
@@ -62,22 +63,22 @@ complete -o filenames -F _drivetrain_service drivetrain-service
 `
 }
 
-function writeZsh(): string {
+function writeZsh(words: CliWords): string {
   const cleanHelp = (text: string) => text.replaceAll(/[[\]:\\]/g, ' ').replaceAll("'", '\u2019')
   const cases = COMMAND_NAMES.map((command) => {
     const optionSpecs = listOptions(command).map((name) => {
-      const { value, help, words, isRepeatable, isPath } = findOption(command, name)
-      const action = words ? `(${words.join(' ')})` : isPath ? '_files' : ''
+      const { value, help, words: values, isRepeatable, isPath } = findOption(command, name, words)
+      const action = values ? `(${values.join(' ')})` : isPath ? '_files' : ''
       const argument = value === undefined ? '' : `:${name}:${action}`
       return `'${isRepeatable ? '*' : ''}--${name}[${cleanHelp(help)}]${argument}'`
     })
     const fileSpec = listWords(command) === '' ? "'*:file:_files'" : `'1:word:(${listWords(command)})'`
-    return `    ${command}) _arguments ${[...optionSpecs, "'--help[print help]'", fileSpec].join(' ')} ;;`
+    return `    ${command}) _arguments ${[...optionSpecs, `'--help[${cleanHelp(words.help.printHelp)}]'`, fileSpec].join(' ')} ;;`
   })
-  const names = COMMAND_NAMES.map((name) => `'${name}:${cleanHelp(COMMAND_TABLE[name].summary)}'`)
+  const names = COMMAND_NAMES.map((name) => `'${name}:${cleanHelp(words.commands[name].summary)}'`)
   return `#compdef drivetrain-service
 _drivetrain_service() {
-  local -a commands=('help:print help' ${names.join(' ')})
+  local -a commands=('help:${cleanHelp(words.help.printHelp)}' ${names.join(' ')})
   if (( CURRENT == 2 )) || [[ CURRENT -eq 3 && $words[2] == help ]]; then
     _describe command commands
     return
@@ -92,21 +93,21 @@ compdef _drivetrain_service drivetrain-service
 `
 }
 
-function writeFish(): string {
+function writeFish(words: CliWords): string {
   const writeRule = (condition: string, ruleOptions: string) =>
     `complete -c drivetrain-service -n ${quote(condition)} ${ruleOptions}`
   const commands = ['help', ...COMMAND_NAMES].map((name) => {
-    const summary = name === 'help' ? 'print help' : COMMAND_TABLE[name as CommandName].summary
+    const summary = name === 'help' ? words.help.printHelp : words.commands[name as CommandName].summary
     return writeRule('__fish_use_subcommand', `-f -a ${name} -d ${quote(summary)}`)
   })
   const options = COMMAND_NAMES.flatMap((command) => {
     const condition = `__fish_seen_subcommand_from ${command}`
-    const words =
+    const wordRules =
       listWords(command) === '' ? [] : [writeRule(condition, `-f -a ${quote(listWords(command))}`)]
     return [
-      ...words,
+      ...wordRules,
       ...listOptions(command).map((name) => {
-        const { value, help, words: values, isPath } = findOption(command, name)
+        const { value, help, words: values, isPath } = findOption(command, name, words)
         const argument = values ? ` -x -a ${quote(values.join(' '))}` : isPath ? ' -r' : value ? ' -x' : ''
         return writeRule(condition, `-l ${name}${argument} -d ${quote(help)}`)
       }),

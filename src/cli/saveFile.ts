@@ -83,9 +83,7 @@ export async function saveFile(
     )
       return
     if (Date.now() > deadline)
-      throw new UsageError(
-        `${path}: ${isClaimed ? 'another process' : claim.holder} is writing it; try again`,
-      )
+      throw new UsageError('beingWritten', { path, holder: isClaimed ? '' : claim.holder })
     await wait(10 + 30 * Math.random())
   }
 }
@@ -126,7 +124,7 @@ async function replaceVersion({
     await onStep('swept')
     await writePart(claim.part, bytes, old?.stats, onStep)
     if (!((await claim.isCurrent()) && (await isSame()))) return false
-    if (Date.now() > until) throw new UsageError(`${path}: the disk is too slow; nothing was written`)
+    if (Date.now() > until) throw new UsageError('diskTooSlow', { path })
     await onStep('checked')
     await rename(claim.part, target)
     replaced = true
@@ -197,7 +195,7 @@ async function followLinks(path: string): Promise<string> {
 async function readVersion(path: string, target: string): Promise<FileVersion | undefined> {
   try {
     const stats = await stat(target)
-    if (!stats.isFile()) throw new UsageError(`${path}: is ${kindOf(stats)}, not a file; nothing was written`)
+    if (!stats.isFile()) throw new UsageError('notAFile', { path, kind: kindOf(stats) })
     await access(target, constants.W_OK)
     return { bytes: await readFile(target), stats }
   } catch (error) {
@@ -206,10 +204,10 @@ async function readVersion(path: string, target: string): Promise<FileVersion | 
   }
 }
 
-function kindOf(stats: Stats): string {
-  if (stats.isDirectory()) return 'a folder'
-  if (stats.isFIFO()) return 'a pipe'
-  return stats.isSocket() ? 'a socket' : 'a device'
+function kindOf(stats: Stats): 'folder' | 'pipe' | 'socket' | 'device' {
+  if (stats.isDirectory()) return 'folder'
+  if (stats.isFIFO()) return 'pipe'
+  return stats.isSocket() ? 'socket' : 'device'
 }
 
 function hashVersion(version: FileVersion | undefined): string {
@@ -230,8 +228,7 @@ async function syncFolders(path: string, target: string, firstNewFolder: string 
     } catch (error) {
       const { code = '' } = error as NodeJS.ErrnoException
       // Some file systems cannot sync folders.
-      if (!['EINVAL', 'ENOTSUP'].includes(code))
-        throw new UsageError(`${path}: written, but the disk did not confirm it (${code})`)
+      if (!['EINVAL', 'ENOTSUP'].includes(code)) throw new UsageError('notConfirmed', { path, code })
     } finally {
       await handle.close()
     }

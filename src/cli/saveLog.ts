@@ -3,7 +3,7 @@ import type { Finding } from '../base/index.js'
 import { checkDocuments, type DocumentSet } from '../rules/index.js'
 import { writeHistory } from '../schema/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
-import { type CliIo, UsageError } from './cliIo.js'
+import { UsageError, type WordIo } from './cliIo.js'
 import { isHistoryPath, listDocuments, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { writeOut } from './writeOut.js'
@@ -17,7 +17,7 @@ export async function saveLog(
   path: string,
   logAsRead: MachineLog,
   extend: (log: MachineLog) => MachineLog | undefined,
-  io: CliIo,
+  io: WordIo,
 ): Promise<MachineLog | undefined> {
   let saved: MachineLog | undefined
   const makeText = async (old: string | undefined): Promise<string | undefined> => {
@@ -37,34 +37,29 @@ export async function saveLog(
 }
 
 /** The log in the text of a file; it must have every entry of the log as read. */
-async function readLog(path: string, text: string, logAsRead: MachineLog, io: CliIo): Promise<MachineLog> {
+async function readLog(path: string, text: string, logAsRead: MachineLog, io: WordIo): Promise<MachineLog> {
   const sets = await readDocuments([path], { ...io, readText: async () => text, kindOf: async () => 'file' })
   const [log] = listDocuments(sets, ({ logs }) => logs)
   if (log === undefined || log.id !== logAsRead.id)
-    throw new UsageError(
-      `${path} is not the log ${logAsRead.id}, or cannot be read: choose another name; nothing was written`,
-    )
-  const missingPart = findMissingPart(logAsRead, log)
-  if (missingPart !== undefined)
-    throw new UsageError(`${path} is another copy of the log, without ${missingPart}; nothing was written`)
+    throw new UsageError('notThisLog', { path, id: logAsRead.id })
+  requireSameParts(path, logAsRead, log)
   return log
 }
 
-/** A record, top-up or reading that is missing from another copy of the log. */
-function findMissingPart(from: MachineLog, copy: MachineLog): string | undefined {
+/** Throws if a record, top-up or reading is missing from another copy of the log. */
+function requireSameParts(path: string, from: MachineLog, copy: MachineLog): void {
   const ids = new Set(copy.records.map(({ id }) => id))
   const record = from.records.find(({ id }) => !ids.has(id))
-  if (record !== undefined) return `the record ${record.id}`
+  if (record !== undefined) throw new UsageError('copyWithoutRecord', { path, id: record.id })
   const topUps = new Set(copy.topUps?.map((copiedTopUp) => JSON.stringify(copiedTopUp)))
   const topUp = from.topUps?.find((originalTopUp) => !topUps.has(JSON.stringify(originalTopUp)))
-  if (topUp !== undefined) return `the top-up of ${topUp.date}`
+  if (topUp !== undefined) throw new UsageError('copyWithoutTopUp', { path, date: topUp.date })
   const readings = ({ meters }: MachineLog, name: MeterName) => meters[name]?.readings ?? []
   for (const name of ['hours', 'distance'] as const) {
     const days = new Set(readings(copy, name).map(({ date }) => date))
     const reading = readings(from, name).find(({ date }) => !days.has(date))
-    if (reading !== undefined) return `the reading of ${reading.date}`
+    if (reading !== undefined) throw new UsageError('copyWithoutReading', { path, date: reading.date })
   }
-  return undefined
 }
 
 /** Adds the new entries of a log to its history, one line each, and deletes an incomplete last line. */

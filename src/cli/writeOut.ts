@@ -22,8 +22,7 @@ export async function writeOut(
 ): Promise<void> {
   try {
     await io.saveText(path, async (old) => {
-      if (isNew && old !== undefined)
-        throw new UsageError(`${path} exists; choose another name, or delete it first`)
+      if (isNew && old !== undefined) throw new UsageError('fileExists', { path })
       const text = typeof makeText === 'string' ? makeText : await makeText(old)
       if (old !== undefined && text !== undefined && !isCorrection) requireSameDocument(path, old, text)
       return text
@@ -31,23 +30,8 @@ export async function writeOut(
   } catch (error) {
     const code: unknown = error instanceof Error && 'code' in error ? error.code : undefined
     if (typeof code !== 'string') throw error
-    throw new UsageError(`${path}: cannot be written (${ERROR_TEXTS[code] ?? code})`)
+    throw new UsageError('cannotWrite', { path, code })
   }
-}
-
-const ERROR_TEXTS: Readonly<Record<string, string>> = {
-  EACCES: 'no permission',
-  EPERM: 'no permission',
-  EROFS: 'the disk is read-only',
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'your disk quota is used up',
-  EFBIG: 'the file would be too large',
-  EIO: 'disk error',
-  EISDIR: 'it is a folder',
-  ENOTDIR: 'expected a folder, found a file',
-  EEXIST: 'expected a folder, found a file',
-  ELOOP: 'its links form a cycle',
-  ENAMETOOLONG: 'the name is too long',
 }
 
 interface DocumentHead {
@@ -66,11 +50,9 @@ function requireSameDocument(path: string, old: string, text: string): void {
   const oldHead = readHead(old)
   const newHead = readHead(text)
   if (oldHead?.kind === newHead?.kind && oldHead?.id === newHead?.id) return
-  const names = [oldHead, newHead].map(
-    (head) => head && `the ${head.kind} ${String(head.id ?? 'without an id')}`,
-  )
-  const [found = 'another file', expected = 'an earlier output'] = names
-  throw new UsageError(`${path} is ${found}, not ${expected}: choose another name; nothing was written`)
+  const nameHead = (head: DocumentHead | undefined) =>
+    head === undefined ? '' : `${head.kind} ${String(head.id ?? '?')}`
+  throw new UsageError('otherDocument', { path, found: nameHead(oldHead), expected: nameHead(newHead) })
 }
 
 /** Kind and id of a document, even one with mistakes; undefined if the text is not a document. */

@@ -188,7 +188,7 @@ describe('card and cues', () => {
     }
     expect(await refuse()).toMatch(/captions need --starts TIMES for one file, or --out FOLDER/)
     expect(await refuse('--starts', '0:00, soon')).toMatch(/--starts soon: expected a time such as 0:14/)
-    expect(await refuse('--starts', '0:00')).toMatch(/a time for each of the 14 scenes, got 1/)
+    expect(await refuse('--starts', '0:00')).toMatch(/a time for each of the 14 scenes, found 1/)
   })
 })
 

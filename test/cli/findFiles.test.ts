@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { findFiles } from '../../src/cli/findFiles.js'
 import { makeNodeIo } from '../../src/cli/makeNodeIo.js'
+import { en } from '../../src/cli/message/en/index.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
 import { readExample } from '../support/readExample.js'
@@ -45,7 +46,11 @@ async function run(...words: readonly string[]) {
 
 async function find(paths: readonly string[], below = false) {
   const err: string[] = []
-  const found = await findFiles(paths, { ...makeNodeIo(), printError: (text) => void err.push(text) }, below)
+  const found = await findFiles(
+    paths,
+    { ...makeNodeIo(), words: en, printError: (text) => void err.push(text) },
+    below,
+  )
   const relativePath = (path: string) => path.replace(`${root}/`, '')
   return {
     files: found.files.map(relativePath),

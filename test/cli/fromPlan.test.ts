@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { prefillRecord } from '../../src/cli/prefillRecord.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { WARRANTY_FACTS } from '../../src/spec/index.js'
@@ -42,7 +43,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 
 describe('record --from-plan', () => {
   it.each(EXAMPLES)('%s: a finished visit is at most ten lines', (example) => {
-    const text = prefillRecord(planExample(example))
+    const text = prefillRecord(planExample(example), words)
     expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(10)
     expect(parseServiceRecord(parse(text)).ok).toBe(false)
     const read = parseServiceRecord(parse(fillIn(text)))
@@ -52,7 +53,7 @@ describe('record --from-plan', () => {
 
   it('asks for the bottle of an oil sample where the service takes one, and nowhere else', () => {
     const sheet = patched(add('/services/gear-oil-change/samples', ['front']))
-    const text = prefillRecord(planExample('tind-4', { sheet }))
+    const text = prefillRecord(planExample('tind-4', { sheet }), words)
     expect(text.match(/sample \?/g)).toHaveLength(1)
     const openRecord = parseServiceRecord(parse(fillIn(text).replace('sample B-12', 'sample ?')))
     expect(openRecord.ok).toBe(false)
@@ -63,8 +64,8 @@ describe('record --from-plan', () => {
 
   it('asks for what the warranty of the sheet asks, and nowhere else; no open place is taken for an answer', () => {
     const sheet = patched(add('/warranty', { asks: WARRANTY_FACTS }))
-    const text = prefillRecord(planExample('tind-4', { sheet }))
-    const plainRecord = prefillRecord(planExample('tind-4'))
+    const text = prefillRecord(planExample('tind-4', { sheet }), words)
+    const plainRecord = prefillRecord(planExample('tind-4'), words)
     for (const line of ['by: "?"', 'photos:\n  - "?"', 'signature: "?"'])
       expect([text.includes(`\n${line}\n`), plainRecord.includes(line)], line).toEqual([true, false])
     expect(text).toContain('{ tool: small-click, number: "?", validTo: "?" }')
@@ -92,7 +93,7 @@ describe('record --from-plan', () => {
   })
 
   it('claims nothing that nobody saw: measured values and findings are open', () => {
-    const [, , , , , readings, , front] = prefillRecord(planExample('tind-4')).split('\n')
+    const [, , , , , readings, , front] = prefillRecord(planExample('tind-4'), words).split('\n')
     expect(readings).toBe('readings: "? h, ? km"')
     expect(front).toMatch(/\? mL drained, .* old oil \?, magnet \?, level \?, joints \?/)
   })

@@ -4,6 +4,7 @@ import { build } from 'esbuild'
 import { describe, expect, it } from 'vitest'
 import { COMMAND_NAMES, COMMAND_TABLE } from '../../src/cli/commandTable.js'
 import { findOption } from '../../src/cli/findOption.js'
+import { en } from '../../src/cli/message/en/index.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 
@@ -18,7 +19,7 @@ describe('help', () => {
     const { code, out } = await run('help')
     expect(code).toBe(0)
     for (const name of COMMAND_NAMES)
-      expect(out).toContain(`\n  ${name.padEnd(11)} ${COMMAND_TABLE[name].summary}\n`)
+      expect(out).toContain(`\n  ${name.padEnd(11)} ${en.commands[name].summary}\n`)
   })
 
   it.each(COMMAND_NAMES)('for %s has usage, options and an example of this command', async (name) => {
@@ -62,7 +63,7 @@ describe('completion', () => {
         expect(inBash).toMatch(new RegExp(`--${option}['\\s]`))
         expect(inZsh).toContain(`--${option}[`)
         expect(inFish.filter((line) => line.includes(` -l ${option} `))).toHaveLength(1)
-        for (const word of findOption(name, option).words ?? []) expect(bash).toContain(word)
+        for (const word of findOption(name, option, en).words ?? []) expect(bash).toContain(word)
       }
     }
   })

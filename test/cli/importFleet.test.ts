@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { readReadingTable } from '../../src/cli/tables/readReadingTable.js'
 import { writeReadingTable } from '../../src/cli/tables/writeReadingTable.js'
@@ -233,7 +234,12 @@ describe('the table of readings', () => {
 
   it('written and read back has the same readings', () => {
     law(100, fc.uniqueArray(log, { selector: ({ id }) => id, minLength: 1, maxLength: 3 }), (logs) => {
-      const { machines, findings } = readReadingTable(writeReadingTable(logs), 't.csv', 'point')
+      const { machines, findings } = readReadingTable(
+        writeReadingTable(logs),
+        't.csv',
+        'point',
+        words.reports,
+      )
       expect(findings).toEqual([])
       const byDate = <T extends { date: string }>(list: readonly T[]) =>
         list.toSorted((first, second) => (first.date < second.date ? -1 : 1))

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/base/finding.js'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { readYaml } from '../../src/cli/readYaml.js'
 import { isAtLevel, locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
 import { en } from '../../src/message/en/index.js'
@@ -74,7 +75,8 @@ describe('place', () => {
 })
 
 describe('text', () => {
-  const text = (candidate: Finding) => renderFindings(locateFindings([candidate], [], en), 'text')
+  const text = (candidate: Finding) =>
+    renderFindings(locateFindings([candidate], [], en), 'text', { words, catalogue: en })
 
   it('without a file names the kind of document, without a place no place', () => {
     expect(text(finding({ document: { kind: 'toolbox' }, path: '' }))).toMatch(
@@ -102,7 +104,11 @@ describe('text', () => {
   })
 
   it('is empty where there is nothing', () => {
-    expect(renderFindings([], 'text')).toBe('')
-    expect(JSON.parse(renderFindings([], 'json'))).toEqual({ kind: 'findings', version: '1.0', findings: [] })
+    expect(renderFindings([], 'text', { words, catalogue: en })).toBe('')
+    expect(JSON.parse(renderFindings([], 'json', { words, catalogue: en }))).toEqual({
+      kind: 'findings',
+      version: '1.0',
+      findings: [],
+    })
   })
 })

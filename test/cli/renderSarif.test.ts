@@ -6,6 +6,7 @@ import type { Log, Run } from 'sarif'
 import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../src/base/finding.js'
 import { fingerprintFinding } from '../../src/cli/fingerprintFinding.js'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { en } from '../../src/message/en/index.js'
@@ -41,7 +42,9 @@ const FILE_SET = {
 }
 
 function report(...findings: readonly Finding[]): Run {
-  const log: unknown = JSON.parse(renderFindings(locateFindings(findings, [FILE_SET], en), 'sarif'))
+  const log: unknown = JSON.parse(
+    renderFindings(locateFindings(findings, [FILE_SET], en), 'sarif', { words, catalogue: en }),
+  )
   if (!isSarif(log)) throw new Error(JSON.stringify(isSarif.errors))
   const [run] = log.runs
   if (run === undefined) throw new Error('no run')
@@ -154,7 +157,9 @@ describe('the published schema', () => {
   })
 
   it('refuses a report with another level, version or line', () => {
-    const log = JSON.parse(renderFindings(locateFindings([finding()], [FILE_SET], en), 'sarif'))
+    const log = JSON.parse(
+      renderFindings(locateFindings([finding()], [FILE_SET], en), 'sarif', { words, catalogue: en }),
+    )
     const [run] = log.runs
     const [result] = run.results
     for (const change of [{ level: 'info' }, { ruleIndex: -2 }, { message: undefined }])

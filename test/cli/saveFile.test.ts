@@ -21,6 +21,7 @@ import { build } from 'esbuild'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { type SaveOptions, type SaveStep, saveFile } from '../../src/cli/saveFile.js'
 import { cases } from '../support/law.js'
+import { usageText } from '../support/usageText.js'
 
 const STEPS: readonly SaveStep[] = [
   'claimed',
@@ -172,7 +173,9 @@ describe('links', () => {
 describe('anything but a file is refused and unchanged', () => {
   const expectRefused = async (word: string) => {
     const before = await lstat(log)
-    await expect(save(log, 'x')).rejects.toThrow(`log.json: is ${word}, not a file; nothing was written`)
+    expect(await usageText(() => save(log, 'x'))).toContain(
+      `log.json: is ${word}, not a file; nothing was written`,
+    )
     expect(await lstat(log)).toMatchObject({ mode: before.mode, ino: before.ino })
     expect(await readdir(folder)).toEqual(['log.json'])
   }
@@ -249,7 +252,7 @@ describe('a save that fails', () => {
     const onStep = async (step: SaveStep) => {
       if (step === 'synced') await new Promise((done) => setTimeout(done, 60))
     }
-    await expect(save(log, 'new', { onStep, maxMs: 50 })).rejects.toThrow(
+    expect(await usageText(() => save(log, 'new', { onStep, maxMs: 50 }))).toMatch(
       /the disk is too slow; nothing was written/,
     )
     expect(await text()).toBe('old')
@@ -311,7 +314,7 @@ describe('writers that die', () => {
       if (isFree) await pendingSave
       else {
         const writer = content === '' ? 'another process' : content
-        await expect(pendingSave).rejects.toThrow(`${writer} is writing it; try again`)
+        expect(await usageText(() => pendingSave)).toContain(`${writer} is writing it; try again`)
         await rm(claim)
       }
       expect(await text(), `${content} ${seconds}`).toBe(isFree ? 'old\nnew\n' : 'old\n')

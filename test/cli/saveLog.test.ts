@@ -174,7 +174,7 @@ describe('--out of other commands', () => {
       'a repaired procedure, over a sheet with a mistake',
       ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'x.json'],
       { 'x.json': '{ "kind": "spec-sheet", "id": "a"' },
-      /x\.json is the spec-sheet without an id, not the procedure/,
+      /x\.json is the spec-sheet \?, not the procedure/,
     ],
   ])('%s does not replace a document', async (_name, words, files, message) => {
     const { code, err, written } = await run(words, files)

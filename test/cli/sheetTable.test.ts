@@ -3,6 +3,7 @@ import { parse as parseCsv } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { readSheetTable, writeSheetTable } from '../../src/cli/tables/sheetTable.js'
 import { parseDocument, writeShort } from '../../src/schema/index.js'
@@ -30,7 +31,7 @@ describe('a sheet as a table, and back', () => {
   ]
 
   it.each(sheets)('is the same sheet: %s', (_name, sheet) => {
-    const { data, findings } = readSheetTable(writeSheetTable(sheet), 'sheet.csv')
+    const { data, findings } = readSheetTable(writeSheetTable(sheet), 'sheet.csv', words.reports)
     expect(findings).toEqual([])
     expect(data).toEqual(sheet)
     expect(parseDocument('spec-sheet', data).ok).toBe(parseDocument('spec-sheet', sheet).ok)
@@ -94,7 +95,7 @@ describe('a sheet as a table, and back', () => {
     })
     law(300, sheet, (data) => {
       const table = writeSheetTable(data)
-      const read = readSheetTable(table, 'sheet.csv')
+      const read = readSheetTable(table, 'sheet.csv', words.reports)
       expect(read.findings).toEqual([])
       const { gearcases, ...head } = data
       const expected = Object.keys(gearcases).length === 0 ? head : data

@@ -84,7 +84,7 @@ entries: [{ service: gear-oil-change, gearcase: front, refilled: 450 mL }]
   })
 
   it.each([
-    [[], /slip: name a log and its sheet/],
+    [[], /slip: name the log and its sheet/],
     [[...FILES, '--out', 'slip'], /expected a name that ends in \.txt, \.md, \.html or \.json/],
     [[...FILES, '--out', 'slip.toString'], /expected a name that ends in/],
     [[...FILES, '--out', 'slip.md', '--format', 'html'], /cannot be used with --format html/],

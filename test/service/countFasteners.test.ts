@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { prefillRecord } from '../../src/cli/prefillRecord.js'
 import { groupKits } from '../../src/service/groupKits.js'
 import { renderText } from '../../src/v1/card.js'
@@ -16,8 +17,10 @@ it('fasteners of unstated number are to be counted: in plan, card, kit and recor
   expect(renderText(cardOf(planWithoutCount)).replace(/\s+/g, ' ')).toContain(
     'number of fasteners not stated. Count them.',
   )
-  expect(prefillRecord(planWithoutCount)).toContain('# Count the fasteners (front skid plate): the manual')
-  expect(prefillRecord(planExample('tind-4'))).not.toContain('#')
+  expect(prefillRecord(planWithoutCount, words)).toContain(
+    '# Count the fasteners (front skid plate): the manual',
+  )
+  expect(prefillRecord(planExample('tind-4'), words)).not.toContain('#')
 })
 
 it('further supplies of a sheet are in the kit, and kits with different supplies are separate', () => {

@@ -225,10 +225,7 @@ export function writeVariantsScene(
     // The place has the same in words.
     if (!paths.has(path) || role === 'position') return []
     const pointer = `/differences/${index}`
-    const name = joinLines(
-      [writePart(part, `${pointer}/part`), writeWords(cues.figure(role))],
-      ', ',
-    )
+    const name = joinLines([writePart(part, `${pointer}/part`), writeWords(cues.figure(role))], ', ')
     return variants.flatMap(({ variant, name: variantName, resolved }, variantIndex) => {
       if (variant === own) return []
       const from = `${pointer}/variants/${variantIndex}`

@@ -1,6 +1,5 @@
 import { resolve } from 'node:path'
 import { checkDocuments } from '../../rules/index.js'
-import { formatCount } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
 import type { FixedFile } from '../fixFiles.js'
@@ -12,8 +11,8 @@ import { writeOut } from '../writeOut.js'
 
 /** `check`: prints the errors in documents, and corrects those that are plain slips. */
 export async function runCheck(options: Options, io: CommandIo): Promise<ExitCode> {
-  if (options.paths.length === 0) throw new UsageError('check: name the files or folders to check')
-  if (options.dryRun && !options.fix) throw new UsageError('check: --dry-run needs --fix')
+  if (options.paths.length === 0) throw new UsageError('nameFilesToCheck')
+  if (options.dryRun && !options.fix) throw new UsageError('dryRunNeedsFix')
   const baselinePaths = [options.baseline, options.writeBaseline].filter((path) => path !== undefined)
   const found = withoutFiles(await findFiles(options.paths, io, true), baselinePaths)
   // With --format json or sarif, the summary goes to standard error.
@@ -33,15 +32,23 @@ export async function runCheck(options: Options, io: CommandIo): Promise<ExitCod
   const allFindings = sortFindings(foundFindings)
   const { marked, baselineText } = await acceptKnown(allFindings, options, io)
   const counted = marked.filter((finding) => isAtLevel(finding, options.level))
-  const text = renderFindings(options.quiet ? counted : marked, options.format)
+  const text = renderFindings(options.quiet ? counted : marked, options.format, io)
   if (text !== '') io.print(text)
-  summarise(describeReading(documentCount, found, counted.length, options))
+  const { reports } = io.words
+  summarise(
+    reports.checked({
+      documents: documentCount,
+      folders: found.folders.size,
+      findings: counted.length,
+      level: options.level,
+    }),
+  )
   if (baselineText !== '') summarise(baselineText)
-  const skipped = describeSkipped(found.skipped)
-  if (skipped !== '') summarise(`Skipped: ${skipped}.`)
+  const skipped = describeSkipped(found.skipped, io)
+  if (skipped !== '') summarise(reports.skipped({ parts: skipped }))
   if (options.writeBaseline === undefined) return chooseExitCode(marked, options.level)
   await saveBaseline(options.writeBaseline, allFindings, io)
-  summarise(`Baseline written to ${options.writeBaseline}.`)
+  summarise(reports.baselineWritten({ path: options.writeBaseline }))
   return 0
 }
 
@@ -70,22 +77,21 @@ async function fix(
   const { fixFiles, renderChanges } = await import('../fixFiles.js')
   const files = await fixFiles(found, io, today)
   if (files.length === 0) {
-    summarise('No finding with a safe fix.')
+    summarise(io.words.reports.noSafeFix)
     return new Map()
   }
   report(renderChanges(files))
   if (!dryRun) for (const file of files) await saveFixed(file, io)
   const count = files.reduce((sum, file) => sum + file.count, 0)
-  const where = `${formatCount(count, 'finding')} in ${formatCount(files.length, 'file')}`
-  const what = dryRun ? `Can fix ${where}; nothing was written.` : `Fixed ${where}.`
-  summarise(`${what} Compare each change with the machine's manual.`)
+  const { fixed, canFix } = io.words.reports
+  summarise((dryRun ? canFix : fixed)({ findings: count, files: files.length }))
   return new Map(dryRun ? [] : files.map(({ path, after }) => [path, after]))
 }
 
 async function saveFixed({ path, before, after }: FixedFile, io: CommandIo): Promise<void> {
   const makeText = async (old: string | undefined): Promise<string> => {
     if (old === before) return after
-    throw new UsageError(`${path} was changed by another program meanwhile; try again`)
+    throw new UsageError('changedMeanwhile', { path })
   }
   await writeOut(path, makeText, io, { isCorrection: true })
 }
@@ -102,7 +108,7 @@ async function acceptKnown(
   const count = marked.filter(({ accepted }) => accepted).length
   return {
     marked,
-    baselineText: `Baseline: ${formatCount(count, 'finding')} accepted, ${unused} no longer found.`,
+    baselineText: io.words.reports.baselineUsed({ accepted: count, unused }),
   }
 }
 
@@ -115,30 +121,18 @@ async function saveBaseline(path: string, findings: readonly LocatedFinding[], i
   await writeOut(path, makeText, io)
 }
 
-function describeReading(
-  documentCount: number,
-  { folders }: FoundFiles,
-  count: number,
-  { level }: Options,
+function describeSkipped(
+  { otherFiles, pipes, emptyFolders, unsearchedFolders }: FoundFiles['skipped'],
+  { words: { reports } }: CommandIo,
 ): string {
-  const folderText = folders.size === 0 ? '' : ` from ${formatCount(folders.size, 'folder')}`
-  return `${formatCount(documentCount, 'document')} read${folderText}, ${formatCount(count, 'finding')} of level ${level} or above.`
-}
-
-function describeSkipped({
-  otherFiles,
-  pipes,
-  emptyFolders,
-  unsearchedFolders,
-}: FoundFiles['skipped']): string {
-  const countedTexts: readonly (readonly [number, string])[] = [
-    [otherFiles, `${formatCount(otherFiles, 'file')} neither .json nor .yaml`],
-    [pipes, formatCount(pipes, 'pipe')],
-    [emptyFolders, `${formatCount(emptyFolders, 'folder')} without documents`],
-    [unsearchedFolders, `${formatCount(unsearchedFolders, 'folder')} hidden, linked or named node_modules`],
-  ]
-  return countedTexts
+  const counts = [
+    [otherFiles, reports.otherFiles],
+    [pipes, reports.pipes],
+    [emptyFolders, reports.emptyFolders],
+    [unsearchedFolders, reports.unsearchedFolders],
+  ] as const
+  return counts
     .filter(([count]) => count > 0)
-    .map(([, words]) => words)
+    .map(([count, write]) => write({ count }))
     .join(', ')
 }

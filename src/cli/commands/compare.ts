@@ -3,6 +3,7 @@ import { listVariantDifferences, type VariantDifference } from '../../service/in
 import { diffSheets, type Leaf, type LeafChange } from '../../spec/index.js'
 import { cleanLine } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { CliWords } from '../message/cliWords.js'
 import { listDocuments, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
@@ -13,6 +14,7 @@ export async function runCompare(options: Options, io: CommandIo): Promise<ExitC
   if (reportReadErrors(sets, io)) return 1
   const sheets = listDocuments(sets, (set) => set.sheets)
   const procedures = listDocuments(sets, (set) => set.procedures)
+  const { reports, changes } = io.words
   const print = (
     comparison: unknown,
     lines: readonly string[],
@@ -29,51 +31,61 @@ export async function runCompare(options: Options, io: CommandIo): Promise<ExitC
       procedures.every((procedure) => procedure.sheet.id === id && procedure.sheet.revision === revision),
     )
     if (first === undefined || second === undefined || sheet === undefined)
-      throw new UsageError('compare: expected the sheet of both procedures among the files')
+      throw new UsageError('noSharedSheet')
     const comparison = compareProcedures(first, second, sheet)
-    const lines = [`${first.id} -> ${second.id}`, ...describeComparison(comparison)]
-    return print(comparison, lines, 'Both procedures have the same effect.', comparison.verdict === 'same')
+    const lines = [`${first.id} -> ${second.id}`, ...describeComparison(comparison, io.words)]
+    return print(comparison, lines, reports.sameEffect, comparison.verdict === 'same')
   }
   const [oldSheet, newSheet] = sheets
   if (procedures.length > 0 || oldSheet === undefined || sheets.length > 2)
-    throw new UsageError('compare: expected two sheets, two procedures with their sheet, or one sheet')
+    throw new UsageError('nothingToCompare')
   if (newSheet === undefined) {
     const comparison = listVariantDifferences(oldSheet)
     return print(
       comparison,
-      comparison.flatMap(describeVariants),
-      'The variants have the same figures.',
+      comparison.flatMap((difference) => describeVariants(difference, io.words)),
+      reports.sameFigures,
       comparison.length === 0,
     )
   }
   const comparison = diffSheets(oldSheet, newSheet)
-  const changes = [
-    ...comparison.leaves.map(describeLeafChange),
-    ...comparison.facts.map(
-      (fact) => `${fact.change} ${fact.path}: ${describeFact(fact.from)} -> ${describeFact(fact.to)}`,
+  const changeLines = [
+    ...comparison.leaves.map((change) => describeLeafChange(change, io.words)),
+    ...comparison.facts.map(({ change, path, from, to }) =>
+      reports.labelled({
+        label: `${changes[change]} ${path}`,
+        value: `${describeFact(from, io.words)} -> ${describeFact(to, io.words)}`,
+      }),
     ),
   ]
   const heading = `${oldSheet.id} ${oldSheet.revision} -> ${newSheet.id} ${newSheet.revision}`
-  return print(comparison, [heading, ...changes], 'No difference.', changes.length === 0)
+  return print(comparison, [heading, ...changeLines], reports.noDifference, changeLines.length === 0)
 }
 
-function describeComparison({ onlyFirst, onlySecond, state, findings }: Comparison): readonly string[] {
+function describeComparison(
+  { onlyFirst, onlySecond, state, findings }: Comparison,
+  { reports, changes: { added, removed } }: CliWords,
+): readonly string[] {
   return [
-    ...onlyFirst.map((id) => `removed step ${id}`),
-    ...onlySecond.map((id) => `added step ${id}`),
-    ...state.map(({ path, first, second }) => `changed final state ${path}: ${first} -> ${second}`),
-    ...findings.onlyFirst.map((code) => `removed finding ${code}`),
-    ...findings.onlySecond.map((code) => `added finding ${code}`),
+    ...onlyFirst.map((id) => reports.step({ change: removed, id })),
+    ...onlySecond.map((id) => reports.step({ change: added, id })),
+    ...state.map(({ path, first, second }) =>
+      reports.finalState({ path, first: String(first), second: String(second) }),
+    ),
+    ...findings.onlyFirst.map((code) => reports.finding({ change: removed, code })),
+    ...findings.onlySecond.map((code) => reports.finding({ change: added, code })),
   ]
 }
 
-function describeFact(fact: unknown): string {
-  return fact === undefined ? 'nothing' : JSON.stringify(fact)
+function describeFact(fact: unknown, { reports }: CliWords): string {
+  return fact === undefined ? reports.nothingThere : JSON.stringify(fact)
 }
 
-function describeLeafChange({ change, of, from, to }: LeafChange): string {
-  const parts = [from, to].map((side) => (side === undefined ? 'nothing' : describeLeaf(side.leaf)))
-  return `${change} ${of}: ${parts.join(' -> ')}`
+function describeLeafChange({ change, of, from, to }: LeafChange, { reports, changes }: CliWords): string {
+  const parts = [from, to].map((side) =>
+    side === undefined ? reports.nothingThere : describeLeaf(side.leaf),
+  )
+  return reports.labelled({ label: `${changes[change]} ${of}`, value: parts.join(' -> ') })
 }
 
 function describeLeaf(leaf: Leaf): string {
@@ -81,9 +93,11 @@ function describeLeaf(leaf: Leaf): string {
   return JSON.stringify(figure)
 }
 
-function describeVariants({ path, variants }: VariantDifference): readonly string[] {
+function describeVariants({ path, variants }: VariantDifference, { reports }: CliWords): readonly string[] {
+  const gaps = { 'not stated': reports.notStated, 'cannot tell': reports.cannotTell }
   const lines = variants.map(({ variant, resolved }) => {
-    return `  ${variant}: ${resolved.kind === 'stated' ? describeLeaf(resolved.value) : resolved.kind}`
+    const value = resolved.kind === 'stated' ? describeLeaf(resolved.value) : gaps[resolved.kind]
+    return `  ${reports.labelled({ label: variant, value })}`
   })
   return [path, ...lines]
 }

@@ -18,12 +18,9 @@ import { writeOut } from '../writeOut.js'
 /** `cues`: prints the cue sheet of a visit, or writes it with its captions. */
 export async function runCues(options: Options, io: CommandIo): Promise<ExitCode> {
   const { format, out, starts } = options
-  if (format === 'vtt' && out === undefined && starts === undefined)
-    throw new UsageError(
-      'cues: captions need --starts TIMES for one file, or --out FOLDER for one file per scene',
-    )
+  if (format === 'vtt' && out === undefined && starts === undefined) throw new UsageError('captionsNeedTimes')
   const { planned, sheet, findings, exitCode } = await planFromFiles('cues', options, io)
-  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
+  if (findings.length > 0) io.printError(renderFindings(findings, 'text', io))
   if (planned === undefined) return exitCode
   const plan = planned.value
   const cues = cueList(plan, io.catalogue, sheet === undefined ? [] : listVariantDifferences(sheet))
@@ -53,16 +50,27 @@ export async function runCues(options: Options, io: CommandIo): Promise<ExitCode
       : [[`${basePath}.vtt`, writeCaptions(cues, starts)] as const]),
   ]
   for (const [path, text] of files) await writeOut(path, text, io)
-  io.print(`Cue sheet and captions written: ${files.map(([path]) => path).join(', ')}`)
+  io.print(io.words.reports.cuesWritten({ paths: files.map(([path]) => path).join(', ') }))
   return exitCode
 }
 
 /** The captions; times that do not fit are an error of the command line. */
 function writeCaptions(cues: readonly Cue[], starts: readonly number[]): string {
+  if (starts.length !== cues.length)
+    throw new UsageError('startsCount', { scenes: cues.length, starts: starts.length })
   try {
     return renderWebVtt(cues, starts)
   } catch (error) {
-    if (error instanceof RangeError) throw new UsageError(`--starts: ${error.message}`)
-    throw error
+    if (!(error instanceof RangeError)) throw error
+    const [, place] = /^starts\[(\d+)\]/.exec(error.message) ?? []
+    throw new UsageError('startsTooEarly', { start: formatStart(starts[Number(place)] ?? 0) })
   }
+}
+
+/** `1:02:03.5`, as the user may write it. */
+function formatStart(seconds: number): string {
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor((seconds % 3600) / 60)]
+  const rest = String(Number((seconds % 60).toFixed(3)))
+  const parts = [hours, String(minutes).padStart(2, '0'), rest.replace(/^\d(?!\d)/, '0$&')]
+  return parts.join(':').replace(/^0:0?/, '')
 }

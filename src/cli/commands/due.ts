@@ -6,8 +6,15 @@ import { listOpenSamples, type OpenSample, openFaults } from '../../record/index
 import { judgeOilLoss, listDue, type ServiceDue } from '../../service/index.js'
 import { listBriefDue, writeBriefHead, writeBriefLines, writeBriefRows } from '../briefDue.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
-import { cleanLine, formatCount } from '../cleanLine.js'
-import { type CommandIo, type ExitCode, makeReadError, requireReadable, UsageError } from '../cliIo.js'
+import { cleanLine } from '../cleanLine.js'
+import {
+  type CommandIo,
+  type ExitCode,
+  INPUT_NAME,
+  makeReadError,
+  requireReadable,
+  UsageError,
+} from '../cliIo.js'
 import { describeFaults, describeLosses, describeSamples, selectLosses } from '../describeState.js'
 import { createDueSummary } from '../dueSummary.js'
 import { STANDARD_INPUT } from '../findFiles.js'
@@ -24,8 +31,7 @@ const JSON_LINES_PATH = /(^-|\.(jsonl|ndjson))$/i
 export async function runDue(options: Options, io: CommandIo): Promise<ExitCode> {
   const linePaths = options.paths.filter((path) => JSON_LINES_PATH.test(path) && !isHistoryPath(path))
   if (options.sheets.length > 0 || linePaths.length > 0) return judgeLines(options, linePaths, io)
-  if (options.paths.length === 0)
-    throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows on standard input')
+  if (options.paths.length === 0) throw new UsageError('nameLogsOrRows')
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { today } = options
@@ -52,16 +58,16 @@ export async function runDue(options: Options, io: CommandIo): Promise<ExitCode>
   } else if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
   else if (machines.length > 1 && options.full !== true)
     io.print(
-      listByUrgency(machines)
+      listByUrgency(machines, io)
         .flatMap((line) => fitLine(line, io))
         .join('\n'),
     )
   else
     for (const { name, faults, due, oilLoss = [], samples = [] } of machines) {
       const notices = [
-        ...describeFaults(faults, io.catalogue),
-        ...describeLosses(oilLoss, io.catalogue),
-        ...describeSamples(samples),
+        ...describeFaults(faults, io),
+        ...describeLosses(oilLoss, io),
+        ...describeSamples(samples, io),
       ].map((line) => `  ${line}`)
       const lines = [cleanLine(name), ...notices, ...due.flatMap((service) => describeService(service, io))]
       io.print(`${lines.flatMap((line) => fitLine(line, io)).join('\n')}\n`)
@@ -100,7 +106,8 @@ function fitLine(line: string, { columns }: CommandIo): string[] {
 }
 
 /** One line per machine, most urgent first: machines that must not be used, then by verdict and date. */
-function listByUrgency(machines: readonly MachineDue[]): string[] {
+function listByUrgency(machines: readonly MachineDue[], { words }: CommandIo): string[] {
+  const { reports, dueStates } = words
   const rankService = ({ verdict, dueOn = '9999' }: ServiceDue) => `${DUE_STATES.indexOf(verdict)} ${dueOn}`
   const compareText = (candidate: string, other: string) =>
     candidate < other ? -1 : candidate > other ? 1 : 0
@@ -108,25 +115,28 @@ function listByUrgency(machines: readonly MachineDue[]): string[] {
     const [first, ...others] = [...due].sort((item, other) =>
       compareText(rankService(item), rankService(other)),
     )
-    const state = faults.length > 0 ? 'not to be used' : (first?.verdict ?? 'no service')
+    const state =
+      faults.length > 0 ? reports.notToBeUsed : first ? dueStates[first.verdict] : reports.noService
     const gearcase = [first?.part.gearcase, first?.part.instance?.name].filter(Boolean).join(', ')
     const date = first?.dueOn === undefined ? '' : `, ${first.dueOn}`
-    const service = first === undefined ? '' : `: ${first.serviceName}, ${gearcase}${date}`
+    const label = cleanLine(name)
+    const value = first && cleanLine(`${first.serviceName}, ${gearcase}${date}`)
+    const text = value === undefined ? label : reports.labelled({ label, value })
     const more = others.filter(({ verdict }) => verdict === 'overdue' || verdict === 'due').length
     const rank = `${faults.length > 0 ? 0 : 1} ${first === undefined ? '9' : rankService(first)} ${name}`
     return {
       rank,
-      text: `${state.toUpperCase()} · ${cleanLine(`${name}${service}`)}${more > 0 ? ` (+${more} due)` : ''}`,
+      text: `${state.toUpperCase()} · ${text}${more > 0 ? ` ${reports.moreDue({ count: more })}` : ''}`,
     }
   })
   const sorted = rows.sort((row, other) => compareText(row.rank, other.rank))
   return sorted.map(({ text }) => text)
 }
 
-function describeService(line: ServiceDue, { catalogue }: CommandIo): string[] {
+function describeService(line: ServiceDue, { words, catalogue }: CommandIo): string[] {
   const gearcaseText = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
   const reasons = explain({ reasons: line.reasons }, catalogue).map((text) => `    ${text}`)
-  const heading = `  ${line.verdict.toUpperCase()}  ${cleanLine(`${line.serviceName}, ${gearcaseText}`)}`
+  const heading = `  ${words.dueStates[line.verdict].toUpperCase()}  ${cleanLine(`${line.serviceName}, ${gearcaseText}`)}`
   return [heading, ...reasons]
 }
 
@@ -138,7 +148,7 @@ interface AnswerText extends Pick<LogLinesOptions, 'writeAnswer'> {
 /** The share of a file that is read, if its size is known. */
 function describeShare(input: Readable, size: number | undefined): string {
   const bytesRead = 'bytesRead' in input ? Number(input.bytesRead) : undefined
-  return bytesRead === undefined || !size ? '' : `, ${Math.floor((100 * bytesRead) / size)} %`
+  return bytesRead === undefined || !size ? '' : `${Math.floor((100 * bytesRead) / size)} %`
 }
 
 /**
@@ -148,7 +158,7 @@ function describeShare(input: Readable, size: number | undefined): string {
 function chooseAnswerText({ brief, format, today }: Options, io: CommandIo, output: Writable): AnswerText {
   const isTable = format === 'csv'
   const printFindings = ({ line, findings = [] }: LineAnswer): void => {
-    for (const { message } of findings) io.printError(cleanLine(`line ${line}: ${message}`))
+    for (const { message } of findings) io.printError(cleanLine(io.words.reports.line({ line, message })))
   }
   if (format === 'summary') {
     const summary = createDueSummary(today)
@@ -181,29 +191,26 @@ function chooseAnswerText({ brief, format, today }: Options, io: CommandIo, outp
 async function judgeLines(options: Options, linePaths: readonly string[], io: CommandIo): Promise<ExitCode> {
   const sheetPaths = [...options.sheets, ...options.paths.filter((path) => !JSON_LINES_PATH.test(path))]
   const path = linePaths[0] === '-' ? undefined : linePaths[0]
-  if (linePaths.length > 1)
-    throw new UsageError(`due: expected one .jsonl file or -, found ${linePaths.length}`)
-  if (path === undefined && sheetPaths.includes(STANDARD_INPUT))
-    throw new UsageError('due: the lines and a sheet cannot both come from standard input')
+  if (linePaths.length > 1) throw new UsageError('oneLinesFile', { count: linePaths.length })
+  if (path === undefined && sheetPaths.includes(STANDARD_INPUT)) throw new UsageError('inputTwice')
   const sets = sheetPaths.length === 0 ? [] : await readDocuments(sheetPaths, io)
   if (reportReadErrors(sets, io)) return 1
   const sheets = listDocuments(sets, (set) => set.sheets)
-  if (sheetPaths.length > 0 && sheets.length === 0) throw new UsageError('due: no sheet among the files')
-  const input = await requireReadable(path ?? 'standard input', io.openInput(path))
+  if (sheetPaths.length > 0 && sheets.length === 0) throw new UsageError('noSheet', { command: 'due' })
+  const input = await requireReadable(path ?? INPUT_NAME, io.openInput(path))
   const output = io.openOutput()
   const { today } = options
+  const { reports } = io.words
   try {
     if (sheets.length === 0) {
       if (options.brief || options.format === 'csv' || options.format === 'summary')
-        throw new UsageError(
-          'due: --brief, --format csv and --format summary need logs and a sheet; rows have short answers already',
-        )
+        throw new UsageError('rowsAreShort')
       const { soon, staleAfter } = options.due
       const summary = await judgeRowLines({ input, output, today, soon, staleAfter, catalogue: io.catalogue })
       const errorCount = summary.unreadableLines + summary.rowsWithUnusableFields
-      io.printError(`${formatCount(summary.lines, 'line')}, ${errorCount} with errors.`)
+      io.printError(reports.linesRead({ lines: summary.lines, errors: errorCount }))
       if (summary.unreadColumns.length > 0)
-        io.printError(cleanLine(`Columns not read: ${summary.unreadColumns.join(', ')}.`))
+        io.printError(cleanLine(reports.columnsNotRead({ columns: summary.unreadColumns.join(', ') })))
       const verdicts = DUE_STATES.filter((dueState) => summary.countByState[dueState] > 0)
       return errorCount > 0 ? 1 : chooseExitCode(new Set(verdicts), options)
     }
@@ -218,16 +225,17 @@ async function judgeLines(options: Options, linePaths: readonly string[], io: Co
       chooseOptions: (log) => chooseDueOptions(options, log),
       ...(options.machine === undefined ? {} : { machine: options.machine }),
       ...answerText,
-      onProgress: (count) => io.printError(`${count} lines${describeShare(input, size)}`),
+      onProgress: (count) =>
+        io.printError(reports.progress({ lines: count, share: describeShare(input, size) })),
     })
     if (answerText.end !== undefined) output.write(answerText.end())
-    io.printError(`${formatCount(summary.lines, 'line')}, ${summary.refusedLines} with errors.`)
+    io.printError(reports.linesRead({ lines: summary.lines, errors: summary.refusedLines }))
     return summary.refusedLines > 0
       ? 1
       : chooseExitCode(summary.verdicts, options, summary.machinesWithFaults > 0)
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
-      throw makeReadError(path ?? 'standard input', error)
+      throw makeReadError(path ?? INPUT_NAME, error)
     throw error
   }
 }

@@ -1,5 +1,4 @@
 import { renderMessage } from '../../message/index.js'
-import { unitSymbol } from '../../quantity/index.js'
 import { listOpenSamples, type NotDone, openFaults, resolveLog } from '../../record/index.js'
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, RecordEntry, ServiceRecord, SpecSheet, TopUp } from '../../spec/index.js'
@@ -10,6 +9,7 @@ import { describeFaults, describeLosses, describeSamples } from '../describeStat
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReadErrors } from '../renderFindings.js'
+import { showValue } from '../showValue.js'
 import { writeReadingTable } from '../tables/writeReadingTable.js'
 
 /**
@@ -17,7 +17,7 @@ import { writeReadingTable } from '../tables/writeReadingTable.js'
  * table its meter readings.
  */
 export async function runHistory(options: Options, io: CommandIo): Promise<ExitCode> {
-  if (options.paths.length === 0) throw new UsageError('history: name a log and its sheet, or their folder')
+  if (options.paths.length === 0) throw new UsageError('nameLogAndSheet', { command: 'history' })
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const machines = listMachines(sets, options)
@@ -30,11 +30,11 @@ export async function runHistory(options: Options, io: CommandIo): Promise<ExitC
     const { notDone } = resolveLog(log, sheet)
     const lines = [
       log.name,
-      ...describeFaults(faults, io.catalogue),
-      ...describeSamples(listOpenSamples(log)),
-      ...describeLosses(judgeOilLoss({ sheet, log, today: options.today }), io.catalogue),
+      ...describeFaults(faults, io),
+      ...describeSamples(listOpenSamples(log), io),
+      ...describeLosses(judgeOilLoss({ sheet, log, today: options.today }), io),
       ...log.records.flatMap((record) => describeRecord(record, log, sheet, notDone, io)),
-      ...(log.topUps ?? []).map((topUp) => describeTopUp(topUp, sheet)),
+      ...(log.topUps ?? []).map((topUp) => describeTopUp(topUp, sheet, io)),
     ]
     io.print(`${lines.map(cleanLine).join('\n')}\n`)
   }
@@ -46,24 +46,27 @@ function describeRecord(
   log: MachineLog,
   sheet: SpecSheet,
   notDone: readonly NotDone[],
-  { catalogue }: CommandIo,
+  { words: { reports }, catalogue }: CommandIo,
 ): readonly string[] {
   const { id, date, readings, by, corrects, entries } = record
   const readingTexts = [readings.hours, readings.distance].flatMap(
-    (reading) => reading && `${reading.value} ${reading.unit}`,
+    (reading) => reading && showValue(reading, catalogue),
   )
-  const heading = [date, id, ...readingTexts.filter(Boolean), by && `by ${by}`].filter(Boolean).join('  ')
+  const heading = [date, id, ...readingTexts.filter(Boolean), by && reports.by({ name: by })]
+    .filter(Boolean)
+    .join('  ')
   const corrections = log.records
     .filter((correction) => correction.corrects === id)
-    .map((correction) => `corrected by ${correction.id}`)
+    .map((correction) => reports.correctedBy({ record: correction.id }))
   return [
     `  ${heading}`,
-    ...(corrects === undefined ? [] : [`    corrects ${corrects}`]),
+    ...(corrects === undefined ? [] : [`    ${reports.corrects({ record: corrects })}`]),
     ...entries.map((entry) => {
       const reason = notDone.find((undone) => undone.record === id && isSamePart(undone.entry, entry))?.reason
-      const { bottle, result = 'no result' } = entry.sample ?? {}
-      const sampleText = bottle === undefined ? '' : `; sample ${bottle}: ${result}`
-      return `    ${describeEntry(entry, sheet)}${sampleText}${reason ? `: does not count. ${renderMessage(reason, catalogue)}` : ''}`
+      const { bottle, result = '' } = entry.sample ?? {}
+      const sampleText = bottle === undefined ? '' : reports.sample({ bottle, result })
+      const text = `${describeEntry(entry, sheet)}${sampleText}`
+      return `    ${reason === undefined ? text : reports.entryDoesNotCount({ entry: text, reason: renderMessage(reason, catalogue) })}`
     }),
     ...corrections.map((line) => `    ${line}`),
   ]
@@ -72,8 +75,14 @@ function describeRecord(
 const isSamePart = (first: RecordEntry, second: RecordEntry) =>
   first.service === second.service && first.gearcase === second.gearcase && first.instance === second.instance
 
-function describeTopUp({ date, volume, oil, ...part }: TopUp, sheet: SpecSheet): string {
-  return `  ${date}  top-up: ${volume.value} ${unitSymbol(volume.unit)} of ${oil}, ${describeGearcase(part, sheet)}`
+function describeTopUp(
+  { date, volume, oil, ...part }: TopUp,
+  sheet: SpecSheet,
+  { words, catalogue }: CommandIo,
+): string {
+  const volumeText = showValue(volume, catalogue)
+  const gearcase = describeGearcase(part, sheet)
+  return `  ${words.reports.topUp({ date, volume: volumeText, oil, gearcase })}`
 }
 
 function describeEntry({ service, ...part }: RecordEntry, sheet: SpecSheet): string {

@@ -2,8 +2,8 @@ import type { Finding } from '../../base/index.js'
 import { type ImportedMachine, importReadings } from '../../exchange/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
-import { formatCount } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { ReportTexts } from '../message/reportTexts.js'
 import { readDocuments, readWholeText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
@@ -15,9 +15,8 @@ export async function runImport(options: Options, io: CommandIo): Promise<ExitCo
   if (await isFleetImport(options.paths, io)) return importFleet(options, io)
   const [telematicsPath, logPath] = options.paths
   if (telematicsPath === undefined || logPath === undefined || options.paths.length > 2)
-    throw new UsageError(
-      'import: name the telematics file and the log, in this order; or pages and tables, and a folder of logs',
-    )
+    throw new UsageError('nameTelematics')
+  const { reports } = io.words
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments([logPath], io)
   const readFindings = sets.flatMap(({ findings }) => findings)
@@ -28,22 +27,22 @@ export async function runImport(options: Options, io: CommandIo): Promise<ExitCo
     document: { ...finding.document, name: telematicsPath },
   }))
   const refuse = (findings: readonly Finding[]): ExitCode => {
-    io.print(renderFindings(locateFindings(findings, sets, io.catalogue), options.format))
-    report('Nothing is written.')
+    io.print(renderFindings(locateFindings(findings, sets, io.catalogue), options.format, io))
+    report(io.words.reports.nothingWritten)
     return 1
   }
   if (!imported.ok || readFindings.some(isError)) return refuse([...importFindings, ...readFindings])
-  if (log === undefined) throw new UsageError(`import: expected a machine log, found ${logPath}`)
-  const machine = chooseEquipment(imported.value.machines, log.document, options)
+  if (log === undefined) throw new UsageError('notALog', { path: logPath })
+  const machine = chooseEquipment(imported.value.machines, log.document, options, reports)
   const added = addReadings(log.document, machine)
   // The sheet is not needed: only readings are new.
   const makeLogSet = (document: MachineLog) => ({ ...EMPTY_SET, logs: [{ name: logPath, document }] })
   const newMistakes = findNewMistakes(makeLogSet(log.document), added.log, options)
   if (newMistakes.some(isError)) return refuse([...importFindings, ...newMistakes])
   const findings = locateFindings([...importFindings, ...readFindings, ...newMistakes], sets, io.catalogue)
-  if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
-  for (const line of describeAddedReadings(added)) report(line)
-  if (options.out === undefined) report('Nothing is written: name the file for the log with --out LOG.')
+  if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format, io))
+  for (const line of describeAddedReadings(added, reports)) report(line)
+  if (options.out === undefined) report(reports.nameLogFile)
   else {
     const extend = (current: MachineLog): MachineLog | undefined => {
       const extended = addReadings(current, machine).log
@@ -51,10 +50,10 @@ export async function runImport(options: Options, io: CommandIo): Promise<ExitCo
       return hasErrors ? undefined : extended
     }
     if ((await saveLog(options.out, log.document, extend, io)) === undefined) {
-      report('Nothing is written: the log was changed meanwhile, and the readings no longer fit it.')
+      report(reports.logChanged)
       return 1
     }
-    report(`Written: ${options.out}`)
+    report(io.words.reports.written({ path: options.out }))
   }
   return chooseExitCode(findings, options.level)
 }
@@ -68,7 +67,7 @@ async function readJson(path: string, io: CommandIo): Promise<unknown> {
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch {
-    throw new UsageError(`${path}: not JSON`)
+    throw new UsageError('notJson', { path })
   }
 }
 
@@ -80,10 +79,11 @@ function chooseEquipment(
   machines: readonly ImportedMachine[],
   log: MachineLog,
   { equipment }: Options,
+  { noNumber }: ReportTexts,
 ): ImportedMachine {
   const listNumbers = ({ header }: ImportedMachine) => [header.equipmentId, header.serial, header.pin]
   const knownNumbers = machines.map(
-    (machine) => listNumbers(machine).find((number) => number !== undefined) ?? 'no number',
+    (machine) => listNumbers(machine).find((number) => number !== undefined) ?? noNumber,
   )
   const number = equipment ?? log.identity.serial
   const matches = machines.filter((machine) => number !== undefined && listNumbers(machine).includes(number))
@@ -92,16 +92,16 @@ function chooseEquipment(
   const [only] = machines
   const hasNoNumber = only !== undefined && only.header.serial === undefined && only.header.pin === undefined
   if (equipment === undefined && hasNoNumber && machines.length === 1) return only
-  throw new UsageError(
-    matches.length > 1
-      ? `import: ${matches.length} machines have the number ${number}`
-      : `import: ${number === undefined ? 'the log has no serial number' : `no machine has the number ${number}`} (${knownNumbers.join(', ')}); choose one with --equipment`,
-  )
+  const known = knownNumbers.join(', ')
+  if (number === undefined) throw new UsageError('noSerial', { known })
+  throw matches.length > 1
+    ? new UsageError('severalMachines', { number, count: matches.length })
+    : new UsageError('noMachine', { number, known })
 }
 
-function describeAddedReadings({ added, keptDays, newMeters }: AddedReadings): readonly string[] {
-  return [
-    `${formatCount(added.hours, 'reading')} of hours and ${formatCount(added.distance, 'reading')} of distance added; ${keptDays} skipped, already in the log.`,
-    ...newMeters.map((meter) => `The log had no meter for ${meter}: it is added.`),
-  ]
+function describeAddedReadings(
+  { added, keptDays, newMeters }: AddedReadings,
+  { readingsAdded, meterAdded }: ReportTexts,
+): readonly string[] {
+  return [readingsAdded({ ...added, kept: keptDays }), ...newMeters.map((meter) => meterAdded({ meter }))]
 }

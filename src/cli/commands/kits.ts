@@ -9,7 +9,7 @@ import { locateFindings, renderFindings, reportReadErrors } from '../renderFindi
 
 /** `kits`: prints a kit for each machine with a due service, and order lists by day and van. */
 export async function runKits(options: Options, io: CommandIo): Promise<ExitCode> {
-  if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
+  if (options.paths.length === 0) throw new UsageError('nameLogsAndSheets', { command: 'kits' })
   const sets = await readDocuments(options.paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { kits, loads, undecidedMachines, findings } = collectKits(sets, options)
@@ -20,26 +20,32 @@ export async function runKits(options: Options, io: CommandIo): Promise<ExitCode
     machines: ownKits.map(({ machine }) => machine.id),
     order: orderList(ownKits),
   }))
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
+  if (findings.length > 0)
+    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
   const exitCode = findings.length > 0 ? 1 : 0
   if (options.format === 'json') {
     const groups = groupKits(kits)
     io.print(JSON.stringify({ kits, groups, orders, order, open: undecidedMachines }, null, 2))
     return exitCode
   }
+  const { reports } = io.words
   const isOneLoad = loads.length <= 1
   for (const { day, van, kits: ownKits } of loads) {
     if (!isOneLoad)
-      io.print(cleanLine(`${day}, ${van}: ${ownKits.map(({ machine }) => machine.name).join(', ')}`))
+      io.print(
+        cleanLine(
+          reports.load({ day, van, machines: ownKits.map(({ machine }) => machine.name).join(', ') }),
+        ),
+      )
     printKits(ownKits, io)
   }
-  for (const line of writeUndecided(undecidedMachines, io.catalogue)) io.print(line)
+  for (const line of writeUndecided(undecidedMachines, io)) io.print(line)
   if (kits.length > 0) {
     if (!isOneLoad)
       for (const { day, van, order: ownOrder } of orders)
-        printOrder(`To order for ${day}, ${van}`, ownOrder, io)
-    printOrder('To order, for all kits', order, io)
-  } else if (undecidedMachines.length === 0) io.print('Nothing is due.')
+        printOrder(reports.toOrderFor({ day, van }), ownOrder, io)
+    printOrder(reports.toOrder, order, io)
+  } else if (undecidedMachines.length === 0) io.print(reports.nothingDue)
   return exitCode
 }
 
@@ -56,32 +62,32 @@ function printPieces(
 }
 
 function printKits(kits: readonly Kit[], io: CommandIo): void {
+  const { reports } = io.words
   for (const { machines, kit } of groupKits(kits)) {
-    io.print(cleanLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
+    io.print(cleanLine(reports.kitFor({ machines: machines.map(({ name }) => name).join(', ') })))
     for (const { oil, volume } of kit.oil) io.print(cleanLine(`  ${writeVolume(volume, io)}  ${oil}`))
     printPieces(kit.seals, io)
     for (const { name, count } of kit.spares ?? [])
-      io.print(cleanLine(`  ${count} ×  ${name}, spare: only if the old one fails its inspection`))
+      io.print(cleanLine(`  ${count} ×  ${reports.spare({ name })}`))
     printPieces(kit.filters ?? [], io)
-    if (kit.sampleBottles !== undefined)
-      io.print(`  ${kit.sampleBottles} ×  clean sample bottle with a label`)
+    if (kit.sampleBottles !== undefined) io.print(`  ${kit.sampleBottles} ×  ${reports.sampleBottle}`)
     for (const supply of kit.supplies ?? []) io.print(cleanLine(`  ${supply}`))
-    for (const part of kit.toCount ?? [])
-      io.print(cleanLine(`  Count the fasteners (${part}): the manual does not state their number.`))
+    for (const part of kit.toCount ?? []) io.print(cleanLine(`  ${reports.countFasteners({ part })}`))
     for (const { name } of kit.tools) io.print(cleanLine(`  ${name}`))
   }
 }
 
 function printOrder(heading: string, { oil: oils, seals, filters = [] }: Order, io: CommandIo): void {
+  const { reports } = io.words
   const isEmpty = oils.length + seals.length + filters.length === 0
-  io.print(cleanLine(`${heading}${isEmpty ? ': nothing' : ''}`))
+  io.print(cleanLine(isEmpty ? reports.nothing({ heading }) : heading))
   for (const { oil, volume, containers = [], leftOver } of oils) {
     const sold = containers.map(
       ({ name, size, count }) => `${count} × ${name} (${formatQuantity(size, io.catalogue.marks)})`,
     )
-    const left = leftOver === undefined ? '' : `, ${writeVolume(leftOver, io)} left over`
-    const packages = sold.length === 0 ? 'container not known' : `${sold.join(', ')}${left}`
-    io.print(cleanLine(`  ${writeVolume(volume, io)}  ${oil}: ${packages}`))
+    const left = leftOver === undefined ? '' : `, ${reports.leftOver({ volume: writeVolume(leftOver, io) })}`
+    const packages = sold.length === 0 ? reports.noContainer : `${sold.join(', ')}${left}`
+    io.print(cleanLine(`  ${writeVolume(volume, io)}  ${reports.packages({ oil, packages })}`))
   }
   printPieces(seals, io)
   printPieces(filters, io)

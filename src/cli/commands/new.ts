@@ -3,6 +3,7 @@ import { isUnit, measureOf, parseQuantity, type Unit } from '../../quantity/inde
 import { parseDocument, writeShort } from '../../schema/index.js'
 import type { SpecSheet } from '../../spec/index.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { BlankWords } from '../message/blankWords.js'
 import type { ParsedWords } from '../parseWords.js'
 import { listDocuments, readDocuments, readWholeText } from '../readDocuments.js'
 import { readYaml } from '../readYaml.js'
@@ -33,10 +34,9 @@ const BLANK_SHEET: LogSheet = {
 export async function runNew(words: ParsedWords, io: CommandIo): Promise<ExitCode> {
   const { out, format } = words.values
   if (out !== undefined && !/\.(ya?ml|json|csv)$/i.test(out))
-    throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml, .json or .csv`)
+    throw new UsageError('badEnding', { given: `--out ${out}`, endings: '.yaml, .yml, .json, .csv' })
   const isTable = format === 'csv' || /\.csv$/i.test(out ?? '')
-  if (isTable && readKind(words.positionals) !== 'spec-sheet')
-    throw new UsageError('new: only a sheet can be a table')
+  if (isTable && readKind(words.positionals) !== 'spec-sheet') throw new UsageError('onlySheetIsTable')
   const text = await writeDocument(words, io)
   if (text === undefined) return 1
   const isJson = format === 'json' || /\.json$/i.test(out ?? '')
@@ -48,7 +48,7 @@ export async function runNew(words: ParsedWords, io: CommandIo): Promise<ExitCod
   if (out === undefined) io.print(output)
   else {
     await writeOut(out, output, io, { mustBeNew: true })
-    io.print(`Written: ${out}`)
+    io.print(io.words.reports.written({ path: out }))
   }
   return 0
 }
@@ -61,23 +61,19 @@ async function writeDocument(
   const { gearcases, variants, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
   if (kind !== 'spec-sheet' && (gearcases ?? variants ?? from) !== undefined)
-    throw new UsageError('new: --gearcases, --variants and --from can only be used for a sheet')
-  if (kind !== 'machine-log' && sheets.length > 0)
-    throw new UsageError('new: --sheet can only be used for a log')
+    throw new UsageError('onlyForSheet')
+  if (kind !== 'machine-log' && sheets.length > 0) throw new UsageError('onlyForLog')
   const units = readUnits(unit)
   if (from !== undefined) {
-    if ((gearcases ?? variants ?? unit) !== undefined)
-      throw new UsageError(
-        'new: --gearcases, --variants and --unit cannot be used with --from: they are copied from the sheet',
-      )
+    if ((gearcases ?? variants ?? unit) !== undefined) throw new UsageError('notWithFrom')
     const sheet = /\.csv$/i.test(from) ? await readTableSheet(from, io) : await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }
-  if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units)
-  if (kind === 'toolbox') return renderBlankToolbox(units)
-  if (kind === 'stock') return renderBlankStock(units)
+  if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units, io.words.blanks)
+  if (kind === 'toolbox') return renderBlankToolbox(units, io.words.blanks)
+  if (kind === 'stock') return renderBlankStock(units, io.words.blanks)
   const sheet = sheets.length === 0 ? BLANK_SHEET : await readSheet(sheets, io)
-  return sheet && renderBlankLog(sheet, units)
+  return sheet && renderBlankLog(sheet, units, io.words.blanks)
 }
 
 async function readSheet(paths: readonly string[], io: CommandIo): Promise<SpecSheet | undefined> {
@@ -85,40 +81,53 @@ async function readSheet(paths: readonly string[], io: CommandIo): Promise<SpecS
   if (reportReadErrors(readSets, io)) return undefined
   const [sheet, ...others] = listDocuments(readSets, (set) => set.sheets)
   if (sheet === undefined || others.length > 0)
-    throw new UsageError(`new: expected one sheet, found ${sheet === undefined ? 0 : others.length + 1}`)
+    throw new UsageError('oneSheet', {
+      given: 'new',
+      count: sheet === undefined ? 0 : others.length + 1,
+    })
   return sheet
 }
 
 /** The sheet of a table; undefined if it has errors, which are printed with their cells. */
 async function readTableSheet(path: string, io: CommandIo): Promise<SpecSheet | undefined> {
   const { readSheetTable } = await import('../tables/sheetTable.js')
-  const { data, findings: tableFindings, findCell } = readSheetTable(await readWholeText(path, io), path)
+  const {
+    data,
+    findings: tableFindings,
+    findCell,
+  } = readSheetTable(await readWholeText(path, io), path, io.words.reports)
   const parsed = parseDocument('spec-sheet', data, { name: path })
   const findings = [
     ...tableFindings,
     ...locateFindings(parsed.findings, [], io.catalogue).map((finding) => {
       const { line = 1, column = '' } = findCell(finding.path) ?? {}
-      const message = column === '' ? finding.message : `Column ${column}: ${finding.message}`
+      const { message: text } = finding
+      const message = column === '' ? text : io.words.reports.column({ column, message: text })
       return { ...finding, message, position: { line, column: 1 } }
     }),
   ]
-  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
+  if (findings.length > 0) io.printError(renderFindings(findings, 'text', io))
   return parsed.ok && findings.every(({ severity }) => severity !== 'error') ? parsed.value : undefined
 }
 
 function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS)[keyof typeof KINDS] {
   const found = Object.entries(KINDS).find(([name]) => name === word)
   if (found === undefined || others.length > 0)
-    throw new UsageError('new: expected one of sheet, log, toolbox, stock')
+    throw new UsageError('notOneOf', { given: 'new', expected: 'sheet, log, toolbox, stock' })
   return found[1]
 }
 
 /** A blank sheet for these gearcases and variants; bad ids are a usage error. */
-function writeBlankSheet(gearcases: string, variants: string | undefined, units: ExampleUnits): string {
+function writeBlankSheet(
+  gearcases: string,
+  variants: string | undefined,
+  units: ExampleUnits,
+  blanks: BlankWords,
+): string {
   const splitIds = (word: string) => word.split(',').map((id) => id.trim())
   const gearcaseIds = splitIds(gearcases)
   const variantIds = variants === undefined ? [] : splitIds(variants)
-  const text = renderBlankSheet(gearcaseIds, variantIds, units)
+  const text = renderBlankSheet(gearcaseIds, variantIds, units, blanks)
   const parsed = readYaml(text, 'sheet')
   const sheet =
     parsed.ok && parsed.findings.length === 0 ? parseDocument('spec-sheet', parsed.value) : undefined
@@ -129,9 +138,9 @@ function writeBlankSheet(gearcases: string, variants: string | undefined, units:
     !hasIds(readGearcases, gearcaseIds) ||
     !(variants === undefined || hasIds(machine?.variants ?? {}, variantIds))
   )
-    throw new UsageError(
-      `--gearcases ${gearcases}${variants === undefined ? '' : ` --variants ${variants}`}: expected different ids of lower-case letters, digits and hyphens, such as front,rear`,
-    )
+    throw new UsageError('badIds', {
+      given: `--gearcases ${gearcases}${variants === undefined ? '' : ` --variants ${variants}`}`,
+    })
   return text
 }
 
@@ -148,9 +157,7 @@ function readUnits(word: string | undefined): ExampleUnits {
     const unit = isUnit(name) ? name : parsed.ok ? parsed.value.unit : undefined
     const measure = unit && measureOf(unit)
     if (unit === undefined || measure === undefined || !Object.hasOwn(units, measure))
-      throw new UsageError(
-        `--unit ${name}: expected a unit of torque, volume, distance or temperature, such as lbf.ft or qt_us`,
-      )
+      throw new UsageError('badExampleUnit', { given: `--unit ${name}` })
     units[measure as keyof ExampleUnits] = unit
   }
   return units as ExampleUnits

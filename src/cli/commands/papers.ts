@@ -21,19 +21,21 @@ interface NamedPaper {
 /** `card --paper`: writes one of the small papers for each machine or sheet among the files, or one pick list. */
 export async function runPapers(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, paper, out } = options
-  if (out === undefined) throw new UsageError('card: name the folder for the papers with --out FOLDER')
-  if (paths.length === 0) throw new UsageError(`card: --paper ${paper} needs files or folders`)
+  if (out === undefined) throw new UsageError('namePaperFolder')
+  if (paths.length === 0) throw new UsageError('paperNeedsFiles', { paper })
   const sets = await readDocuments(paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { papers, findings } = makePapers(sets, options, io)
-  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text'))
+  if (findings.length > 0)
+    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
   const files = papers.flatMap(({ name, paper: model }) => [
     [join(out, `${name}.html`), renderHtml(model)] as const,
     [join(out, `${name}.md`), renderMarkdown(model)] as const,
     [join(out, `${name}.txt`), renderText(model)] as const,
   ])
   for (const [path, text] of files) await writeOut(path, text, io)
-  if (files.length > 0) io.print(`Papers written: ${files.map(([path]) => path).join(', ')}`)
+  if (files.length > 0)
+    io.print(io.words.reports.papersWritten({ paths: files.map(([path]) => path).join(', ') }))
   return findings.length > 0 ? 1 : 0
 }
 
@@ -47,7 +49,7 @@ function makePapers(sets: readonly FileSet[], options: Options, io: CommandIo): 
   if (options.paper === 'differences') return { papers: makeDifferencePages(sets, io), findings: [] }
   if (options.paper === 'picks') {
     const { kits, undecidedMachines, findings } = collectKits(sets, options)
-    for (const line of writeUndecided(undecidedMachines, io.catalogue)) io.printError(line)
+    for (const line of writeUndecided(undecidedMachines, io)) io.printError(line)
     const facts = { kind: 'picks', kits, today: options.today } as const
     return { papers: [{ name: `picks-${options.today}`, paper: paperModel(facts, io.catalogue) }], findings }
   }
@@ -86,7 +88,7 @@ function makeMachinePapers(machine: MachineFiles, options: Options, io: CommandI
 
 function makeDifferencePages(sets: readonly FileSet[], io: CommandIo): readonly NamedPaper[] {
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
-  if (sheets.length === 0) throw new UsageError('card: --paper differences needs a sheet')
+  if (sheets.length === 0) throw new UsageError('differencesNeedSheet')
   return sheets.map((sheet) => {
     const facts = {
       kind: 'differences',

@@ -5,9 +5,10 @@ import type { Catalogue } from '../../message/index.js'
 import { buildProcedure, type ProcedureCodes, refreshProcedure } from '../../procedure/index.js'
 import { chooseVisit, type ServiceCodes } from '../../service/index.js'
 import { diffSheets, type MachineLog, type ProcedureDocument, type SpecSheet } from '../../spec/index.js'
-import { chooseDueOptions, chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
+import { chooseDueOptions, chooseToolboxAndStock, planMachine, requireOneMachine } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { CliWords } from '../message/cliWords.js'
 import { type FileSet, findSheet, listDocuments, readDocuments, readProcedure } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings, reportReadErrors } from '../renderFindings.js'
@@ -23,9 +24,9 @@ interface BuiltProcedure {
 /** `procedure`: writes the built steps, or updates a writer's procedure to the new revision of its sheet. */
 export async function runProcedure(options: Options, io: CommandIo): Promise<ExitCode> {
   const { out, from, paths } = options
-  if (paths.length === 0) throw new UsageError('procedure: name the files or the folder of one machine')
+  if (paths.length === 0) throw new UsageError('nameMachine', { command: 'procedure' })
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
-    throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
+    throw new UsageError('badEnding', { given: `--out ${out}`, endings: '.yaml, .yml, .json' })
   const sets = await readDocuments(paths, io)
   const olderFiles = from === undefined ? undefined : await readProcedure('--from', from, io)
   if (reportReadErrors([...sets, ...(olderFiles?.sets ?? [])], io)) return 1
@@ -35,12 +36,12 @@ export async function runProcedure(options: Options, io: CommandIo): Promise<Exi
   const refreshedProcedure = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
     const locatedFindings = locateFindings(findings, sets, io.catalogue)
-    if (locatedFindings.length > 0) io.printError(renderFindings(locatedFindings, 'text'))
+    if (locatedFindings.length > 0) io.printError(renderFindings(locatedFindings, 'text', io))
     return chooseExitCode(locatedFindings, options.level)
   }
   if (!result.ok) return report(result.findings)
   const procedure = refreshedProcedure?.procedure ?? result.value
-  if (procedure === undefined) throw new UsageError('procedure: no service is due; choose one with --service')
+  if (procedure === undefined) throw new UsageError('noServiceDue')
   const [toolboxAndStock] = sets.map(chooseToolboxAndStock)
   const planned = planMachine(
     { fileSet: sets[0] as FileSet, sheet, log },
@@ -53,31 +54,28 @@ export async function runProcedure(options: Options, io: CommandIo): Promise<Exi
     ? `${JSON.stringify(procedure, null, 2)}\n`
     : writeYaml(procedure, planned.ok ? planned : undefined, io.catalogue) +
       (refreshedProcedure?.lostNotes ?? [])
-        .map(describeLostNote)
-        .map((line) => `# ${cleanLine(line)}\n`)
+        .map((lost) => `# ${cleanLine(io.words.reports.lostNote(lost))}\n`)
         .join('')
   if (out === undefined) io.print(text)
   else {
     await writeOut(out, text, io, { mustBeNew: true })
-    io.print(`Written: ${out}`)
+    io.print(io.words.reports.written({ path: out }))
   }
   if (oldProcedure !== undefined && refreshedProcedure !== undefined) {
     const lines = [
-      ...describeRefresh(oldProcedure, refreshedProcedure),
-      ...describeChanges(oldProcedure, sheet, sets, procedure),
+      ...describeRefresh(oldProcedure, refreshedProcedure, io.words),
+      ...describeChanges(oldProcedure, sheet, sets, procedure, io.words),
     ]
     for (const line of lines) io.printError(cleanLine(line))
   }
   return report(refreshedProcedure?.left ?? result.findings)
 }
 
-const describeLostNote = ({ id, note }: { readonly id: string; readonly note: string }) =>
-  `Note without a step: ${id}: ${note}`
-
 /** Steps removed and added for a new revision, and the notes of removed steps. */
 function describeRefresh(
   oldProcedure: ProcedureDocument,
   { procedure, removedSteps, moved, lostNotes, isRebuilt }: ReturnType<typeof refreshProcedure>,
+  { reports }: CliWords,
 ): readonly string[] {
   const listAddedSteps = (steps: ProcedureDocument['steps'], others: ProcedureDocument['steps']) =>
     steps.filter(({ id }) => !others.some((step) => step.id === id))
@@ -85,14 +83,14 @@ function describeRefresh(
     (step) => !removedSteps.some(({ id }) => id === step.id),
   )
   return [
-    ...removedSteps.map(({ id, on = '' }) => `Step removed: ${id}: this machine has no ${on}`),
-    ...replacedSteps.map(({ id, do: action }) => `Step removed: ${id}: ${action}`),
-    ...listAddedSteps(procedure.steps, oldProcedure.steps).map(
-      ({ id, do: action }) => `Step added: ${id}: ${action}`,
+    ...removedSteps.map(({ id, on = '' }) => reports.stepWithoutPart({ id, part: on })),
+    ...replacedSteps.map(({ id, do: action }) => reports.stepRemoved({ id, action })),
+    ...listAddedSteps(procedure.steps, oldProcedure.steps).map(({ id, do: action }) =>
+      reports.stepAdded({ id, action }),
     ),
-    ...(isRebuilt ? [] : moved.map((id) => `Step moved: ${id}`)),
-    ...(isRebuilt ? ['Steps rebuilt in the usual order: single changes were not enough'] : []),
-    ...lostNotes.map(describeLostNote),
+    ...(isRebuilt ? [] : moved.map((id) => reports.stepMoved({ id }))),
+    ...(isRebuilt ? [reports.stepsRebuilt] : []),
+    ...lostNotes.map(reports.lostNote),
   ]
 }
 
@@ -102,7 +100,7 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
   if (logs.length === 0) {
     const [sheet, ...others] = listDocuments(sets, (set) => set.sheets)
     if (sheet === undefined || others.length > 0 || options.services === 'due')
-      throw new UsageError('procedure: expected a log and its sheet, or one sheet and --service')
+      throw new UsageError('logOrSheet')
     const { services, raiseOn = 'stands' } = options
     return {
       result: buildProcedure({ sheet, identity: {}, services, raiseOn }),
@@ -110,11 +108,7 @@ function buildForVisit(sets: readonly FileSet[], options: Options): BuiltProcedu
       log: makeEmptyLog(sheet, {}),
     }
   }
-  const machines = listMachines(sets, options)
-  const [machine] = machines
-  if (machine === undefined || machines.length > 1)
-    throw new UsageError(`found ${machines.length} logs: choose one with --machine`)
-  const { sheet, log } = machine
+  const { sheet, log } = requireOneMachine(sets, options)
   const { services, today, iso6789, raiseOn } = options
   const visit = chooseVisit(
     dropUndefined({ sheet, log, today, toolbox: sets.map(chooseToolboxAndStock)[0]?.toolbox }),
@@ -129,9 +123,7 @@ function findRevision(oldProcedure: ProcedureDocument, sets: readonly FileSet[])
   const others = sheets.filter(({ revision }) => revision !== oldProcedure.sheet.revision)
   const [sheet = sheets[0]] = others
   if (sheet === undefined || others.length > 1)
-    throw new UsageError(
-      `procedure: expected the new revision of sheet ${oldProcedure.sheet.id} among the files`,
-    )
+    throw new UsageError('noNewRevision', { id: oldProcedure.sheet.id })
   const logs = listDocuments(sets, (set) => set.logs)
   const log = logs.find(
     (candidate) => candidate.sheet.id === sheet.id && candidate.sheet.revision === sheet.revision,
@@ -164,6 +156,7 @@ function describeChanges(
   sheet: SpecSheet,
   sets: readonly FileSet[],
   { steps }: ProcedureDocument,
+  { reports }: CliWords,
 ) {
   const before = findSheet(
     listDocuments(sets, (set) => set.sheets),
@@ -172,12 +165,11 @@ function describeChanges(
   if (before === undefined || before === sheet) return []
   return diffSheets(before, sheet).leaves.flatMap(({ of, from, to }) => {
     const stepIds = steps.filter(({ values = {} }) => Object.values(values).includes(of)).map(({ id }) => id)
-    const [oldText, newText] = [from, to].map((at) =>
-      at === undefined ? 'nothing' : JSON.stringify(at.leaf),
-    )
+    const write = (at: typeof from) => (at === undefined ? reports.nothingThere : JSON.stringify(at.leaf))
+    const figure = splitPointer(of)?.join(' ') ?? ''
     return stepIds.length === 0
       ? []
-      : [`Changed at ${stepIds.join(', ')}: ${splitPointer(of)?.join(' ')}: ${oldText} -> ${newText}`]
+      : [reports.figureChanged({ steps: stepIds.join(', '), figure, from: write(from), to: write(to) })]
   })
 }
 

@@ -15,41 +15,42 @@ import { writeOut } from '../writeOut.js'
 export async function runRecord(options: Options, io: CommandIo): Promise<ExitCode> {
   // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
+  const { reports } = io.words
   if (options.fromPlan) return writeRecordFromPlan(options, io)
-  if (options.services !== 'due' || options.ambient !== undefined)
-    throw new UsageError('record: --service and --ambient can only be used with --from-plan')
+  if (options.services !== 'due' || options.ambient !== undefined) throw new UsageError('onlyWithFromPlan')
   const sets = await readDocuments(options.paths, io)
   const [fileSet] = sets
-  if (fileSet === undefined || sets.length > 1)
-    throw new UsageError('record: name the record, its log, its sheet and the toolbox, or their folder')
+  if (fileSet === undefined || sets.length > 1) throw new UsageError('nameRecord')
   const readFindings = fileSet.findings
   if (readFindings.some(({ severity }) => severity === 'error')) {
-    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format))
+    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format, io))
     return 1
   }
   const [record] = fileSet.set.records
   if (record === undefined || fileSet.set.records.length > 1)
-    throw new UsageError(`record: expected one record, found ${fileSet.set.records.length}`)
+    throw new UsageError('oneRecord', { given: 'record', count: fileSet.set.records.length })
   const log = fileSet.set.logs.find(({ document }) => document.id === record.document.machine)
-  if (log === undefined)
-    throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
+  if (log === undefined) throw new UsageError('logOfRecordMissing', { id: record.document.machine })
   const appended = appendRecord(record, fileSet.set, { today: options.today })
   const locatedFindings = locateFindings([...readFindings, ...appended.findings], sets, io.catalogue)
   if (locatedFindings.length > 0 || options.format !== 'text')
-    io.print(renderFindings(locatedFindings, options.format))
+    io.print(renderFindings(locatedFindings, options.format, io))
   if (!appended.ok) {
     const [refusal] = appended.findings
     report(
       refusal?.code === 'spec/id-used-twice'
-        ? `Not appended: the log already has a record ${record.document.id}.`
-        : `Not appended: the record is for another ${refusal?.code === 'record/other-sheet' ? 'sheet' : 'machine'}.`,
+        ? reports.recordExists({ id: record.document.id })
+        : refusal?.code === 'record/other-sheet'
+          ? reports.otherSheet
+          : reports.otherMachine,
     )
     return 1
   }
   const { entries, faults } = appended.value
   for (const entry of entries)
-    if (entry.done === 'no') report(cleanLine(`Does not count. ${renderMessage(entry.reason, io.catalogue)}`))
-  for (const line of describeFaults(faults, io.catalogue)) report(line)
+    if (entry.done === 'no')
+      report(cleanLine(reports.doesNotCount({ reason: renderMessage(entry.reason, io.catalogue) })))
+  for (const line of describeFaults(faults, io)) report(line)
   const exitCode = chooseExitCode(locatedFindings, options.level)
   if (options.out === undefined) return exitCode
   const { document } = record
@@ -63,29 +64,26 @@ export async function runRecord(options: Options, io: CommandIo): Promise<ExitCo
     io,
   )
   if (savedLog === undefined) {
-    report(`Not appended: the log already has a record ${document.id}.`)
+    report(reports.recordExists({ id: document.id }))
     return 1
   }
-  report(`Appended to ${options.out}: ${document.id}, ${savedLog.records.length} records.`)
+  report(reports.recordAppended({ path: options.out, id: document.id, count: savedLog.records.length }))
   return exitCode
 }
 
 /** Writes a record of the planned visit for the technician to correct. */
 async function writeRecordFromPlan(options: Options, io: CommandIo): Promise<ExitCode> {
-  if (options.format !== 'text')
-    throw new UsageError(`record --from-plan --format ${options.format}: the record is YAML to fill in`)
+  if (options.format !== 'text') throw new UsageError('fromPlanFormat', { format: options.format })
   if (options.out !== undefined && !/\.ya?ml$/i.test(options.out))
-    throw new UsageError(`--out ${options.out}: expected a name that ends in .yaml or .yml`)
+    throw new UsageError('badEnding', { given: `--out ${options.out}`, endings: '.yaml, .yml' })
   const { planned, findings, exitCode } = await planFromFiles('record', options, io)
   if (planned === undefined) {
-    io.printError(renderFindings(findings, 'text'))
+    io.printError(renderFindings(findings, 'text', io))
     return exitCode
   }
-  const record = prefillRecord(planned.value)
+  const record = prefillRecord(planned.value, io.words)
   if (options.out === undefined) io.print(record.trimEnd())
   else await writeOut(options.out, record, io, { mustBeNew: true })
-  io.printError(
-    `Replace each ?, correct the entries that differ from the work, and delete work that was not done. Then append it: record <record> <log> <sheet> --out LOG`,
-  )
+  io.printError(io.words.reports.fillInRecord)
   return 0
 }

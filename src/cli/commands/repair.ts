@@ -1,5 +1,5 @@
 import { applyPatch, dropUndefined, type Fix, splitPointer } from '../../base/index.js'
-import { type Catalogue, renderMessage } from '../../message/index.js'
+import { renderMessage } from '../../message/index.js'
 import { type Repair, rankHarm, repairProcedure } from '../../procedure/index.js'
 import type { ProcedureDocument, Step } from '../../spec/index.js'
 import { cleanLine } from '../cleanLine.js'
@@ -19,46 +19,41 @@ export async function runRepair(options: Options, io: CommandIo): Promise<ExitCo
   const procedures = sets.flatMap(({ set }) => set.procedures.map((named) => ({ ...named, set })))
   const [only] = procedures
   if (only === undefined || procedures.length > 1)
-    throw new UsageError(`repair: expected one procedure, found ${procedures.length}`)
+    throw new UsageError('oneProcedure', { given: 'repair', count: procedures.length })
   const { document, set } = only
   const sheets = set.sheets.map((named) => named.document)
   const sheet = findSheet(sheets, document.sheet)
   if (sheet === undefined)
-    throw new UsageError(
-      `repair: the sheet ${document.sheet.id} revision ${document.sheet.revision} is not among the files`,
-    )
+    throw new UsageError('sheetOfProcedureMissing', {
+      id: document.sheet.id,
+      revision: document.sheet.revision,
+    })
   const repair = repairProcedure(document, sheet)
   const { procedure, applied, fixed, left, stopped } = repair
   const text = options.format === 'text'
-  if (text) io.print(describeRepair(document, repair, io.catalogue))
+  if (text) io.print(describeRepair(document, repair, io))
   const openFindings = left.map((finding) => {
     return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
   })
   const locatedFindings = locateFindings(openFindings, [], io.catalogue)
   if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: locatedFindings, procedure }, null, 2))
-  else if (openFindings.length > 0) io.print(renderFindings(locatedFindings, 'text'))
+  else if (openFindings.length > 0) io.print(renderFindings(locatedFindings, 'text', io))
   if (options.out !== undefined) {
     await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, io)
     const report = text ? io.print : io.printError
-    report(`Written: ${options.out}`)
+    report(io.words.reports.written({ path: options.out }))
   }
   return chooseExitCode(locatedFindings, options.level)
-}
-
-const END_TEXTS: Readonly<Record<Repair['stopped'], string>> = {
-  done: 'No finding about the steps is left.',
-  rebuilt: 'No finding about the steps is left. Read all steps before work.',
-  'no fix': 'No further change helps. Correct the rest by hand, or start again with the command `procedure`.',
-  effort: 'The search reached its limit. Correct some of the rest by hand, then repair again.',
 }
 
 /** Dangerous and other corrections, the changes, and why the repair ended. */
 function describeRepair(
   document: ProcedureDocument,
   { applied, fixed, left, stopped }: Repair,
-  catalogue: Catalogue,
+  { words, catalogue }: CommandIo,
 ): string {
-  if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
+  const { reports, repairEnds } = words
+  if (applied.length === 0) return left.length === 0 ? reports.nothingToFix : reports.noChangeHelps
   const listFixed = (title: string, hasRank: (rank: number) => boolean) => {
     const texts = fixed
       .filter(({ code }) => hasRank(rankHarm(code)))
@@ -67,17 +62,13 @@ function describeRepair(
   }
   const filledCount = fixed.filter(({ code }) => rankHarm(code) === 4).length
   return [
-    ...listFixed('Dangerous, corrected:', (rank) => rank < 2),
-    ...listFixed('Also corrected:', (rank) => rank === 2 || rank === 3),
-    ...(filledCount === 0
-      ? []
-      : ['Filled in:', `  ${filledCount} figures and ids filled in, each with its only possible value.`]),
-    stopped === 'rebuilt'
-      ? 'Too many mistakes for single changes: the steps are now in the usual order, with your ids, notes and further steps.'
-      : 'Changes:',
+    ...listFixed(reports.dangerousFixed, (rank) => rank < 2),
+    ...listFixed(reports.alsoFixed, (rank) => rank === 2 || rank === 3),
+    ...(filledCount === 0 ? [] : [reports.filledIn, `  ${reports.filledCount({ count: filledCount })}`]),
+    stopped === 'rebuilt' ? reports.rebuilt : reports.changes,
     ...listStepChanges(document, applied),
-    '  + added, - removed or moved, * other figures or another id',
-    END_TEXTS[stopped],
+    `  ${reports.signs}`,
+    repairEnds[stopped],
   ].join('\n')
 }
 

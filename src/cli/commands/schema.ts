@@ -13,7 +13,7 @@ export async function runSchema(options: Options, io: CommandIo): Promise<ExitCo
   const [word] = options.paths
   const kind = KINDS.find((knownKind) => knownKind === word)
   if (kind === undefined || options.paths.length !== 1)
-    throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
+    throw new UsageError('notOneOf', { given: 'schema', expected: KINDS.join(', ') })
   // The published file has descriptions; the library does not.
   const schema: unknown = createRequire(import.meta.url)(`drivetrain-service/schemas/v1/${kind}.json`)
   io.print(JSON.stringify(schema, null, 2))

@@ -3,7 +3,7 @@ import { renderHtml, renderMarkdown, renderText, slipModel } from '../../card/in
 import { appendRecord, openFaults } from '../../record/index.js'
 import { ownerSlip } from '../../service/index.js'
 import { type MachineLog, resolveRecords } from '../../spec/index.js'
-import { chooseDueOptions, listMachines, type MachineFiles } from '../chooseMachine.js'
+import { chooseDueOptions, type MachineFiles, requireOneMachine } from '../chooseMachine.js'
 import { cleanLine } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
@@ -17,13 +17,11 @@ const FORMATS_BY_EXTENSION = { txt: 'text', md: 'markdown', html: 'html', json: 
 /** `slip`: prints the owner's slip after a visit. */
 export async function runSlip(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, out, today } = options
-  if (paths.length === 0) throw new UsageError('slip: name a log and its sheet, or their folder')
+  if (paths.length === 0) throw new UsageError('nameLogAndSheet', { command: 'slip' })
   const format = chooseFormat(options)
   const sets = await readDocuments(paths, io)
   if (reportReadErrors(sets, io)) return 1
-  const [machine, ...others] = listMachines(sets, options)
-  if (machine === undefined || others.length > 0)
-    throw new UsageError(`found ${others.length + 1} logs: choose one with --machine ID`)
+  const machine = requireOneMachine(sets, options)
   const { sheet, fileSet } = machine
   const log = addNewRecords(machine, io)
   requireRecord(log, options.record)
@@ -37,7 +35,7 @@ export async function runSlip(options: Options, io: CommandIo): Promise<ExitCode
   if (out === undefined) io.print(text.trimEnd())
   else {
     await writeOut(out, text, io)
-    io.printError(`Slip written: ${out}`)
+    io.printError(io.words.reports.slipWritten({ path: out }))
   }
   return 0
 }
@@ -51,9 +49,9 @@ function chooseFormat({ out, format }: Options): keyof typeof RENDERERS | 'json'
     ? FORMATS_BY_EXTENSION[extension as keyof typeof FORMATS_BY_EXTENSION]
     : undefined
   if (fileFormat === undefined)
-    throw new UsageError(`--out ${out}: expected a name that ends in .txt, .md, .html or .json`)
+    throw new UsageError('badEnding', { given: `--out ${out}`, endings: '.txt, .md, .html, .json' })
   if (format !== 'text' && format !== fileFormat)
-    throw new UsageError(`--out ${out}: cannot be used with --format ${format}`)
+    throw new UsageError('otherFormat', { given: `--out ${out}`, format })
   return fileFormat
 }
 
@@ -71,8 +69,8 @@ function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CommandIo): 
   return records.reduce((before, record) => {
     const appended = appendRecord(record, { ...set, logs: [{ document: before }] })
     if (!appended.ok)
-      throw new UsageError(`${record.name ?? record.document.id} is not a record of ${log.id}`)
-    io.printError(cleanLine(`On the slip, but not yet in the log: ${record.document.id}`))
+      throw new UsageError('notARecord', { name: record.name ?? record.document.id, id: log.id })
+    io.printError(cleanLine(io.words.reports.notYetInLog({ record: record.document.id })))
     return appended.value.log
   }, log)
 }
@@ -80,13 +78,11 @@ function addNewRecords({ log, fileSet: { set } }: MachineFiles, io: CommandIo): 
 /** Throws if the log does not have the record of `--record`. */
 function requireRecord({ id, records }: MachineLog, recordId: string | undefined): void {
   const visits = records.filter(({ corrects }) => corrects === undefined)
-  if (visits.length === 0) throw new UsageError(`the log of ${id} has no record of a visit`)
+  if (visits.length === 0) throw new UsageError('noVisit', { id })
   const isKnown = resolveRecords(records).some(
     ({ root }, index) => root !== undefined && records[index]?.id === recordId,
   )
   if (recordId === undefined || isKnown) return
   const lastIds = visits.slice(-5).map((visit) => visit.id)
-  throw new UsageError(
-    `--record ${recordId}: the log of ${id} has no such record; its latest records are ${lastIds.join(', ')}`,
-  )
+  throw new UsageError('noSuchRecord', { record: recordId, id, latest: lastIds.join(', ') })
 }

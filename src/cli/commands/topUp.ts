@@ -1,10 +1,9 @@
 import { type Finding, isSameJson } from '../../base/index.js'
-import { unitSymbol } from '../../quantity/index.js'
 import { judgeOilLoss } from '../../service/index.js'
 import type { MachineLog, SpecSheet, TopUp } from '../../spec/index.js'
 import { addReadings } from '../addReadings.js'
 import { listMachines } from '../chooseMachine.js'
-import { cleanLine, formatCount } from '../cleanLine.js'
+import { cleanLine } from '../cleanLine.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import { describeLosses } from '../describeState.js'
 import type { ParsedWords } from '../parseWords.js'
@@ -14,32 +13,32 @@ import { readDocuments } from '../readDocuments.js'
 import { readOptions } from '../readOptions.js'
 import { chooseExitCode, locateFindings, renderFindings } from '../renderFindings.js'
 import { findNewMistakes, saveLog } from '../saveLog.js'
+import { showValue } from '../showValue.js'
 
 /** `record --top-up`: appends oil added between services, with meter readings, to the log of a machine. */
 export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitCode> {
   const options = readOptions(words, io)
   const { values } = words
-  if (values['top-up'] === undefined)
-    throw new UsageError('record: --at and --on can only be used with --top-up')
+  if (values['top-up'] === undefined) throw new UsageError('onlyWithTopUp')
   if (options.fromPlan || values.service !== undefined || values.ambient !== undefined)
-    throw new UsageError('record: --from-plan, --service and --ambient cannot be used with --top-up')
-  if (options.paths.length === 0) throw new UsageError('record: name the log and its sheet, or their folder')
+    throw new UsageError('notWithTopUp')
+  if (options.paths.length === 0) throw new UsageError('nameLogAndSheet', { command: 'record' })
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments(options.paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   if (readFindings.some(isError)) {
-    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format))
+    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format, io))
     return 1
   }
   const [machine, ...others] = listMachines(sets, options)
   if (machine === undefined || others.length > 0)
-    throw new UsageError(`record: expected one log, found ${others.length + 1}`)
+    throw new UsageError('oneLog', { given: 'record', count: others.length + 1 })
   const { log, sheet, fileSet } = machine
-  const day = readDay('--on', values.on ?? options.today)
+  const day = readDay('--on', values.on ?? options.today, io)
   for (const meter of ['hours', 'distance'] as const)
     if (day[meter] !== undefined && log.meters[meter] === undefined)
-      throw new UsageError(`--on ${values.on}: the log has no meter for ${meter}`)
-  const topUp = { date: day.date, ...readGearcase(words, sheet), ...readOil(values['top-up']) }
+      throw new UsageError('noMeter', { given: `--on ${values.on}`, meter })
+  const topUp = { date: day.date, ...readGearcase(words, sheet), ...readOil(values['top-up'], io) }
   const { hours, distance } = day
   const readings = {
     hours: hours === undefined ? [] : [{ date: day.date, value: hours }],
@@ -55,27 +54,29 @@ export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitC
   const newMistakes = extendedLog === undefined ? [] : findNewMistakes(fileSet.set, extendedLog, options)
   const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets, io.catalogue)
   if (locatedFindings.length > 0 || options.format !== 'text')
-    io.print(renderFindings(locatedFindings, options.format))
+    io.print(renderFindings(locatedFindings, options.format, io))
   // Oil in the gearcase is recorded even if it is not permitted.
   if (newMistakes.some((finding) => isError(finding) && finding.code !== 'log/oil-not-permitted')) {
-    report('Nothing is written.')
+    report(io.words.reports.nothingWritten)
     return 1
   }
   const savedLog = options.out === undefined ? extendedLog : await saveLog(options.out, log, extend, io)
   if (savedLog === undefined) {
-    report('Not appended: the log already has this top-up.')
+    report(io.words.reports.topUpExists)
     return 1
   }
-  for (const line of describeLosses(
-    judgeOilLoss({ sheet, log: savedLog, today: options.today }),
-    io.catalogue,
-  ))
+  for (const line of describeLosses(judgeOilLoss({ sheet, log: savedLog, today: options.today }), io))
     report(line)
   report(
     cleanLine(
       options.out === undefined
-        ? 'Nothing is written: name the file for the log with --out LOG.'
-        : `Appended to ${options.out}: ${topUp.volume.value} ${unitSymbol(topUp.volume.unit)} on ${topUp.date}, ${formatCount(savedLog.topUps?.length ?? 0, 'top-up')}.`,
+        ? io.words.reports.nameLogFile
+        : io.words.reports.topUpAppended({
+            path: options.out,
+            volume: showValue(topUp.volume, io.catalogue),
+            date: topUp.date,
+            count: savedLog.topUps?.length ?? 0,
+          }),
     ),
   )
   return chooseExitCode(locatedFindings, options.level)
@@ -84,15 +85,12 @@ export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitC
 const isError = ({ severity }: Finding): boolean => severity === 'error'
 
 /** `50 mL of gear oil 80W-90`. */
-function readOil(text: string): Pick<TopUp, 'volume' | 'oil'> {
+function readOil(text: string, io: CommandIo): Pick<TopUp, 'volume' | 'oil'> {
   const [, amount, oil] = /^(.{1,60}?) of (\S.{0,199})$/.exec(text.trim()) ?? []
   if (amount === undefined || oil === undefined)
-    throw new UsageError(
-      `--top-up ${JSON.stringify(text)}: expected a volume and an oil, such as "50 mL of gear oil 80W-90"`,
-    )
-  const volume = readQuantity('--top-up', amount, 'volume')
-  if (volume.value === 0)
-    throw new UsageError(`--top-up ${JSON.stringify(text)}: expected a volume above zero`)
+    throw new UsageError('badTopUp', { given: `--top-up ${JSON.stringify(text)}` })
+  const volume = readQuantity('--top-up', amount, 'volume', io)
+  if (volume.value === 0) throw new UsageError('zeroTopUp', { given: `--top-up ${JSON.stringify(text)}` })
   return { volume, oil }
 }
 
@@ -109,6 +107,10 @@ function readGearcase(words: ParsedWords, { gearcases }: SpecSheet): Pick<TopUp,
     known !== undefined &&
     others.length === 0 &&
     (instance === undefined ? known.instances === undefined : Object.hasOwn(known.instances ?? {}, instance))
-  if (!isKnown) throw new UsageError(`--at ${JSON.stringify(text)}: expected one of ${knownParts.join(', ')}`)
+  if (!isKnown)
+    throw new UsageError('notOneOf', {
+      given: `--at ${JSON.stringify(text)}`,
+      expected: knownParts.join(', '),
+    })
   return { gearcase, ...(instance !== undefined && { instance }) }
 }

@@ -25,13 +25,13 @@ const PROGRESS_STEP = 50
 /** `card --paper wall`: writes a card for each variant of each sheet, or with `--machine` for the machine of a log. */
 export async function runWallCards(options: Options, io: CommandIo): Promise<ExitCode> {
   const { paths, out, iso6789, tolerancePercent, raiseOn } = options
-  if (out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
-  if (paths.length === 0) throw new UsageError('card: name sheets, or folders of them')
+  if (out === undefined) throw new UsageError('nameCardFolder')
+  if (paths.length === 0) throw new UsageError('nameSheets')
   const sets = await readDocuments(paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   const report = (findings: readonly Finding[]): ExitCode => {
     const located = locateFindings(findings, sets, io.catalogue)
-    if (located.length > 0) io.printError(renderFindings(located, options.format))
+    if (located.length > 0) io.printError(renderFindings(located, options.format, io))
     return chooseExitCode(located, options.level)
   }
   if (readFindings.some(({ severity }) => severity === 'error')) return report(readFindings)
@@ -40,6 +40,7 @@ export async function runWallCards(options: Options, io: CommandIo): Promise<Exi
     ...readFindings,
     ...sets.flatMap(({ set }) => checkDocuments(set, { today: options.today })),
   ]
+  const { wallProgress, wallWritten } = io.words.reports
   let written = 0
   for (const { name, fileSet, sheet, identity } of tasks) {
     const input = { sheet, identity, ...chooseToolboxAndStock(fileSet) }
@@ -50,10 +51,10 @@ export async function runWallCards(options: Options, io: CommandIo): Promise<Exi
     await writeOut(join(out, `${name}.html`), renderHtml(card), io)
     await writeOut(join(out, `${name}.md`), renderMarkdown(card), io)
     written += 1
-    if (written % PROGRESS_STEP === 0) io.printError(`${written} of ${tasks.length} wall cards`)
+    if (written % PROGRESS_STEP === 0) io.printError(wallProgress({ written, all: tasks.length }))
   }
   const exitCode = report(findings)
-  io.print(`${written} of ${tasks.length} wall cards written to ${out}`)
+  io.print(wallWritten({ written, all: tasks.length, folder: out }))
   return written < tasks.length ? 1 : exitCode
 }
 
@@ -76,9 +77,9 @@ function listTasks(sets: readonly FileSet[], options: Options): readonly WallTas
       }))
     }),
   )
-  if (tasks.length === 0) throw new UsageError('card: no sheet among the files')
+  if (tasks.length === 0) throw new UsageError('noSheet', { command: 'card' })
   const names = tasks.map(({ name }) => name)
   const duplicate = names.find((name, place) => names.indexOf(name) !== place)
-  if (duplicate !== undefined) throw new UsageError(`card: two sheets would be written to ${duplicate}.html`)
+  if (duplicate !== undefined) throw new UsageError('twoSheetsOneFile', { name: `${duplicate}.html` })
   return tasks
 }

@@ -1,4 +1,5 @@
 // Commands that answer one question without a document. They are bundled as one file, without zod and yaml.
+export { enCalculations } from '../../message/en/index.js'
 export { runConvert } from './runConvert.js'
 export { runDueQuestion } from './runDueQuestion.js'
 export { runFill } from './runFill.js'

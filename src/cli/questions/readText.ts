@@ -1,10 +1,9 @@
 import type { Finding } from '../../base/index.js'
-import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import type { Measure, PrintedBand, Quantity, Unit, UnitOf } from '../../quantity/index.js'
 import { parseQuantity } from '../../quantity/index.js'
 import { parseNotation } from '../../schema/index.js'
-import { UsageError } from '../cliIo.js'
+import { type QuestionIo, UsageError } from '../cliIo.js'
 import type { OptionName } from '../optionTable.js'
 import type { ParsedWords } from '../parseWords.js'
 
@@ -16,7 +15,7 @@ export function requireOption(
   example: string,
 ): string {
   const text = values[name]
-  if (text === undefined) throw new UsageError(`${command}: write --${name}, such as --${name} ${example}`)
+  if (text === undefined) throw new UsageError('missingOption', { command, option: `--${name}`, example })
   return text
 }
 
@@ -27,7 +26,7 @@ type TextOptionName = {
 /** The words before the options: the subject of the question. */
 export function requireSubject({ positionals }: ParsedWords, command: string, example: string): string {
   const text = positionals.join(' ')
-  if (text === '') throw new UsageError(`${command}: expected a value, such as ${command} ${example}`)
+  if (text === '') throw new UsageError('missingValue', { command, example })
   return text
 }
 
@@ -36,9 +35,10 @@ export function readBand<M extends Measure>(
   option: string,
   text: string,
   measure: M,
+  io: QuestionIo,
 ): PrintedBand & { readonly unit: UnitOf<M> } {
   const parsed = parseQuantity(text, { measure })
-  if (!parsed.ok) throw makeReadError(option, text, parsed.findings)
+  if (!parsed.ok) throw makeReadError(io, option, text, parsed.findings)
   return parsed.value as PrintedBand & { readonly unit: UnitOf<M> }
 }
 
@@ -47,10 +47,11 @@ export function readQuantity<M extends Measure>(
   option: string,
   text: string,
   measure: M,
+  io: QuestionIo,
 ): Quantity<UnitOf<M> & Unit> {
-  const { kind, unit, ...band } = readBand(option, text, measure)
+  const { kind, unit, ...band } = readBand(option, text, measure, io)
   if (kind !== 'nominal' || !('value' in band))
-    throw new UsageError(`${option} ${JSON.stringify(text)}: expected one figure with its unit`)
+    throw new UsageError('oneFigure', { given: `${option} ${JSON.stringify(text)}` })
   return { value: Number(band.value), unit: unit as UnitOf<M> & Unit }
 }
 
@@ -60,8 +61,9 @@ export function readInUnit<M extends Measure>(
   text: string,
   measure: M,
   unit: Unit,
+  io: QuestionIo,
 ): Quantity<UnitOf<M> & Unit> {
-  return readQuantity(option, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure)
+  return readQuantity(option, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure, io)
 }
 
 /** A text in the short notation of sheets; `written` is the user's own text. */
@@ -69,15 +71,17 @@ export function readNotation(
   option: string,
   text: string,
   notation: Parameters<typeof parseNotation>[0],
+  io: QuestionIo,
   written = text,
 ): unknown {
   const parsed = parseNotation(notation, text)
-  if (!parsed.ok) throw makeReadError(option, written, parsed.findings, text)
+  if (!parsed.ok) throw makeReadError(io, option, written, parsed.findings, text)
   return parsed.value
 }
 
 /** The error for a bad text, with suggestions. */
 function makeReadError(
+  { words, catalogue }: QuestionIo,
   option: string,
   written: string,
   findings: readonly Finding[],
@@ -89,9 +93,13 @@ function makeReadError(
       const fixes = (parsed === written ? (finding.cures ?? []) : []).flatMap((fix) =>
         fix.op === 'replace' ? [JSON.stringify(fix.value)] : [],
       )
-      return renderMessage(finding, en) + (fixes.length === 0 ? '' : ` Write ${fixes.join(' or ')}.`)
+      const write = fixes.length === 0 ? '' : ` ${words.answers.write({ text: fixes.join(', ') })}`
+      return renderMessage(finding, catalogue) + write
     })
-  return new UsageError(`${option} ${JSON.stringify(written)}: ${messages.join(' ')}`)
+  return new UsageError('unreadable', {
+    given: `${option} ${JSON.stringify(written)}`,
+    message: messages.join(' '),
+  })
 }
 
 /** A scale: its range or highest mark, and the step between marks, such as `40–200 lbf·in by 1`. */
@@ -99,15 +107,14 @@ export function readScale<M extends Measure>(
   option: string,
   text: string,
   measure: M,
+  io: QuestionIo,
 ): { readonly band: PrintedBand & { readonly unit: UnitOf<M> }; readonly step: Quantity<UnitOf<M> & Unit> } {
   const [range = '', step, ...others] = text.split(/\s+by\s+/)
   if (step === undefined || others.length > 0)
-    throw new UsageError(
-      `${option} ${JSON.stringify(text)}: expected marks and a step, such as "700 mL by 10"`,
-    )
-  const band = readBand(option, range, measure)
-  const stepQuantity = readInUnit(option, step, measure, band.unit)
+    throw new UsageError('marksAndStep', { given: `${option} ${JSON.stringify(text)}` })
+  const band = readBand(option, range, measure, io)
+  const stepQuantity = readInUnit(option, step, measure, band.unit, io)
   if (!(stepQuantity.value > 0))
-    throw new UsageError(`${option} ${JSON.stringify(text)}: the step must be above 0`)
+    throw new UsageError('stepNotAboveZero', { given: `${option} ${JSON.stringify(text)}` })
   return { band, step: stepQuantity }
 }

@@ -1,5 +1,4 @@
-import { enCalculations as en } from '../../message/en/index.js'
-import { renderMessage } from '../../message/index.js'
+import { type Messages, renderMessage } from '../../message/index.js'
 import type { Measure, PrintedBand, ReadingOptions, Unit } from '../../quantity/index.js'
 import {
   convertFigure,
@@ -13,31 +12,46 @@ import {
   UNITS_BY_MEASURE,
   unitSymbol,
 } from '../../quantity/index.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type ExitCode, type QuestionIo, UsageError } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 
 /** `convert`: prints a quantity in another unit. */
-export async function runConvert(words: ParsedWords, io: CliIo): Promise<ExitCode> {
+export async function runConvert(words: ParsedWords, io: QuestionIo): Promise<ExitCode> {
   const { values: options } = words
+  const { catalogue } = io
   const text = words.positionals.join(' ')
-  if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
-  if (options.to === undefined) throw new UsageError('convert: name the unit, such as --to N.m')
+  if (text === '') throw new UsageError('missingValue', { command: 'convert', example: '"8.9 lbf·ft"' })
+  if (options.to === undefined)
+    throw new UsageError('missingOption', { command: 'convert', option: '--to', example: 'N.m' })
   const readingOptions = options.assume === undefined ? {} : { assume: listAssumedUnits(options.assume) }
   const parsed = parseQuantity(text, readingOptions)
   for (const finding of parsed.findings)
-    io.printError(`${finding.severity}: ${renderMessage(finding, en)} (${finding.code})`)
+    io.printError(
+      io.words.answers.finding({
+        severity: io.words.severities[finding.severity],
+        message: renderMessage(finding, catalogue),
+        code: finding.code,
+      }),
+    )
   if (!parsed.ok) return 1
   const measure = measureOf(parsed.value.unit)
   const unit = readUnit(options.to, measure, readingOptions)
   if (unit === undefined)
-    throw new UsageError(
-      `--to ${options.to}: expected a unit of ${measure}, such as ${UNITS_BY_MEASURE[measure].join(', ')}`,
-    )
+    throw new UsageError('otherUnit', {
+      given: `--to ${options.to}`,
+      measure: io.words.measures[measure],
+      units: UNITS_BY_MEASURE[measure].join(', '),
+    })
   if (options.format === 'json') {
     io.print(JSON.stringify({ read: parsed.value, second: secondUnit(parsed.value, unit) }, null, 2))
     return 0
   }
-  io.print(`${formatQuantity(parsed.value, en.marks)} = ${describeConversion(parsed.value, unit)}`)
+  const second = secondUnit(parsed.value, unit)
+  const print =
+    second === null ? '' : io.words.answers.print({ figure: formatQuantity(second, catalogue.marks) })
+  io.print(
+    `${formatQuantity(parsed.value, catalogue.marks)} = ${describeConversion(parsed.value, unit, catalogue)}${print}`,
+  )
   return 0
 }
 
@@ -56,19 +70,17 @@ function listAssumedUnits(word: string): readonly Unit[] {
   const volumeUnits: readonly Unit[] = UNITS_BY_MEASURE.volume
   if (word === 'us') return volumeUnits.filter((unit) => unit.endsWith('_us'))
   if (word === 'imperial') return volumeUnits.filter((unit) => unit.endsWith('_imp'))
-  throw new UsageError(`--assume ${word}: expected us or imperial`)
+  throw new UsageError('notOneOf', { given: `--assume ${word}`, expected: 'us, imperial' })
 }
 
-/** The figures, correctly rounded, and the figure to print beside the original. */
-function describeConversion(value: PrintedBand, unit: Unit): string {
+/** The figures, correctly rounded. */
+function describeConversion(value: PrintedBand, unit: Unit, { marks }: Messages): string {
   const makeFormatter = (from: Unit, to: Unit) => (figure: string) =>
-    formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
+    formatNumber(Number(convertFigure(figure, from, to).digits), marks, { atMost: 15 })
   const show = makeFormatter(value.unit, unit)
   // A tolerance converts as a difference.
   const showTolerance = makeFormatter(findDifferenceUnit(value.unit), findDifferenceUnit(unit))
-  const second = secondUnit(value, unit)
-  const printText = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
-  return `${describeFigures(value, show, showTolerance)} ${unitSymbol(unit)}${printText}`
+  return `${describeFigures(value, show, showTolerance)} ${unitSymbol(unit)}`
 }
 
 function describeFigures(

@@ -1,48 +1,58 @@
 import { convert, type TorqueUnit } from '../../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../../spec/index.js'
 import { checkWrench } from '../../torque/index.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { type ExitCode, type QuestionIo, UsageError } from '../cliIo.js'
 import type { ParsedWords } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
-import { capitalize, formatAnswer, printAnswer } from './printAnswer.js'
+import { formatAnswer, printAnswer } from './printAnswer.js'
 import { readBand, readQuantity, readScale, requireOption, requireSubject } from './readText.js'
 
 /** `torque`: the setting of a wrench, and the actual torque. */
-export async function runTorque(words: ParsedWords, io: CliIo): Promise<ExitCode> {
+export async function runTorque(words: ParsedWords, io: QuestionIo): Promise<ExitCode> {
   const text = requireSubject(words, 'torque', '"9.3 lbf·ft"')
-  const torque = readBand('torque', text, 'torque')
+  const torque = readBand('torque', text, 'torque', io)
   const scaleText = requireOption(words, 'torque', 'wrench', '"40–200 lbf·in by 1"')
   const { accuracy, crowfoot, lever } = words.values
+  const { answers } = io.words
   const wrench: TorqueWrench = {
-    name: 'this wrench',
+    name: answers.thisWrench,
     type: 'click',
     drive: 'not stated',
-    scales: [readWrenchScale(scaleText)],
+    scales: [readWrenchScale(scaleText, io)],
     accuracy: readAccuracy(accuracy),
-    ...(lever !== undefined && { leverLength: readQuantity('--lever', lever, 'length') }),
+    ...(lever !== undefined && { leverLength: readQuantity('--lever', lever, 'length', io) }),
   }
-  if (crowfoot !== undefined && lever === undefined)
-    throw new UsageError('--crowfoot: write the length of the wrench too, such as --lever "250 mm"')
+  if (crowfoot !== undefined && lever === undefined) throw new UsageError('crowfootNeedsLever')
   const { iso6789, tolerancePercent } = readOptions(words, io)
   const tightening: Tightening = { kind: 'torque', torque, threadCondition: 'not stated' }
   const verdict = checkWrench(wrench, tightening, {
     iso6789,
     ...(tolerancePercent !== undefined && { tolerancePercent }),
-    ...(crowfoot !== undefined && { adaptor: { extension: readQuantity('--crowfoot', crowfoot, 'length') } }),
+    ...(crowfoot !== undefined && {
+      adaptor: { extension: readQuantity('--crowfoot', crowfoot, 'length', io) },
+    }),
   })
   const { setting } = verdict
   if (setting === undefined)
-    return printAnswer(words, io, { text: `${capitalize(verdict.verdict)}.`, result: verdict, isYes: false })
+    return printAnswer(words, io, {
+      text: verdict.verdict === 'does not fit' ? answers.doesNotFit : answers.cannotTell,
+      result: verdict,
+      isYes: false,
+    })
   const { min, max } = setting.trueBand.sheetUnit
-  const careText = verdict.verdict === 'fits' ? '' : ' (with care)'
-  const answer = `Set ${formatAnswer(setting.setting)}${careText}. Actual torque: ${formatAnswer(min)} to ${formatAnswer(max)}.`
+  const write = verdict.verdict === 'fits' ? answers.setTo : answers.setWithCare
+  const answer = write({
+    setting: formatAnswer(setting.setting, io.catalogue),
+    min: formatAnswer(min, io.catalogue),
+    max: formatAnswer(max, io.catalogue),
+  })
   return printAnswer(words, io, { text: answer, result: verdict, isYes: true })
 }
 
-function readWrenchScale(text: string): TorqueWrench['scales'][number] {
-  const { band, step } = readScale('--wrench', text, 'torque')
+function readWrenchScale(text: string, io: QuestionIo): TorqueWrench['scales'][number] {
+  const { band, step } = readScale('--wrench', text, 'torque', io)
   if (band.kind !== 'limits' || band.min === undefined || band.max === undefined)
-    throw new UsageError(`--wrench ${JSON.stringify(text)}: expected a range, such as "40–200 lbf·in by 1"`)
+    throw new UsageError('wrenchRange', { given: `--wrench ${JSON.stringify(text)}` })
   const unit: TorqueUnit = band.unit
   return { unit, lowest: Number(band.min), highest: Number(band.max), graduation: convert(step, unit).value }
 }
@@ -52,6 +62,6 @@ function readAccuracy(text: string | undefined): TorqueWrench['accuracy'] {
   const [, percent, of] =
     /^±?\s*(\d{1,2}(?:\.\d{1,3})?)\s*%?(\s+of (?:full scale|reading))?$/.exec(text.trim()) ?? []
   if (percent === undefined || Number(percent) === 0)
-    throw new UsageError(`--accuracy ${text}: expected a percentage, such as 4% or "2% of full scale"`)
+    throw new UsageError('badAccuracy', { given: `--accuracy ${text}` })
   return { kind: of?.trim() === 'of full scale' ? 'of full scale' : 'of reading', percent: Number(percent) }
 }

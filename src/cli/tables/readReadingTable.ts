@@ -3,6 +3,7 @@ import type { ImportedMachine } from '../../exchange/index.js'
 import type { DistanceUnit } from '../../quantity/index.js'
 import type { MeterReading } from '../../spec/index.js'
 import type { LocatedFinding } from '../makeLocator.js'
+import type { ReportTexts } from '../message/reportTexts.js'
 import { createCellReporter, readCellText, readTable, type TableRow } from './readTable.js'
 
 export type DecimalMark = 'point' | 'comma'
@@ -80,23 +81,24 @@ export function readReadingTable(
   text: string,
   name: string,
   decimal: DecimalMark,
+  reports: ReportTexts,
   onlyMachine?: string,
 ): ReadingTable {
-  const table = readTable(text, name)
+  const table = readTable(text, name, reports)
   const findings = [...table.findings]
-  const makeError = createCellReporter(name)
+  const makeError = createCellReporter(name, reports)
   const report: Report = (...mistake) => void findings.push(makeError(...mistake))
   const [firstRow] = table.rows
   const unitRow = firstRow !== undefined && isUnitRow(firstRow) ? firstRow : undefined
   const columns = findColumns(table.columns, unitRow)
-  if (findings.length === 0) reportMissingColumns(columns, onlyMachine, report)
-  findings.push(...listUnusedColumns(table.columns, columns, name))
+  if (findings.length === 0) reportMissingColumns(columns, onlyMachine, report, reports)
+  findings.push(...listUnusedColumns(table.columns, columns, name, reports))
   const machines = new Map<string, MachineRows>()
   for (const row of table.rows) {
     if (row === unitRow) continue
     const id = columns.machine === undefined ? onlyMachine : readCell(row, columns.machine)
     if (id === undefined || id === '') {
-      report('cell-missing', row.line, columns.machine ?? 'machine', 'which machine is this?')
+      report('cell-missing', row.line, columns.machine ?? 'machine', reports.whichMachine)
       continue
     }
     let machine = machines.get(id)
@@ -104,13 +106,18 @@ export function readReadingTable(
       machine = { hours: [], distance: new Map(), newLog: {}, records: new Map() }
       machines.set(id, machine)
     }
-    readNewLog(row, columns, machine, report)
-    readDay(row, columns, decimal, machine, report)
+    readNewLog(row, columns, machine, report, reports)
+    readDay(row, columns, decimal, machine, report, reports)
   }
   const result = [...machines].map(([id, { hours, distance, newLog, records }]): TableMachine => {
     const [first, ...more] = [...distance]
     if (more.length > 0)
-      report('several-units', 1, 'distance', `${id} has distances in ${[...distance.keys()].join(' and ')}`)
+      report(
+        'several-units',
+        1,
+        'distance',
+        reports.severalUnits({ machine: id, units: [...distance.keys()].join(', ') }),
+      )
     return {
       path: '',
       header: { equipmentId: id },
@@ -146,13 +153,14 @@ function reportMissingColumns(
   { machine, date, entry, meters, newLog }: Columns,
   onlyMachine: string | undefined,
   report: Report,
+  reports: ReportTexts,
 ): void {
   if (machine === undefined && onlyMachine === undefined)
-    report('column-missing', 1, 'machine', 'expected a column machine with the id or serial number')
+    report('column-missing', 1, 'machine', reports.machineColumnMissing)
   if ((meters.length > 0 || entry !== undefined) && date === undefined)
-    report('column-missing', 1, 'date', 'expected a column date')
+    report('column-missing', 1, 'date', reports.dateColumnMissing)
   if (meters.length === 0 && newLog.length === 0 && entry === undefined)
-    report('column-missing', 1, '', 'expected a column hours, distance [km], entry or sheet')
+    report('column-missing', 1, '', reports.dataColumnMissing)
 }
 
 /** A meter without a unit is an error, any other column a note. */
@@ -160,6 +168,7 @@ function listUnusedColumns(
   names: readonly string[],
   { machine, date, entry, by, meters, newLog }: Columns,
   name: string,
+  reports: ReportTexts,
 ): readonly LocatedFinding[] {
   const used = new Set([
     ...[machine, date, entry, by],
@@ -170,28 +179,29 @@ function listUnusedColumns(
     .filter((column) => !used.has(column))
     .map((column) =>
       /^(hours|distance)\b/i.test(column)
-        ? createCellReporter(name)(
-            'unit-missing',
-            1,
-            column,
-            'expected a unit, such as distance [km] or hours [h]',
-          )
-        : createCellReporter(name, 'info')('column-ignored', 1, column, 'the column is not used'),
+        ? createCellReporter(name, reports)('unit-missing', 1, column, reports.unitMissing)
+        : createCellReporter(name, reports, 'info')('column-ignored', 1, column, reports.columnIgnored),
     )
 }
 
 const readCell = ({ cells }: TableRow, column: string | undefined): string =>
   readCellText(cells.get(column ?? '')?.trim() ?? '')
 
-function readNewLog(row: TableRow, { newLog }: Columns, machine: MachineRows, report: Report): void {
+function readNewLog(
+  row: TableRow,
+  { newLog }: Columns,
+  machine: MachineRows,
+  report: Report,
+  reports: ReportTexts,
+): void {
   for (const [key, column] of newLog) {
     const cell = readCell(row, column)
     const known = machine.newLog[key]
     if (cell === '') continue
     if (known !== undefined && known !== cell)
-      report('cell-contradicts', row.line, column, `"${cell}" contradicts "${known}" in an earlier row`)
+      report('cell-contradicts', row.line, column, reports.contradictsEarlier({ cell, earlier: known }))
     else if (key === 'commissioned' && !isDate(cell))
-      report('date-unreadable', row.line, column, `expected a date such as 2023-10-06, found "${cell}"`)
+      report('date-unreadable', row.line, column, reports.badDate({ cell }))
     else machine.newLog[key] = cell
   }
 }
@@ -203,27 +213,26 @@ function readDay(
   decimal: DecimalMark,
   machine: MachineRows,
   report: Report,
+  reports: ReportTexts,
 ): void {
   const entry = readCell(row, columns.entry)
   const by = readCell(row, columns.by)
   const meters = columns.meters.filter(({ column }) => row.cells.has(column))
   if (meters.length === 0 && entry === '') {
-    if (by !== '')
-      report('cell-without-entry', row.line, columns.by ?? '', 'this row has no entry and no reading')
+    if (by !== '') report('cell-without-entry', row.line, columns.by ?? '', reports.noEntry)
     return
   }
   const date = readCell(row, columns.date)
   const isDay: boolean = isDate(date)
   if (!isDay) {
-    const found = `expected a date such as 2023-10-06, found "${date.slice(0, 40)}"`
-    report('date-unreadable', row.line, columns.date ?? 'date', found)
+    report('date-unreadable', row.line, columns.date ?? 'date', reports.badDate({ cell: date.slice(0, 40) }))
   }
   const readings: { hours?: number; distance?: MeterReading & { unit: DistanceUnit } } = {}
   for (const { column, unit } of meters) {
     const cell = row.cells.get(column)?.trim() ?? ''
     const value = readFigure(cell, decimal)
     if (value === undefined) {
-      const found = `expected a number with a decimal ${decimal}, found "${cell.slice(0, 40)}"`
+      const found = reports.badNumber({ cell: cell.slice(0, 40), mark: decimal })
       report('number-unreadable', row.line, column, found)
     } else if (isDay && unit === 'h') {
       readings.hours = value
@@ -243,7 +252,7 @@ function readDay(
   if (by === '') return
   if (record.by === undefined) record.by = by
   else if (record.by !== by) {
-    const found = `"${by}" contradicts "${record.by}" in line ${record.line}`
+    const found = reports.contradictsLine({ cell: by, earlier: record.by, line: record.line })
     report('cell-contradicts', row.line, columns.by ?? '', found)
   }
 }

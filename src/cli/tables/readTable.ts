@@ -1,6 +1,7 @@
 import { CsvError, parse } from 'csv-parse/sync'
 import { joinPointer } from '../../base/index.js'
 import type { LocatedFinding } from '../makeLocator.js'
+import type { ReportTexts } from '../message/reportTexts.js'
 
 /** A row of a table, with the line of its text. */
 export interface TableRow {
@@ -19,11 +20,11 @@ export interface Table {
 export type ReportCell = (code: string, line: number, column: string, message: string) => LocatedFinding
 
 export const createCellReporter =
-  (name: string, severity: LocatedFinding['severity'] = 'error'): ReportCell =>
+  (name: string, reports: ReportTexts, severity: LocatedFinding['severity'] = 'error'): ReportCell =>
   (code, line, column, message) => ({
     code: `import/${code}`,
     severity,
-    message: column === '' ? message : `Column ${column}: ${message}`,
+    message: column === '' ? message : reports.column({ column, message }),
     document: { kind: 'text', name },
     path: joinPointer([String(line), column]),
     params: { line, column },
@@ -34,8 +35,8 @@ export const createCellReporter =
  * Reads a table (CSV, RFC 4180 from memory) with a header row. The separator is the one of comma, semicolon and
  * tab that the first line has most often. A cell is never dropped: one without a column is a finding.
  */
-export function readTable(text: string, name: string): Table {
-  const report = createCellReporter(name)
+export function readTable(text: string, name: string, reports: ReportTexts): Table {
+  const report = createCellReporter(name, reports)
   const [firstLine = ''] = text.split(/\r?\n/, 1)
   const count = (separator: string): number => firstLine.split(separator).length
   const delimiter = [',', ';', '\t'].toSorted((first, second) => count(second) - count(first))[0] ?? ','
@@ -49,15 +50,14 @@ export function readTable(text: string, name: string): Table {
     return {
       columns: [],
       rows: [],
-      findings: [report('not-a-table', line, '', `not a table: ${error.message}`)],
+      findings: [report('not-a-table', line, '', reports.notATable({ problem: error.message }))],
     }
   }
   const [head, ...others] = records
   const columns = (head?.record ?? []).map((column) => column.trim())
   const findings: LocatedFinding[] = []
   const repeated = columns.filter((column, index) => column !== '' && columns.indexOf(column) !== index)
-  for (const column of repeated)
-    findings.push(report('repeated-column', 1, column, 'the column appears more than once'))
+  for (const column of repeated) findings.push(report('repeated-column', 1, column, reports.repeatedColumn))
   const rows = others.map(({ record, info }): TableRow => {
     // A cell over several lines ends on the line that the reader gives.
     const line = info.lines - record.join('').split('\n').length + 1
@@ -66,7 +66,9 @@ export function readTable(text: string, name: string): Table {
       const column = columns[index] ?? ''
       if (cell.trim() === '') continue
       if (column === '')
-        findings.push(report('cell-without-column', line, '', `"${cell.slice(0, 40)}" is in no named column`))
+        findings.push(
+          report('cell-without-column', line, '', reports.cellWithoutColumn({ cell: cell.slice(0, 40) })),
+        )
       else cells.set(column, cell)
     }
     return { line, cells }

@@ -1,6 +1,7 @@
 import { joinPointer, splitPointer } from '../../base/index.js'
 import { writeCsv } from '../../exchange/index.js'
 import type { LocatedFinding } from '../makeLocator.js'
+import type { ReportTexts } from '../message/reportTexts.js'
 import { createCellReporter, readCellText, readTable } from './readTable.js'
 
 type JsonObject = { readonly [key: string]: unknown }
@@ -85,18 +86,15 @@ export interface SheetTable {
 type Node = Map<string, Node | { readonly value: unknown }>
 
 /** Reads a table of a sheet. A cell that has no place is a finding. */
-export function readSheetTable(text: string, name: string): SheetTable {
-  const table = readTable(text, name)
+export function readSheetTable(text: string, name: string, reports: ReportTexts): SheetTable {
+  const table = readTable(text, name, reports)
   const findings = [...table.findings]
-  const report = createCellReporter(name)
+  const report = createCellReporter(name, reports)
   const places = new Map<string, { readonly line: number; readonly column: string }>()
   const root: Node = new Map()
   const columns = table.columns.filter((column) => !HEAD.some((headColumn) => headColumn === column))
   for (const column of columns)
-    if (!column.startsWith('/'))
-      findings.push(
-        report('column-unknown', 1, column, 'expected gearcase, opening or a path such as /oilSpace/oils'),
-      )
+    if (!column.startsWith('/')) findings.push(report('column-unknown', 1, column, reports.unknownColumn))
   const rowNames = new Set<string>()
   for (const { line, cells } of table.rows) {
     const [gearcase = '', opening = ''] = HEAD.map((column) => readCellText(cells.get(column)?.trim() ?? ''))
@@ -106,9 +104,8 @@ export function readSheetTable(text: string, name: string): SheetTable {
     ]
     const rowName = joinPointer(rowPath)
     if (gearcase === '' && opening !== '')
-      findings.push(report('cell-missing', line, 'gearcase', 'which gearcase has this opening?'))
-    if (rowNames.has(rowName))
-      findings.push(report('row-repeated', line, '', 'there is a row for this part already'))
+      findings.push(report('cell-missing', line, 'gearcase', reports.whichGearcase))
+    if (rowNames.has(rowName)) findings.push(report('row-repeated', line, '', reports.rowRepeated))
     rowNames.add(rowName)
     places.set(rowName, { line, column: '' })
     const part = openPart(root, rowPath)
@@ -120,9 +117,7 @@ export function readSheetTable(text: string, name: string): SheetTable {
       const parent = part && openPart(part, path.slice(0, -1))
       const key = path.at(-1) ?? ''
       if (parent === undefined || parent.has(key))
-        findings.push(
-          report('cell-contradicts', line, column, 'another cell of this row has a value for the same part'),
-        )
+        findings.push(report('cell-contradicts', line, column, reports.cellContradictsRow))
       else parent.set(key, { value: decodeCell(readCellText(cell)) })
       places.set(place, { line, column })
     }

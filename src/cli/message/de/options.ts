@@ -1,0 +1,82 @@
+import type { CliWords } from '../cliWords.js'
+
+/** The meaning of each option in German. */
+export const options: CliWords['options'] = {
+  level: 'error, warning oder info: Befunde ab dieser Stufe geben den Rückgabewert 1 (Standard warning)',
+  language: 'Sprache aller Texte: de, en, es oder fr (Standard en)',
+  today: 'der Tag der Wartung (Standard: die Uhr dieses Rechners)',
+  since: 'der erste Tag (Standard: alle Nachweise)',
+  until: 'der letzte Tag (Standard: alle Nachweise)',
+  ambient: 'Umgebungstemperatur, für das Öl und die Einfüllzeiten (Standard: nicht bekannt)',
+  machine: 'Kennung des Betriebsbuchs, wenn es mehrere sind',
+  service:
+    'diese Wartung ausführen, fällig oder nicht; wiederholbar (Standard: alle fälligen und bald fälligen)',
+  sample: 'beim Ölwechsel dieses Getriebes eine Ölprobe nehmen; wiederholbar',
+  severity: 'welche Intervalle gelten, normal oder severe (Standard: "use" des Betriebsbuchs, sonst normal)',
+  'soon-hours': 'so viele Stunden vorher ist eine Wartung bald fällig (Standard 10)',
+  'soon-km': 'so viele Kilometer vorher ist eine Wartung bald fällig (Standard 100)',
+  'soon-days': 'so viele Tage vorher ist eine Wartung bald fällig (Standard 14)',
+  'stale-days': 'Tage, nach denen ein Zählerstand für „nicht fällig“ zu alt ist (Standard 30)',
+  edition:
+    'wo der Bereich eines Schlüssels beginnt: 2017 beim untersten Strich, 2003 bei 20 % des Skalenendwerts (Standard 2017)',
+  tolerance:
+    'eigene Toleranz für Drehmomente, die ohne Toleranz gedruckt sind (Standard: der Fehler des Schlüssels)',
+  'raise-on':
+    'stands oder ramps (Standard: ramps nur, wenn der Werkzeugkasten keine Böcke hat und die Anleitung Rampen zulässt)',
+  'labour-rate': 'Stundensatz, für die Arbeitskosten',
+  'times-from':
+    'Betriebsbuch oder Ordner anderer Maschinen dieses Datenblatts, deren Nachweise zeigen, wie lange dieselbe Arbeit dauert; wiederholbar',
+  out: 'Ordner für die Karten (wird angelegt)',
+  paper: 'visit, wall, label, chart, picks, differences oder record (Standard visit)',
+  starts: 'Beginn jeder Szene im Film, für Untertitel in einer Datei (Standard: eine Datei je Szene)',
+  procedure: 'eigener Arbeitsablauf statt der gebauten Schritte; seine Wartungen werden geplant',
+  to: 'die Einheit, wie in Dokumenten oder wie man sie schreibt',
+  assume: 'Gallonen, Quarts, Pints und Flüssigunzen: us oder imperial (Standard: ein Fehler)',
+  sheet: 'das Datenblatt der Betriebsbücher; wiederholbar',
+  gearcases: 'Kennungen der Getriebe des Datenblatts (Standard rear)',
+  variants: 'Kennungen der Varianten der Maschine',
+  unit: 'Einheiten der Beispiele, eine oder mehrere: lbf.ft,qt_us,mi,degF (Standard N.m,mL,km,degC)',
+  from: 'ein Datenblatt, das in Kurzschreibweise neu geschrieben wird',
+  equipment:
+    'welche Maschine, nach Kennung, Seriennummer oder PIN (Standard: die Seriennummer des Betriebsbuchs)',
+  telematics: 'Ausgabe der Datei, 2016 oder 2020 (Standard 2020)',
+  decimal: 'Dezimalzeichen der Zahlen in einer Tabelle, point oder comma (Standard point)',
+  record: 'Kennung des Nachweises der Wartung (Standard: die letzte Wartung)',
+  'from-plan': 'einen Nachweis der fälligen Wartung schreiben, zum Ergänzen und Berichtigen',
+  'top-up': 'zwischen Wartungen nachgefülltes Öl anfügen: Volumen und Öl; braucht --at',
+  on: 'mit --top-up: Datum und Zählerstände (Standard: heute)',
+  fix: 'Schreibweise und Reihenfolge in Datenblättern, Werkzeugkästen und Beständen berichtigen, jede Änderung ausgeben',
+  'dry-run': 'mit --fix: Änderungen ausgeben, nichts schreiben',
+  baseline: 'Befunde in dieser Datei sind hingenommen: weder ausgegeben noch gezählt',
+  'write-baseline': 'alle Befunde in diese Datei schreiben, um sie hinzunehmen',
+  quiet: 'nur Befunde der Stufe oder darüber ausgeben, ohne Zusammenfassung',
+  full: 'alles ausgeben, nicht nur die Antwort',
+  brief:
+    'eine Zeile JSON je Wartung: was maßgebend ist, wie viel bleibt, Fälligkeit; --format csv hat dieselben Spalten',
+  'exit-code':
+    'Rückgabewert 3, wenn eine Wartung fällig oder überfällig ist oder eine Maschine nicht benutzt werden darf; 4, wenn keine fällig ist, aber eine nicht beurteilt werden kann oder es keine gibt',
+  every: 'das Intervall der Anleitung: Stunden, Strecke, Zeitraum, oder mehrere davon',
+  last: 'Datum und Zählerstände der letzten Wartung, zum Beispiel "2022-11-20 at 301.4 h, 1200 mi"',
+  'from-new': 'Tag der ersten Nutzung, wenn nie gewartet wurde, statt --last',
+  now: 'heutiges Datum und Zählerstände (Datum als Standard: heute)',
+  first: 'das erste Intervall, wenn es abweicht',
+  window: 'wie spät eine Wartung sein darf, bevor sie überfällig ist',
+  severe: 'schwerer Einsatz: ein Faktor, oder ein Intervall wie "100 h"',
+  wrench: 'die Skala des Schlüssels: Bereich und Schritt der Teilstriche',
+  accuracy:
+    'Fehler des Schlüssels, in Prozent vom Messwert, oder "2% of full scale" (Standard: der zulässige Fehler nach ISO 6789)',
+  crowfoot:
+    'für einen Hahnenfußaufsatz in Richtung des Schlüssels: Abstand von seinem Vierkant zur Mitte der Schraube; braucht --lever',
+  lever: 'Abstand vom Vierkant des Schlüssels zur Mitte des Griffs',
+  vessel: 'der Messbecher: oberster Teilstrich und Schritt der Teilstriche',
+  kv40: 'Viskosität des Öls bei 40 °C in mm²/s (cSt), aus seinem Produktdatenblatt',
+  kv100: 'dasselbe bei 100 °C',
+  at: 'Temperatur des Öls',
+  hose: 'Innendurchmesser und Länge des Schlauchs',
+  drop: 'Höhe des Trichterbodens über dem unteren Ende des Schlauchs (Standard: der Schlauch hängt gerade)',
+  funnel: 'oberer Durchmesser und Tiefe des Trichters; ein Kegel, wenn der Text nicht mit "cylinder" beginnt',
+  manual: 'das Öl, das die Anleitung zulässt',
+  'yellow-metal': 'ob das Öl Bronze oder Messing berührt (Standard: nicht bekannt)',
+  additive: 'ob das Etikett einen Zusatz für Sperrdifferentiale nennt (Standard: nicht bekannt)',
+  thread: 'das Gewinde der Schraube',
+}
