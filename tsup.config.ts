@@ -46,7 +46,7 @@ const CHUNKS = Object.fromEntries(
 /** Modules that share chunks: the other public entries, the commands on documents and what they have in common. */
 const SHARING = [
   ...ENTRIES.filter((name) => !SINGLE_FILES.includes(name)),
-  ...['readOptions', 'loadCatalogue', 'cleanLine', 'saveFile'].map((name) => `cli/${name}`),
+  ...['readOptions', 'loadCatalogue', 'loadWords', 'cleanLine', 'saveFile'].map((name) => `cli/${name}`),
   // The page to try it (docs/page) shows the lines of `plan`.
   'card/summariseVisit',
   // A test compares these sums with those of the whole decimal.js.
@@ -246,7 +246,7 @@ export default defineConfig([
     entry: files(['cli/main']),
     splitting: false,
     format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|loadCatalogue|cleanLine|saveFile)\.js$/],
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|loadCatalogue|loadWords|cleanLine|saveFile)\.js$/],
   },
   {
     ...SHARED,

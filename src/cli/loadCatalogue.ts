@@ -1,29 +1,12 @@
 import type { Catalogue } from '../message/index.js'
 import { UsageError } from './cliIo.js'
-import type { CliWords } from './message/cliWords.js'
-
-interface Language {
-  /** The texts of findings and cards. */
-  readonly catalogue: () => Promise<Catalogue>
-  /** The words of the command line; English is always loaded. */
-  readonly words?: () => Promise<CliWords>
-}
 
 /** The languages, each loaded on use. */
-const LANGUAGES: Readonly<Record<string, Language>> = {
-  de: {
-    catalogue: async () => (await import('../message/de/index.js')).de,
-    words: async () => (await import('./message/de/index.js')).de,
-  },
-  en: { catalogue: async () => (await import('../message/en/index.js')).en },
-  es: {
-    catalogue: async () => (await import('../message/es/index.js')).es,
-    words: async () => (await import('./message/es/index.js')).es,
-  },
-  fr: {
-    catalogue: async () => (await import('../message/fr/index.js')).fr,
-    words: async () => (await import('./message/fr/index.js')).fr,
-  },
+const LANGUAGES: Readonly<Record<string, () => Promise<Catalogue>>> = {
+  de: async () => (await import('../message/de/index.js')).de,
+  en: async () => (await import('../message/en/index.js')).en,
+  es: async () => (await import('../message/es/index.js')).es,
+  fr: async () => (await import('../message/fr/index.js')).fr,
 }
 
 /** The names for `--language`. */
@@ -31,17 +14,12 @@ export const LANGUAGE_NAMES = Object.keys(LANGUAGES)
 
 /** Loads the texts of findings and cards in one language. */
 export function loadCatalogue(name = 'en'): Promise<Catalogue> {
-  return requireLanguage(name).catalogue()
+  requireLanguage(name)
+  return (LANGUAGES[name] as () => Promise<Catalogue>)()
 }
 
-/** Loads the words of the command line in one language; undefined for English. */
-export async function loadWords(name: string): Promise<CliWords | undefined> {
-  return requireLanguage(name).words?.()
-}
-
-function requireLanguage(name: string): Language {
-  const language = Object.hasOwn(LANGUAGES, name) ? LANGUAGES[name] : undefined
-  if (language === undefined)
+/** Throws for an unknown language. */
+export function requireLanguage(name: string): void {
+  if (!Object.hasOwn(LANGUAGES, name))
     throw new UsageError('notOneOf', { given: `--language ${name}`, expected: LANGUAGE_NAMES.join(', ') })
-  return language
 }

@@ -37,7 +37,7 @@ function findLanguage(args: readonly string[]): string {
 
 async function loadWords(language: string): Promise<CliWords> {
   if (language === 'en') return en
-  return (await (await import('./loadCatalogue.js')).loadWords(language)) ?? en
+  return (await (await import('./loadWords.js')).loadWords(language)) ?? en
 }
 
 async function run([name, ...others]: readonly string[], io: WordIo): Promise<ExitCode> {

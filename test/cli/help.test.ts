@@ -139,6 +139,7 @@ describe('what loads', () => {
       './questions/*',
       './readOptions.js',
       './loadCatalogue.js',
+      './loadWords.js',
       './cleanLine.js',
       './saveFile.js',
     ]

@@ -1,7 +1,6 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import fc from 'fast-check'
-import ts from 'typescript'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { LANGUAGE_NAMES, loadCatalogue } from '../../src/cli/loadCatalogue.js'
 import { renderText } from '../../src/v1/card.js'
@@ -10,6 +9,7 @@ import { type Catalogue, renderMessage } from '../../src/v1/message.js'
 import { listPapers } from '../browser/listPapers.js'
 import { planExamples } from '../card/planExamples.js'
 import { readVectors } from '../rules/support/vectors.js'
+import { ENGLISH_WORD, listKeys, listTexts } from '../support/catalogueTexts.js'
 import { writeLanguageEntry } from '../support/languageEntry.js'
 import { LANGUAGES, loadLanguage } from '../support/languages.js'
 import { law } from '../support/law.js'
@@ -40,45 +40,8 @@ function listNumbers(text: string, { marks }: Catalogue): readonly string[] {
   return numbers.map((number) => number.replaceAll(',', '.')).sort()
 }
 
-/** The texts in a file of a catalogue: what may be printed, without names, keys, types and compared values. */
-function listTexts(path: string): readonly string[] {
-  const source = ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.Latest, true)
-  const texts: string[] = []
-  const isPrinted = (node: ts.Node): boolean => {
-    const { parent } = node
-    if (ts.isImportDeclaration(parent) || ts.isExportDeclaration(parent) || ts.isLiteralTypeNode(parent))
-      return false
-    if (ts.isPropertyAssignment(parent) && parent.name === node) return false
-    if (ts.isElementAccessExpression(parent) || ts.isCaseClause(parent)) return false
-    // A list of actions in a line's text names steps and prints nothing.
-    if (ts.isArrayLiteralExpression(parent) && parent.parent.getText(source).startsWith('actions:'))
-      return false
-    return !(ts.isBinaryExpression(parent) && /^[!=]==$/.test(parent.operatorToken.getText(source)))
-  }
-  const walk = (node: ts.Node): void => {
-    if (
-      ts.isStringLiteralLike(node)
-        ? isPrinted(node)
-        : ts.isTemplateHead(node) || ts.isTemplateMiddle(node) || ts.isTemplateTail(node)
-    )
-      texts.push((node as ts.LiteralLikeNode).text)
-    ts.forEachChild(node, walk)
-  }
-  walk(source)
-  return texts
-}
-
 const listFolderTexts = (language: string) =>
   readdirSync(join(FOLDERS, language)).flatMap((file) => listTexts(join(FOLDERS, language, file)))
-
-/** Words of English sentences that no other language here has. */
-const ENGLISH_WORD = /\b(the|with|and|which|from|are|does|this|that|have|your|its|must)\b/i
-
-/** The names of all texts, with the kind of each. */
-function listKeys(value: unknown, path = ''): readonly string[] {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return [`${path}: ${typeof value}`]
-  return Object.entries(value).flatMap(([key, item]) => listKeys(item, `${path}/${key}`))
-}
 
 it('each language has a folder, an entry and a name for --language', async () => {
   for (const language of LANGUAGES)

@@ -292,7 +292,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : Une machine qui roule peut vous écraser. Tenir les personnes à l’écart, une personne au frein, et ne rouler que sur un sol plat.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]} : Copeaux, paillettes ou morceaux dans l’huile ou sur l’aimant : dommage interne. Ne pas remplir ; faire contrôler.`,
+    `${SIGNAL_WORDS[signal]} : Copeaux, paillettes ou morceaux dans l’huile ou sur l’aimant : dommage interne. Ne pas remplir ; faire contrôler.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : L’huile usagée pollue le sol et l’eau. La garder dans un récipient sain, fermé et marqué.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
