@@ -246,7 +246,10 @@ export default defineConfig([
     entry: files(['cli/main']),
     splitting: false,
     format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|loadCatalogue|loadWords|cleanLine|saveFile)\.js$/],
+    external: [
+      /^\.\/(commands|questions)\//,
+      /^\.\/(readOptions|loadCatalogue|loadWords|cleanLine|saveFile)\.js$/,
+    ],
   },
   {
     ...SHARED,

@@ -88,9 +88,10 @@ const EVERYTHING_CEILING = 185.8
 
 /**
  * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in
- * `packageTypes.long.test.ts`. It was 0.79 before German, Spanish and French, 65 kB each, and a picture of the wall card.
+ * `packageTypes.long.test.ts`. It was 0.79 before German, Spanish and French, 65 kB each, and a picture of the wall card, and 0.99
+ * before the command line's own words in these languages, 17 kB each.
  */
-const PACKED_CEILING = 0.99
+const PACKED_CEILING = 1.05
 
 let folder = ''
 

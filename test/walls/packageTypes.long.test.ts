@@ -6,8 +6,8 @@ import { unpackLibrary } from './support/unpackLibrary.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
-/** Megabytes with the types; `package.test.ts` packs the quick build, which has none. 0.9 before three more languages. */
-const PACKED_CEILING = 1.11
+/** Megabytes with the types; `package.test.ts` packs the quick build, which has none. 0.9 before three more languages, 1.11 before their words for the command line. */
+const PACKED_CEILING = 1.18
 
 it('the packed library type checks under node16 and bundler resolution, and is within its ceiling', () => {
   const folder = unpackLibrary()
