@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readPointer } from '../../src/base/pointers.js'
 import { buildRecordSection } from '../../src/card/buildRecordSection.js'
@@ -14,6 +15,7 @@ import {
   lubeChart,
   nextDue,
 } from '../../src/v1/service.js'
+import { law } from '../support/law.js'
 import { requestExample } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 import { planExamples } from './planExamples.js'
@@ -97,6 +99,26 @@ describe('paperModel', () => {
     const label = renderText(paperModel(facts, en))
     if (facts.date !== undefined) expect(label).toContain(facts.date.at)
     if (facts.dueNow.length > 0) expect(label).toContain('DUE NOW')
+  })
+
+  it('a label or pick list of any day has a pointer for every figure (law)', () => {
+    const day = fc.date({ min: new Date('2021-01-01'), max: new Date('2030-12-31'), noInvalidDate: true })
+    law(40, fc.nat({ max: EXAMPLES.length - 1 }), day, (place, drawn) => {
+      const { sheet, log, kit } = EXAMPLES[place] as (typeof EXAMPLES)[number]
+      const today = drawn.toISOString().slice(0, 10)
+      const papers: readonly PaperFacts[] = [
+        nextDue({ sheet, log, today }, DUE),
+        { kind: 'picks', kits: [kit], today },
+      ]
+      for (const facts of papers) {
+        const paper = paperModel(facts, en)
+        const sums = facts.kind === 'picks' ? pickList(facts.kits) : undefined
+        for (const { text, from } of findLines(paper).flat())
+          if (from === undefined) expect(text, facts.kind).not.toMatch(/[0-9]/)
+          else expect(readPointer({ ...facts, sums }, from), from).toBeDefined()
+        expect(renderText(paper)).not.toMatch(/undefined|NaN|\[object/)
+      }
+    })
   })
 
   it('the sums of a pick list are those of the kits', () => {

@@ -4,7 +4,14 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/pointers.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
-import { listDue, listVariantDifferences, lubeChart, nextDue, wallFacts } from '../../src/v1/service.js'
+import {
+  kitContents,
+  listDue,
+  listVariantDifferences,
+  lubeChart,
+  nextDue,
+  wallFacts,
+} from '../../src/v1/service.js'
 import {
   type Id,
   type Identity,
@@ -303,6 +310,24 @@ describe('a fact taken away', () => {
 })
 
 describe('facts for papers, over the same machines', () => {
+  it('a kit has the oil that the plan needs, each tool and seal once, and is the same twice', () => {
+    law(50, requests, (request) => {
+      const plan = planFor(request)
+      const kit = kitContents(plan)
+      expect(kitContents(structuredClone(plan))).toEqual(kit)
+      const ids = kit.tools.map(({ id }) => id)
+      expect(new Set(ids).size).toBe(ids.length)
+      const names = kit.seals.map((seal) => JSON.stringify(seal))
+      expect(new Set(names).size).toBe(names.length)
+      const needed = new Map<string, number>()
+      for (const { choice, needed: volume } of plan.oil)
+        if (choice !== undefined && volume !== undefined)
+          needed.set(choice, (needed.get(choice) ?? 0) + convert(volume, 'mL').value)
+      for (const [oil, volume] of needed)
+        expect(kit.oil.find((one) => one.oil === oil)?.volume.value, oil).toBeCloseTo(volume, 2)
+    })
+  })
+
   it('nextDue has the earliest due points of listDue, and every service in one of its lists or none', () => {
     law(50, requests, ({ sheet, log, today, due: options }) => {
       const label = nextDue({ sheet, log, today }, options)

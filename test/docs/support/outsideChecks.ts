@@ -64,13 +64,18 @@ const ROOMS: Readonly<Record<Room, string | undefined>> = {
 /** Conversions are easy to check: no more of them count. */
 const MOST_UNITS = 60
 
-/** Programs of others that judge results, but publish no values to compare. */
+/** Programs of others that judge results, but publish no values to compare; by their package, or the name in the test. */
 const JUDGES: readonly (readonly [program: string, judges: string, test: string])[] = [
-  ['ajv', 'the JSON Schemas, against the shapes of the library', 'test/schema/jsonSchema.test.ts'],
-  ['python3-jsonschema', 'the same schemas, in Python', 'test/schema/jsonSchema.test.ts'],
-  ['sql.js', 'the due rule as SQL', 'test/interval/fleet.test.ts'],
+  ['ajv', 'documents good and bad, by the JSON Schemas', 'test/schema/jsonSchema.test.ts'],
+  ['python3-jsonschema', 'the same documents and schemas, in Python', 'test/schema/jsonSchema.test.ts'],
+  ['@duckdb/node-api', 'the due rule as SQL, on thousands of drawn rows', 'test/interval/fleet.test.ts'],
+  ['@electric-sql/pglite', 'the same in PostgreSQL', 'test/interval/fleet.test.ts'],
+  ['sql.js', 'the same in SQLite', 'test/interval/fleet.test.ts'],
+  ['hast-util-from-html', 'cards as HTML, read as a browser reads them', 'test/card/renderHtml.test.ts'],
+  ['mdast-util-from-markdown', 'cards as Markdown, read back', 'test/card/markdownOracle.test.ts'],
   ['csv-parse', 'tables that the command line writes', 'test/cli/sheetTable.test.ts'],
   ['n2words', 'numbers in words, German, Spanish and French', 'test/message/de.test.ts'],
+  ['axe-core', 'cards in a browser: whether everybody can read them', 'test/browser/judgeCards.ts'],
 ]
 
 interface Table {
@@ -101,6 +106,11 @@ export function readTables(): readonly Table[] {
   })
 }
 
+/** The programs that judge results, each with the test that runs it. */
+export function listJudges(): readonly (readonly [program: string, test: string])[] {
+  return JUDGES.map(([program, , test]) => [program, test])
+}
+
 /** Statements of outside sources that tests compare with results, by room; of units at most 60. */
 export function countChecks(tables: readonly Table[]): ReadonlyMap<Room, number> {
   return new Map(
@@ -117,6 +127,9 @@ export function renderChecks(): string {
   const total = sum([...counts.values()], (count) => count)
   const others = tables.filter(({ origin }) => !OUTSIDE.includes(origin.read))
   const rooms = [...counts.keys()]
+  const { devDependencies: versions } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+    readonly devDependencies: Readonly<Record<string, string>>
+  }
   return `# Outside checks
 
 What the tests compare with a standard, a handbook, a data set or a program of others. Generated from the declarations in
@@ -156,9 +169,9 @@ limit from which a wrench is called low on its scale are common practice or from
 
 They publish no values, so they do not count, but a mistake of ours is unlikely to be theirs too.
 
-| program | judges | test |
-| --- | --- | --- |
-${JUDGES.map(([program, judges, test]) => `| ${program} | ${judges} | \`${test}\` |`).join('\n')}
+| program | version | judges | test |
+| --- | --- | --- | --- |
+${JUDGES.map(([program, judges, test]) => `| ${program} | ${versions[program] ?? 'of Debian'} | ${judges} | \`${test}\` |`).join('\n')}
 `
 }
 
