@@ -36,7 +36,7 @@ export function addUpReadings(state: MeterState, changes: readonly MeterChange[]
   }
   if (pendingPoints.length === 0 && state.last) points[state.keptCount++] = state.last
   for (const point of pendingPoints) addMeterPoint(state, point)
-  if (state.keptCount < points.length) points.length = state.keptCount
+  points.length = state.keptCount
 }
 
 /** Adds a reading unless it repeats the last one, which is noted. The reading of a service record is always kept. */

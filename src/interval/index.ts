@@ -13,6 +13,7 @@ export { type Forecast, type ForecastFacts, type ForecastOptions, forecastDue } 
 export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js'
 export { type IntervalReadings, judgeInterval, type MetersOnDay } from './judgeInterval.js'
 export { countsPerUnit, MAX_METER_COUNT, meterCount } from './meterCount.js'
+export { type MeterSqlOptions, meterSql } from './meterSql.js'
 export type { MeterCodes } from './meterState.js'
 export { type Limits, readLimits } from './readLimits.js'
 export { type CountedMeterReading, type MetersRead, readMeters } from './readMeters.js'

@@ -6,8 +6,10 @@ import {
   createDueColumns,
   DUE_STATES,
   dueSql,
+  meterSql,
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
+import { expectTotals, meterTables, randomLogs } from '../interval/support/randomMeters.js'
 import { randomRow, seedRandom, TODAY } from '../interval/support/randomRows.js'
 
 // Compares the verdicts of ClickHouse, embedded by chdb, with those of computeDueColumns; run by `npm run test:engines`.
@@ -84,6 +86,46 @@ for (const options of OPTION_SETS) {
     }
   }
 }
-session.cleanup()
 console.log(`ClickHouse: ${compared} verdicts compared, ${differences} differ`)
+
+// The totals of machines whose meters were changed, for each machine and each service.
+const METER_TYPES = {
+  double: 'Nullable(Float64)',
+  date: 'Date32',
+  integer: 'Nullable(Int32)',
+  boolean: 'Bool',
+  engine: ' ENGINE = MergeTree ORDER BY tuple()',
+}
+for (const unit of ['h', 'km', 'mi'] as const) {
+  const logs = randomLogs(ROWS, unit, unit.length)
+  session.query('DROP TABLE IF EXISTS fleets.readings')
+  session.query('DROP TABLE IF EXISTS fleets.services')
+  for (const statement of meterTables(logs, METER_TYPES)) session.query(statement)
+  const name = unit === 'h' ? 'hours' : 'distance'
+  const options = { today: TODAY, unit, readings: 'readings' }
+  const services = { table: 'services', columns: ['n'] }
+  const expected = expectTotals(logs, unit)
+  const queries = [
+    [
+      expected.machines,
+      `SELECT machine, ${name}, ${name}_date, ${name}_breaks FROM (${meterSql('clickhouse', options)}) ORDER BY machine`,
+    ],
+    [
+      expected.services,
+      `SELECT n, last_${name}, ${name}, ${name}_date FROM (${meterSql('clickhouse', { ...options, services })}) ORDER BY n`,
+    ],
+  ] as const
+  for (const [lines, sql] of queries) {
+    const answers = session.query(sql, 'TabSeparated').trimEnd().split('\n')
+    if (answers.length !== lines.length)
+      throw new Error(`expected ${lines.length} rows, found ${answers.length}`)
+    const wrong = lines.filter(
+      (line, at) => line !== answers[at]?.replaceAll('\t', ' ').replaceAll('\\N', 'null'),
+    )
+    if (wrong.length > 0) console.log(wrong.slice(0, 3).map((line) => [line, answers[lines.indexOf(line)]]))
+    differences += wrong.length
+    console.log(`ClickHouse: ${lines.length} totals in ${unit} compared, ${wrong.length} differ`)
+  }
+}
+session.cleanup()
 if (differences > 0) process.exitCode = 1

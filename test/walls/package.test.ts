@@ -27,8 +27,8 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   ],
   './v1/interval/meters': [7, 'meters read, forecast and imported'],
   './v1/interval/fleet': [
-    6.3,
-    'columns, SQL and the list by day; 0.2 of it is ClickHouse and absent columns, 0.3 of it writes a whole query, which an engine runs three times as fast',
+    8.8,
+    'columns, SQL and the list by day; 2.5 of it adds up meters in SQL, mostly its text; 0.2 of it is ClickHouse and absent columns, 0.3 of it writes a whole query, which an engine runs three times as fast',
   ],
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
@@ -82,9 +82,9 @@ const MAIN_JOB_CEILING = 112.2
  * ramps and the owner's slip, 177.8 before warranty terms, 178.4 before the wall card, 182.5 before cue sheets by
  * scenes and the small papers, 182.6 before the faster walk over the leaves, 182.8 before
  * the case with its plugs on paper, positions with two rules, orders in whole containers and whole queries, 185 before ClickHouse and a reader of logs
- * that is as fast as its fleet needs.
+ * that is as fast as its fleet needs, 186.8 before meters in SQL.
  */
-const EVERYTHING_CEILING = 185.8
+const EVERYTHING_CEILING = 189.4
 
 /**
  * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in

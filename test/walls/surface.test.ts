@@ -16,10 +16,10 @@ const read = (file: string): string => readFileSync(join(ROOT, file), 'utf8')
 const api = readPublicApi()
 
 describe('the surface of version 1', () => {
-  it('is at most 79 functions, each with a summary', () => {
+  it('is at most 80 functions, each with a summary', () => {
     console.log(`${countFunctions(api.entries)} functions in ${api.entries.length} entries`)
     expect(countFunctions(api.entries)).toBeGreaterThan(40)
-    expect(countFunctions(api.entries)).toBeLessThanOrEqual(79)
+    expect(countFunctions(api.entries)).toBeLessThanOrEqual(80)
     const values = api.entries.flatMap(({ names }) => names.filter(({ kind }) => kind !== 'type'))
     expect(values.filter(({ summary }) => summary === '').map(({ name }) => name)).toEqual([])
   })

@@ -8,6 +8,8 @@ export {
   type DueRow,
   type DueSqlOptions,
   dueSql,
+  type MeterSqlOptions,
+  meterSql,
   NO_DAY,
   type SqlDialect,
   writeDueRow,
