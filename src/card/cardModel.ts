@@ -11,7 +11,7 @@ import { buildTighteningSection } from './buildTighteningSection.js'
 import { buildWaitsSection } from './buildWaitsSection.js'
 import { type CardContext, writeCautions, writeQuantity, writeReason, writeReasons } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
-import { markChecked } from './requireCard.js'
+import { finishCard } from './finishCard.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import {
@@ -125,32 +125,29 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     buildWaitsSection(context),
     buildSourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)
-  return markChecked({
-    kind: 'service-card',
-    version: '1.0',
-    language: catalogue.language,
-    direction: catalogue.direction,
-    extent: 'full',
-    title: words.title,
-    shortTitle: words.shortTitle,
-    machine: quoteText(machine.name, '/machine/name'),
-    about: joinLines(
-      (['make', 'model', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
-      ' · ',
-    ),
-    ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
-    variant: describeVariant(context),
-    facts: listFacts(context),
-    authority: writeAuthority(words.authority, catalogue),
-    cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
-    sections,
-    marks: {
-      computed: words.computedMark,
-      inFull: words.labels.inFull,
-      pictures: words.pictures,
-      legend: words.legend,
+  return finishCard(
+    {
+      kind: 'service-card',
+      version: '1.0',
+      language: catalogue.language,
+      direction: catalogue.direction,
+      extent: 'full',
+      title: words.title,
+      shortTitle: words.shortTitle,
+      machine: quoteText(machine.name, '/machine/name'),
+      about: joinLines(
+        (['make', 'model', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
+        ' · ',
+      ),
+      ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
+      variant: describeVariant(context),
+      facts: listFacts(context),
+      authority: writeAuthority(words.authority, catalogue),
+      cautions: { label: words.labels.caution, cautions: writeCautions(context, plan.cautions, '/cautions') },
+      sections,
     },
-  })
+    words,
+  )
 }
 
 /** Missing facts, and findings about the documents. */

@@ -291,5 +291,9 @@ export interface CardModel {
     readonly pictures: Readonly<Record<PictureName, string>>
     /** The legend of a torque drawing. */
     readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }
+    /** What stands between a label and its value, if it is not `: `, such as a colon after a no-break space. */
+    readonly colon?: string
+    /** The same for `; `. */
+    readonly semicolon?: string
   }
 }

@@ -12,6 +12,7 @@ import {
 import { type CueContexts, writeWorkScene } from './cues/writeWorkScene.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
+import { setSigns } from './setSigns.js'
 
 const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
@@ -63,7 +64,8 @@ export function cueList(
     ...work.slice(0, work.length - closing.length),
     ...closing.map((scene) => addClosing(scene, catalogue)),
   ]
-  return scenes.map((scene) => ({ ...scene, seconds: estimateSeconds(scene.say) }))
+  const cues = scenes.map((scene) => ({ ...scene, seconds: estimateSeconds(scene.say) }))
+  return setSigns(cues, catalogue.card)
 }
 
 /** If the manual prints a volume in cc, the script says volumes in cc. */

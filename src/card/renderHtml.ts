@@ -33,7 +33,7 @@ function renderHead(card: CardModel, { stylesheet }: HtmlOptions) {
     createElement('meta', { charset: 'utf-8' }),
     createElement('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
     createElement('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    createTag('title', `${card.title}: ${joinSpans(card.machine)}`),
+    createTag('title', `${card.title}${card.marks.colon ?? ': '}${joinSpans(card.machine)}`),
     stylesheet === undefined
       ? { html: `<style>${PAGE_STYLE}${cardStyle(card)}</style>` }
       : createElement('link', { rel: 'stylesheet', href: stylesheet }),
@@ -72,9 +72,9 @@ function renderBanner({ title, machine, about, variant, facts, header, authority
   )
 }
 
-function renderCautions({ cautions: { label, cautions } }: CardModel) {
+function renderCautions({ cautions: { label, cautions }, marks }: CardModel) {
   if (cautions.length === 0) return undefined
-  const items = cautions.map((caution) => createTag('li', renderCaution(caution)))
+  const items = cautions.map((caution) => createTag('li', renderCaution(caution, marks)))
   return createElement(
     'aside.cautions',
     { 'aria-label': label },

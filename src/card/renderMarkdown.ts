@@ -29,9 +29,11 @@ function writeHeading(level: 1 | 2 | 3, line: Line): string {
   return `${'#'.repeat(level)} ${writePhrasing(makePhrases(line)).trim().replace(/#$/, '\\#')}`
 }
 
-function writeCaution({ word, line }: CardCaution): string {
+type Marks = CardModel['marks']
+
+function writeCaution({ word, line }: CardCaution, { colon = ': ' }: Marks): string {
   return writeBlock([
-    ...(word === undefined ? [] : [{ text: `${word}:`, strong: true }, { text: ' ' }]),
+    ...(word === undefined ? [] : [{ text: `${word}${colon.trimEnd()}`, strong: true }, { text: ' ' }]),
     ...makePhrases(line),
   ])
 }
@@ -50,9 +52,9 @@ function writeNumbered(items: readonly (readonly string[])[]): string {
   return items.map((blocks, index) => writeItem(`${index + 1}. `, blocks)).join('\n')
 }
 
-function writeCell({ lines }: CardCell): string {
+function writeCell({ lines }: CardCell, { semicolon = '; ' }: Marks): string {
   const phrases = lines.flatMap((line, index) => [
-    ...(index === 0 ? [] : [{ text: '; ' }]),
+    ...(index === 0 ? [] : [{ text: semicolon }]),
     ...makePhrases(line),
   ])
   return writePhrasing(phrases).trim()
@@ -61,9 +63,9 @@ function writeCell({ lines }: CardCell): string {
 const writeRow = (cells: readonly string[]): string =>
   `|${cells.map((cell) => (cell === '' ? ' |' : ` ${cell} |`)).join('')}`
 
-function writeStep(step: CardStep, { extent }: CardModel): string {
+function writeStep(step: CardStep, { extent, marks }: CardModel): string {
   const blocks = [
-    ...step.cautions.map(writeCaution),
+    ...step.cautions.map((caution) => writeCaution(caution, marks)),
     writeLine(extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')),
     ...(step.note === undefined ? [] : [writeLine(step.note)]),
   ]
@@ -74,12 +76,13 @@ function writeStep(step: CardStep, { extent }: CardModel): string {
 function writeScene(
   { number, title, time, shots, say, screen, hold }: CardScene,
   columns: CardScenes['columns'],
+  cardMarks: Marks,
 ): string[] {
   const label = (text: string) => writeBlock([{ text, strong: true }])
   const shotItems = shots.map(({ text, marks }) => [
     writeBlock([{ text }, ...marks.flatMap((mark) => [{ text: ' ' }, { text: mark, strong: true }])]),
   ])
-  const held = hold.map((caution) => [writeCaution(caution)])
+  const held = hold.map((caution) => [writeCaution(caution, cardMarks)])
   return [
     writeHeading(3, [{ text: `${number}. ` }, ...title, { text: ` (${time})` }]),
     ...[label(columns.show), writeList(shotItems), label(columns.say)],
@@ -93,10 +96,11 @@ function writeScene(
 
 /** The blocks of a part: headings, tables and lists. */
 function writePart(part: CardPart, card: CardModel): string[] {
+  const { colon = ': ' } = card.marks
   switch (part.kind) {
     case 'table': {
       const head = writeRow(part.columns.map((column) => escapeMarkdown(column)))
-      const rows = part.rows.map((cells) => writeRow(cells.map(writeCell)))
+      const rows = part.rows.map((cells) => writeRow(cells.map((cell) => writeCell(cell, card.marks))))
       return [
         writeBlock(makeBold(part.caption)),
         [head, writeRow(part.columns.map(() => '-')), ...rows].join('\n'),
@@ -109,7 +113,7 @@ function writePart(part: CardPart, card: CardModel): string[] {
     }
     case 'plate': {
       const items = part.rows.map(({ label, value, notes }) => [
-        writeBlock([...makePhrases(label), { text: ': ' }, ...makeBold(value)]),
+        writeBlock([...makePhrases(label), { text: colon }, ...makeBold(value)]),
         ...notes.map(writeLine),
       ])
       const drawings = (part.drawings ?? []).map(({ name, text }) => [name, ...text].map(writeLine))
@@ -140,12 +144,12 @@ function writePart(part: CardPart, card: CardModel): string[] {
     case 'blanks': {
       const items = part.fields.map(({ label, choices }) => {
         const answerBoxes = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
-        return [writeBlock([{ text: `${label}: ${answerBoxes}` }])]
+        return [writeBlock([{ text: `${label}${colon}${answerBoxes}` }])]
       })
       return [...(part.heading === undefined ? [] : [writeHeading(3, part.heading)]), writeList(items)]
     }
     case 'scenes':
-      return part.scenes.flatMap((scene) => writeScene(scene, part.columns))
+      return part.scenes.flatMap((scene) => writeScene(scene, part.columns, card.marks))
   }
 }
 
@@ -184,14 +188,15 @@ function separateLists(blocks: readonly string[]): string[] {
 export function renderMarkdown(card: CardModel): string {
   requireCard(card)
   const [known, ...others] = card.variant.lines
+  const { colon = ': ' } = card.marks
   const facts = card.facts.map(({ label, value }) => [
-    writeBlock([{ text: `${label}: ` }, ...makePhrases(value)]),
+    writeBlock([{ text: `${label}${colon}` }, ...makePhrases(value)]),
   ])
-  const cautions = card.cautions.cautions.map((caution) => `> ${writeCaution(caution)}`)
+  const cautions = card.cautions.cautions.map((caution) => `> ${writeCaution(caution, card.marks)}`)
   const blocks = [
-    writeHeading(1, [{ text: `${card.title}: ` }, ...card.machine]),
+    writeHeading(1, [{ text: `${card.title}${colon}` }, ...card.machine]),
     writeLine(card.about),
-    ...(known === undefined ? [] : [writeCaution({ word: card.variant.label, line: known })]),
+    ...(known === undefined ? [] : [writeCaution({ word: card.variant.label, line: known }, card.marks)]),
     ...others.map(writeLine),
     ...(card.header === undefined ? [] : [writeLine(card.header)]),
     ...card.authority.map((text) => writeBlock([{ text, strong: true }])),

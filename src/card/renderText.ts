@@ -19,6 +19,10 @@ import { addWrapped } from './wrapText.js'
 const USUAL_WIDTH = 80
 const MIN_WIDTH = 20
 
+type Marks = CardModel['marks']
+/** What all parts of one card share. */
+type Frame = Pick<CardModel, 'extent' | 'marks'>
+
 /** Adds a text as wrapped lines. The first line begins with `prefix`; the others are indented by its width. */
 type AddText = (prefix: string, text: string) => void
 
@@ -28,23 +32,33 @@ function addLines(add: AddText, prefix: string, lines: readonly Line[]): void {
   for (const line of lines) add(prefix, joinSpans(line))
 }
 
-function addRow(add: AddText, cells: readonly CardCell[], columns: readonly string[]): void {
+function addRow(
+  add: AddText,
+  cells: readonly CardCell[],
+  columns: readonly string[],
+  { colon = ': ', semicolon = '; ' }: Marks,
+): void {
   for (const [index, { lines }] of cells.entries()) {
     let cellText = ''
     for (const line of lines) {
       const text = joinSpans(line)
-      if (text !== '') cellText += cellText === '' ? text : `; ${text}`
+      if (text !== '') cellText += cellText === '' ? text : `${semicolon}${text}`
     }
     if (cellText === '') continue
     if (index === 0) add('* ', cellText)
-    else add('    ', `${columns[index]}: ${cellText}`)
+    else add('    ', `${columns[index]}${colon}${cellText}`)
   }
 }
 
 /** A caution behind `!!`, or `--` if it is about damage only. */
-function addCaution(add: AddText, indent: string, { word, notice, line }: CardCaution): void {
+function addCaution(
+  add: AddText,
+  indent: string,
+  { word, notice, line }: CardCaution,
+  { colon = ': ' }: Marks,
+): void {
   const text = joinSpans(line)
-  add(`${indent}${notice ? '--' : '!!'} `, word === undefined ? text : `${word}: ${text}`)
+  add(`${indent}${notice ? '--' : '!!'} `, word === undefined ? text : `${word}${colon}${text}`)
 }
 
 function addDrawing(add: AddText, { name, text }: CardPicture, namePrefix: string, prefix: string): void {
@@ -52,8 +66,8 @@ function addDrawing(add: AddText, { name, text }: CardPicture, namePrefix: strin
   addLines(add, prefix, text)
 }
 
-function addStep(add: AddText, step: CardStep, extent: CardModel['extent']): void {
-  for (const caution of step.cautions) addCaution(add, '  ', caution)
+function addStep(add: AddText, step: CardStep, { extent, marks }: Frame): void {
+  for (const caution of step.cautions) addCaution(add, '  ', caution, marks)
   const text = extent === 'full' ? step.full : joinLines([step.short, ...step.figures], ' · ')
   addLine(add, `[ ] ${String(step.number).padStart(2)}. `, text)
   if (step.note !== undefined) addLine(add, '        ', step.note)
@@ -70,24 +84,27 @@ function addPanel(add: AddText, panel: CardPanel): void {
   }
 }
 
-function addScene(add: AddText, columns: CardScenes['columns'], scene: CardScene): void {
+function addScene(add: AddText, columns: CardScenes['columns'], scene: CardScene, marks: Marks): void {
   add('', '')
   add(`${scene.number}. `, `${joinSpans(scene.title)} (${scene.time})`)
   add('  ', columns.show)
-  for (const { text, marks } of scene.shots) add('    * ', [text, ...marks].join(' ** '))
+  for (const { text, marks: signs } of scene.shots) add('    * ', [text, ...signs].join(' ** '))
   add('  ', columns.say)
   for (const { text, isCaution } of scene.say) add(isCaution ? ' !! ' : '    ', text)
   if (scene.screen.length > 0) add('  ', columns.screen)
   addLines(add, '    * ', scene.screen)
   if (scene.hold.length > 0) add('  ', columns.hold)
-  for (const { word, line } of scene.hold) addCaution(add, ' ', { ...(word !== undefined && { word }), line })
+  for (const { word, line } of scene.hold)
+    addCaution(add, ' ', { ...(word !== undefined && { word }), line }, marks)
 }
 
-function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): void {
+function addPart(add: AddText, part: CardPart, frame: Frame): void {
+  const { marks } = frame
+  const { colon = ': ' } = marks
   switch (part.kind) {
     case 'table':
       addLine(add, '', part.caption)
-      for (const cells of part.rows) addRow(add, cells, part.columns)
+      for (const cells of part.rows) addRow(add, cells, part.columns, marks)
       return
     case 'list':
       if (part.heading !== undefined) add('', part.heading)
@@ -99,7 +116,7 @@ function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): voi
     case 'plate':
       addLine(add, '', part.name)
       for (const { label, value, notes } of part.rows) {
-        add('* ', `${joinSpans(label)}: ${joinSpans(value)}`)
+        add('* ', `${joinSpans(label)}${colon}${joinSpans(value)}`)
         addLines(add, '    ', notes)
       }
       for (const drawing of part.drawings ?? []) addDrawing(add, drawing, '* ', '    ')
@@ -107,7 +124,7 @@ function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): voi
     case 'steps':
       for (const { heading, steps } of part.groups) {
         addLine(add, '', heading)
-        for (const step of steps) addStep(add, step, extent)
+        for (const step of steps) addStep(add, step, frame)
       }
       return
     case 'panel':
@@ -117,7 +134,7 @@ function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): voi
       addDrawing(add, part, '', '* ')
       return
     case 'scenes':
-      for (const scene of part.scenes) addScene(add, part.columns, scene)
+      for (const scene of part.scenes) addScene(add, part.columns, scene, marks)
       return
     case 'blanks':
       if (part.heading !== undefined) addLine(add, '', part.heading)
@@ -125,8 +142,8 @@ function addPart(add: AddText, part: CardPart, extent: CardModel['extent']): voi
         add(
           '',
           choices === undefined
-            ? `${label}: ${'_'.repeat(24)}`
-            : `${label}: ${choices.map((choice) => `[ ]\u00a0${choice}`).join('  ')}`,
+            ? `${label}${colon}${'_'.repeat(24)}`
+            : `${label}${colon}${choices.map((choice) => `[ ]\u00a0${choice}`).join('  ')}`,
         )
   }
 }
@@ -163,22 +180,23 @@ export function renderText(card: CardModel, options: { readonly width?: number }
     throw new RangeError(`options.width must be a whole number of at least ${MIN_WIDTH}, got ${width}`)
   const lines: string[] = []
   const add: AddText = (prefix, text) => addWrapped(lines, text, width, prefix)
-  add('', `${card.title}: ${joinSpans(card.machine)}`)
+  const { colon = ': ' } = card.marks
+  add('', `${card.title}${colon}${joinSpans(card.machine)}`)
   lines.push('='.repeat(width))
   addLine(add, '', card.about)
   for (const [index, line] of card.variant.lines.entries())
-    addLine(add, index === 0 ? `${card.variant.label}: ` : '  ', line)
+    addLine(add, index === 0 ? `${card.variant.label}${colon}` : '  ', line)
   if (card.header !== undefined) addLine(add, '', card.header)
   for (const sentence of card.authority) add('! ', sentence)
-  for (const { label, value } of card.facts) add('', `${label}: ${joinSpans(value)}`)
-  for (const caution of card.cautions.cautions) addCaution(add, '', caution)
+  for (const { label, value } of card.facts) add('', `${label}${colon}${joinSpans(value)}`)
+  for (const caution of card.cautions.cautions) addCaution(add, '', caution, card.marks)
   for (const { heading, parts } of card.sections) {
     lines.push('')
     add('', heading)
     lines.push('-'.repeat(width))
     for (const [index, part] of parts.entries()) {
       if (index > 0) lines.push('')
-      addPart(add, part, card.extent)
+      addPart(add, part, card)
     }
   }
   return `${lines.join('\n')}\n`

@@ -108,7 +108,13 @@ const CARD_SHAPE: Shape = {
   authority: ['string'],
   cautions: { label: 'string', cautions: [CAUTION_SHAPE] },
   sections: [{ id: 'string', heading: 'string', parts: [{}] }],
-  marks: { inFull: 'string', pictures: { '*': 'string' }, legend: { '*': 'string' } },
+  marks: {
+    inFull: 'string',
+    pictures: { '*': 'string' },
+    legend: { '*': 'string' },
+    'colon?': 'string',
+    'semicolon?': 'string',
+  },
 }
 
 /** Cards that were checked or made here: checking takes longer than writing, and a card is written in several forms. */

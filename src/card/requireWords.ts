@@ -25,6 +25,7 @@ const buildWordsShape = (): Shape => ({
       'choices',
       'pictures',
       'legend',
+      'signs',
     ]),
     ...repeatShape({}, [
       'identityFacts',

@@ -3,6 +3,7 @@ import type { Catalogue } from '../message/index.js'
 import type { OwnerSlip } from '../service/index.js'
 import { writeCautions, writePart, writeQuantity, writeReason } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
+import { finishCard } from './finishCard.js'
 import { DUE_SHAPE } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import { type ListItem, type SlipContext, writeWork } from './slip/slipContext.js'
@@ -91,38 +92,35 @@ export function slipModel(slip: OwnerSlip, catalogue: Catalogue): CardModel {
     { id: 'next', parts: makeListPart(writeNext(context)) },
     { id: 'samples', parts: makeListPart(writeSamples(context)) },
   ] as const
-  return {
-    kind: 'service-card',
-    version: '1.0',
-    language: catalogue.language,
-    direction: catalogue.direction,
-    extent: 'slip',
-    title,
-    shortTitle: title,
-    machine: quoteText(machine.name, '/machine/name'),
-    about: joinLines(
-      (['make', 'model', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
-      ' · ',
-    ),
-    ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
-    variant: {
-      known: true,
-      label: labels.use,
-      lines: [writeWords(isUsable ? labels.usable : labels.notToBeUsed)],
+  return finishCard(
+    {
+      kind: 'service-card',
+      version: '1.0',
+      language: catalogue.language,
+      direction: catalogue.direction,
+      extent: 'slip',
+      title,
+      shortTitle: title,
+      machine: quoteText(machine.name, '/machine/name'),
+      about: joinLines(
+        (['make', 'model', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
+        ' · ',
+      ),
+      ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
+      variant: {
+        known: true,
+        label: labels.use,
+        lines: [writeWords(isUsable ? labels.usable : labels.notToBeUsed)],
+      },
+      facts: writeFacts(context),
+      authority: writeAuthority(slipWords.authority, catalogue),
+      cautions: { label: words.labels.caution, cautions: writeCautions(context, cautions, '/faults') },
+      sections: sections.flatMap((section): CardSection[] =>
+        section.parts.length === 0 ? [] : [{ ...section, heading: headings[section.id] }],
+      ),
     },
-    facts: writeFacts(context),
-    authority: writeAuthority(slipWords.authority, catalogue),
-    cautions: { label: words.labels.caution, cautions: writeCautions(context, cautions, '/faults') },
-    sections: sections.flatMap((section): CardSection[] =>
-      section.parts.length === 0 ? [] : [{ ...section, heading: headings[section.id] }],
-    ),
-    marks: {
-      computed: words.computedMark,
-      inFull: words.labels.inFull,
-      pictures: words.pictures,
-      legend: words.legend,
-    },
-  }
+    words,
+  )
 }
 
 function writeFacts(context: SlipContext): CardModel['facts'] {

@@ -2,6 +2,7 @@ import type { Catalogue } from '../message/index.js'
 import { type CardContext, writeQuantity } from './cardContext.js'
 import { cardModel, type PlannedVisit } from './cardModel.js'
 import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
+import { setSigns } from './setSigns.js'
 import {
   addLabel,
   capitalise,
@@ -43,7 +44,7 @@ export function summariseVisit(planned: PlannedVisit, catalogue: Catalogue): str
     ),
     ...listMissing(partsOf('missing').flatMap(listItems), words.moreMissing),
   ]
-  return dropEmptyLines(lines).map(joinSpans)
+  return setSigns(dropEmptyLines(lines), words).map(joinSpans)
 }
 
 /** The services of a table of limits, with the limit that decides. */

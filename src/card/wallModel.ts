@@ -4,7 +4,7 @@ import type { WallFacts, WallInterval } from '../service/index.js'
 import { buildSourcesSection } from './buildSourcesSection.js'
 import { writeFactor, writeReason } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
-import { markChecked } from './requireCard.js'
+import { finishCard } from './finishCard.js'
 import { requireWords } from './requireWords.js'
 import {
   addLabel,
@@ -113,39 +113,36 @@ export function wallModel(facts: WallFacts, catalogue: Catalogue): CardModel {
     },
     buildSizesSection(context),
   ].filter(({ parts }) => parts.length > 0)
-  return markChecked({
-    kind: 'service-card',
-    version: '1.0',
-    language: catalogue.language,
-    direction: catalogue.direction,
-    extent: 'wall',
-    title: wall.title,
-    shortTitle: wall.title,
-    machine: quoteText(machine.model, '/machine/model'),
-    about: joinLines(
-      (['make', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
-      ' · ',
-    ),
-    ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
-    variant: describeVariant(context),
-    facts: [
-      ...listSerials(context),
-      ...facts.intervals.flatMap((interval, place) => listIntervals(context, interval, place)),
-      ...listSubmerged(context),
-    ],
-    authority: writeAuthority(wall.authority, catalogue),
-    cautions: {
-      label: words.labels.caution,
-      cautions: wall.cautions.map(({ word, text }) => ({ word, line: writeWords(text) })),
+  return finishCard(
+    {
+      kind: 'service-card',
+      version: '1.0',
+      language: catalogue.language,
+      direction: catalogue.direction,
+      extent: 'wall',
+      title: wall.title,
+      shortTitle: wall.title,
+      machine: quoteText(machine.model, '/machine/model'),
+      about: joinLines(
+        (['make', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
+        ' · ',
+      ),
+      ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
+      variant: describeVariant(context),
+      facts: [
+        ...listSerials(context),
+        ...facts.intervals.flatMap((interval, place) => listIntervals(context, interval, place)),
+        ...listSubmerged(context),
+      ],
+      authority: writeAuthority(wall.authority, catalogue),
+      cautions: {
+        label: words.labels.caution,
+        cautions: wall.cautions.map(({ word, text }) => ({ word, line: writeWords(text) })),
+      },
+      sections,
     },
-    sections,
-    marks: {
-      computed: words.computedMark,
-      inFull: words.labels.inFull,
-      pictures: words.pictures,
-      legend: words.legend,
-    },
-  })
+    words,
+  )
 }
 
 /** Maximum number of panel rows on the first page. The job must fit on this page too, because it has the cautions. */

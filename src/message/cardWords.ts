@@ -68,6 +68,8 @@ export interface CardWords {
   readonly choices: Readonly<
     Record<'magnet' | 'filter' | 'seals' | 'oil' | 'level' | 'leaks', readonly string[]>
   >
+  /** What stands between two texts, with its spaces: French has one before the sign. */
+  readonly signs: Words<'colon' | 'semicolon'>
   readonly notStated: string
   /** States that a figure is not known, and the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string

@@ -1,4 +1,4 @@
-import type { CardCaution, Line, SpanTone } from '../cardParts.js'
+import type { CardCaution, CardModel, Line, SpanTone } from '../cardParts.js'
 import { createElement, createTag, type Html, type HtmlChild } from './createElement.js'
 
 const TONE_CLASSES: Readonly<Record<SpanTone, string>> = {
@@ -23,6 +23,9 @@ export function renderLines(lines: readonly Line[], name: string): Html[] {
 }
 
 /** A caution with its signal word in front. */
-export function renderCaution({ word, line }: CardCaution): HtmlChild[] {
-  return [...(word === undefined ? [] : [createTag('strong', `${word}: `)]), ...renderLine(line)]
+export function renderCaution(
+  { word, line }: CardCaution,
+  { colon = ': ' }: CardModel['marks'],
+): HtmlChild[] {
+  return [...(word === undefined ? [] : [createTag('strong', `${word}${colon}`)]), ...renderLine(line)]
 }

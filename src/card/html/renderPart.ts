@@ -105,8 +105,8 @@ function renderPlate(panel: CardFigurePanel, marks: Marks): Html {
   return createTag('article.plate', head, createTag('dl', rows), drawings)
 }
 
-function renderCautionBox(caution: CardCaution): Html {
-  const text = createTag('div', renderCaution(caution))
+function renderCautionBox(caution: CardCaution, marks: Marks): Html {
+  const text = createTag('div', renderCaution(caution, marks))
   return caution.notice
     ? createTag('div.caution.notice', text)
     : createTag('div.caution', drawCautionSign(), text)
@@ -129,7 +129,12 @@ function renderStep(
   return createElement(
     'li',
     { 'data-steps': steps.join(' ') },
-    cautions.length === 0 ? undefined : createTag('div.before', cautions.map(renderCautionBox)),
+    cautions.length === 0
+      ? undefined
+      : createTag(
+          'div.before',
+          cautions.map((caution) => renderCautionBox(caution, marks)),
+        ),
     createTag(
       'div.step',
       label,
@@ -187,6 +192,6 @@ export function renderPart(part: CardPart, card: Pick<CardModel, 'extent' | 'mar
     case 'picture':
       return [renderDrawing(part)]
     case 'scenes':
-      return [renderScenes(part)]
+      return [renderScenes(part, marks)]
   }
 }

@@ -1,13 +1,13 @@
-import type { CardScene, CardScenes } from '../cardParts.js'
+import type { CardModel, CardScene, CardScenes } from '../cardParts.js'
 import { createElement, createTag, type Html } from './createElement.js'
 import { renderCaution, renderLine } from './renderLine.js'
 
 /** The scenes of a cue sheet: one row per scene, with what to show, to say and to have on the screen. */
-export function renderScenes({ columns, scenes }: CardScenes): Html {
+export function renderScenes({ columns, scenes }: CardScenes, cardMarks: CardModel['marks']): Html {
   const renderColumn = (name: keyof CardScenes['columns'], ...content: readonly Html[]) =>
     createTag(`div.${name}`, createTag('p.label', columns[name]), ...content)
   const renderScene = ({ number, title, time, shots, say, screen, hold }: CardScene): Html => {
-    const held = hold.map((caution) => createTag('li', renderCaution(caution)))
+    const held = hold.map((caution) => createTag('li', renderCaution(caution, cardMarks)))
     return createTag(
       'article.scene',
       createTag(

@@ -49,7 +49,7 @@ export function renderWall(
     drawCautionSign(),
     createTag(
       'div',
-      cautions.cautions.map((caution) => createTag('p', renderCaution(caution))),
+      cautions.cautions.map((caution) => createTag('p', renderCaution(caution, card.marks))),
     ),
   )
   const render = (list: readonly CardSection[]) => list.map((section) => renderSection(section, card))

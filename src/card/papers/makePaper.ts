@@ -1,7 +1,7 @@
 import type { Catalogue } from '../../message/index.js'
 import type { PlannedMachine } from '../../service/index.js'
 import type { CardModel, CardSection, Line, Paper } from '../cardParts.js'
-import { markChecked } from '../requireCard.js'
+import { finishCard } from '../finishCard.js'
 import { joinLines, quoteText } from '../spans.js'
 import { writeAuthority } from '../writeAuthority.js'
 
@@ -26,33 +26,30 @@ export function makePaper(catalogue: Catalogue, content: PaperContent): CardMode
     authority = writeAuthority(words.authority, catalogue),
     sections,
   } = content
-  return markChecked({
-    kind: 'service-card',
-    version: '1.0',
-    language: catalogue.language,
-    direction: catalogue.direction,
-    extent,
-    title,
-    shortTitle: title,
-    machine,
-    about,
-    ...(header !== undefined && { header }),
-    variant: {
-      known: variant?.some(({ tone }) => tone === 'gap') === false,
-      label: words.labels.variant,
-      lines: variant === undefined ? [] : [variant],
+  return finishCard(
+    {
+      kind: 'service-card',
+      version: '1.0',
+      language: catalogue.language,
+      direction: catalogue.direction,
+      extent,
+      title,
+      shortTitle: title,
+      machine,
+      about,
+      ...(header !== undefined && { header }),
+      variant: {
+        known: variant?.some(({ tone }) => tone === 'gap') === false,
+        label: words.labels.variant,
+        lines: variant === undefined ? [] : [variant],
+      },
+      facts: [],
+      authority,
+      cautions: { label: words.labels.caution, cautions: [] },
+      sections: sections.filter(({ parts }) => parts.length > 0),
     },
-    facts: [],
-    authority,
-    cautions: { label: words.labels.caution, cautions: [] },
-    sections: sections.filter(({ parts }) => parts.length > 0),
-    marks: {
-      computed: words.computedMark,
-      inFull: words.labels.inFull,
-      pictures: words.pictures,
-      legend: words.legend,
-    },
-  })
+    words,
+  )
 }
 
 /** The head of a paper about one machine; without a log the machine has no name of its own. */

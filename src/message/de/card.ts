@@ -138,6 +138,7 @@ export const cardWords: CardWords = {
     leaks: ['trocken', 'schwitzt', 'tropft', 'ungeprüft'],
     seals: ['neu', 'alt'],
   },
+  signs: { colon: ': ', semicolon: '; ' },
   notStated: 'nicht angegeben: siehe Anleitung',
   cannotTell: (missing) =>
     missing.length === 0 ? 'nicht bekannt: siehe Anleitung' : `nicht bekannt ohne ${join(missing, 'und')}`,

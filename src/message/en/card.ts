@@ -141,6 +141,7 @@ export const cardWords: CardWords = {
     leaks: ['dry', 'weeps', 'drips', 'not checked'],
     seals: ['new', 'used again'],
   },
+  signs: { colon: ': ', semicolon: '; ' },
   notStated: 'not stated: see the manual',
   cannotTell: (missing) =>
     missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,

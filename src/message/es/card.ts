@@ -138,6 +138,7 @@ export const cardWords: CardWords = {
     leaks: ['seco', 'rezuma', 'gotea', 'sin comprobar'],
     seals: ['nueva', 'reutilizada'],
   },
+  signs: { colon: ': ', semicolon: '; ' },
   notStated: 'no indicado: ver el manual',
   cannotTell: (missing) =>
     missing.length === 0

@@ -142,6 +142,7 @@ export const cardWords: CardWords = {
     leaks: ['sec', 'suinte', 'goutte', 'non contrôlé'],
     seals: ['neuf', 'réutilisé'],
   },
+  signs: { colon: ' : ', semicolon: ' ; ' },
   notStated: 'non indiqué : voir le manuel',
   cannotTell: (missing) =>
     missing.length === 0 ? 'non connu : voir le manuel' : `non connu sans : ${join(missing, 'et')}`,
