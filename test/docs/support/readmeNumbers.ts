@@ -28,7 +28,7 @@ function renderNumbers(): string {
 | values to calculate and round | ${count('computed')} | calculated exactly, rounded once |
 | steps to put in a safe order | ${plan.steps.length} | built, and checked step by step |
 | checks of what was written | what someone thinks of | ${rules.length} rules, tried on ${cases} documents with and without a mistake |
-| outside checks of the method | – | [${checks}](docs/checks.md): rows of published tables and worked examples |
+| outside checks of the method | – | ${checks} rows of published tables and worked examples, [listed with their sources](DEVELOPERS.md#tests) |
 | languages of a card | one | ${languages} |
 `
 }
