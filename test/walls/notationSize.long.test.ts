@@ -9,7 +9,7 @@ const ROOT = new URL('../../', import.meta.url).pathname
  * corrections of mistakes, a tenth the spellings of units. The names that the minifier gives change it by 0.03 when other
  * rooms change.
  */
-const CEILING = 10.2
+const CEILING = 10.1
 
 /** The bundle of `parseSpecSheet` from the sources, with empty modules for these files. */
 async function bundle(empty: RegExp): Promise<string> {

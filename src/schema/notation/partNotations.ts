@@ -189,7 +189,7 @@ export function variant(): Piece {
   const pattern = `(?<name>${chunk}(, ${chunk})*)`
   // A chunk ends at a comma, so the reader does not take the `whe` of `when` for a chunk.
   const { read } = term(`${pattern}(?=,|$)`, 'name')
-  return sequence({ pattern: () => pattern, read }, afterComma(labelled('when ', 'when', condition())))
+  return sequence({ pattern, read }, afterComma(labelled('when ', 'when', condition())))
 }
 
 /** `both ends of the front cross tube, lifts front`. */
@@ -218,5 +218,5 @@ export function documentSource(): Piece {
     `(?=${FREE_WORDS_PATTERN}$)(?<title>.+?)(, ${makeChoice('document', DOCUMENT_KINDS)})?` +
       `(, edition (?<edition>${WORDS_PATTERN}))?(, (?<date>[0-9]{4}-[0-9]{2}-[0-9]{2}))?$`,
   )
-  return { pattern: () => FREE_WORDS_PATTERN, read }
+  return { pattern: FREE_WORDS_PATTERN, read }
 }

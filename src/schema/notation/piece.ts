@@ -27,10 +27,20 @@ export interface Reading {
  * undefined; to try another piece, go back with {@link retry}.
  */
 export interface Piece {
-  /** Only schemas need it. */
-  readonly pattern: () => string
+  readonly pattern: PatternParts
   readonly read: (reading: Reading) => unknown
 }
+
+/**
+ * What a pattern consists of, in order: regular expressions, pieces, fixed words and alternatives. Only schemas need
+ * the pattern, so only `buildPattern` puts the parts together.
+ */
+export type PatternParts =
+  | string
+  | Piece
+  | { readonly words: string }
+  | { readonly oneOf: readonly Piece[] }
+  | readonly PatternParts[]
 
 /** Reads a piece, and goes back to the start if it is not there. */
 export function retry(piece: Piece, reading: Reading): unknown {
@@ -67,7 +77,7 @@ export function term(
 ): Piece {
   let stickyPattern: RegExp | undefined
   return {
-    pattern: () => pattern,
+    pattern,
     read: (reading) => {
       stickyPattern ??= new RegExp(pattern, 'uy')
       stickyPattern.lastIndex = reading.at
@@ -80,12 +90,9 @@ export function term(
   }
 }
 
-/** A pattern that matches exactly this text. */
-export const escapePattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
-
 /** Fixed words and their value, by default an empty object, which adds nothing to a {@link sequence}. */
 export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
-  pattern: () => escapePattern(text),
+  pattern: { words: text },
   read: (reading) => {
     if (!reading.text.startsWith(text, reading.at)) return noteExpected(reading, expected)
     reading.at += text.length
@@ -123,10 +130,10 @@ export type Part = Piece | string | { readonly [key: string]: unknown; readonly 
 export function sequence(...parts: readonly Part[]): Piece {
   const pieces = parts.map((part): Piece => {
     if (typeof part === 'string') return words(part)
-    return part.read ? part : { pattern: () => '', read: () => part }
+    return part.read ? part : { pattern: '', read: () => part }
   })
   return {
-    pattern: () => pieces.map(({ pattern }) => pattern()).join(''),
+    pattern: pieces,
     read: (reading) => {
       const joinedValue = {}
       for (const piece of pieces) {
@@ -159,14 +166,14 @@ export const labelled = (label: string, key: string, piece: Piece, expected?: No
 
 export function optional(...parts: readonly Part[]): Piece {
   const piece = sequence(...parts)
-  return { pattern: () => `(${piece.pattern()})?`, read: (reading) => retry(piece, reading) ?? {} }
+  return { pattern: ['(', piece, ')?'], read: (reading) => retry(piece, reading) ?? {} }
 }
 
 /** Optional parts after a comma. */
 export const afterComma = (...parts: readonly Part[]): Piece => optional(', ', ...parts)
 
 export const oneOf = (...pieces: readonly Piece[]): Piece => ({
-  pattern: () => `(${pieces.map(({ pattern }) => pattern()).join('|')})`,
+  pattern: { oneOf: pieces },
   read: (reading) => {
     for (const piece of pieces) {
       const value = retry(piece, reading)
@@ -180,7 +187,7 @@ export const oneOf = (...pieces: readonly Piece[]): Piece => ({
 export function listOf(piece: Piece, separator: string): Piece {
   const separatorPiece = words(separator)
   return {
-    pattern: () => `${piece.pattern()}(${separatorPiece.pattern()}${piece.pattern()})*`,
+    pattern: [piece, '(', separatorPiece, piece, ')*'],
     read: (reading) => {
       const entries: unknown[] = []
       for (;;) {

@@ -23,10 +23,3 @@ export function readNotation(
   const at = Math.max(reading.furthest, reading.at)
   return { ok: false, at, expected: at > reading.furthest ? [] : reading.expected }
 }
-
-/** The pattern of a notation for every schema reader: without group names, and for the whole text. */
-export function buildPattern({ piece }: Notation): string {
-  return `^(${piece()
-    .pattern()
-    .replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
-}

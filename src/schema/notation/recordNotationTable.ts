@@ -14,7 +14,7 @@ const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${W
 /** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
 function oilUsed(): Piece {
   const { read } = term(`(?=${FREE_WORDS_PATTERN}$)(?<name>.+?)( from (?<container>${ID}))?$`)
-  return { pattern: () => FREE_WORDS_PATTERN, read }
+  return { pattern: FREE_WORDS_PATTERN, read }
 }
 
 /** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by hand`. */

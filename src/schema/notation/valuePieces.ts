@@ -1,12 +1,10 @@
 import { dropUndefined } from '../../base/index.js'
 import { listSpellings, type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
-import { buildOnce } from '../shapes/makeShape.js'
 import * as shapes from '../shapes/textShapes.js'
 import type { Found, Piece, WrittenSource } from './piece.js'
 import {
   convert,
-  escapePattern,
   field,
   kindWords,
   labelled,
@@ -17,6 +15,7 @@ import {
   retry,
   sequence,
   term,
+  words,
 } from './piece.js'
 
 // The pieces of all texts of a sheet: figures, amounts with their unit, and sources.
@@ -48,25 +47,13 @@ export const FRACTION_PATTERN = '([1-9][0-9]{0,2} )?(1/2|[1-3]/4|[1-7]/8|(1[0-5]
 export const RANGE_PATTERN = '(–|-| to )'
 
 /** One of these units. The longest spelling is first, so that `g` does not match the start of `gram`. */
-function unitPiece(units: readonly Unit[]): Piece {
-  const listUnits = buildOnce(() =>
-    units
+const unitPiece = (units: readonly Unit[]): Piece =>
+  oneOf(
+    ...units
       .flatMap((unit) => listSpellings(unit).map((spelling) => [spelling, unit] as const))
-      .sort(([first], [second]) => second.length - first.length),
+      .sort(([first], [second]) => second.length - first.length)
+      .map(([spelling, unit]) => words(spelling, undefined, { unit })),
   )
-  return {
-    pattern: () =>
-      `(${listUnits()
-        .map(([spelling]) => escapePattern(spelling))
-        .join('|')})`,
-    read: (reading) => {
-      const [spelling = '', unit] =
-        listUnits().find(([known]) => reading.text.startsWith(known, reading.at)) ?? []
-      reading.at += spelling.length
-      return unit && { unit }
-    },
-  }
-}
 
 /**
  * Figures with one of these units, as the group `unit`. Amounts of all units share the pattern of their figures: a
@@ -170,7 +157,7 @@ export function withSource(
 ): Piece {
   const brackets = sourceInBrackets()
   return {
-    pattern: () => piece.pattern() + optional(brackets).pattern(),
+    pattern: [piece, optional(brackets)],
     read: (reading) => {
       const value = piece.read(reading) as Readonly<Record<string, unknown>> | undefined
       if (value === undefined) return undefined

@@ -1,9 +1,9 @@
+import { buildPattern as patternOfNotation } from '../../../../src/schema/notation/buildPattern.js'
 import type { Notation } from '../../../../src/schema/notation/notation.js'
 import { type NotationName, PLACE_TABLES } from '../../../../src/schema/notation/notationTables.js'
 import type { Reading } from '../../../../src/schema/notation/piece.js'
 import {
   type NotationReading,
-  buildPattern as patternOfNotation,
   readNotation as readInNotation,
 } from '../../../../src/schema/notation/readNotation.js'
 
