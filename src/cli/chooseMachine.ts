@@ -125,7 +125,7 @@ export async function planFromFiles(command: string, options: Options, io: Comma
       )
   if (planned?.value.procedure)
     io.printError(cleanLine(io.words.reports.steps({ name: planned.value.procedure.name, path: path ?? '' })))
-  const locatedFindings = locateFindings([...readFindings, ...findings], allSets, io.catalogue)
+  const locatedFindings = locateFindings([...readFindings, ...findings], allSets, io)
   return dropUndefined({
     planned,
     sheet,

@@ -43,7 +43,7 @@ export async function importFleet(options: Options, io: CommandIo): Promise<Exit
   const readFindings = locateFindings(
     sets.flatMap(({ findings }) => findings),
     sets,
-    io.catalogue,
+    io,
   )
   const sources = await readSources(dataPaths, logs, options, io)
   const matched = matchLogs(sources.machines, logs, io)
@@ -68,7 +68,7 @@ export async function importFleet(options: Options, io: CommandIo): Promise<Exit
       logs: [{ name: known.path ?? '', document }],
     })
     const mistakes = findNewMistakes(makeSet(known.log), added.log, options)
-    findings.push(...locateFindings(mistakes, sets, io.catalogue))
+    findings.push(...locateFindings(mistakes, sets, io))
     return { known, extendLog, added, makeSet }
   })
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format, io))
@@ -162,17 +162,14 @@ async function readSources(
       ...finding,
       document: { ...finding.document, name: file },
     }))
-    findings.push(...locateFindings(named, [], io.catalogue))
+    findings.push(...locateFindings(named, [], io))
   }
   return { machines, findings }
 }
 
 /** Finds the log of each machine by id, serial number or PIN; makes a new log if the table names its sheet. */
-function matchLogs(
-  sources: readonly SourceMachine[],
-  logs: readonly KnownLog[],
-  { words: { reports }, catalogue }: CommandIo,
-) {
+function matchLogs(sources: readonly SourceMachine[], logs: readonly KnownLog[], io: CommandIo) {
+  const { reports } = io.words
   const findings: LocatedFinding[] = []
   const logsByNumber = new Map<string, KnownLog[]>()
   const addLog = (known: KnownLog): void => {
@@ -196,7 +193,7 @@ function matchLogs(
     if (found.length === 0 && machine.newLog !== undefined) {
       const parsed = parseDocument('machine-log', makeLog(number, machine.newLog), { name: file })
       for (const finding of parsed.findings)
-        report('log-unreadable', locateFindings([finding], [], catalogue)[0]?.message ?? '')
+        report('log-unreadable', locateFindings([finding], [], io)[0]?.message ?? '')
       if (!parsed.ok) continue
       const known = { log: parsed.value, path: undefined }
       addLog(known)
@@ -225,7 +222,7 @@ function readRecords(
   { records = [] }: TableMachine,
   log: MachineLog,
   findings: LocatedFinding[],
-  { words, catalogue }: CommandIo,
+  io: CommandIo,
 ): readonly ServiceRecord[] {
   return records.flatMap(
     ({ line, date, readings: { hours, distance }, by, entries }): readonly ServiceRecord[] => {
@@ -248,9 +245,9 @@ function readRecords(
         },
         { name: log.id },
       )
-      const located = locateFindings(parsed.findings, [], catalogue).map((finding) => ({
+      const located = locateFindings(parsed.findings, [], io).map((finding) => ({
         ...finding,
-        message: words.reports.recordOf({ date, message: finding.message }),
+        message: io.words.reports.recordOf({ date, message: finding.message }),
         position: { line, column: 1 },
       }))
       findings.push(...located)

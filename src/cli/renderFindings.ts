@@ -1,8 +1,9 @@
 import { dropUndefined, type Finding, type Severity } from '../base/index.js'
-import { type Catalogue, renderMessage } from '../message/index.js'
+import { renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
 import type { CommandIo, ExitCode } from './cliIo.js'
 import { findTextRange, type LocatedFinding, makeLocator, type TextPosition } from './makeLocator.js'
+import { findYamlProblem } from './message/yamlProblem.js'
 import type { FileSet } from './readDocuments.js'
 import { type Language, renderReport } from './renderReport.js'
 import { renderSarif } from './renderSarif.js'
@@ -26,8 +27,7 @@ export function chooseExitCode(findings: readonly Finding[], level: Severity): E
 /** Prints the findings of the parser; true if a document has an error and the command must stop. */
 export function reportReadErrors(sets: readonly FileSet[], io: CommandIo): boolean {
   const findings = sets.flatMap((fileSet) => fileSet.findings)
-  if (findings.length > 0)
-    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io), 'text', io))
   return findings.some(({ severity }) => severity === 'error')
 }
 
@@ -35,7 +35,7 @@ export function reportReadErrors(sets: readonly FileSet[], io: CommandIo): boole
 export function locateFindings(
   findings: readonly Finding[],
   sets: readonly FileSet[],
-  catalogue: Catalogue,
+  language: Language,
 ): readonly LocatedFinding[] {
   const locators = new Map<string, ReturnType<typeof makeLocator>>()
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
@@ -45,13 +45,24 @@ export function locateFindings(
     const text = findTextRange(finding) && place?.text
     return dropUndefined({
       ...finding,
-      message: renderMessage(finding, catalogue),
+      message: writeMessage(finding, language),
       position,
       end: place?.end,
       text,
     })
   })
   return sortFindings(located)
+}
+
+/** The text of a finding; what the YAML reader says in English is translated if it is known. */
+function writeMessage(finding: Finding, { words, catalogue }: Language): string {
+  const { yamlProblems } = words
+  if (finding.code !== 'spec/not-yaml' || yamlProblems === 'as written')
+    return renderMessage(finding, catalogue)
+  const { problem, ...place } = finding.params as SpecCodes['spec/not-yaml']
+  const known = findYamlProblem(problem)
+  const text = known === undefined ? problem : yamlProblems[known]
+  return renderMessage({ code: finding.code, params: { ...place, problem: text } }, catalogue)
 }
 
 /** Findings by file, line and severity. */

@@ -170,6 +170,30 @@ describe.each(LINES.map((line) => [line.join(' '), line] as const))('%s', (_name
   })
 })
 
+it.each([
+  ['a: 1\n\tb: 2\n', 'Tabs are not allowed'],
+  ['a:\n   b: 1\n  c: 2\n', 'All mapping items must start'],
+  ['a:\n   - 1\n  - 2\n', 'A block sequence may not'],
+  ['a: b: c\n', 'Nested mappings'],
+  ['a: 1\nb\n', 'Implicit map keys need'],
+  ['a: "x\n', 'Missing closing'],
+  ['a: [1 2, {b: 1}\n', 'Flow sequence in block'],
+  ['a: {b: 1 c: 2}\n', 'Block collections are not'],
+  ['a: @x\n', 'Plain value cannot start'],
+  ['a: "x"#y\n', 'Comments must be separated'],
+  ['a: &x 1\nb: *x\n', 'anchors and aliases'],
+  ['? [a]\n: 1\n', 'a key must be a text'],
+  ['a: 1\n---\nb: 2\n', 'more than one document'],
+])('what is wrong with the YAML %j is in the language', async (text, english) => {
+  const check = async (language: string) => {
+    const io = memoryIo({ 'x.yaml': text })
+    expect(await runCommand(['check', 'x.yaml', '--language', language], io)).toBe(1)
+    return io.out.join('\n')
+  }
+  expect(await check('en')).toMatch(new RegExp(english))
+  for (const language of TRANSLATIONS) expect(await check(language)).not.toMatch(new RegExp(english))
+})
+
 describe('the terminal', () => {
   /** Lines that are too long although a space could break them. */
   const tooLong = (text: string, columns: number) =>

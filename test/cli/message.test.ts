@@ -116,7 +116,9 @@ it('English prints each of its values', () => {
 
 describe.each(TRANSLATIONS)('the words of the command line in %s', (language) => {
   it('have every text of English, and no others', async () => {
-    expect(listKeys(await load(language)).toSorted()).toEqual(listKeys(en).toSorted())
+    // English needs no table for the English texts of the YAML reader.
+    const keys = (words: CliWords) => listKeys({ ...words, yamlProblems: '' }).toSorted()
+    expect(keys(await load(language))).toEqual(keys(en))
   })
 
   it('print the same values as English', async () => {

@@ -54,7 +54,9 @@ describe('order', () => {
     ]
     const shuffledFindings = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
     const place = ({ document, path, severity, code }: Finding) => [document.name, path, severity, code]
-    expect(locateFindings(shuffledFindings, [set(texts)], en).map(place)).toEqual(sorted.map(place))
+    expect(locateFindings(shuffledFindings, [set(texts)], { words, catalogue: en }).map(place)).toEqual(
+      sorted.map(place),
+    )
   })
 })
 
@@ -70,13 +72,18 @@ describe('place', () => {
   ])('%j: the finding is at the position where reading stopped', (text, position) => {
     const name = text.startsWith('kind') ? 'a.yaml' : 'a.json'
     const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText('any', text, { name })
-    expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })], en)[0]?.position).toEqual(position)
+    expect(
+      locateFindings(findings.slice(0, 1), [set({ [name]: text })], { words, catalogue: en })[0]?.position,
+    ).toEqual(position)
   })
 })
 
 describe('text', () => {
   const text = (candidate: Finding) =>
-    renderFindings(locateFindings([candidate], [], en), 'text', { words, catalogue: en })
+    renderFindings(locateFindings([candidate], [], { words, catalogue: en }), 'text', {
+      words,
+      catalogue: en,
+    })
 
   it('without a file names the kind of document, without a place no place', () => {
     expect(text(finding({ document: { kind: 'toolbox' }, path: '' }))).toMatch(

@@ -43,7 +43,10 @@ const FILE_SET = {
 
 function report(...findings: readonly Finding[]): Run {
   const log: unknown = JSON.parse(
-    renderFindings(locateFindings(findings, [FILE_SET], en), 'sarif', { words, catalogue: en }),
+    renderFindings(locateFindings(findings, [FILE_SET], { words, catalogue: en }), 'sarif', {
+      words,
+      catalogue: en,
+    }),
   )
   if (!isSarif(log)) throw new Error(JSON.stringify(isSarif.errors))
   const [run] = log.runs
@@ -158,7 +161,10 @@ describe('the published schema', () => {
 
   it('refuses a report with another level, version or line', () => {
     const log = JSON.parse(
-      renderFindings(locateFindings([finding()], [FILE_SET], en), 'sarif', { words, catalogue: en }),
+      renderFindings(locateFindings([finding()], [FILE_SET], { words, catalogue: en }), 'sarif', {
+        words,
+        catalogue: en,
+      }),
     )
     const [run] = log.runs
     const [result] = run.results

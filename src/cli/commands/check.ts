@@ -26,7 +26,7 @@ export async function runCheck(options: Options, io: CommandIo): Promise<ExitCod
   // Each set is dropped before the next: thousands of folders need the memory of one.
   for await (const fileSet of readSets(found, { ...io, readText })) {
     const findings = [...fileSet.findings, ...checkDocuments(fileSet.set, { today: options.today })]
-    for (const finding of locateFindings(findings, [fileSet], io.catalogue)) foundFindings.push(finding)
+    for (const finding of locateFindings(findings, [fileSet], io)) foundFindings.push(finding)
     documentCount += fileSet.texts.size
   }
   const allFindings = sortFindings(foundFindings)

@@ -27,7 +27,7 @@ export async function runImport(options: Options, io: CommandIo): Promise<ExitCo
     document: { ...finding.document, name: telematicsPath },
   }))
   const refuse = (findings: readonly Finding[]): ExitCode => {
-    io.print(renderFindings(locateFindings(findings, sets, io.catalogue), options.format, io))
+    io.print(renderFindings(locateFindings(findings, sets, io), options.format, io))
     report(io.words.reports.nothingWritten)
     return 1
   }
@@ -39,7 +39,7 @@ export async function runImport(options: Options, io: CommandIo): Promise<ExitCo
   const makeLogSet = (document: MachineLog) => ({ ...EMPTY_SET, logs: [{ name: logPath, document }] })
   const newMistakes = findNewMistakes(makeLogSet(log.document), added.log, options)
   if (newMistakes.some(isError)) return refuse([...importFindings, ...newMistakes])
-  const findings = locateFindings([...importFindings, ...readFindings, ...newMistakes], sets, io.catalogue)
+  const findings = locateFindings([...importFindings, ...readFindings, ...newMistakes], sets, io)
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format, io))
   for (const line of describeAddedReadings(added, reports)) report(line)
   if (options.out === undefined) report(reports.nameLogFile)

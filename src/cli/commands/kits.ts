@@ -20,8 +20,7 @@ export async function runKits(options: Options, io: CommandIo): Promise<ExitCode
     machines: ownKits.map(({ machine }) => machine.id),
     order: orderList(ownKits),
   }))
-  if (findings.length > 0)
-    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io), 'text', io))
   const exitCode = findings.length > 0 ? 1 : 0
   if (options.format === 'json') {
     const groups = groupKits(kits)

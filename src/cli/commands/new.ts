@@ -99,7 +99,7 @@ async function readTableSheet(path: string, io: CommandIo): Promise<SpecSheet | 
   const parsed = parseDocument('spec-sheet', data, { name: path })
   const findings = [
     ...tableFindings,
-    ...locateFindings(parsed.findings, [], io.catalogue).map((finding) => {
+    ...locateFindings(parsed.findings, [], io).map((finding) => {
       const { line = 1, column = '' } = findCell(finding.path) ?? {}
       const { message: text } = finding
       const message = column === '' ? text : io.words.reports.column({ column, message: text })

@@ -26,8 +26,7 @@ export async function runPapers(options: Options, io: CommandIo): Promise<ExitCo
   const sets = await readDocuments(paths, io)
   if (reportReadErrors(sets, io)) return 1
   const { papers, findings } = makePapers(sets, options, io)
-  if (findings.length > 0)
-    io.printError(renderFindings(locateFindings(findings, sets, io.catalogue), 'text', io))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets, io), 'text', io))
   const files = papers.flatMap(({ name, paper: model }) => [
     [join(out, `${name}.html`), renderHtml(model)] as const,
     [join(out, `${name}.md`), renderMarkdown(model)] as const,

@@ -35,7 +35,7 @@ export async function runProcedure(options: Options, io: CommandIo): Promise<Exi
     oldProcedure === undefined ? buildForVisit(sets, options) : findRevision(oldProcedure, sets)
   const refreshedProcedure = oldProcedure && refreshProcedure(oldProcedure, sheet, log.identity)
   const report = (findings: readonly Finding[]): ExitCode => {
-    const locatedFindings = locateFindings(findings, sets, io.catalogue)
+    const locatedFindings = locateFindings(findings, sets, io)
     if (locatedFindings.length > 0) io.printError(renderFindings(locatedFindings, 'text', io))
     return chooseExitCode(locatedFindings, options.level)
   }

@@ -23,7 +23,7 @@ export async function runRecord(options: Options, io: CommandIo): Promise<ExitCo
   if (fileSet === undefined || sets.length > 1) throw new UsageError('nameRecord')
   const readFindings = fileSet.findings
   if (readFindings.some(({ severity }) => severity === 'error')) {
-    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format, io))
+    io.print(renderFindings(locateFindings(readFindings, sets, io), options.format, io))
     return 1
   }
   const [record] = fileSet.set.records
@@ -32,7 +32,7 @@ export async function runRecord(options: Options, io: CommandIo): Promise<ExitCo
   const log = fileSet.set.logs.find(({ document }) => document.id === record.document.machine)
   if (log === undefined) throw new UsageError('logOfRecordMissing', { id: record.document.machine })
   const appended = appendRecord(record, fileSet.set, { today: options.today })
-  const locatedFindings = locateFindings([...readFindings, ...appended.findings], sets, io.catalogue)
+  const locatedFindings = locateFindings([...readFindings, ...appended.findings], sets, io)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format, io))
   if (!appended.ok) {

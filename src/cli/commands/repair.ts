@@ -35,7 +35,7 @@ export async function runRepair(options: Options, io: CommandIo): Promise<ExitCo
   const openFindings = left.map((finding) => {
     return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
   })
-  const locatedFindings = locateFindings(openFindings, [], io.catalogue)
+  const locatedFindings = locateFindings(openFindings, [], io)
   if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: locatedFindings, procedure }, null, 2))
   else if (openFindings.length > 0) io.print(renderFindings(locatedFindings, 'text', io))
   if (options.out !== undefined) {

@@ -27,7 +27,7 @@ export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitC
   const sets = await readDocuments(options.paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   if (readFindings.some(isError)) {
-    io.print(renderFindings(locateFindings(readFindings, sets, io.catalogue), options.format, io))
+    io.print(renderFindings(locateFindings(readFindings, sets, io), options.format, io))
     return 1
   }
   const [machine, ...others] = listMachines(sets, options)
@@ -52,7 +52,7 @@ export async function runTopUp(words: ParsedWords, io: CommandIo): Promise<ExitC
       : { ...addReadings(current, readings).log, topUps: [...(current.topUps ?? []), topUp] }
   const extendedLog = extend(log)
   const newMistakes = extendedLog === undefined ? [] : findNewMistakes(fileSet.set, extendedLog, options)
-  const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets, io.catalogue)
+  const locatedFindings = locateFindings([...readFindings, ...newMistakes], sets, io)
   if (locatedFindings.length > 0 || options.format !== 'text')
     io.print(renderFindings(locatedFindings, options.format, io))
   // Oil in the gearcase is recorded even if it is not permitted.

@@ -30,7 +30,7 @@ export async function runWallCards(options: Options, io: CommandIo): Promise<Exi
   const sets = await readDocuments(paths, io)
   const readFindings = sets.flatMap(({ findings }) => findings)
   const report = (findings: readonly Finding[]): ExitCode => {
-    const located = locateFindings(findings, sets, io.catalogue)
+    const located = locateFindings(findings, sets, io)
     if (located.length > 0) io.printError(renderFindings(located, options.format, io))
     return chooseExitCode(located, options.level)
   }

@@ -12,6 +12,7 @@ import type { BlankWords } from './blankWords.js'
 import type { ErrorTexts } from './errorTexts.js'
 import type { ReportTexts } from './reportTexts.js'
 import type { Text } from './text.js'
+import type { YamlProblem } from './yamlProblem.js'
 
 /** Words in help that stand for a value that the user writes. */
 export type Placeholder =
@@ -119,6 +120,8 @@ export interface CliWords {
   readonly keys: Readonly<Record<KeyMeaning, string>>
   /** Comments of documents to fill in. */
   readonly blanks: BlankWords
+  /** The texts of the YAML reader are English. */
+  readonly yamlProblems: Readonly<Record<YamlProblem, string>> | 'as written'
   readonly standardInput: string
   readonly severities: Readonly<Record<Severity, string>>
   readonly dueStates: Readonly<Record<DueState, string>>

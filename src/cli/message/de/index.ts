@@ -7,6 +7,7 @@ import { errors } from './errors.js'
 import { keys } from './keys.js'
 import { options } from './options.js'
 import { reports } from './reports.js'
+import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in German; not reviewed by a speaker who knows the trade. */
 export const de: CliWords = {
@@ -68,6 +69,7 @@ Einzelheiten: drivetrain-service help <Befehl> --language de. Die Betriebsanleit
   answers,
   keys,
   blanks,
+  yamlProblems,
   standardInput: 'Standardeingabe',
   severities: { error: 'Fehler', warning: 'Warnung', info: 'Hinweis' },
   dueStates: {

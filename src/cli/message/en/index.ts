@@ -67,6 +67,7 @@ For details: drivetrain-service help <command>. The machine's own manual always 
   answers,
   keys,
   blanks,
+  yamlProblems: 'as written',
   standardInput: 'standard input',
   severities: { error: 'error', warning: 'warning', info: 'info' },
   dueStates: {

@@ -7,6 +7,7 @@ import { errors } from './errors.js'
 import { keys } from './keys.js'
 import { options } from './options.js'
 import { reports } from './reports.js'
+import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in Spanish; not reviewed by a speaker who knows the trade. */
 export const es: CliWords = {
@@ -68,6 +69,7 @@ Más detalles: drivetrain-service help <orden> --language es. El manual de la m�
   answers,
   keys,
   blanks,
+  yamlProblems,
   standardInput: 'entrada estándar',
   severities: { error: 'error', warning: 'advertencia', info: 'nota' },
   dueStates: {

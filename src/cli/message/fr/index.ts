@@ -7,6 +7,7 @@ import { errors } from './errors.js'
 import { keys } from './keys.js'
 import { options } from './options.js'
 import { reports } from './reports.js'
+import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in French; not reviewed by a speaker who knows the trade. */
 export const fr: CliWords = {
@@ -68,6 +69,7 @@ Pour en savoir plus : drivetrain-service help <commande> --language fr. Le manu
   answers,
   keys,
   blanks,
+  yamlProblems,
   standardInput: 'entrée standard',
   severities: { error: 'erreur', warning: 'avertissement', info: 'note' },
   dueStates: {
