@@ -27,6 +27,7 @@ export type {
 export { cardStyle } from './cardStyle.js'
 export { cueList } from './cueList.js'
 export type { Cue, CueShot, CueSpeech } from './cueParts.js'
+export { nameSeal } from './nameSeal.js'
 export { type PaperFacts, paperModel } from './paperModel.js'
 export { type HtmlOptions, renderHtml } from './renderHtml.js'
 export { renderMarkdown } from './renderMarkdown.js'

@@ -170,6 +170,18 @@ describe.each(LINES.map((line) => [line.join(' '), line] as const))('%s', (_name
   })
 })
 
+it.each(TRANSLATIONS)(
+  'in %s kits and orders name seals, and write sizes, in the language',
+  async (language) => {
+    const english = await run(['kits', TIND, ...TODAY], 'en')
+    expect(english.text).toMatch(/crush washer .*1\.5 mm/)
+    const { text } = await run(['kits', TIND, ...TODAY], language)
+    expect(text.split('\n').length).toBe(english.text.split('\n').length)
+    expect(text).toMatch(/ 1,5 mm/)
+    expect(text).not.toMatch(/crush washer|o-ring(?! )|[0-9]\.[0-9]/)
+  },
+)
+
 it.each([
   ['a: 1\n\tb: 2\n', 'Tabs are not allowed'],
   ['a:\n   b: 1\n  c: 2\n', 'All mapping items must start'],

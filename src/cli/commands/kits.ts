@@ -1,3 +1,4 @@
+import { nameSeal } from '../../card/index.js'
 import { formatQuantity, type Quantity, type VolumeUnit } from '../../quantity/index.js'
 import { groupKits, type Kit, orderList } from '../../service/index.js'
 import { cleanLine } from '../cleanLine.js'
@@ -53,11 +54,13 @@ type Order = ReturnType<typeof orderList>
 const writeVolume = (volume: Quantity<VolumeUnit>, { catalogue }: CommandIo): string =>
   formatQuantity(volume, catalogue.marks, { atMost: 0 })
 
-function printPieces(
-  items: readonly { readonly name: string; readonly count: number }[],
-  io: CommandIo,
-): void {
-  for (const { name, count } of items) io.print(cleanLine(`  ${count} ×  ${name}`))
+function printSeals(seals: Kit['seals'], { catalogue, print }: CommandIo): void {
+  for (const { seal, count } of seals) print(cleanLine(`  ${count} ×  ${nameSeal(seal, catalogue)}`))
+}
+
+function printFilters(filters: NonNullable<Kit['filters']>, { catalogue, print }: CommandIo): void {
+  for (const { part, kind, count } of filters)
+    print(cleanLine(`  ${count} ×  ${part} ${catalogue.card.filters[kind]}`))
 }
 
 function printKits(kits: readonly Kit[], io: CommandIo): void {
@@ -65,10 +68,10 @@ function printKits(kits: readonly Kit[], io: CommandIo): void {
   for (const { machines, kit } of groupKits(kits)) {
     io.print(cleanLine(reports.kitFor({ machines: machines.map(({ name }) => name).join(', ') })))
     for (const { oil, volume } of kit.oil) io.print(cleanLine(`  ${writeVolume(volume, io)}  ${oil}`))
-    printPieces(kit.seals, io)
-    for (const { name, count } of kit.spares ?? [])
-      io.print(cleanLine(`  ${count} ×  ${reports.spare({ name })}`))
-    printPieces(kit.filters ?? [], io)
+    printSeals(kit.seals, io)
+    for (const { seal, count } of kit.spares ?? [])
+      io.print(cleanLine(`  ${count} ×  ${reports.spare({ name: nameSeal(seal, io.catalogue) })}`))
+    printFilters(kit.filters ?? [], io)
     if (kit.sampleBottles !== undefined) io.print(`  ${kit.sampleBottles} ×  ${reports.sampleBottle}`)
     for (const supply of kit.supplies ?? []) io.print(cleanLine(`  ${supply}`))
     for (const part of kit.toCount ?? []) io.print(cleanLine(`  ${reports.countFasteners({ part })}`))
@@ -88,6 +91,6 @@ function printOrder(heading: string, { oil: oils, seals, filters = [] }: Order, 
     const packages = sold.length === 0 ? reports.noContainer : `${sold.join(', ')}${left}`
     io.print(cleanLine(`  ${writeVolume(volume, io)}  ${reports.packages({ oil, packages })}`))
   }
-  printPieces(seals, io)
-  printPieces(filters, io)
+  printSeals(seals, io)
+  printFilters(filters, io)
 }
