@@ -1,4 +1,4 @@
-"""Five rules, written from schemas/v1/rules.json alone. Python's standard library only.
+"""Ten rules, written from schemas/v1/rules.json alone. Python's standard library only.
 
 Each takes (document, world), where world holds all documents of the set by kind, and yields (path, severity, params).
 """
@@ -70,6 +70,15 @@ def tolerance_too_large(sheet, world):
                         params = {key: one[key] for key in ("value", "minus", "plus", "unit")}
                         yield f"{where}/{side}", "error", params
                         break
+
+
+def limits_reversed(sheet, world):
+    for path, _, _, leaf in leaves(sheet, world["leaves"]):
+        for at, value in stated_values(path, leaf):
+            printed = [(at, value)] + [(f"{at}/printed/{n}", one) for n, one in enumerate(value.get("printed", []))]
+            for where, one in printed:
+                if "min" in one and "max" in one and Fraction(one["min"]) > Fraction(one["max"]):
+                    yield where, "error", {key: one[key] for key in ("min", "max", "unit")}
 
 
 def volumes(value):
@@ -207,9 +216,51 @@ def ends_before(one, other):
     return to is not None and start is not None and len(to) == len(start) and to < start
 
 
+def pause_reversed(log, world):
+    for at, pause in enumerate(log.get("pauses", [])):
+        if pause["from"] > pause["to"]:
+            yield f"/pauses/{at}", "error", {"from": pause["from"], "to": pause["to"]}
+
+
+def larger(one, other):
+    first, second = (Fraction(str(each["value"])) * MILLILITRES[each["unit"]] for each in (one, other))
+    return first > second
+
+
+def vessel_graduation(toolbox, world):
+    for vessel_id, vessel in toolbox["vessels"].items():
+        for key in ("graduation", "lowestMark"):
+            if key in vessel and larger(vessel[key], vessel["size"]):
+                params = {"vessel": vessel["name"], "size": vessel["size"], "mark": vessel[key]}
+                yield f"/vessels/{vessel_id}/{key}", "error", params
+                break
+
+
+def opened_larger_than_size(stock, world):
+    for container_id, container in stock["containers"].items():
+        if "opened" in container and larger(container["opened"], container["size"]):
+            params = {"container": container["name"], "opened": container["opened"], "size": container["size"]}
+            yield f"/containers/{container_id}/opened", "error", params
+
+
+def sheet_of(record, world):
+    named = record["sheet"]["id"], record["sheet"]["revision"]
+    return next((one for one in world["spec-sheet"] if (one["id"], one["revision"]) == named), None)
+
+
+def leak_left(record, world):
+    sheet = sheet_of(record, world)
+    if sheet is None or record["detail"] != "full":
+        return
+    for at, entry in enumerate(record["entries"]):
+        found, gearcase = entry.get("leaks"), sheet["gearcases"].get(entry["gearcase"])
+        if gearcase is not None and found in ("weeping", "dripping"):
+            severity = "error" if found == "dripping" else "warning"
+            yield f"/entries/{at}/leaks", severity, {"gearcase": gearcase["name"], "found": found}
+
+
 def plug_not_tightened(record, world):
-    sheet = next((one for one in world["spec-sheet"]
-                  if (one["id"], one["revision"]) == (record["sheet"]["id"], record["sheet"]["revision"])), None)
+    sheet = sheet_of(record, world)
     if sheet is None or record["detail"] != "full":
         return
     named = dict(parts(sheet))
@@ -224,9 +275,14 @@ def plug_not_tightened(record, world):
 
 
 RULES = {
-    "spec/tolerance-too-large": ("spec-sheet", tolerance_too_large),
-    "fill/refill-larger-than-dry-fill": ("spec-sheet", refill_larger_than_dry_fill),
-    "torque/stages-not-rising": ("spec-sheet", stages_not_rising),
+    "spec/limits-reversed": ("spec-sheet", limits_reversed),
     "spec/overlapping-overrides": ("spec-sheet", overlapping_overrides),
+    "spec/tolerance-too-large": ("spec-sheet", tolerance_too_large),
+    "torque/stages-not-rising": ("spec-sheet", stages_not_rising),
+    "fill/refill-larger-than-dry-fill": ("spec-sheet", refill_larger_than_dry_fill),
+    "log/pause-reversed": ("machine-log", pause_reversed),
+    "toolbox/vessel-graduation": ("toolbox", vessel_graduation),
+    "stock/opened-larger-than-size": ("stock", opened_larger_than_size),
+    "record/leak-left": ("service-record", leak_left),
     "record/plug-not-tightened": ("service-record", plug_not_tightened),
 }
