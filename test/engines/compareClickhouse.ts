@@ -1,6 +1,5 @@
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
-import type { DueRow } from '../../src/v1/interval/fleet.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -9,8 +8,9 @@ import {
   meterSql,
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
+import { drawRows, OPTION_SETS } from '../interval/support/dueCases.js'
 import { expectTotals, meterTables, randomLogs } from '../interval/support/randomMeters.js'
-import { randomRow, seedRandom, TODAY } from '../interval/support/randomRows.js'
+import { TODAY } from '../interval/support/randomRows.js'
 
 // Compares the verdicts of ClickHouse, embedded by chdb, with those of computeDueColumns; run by `npm run test:engines`.
 
@@ -20,14 +20,6 @@ const { Session } = createRequire(join(folder, 'package.json'))('chdb') as {
 }
 
 const ROWS = 20_000
-const OPTION_SETS = [
-  {
-    soon: { hours: 20, distance: { value: 200, unit: 'km' }, days: 30, fraction: 0.9 },
-    staleAfter: { days: 21 },
-  },
-  { soon: { distance: { value: 50, unit: 'mi' } }, staleAfter: { days: 0 } },
-  { soon: {}, staleAfter: { days: 1000 } },
-] as const
 const TYPES = {
   Date32: ['lastDate', 'hoursDate', 'distanceDate', 'eventDate'],
   Float64: [
@@ -49,8 +41,7 @@ const snake = (field: string) => field.replace(/[A-Z]/g, (letter) => `_${letter.
 const literal = (value: unknown) =>
   value === undefined || value === null ? 'NULL' : typeof value === 'string' ? `'${value}'` : String(value)
 
-const random = seedRandom(20_311_006)
-const rows: readonly DueRow[] = Array.from({ length: ROWS }, (_nothing, index) => randomRow(random, index))
+const rows = drawRows(ROWS)
 const columns = createDueColumns(ROWS)
 for (const [index, row] of rows.entries()) writeDueRow(columns, index, row)
 

@@ -16,23 +16,14 @@ import {
   NO_DAY,
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
-import { computeDue, type DueOptions } from '../../src/v1/interval.js'
+import { computeDue } from '../../src/v1/interval.js'
 import { isLongRun, law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
+import { drawRows, OPTION_SETS } from './support/dueCases.js'
 import { questionOf, randomRow, seedRandom, TODAY } from './support/randomRows.js'
 
 const ROWS = isLongRun ? 20_000 : 5000
-const random = seedRandom(20_311_006)
-const rows = Array.from({ length: ROWS }, (_, index) => randomRow(random, index))
-const OPTION_SETS: readonly DueOptions[] = [
-  {
-    soon: { hours: 20, distance: { value: 200, unit: 'km' }, days: 30, fraction: 0.9 },
-    staleAfter: { days: 21 },
-    severity: 'normal',
-  },
-  { soon: { distance: { value: 50, unit: 'mi' } }, staleAfter: { days: 0 }, severity: 'normal' },
-  { soon: {}, staleAfter: { days: 1000 }, severity: 'normal' },
-]
+const rows = drawRows(ROWS)
 
 const FIELDS = [
   ['lastDate', 'date'],
