@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readdirSync } from 'node:fs'
 import axe from 'axe-core'
 import { type Browser, chromium } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
@@ -56,3 +56,19 @@ it.for(['index.html', 'documents/Torque.html', 'documents/All_fields.html', 'doc
     expect(problems).toEqual([])
   },
 )
+
+it('no guide is wider than a phone, and each begins with its heading', async (ctx) => {
+  if (browser === undefined) return ctx.skip()
+  const guides = readdirSync(`${SITE}/documents`).filter((file) => file.endsWith('.html'))
+  expect(guides.length).toBeGreaterThan(30)
+  const { page, problems } = await open('index.html', 390)
+  const bad: string[] = []
+  for (const guide of guides) {
+    await page.goto(`file://${SITE}/documents/${guide}`)
+    const width = await page.evaluate<number>('document.documentElement.scrollWidth')
+    if (width > 390) bad.push(`${guide}: ${width} px`)
+    if ((await page.locator('.col-content h1').count()) === 0) bad.push(`${guide}: no heading`)
+  }
+  expect(bad).toEqual([])
+  expect(problems).toEqual([])
+})

@@ -40,7 +40,7 @@ export const cardWords: CardWords = {
     alsoPrinted: 'Auch gedruckt',
     wrench: 'Drehmomentschlüssel',
     setting: 'Einstellwert',
-    trueBand: 'Tatsächliches Drehmoment',
+    trueBand: 'Ist-Drehmoment',
   },
   labels: {
     about: 'etwa',

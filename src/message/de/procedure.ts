@@ -264,7 +264,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/second-lift': ({ gearcase }) =>
     `${gearcase}: Die zweite Prüfung des Ölstands nach dem Lauf erfordert ein zweites Anheben.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Wegrollende Maschinen zerquetschen Menschen. Feststellbremse anziehen, Schlüssel ab, Räder verkeilen.`,
+    `${SIGNAL_WORDS[signal]}: Wegrollende Maschinen können Menschen zerquetschen. Feststellbremse anziehen, Schlüssel abziehen, Räder verkeilen.`,
   'procedure/caution-must-not-run': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Zahnräder, die in Wasser, Schmutz oder ohne Öl laufen, sind in Minuten zerstört. Maschine nicht laufen lassen und nicht schleppen, bis das Öl jedes betroffenen Getriebes gewechselt ist.`,
   'procedure/caution-exhaust': ({ signal }) =>
@@ -274,7 +274,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-parking-brake': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Eine Feststellbremse an der angehobenen Achse oder ihrem Antrieb hält möglicherweise nicht. Nur verkeilte Räder am Boden halten.`,
   'procedure/caution-stands': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Ein schwacher oder rutschender Bock lässt die Maschine fallen. Tragfähige Unterstellböcke auf festem Boden; zur Probe gegen die Maschine drücken.`,
+    `${SIGNAL_WORDS[signal]}: Ein schwacher oder rutschender Bock lässt die Maschine fallen. Tragfähige Unterstellböcke auf festem Boden verwenden; zur Probe gegen die Maschine drücken.`,
   'procedure/caution-ramps': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Eine Maschine, die von Rampen rollt oder kippt, kann töten. Rampen verwenden, die breiter als die Reifen sind, auf festem, waagerechtem Boden stehen und für die Maschine tragfähig sind. Alle von Front und Heck fernhalten, solange sie fährt. Nicht darunter arbeiten, bevor die Räder am Boden verkeilt sind.`,
   'procedure/caution-hot-oil': ({ signal }) =>
@@ -286,7 +286,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Eine rollende Maschine kann Menschen zerquetschen. Personen fernhalten, eine Person an der Bremse, nur auf waagerechtem Boden rollen.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Späne, Plättchen, Bruchstücke im Öl oder am Magneten: innerer Schaden. Nicht befüllen; untersuchen lassen.`,
+    `${SIGNAL_WORDS[signal]}: Späne, Plättchen oder Stücke im Öl oder am Magneten bedeuten inneren Schaden. Nicht befüllen; untersuchen lassen.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Altöl verseucht Boden und Wasser. In einem dichten, geschlossenen, gekennzeichneten Behälter aufbewahren.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
@@ -294,7 +294,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-weeping-taper': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Eine kegelige Schraube, die schwitzt, darf weitergedreht werden, aber nur innerhalb der Umdrehungen laut Anleitung.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Schaber und klebende Dichtringe schneiden. Von der Hand weg ziehen; Dichtfläche nicht zerkratzen.`,
+    `${SIGNAL_WORDS[signal]}: Schaber und festklebende Dichtringe schneiden. Von der Hand weg ziehen; Dichtfläche nicht zerkratzen.`,
   'procedure/caution-shield-stays': ({ signal, shield }) =>
     `${SIGNAL_WORDS[signal]}: Bleibt angebaut: ${shield}. Die Schraube durch das Loch erreichen und das darauf laufende Öl abwischen.`,
 }

@@ -20,7 +20,7 @@ export const wallWords: WallWords = {
   cautions: [
     {
       word: 'WARNUNG',
-      text: 'Wegrollende oder fallende Maschine kann Menschen zerquetschen. Zuerst Räder verkeilen. Nur auf tragfähigen Unterstellböcken darunter arbeiten, nie auf dem Wagenheber allein.',
+      text: 'Wegrollende oder fallende Maschine kann Menschen zerquetschen. Zuerst Räder verkeilen. Tragfähige Unterstellböcke setzen, bevor jemand darunter geht; nie der Wagenheber allein.',
     },
     { word: 'VORSICHT', text: 'Heißes Öl: Verbrennungsgefahr. Handschuhe und Schutzbrille tragen.' },
   ],
@@ -65,7 +65,7 @@ export const wallWords: WallWords = {
     'warm the oil': 'Öl warmfahren: kurze Fahrt.',
     park: 'Waagerecht abstellen.',
     'engine off': 'Motor aus, Schlüssel ab, Bremse fest.',
-    chock: 'Räder am Boden **verkeilen**.',
+    chock: 'Räder, die am Boden bleiben, **verkeilen**.',
     secure: 'Sichern, was sich bewegen oder fallen kann.',
     'finish first': 'Zuerst fertigstellen, Maschine am Boden.',
     stands: 'Auf **tragfähige Böcke** setzen.',

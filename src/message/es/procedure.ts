@@ -275,7 +275,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-exhaust': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Los gases de escape matan. Poner el motor en marcha al aire libre o conducir los gases al exterior.`,
   'procedure/caution-lifting': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Una máquina elevada puede caer y matar. Apartarse mientras se mueve el gato; nunca trabajar bajo un gato.`,
+    `${SIGNAL_WORDS[signal]}: Una máquina elevada puede caer y matar. Mantenerse apartado mientras se mueve el gato; nunca trabajar bajo un gato.`,
   'procedure/caution-parking-brake': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Un freno de estacionamiento que actúa en el eje levantado o en su transmisión puede no retener. Solo retienen las ruedas calzadas en el suelo.`,
   'procedure/caution-stands': ({ signal }) =>
@@ -291,7 +291,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Una máquina que rueda puede aplastar. Que nadie esté cerca, una persona al freno, y rodar solo en suelo llano.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Virutas, escamas o trozos en el aceite o en el imán indican daños dentro. No llenar; hacer inspeccionar la caja.`,
+    `${SIGNAL_WORDS[signal]}: Virutas, escamas o trozos en el aceite o en el imán indican daños dentro. No volver a llenar; hacer inspeccionar la caja.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: El aceite usado contamina el suelo y el agua. Guardarlo en un recipiente en buen estado, cerrado y con letrero.`,
   'procedure/caution-weeping-washer': ({ signal }) =>

@@ -270,11 +270,11 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/second-lift': ({ gearcase }) =>
     `Le deuxième contrôle du niveau de ${quote(gearcase)}, après l’essai, demande un deuxième levage.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]} : Une machine qui se met à rouler peut vous écraser. Serrer le frein de stationnement, retirer la clé, caler les roues.`,
+    `${SIGNAL_WORDS[signal]} : Une machine qui roule peut vous écraser. Serrer le frein de stationnement, retirer la clé, caler les roues.`,
   'procedure/caution-must-not-run': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : Des engrenages qui tournent dans l’eau, la saleté ou sans huile sont détruits en quelques minutes. Ne pas faire tourner ni remorquer la machine avant la vidange de chaque carter concerné.`,
   'procedure/caution-exhaust': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]} : Les gaz d’échappement tuent. Faire tourner le moteur dehors ou évacuer l’échappement.`,
+    `${SIGNAL_WORDS[signal]} : Les gaz d’échappement tuent. Faire tourner le moteur dehors ou conduire les gaz dehors.`,
   'procedure/caution-lifting': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : Une machine levée peut tomber et tuer. Rester à l’écart pendant que le cric bouge ; ne jamais travailler sous un cric.`,
   'procedure/caution-parking-brake': ({ signal }) =>
@@ -292,7 +292,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : Une machine qui roule peut vous écraser. Tenir les personnes à l’écart, une personne au frein, et ne rouler que sur un sol plat.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]} : Copeaux, paillettes ou morceaux dans l’huile ou sur l’aimant : dommage interne. Ne pas remplir ; faire contrôler.`,
+    `${SIGNAL_WORDS[signal]} : Copeaux, paillettes ou morceaux dans l’huile ou sur l’aimant signalent un dommage interne. Ne pas remplir ; faire contrôler.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]} : L’huile usagée pollue le sol et l’eau. La garder dans un récipient sain, fermé et marqué.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
