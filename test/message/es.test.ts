@@ -112,7 +112,7 @@ describe('Spanish sentences', () => {
     [
       'procedure/caution-lifting',
       { signal: 'danger' },
-      'PELIGRO: Una máquina elevada puede caer y matar. Apartarse mientras se mueve el gato; nunca trabajar bajo un gato.',
+      'PELIGRO: Una máquina elevada puede caer y matar. Mantenerse apartado mientras se mueve el gato; nunca trabajar bajo un gato.',
     ],
     [
       'quantity/printed-figures-slip',
