@@ -155,6 +155,8 @@ export type CardDrawing =
     }
   | {
       readonly kind: 'pour'
+      /** The clock at the start of each bar. */
+      readonly start: string
       /** One bar for each temperature. */
       readonly bars: readonly {
         readonly label: string

@@ -28,6 +28,7 @@ export interface WallWords {
   readonly boltOrders: Words<NonNullable<WallPart['pattern']>>
   readonly roles: Words<'fill' | 'drain' | 'level'>
   readonly job: Words<WallPhrase>
+  /** The ends of the parts of a pour. */
   readonly pour: Words<'hose fills' | 'funnel empties' | 'drips out'>
   readonly labels: Words<
     | 'serial'
@@ -53,6 +54,7 @@ export interface WallWords {
     | 'scale'
     | 'otherWrench'
     | 'otherOil'
+    | 'clock'
     | 'timesFor'
     | 'untilDry'
     | 'jug'

@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
@@ -7,7 +8,8 @@ import { expect, it } from 'vitest'
 import { cardStyle, renderHtml } from '../../src/v1/card.js'
 import { SKARNFELL_PLAN } from '../card/skarnfellPlan.js'
 import { cardOf } from '../support/planExample.js'
-import { CHROMIUM, hasChromium, judgeCards } from './judgeCards.js'
+import { CHROMIUM, CHROMIUM_ARGUMENTS, hasChromium, judgeCards, pagesOf } from './judgeCards.js'
+import { listPapers } from './listPapers.js'
 
 it('the cards lay out in Chromium: nothing clipped at 320 px, no more printed pages than each may have', async (context) => {
   if (!hasChromium()) {
@@ -89,5 +91,46 @@ it('a card keeps its style in an app that forbids styles in a page, and changes 
     expect(errors.join()).toContain('style')
   } finally {
     await browser.close()
+  }
+})
+
+it("the browser's own print command prints the pages of page.pdf at margins of 0, 7, 12.7 and 25 mm", async (context) => {
+  if (!hasChromium()) {
+    expect(process.env['DRIVETRAIN_REQUIRE_TOOLS']).not.toBe('1')
+    console.log('outside tool skipped: chromium')
+    context.skip()
+  }
+  const folder = mkdtempSync(join(tmpdir(), 'print-'))
+  const chosen = listPapers().filter(({ name }) => /^(wall card of tind-4 long|tind-4\/log)$/.test(name))
+  expect(chosen.length).toBe(2)
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGUMENTS.split(' ') })
+  try {
+    const page = await browser.newPage()
+    const counts: string[] = []
+    for (const [place, { name, card, most }] of chosen.entries())
+      for (const margin of [0, 7, 12.7, 25]) {
+        const style = `<style>@page service-card{size:A4;margin:${margin}mm}</style></body>`
+        // The card forbids styles that it does not know; the test prints it with a margin of its own.
+        const html = renderHtml(card)
+          .replace(/<meta http-equiv="content-security-policy"[^>]*>/i, '')
+          .replace('</body>', style)
+        const [file, pdf] = [join(folder, `${place}.html`), join(folder, `${place}.pdf`)]
+        writeFileSync(file, html)
+        const address = pathToFileURL(file).href
+        const options = [...CHROMIUM_ARGUMENTS.split(' '), '--no-pdf-header-footer', `--print-to-pdf=${pdf}`]
+        execFileSync(CHROMIUM, [...options, address], { stdio: 'ignore' })
+        await page.goto(address)
+        const own = await page.pdf({ preferCSSPageSize: true })
+        const printed = pagesOf(readFileSync(pdf))
+        expect(printed, `${name} at ${margin} mm`).toBe(pagesOf(own))
+        expect(printed, `${name} at ${margin} mm`).toBeLessThanOrEqual(
+          most + (margin > 20 ? 2 : margin > 10 ? 1 : 0),
+        )
+        counts.push(`${name} at ${margin} mm: ${printed}`)
+      }
+    console.log(counts.join('; '))
+  } finally {
+    await browser.close()
+    rmSync(folder, { recursive: true })
   }
 })

@@ -138,7 +138,7 @@ async function findBarriers(browser: Browser, html: string): Promise<string[]> {
 const PAGE_HEIGHTS = { A4: 297 - 14, Letter: 279.4 - 14 } as const
 
 /** Pages of a PDF, counted in its own objects. */
-const pagesOf = (pdf: Uint8Array) =>
+export const pagesOf = (pdf: Uint8Array) =>
   Buffer.from(pdf)
     .toString('latin1')
     .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0

@@ -34,6 +34,7 @@ const POUR = picture(
   'Pouring',
   {
     kind: 'pour',
+    start: '0:00',
     bars: [
       {
         label: '0 °C',

@@ -32,7 +32,7 @@ export const PAPER_SIZES: Readonly<Record<SizedPaper, Readonly<Record<TypeSize, 
   columns: { ...PAGE_SIZES, body: 13, title: 19 },
   cues: { ...VISIT_SIZES, body: 10, head: 13 },
   label: { ...VISIT_SIZES, figure: 12.5, name: 11 },
-  wall: { small: 9, body: 9.5, line: 11, head: 13, title: 14, figure: 17, lead: 20, name: 26 },
+  wall: { small: 9, body: 9.5, line: 11, head: 13, title: 14, figure: 19, lead: 21, name: 26 },
 }
 
 /** Colours: text, second text, rules, tinted rows, headings, warnings, background. */

@@ -2,9 +2,9 @@ import type { CardDrawing } from '../cardParts.js'
 import { createElement, createTag, type Html } from './createElement.js'
 import { drawLine, drawText, inMillimetres, roundOff } from './drawShapes.js'
 
-const WIDTH = 20
-const HEIGHT = 22
-const [LEFT, RIGHT, TOP, BOTTOM] = [1, 10, 1.5, 21]
+const WIDTH = 26
+const HEIGHT = 20
+const [LEFT, RIGHT, TOP, BOTTOM] = [4, 12, 1.5, 19]
 
 /** A measuring jug with the oil in it, and marks at its own graduation, or at multiples if they would be too close. */
 export function drawJug(
@@ -21,6 +21,12 @@ export function drawJug(
     return drawLine(LEFT, y, LEFT + 2, y, 0.2)
   })
   const levels = marks.toSorted((mark, other) => other.value - mark.value)
+  // Labels beside their marks, one line apart if the marks are close.
+  const placed: number[] = []
+  for (const [place, { value }] of levels.entries()) {
+    const lowest = BOTTOM - (levels.length - 1 - place) * 3.6
+    placed.push(Math.min(lowest, Math.max(toY(value) + 1.1, (placed.at(-1) ?? 0) + 3.6)))
+  }
   const highest = Math.max(0, ...levels.map(({ value }) => value))
   return createElement(
     'svg.drawing',
@@ -35,17 +41,13 @@ export function drawJug(
       'fill-opacity': 0.15,
     }),
     createElement('path', {
-      d: `M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}V${TOP}M${RIGHT} 6H13V14H${RIGHT}`,
+      d: `M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}V${TOP}M${LEFT} 5H1V13H${LEFT}`,
       fill: 'none',
       stroke: 'currentColor',
       'stroke-width': 0.5,
     }),
     ticks,
     levels.map(({ value }) => drawLine(LEFT, toY(value), RIGHT, toY(value), 0.7)),
-    levels.map(({ value, label }, place) => {
-      // Labels below their marks, one line apart if the marks are close.
-      const y = Math.min(toY(value) + 4, BOTTOM - 0.8 - (levels.length - 1 - place) * 4)
-      return drawText(RIGHT - 0.6, y, label, 3.6, 'bold', 'end')
-    }),
+    levels.map(({ label }, place) => drawText(RIGHT + 1, placed[place] ?? 0, label, 3.2, 'bold', 'start')),
   )
 }

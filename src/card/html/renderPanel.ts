@@ -14,8 +14,8 @@ export function renderPanel({
   rows,
   drawings,
 }: CardPanel): Html {
-  const hasSettings = rows.some(({ setting, wrench }) => setting.length > 0 || wrench.length > 0)
   const { tool, manual, setting } = columns
+  const hasSettings = setting !== ''
   const headings = ['', tool, manual, ...(hasSettings ? [setting] : [])]
   const head = createTag(
     'thead',
@@ -56,7 +56,7 @@ function renderRow(row: PanelRow, hasSettings: boolean): Html[] {
         createTag('div.mark', renderLine(row.mark)),
         createTag('div.small', renderLine(row.name)),
       ),
-      cell(row.tool, row.toolForm),
+      cell(row.tool, row.toolForm, 'td.tool'),
       cell(row.manual, row.manualNotes),
       hasSettings ? cell(row.setting, row.wrench, row.setting.length === 0 ? 'td' : 'td.setting') : undefined,
     ),

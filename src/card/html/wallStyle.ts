@@ -35,9 +35,10 @@ section#panels>h2{${HIDDEN_STYLE}}
 .oil{font-size:var(--head);font-weight:700;line-height:1.1}
 .panel table{margin-top:.8mm;font-variant-numeric:tabular-nums;table-layout:fixed}
 .panel thead th{font-weight:400;padding:0 1.5mm 0 0;line-height:1.1;vertical-align:bottom}
-.panel thead td:first-child{width:15%}
+.panel thead th{font-weight:700}
+.panel thead td:first-child{width:16%}
 .panel thead th:nth-child(2){width:19%}
-.panel thead th:nth-child(4){width:33%}
+.panel thead th:nth-child(4){width:36%}
 .big .printed,.setting .big,.small .also{white-space:nowrap}
 .big .gap,.quantity .gap{display:inline-block;white-space:normal;font-size:var(--body);line-height:1.2}
 .panel tbody{border-top:.3mm solid}
@@ -45,7 +46,8 @@ section#panels>h2{${HIDDEN_STYLE}}
 .mark{font-size:var(--title);font-weight:700;line-height:1}
 .big{font-size:var(--head);font-weight:700;line-height:1.05}
 .small{font-size:var(--small);line-height:1.1;font-weight:400}
-.setting .big{font-size:var(--figure)}
+.panel .tool .big{font-size:var(--title)}
+.setting .big{font-size:var(--figure);line-height:1}
 .panel td.setting{border:.8mm solid;padding-inline-start:1.2mm}
 .panel tr.more td{padding-top:0;padding-bottom:.5mm}
 .note{font-size:var(--small);line-height:1.18}
@@ -57,14 +59,15 @@ figcaption{font-weight:700;line-height:1.15}
 #settings,#pours,#sizes,#job,#wallSources{break-inside:avoid}
 #settings>.parts,#pours>.parts{display:flex;flex-wrap:wrap;gap:1mm 2.5mm}
 #settings .list,#pours .list{flex-basis:100%}
-#settings .list ul,#pours .list ul{display:flex;flex-wrap:wrap;gap:0 4mm}
+#settings figure:first-child+.list{flex:1 1 70mm;align-self:center}
+#settings .list ul,#pours .list ul{display:flex;flex-wrap:wrap;gap:0 3mm}
 .panel figure{float:inline-end;clear:inline-end;margin-inline-start:2mm;text-align:end}
 .panel figure .drawing{margin-inline-start:auto}
 .panel figcaption,.setting .small{text-wrap:balance}
 .panel figcaption{font-weight:400;max-width:32mm;margin-inline-start:auto}
 figure.scale,figure.pour{width:92mm}
-figure.pour:not(:last-child){width:72mm}
-figure.jug{width:18mm}
+figure.pour:not(:last-child){width:67mm}
+figure.jug{width:26mm}
 figure.jug figcaption,figure.true-sizes figcaption{display:none}
 footer{margin-top:1.2mm;font-size:var(--small);line-height:1.15}
 #wallSources{border-top:.3mm solid;padding-top:.6mm}
@@ -76,6 +79,10 @@ footer{margin-top:1.2mm;font-size:var(--small);line-height:1.15}
 &:not(:lang(en)),&:not(:lang(en)) :is(.note,dl.other,ol.numbered,footer){line-height:1.08}
 &:not(:lang(en)) .cautions{line-height:1.12}
 &:not(:lang(en)) :is(ol.numbered>li,.panel tr.more td){padding-bottom:.2mm}
+@media print{
+/* One gearcase with two plugs leaves room for larger type, in a language of short words. */
+&:lang(en) .panel:only-child:has(tbody:nth-child(-n+3):last-child){--small:10.5pt;--body:10.5pt;--head:15pt;--title:16pt}
+}
 @media screen{.page{padding:6mm 0}}
 @media screen and (max-width:760px){.page{padding:4mm}.panel figure{float:none;margin:0;text-align:start}.panel figure .drawing,.panel figcaption{margin:0}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:var(--line)}.setting .big{font-size:var(--head)}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
 `

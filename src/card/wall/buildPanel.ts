@@ -73,11 +73,22 @@ export function buildPanel(context: WallContext, panel: WallPanel, place: number
       ),
       writeOrder(context, panel),
     ]),
-    columns: { tool: columns.tool, manual: columns.manual, setting: columns.wrench },
+    // The same columns in all panels, so that each is always in the same place.
+    columns: {
+      tool: columns.tool,
+      manual: columns.manual,
+      setting: hasSettings(context) ? columns.wrench : '',
+    },
     rows: parts.map((part, index) => buildPanelRow(context, part, `${pointer}/parts/${index}`)),
     drawings: buildDrawings(context, panel, pointer),
   }
 }
+
+/** Whether a plug of the card has a wrench setting, or turns instead. */
+const hasSettings = ({ facts }: WallContext): boolean =>
+  facts.tightenings.some(
+    ({ setting, verdict }) => setting !== undefined || verdict === 'by turns' || verdict === 'does not fit',
+  )
 
 /** Loosen F1, D1. Tighten D1, F1. With the plugs of a gearcase that shares the oil. */
 function writeOrder(context: WallContext, { loosen, tighten }: WallPanel): Line {

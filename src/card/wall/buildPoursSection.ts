@@ -33,7 +33,7 @@ export function buildPoursSection(context: WallContext): CardSection {
   }
 }
 
-/** The parts of a bar, then the funnel, oil and jug that the times and marks are for, each once. */
+/** The ends of a bar's parts; when the times do not count; the funnel, oil and jug that they are for, each once. */
 function listConditions({ facts, wall }: WallContext): readonly Line[] {
   const conditions = new Map<string, Line>()
   const add = (text: string | undefined, pointer: string) => {
@@ -46,9 +46,9 @@ function listConditions({ facts, wall }: WallContext): readonly Line[] {
   for (const [place, { name }] of facts.jugs.entries()) add(name, `/jugs/${place}/name`)
   const hasTimes = facts.pours.some(({ at }) => at.some(({ ends }) => ends !== undefined))
   return dropEmptyLines([
-    hasTimes ? writeWords(Object.values(wall.pour).join(' · ')) : [],
-    hasTimes ? addLabel(wall.labels.timesFor, joinLines([...conditions.values()], ', ')) : [],
+    hasTimes ? addLabel(wall.labels.clock, writeWords(Object.values(wall.pour).join(' · '))) : [],
     hasTimes ? writeWords(wall.labels.otherOil) : [],
+    hasTimes ? addLabel(wall.labels.timesFor, joinLines([...conditions.values()], ', ')) : [],
   ])
 }
 
@@ -73,6 +73,7 @@ function buildPour(context: WallContext, { part, at }: WallPour, pointer: string
     name,
     drawing: {
       kind: 'pour',
+      start: wall.clock(0),
       // If no time is known, one line is enough.
       bars: at.every(({ ends }) => ends === undefined)
         ? [{ label: '', end: wall.labels.untilDry }]

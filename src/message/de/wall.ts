@@ -118,9 +118,9 @@ export const wallWords: WallWords = {
     record: 'Eintragen.',
   },
   pour: {
-    'hose fills': 'Schlauch füllt sich',
-    'funnel empties': 'Trichter läuft leer',
-    'drips out': 'tropft aus',
+    'hose fills': 'Schlauch voll',
+    'funnel empties': 'Trichter leer',
+    'drips out': 'nichts tropft mehr',
   },
   labels: {
     serial: 'Seriennummer',
@@ -146,6 +146,7 @@ export const wallWords: WallWords = {
     scale: 'Skala',
     otherWrench: 'Anderer Schlüssel? Wert der Anleitung nehmen.',
     otherOil: 'Anderes Öl, anderer Schlauch, kälter? Warten, bis nichts mehr tropft.',
+    clock: 'Die Uhr läuft durch',
     timesFor: 'Mit',
     untilDry: 'bis nichts mehr tropft',
     jug: 'Messbecher füllen bis',

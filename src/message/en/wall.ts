@@ -109,7 +109,7 @@ export const wallWords: WallWords = {
     'used oil': 'Used oil away.',
     record: 'Write it down.',
   },
-  pour: { 'hose fills': 'hose fills', 'funnel empties': 'funnel empties', 'drips out': 'drips out' },
+  pour: { 'hose fills': 'hose full', 'funnel empties': 'funnel empty', 'drips out': 'nothing drips' },
   labels: {
     serial: 'serial',
     first: 'First',
@@ -134,6 +134,7 @@ export const wallWords: WallWords = {
     scale: 'Scale',
     otherWrench: 'Another wrench? Use the manual’s figure.',
     otherOil: 'Another oil or hose, or colder? Wait until nothing drips.',
+    clock: 'The clock runs on',
     timesFor: 'With',
     untilDry: 'until nothing drips',
     jug: 'Fill the jug to',

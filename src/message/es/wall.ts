@@ -147,6 +147,7 @@ export const wallWords: WallWords = {
     scale: 'Escala',
     otherWrench: '¿Otra llave? Usar el dato del manual.',
     otherOil: '¿Otro aceite o manguera, o más frío? Esperar a que no gotee.',
+    clock: 'El reloj no se para',
     timesFor: 'Con',
     untilDry: 'hasta que no gotee',
     jug: 'Llenar la jarra hasta',

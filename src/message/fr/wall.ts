@@ -146,6 +146,7 @@ export const wallWords: WallWords = {
     scale: 'Échelle',
     otherWrench: 'Autre clé ? Prendre la valeur du manuel.',
     otherOil: 'Autre huile ou tuyau, ou plus froid ? Attendre que rien ne goutte.',
+    clock: 'Le chronomètre continue',
     timesFor: 'Avec',
     untilDry: 'jusqu’à ce que rien ne goutte',
     jug: 'Remplir le récipient à',
