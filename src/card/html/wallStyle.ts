@@ -81,7 +81,7 @@ footer{margin-top:1.2mm;font-size:var(--small);line-height:1.15}
 &:not(:lang(en)) :is(ol.numbered>li,.panel tr.more td){padding-bottom:.2mm}
 @media print{
 /* One gearcase with two plugs leaves room for larger type, in a language of short words. */
-&:lang(en) .panel:only-child:has(tbody:nth-child(-n+3):last-child){--small:10.5pt;--body:10.5pt;--head:15pt;--title:16pt}
+&:lang(en) .panel:only-child:has(tbody:nth-child(-n+3):last-child){--small:var(--line);--head:var(--title)}
 }
 @media screen{.page{padding:6mm 0}}
 @media screen and (max-width:760px){.page{padding:4mm}.panel figure{float:none;margin:0;text-align:start}.panel figure .drawing,.panel figcaption{margin:0}header{grid-template-columns:1fr}.panel table{table-layout:auto}.big .printed,.setting .big{white-space:normal}.big{font-size:var(--line)}.setting .big{font-size:var(--head)}ol.numbered,#wallMissing ul{columns:1}dl.large{text-align:start}.drawing{height:auto}}
