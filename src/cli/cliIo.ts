@@ -1,7 +1,7 @@
 import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
 import type { Catalogue, Messages } from '../message/index.js'
-import type { CliWords } from './message/cliWords.js'
+import type { CliWords, TranslatedWords } from './message/cliWords.js'
 import type { ErrorTexts } from './message/errorTexts.js'
 
 /**
@@ -47,7 +47,7 @@ export interface CliIo {
 
 /** What every command uses: also the words of the command line in one language. */
 export interface WordIo extends CliIo {
-  readonly words: CliWords
+  readonly words: CliWords | TranslatedWords
 }
 
 /** What a question uses: also the texts of reasons. */

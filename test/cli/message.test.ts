@@ -8,8 +8,9 @@ import { UsageError } from '../../src/cli/cliIo.js'
 import { COMMAND_NAMES, COMMAND_TABLE } from '../../src/cli/commandTable.js'
 import { LANGUAGE_NAMES } from '../../src/cli/loadCatalogue.js'
 import { loadWords } from '../../src/cli/loadWords.js'
-import type { CliWords } from '../../src/cli/message/cliWords.js'
-import { en } from '../../src/cli/message/en/index.js'
+import type { TranslatedWords } from '../../src/cli/message/cliWords.js'
+import { blanks } from '../../src/cli/message/en/blanks.js'
+import { en as words } from '../../src/cli/message/en/index.js'
 import { renderUsageError } from '../../src/cli/message/renderUsageError.js'
 import { OPTION_TABLE } from '../../src/cli/optionTable.js'
 import { renderHelp, runCommand } from '../../src/cli/runCommand.js'
@@ -21,7 +22,9 @@ const WORDS = join(import.meta.dirname, '../../src/cli/message')
 const CATALOGUES = join(import.meta.dirname, '../../src/message')
 const TRANSLATIONS = LANGUAGES.filter((language) => language !== 'en')
 
-const load = async (language: string): Promise<CliWords> => (await loadWords(language)) ?? en
+/** English with the comments that come with `new`. */
+const en: TranslatedWords = { ...words, blanks }
+const load = async (language: string): Promise<TranslatedWords> => (await loadWords(language)) ?? en
 const listFolderTexts = (folder: string) =>
   readdirSync(folder).flatMap((file) => listTexts(join(folder, file)))
 
@@ -64,7 +67,7 @@ const SAMPLES = readSampleValues()
 
 type TextFunctions = Readonly<Record<string, unknown>>
 /** Every text with values of one language, written with its sample values. */
-function writeSamples({ errors, reports, answers, blanks, help }: CliWords) {
+function writeSamples({ errors, reports, answers, blanks, help }: TranslatedWords) {
   const groups: readonly (readonly [string, object])[] = [
     ['ErrorTexts', errors],
     ['ReportTexts', reports],
@@ -117,7 +120,7 @@ it('English prints each of its values', () => {
 describe.each(TRANSLATIONS)('the words of the command line in %s', (language) => {
   it('have every text of English, and no others', async () => {
     // English needs no table for the English texts of the YAML reader.
-    const keys = (words: CliWords) => listKeys({ ...words, yamlProblems: '' }).toSorted()
+    const keys = (words: TranslatedWords) => listKeys({ ...words, yamlProblems: '' }).toSorted()
     expect(keys(await load(language))).toEqual(keys(en))
   })
 
@@ -149,11 +152,11 @@ describe.each(TRANSLATIONS)('the words of the command line in %s', (language) =>
       [
         ...new Set(text.match(/--[a-z][a-z-]+|"[^"‹]+"|(?<![\w.])\.(?:json|yaml|yml|csv|md|html|txt)\b/g)),
       ].sort()
-    const help = (of: CliWords) =>
+    const help = (of: TranslatedWords) =>
       COMMAND_NAMES.map((name) => [name, listTyped(renderHelp(name, of).replaceAll('"not due"', ''))])
-    const typed = (of: CliWords) =>
+    const typed = (of: TranslatedWords) =>
       writeSamples(of).map(({ name, text }) => [name, listTyped(text.replaceAll(/"‹\w+›"/g, ''))])
-    const withoutPlaceholders = (of: CliWords) => ({ ...of, placeholders: en.placeholders })
+    const withoutPlaceholders = (of: TranslatedWords) => ({ ...of, placeholders: en.placeholders })
     expect(help(withoutPlaceholders(words))).toEqual(help(en))
     expect(typed(words)).toEqual(typed(en))
   })

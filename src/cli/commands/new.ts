@@ -4,6 +4,7 @@ import { parseDocument, writeShort } from '../../schema/index.js'
 import type { SpecSheet } from '../../spec/index.js'
 import { type CommandIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { BlankWords } from '../message/blankWords.js'
+import { blanks as englishBlanks } from '../message/en/blanks.js'
 import type { ParsedWords } from '../parseWords.js'
 import { listDocuments, readDocuments, readWholeText } from '../readDocuments.js'
 import { readYaml } from '../readYaml.js'
@@ -64,16 +65,17 @@ async function writeDocument(
     throw new UsageError('onlyForSheet')
   if (kind !== 'machine-log' && sheets.length > 0) throw new UsageError('onlyForLog')
   const units = readUnits(unit)
+  const blanks = 'blanks' in io.words ? io.words.blanks : englishBlanks
   if (from !== undefined) {
     if ((gearcases ?? variants ?? unit) !== undefined) throw new UsageError('notWithFrom')
     const sheet = /\.csv$/i.test(from) ? await readTableSheet(from, io) : await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }
-  if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units, io.words.blanks)
-  if (kind === 'toolbox') return renderBlankToolbox(units, io.words.blanks)
-  if (kind === 'stock') return renderBlankStock(units, io.words.blanks)
+  if (kind === 'spec-sheet') return writeBlankSheet(gearcases ?? 'rear', variants, units, blanks)
+  if (kind === 'toolbox') return renderBlankToolbox(units, blanks)
+  if (kind === 'stock') return renderBlankStock(units, blanks)
   const sheet = sheets.length === 0 ? BLANK_SHEET : await readSheet(sheets, io)
-  return sheet && renderBlankLog(sheet, units, io.words.blanks)
+  return sheet && renderBlankLog(sheet, units, blanks)
 }
 
 async function readSheet(paths: readonly string[], io: CommandIo): Promise<SpecSheet | undefined> {

@@ -118,8 +118,6 @@ export interface CliWords {
   readonly answers: AnswerTexts
   /** What an example of a key shows. */
   readonly keys: Readonly<Record<KeyMeaning, string>>
-  /** Comments of documents to fill in. */
-  readonly blanks: BlankWords
   /** The texts of the YAML reader are English. */
   readonly yamlProblems: Readonly<Record<YamlProblem, string>> | 'as written'
   readonly standardInput: string
@@ -132,4 +130,10 @@ export interface CliWords {
   readonly changes: Readonly<Record<'added' | 'removed' | 'changed' | 'source only', string>>
   readonly repairEnds: Readonly<Record<Repair['stopped'], string>>
   readonly measures: Readonly<Record<Measure, string>>
+}
+
+/** The words of another language. Those of blank documents in English come with `new`, which alone needs them. */
+export interface TranslatedWords extends CliWords {
+  /** Comments of documents to fill in. */
+  readonly blanks: BlankWords
 }

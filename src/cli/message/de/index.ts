@@ -1,4 +1,4 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 import { answers } from './answers.js'
 import { blanks } from './blanks.js'
 import { commands } from './commands.js'
@@ -10,7 +10,7 @@ import { reports } from './reports.js'
 import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in German; not reviewed by a speaker who knows the trade. */
-export const de: CliWords = {
+export const de: TranslatedWords = {
   language: 'de',
   help: {
     title: 'drivetrain-service: plant Getriebeölwartungen nach einem Datenblatt',

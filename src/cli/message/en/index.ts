@@ -1,6 +1,5 @@
 import type { CliWords } from '../cliWords.js'
 import { answers } from './answers.js'
-import { blanks } from './blanks.js'
 import { commands } from './commands.js'
 import { joinOr } from './count.js'
 import { errors } from './errors.js'
@@ -66,7 +65,6 @@ For details: drivetrain-service help <command>. The machine's own manual always 
   reports,
   answers,
   keys,
-  blanks,
   yamlProblems: 'as written',
   standardInput: 'standard input',
   severities: { error: 'error', warning: 'warning', info: 'info' },

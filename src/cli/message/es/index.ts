@@ -1,4 +1,4 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 import { answers } from './answers.js'
 import { blanks } from './blanks.js'
 import { commands } from './commands.js'
@@ -10,7 +10,7 @@ import { reports } from './reports.js'
 import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in Spanish; not reviewed by a speaker who knows the trade. */
-export const es: CliWords = {
+export const es: TranslatedWords = {
   language: 'es',
   help: {
     title: 'drivetrain-service: planifica cambios de aceite de transmisión según una hoja de datos',

@@ -1,4 +1,4 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 import { answers } from './answers.js'
 import { blanks } from './blanks.js'
 import { commands } from './commands.js'
@@ -10,7 +10,7 @@ import { reports } from './reports.js'
 import { yamlProblems } from './yamlProblems.js'
 
 /** The words of the command line in French; not reviewed by a speaker who knows the trade. */
-export const fr: CliWords = {
+export const fr: TranslatedWords = {
   language: 'fr',
   help: {
     title: 'drivetrain-service : planifie les vidanges de transmission d’après une fiche technique',
