@@ -6,7 +6,8 @@ import { cleanLine } from './cleanLine.js'
 import type { CommandIo } from './cliIo.js'
 import { findKeyByWord, findKeyExample, type KeyExample } from './keyExamples.js'
 import { findTextRange, type LocatedFinding } from './makeLocator.js'
-import type { CliWords } from './message/cliWords.js'
+import type { CliWords, TranslatedWords } from './message/cliWords.js'
+import { keys as englishKeys } from './message/en/keys.js'
 import { nameFile } from './message/nameFile.js'
 
 /** The words and texts of one language. */
@@ -199,7 +200,8 @@ function renderExcerpt(finding: LocatedFinding, { reports }: CliWords): readonly
 
 /** The shortest correct form, to copy. */
 function suggestFix(finding: LocatedFinding, words: CliWords): readonly string[] {
-  const { reports, keys } = words
+  const { reports } = words
+  const keys = findKeyMeanings(words)
   const { code, path, params, cures, document } = finding
   const name = splitPointer(path)?.at(-1) ?? ''
   switch (code) {
@@ -240,6 +242,9 @@ function suggestFix(finding: LocatedFinding, words: CliWords): readonly string[]
   }
 }
 
+const findKeyMeanings = (words: CliWords | TranslatedWords): TranslatedWords['keys'] =>
+  'keys' in words ? words.keys : englishKeys
+
 /** An override sets the leaves below the path that it names. */
 function listLeavesBelow(written: string, { reports }: CliWords): readonly string[] {
   const tokens = splitPointer(written) ?? []
@@ -256,7 +261,7 @@ function suggestExample(path: string, finding: LocatedFinding, words: CliWords):
   return example === undefined
     ? []
     : [
-        words.reports.writeMeaning({ meaning: words.keys[example.meaning] }),
+        words.reports.writeMeaning({ meaning: findKeyMeanings(words)[example.meaning] }),
         ...indent(renderExample(example, finding)),
       ]
 }

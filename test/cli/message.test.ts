@@ -11,6 +11,7 @@ import { loadWords } from '../../src/cli/loadWords.js'
 import type { TranslatedWords } from '../../src/cli/message/cliWords.js'
 import { blanks } from '../../src/cli/message/en/blanks.js'
 import { en as words } from '../../src/cli/message/en/index.js'
+import { keys } from '../../src/cli/message/en/keys.js'
 import { renderUsageError } from '../../src/cli/message/renderUsageError.js'
 import { OPTION_TABLE } from '../../src/cli/optionTable.js'
 import { renderHelp, runCommand } from '../../src/cli/runCommand.js'
@@ -22,8 +23,8 @@ const WORDS = join(import.meta.dirname, '../../src/cli/message')
 const CATALOGUES = join(import.meta.dirname, '../../src/message')
 const TRANSLATIONS = LANGUAGES.filter((language) => language !== 'en')
 
-/** English with the comments that come with `new`. */
-const en: TranslatedWords = { ...words, blanks }
+/** English with the words that come with some commands. */
+const en: TranslatedWords = { ...words, blanks, keys }
 const load = async (language: string): Promise<TranslatedWords> => (await loadWords(language)) ?? en
 const listFolderTexts = (folder: string) =>
   readdirSync(folder).flatMap((file) => listTexts(join(folder, file)))

@@ -116,8 +116,6 @@ export interface CliWords {
   readonly errors: ErrorTexts
   readonly reports: ReportTexts
   readonly answers: AnswerTexts
-  /** What an example of a key shows. */
-  readonly keys: Readonly<Record<KeyMeaning, string>>
   /** The texts of the YAML reader are English. */
   readonly yamlProblems: Readonly<Record<YamlProblem, string>> | 'as written'
   readonly standardInput: string
@@ -132,8 +130,10 @@ export interface CliWords {
   readonly measures: Readonly<Record<Measure, string>>
 }
 
-/** The words of another language. Those of blank documents in English come with `new`, which alone needs them. */
+/** The words of another language. What only some commands need is in English bundled with these commands. */
 export interface TranslatedWords extends CliWords {
+  /** What an example of a key shows. */
+  readonly keys: Readonly<Record<KeyMeaning, string>>
   /** Comments of documents to fill in. */
   readonly blanks: BlankWords
 }

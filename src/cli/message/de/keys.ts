@@ -1,7 +1,7 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 
 /** What an example of a key shows, in German. */
-export const keys: CliWords['keys'] = {
+export const keys: TranslatedWords['keys'] = {
   kind: 'die Art dieses Dokuments',
   version: 'die Version dieses Formats',
   reference: 'der Name, mit dem andere Dokumente darauf verweisen',

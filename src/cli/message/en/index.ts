@@ -3,7 +3,6 @@ import { answers } from './answers.js'
 import { commands } from './commands.js'
 import { joinOr } from './count.js'
 import { errors } from './errors.js'
-import { keys } from './keys.js'
 import { options } from './options.js'
 import { reports } from './reports.js'
 
@@ -64,7 +63,6 @@ For details: drivetrain-service help <command>. The machine's own manual always 
   errors,
   reports,
   answers,
-  keys,
   yamlProblems: 'as written',
   standardInput: 'standard input',
   severities: { error: 'error', warning: 'warning', info: 'info' },

@@ -1,7 +1,7 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 
 /** What an example of a key shows, in English. */
-export const keys: CliWords['keys'] = {
+export const keys: TranslatedWords['keys'] = {
   kind: 'the kind of this document',
   version: 'the version of this format',
   reference: 'the name by which other documents refer to it',

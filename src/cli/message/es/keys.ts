@@ -1,7 +1,7 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 
 /** What an example of a key shows, in Spanish. */
-export const keys: CliWords['keys'] = {
+export const keys: TranslatedWords['keys'] = {
   kind: 'la clase de este documento',
   version: 'la versión de este formato',
   reference: 'el nombre con que otros documentos se refieren a él',

@@ -1,7 +1,7 @@
-import type { CliWords } from '../cliWords.js'
+import type { TranslatedWords } from '../cliWords.js'
 
 /** What an example of a key shows, in French. */
-export const keys: CliWords['keys'] = {
+export const keys: TranslatedWords['keys'] = {
   kind: 'la sorte de ce document',
   version: 'la version de ce format',
   reference: 'le nom sous lequel d’autres documents y renvoient',
