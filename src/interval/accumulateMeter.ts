@@ -40,6 +40,8 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
     index++
   }
+  state.last = undefined
+  sortByDay(state.points)
   const changes: MeterChange[] = []
   index = -1
   for (const event of events) {
@@ -82,12 +84,12 @@ function addPoint(
       largest: quantityFromCounts(max, state.unit),
     })
   } else if (day <= lastDay) {
-    const newestPoint = points.at(-1)
-    if (list === 'readings' && newestPoint && newestPoint.day > day) {
-      const params = { meter: name, date, after: newestPoint.date }
+    const { last } = state
+    if (list === 'readings' && last && last.day > day) {
+      const params = { meter: name, date, after: last.date }
       noteReading(state, 'interval/readings-out-of-order', 'info', point, params)
-    }
-    insertByDay(points, point)
+    } else state.last = point
+    points.push(point)
   } else if (list === 'readings') {
     noteReading(state, 'interval/date-in-the-future', 'error', point, { what: name, date })
   }
@@ -98,13 +100,8 @@ interface DatedItem {
   readonly shown?: number
 }
 
-/** Inserts an item sorted by day, then by reading; equal items keep their order. */
-export function insertByDay<Item extends DatedItem>(list: Item[], item: Item): void {
-  for (let at = list.push(item) - 1; at > 0; at--) {
-    const before = list[at - 1]
-    if (!before || before.day < item.day) return
-    if (before.day === item.day && !(Number(before.shown) > Number(item.shown))) return
-    list[at] = before
-    list[at - 1] = item
-  }
+/** Sorts by day, then by reading; equal items, and those without a reading, keep their order. */
+export function sortByDay(list: DatedItem[]): void {
+  // Undefined minus undefined is NaN, which keeps the order.
+  list.sort((one, other) => one.day - other.day || (one.shown as number) - (other.shown as number))
 }

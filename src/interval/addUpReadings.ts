@@ -13,11 +13,15 @@ export interface MeterChange extends MeterPoint {
  */
 export function addUpReadings(state: MeterState, changes: readonly MeterChange[]): void {
   const { points } = state
-  let pendingPoints = points
+  let next = 0
+  // Readings of the day of the last change that its old display could not show.
+  let held: MeterPoint[] = []
   for (const change of changes) {
     const { day, date, shown, newShown } = change
+    // Kept readings are written to the front of `points`, never past `next`.
+    for (let point = points[next]; point && point.day <= day; point = points[++next]) held.push(point)
     // Within a day the smallest reading is first: those of the new display may precede those of the old one.
-    pendingPoints = pendingPoints.filter((point) => {
+    held = held.filter((point) => {
       const minShown = state.last?.shown ?? 0
       const isBeforeChange =
         point.day === day ? point.shown >= minShown && !(point.shown > shown) : point.day < day
@@ -34,8 +38,9 @@ export function addUpReadings(state: MeterState, changes: readonly MeterChange[]
     } else state.offset += modulus
     state.last = { ...change, shown: newShown, count: newShown + state.offset, stretch: state.stretch }
   }
-  if (pendingPoints.length === 0 && state.last) points[state.keptCount++] = state.last
-  for (const point of pendingPoints) addMeterPoint(state, point)
+  const rest = next ? held.concat(points.slice(next)) : points
+  if (rest.length === 0 && state.last) points[state.keptCount++] = state.last
+  for (const point of rest) addMeterPoint(state, point)
   points.length = state.keptCount
 }
 

@@ -1,6 +1,6 @@
 import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
 import { type DateText, dayNumberOf } from '../calendar/index.js'
-import { accumulateMeter, insertByDay } from './accumulateMeter.js'
+import { accumulateMeter, sortByDay } from './accumulateMeter.js'
 import { chooseLimits } from './chooseLimits.js'
 import { intervalReason } from './codes.js'
 import type { CountOrigin, DueCase } from './dueCase.js'
@@ -206,8 +206,9 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
       reasons.push(intervalReason('interval/record-for-all-instances', { date, instance }))
     if (entry.service !== service)
       reasons.push(intervalReason('interval/done-by-other-service', { date, service: entry.service }))
-    insertByDay(completions, { since: 'last service', day, date, record })
+    completions.push({ since: 'last service', day, date, record })
   }
+  sortByDay(completions)
   return completions
 }
 

@@ -53,7 +53,7 @@ export interface MeterState {
   readonly notes: MeterNote[]
   /** Number of points kept; repeated readings are skipped. */
   keptCount: number
-  /** The last reading added. */
+  /** The last reading added; before they are added up, the newest one that was read. */
   last: MeterPoint | undefined
   offset: number
   stretch: number

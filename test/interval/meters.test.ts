@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { dateFromDay } from '../../src/calendar/dayNumbers.js'
 import { meterCount } from '../../src/interval/meterCount.js'
 import { countBetweenSignals, type MeterSignal } from '../../src/interval/meterSignal.js'
 import { readMeters } from '../../src/v1/interval/meters.js'
@@ -125,6 +126,48 @@ describe('events of a meter', () => {
       rollover: 9999,
     })
     expect(problemsOf(farLog)).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
+  })
+})
+
+describe('long logs', () => {
+  // Quadratic, 200,000 readings would take more than a minute.
+  const days = Array.from({ length: 200_000 }, (_, day) => day)
+  const dated = (list: readonly number[]) => list.map((day) => [dateFromDay(day), day] as const)
+
+  test('200,000 readings, the newest first, as exports often are', () => {
+    const sorted = totals({ hours: dated(days) })
+    const reversed = dated(days.toReversed())
+    expect(totals({ hours: reversed })).toEqual(sorted)
+    expect(sorted?.length).toBe(200_000)
+    expect(readMeters(log({ hours: reversed })).findings.map(({ code }) => code)).toEqual(
+      new Array(199_999).fill('interval/readings-out-of-order'),
+    )
+  })
+
+  test('a swap every fourth day', () => {
+    const events = days
+      .filter((day) => day % 4 === 0)
+      .map(
+        (day) =>
+          ({
+            kind: 'meter swap',
+            date: dateFromDay(day),
+            meter: 'hours',
+            oldReading: 6,
+            newReading: 2,
+          }) as const,
+      )
+    // Each display shows 3, 4, 5 on the days after its swap, and 6 on the day of the next.
+    const hours = days.map((day) => [dateFromDay(day), 2 + (day % 4 || 4)] as const)
+    expect(totals({ hours, events })?.at(-1)).toBe(2 + days.length - 1 + 4)
+  })
+
+  test('20,000 records, the newest first', () => {
+    const records = days
+      .slice(0, 20_000)
+      .toReversed()
+      .map((day) => ({ date: dateFromDay(day), hours: day }))
+    expect(readMeters(log({ records, hours: [] })).hours?.length).toBe(20_000)
   })
 })
 
