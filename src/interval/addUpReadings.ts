@@ -40,7 +40,7 @@ export function addUpReadings(state: MeterState, changes: readonly MeterChange[]
   }
   const rest = next ? held.concat(points.slice(next)) : points
   if (rest.length === 0 && state.last) points[state.keptCount++] = state.last
-  for (const point of rest) addMeterPoint(state, point)
+  else for (const point of rest) addMeterPoint(state, point)
   points.length = state.keptCount
 }
 

@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
 import fc from 'fast-check'
@@ -160,6 +163,35 @@ describe('meterSql', () => {
       expect(clean(reader.getRowsJS())).toEqual(expectTotals(logs, unit).machines)
     })
     connection.closeSync()
+  })
+
+  test('from Parquet files, and again for machines with new readings only, the totals are the same', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'drivetrain-parquet-'))
+    const connection = await openDuck()
+    try {
+      const logs = randomLogs(200, 'h', 3)
+      for (const statement of meterTables(logs, { ...TYPES, double: 'double' }))
+        await connection.run(statement)
+      await connection.run(`COPY (SELECT * FROM readings) TO '${folder}/readings.parquet' (FORMAT parquet)`)
+      await connection.run(`CREATE VIEW files AS SELECT * FROM read_parquet('${folder}/*.parquet')`)
+      const read = async (readings: string) => {
+        const sql = meterSql('duckdb', { ...options, readings })
+        return clean((await connection.runAndReadAll(`SELECT * FROM (${sql}) ORDER BY machine`)).getRowsJS())
+      }
+      const { machines } = expectTotals(logs, 'h')
+      expect(await read('files')).toEqual(machines)
+      // The machines of some readings, each with all its readings: the rows of the whole refresh.
+      await connection.run(
+        'CREATE VIEW new_readings AS SELECT * FROM files WHERE machine IN (SELECT machine FROM files WHERE hash(value) % 40 = 0)',
+      )
+      const refreshed = await read('new_readings')
+      expect(refreshed.length).toBeGreaterThan(10)
+      expect(refreshed.length).toBeLessThan(machines.length)
+      expect(machines).toEqual(expect.arrayContaining([...refreshed]))
+    } finally {
+      connection.closeSync()
+      rmSync(folder, { recursive: true })
+    }
   })
 
   test('names are the caller’s, quoted; tables need no rollover, position, last reading or first use', async () => {

@@ -129,6 +129,13 @@ describe('events of a meter', () => {
   })
 })
 
+test('a swap without any reading is the newest reading', () => {
+  const events = [
+    { kind: 'meter swap', date: '2030-05-20', meter: 'hours', oldReading: 812, newReading: 30 },
+  ] as const
+  expect(totals({ hours: [], events })).toEqual([812])
+})
+
 describe('long logs', () => {
   // Quadratic, 200,000 readings would take more than a minute.
   const days = Array.from({ length: 200_000 }, (_, day) => day)
