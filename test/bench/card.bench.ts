@@ -10,6 +10,8 @@ import { wallFacts } from '../../src/v1/service.js'
 import { oracleMarkdown } from '../card/support/markdownOracle.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { cardOf, planExample, requestExample } from '../support/planExample.js'
+import type { BenchResult, BenchRow } from './benchResult.js'
+import { cpuMicros, measureInTurns } from './measureInTurns.js'
 
 /**
  * Writes a card's texts with template literals only: every text once, escaped, with as much markup as a renderer
@@ -72,35 +74,10 @@ const escapeHtml = (text: string) =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;')
 const escapeMarkdown = (text: string) => text.replace(/[\\`*_[<~|]/g, '\\$&')
 
-/** CPU time of each, in turn, so that a busy machine slows all of them equally; the median of the rounds in ms. */
-function compare(tasks: Readonly<Record<string, () => unknown>>): Record<string, number> {
-  const times: Record<string, number[]> = {}
-  // A thousand cards, written by code that the engine has optimized.
-  for (const task of Object.values(tasks)) for (let turn = 0; turn < 300; turn++) task()
-  for (let round = 0; round < 41; round++)
-    for (const [name, task] of Object.entries(tasks)) {
-      const start = process.cpuUsage()
-      for (let turn = 0; turn < 20; turn++) task()
-      const { user, system } = process.cpuUsage(start)
-      times[name] = [...(times[name] ?? []), (user + system) / 20_000]
-    }
-  return Object.fromEntries(
-    Object.entries(times).map(([name, all]) => [name, all.sort((a, b) => a - b)[20] ?? 0]),
-  )
-}
-
-/** Milliseconds of CPU time. */
-async function timeOf(task: () => unknown): Promise<number> {
-  const start = process.cpuUsage()
-  await task()
-  const { user, system } = process.cpuUsage(start)
-  return (user + system) / 1000
-}
-
 const FOLDERS = ['tind-4', 'bud-3', 'acre-26', 'reach-55', 'kvist-2']
 
 /** A thousand wall cards from one command in one process, without the disk: 714 sheets, 286 of them with two variants. */
-async function runWallCards(): Promise<void> {
+async function runWallCards(): Promise<BenchRow> {
   const read = (name: string) => readFileSync(`examples/${name}.yaml`, 'utf8')
   const files: Record<string, string> = {
     'fleet/toolbox.yaml': read('tind-4/toolbox'),
@@ -111,53 +88,84 @@ async function runWallCards(): Promise<void> {
     files[`fleet/sheet-${place}.yaml`] = sheet.replace(/^id: .*/m, (id) => `${id}-${place}`)
   }
   const io = memoryIo(files)
-  const words = ['card', 'fleet', '--paper', 'wall', '--out', 'out', '--level', 'error']
-  const command = await timeOf(() => runCommand(words, io))
-  const identity = { variant: 'long' }
-  const { sheet, toolbox, stock } = requestExample('tind-4')
-  const facts = wallFacts(dropUndefined({ sheet, identity, toolbox, stock }), { iso6789: '2017' })
-  if (!facts.ok) throw new Error('no facts')
-  const card = wallModel(facts.value, en)
-  const repeat = (task: () => unknown) =>
-    timeOf(() => {
-      for (let turn = 0; turn < 1000; turn++) task()
-    })
-  const literals = () => [
-    writeByTemplates(card, escapeHtml, (text, from) => `<span data-from="${from}">${text}</span>`),
-    writeByTemplates(card, escapeMarkdown, (text) => text),
-  ]
-  await repeat(literals)
-  const base = await repeat(literals)
-  const writing = await repeat(() => [renderHtml(card), renderMarkdown(card)])
-  console.log(`${io.written.size / 2} wall cards from one command: ${(command / 1000).toFixed(1)} s`)
-  console.log(
-    `their HTML and Markdown alone: ${(writing / base).toFixed(1)} × templates (${base.toFixed(0)} ms)`,
+  const before = cpuMicros()
+  await runCommand(['card', 'fleet', '--paper', 'wall', '--out', 'out', '--level', 'error'], io)
+  return { what: `${io.written.size / 2} wall cards from one command`, times: [cpuMicros() - before] }
+}
+
+/** A card in each form, against template literals with the same escaping. */
+async function compareForms(
+  name: string,
+  card: CardModel,
+  goals: { readonly html?: number; readonly markdown?: number; readonly text?: number },
+): Promise<readonly BenchRow[]> {
+  const keep = (text: string): string => text
+  const times = await measureInTurns(
+    {
+      html: () => renderHtml(card),
+      htmlPeer: () =>
+        writeByTemplates(card, escapeHtml, (text, from) => `<span data-from="${from}">${text}</span>`),
+      markdown: () => renderMarkdown(card),
+      markdownPeer: () => writeByTemplates(card, escapeMarkdown, keep),
+      text: () => renderText(card),
+      textPeer: () => writeByTemplates(card, keep, keep),
+    },
+    // A thousand cards are written by code that the engine has optimised.
+    { rounds: 25, roundMs: 10, warmUpMs: 500 },
+  )
+  return (['html', 'markdown', 'text'] as const).map((form) =>
+    dropUndefined({
+      what: `${name}: ${form === 'html' ? 'HTML' : form === 'markdown' ? 'Markdown' : 'text'}`,
+      times: times[form],
+      peer: { name: 'template literals', times: times[`${form}Peer`] },
+      goal: goals[form],
+    }),
   )
 }
 
-/** A full card as HTML, Markdown and text: ratios to template literals with the same escaping, in one run. */
-export default async function run(): Promise<void> {
-  const card = cardOf(planExample('tind-4'))
+/** The packages that write a tree that is ready. */
+async function comparePackages(card: CardModel): Promise<readonly BenchRow[]> {
   const tree = fromHtml(renderHtml(card))
-  const ms = compare({
-    'HTML by templates': () =>
-      writeByTemplates(card, escapeHtml, (text, from) => `<span data-from="${from}">${text}</span>`),
-    HTML: () => renderHtml(card),
-    'HTML by hast-util-to-html (tree ready)': () => toHtml(tree),
-    'Markdown by templates': () => writeByTemplates(card, escapeMarkdown, (text) => text),
-    Markdown: () => renderMarkdown(card),
-    'Markdown by mdast-util-to-markdown': () => oracleMarkdown(card),
-    'text by templates': () =>
-      writeByTemplates(
-        card,
-        (text) => text,
-        (text) => text,
-      ),
-    text: () => renderText(card),
+  const times = await measureInTurns(
+    {
+      html: () => renderHtml(card),
+      tree: () => toHtml(tree),
+      markdown: () => renderMarkdown(card),
+      oracle: () => oracleMarkdown(card),
+    },
+    { rounds: 9 },
+  )
+  return [
+    {
+      what: 'a card: HTML',
+      times: times.html,
+      peer: { name: 'hast-util-to-html, tree ready', times: times.tree },
+    },
+    {
+      what: 'a card: Markdown',
+      times: times.markdown,
+      peer: { name: 'mdast-util-to-markdown', times: times.oracle },
+    },
+  ]
+}
+
+function makeWallCard(): CardModel {
+  const { sheet, toolbox, stock } = requestExample('tind-4')
+  const facts = wallFacts(dropUndefined({ sheet, identity: { variant: 'long' }, toolbox, stock }), {
+    iso6789: '2017',
   })
-  for (const [name, time] of Object.entries(ms)) {
-    const base = ms[`${name.split(' ')[0]} by templates`] ?? 1
-    console.log(`${name}: ${time.toFixed(3)} ms, ${(time / base).toFixed(1)} ×`)
+  if (!facts.ok) throw new Error('no facts')
+  return wallModel(facts.value, en)
+}
+
+export default async function run(): Promise<BenchResult> {
+  const card = cardOf(planExample('tind-4'))
+  return {
+    rows: [
+      ...(await compareForms('a card', card, { html: 10, markdown: 10, text: 5 })),
+      ...(await compareForms('a wall card', makeWallCard(), { html: 10, markdown: 10 })),
+      ...(await comparePackages(card)),
+      await runWallCards(),
+    ],
   }
-  await runWallCards()
 }

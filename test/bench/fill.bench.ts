@@ -1,7 +1,8 @@
-import { Bench } from 'tinybench'
 import { calculateViscosityIndex } from '../../src/oil/calculateViscosityIndex.js'
 import { chooseContainers, chooseVessel, type PourInput, pourTime } from '../../src/v1/fill.js'
 import { oilMeets, viscosityAt } from '../../src/v1/oil.js'
+import type { BenchResult } from './benchResult.js'
+import { measureInTurns, type Work } from './measureInTurns.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const
@@ -32,27 +33,21 @@ const shelves = [2, 4, 8].map((kinds) => [kinds, shelf(kinds)] as const)
 const jug = { jug: { name: 'Jug', size: mL(500), graduation: mL(10) } }
 
 /**
- * Microseconds of one call among many. There is nothing to compare with. A visit's hundred calls must be too fast to
- * notice, and no stock or funnel may make one call slow.
+ * There is nothing to compare with. A visit's hundred calls must be too fast to notice, and no stock or funnel may make
+ * one call slow.
  */
-export default async function run(): Promise<void> {
-  const bench = new Bench({ time: 300, warmupTime: 100 })
-  bench.add('pourTime, cylinder', () => pourTime(question('cylinder', 1500)))
-  bench.add('pourTime, cone', () => pourTime(question('cone', 1200)))
-  bench.add('pourTime, cone, 40 fillings', () => pourTime(question('cone', 50_000)))
-  bench.add('viscosityAt', () =>
-    viscosityAt({ kv40: mm2(135), kv100: mm2(14.5) }, { value: 5, unit: 'degC' }),
-  )
-  bench.add('viscosityIndex', () => calculateViscosityIndex(mm2(135), mm2(14.5)))
-  bench.add('oilMeets', () => oilMeets(permitted, oil, { yellowMetal: 'yes' }))
-  bench.add('chooseVessel', () => chooseVessel(jug, mL(1234), mL(30)))
-  for (const [kinds, stock] of shelves) {
-    bench.add(`chooseContainers, ${kinds} kinds`, () => chooseContainers(stock, mL(9876)))
+export default async function run(): Promise<BenchResult> {
+  const works: Record<string, Work> = {
+    'pourTime, cylinder': () => pourTime(question('cylinder', 1500)),
+    'pourTime, cone': () => pourTime(question('cone', 1200)),
+    'pourTime, cone, 40 fillings': () => pourTime(question('cone', 50_000)),
+    viscosityAt: () => viscosityAt({ kv40: mm2(135), kv100: mm2(14.5) }, { value: 5, unit: 'degC' }),
+    viscosityIndex: () => calculateViscosityIndex(mm2(135), mm2(14.5)),
+    oilMeets: () => oilMeets(permitted, oil, { yellowMetal: 'yes' }),
+    chooseVessel: () => chooseVessel(jug, mL(1234), mL(30)),
   }
-  await bench.run()
-  console.log('\nOne call, µs (median)')
-  for (const { name, result } of bench.tasks) {
-    if (!('latency' in result)) throw new Error(`${name} did not run`)
-    console.log(`${name.padEnd(32)}${(result.latency.p50 * 1000).toFixed(1).padStart(12)}`)
-  }
+  for (const [kinds, stock] of shelves)
+    works[`chooseContainers, ${kinds} kinds`] = () => chooseContainers(stock, mL(9876))
+  const times = await measureInTurns(works, { rounds: 9 })
+  return { rows: Object.entries(times).map(([what, all]) => ({ what, times: all })) }
 }

@@ -1,5 +1,5 @@
 import { once } from 'node:events'
-import { createReadStream, createWriteStream, mkdtempSync, rmSync, statSync } from 'node:fs'
+import { createReadStream, createWriteStream, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
@@ -17,6 +17,9 @@ import {
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../../src/v1/interval.js'
+import type { BenchResult, BenchRow, SizeRow } from './benchResult.js'
+import { measureInTurns } from './measureInTurns.js'
+import { measureProcess } from './measureProcess.js'
 
 /**
  * Speed of the interval module in one run: the fleet columns compared with a typed loop written by hand, `computeDue`
@@ -27,6 +30,7 @@ import { computeDue, type DueOptions, type IntervalFacts } from '../../src/v1/in
 const TODAY = '2031-10-06'
 const OPTIONS: DueOptions = { soon: { hours: 20, days: 30 }, staleAfter: { days: 30 }, severity: 'normal' }
 const MILLION = 1_000_000
+const SIZES = [1000, 10_000, 100_000, MILLION]
 
 function random(seed: number): () => number {
   let state = seed
@@ -245,22 +249,6 @@ function judgeFacts(
   return { state, dueBy, hoursLeft, distanceLeft, dueOn }
 }
 
-/** Best of some runs, in ms. */
-function time(runs: number, work: () => void): number {
-  let best = Number.POSITIVE_INFINITY
-  for (let run = 0; run < runs; run++) {
-    const start = performance.now()
-    work()
-    best = Math.min(best, performance.now() - start)
-  }
-  return best
-}
-
-const line = (name: string, ms: number, note: string): void =>
-  console.log(`${name.padEnd(46)} ${ms.toFixed(ms < 10 ? 2 : 0).padStart(8)} ms  ${note}`)
-const ratio = (own: number, other: number, targetText: string): string =>
-  `${(own / other).toFixed(2)}× (goal ${targetText})`
-
 function rowsOf(count: number): DueRow[] {
   const next = random(5)
   return Array.from({ length: count }, (_, index) => makeRow(next, index))
@@ -272,138 +260,146 @@ function columnsOf(rows: readonly DueRow[]): DueColumns {
   return columns
 }
 
-function benchColumns(rows: readonly DueRow[], today: number): void {
-  const columns = columnsOf(rows)
-  const states = new Uint8Array(rows.length)
-  const days = new Int32Array(rows.length)
-  // In turns, so that the load of the machine affects both equally.
-  let byHand = Number.POSITIVE_INFINITY
-  let own = Number.POSITIVE_INFINITY
-  for (let turn = 0; turn < 9; turn++) {
-    byHand = Math.min(
-      byHand,
-      time(1, () => typedLoop(columns, today, states, days)),
+async function compareColumns(rows: readonly DueRow[], today: number): Promise<BenchResult> {
+  const growth: SizeRow[] = []
+  const found: BenchRow[] = []
+  for (const count of SIZES) {
+    const columns = columnsOf(rows.slice(0, count))
+    const states = new Uint8Array(count)
+    const days = new Int32Array(count)
+    const times = await measureInTurns(
+      {
+        hand: () => typedLoop(columns, today, states, days),
+        own: () => computeDueColumns(columns, TODAY, OPTIONS),
+      },
+      { rounds: count === MILLION ? 15 : 5 },
     )
-    own = Math.min(
-      own,
-      time(1, () => void computeDueColumns(columns, TODAY, OPTIONS)),
-    )
-  }
-  line('typed arrays, loop by hand', byHand, '1,000,000 rows')
-  line('computeDueColumns', own, ratio(own, byHand, '1.3×'))
-  for (const count of [1000, 10_000, 100_000]) {
-    const part = columnsOf(rows.slice(0, count))
-    const ms = time(20, () => void computeDueColumns(part, TODAY, OPTIONS))
-    line(`computeDueColumns, ${count} rows`, ms, `${((ms / count) * 1e6).toFixed(0)} ns a row`)
-  }
-  line('computeDueColumns, 1000000 rows', own, `${own.toFixed(0)} ns a row`)
-}
-
-function benchObjects(rows: readonly DueRow[], today: number): void {
-  const part = rows.slice(0, 100_000)
-  const questions = part.map(makeQuestion)
-  let sink = 0
-  const passes = MILLION / part.length
-  let byHand = Number.POSITIVE_INFINITY
-  let own = Number.POSITIVE_INFINITY
-  for (let turn = 0; turn < 6; turn++) {
-    byHand = Math.min(
-      byHand,
-      time(1, () => {
-        for (let pass = 0; pass < passes; pass++)
-          for (const question of questions) sink += judgeByHand(question, today)?.state.length ?? 0
-      }),
-    )
-    own = Math.min(
-      own,
-      time(1, () => {
-        for (let pass = 0; pass < passes; pass++)
-          for (const question of questions) sink += computeDue(question, OPTIONS).lines.length
-      }),
-    )
-  }
-  line(
-    'plain objects, loop by hand',
-    byHand,
-    '1,000,000 records (100,000 logs, ten times), state and what is left',
-  )
-  line(
-    'computeDue, all lines and reasons',
-    own,
-    `${ratio(own, byHand, '4×')}${sink === 0 ? ' (nothing judged)' : ''}`,
-  )
-  for (const count of [1000, 10_000, 100_000]) {
-    const ms = time(3, () => {
-      for (let index = 0; index < count; index++) {
-        const question = questions[index]
-        if (question !== undefined) sink += computeDue(question, OPTIONS).lines.length
-      }
-    })
-    line(`computeDue, ${count} records`, ms, `${((ms / count) * 1e6).toFixed(0)} ns a record`)
-  }
-  const temporal = time(1, () => {
-    for (const row of part.slice(0, 20_000)) {
-      const due = Temporal.PlainDate.from(row.lastDate ?? '').add({ months: 12 })
-      sink += Temporal.PlainDate.compare(due, TODAY)
-    }
-  })
-  line('a Temporal polyfill, dates alone', temporal * 50, '20,000 rows, reckoned up to 1,000,000')
-}
-
-async function benchLines(rows: readonly DueRow[], today: number): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), 'due-lines-'))
-  try {
-    const path = join(folder, 'fleet.jsonl')
-    const file = createWriteStream(path)
-    for (let start = 0; start < rows.length; start += 5000) {
-      const text = rows
-        .slice(start, start + 5000)
-        .map((row) => `${JSON.stringify(row)}\n`)
-        .join('')
-      if (!file.write(text)) await once(file, 'drain')
-    }
-    file.end()
-    await finished(file)
-    let byHand = Number.POSITIVE_INFINITY
-    let own = Number.POSITIVE_INFINITY
-    let heapGrowth = 0
-    for (let turn = 0; turn < 2; turn++) {
-      let start = performance.now()
-      await linesByHand(path, join(folder, 'by-hand.jsonl'), today)
-      byHand = Math.min(byHand, performance.now() - start)
-      start = performance.now()
-      const target = createWriteStream(join(folder, 'own.jsonl'))
-      const before = process.memoryUsage().heapUsed
-      await judgeRowLines({
-        input: createReadStream(path, { highWaterMark: 1 << 18 }),
-        output: target,
-        today: TODAY,
-        soon: OPTIONS.soon,
-        staleAfter: OPTIONS.staleAfter,
-        catalogue: en,
-        onProgress: (count) => {
-          if (count % (4096 * 16) === 0)
-            heapGrowth = Math.max(heapGrowth, process.memoryUsage().heapUsed - before)
-        },
+    growth.push({ what: 'computeDueColumns', item: 'row', sizes: [[count, Math.min(...times.own) / count]] })
+    if (count === MILLION)
+      found.push({
+        what: 'computeDueColumns, 1,000,000 rows',
+        times: times.own,
+        peer: { name: 'a loop over typed arrays', times: times.hand },
+        goal: 1.3,
       })
-      target.end()
-      await finished(target)
-      own = Math.min(own, performance.now() - start)
+  }
+  return { rows: found, growth }
+}
+
+async function compareObjects(rows: readonly DueRow[], today: number): Promise<BenchResult> {
+  const questions = rows.slice(0, 100_000).map(makeQuestion)
+  let sink = 0
+  const judge = (count: number) => () => {
+    for (let at = 0; at < count; at++)
+      sink += computeDue(questions[at % questions.length] as IntervalFacts, OPTIONS).lines.length
+  }
+  const times = await measureInTurns(
+    {
+      hand: () => {
+        for (const question of questions) sink += judgeByHand(question, today)?.state.length ?? 0
+      },
+      own: judge(questions.length),
+    },
+    { rounds: 9 },
+  )
+  const dates = rows.slice(0, 20_000)
+  const temporal = await measureInTurns(
+    {
+      own: judge(dates.length),
+      polyfill: () => {
+        for (const row of dates) {
+          const due = Temporal.PlainDate.from(row.lastDate ?? '').add({ months: 12 })
+          sink += Temporal.PlainDate.compare(due, TODAY)
+        }
+      },
+    },
+    { rounds: 3 },
+  )
+  const sizes: (readonly [number, number])[] = []
+  for (const count of SIZES) {
+    const { micros } = await measureInTurns({ micros: judge(count) }, { rounds: 3 })
+    sizes.push([count, Math.min(...micros) / count])
+  }
+  if (sink === 0) throw new Error('nothing was judged')
+  return {
+    rows: [
+      {
+        what: 'computeDue, all lines and reasons, 100,000 records',
+        times: times.own,
+        peer: { name: 'a loop over objects', times: times.hand },
+        goal: 4,
+      },
+      {
+        what: 'computeDue, all lines and reasons, 20,000 records',
+        times: temporal.own,
+        peer: { name: 'their dates by a Temporal polyfill', times: temporal.polyfill },
+      },
+    ],
+    growth: [{ what: 'computeDue, all lines and reasons', item: 'record', sizes }],
+    notes: ['`computeDue` at 1,000,000 records judges 100,000 logs ten times.'],
+  }
+}
+
+async function writeRows(path: string, rows: readonly DueRow[]): Promise<void> {
+  const file = createWriteStream(path)
+  for (let start = 0; start < rows.length; start += 5000) {
+    const text = rows
+      .slice(start, start + 5000)
+      .map((row) => `${JSON.stringify(row)}\n`)
+      .join('')
+    if (!file.write(text)) await once(file, 'drain')
+  }
+  file.end()
+  await finished(file)
+}
+
+async function judgeLines(from: string, to: string): Promise<void> {
+  const output = createWriteStream(to)
+  await judgeRowLines({
+    input: createReadStream(from, { highWaterMark: 1 << 18 }),
+    output,
+    today: TODAY,
+    soon: OPTIONS.soon,
+    staleAfter: OPTIONS.staleAfter,
+    catalogue: en,
+  })
+  output.end()
+  await finished(output)
+}
+
+async function compareLines(rows: readonly DueRow[], today: number): Promise<BenchResult> {
+  const folder = mkdtempSync(join(tmpdir(), 'due-lines-'))
+  const growth: SizeRow[] = []
+  const memory: SizeRow[] = []
+  const found: BenchRow[] = []
+  try {
+    const from = join(folder, 'fleet.jsonl')
+    const to = join(folder, 'due.jsonl')
+    for (const count of SIZES) {
+      await writeRows(from, rows.slice(0, count))
+      const times = await measureInTurns(
+        { hand: () => linesByHand(from, to, today), own: () => judgeLines(from, to) },
+        { rounds: 3, roundMs: 1 },
+      )
+      growth.push({
+        what: 'due over rows in JSON Lines',
+        item: 'row',
+        sizes: [[count, Math.min(...times.own) / count]],
+      })
+      const { mebibytes } = measureProcess('cli/main', ['due', from, '--today', TODAY])
+      memory.push({ what: 'due over rows in JSON Lines', item: 'rows', sizes: [[count, mebibytes]] })
+      if (count === MILLION)
+        found.push({
+          what: 'due over 1,000,000 rows in JSON Lines',
+          times: times.own,
+          peer: { name: 'parse, judge, print, write by hand', times: times.hand },
+          goal: 1.3,
+        })
     }
-    const megabytes = statSync(path).size / 1e6
-    line(
-      'JSON Lines by hand: parse, judge, print, write',
-      byHand,
-      `${rows.length} lines, ${megabytes.toFixed(0)} MB`,
-    )
-    line(
-      'dueLines',
-      own,
-      `${ratio(own, byHand, '1.3×')}; heap at most ${(heapGrowth / 1e6).toFixed(0)} MB above its start`,
-    )
   } finally {
     rmSync(folder, { recursive: true })
   }
+  return { rows: found, growth, memory }
 }
 
 /** JSON Lines as read by hand: events of readline, parse, judge, print, write in larger pieces. */
@@ -428,17 +424,23 @@ async function linesByHand(from: string, to: string, today: number): Promise<voi
   await finished(output)
 }
 
-export default async function run(): Promise<void> {
+export default async function run(): Promise<BenchResult> {
   const rows = rowsOf(MILLION)
   const columns = createDueColumns(1)
   writeDueRow(columns, 0, { lastDate: TODAY })
   const today = columns.lastDay[0] ?? NO_DAY
-  const verdicts = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
-  const counts = DUE_STATES.map(
-    (state, index) => `${verdicts.verdict.filter((candidate) => candidate === index).length} ${state}`,
-  )
-  console.log(`Interval: one million records (first 100,000: ${counts.join(', ')})`)
-  benchColumns(rows, today)
-  benchObjects(rows, today)
-  await benchLines(rows.slice(0, MILLION), today)
+  const { verdict } = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
+  const lacking = DUE_STATES.filter((_state, index) => !verdict.includes(index))
+  if (lacking.length > 0) throw new Error(`no row is ${lacking.join(' or ')}`)
+  const results = [
+    await compareColumns(rows, today),
+    await compareObjects(rows, today),
+    await compareLines(rows, today),
+  ]
+  return {
+    rows: results.flatMap((result) => result.rows),
+    growth: results.flatMap((result) => result.growth ?? []),
+    memory: results.flatMap((result) => result.memory ?? []),
+    notes: results.flatMap((result) => result.notes ?? []),
+  }
 }

@@ -1,6 +1,7 @@
-import { Bench } from 'tinybench'
 import { buildProcedure, repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import { makeCase, makeSheet, VARIETY } from '../procedure/sheets.js'
+import type { BenchResult, BenchRow, SizeRow } from './benchResult.js'
+import { measureInTurns } from './measureInTurns.js'
 
 function visit(times: number) {
   const cases = Array.from({ length: times }, (_, copy) =>
@@ -12,39 +13,38 @@ function visit(times: number) {
   return { sheet, procedure: built.value }
 }
 
-/** Microseconds per step: the same for a short and a long list, since the time grows linearly with the steps. */
-export default async function run(): Promise<void> {
-  const bench = new Bench({ time: 300, warmupTime: 100 })
-  const sizes = new Map<string, number>()
+/** A repair has no peer: its goals are times. */
+export default async function run(): Promise<BenchResult> {
+  const growth: SizeRow[] = []
   for (const times of [1, 2, 4, 8]) {
     const { sheet, procedure } = visit(times)
-    const name = `validateProcedure, ${procedure.steps.length} steps`
-    sizes.set(name, procedure.steps.length)
-    bench.add(name, () => validateProcedure(procedure, sheet))
+    const count = procedure.steps.length
+    const { micros } = await measureInTurns(
+      { micros: () => validateProcedure(procedure, sheet) },
+      { rounds: 5 },
+    )
+    growth.push({ what: 'validateProcedure', item: 'step', sizes: [[count, Math.min(...micros) / count]] })
   }
   const { sheet, procedure } = visit(1)
-  // Goals for 292 steps: 114 findings in 200 ms, and a repair of 48 in 2 s.
   const { steps } = procedure
   const brokenLists = [
     ['every fifth left out', steps.filter((_step, place) => place % 5 !== 0)],
     ['every second left out', steps.filter((_step, place) => place % 2 !== 0)],
     ['swapped in pairs', steps.map((step, place) => steps[place % 2 === 0 ? place + 1 : place - 1] ?? step)],
   ] as const
+  const rows: BenchRow[] = []
   for (const [how, list] of brokenLists) {
-    const brokenProcedure = { ...procedure, steps: list }
-    const found = validateProcedure(brokenProcedure, sheet).length
-    for (const work of [validateProcedure, repairProcedure]) {
-      const name = `${work.name}, ${steps.length} steps ${how}, ${found} findings`
-      sizes.set(name, list.length)
-      bench.add(name, () => work(brokenProcedure, sheet))
-    }
+    const broken = { ...procedure, steps: list }
+    const found = validateProcedure(broken, sheet).length
+    const times = await measureInTurns(
+      { validate: () => validateProcedure(broken, sheet), repair: () => repairProcedure(broken, sheet) },
+      { rounds: 9 },
+    )
+    const what = `${steps.length} steps ${how}, ${found} findings`
+    rows.push(
+      { what: `validateProcedure: ${what}`, times: times.validate, goalMicros: 200_000 },
+      { what: `repairProcedure: ${what}`, times: times.repair, goalMicros: 2_000_000 },
+    )
   }
-  await bench.run()
-  for (const { name, result } of bench.tasks)
-    if (result?.state === 'completed') {
-      const micros = result.latency.mean * 1000
-      console.log(
-        `${name}: ${(micros / (sizes.get(name) ?? 1)).toFixed(1)} µs a step, ${micros.toFixed(0)} µs`,
-      )
-    }
+  return { rows, growth }
 }

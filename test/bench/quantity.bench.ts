@@ -5,9 +5,10 @@ import convertUnits2 from 'convert-units2'
 import { Decimal } from 'decimal.js'
 import Qty from 'js-quantities'
 import { unit as mathUnit } from 'mathjs'
-import { Bench } from 'tinybench'
 import unitmath from 'unitmath'
 import { convert, convertColumn, parseQuantity } from '../../src/v1/quantity.js'
+import type { BenchResult, BenchRow, SizeRow } from './benchResult.js'
+import { measureInTurns, type Work } from './measureInTurns.js'
 
 const FACTOR = 0.7375621492772654
 const COUNT = 1024
@@ -18,33 +19,20 @@ const bareGallons = values.map((value) => `${value.toFixed(1)} gal`)
 /** Keeps the results, so that the engine does not optimize the work away. */
 let sink = 0
 
-type Task = readonly [name: string, once: (at: number) => number]
-
-/** Nanoseconds of one call, measured in batches, so that the clock does not affect the result. */
-async function printTimes(title: string, tasks: readonly Task[], most: readonly string[]): Promise<void> {
-  const bench = new Bench({ time: 400, warmupTime: 150 })
-  for (const [name, task] of tasks) {
-    bench.add(name, () => {
-      for (let at = 0; at < COUNT; at++) sink += task(at)
-    })
-  }
-  await bench.run()
-  const times = bench.tasks.map(({ name, result }) => {
-    if (!('latency' in result)) throw new Error(`${name} did not run`)
-    return { name, ns: (result.latency.p50 * 1e6) / COUNT }
-  })
-  print(title, times, most)
-}
-
-function print(title: string, times: readonly { name: string; ns: number }[], most: readonly string[]): void {
-  const base = times[0]?.ns ?? 1
-  console.log(`\n${title}`)
-  for (const { name, ns } of times) {
-    console.log(
-      `  ${name.padEnd(44)} ${ns.toFixed(1).padStart(9)} ns ${(ns / base).toFixed(2).padStart(8)} ×`,
-    )
-  }
-  for (const limit of most) console.log(`  goal: ${limit}`)
+/** Microseconds of one call, measured in batches, so that the clock does not affect the result. */
+async function measureBatches<Name extends string>(
+  tasks: Readonly<Record<Name, (at: number) => number>>,
+): Promise<Readonly<Record<Name, readonly number[]>>> {
+  const names = Object.keys(tasks) as Name[]
+  const works: Record<string, Work> = {}
+  for (const name of names)
+    works[name] = () => {
+      for (let at = 0; at < COUNT; at++) sink += tasks[name](at)
+    }
+  const times = await measureInTurns(works)
+  const found: Partial<Record<Name, readonly number[]>> = {}
+  for (const name of names) found[name] = times[name]?.map((micros) => micros / COUNT) ?? []
+  return found as Record<Name, readonly number[]>
 }
 
 /** The minimum for a reader of one spelling: digits, a point, a space, a name. */
@@ -67,77 +55,129 @@ function handScan(text: string): number {
 
 type Table = Parameters<typeof configureMeasurements<string, string, string>>[0]
 
-/** Times of this module and of the general-purpose libraries, in one run. */
-export default async function run(): Promise<void> {
+/** One value of a torque and of a volume. */
+async function compareConvert(): Promise<readonly BenchRow[]> {
   const value = (at: number): number => values[at] ?? 0
-  const own = configureMeasurements<string, string, string>({ torque } as unknown as Table)
+  const torques = configureMeasurements<string, string, string>({ torque } as unknown as Table)
+  const volumes = configureMeasurements<string, string, string>({ volume } as unknown as Table)
   const decimal = new Decimal('0.73756214927726536387808206497105469239')
-  await printTimes(
-    'N·m to lbf·ft, one value (ratios to convert-units with plain numbers)',
-    [
-      ['convert-units 3, plain numbers, 8th digit off', (at) => own(value(at)).from('Nm').to('lbf-ft')],
-      ['convert, correctly rounded', (at) => convert({ value: value(at), unit: 'N.m' }, 'lbf.ft').value],
+  const times = await measureBatches({
+    'convert-units 3': (at) => torques(value(at)).from('Nm').to('lbf-ft'),
+    convert: (at) => convert({ value: value(at), unit: 'N.m' }, 'lbf.ft').value,
+    'four pairs': (at) =>
+      convert({ value: value(at), unit: at & 1 ? 'N.m' : 'kgf.m' }, at & 2 ? 'lbf.ft' : 'lbf.in').value,
+    'a bare multiplication': (at) => value(at) * FACTOR,
+    'decimal.js, one multiplication': (at) => decimal.times(value(at)).toNumber(),
+    mathjs: (at) => mathUnit(value(at), 'N m').toNumber('lbf ft'),
+    'js-quantities': (at) => Qty(value(at), 'N*m').to('lbf*ft').scalar,
+    unitmath: (at) => unitmath(value(at), 'N m').to('lbf ft').toString({ precision: 15 }).length,
+    'volume by convert-units 3': (at) => volumes(value(at)).from('qt').to('ml'),
+    'volume by convert-units 2': (at) => convertUnits2(value(at)).from('qt').to('ml'),
+    'volume by convert': (at) => convert({ value: value(at), unit: 'qt_us' }, 'mL').value,
+  })
+  const peerOf = (name: keyof typeof times) => ({ name, times: times[name] })
+  const torqueName = 'convert, N·m to lbf·ft'
+  const volumeName = 'convert, US quarts to mL'
+  return [
+    // Plain numbers; its eighth digit is off, ours are rounded correctly.
+    { what: torqueName, times: times.convert, peer: peerOf('convert-units 3'), goal: 2 },
+    { what: 'convert, four pairs by turns', times: times['four pairs'], peer: peerOf('convert-units 3') },
+    ...(
       [
-        'convert, four pairs by turns',
-        (at) =>
-          convert({ value: value(at), unit: at & 1 ? 'N.m' : 'kgf.m' }, at & 2 ? 'lbf.ft' : 'lbf.in').value,
-      ],
-      ['a bare multiplication', (at) => value(at) * FACTOR],
-      ['decimal.js, one multiplication', (at) => decimal.times(value(at)).toNumber()],
-      ['mathjs', (at) => mathUnit(value(at), 'N m').toNumber('lbf ft')],
-      ['js-quantities', (at) => Qty(value(at), 'N*m').to('lbf*ft').scalar],
-      ['unitmath', (at) => unitmath(value(at), 'N m').to('lbf ft').toString({ precision: 15 }).length],
-    ],
-    ['convert at most 2 × convert-units 3 with plain numbers'],
-  )
-  const ownVolume = configureMeasurements<string, string, string>({ volume } as unknown as Table)
-  await printTimes(
-    'US quarts to mL, one value (ratios to convert-units 3 with plain numbers; version 2 has no torque)',
-    [
-      ['convert-units 3, plain numbers', (at) => ownVolume(value(at)).from('qt').to('ml')],
-      ['convert-units 2, plain numbers', (at) => convertUnits2(value(at)).from('qt').to('ml')],
-      ['convert, correctly rounded', (at) => convert({ value: value(at), unit: 'qt_us' }, 'mL').value],
-    ],
-    ['convert at most 2 × convert-units 3 with plain numbers'],
-  )
-  for (const length of [1_000, 100_000, 1_000_000]) columns(length)
-  await printTimes(
-    'reading `8.9 ft-lb` (ratios to a hand-written scan of this one spelling)',
-    [
-      ['a hand-written scan', (at) => handScan(texts[at] ?? '')],
-      ['parseQuantity', (at) => (parseQuantity(texts[at] ?? '').ok ? 1 : 0)],
-      ['parseQuantity, refused (`8.9 gal`)', (at) => (parseQuantity(bareGallons[at] ?? '').ok ? 1 : 0)],
-      ['parseQuantity, `34–44 N·m`', () => (parseQuantity('34–44 N·m').ok ? 1 : 0)],
-      ['js-quantities (`8.9 ft*lbf`)', (at) => Qty(`${value(at).toFixed(1)} ft*lbf`).scalar],
-      ['mathjs (`8.9 ft lbf`)', (at) => mathUnit(`${value(at).toFixed(1)} ft lbf`).toNumber('ft lbf')],
-    ],
-    ['reading at most 15 ×, a refusal at most 2 × an acceptance'],
-  )
-  console.log(`  (checksum ${sink.toExponential(3)})`)
+        'a bare multiplication',
+        'decimal.js, one multiplication',
+        'mathjs',
+        'js-quantities',
+        'unitmath',
+      ] as const
+    ).map((name) => ({ what: torqueName, times: times.convert, peer: peerOf(name) })),
+    {
+      what: volumeName,
+      times: times['volume by convert'],
+      peer: { name: 'convert-units 3', times: times['volume by convert-units 3'] },
+      goal: 2,
+    },
+    {
+      what: volumeName,
+      times: times['volume by convert'],
+      peer: { name: 'convert-units 2', times: times['volume by convert-units 2'] },
+    },
+  ]
 }
 
-function columns(length: number): void {
+async function compareColumns(length: number): Promise<Readonly<Record<string, readonly number[]>>> {
   const column = Float64Array.from({ length }, (_, at) => ((at * 37) % 99_991) / 10 + 0.1)
   const multiplied = (factor: number): Float64Array => {
     const result = new Float64Array(length)
     for (let at = 0; at < length; at++) result[at] = (column[at] as number) * factor
     return result
   }
-  const conversions: readonly [string, () => Float64Array][] = [
-    ['a bare multiply loop', () => multiplied(FACTOR)],
-    ['convertColumn, N·m to lbf·ft', () => convertColumn(column, 'N.m', 'lbf.ft')],
-    ['convertColumn, in to mm (ties)', () => convertColumn(column, 'in', 'mm')],
-    ['convertColumn, °C to °F (offset and ties)', () => convertColumn(column, 'degC', 'degF')],
-  ]
-  const rounds = Math.max(3, Math.ceil(1e7 / length))
-  const times = conversions.map(([name, task]) => {
-    let best = Number.POSITIVE_INFINITY
-    for (let set = 0; set < 6; set++) {
-      const before = performance.now()
-      for (let round = 0; round < rounds; round++) sink += task()[round % length] ?? 0
-      best = Math.min(best, ((performance.now() - before) * 1e6) / rounds / length)
-    }
-    return { name, ns: best }
+  let round = 0
+  const keep = (task: () => Float64Array) => () => {
+    sink += task()[round++ % length] ?? 0
+  }
+  return measureInTurns({
+    bare: keep(() => multiplied(FACTOR)),
+    'N·m to lbf·ft': keep(() => convertColumn(column, 'N.m', 'lbf.ft')),
+    'in to mm (ties)': keep(() => convertColumn(column, 'in', 'mm')),
+    '°C to °F (offset and ties)': keep(() => convertColumn(column, 'degC', 'degF')),
   })
-  print(`a column of ${length} values, each value (ratios to the bare loop)`, times, ['a column within 4 ×'])
+}
+
+async function compareReading(): Promise<readonly BenchRow[]> {
+  const times = await measureBatches({
+    'a scan of this one spelling': (at) => handScan(texts[at] ?? ''),
+    read: (at) => (parseQuantity(texts[at] ?? '').ok ? 1 : 0),
+    refused: (at) => (parseQuantity(bareGallons[at] ?? '').ok ? 1 : 0),
+    range: () => (parseQuantity('34–44 N·m').ok ? 1 : 0),
+    'js-quantities, `ft*lbf`': (at) => Qty(`${(values[at] ?? 0).toFixed(1)} ft*lbf`).scalar,
+    'mathjs, `ft lbf`': (at) => mathUnit(`${(values[at] ?? 0).toFixed(1)} ft lbf`).toNumber('ft lbf'),
+  })
+  const peerOf = (name: keyof typeof times) => ({ name, times: times[name] })
+  return [
+    {
+      what: 'parseQuantity, `8.9 ft-lb`',
+      times: times.read,
+      peer: peerOf('a scan of this one spelling'),
+      goal: 15,
+    },
+    {
+      what: 'parseQuantity, `8.9 gal` refused',
+      times: times.refused,
+      peer: { name: '`8.9 ft-lb` read', times: times.read },
+      goal: 2,
+    },
+    { what: 'parseQuantity, `34–44 N·m`', times: times.range, peer: peerOf('a scan of this one spelling') },
+    ...(['js-quantities, `ft*lbf`', 'mathjs, `ft lbf`'] as const).map((name) => ({
+      what: 'parseQuantity, `8.9 ft-lb`',
+      times: times.read,
+      peer: peerOf(name),
+    })),
+  ]
+}
+
+/** This module and general-purpose libraries. */
+export default async function run(): Promise<BenchResult> {
+  const rows: BenchRow[] = [...(await compareConvert())]
+  const growth: SizeRow[] = []
+  for (const length of [1000, 10_000, 100_000, 1_000_000]) {
+    const { bare = [], ...times } = await compareColumns(length)
+    for (const [what, all] of Object.entries(times)) {
+      growth.push({
+        what: `convertColumn, ${what}`,
+        item: 'value',
+        sizes: [[length, Math.min(...all) / length]],
+      })
+      if (length === 1_000_000)
+        rows.push({
+          what: `convertColumn, ${what}, ${length.toLocaleString('en')} values`,
+          times: all,
+          peer: { name: 'a loop that multiplies', times: bare },
+          goal: 4,
+        })
+    }
+  }
+  rows.push(...(await compareReading()))
+  if (!Number.isFinite(sink)) throw new Error('the results are not numbers')
+  return { rows, growth }
 }

@@ -1,5 +1,7 @@
 import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { dueSql } from '../../src/v1/interval/fleet.js'
+import type { BenchResult, BenchRow, SizeRow } from './benchResult.js'
+import { measureInTurns } from './measureInTurns.js'
 
 const TODAY = '2031-10-06'
 const SOON = { hours: 20, days: 30 }
@@ -35,46 +37,55 @@ const COUNT = (sql: string) => {
   return `SELECT verdict, count(*) FROM (${query}) GROUP BY 1 ORDER BY 1`
 }
 
-/** CPU time of the process in ms, the best of some runs. */
-async function time(connection: DuckDBConnection, sql: string): Promise<number> {
-  const before = process.cpuUsage()
-  await connection.runAndReadAll(sql)
-  const { user, system } = process.cpuUsage(before)
-  return (user + system) / 1000
+/** The size that is compared; at the others only the growth is measured. */
+const COMPARED = 1_000_000
+const SIZES = [10_000, 100_000, COMPARED]
+const HEAVY_SIZES = [10_000_000]
+
+/** One thread, so that CPU time is the work and not the waiting of threads for each other. */
+async function openTable(rows: number): Promise<DuckDBConnection> {
+  const instance = await DuckDBInstance.create(':memory:')
+  const connection = await instance.connect()
+  await connection.run('SET threads = 1')
+  await connection.run(TABLE(rows))
+  return connection
 }
 
-/** `DRIVETRAIN_SQL_ROWS=1000000,10000000` measures other sizes. */
-export default async function run(): Promise<void> {
-  const sizes = (process.env['DRIVETRAIN_SQL_ROWS'] ?? '1000000').split(',').map(Number)
-  for (const rows of sizes) {
-    const instance = await DuckDBInstance.create(':memory:')
-    const connection = await instance.connect()
-    await connection.run('SET threads = 1')
-    await connection.run(TABLE(rows))
-    const facts = { today: TODAY, soon: SOON, staleAfter: STALE_AFTER }
-    const queries = [
-      ['by hand', BY_HAND],
-      ['dueSql, an expression', dueSql('duckdb', facts)],
-      ['dueSql, a query', dueSql('duckdb', { ...facts, query: { table: 'fleet', columns: ['n'] } })],
-    ] as const
-    const best = queries.map(() => Number.POSITIVE_INFINITY)
-    for (let turn = 0; turn < 5; turn++)
-      for (const [at, [, verdict]] of queries.entries())
-        best[at] = Math.min(best[at] ?? 0, await time(connection, COUNT(verdict)))
-    const [byHand = 1] = best
-    console.log(`DuckDB, ${rows} rows, one thread, CPU time`)
-    for (const [at, [name, verdict]] of queries.entries()) {
-      const ms = best[at] ?? 0
-      const targetText =
-        at === 0
-          ? ''
-          : `${(ms / byHand).toFixed(1)}× (goal 3×: ${ms / byHand <= 3 ? 'reached' : 'not reached'})`
-      console.log(
-        `${name.padEnd(34)} ${ms.toFixed(0).padStart(7)} ms  ${verdict.length} characters  ${targetText}`,
-      )
-      const { length } = (await connection.runAndReadAll(COUNT(verdict))).getRows()
+export default async function run({ heavy }: { readonly heavy: boolean }): Promise<BenchResult> {
+  const rows: BenchRow[] = []
+  const growth: SizeRow[] = []
+  const facts = { today: TODAY, soon: SOON, staleAfter: STALE_AFTER }
+  const queries = {
+    hand: BY_HAND,
+    expression: dueSql('duckdb', facts),
+    query: dueSql('duckdb', { ...facts, query: { table: 'fleet', columns: ['n'] } }),
+  }
+  for (const size of heavy ? HEAVY_SIZES : SIZES) {
+    const connection = await openTable(size)
+    for (const sql of Object.values(queries)) {
+      const { length } = (await connection.runAndReadAll(COUNT(sql))).getRows()
       if (length < 4) throw new Error('the table has too few verdicts to compare')
     }
+    const read = (sql: string) => () => connection.runAndReadAll(COUNT(sql))
+    const times = await measureInTurns(
+      { hand: read(queries.hand), expression: read(queries.expression), query: read(queries.query) },
+      { rounds: heavy ? 3 : 7, roundMs: 1, warmUpMs: 0 },
+    )
+    if (size === COMPARED) {
+      const peer = { name: 'a rule by hand', times: times.hand }
+      const what = `in DuckDB, ${size.toLocaleString('en')} rows`
+      rows.push(
+        { what: `dueSql, a query ${what}`, times: times.query, peer, goal: 3 },
+        { what: `dueSql, an expression ${what}`, times: times.expression, peer, goal: 3 },
+      )
+    }
+    for (const name of ['hand', 'query'] as const)
+      growth.push({
+        what: name === 'hand' ? 'SQL by hand in DuckDB' : 'dueSql, a query in DuckDB',
+        item: 'row',
+        sizes: [[size, Math.min(...times[name]) / size]],
+      })
     connection.closeSync()
   }
+  return { rows, growth }
 }

@@ -1,11 +1,11 @@
-import { spawnSync } from 'node:child_process'
-import { existsSync, mkdtempSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
+import type { BenchResult } from './benchResult.js'
+import { measureProcess } from './measureProcess.js'
 
-/** CPU time to import an entry in a fresh process, as a multiple of an empty process, each with its goal. */
-const GOALS: readonly (readonly [string, number])[] = [
+/** Entries, each with its goal. */
+const ENTRIES: readonly (readonly [string, number])[] = [
   ['v1/calendar', 1.15],
   ['v1/quantity', 1.15],
   ['v1/thread', 1.15],
@@ -17,8 +17,8 @@ const GOALS: readonly (readonly [string, number])[] = [
   ['v1/service', 1.5],
   ['v1/spec', 1.9],
 ]
-/** The same for a command line as it is installed. */
-const COMMANDS: readonly (readonly string[])[] = [
+/** Commands that read no document. */
+const QUESTIONS: readonly (readonly string[])[] = [
   ['help'],
   ['convert', '8.9 lbf·ft', '--to', 'N.m'],
   ['due', '--every', '250 h, 12 months', '--last', '2022-11-20 at 301.4 h', '--now', '2023-10-06 at 512.6 h'],
@@ -41,45 +41,46 @@ const COMMANDS: readonly (readonly string[])[] = [
   ['meets', '80W-90 GL-5', '--manual', '80W-90 GL-4'],
   ['washer', '18 x 22 x 1.5 mm', '--thread', 'M18x1.5'],
 ]
-const COMMAND_GOAL = 1.6
-/** Commands on documents. */
+const QUESTION_GOAL = 1.6
 const DOCUMENT_COMMANDS: readonly (readonly [readonly string[], number])[] = [
   [['check', 'examples/tind-4/sheet.yaml'], 3],
   [['plan', 'examples/tind-4', '--today', '2023-10-06'], 4.5],
-  [['card', 'examples/tind-4', '--today', '2023-10-06', '--out', mkdtempSync(join(tmpdir(), 'bench-'))], 6],
+  [['card', 'examples/tind-4', '--today', '2023-10-06'], 6],
 ]
-const ROUNDS = 21
+const ROUNDS = 15
+const PEER = 'an empty process'
 
-/** CPU time of a process that imports a file of dist, with these arguments. */
-function measure(file?: string, words: readonly string[] = []): number {
-  const url = file === undefined ? undefined : pathToFileURL(`dist/${file}.js`).href
-  const code = `process.argv.splice(1, 0, 'drivetrain-service')
-process.on('exit', () => { const { user, system } = process.cpuUsage(); process.stderr.write('\\n' + (user + system)) })
-${url === undefined ? '' : `await import(${JSON.stringify(url)})`}`
-  const { stderr } = spawnSync('node', ['--input-type=module', '-e', code, '--', ...words], {
-    encoding: 'utf8',
-  })
-  // A command may write there first.
-  return Number(stderr.trim().split('\n').at(-1))
-}
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((first, second) => first - second)[values.length >> 1] ?? Number.NaN
-
-/** In turns, so that a slow machine affects all of them equally; the result is the median of the ratios. */
-export default function run(): void {
-  if (!existsSync('dist/index.js')) throw new Error('Nothing is built; run npm run build first')
-  const rows = [
-    ...GOALS.map(([entry, goal]) => ({ name: entry, file: entry, words: [] as readonly string[], goal })),
-    ...COMMANDS.map((words) => ({ name: words[0] ?? '', file: 'cli/main', words, goal: COMMAND_GOAL })),
-    ...DOCUMENT_COMMANDS.map(([words, goal]) => ({ name: words[0] ?? '', file: 'cli/main', words, goal })),
-  ].map((row) => ({ ...row, ratios: [] as number[] }))
-  for (let round = 0; round < ROUNDS; round++)
-    for (const { file, words, ratios } of rows) ratios.push(measure(file, words) / measure())
-  for (const { name, goal, ratios } of rows) {
-    const ratio = median(ratios)
-    console.log(
-      `${name.padEnd(14)} ${ratio.toFixed(2)}× of an empty process, goal ${goal}: ${ratio <= goal ? 'reached' : 'not reached'}`,
-    )
+/** Fresh processes: an import of an entry, and the command line as it is installed. */
+export default function run(): BenchResult {
+  const out = mkdtempSync(join(tmpdir(), 'bench-'))
+  try {
+    const tasks = [
+      ...ENTRIES.map(([entry, goal]) => ({
+        what: `import ${entry}`,
+        file: entry,
+        words: [] as readonly string[],
+        goal,
+      })),
+      ...QUESTIONS.map((words) => ({
+        what: `question: ${words[0]}`,
+        file: 'cli/main',
+        words,
+        goal: QUESTION_GOAL,
+      })),
+      ...DOCUMENT_COMMANDS.map(([words, goal]) => ({
+        what: `command: ${words[0]}`,
+        file: 'cli/main',
+        words: words[0] === 'card' ? [...words, '--out', out] : words,
+        goal,
+      })),
+    ].map((task) => ({ ...task, times: [] as number[], peer: { name: PEER, times: [] as number[] } }))
+    for (let round = 0; round < ROUNDS; round++)
+      for (const { file, words, times, peer } of tasks) {
+        times.push(measureProcess(file, words).micros)
+        peer.times.push(measureProcess().micros)
+      }
+    return { rows: tasks }
+  } finally {
+    rmSync(out, { recursive: true })
   }
 }

@@ -3,15 +3,16 @@ import { parse } from 'yaml'
 import { checkDocuments } from '../../src/v1/rules.js'
 import { planVisit } from '../../src/v1/service.js'
 import { parseMachineLog, parseSpecSheet, parseStock, parseToolbox } from '../../src/v1/spec.js'
+import type { BenchResult } from './benchResult.js'
+import { measureInTurns } from './measureInTurns.js'
 
-/** The README's visit, from the texts of its four documents to its plan: the lowest CPU time of many rounds. */
-export default function run(): void {
+/** The README's visit, from the texts of its four documents to its plan. */
+export default async function run(): Promise<BenchResult> {
   const texts = ['sheet', 'log', 'toolbox', 'stock'].map((name) =>
     readFileSync(`examples/tind-4/${name}.yaml`, 'utf8'),
   )
-  let lowest = Number.POSITIVE_INFINITY
-  for (let round = 0; round < 60; round++) {
-    const before = process.cpuUsage()
+  const today = '2023-10-06'
+  const plan = (): void => {
     const [sheet, log, toolbox, stock] = texts.map((text) => parse(text))
     const read = [
       parseSpecSheet(sheet),
@@ -30,7 +31,6 @@ export default function run(): void {
       procedures: [],
       records: [],
     }
-    const today = '2023-10-06'
     const findings = checkDocuments(set, { today })
     const facts = {
       sheet: readSheet.value,
@@ -43,8 +43,18 @@ export default function run(): void {
       { services: 'due', due: { soon: {}, staleAfter: { days: 30 }, severity: 'normal' }, iso6789: '2017' },
     )
     if (!planned.ok || findings.some(({ severity }) => severity === 'error')) throw new Error('no plan')
-    const { user, system } = process.cpuUsage(before)
-    lowest = Math.min(lowest, user + system)
   }
-  console.log(`read, check and plan the visit of tind-4: ${(lowest / 1000).toFixed(1)} ms of CPU time`)
+  const times = await measureInTurns(
+    { plan, yaml: () => texts.map((text) => parse(text)) },
+    { rounds: 25, warmUpMs: 1000 },
+  )
+  return {
+    rows: [
+      {
+        what: 'read, check and plan the visit of tind-4',
+        times: times.plan,
+        peer: { name: 'its YAML parsed alone', times: times.yaml },
+      },
+    ],
+  }
 }
