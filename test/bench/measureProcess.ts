@@ -18,13 +18,15 @@ process.on('exit', () => {
   process.stderr.write(\`\\n\${user + system} \${process.resourceUsage().maxRSS}\`)
 })
 ${load}`
-  const { stderr } = spawnSync('node', ['--input-type=module', '-e', code, '--', ...words], {
+  const { stderr, status } = spawnSync('node', ['--input-type=module', '-e', code, '--', ...words], {
     encoding: 'utf8',
     stdio: ['ignore', 'ignore', 'pipe'],
     maxBuffer: 1 << 28,
   })
   // A command may write there first.
   const [micros, kibibytes] = (stderr.trim().split('\n').at(-1) ?? '').split(' ').map(Number)
-  if (!micros || !kibibytes) throw new Error(`${file} ${words.join(' ')} gave no figures: ${stderr}`)
+  // 1: an answer with findings.
+  if ((status !== 0 && status !== 1) || !micros || !kibibytes)
+    throw new Error(`${file} ${words.join(' ')} ended with ${status}: ${stderr}`)
   return { micros, mebibytes: kibibytes / 1024 }
 }
