@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
 import { sumOils } from '../../src/service/kitSums.js'
 import { BUNDLED } from '../../tsup.config.js'
+import { packedFiles, readPackedList } from './support/packedFiles.js'
 import { unpackLibrary } from './support/unpackLibrary.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
@@ -211,6 +212,11 @@ console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((l
     expect(
       readdirSync(library, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.map')),
     ).toEqual([])
+  })
+
+  it('holds the files of test/walls/packed-files.txt and no others: a change of the list is decided, not an accident', () => {
+    // The quick build has no types; packageTypes.long.test.ts compares those too.
+    expect(packedFiles(folder)).toEqual(readPackedList().filter((file) => !file.endsWith('.d.ts')))
   })
 
   it('is packed within its ceiling', () => {

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
+import { packedFiles, readPackedList } from './support/packedFiles.js'
 import { unpackLibrary } from './support/unpackLibrary.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
@@ -18,6 +19,7 @@ it('the packed library type checks under node16 and bundler resolution, and is w
     const { size } = statSync(join(folder, 'drivetrain-service-0.1.0.tgz'))
     console.log(`packed with types: ${(size / 1e6).toFixed(3)} MB of ${PACKED_CEILING}`)
     expect(size / 1e6).toBeLessThanOrEqual(PACKED_CEILING)
+    expect(packedFiles(folder)).toEqual(readPackedList())
     expect(readFileSync(join(ROOT, 'README.md'), 'utf8')).toContain(`at most ${PACKED_CEILING} MB`)
     const source = `import { convert, planVisit, type VisitPlan } from 'drivetrain-service'
 import { en } from 'drivetrain-service/v1/message/en'
