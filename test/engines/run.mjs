@@ -1,5 +1,5 @@
 // `npm run test:engines`: what needs programs that are too large for `npm ci`, installed once in temporary folders of their
-// own: dueSql in ClickHouse (chdb, 546 MB); all texts in three versions of Node, and in Chromium.
+// own: dueSql in ClickHouse (chdb, 546 MB); all texts in three versions of Node, in Bun, Deno and Chromium; types in the oldest and the newest TypeScript.
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -18,3 +18,4 @@ if (!existsSync(join(folder, 'node_modules', 'chdb', 'package.json'))) {
 }
 run('node', ['test/support/run.mjs', 'test/engines/compareClickhouse.ts', folder], process.cwd())
 run('node', ['test/support/run.mjs', 'test/engines/compareRuntimes.ts'], process.cwd())
+run('node', ['test/support/run.mjs', 'test/engines/compareTypes.ts'], process.cwd())

@@ -3,7 +3,8 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, symlinkSync } from 'n
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 
-const ROOT = new URL('../../../', import.meta.url).pathname
+// A script that is bundled before it runs is elsewhere.
+const ROOT = process.cwd()
 
 /** Packs the built files as npm does, unpacks them into the modules of an app, and returns the folder of the app. */
 export function unpackLibrary(): string {
