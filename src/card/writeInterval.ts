@@ -45,4 +45,7 @@ export const writeScaledInterval = (
   context: TextContext,
   interval: IntervalStated,
   pointer: JsonPointer,
-): Line => writeInterval(context, interval, pointer).map((span) => ({ ...span, tone: 'computed' }))
+): Line =>
+  writeInterval(context, interval, pointer).map((span) =>
+    span.from === undefined ? span : { ...span, tone: 'computed' },
+  )

@@ -22,6 +22,7 @@ header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;bo
 .facts dd{color:var(--ink);font-weight:700}
 .header-note{grid-column:1/-1}
 .authority{grid-column:1/-1;border-inline-start:8px solid var(--ink);padding:2px 0 2px 12px;font-weight:700;display:flex;flex-wrap:wrap;gap:0 10px}
+.authority:empty{display:none}
 .cautions,.caution{display:flex;gap:9px;align-items:center;background:var(--warn);color:var(--ink);border:2px solid var(--ink);padding:4px 9px;margin:3px 0 5px;line-height:1.25}
 .cautions{margin-top:14px}
 .caution.notice{background:none}
@@ -65,6 +66,7 @@ tbody th,td{border:0;padding:1px 0}
 tbody th{font-size:1.1em}
 td{display:grid;grid-template-columns:minmax(92px,34%) 1fr;gap:8px}
 td.empty{display:none}
+td .printed,td .computed{display:inline}
 td::before{content:attr(data-label);color:var(--soft);font-size:var(--small)}
 .boxed .box,.step .box,.choice .box{width:1.5em;height:1.5em;margin:0}
 }
