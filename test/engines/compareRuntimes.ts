@@ -1,12 +1,11 @@
 import { spawnSync } from 'node:child_process'
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { build } from 'esbuild'
 import { chromium } from 'playwright-core'
-import { parse } from 'yaml'
-import type { MachineInput } from './writeEverything.js'
+import { readMachines } from './readMachines.js'
 
 // The same bytes in Node 20, 22 and 24, in Bun and Deno, in Chromium and in a worker there: findings, plans and papers of all examples in
 // all languages. Run by `npm run test:engines`.
@@ -20,15 +19,6 @@ const RUNTIMES = [
   ['Bun 1.4.5', '@oven/bun-linux-x64-baseline@1.4.5', 'bin/bun'],
   ['Deno 2.9.6', '@deno/linux-x64-glibc@2.9.6', 'deno'],
 ] as const
-const machines: readonly MachineInput[] = readdirSync('examples', { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && existsSync(join('examples', entry.name, 'sheet.yaml')))
-  .map(({ name }) => {
-    const [sheet, log, toolbox, stock]: readonly unknown[] = ['sheet', 'log', 'toolbox', 'stock'].map(
-      (file) => parse(readFileSync(join('examples', name, `${file}.yaml`), 'utf8')),
-    )
-    return { name, sheet, log, toolbox, stock }
-  })
-
 const folder = mkdtempSync(join(tmpdir(), 'drivetrain-runtimes-'))
 type Texts = readonly (readonly [string, string])[]
 const answers = new Map<string, Texts>()
@@ -45,7 +35,7 @@ try {
     format: 'iife',
     logLevel: 'warning',
   })
-  const data = JSON.stringify(machines)
+  const data = JSON.stringify(readMachines())
   for (const [name, pack, program] of RUNTIMES)
     answers.set(name, runProgram(installProgram(pack, program), code, data))
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox'] })
