@@ -32,6 +32,7 @@ const GROUPS = {
     formulas: 'Formulas and sources',
     checks: 'Outside checks',
     laws: 'Laws',
+    reliability: 'Faults',
   },
   Documents: {
     documents: 'The documents',

@@ -59,6 +59,7 @@ describe('command lines of the README and the docs', () => {
       'docs/first-sheet.md',
       'docs/laws.md',
       'docs/limits.md',
+      'docs/reliability.md',
       'docs/safety.md',
       'docs/security.md',
     ])
