@@ -34,7 +34,7 @@ export function addUpReadings(state: MeterState, changes: readonly MeterChange[]
       state.offset += shown - newShown
     } else if (Number.isNaN(modulus)) {
       noteReading(state, 'interval/rollover-limit-missing', 'error', change, { meter: state.name, date })
-      state.stretch += 1
+      state.stretch++
     } else state.offset += modulus
     state.last = { ...change, shown: newShown, count: newShown + state.offset, stretch: state.stretch }
   }
@@ -76,7 +76,7 @@ function addToCount(state: MeterState, point: MeterPoint): void {
           const params = { ...changeParams, largest: quantityFromCounts(max, unit) }
           noteReading(state, 'interval/meter-jumps', 'error', point, params, last)
         }
-        state.stretch += 1
+        state.stretch++
       }
     }
   }

@@ -155,7 +155,7 @@ function combineLines(
     const { dueOn, fraction } = line
     worstRank = Math.max(worstRank, VERDICT_ORDER.indexOf(line.verdict as DueVerdict['verdict']))
     if (fraction === undefined) continue
-    lineCount += 1
+    lineCount++
     if (!dueOn) areAllDaysKnown = false
     else if (!earliestLine?.dueOn || dueOn < earliestLine.dueOn) earliestLine = line
     if (mostUsedLine?.fraction === undefined || fraction > mostUsedLine.fraction) mostUsedLine = line
@@ -191,7 +191,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
   const completions: CountOrigin[] = []
   let record = -1
   for (const { id, date, entries } of log.records) {
-    record += 1
+    record++
     // The first entry of this service, or of one that counts as it, on this gearcase and instance.
     const entry = entries.find(
       (candidate) =>

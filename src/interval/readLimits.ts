@@ -30,7 +30,7 @@ export function readLimits({ hours, distance, period }: IntervalStated, interval
       throw refuse(
         `intervals.${intervalName}.${by}`,
         value,
-        "a decimal such as '250' within the meter's range",
+        "a decimal such as '250' in the meter's range",
         'string',
       )
     const before = limits[by]

@@ -703,7 +703,7 @@ describe('bad input', () => {
           intervals: { countFrom: 'completion', repeat: stated({ hours: hours as unknown as string }) },
         }),
       ).toThrow(
-        `intervals.repeat.hours must be a decimal such as '250' within the meter's range, got ${shownValue}`,
+        `intervals.repeat.hours must be a decimal such as '250' in the meter's range, got ${shownValue}`,
       )
     expect(
       ask(
