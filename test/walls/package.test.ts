@@ -90,9 +90,9 @@ const EVERYTHING_CEILING = 189.4
 /**
  * Megabytes of the packed file: code, schemas, vectors, examples and docs. The types are added in
  * `packageTypes.long.test.ts`. It was 0.79 before German, Spanish and French, 65 kB each, and a picture of the wall card, and 0.99
- * before the command line's own words in these languages, 17 kB each.
+ * before the command line's own words in these languages, 17 kB each, 1.05 before meters in SQL with their guide.
  */
-const PACKED_CEILING = 1.05
+const PACKED_CEILING = 1.06
 
 let folder = ''
 

@@ -13,7 +13,7 @@ type Unit = 'h' | 'km' | 'mi'
  * Logs whose meter was swapped, reset or rolled over: several times, on one day, on days that follow each other, with readings of
  * the same day on both displays. Some readings fall, jump, repeat, are after today or no value at all.
  */
-export function randomLog(random: () => number, unit: Unit): MachineLog {
+function randomLog(random: () => number, unit: Unit): MachineLog {
   const pickOne = <T>(...choices: readonly T[]): T => choices[Math.floor(random() * choices.length)] as T
   const chance = (share: number): boolean => random() < share
   const readings: { date: string; value: number }[] = []
@@ -117,12 +117,6 @@ export function* meterTables(
   ] as const)
     for (let start = 0; start < rows.length; start += 2000)
       yield `INSERT INTO ${table} VALUES ${rows.slice(start, start + 2000).join(', ')}`
-}
-
-export interface ExpectedTotal {
-  readonly total: number | undefined
-  readonly date: string | undefined
-  readonly breaks: number | undefined
 }
 
 /** What the library finds for each machine that has a total, by machine; and for each service, in the order of the table. */
