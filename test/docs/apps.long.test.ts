@@ -156,7 +156,8 @@ it('wall-cards: a card of each variant in four languages', () => {
   const words = {
     en: 'Gear oil, wall card',
     de: 'Getriebeöl, Wandkarte',
-    fr: 'Huile de transmission, fiche murale',
+    // French has a no-break space before a colon.
+    fr: 'Huile de transmission, fiche murale\u00a0',
     es: 'Aceite de engranajes, ficha mural',
   }
   // As the catalogues say it, so that both stay the same.
