@@ -11,6 +11,12 @@ import { readTables } from './support/outsideChecks.js'
 const READ = readTables().filter(
   ({ origin: { read } }) => read === 'in the source' || read === 'where it is quoted',
 )
+/** One table of each room; all of them, three minutes, with `DRIVETRAIN_SPOIL_ALL=1`. */
+const CHOSEN = READ.filter(
+  ({ origin: { room } }, place) =>
+    process.env['DRIVETRAIN_SPOIL_ALL'] === '1' ||
+    READ.findIndex((other) => other.origin.room === room) === place,
+)
 const folder = mkdtempSync(join(tmpdir(), 'checks-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 
@@ -19,7 +25,7 @@ it('each table has an origin of its own', () => {
 })
 
 describe('a table with other values than the published ones', () => {
-  it.each(READ.map((table) => [table.name, table] as const))(
+  it.each(CHOSEN.map((table) => [table.name, table] as const))(
     '%s: its test fails',
     (name, { origin, tests }) => {
       const answer = join(folder, `${name}.json`)
