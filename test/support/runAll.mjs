@@ -1,4 +1,4 @@
-// The long runs, on top of `npm test`: every law with twelve times as many cases, the modules that hold dates in the zones
+// The long runs, on top of `npm test`: every law with eight times as many cases, the modules that hold dates in the zones
 // at both ends of the earth's day (`.ci/run` runs `npm test` in a zone of half hours), the modules that work with decimals
 // under a hostile setting of the shared Decimal, the cards in a browser, and the packed library with its types. It stops
 // at the first that fails.
@@ -23,7 +23,7 @@ const runs = [
   // It packs what was just built.
   ['package', ['npm', 'run', '-s', 'test:package'], { npm_config_ignore_scripts: 'true' }],
   ['browser, types of the packed library', [...vitest, '.long.test.ts'], { DRIVETRAIN_LONG: '1' }],
-  ['laws, twelve times as many cases', [...vitest, ...laws], { DRIVETRAIN_LAW_TIMES: '6' }],
+  ['laws, eight times as many cases', [...vitest, ...laws], { DRIVETRAIN_LAW_TIMES: '4' }],
   ['the latest zone', [...vitest, ...folders(dates)], { TZ: 'Pacific/Kiritimati' }],
   [
     'the earliest zone, hostile precision',
