@@ -36,7 +36,7 @@ function listMarked(node: HtmlNode): readonly (readonly [string, string])[] {
 /** Words that no language chooses: outside an element with a name. */
 function listUnmarked(node: HtmlNode): readonly string[] {
   const { dataText, dataLabel, ariaLabel } = node.properties ?? {}
-  // Without scripts nobody can choose a language.
+  // Without scripts the language cannot be changed.
   if (dataText !== undefined || ['noscript', 'script', 'style'].includes(node.tagName ?? '')) return []
   return [
     ...(node.type === 'text' && /\p{L}/u.test(node.value ?? '') ? [squeeze(node.value ?? '')] : []),

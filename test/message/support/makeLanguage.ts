@@ -95,7 +95,7 @@ function isPrinted(node: ts.StringLiteralLike, checker: ts.TypeChecker): boolean
   )
 }
 
-/** What `docs/languages.md` says of the index: its two names, and that nobody has reviewed the translation. */
+/** Renames both exports of the index and sets its review to `not reviewed`: step 1 of `docs/languages.md`. */
 const renameCatalogue = (text: string, name: string): string =>
   text
     .replaceAll(/\ben(Calculations)?\b(?= ?[:.,]| })/g, `${name}$1`)
